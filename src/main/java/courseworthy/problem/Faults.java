@@ -1,0 +1,62 @@
+package courseworthy.problem;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Collects every fault of a reading, so that the user sees them all at once. Not safe for use by several threads. */
+public final class Faults {
+
+    private static final Comparator<Fault> BY_PLACE = Comparator.comparing(Fault::file).thenComparingInt(Fault::line);
+
+    private final Set<Fault> all = new LinkedHashSet<>();
+
+    /** Adds a fault; the same fault twice counts once. */
+    public void add(Fault fault) {
+        all.add(fault);
+    }
+
+    /** Adds a fault that stops the work. */
+    public void add(String file, int line, String field, String found, String expected, String mend) {
+        add(Fault.of(file, line, field, found, expected, mend));
+    }
+
+    public void addAll(Faults others) {
+        all.addAll(others.all);
+    }
+
+    /** True where at least one fault stops the work. */
+    public boolean stop() {
+        return all.stream().anyMatch(f -> f.severity() == Fault.Severity.FAULT);
+    }
+
+    /** Those that stop the work, by file and line. */
+    public List<Fault> faults() {
+        return only(Fault.Severity.FAULT);
+    }
+
+    /** Those that do not stop the work, by file and line. */
+    public List<Fault> warnings() {
+        return only(Fault.Severity.WARNING);
+    }
+
+    /** @throws BadInput with all faults where there is at least one that stops the work */
+    public void throwIfAny() {
+        if (stop()) {
+            throw new BadInput(faults());
+        }
+    }
+
+    private List<Fault> only(Fault.Severity severity) {
+        List<Fault> out = new ArrayList<>();
+        for (Fault fault : all) {
+            if (fault.severity() == severity) {
+                out.add(fault);
+            }
+        }
+        out.sort(BY_PLACE);
+        return out;
+    }
+}

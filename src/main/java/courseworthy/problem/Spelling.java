@@ -1,0 +1,51 @@
+package courseworthy.problem;
+
+import java.util.Collection;
+import java.util.Locale;
+
+/** Finds the accepted word nearest to a misspelt one. */
+public final class Spelling {
+
+    private Spelling() {
+    }
+
+    /** The nearest accepted word within a third of its length (at least one edit), or an empty string. */
+    public static String nearest(String found, Collection<String> accepted) {
+        String best = "";
+        int least = Integer.MAX_VALUE;
+        String low = found.toLowerCase(Locale.ROOT).trim();
+        for (String word : accepted) {
+            int edits = edits(low, word.toLowerCase(Locale.ROOT));
+            if (edits < least && edits <= Math.max(1, word.length() / 3)) {
+                least = edits;
+                best = word;
+            }
+        }
+        return best;
+    }
+
+    /** A mend that names the nearest accepted word, or an empty string where none is near. */
+    public static String didYouMean(String found, Collection<String> accepted) {
+        String near = nearest(found, accepted);
+        return near.isEmpty() ? "" : "Did you mean \"" + near + "\"?";
+    }
+
+    /** Optimal string alignment distance: insertions, deletions, substitutions and neighbouring swaps. */
+    private static int edits(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    d[i][j] = i + j;
+                    continue;
+                }
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + change);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return d[a.length()][b.length()];
+    }
+}

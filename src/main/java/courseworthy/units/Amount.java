@@ -1,0 +1,94 @@
+package courseworthy.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A number with its unit, as a user wrote it: {@code 84 km}, {@code 2.25 in}, {@code 6:30 h}, {@code 34/50}, {@code 0.68}.
+ *
+ * @param base the value in the base unit of the dimension (see {@link Unit})
+ * @param unit the unit it was written in
+ */
+public record Amount(BigDecimal base, Unit unit) {
+
+    private static final String NUMBER = "-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?";
+    private static final Pattern WITH_UNIT = Pattern.compile("(" + NUMBER + ") ([^ ].*)");
+    private static final Pattern CLOCK = Pattern.compile("(0|[1-9][0-9]{0,3}):([0-5][0-9]) h");
+    private static final Pattern TEETH = Pattern.compile("([1-9][0-9]?)/([1-9][0-9]?)");
+    private static final Pattern BARE = Pattern.compile(NUMBER);
+
+    /** Why a text is not an amount; the message completes "found X, expected ...". */
+    public static final class NotAnAmount extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        NotAnAmount(String expected) {
+            super(expected, null, false, false);
+        }
+    }
+
+    /**
+     * Reads an amount of a dimension: one space between number and unit; a bare number only for {@link Dimension#NUMBER} and
+     * {@link Dimension#RATIO}; {@code h:mm h} for times; teeth {@code 34/50} for ratios.
+     *
+     * @throws NotAnAmount with what would be right
+     */
+    public static Amount parse(String raw, Dimension dimension) throws NotAnAmount {
+        if (dimension == Dimension.NUMBER || dimension == Dimension.RATIO) {
+            return parseBare(raw, dimension);
+        }
+        Matcher clock = CLOCK.matcher(raw);
+        if (dimension == Dimension.TIME && clock.matches()) {
+            long minutes = Long.parseLong(clock.group(1)) * 60 + Long.parseLong(clock.group(2));
+            return new Amount(BigDecimal.valueOf(minutes * 60), Unit.H);
+        }
+        Matcher written = WITH_UNIT.matcher(raw);
+        if (!written.matches()) {
+            throw new NotAnAmount(expected(dimension));
+        }
+        Unit unit = Unit.ofSymbol(written.group(2));
+        if (unit == null || unit.dimension() != dimension) {
+            throw new NotAnAmount(expected(dimension));
+        }
+        return new Amount(unit.toBase(new BigDecimal(written.group(1))), unit);
+    }
+
+    private static Amount parseBare(String raw, Dimension dimension) throws NotAnAmount {
+        Matcher teeth = TEETH.matcher(raw);
+        if (dimension == Dimension.RATIO && teeth.matches()) {
+            BigDecimal ratio = new BigDecimal(teeth.group(1)).divide(new BigDecimal(teeth.group(2)), MathContext.DECIMAL128);
+            return new Amount(ratio, Unit.RATIO);
+        }
+        if (!BARE.matcher(raw).matches()) {
+            throw new NotAnAmount(expected(dimension));
+        }
+        return new Amount(new BigDecimal(raw), dimension == Dimension.RATIO ? Unit.RATIO : Unit.ONE);
+    }
+
+    /** What is accepted for a dimension, in words, with an example. */
+    public static String expected(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> "a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in";
+            case MASS -> "a mass with its unit, such as 64 kg, 141 lb or 50 g";
+            case TIME -> "a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s";
+            case SPEED -> "a speed with its unit, such as 5 m/s, 20 km/h or 12 mph";
+            case PRESSURE -> "a pressure with its unit, such as 1.6 bar or 23 psi";
+            case POWER -> "a power with its unit, such as 245 W";
+            case TEMPERATURE -> "a temperature with its unit, such as 18 C or 64 F";
+            case SHARE -> "a share with its sign, such as 6 %";
+            case CADENCE -> "a cadence with its unit, such as 80 /min";
+            case VOLUME -> "a volume with its unit, such as 1.5 L, 750 ml or 24 fl oz";
+            case ANGLE -> "an angle with its unit, such as 69 deg";
+            case POWER_PER_MASS -> "a power per mass with its unit, such as 3.5 W/kg";
+            case MASS_PER_TIME -> "grams an hour with their unit, such as 60 g/h";
+            case RATIO -> "a gear as a ratio or as teeth, such as 0.68 or 34/50";
+            case NUMBER -> "a bare number, such as 3";
+        };
+    }
+
+    public double inBase() {
+        return base.doubleValue();
+    }
+}

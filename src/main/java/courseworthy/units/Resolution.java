@@ -1,0 +1,62 @@
+package courseworthy.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * The declared resolution of a measure or topic: values are whole ticks of a step, so that comparison is exact.
+ *
+ * @param unit     the unit in which values are shown
+ * @param step     one tick, in that unit
+ * @param decimals decimals shown
+ */
+public record Resolution(Unit unit, BigDecimal step, int decimals) {
+
+    public static Resolution of(Unit unit, String step) {
+        BigDecimal exact = new BigDecimal(step);
+        return new Resolution(unit, exact, Math.max(0, exact.stripTrailingZeros().scale()));
+    }
+
+    /** Ticks of an amount written by a user, to the nearest tick, halves up. */
+    public long ticks(Amount amount) {
+        return unit.fromBase(amount.base()).divide(step, 0, RoundingMode.HALF_UP).longValueExact();
+    }
+
+    /** Ticks of a value in the base unit, to the nearest tick. @throws IllegalArgumentException where it is not finite */
+    public long ticks(double base) {
+        if (!Double.isFinite(base)) {
+            throw new IllegalArgumentException("not finite: " + base);
+        }
+        return Math.round(unit.fromBase(base) / step.doubleValue());
+    }
+
+    /** The value of a number of ticks, in the shown unit. */
+    public double shown(long ticks) {
+        return step.multiply(BigDecimal.valueOf(ticks)).doubleValue();
+    }
+
+    /** The value of a number of ticks, in the base unit of the dimension. */
+    public double base(long ticks) {
+        return unit.toBase(step.multiply(BigDecimal.valueOf(ticks))).doubleValue();
+    }
+
+    /** The value as text with its unit: {@code 84.0 km}, {@code 6:30 h}, {@code 12 %}. */
+    public String text(long ticks) {
+        if (unit == Unit.H) {
+            return clock(ticks);
+        }
+        String number = number(ticks);
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+
+    /** The bare number as text, without its unit. */
+    public String number(long ticks) {
+        return step.multiply(BigDecimal.valueOf(ticks)).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private String clock(long ticks) {
+        long minutes = Math.round(Math.abs(base(ticks)) / 60);
+        return String.format(Locale.ROOT, "%s%d:%02d h", ticks < 0 ? "-" : "", minutes / 60, minutes % 60);
+    }
+}

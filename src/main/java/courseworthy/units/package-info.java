@@ -1,0 +1,2 @@
+/** Quantities with units, whole ticks of a declared resolution, conversions, and physical constants with their source. */
+package courseworthy.units;
