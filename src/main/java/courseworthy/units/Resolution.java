@@ -18,6 +18,38 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
         return new Resolution(unit, exact, Math.max(0, exact.stripTrailingZeros().scale()));
     }
 
+    /** A resolution whose values are shown with more or fewer decimals than its step has. */
+    public Resolution shownWith(int places) {
+        return new Resolution(unit, step, places);
+    }
+
+    /** The unit of this value in JSON: SI, fixed by the shown unit ({@code mm} stays, since it is SI). */
+    public Unit jsonUnit() {
+        if (unit == Unit.MM || unit == Unit.W || unit == Unit.DEG) {
+            return unit;
+        }
+        return switch (unit.dimension()) {
+            case LENGTH -> Unit.M;
+            case MASS -> Unit.KG;
+            case TIME -> Unit.S;
+            case SPEED -> Unit.M_PER_S;
+            case PRESSURE -> Unit.KPA;
+            case TEMPERATURE -> Unit.C;
+            case VOLUME -> Unit.L;
+            case SHARE -> Unit.ONE;
+            default -> unit;
+        };
+    }
+
+    /** The value of a number of ticks in the JSON unit; a share is a fraction of one. */
+    public BigDecimal json(long ticks) {
+        BigDecimal base = unit.toBase(step.multiply(BigDecimal.valueOf(ticks)));
+        Unit to = jsonUnit();
+        BigDecimal value = to == Unit.ONE ? base : to.fromBase(base);
+        BigDecimal plain = value.round(new java.math.MathContext(12)).stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+
     /** Ticks of an amount written by a user, to the nearest tick, halves up. */
     public long ticks(Amount amount) {
         return unit.fromBase(amount.base()).divide(step, 0, RoundingMode.HALF_UP).longValueExact();

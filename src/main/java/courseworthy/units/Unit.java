@@ -16,7 +16,7 @@ public enum Unit {
     FT("ft", Dimension.LENGTH, "0.3048"), CM("cm", Dimension.LENGTH, "0.01"), MM("mm", Dimension.LENGTH, "0.001"),
     IN("in", Dimension.LENGTH, "0.0254"),
     KG("kg", Dimension.MASS, "1"), LB("lb", Dimension.MASS, "0.45359237"), G("g", Dimension.MASS, "0.001"),
-    H("h", Dimension.TIME, "3600"), MIN("min", Dimension.TIME, "60"), S("s", Dimension.TIME, "1"),
+    DAYS("days", Dimension.TIME, "86400"), H("h", Dimension.TIME, "3600"), MIN("min", Dimension.TIME, "60"), S("s", Dimension.TIME, "1"),
     M_PER_S("m/s", Dimension.SPEED, "1"), KM_PER_H("km/h", Dimension.SPEED, "1000", "3600"),
     MPH("mph", Dimension.SPEED, "0.44704"),
     BAR("bar", Dimension.PRESSURE, "100000"), PSI("psi", Dimension.PRESSURE, "6894.757293168"),

@@ -1,0 +1,41 @@
+package courseworthy.claim;
+
+import courseworthy.topic.Topic;
+import java.util.List;
+
+/**
+ * What one rule says on one topic.
+ *
+ * @param author  the rule
+ * @param topic   on what
+ * @param verb    a bound, a preference, a dislike, a veto, or what exists
+ * @param values  the value, in the topic's ticks or positions; several only for {@link Verb#ONE_OF}, ascending
+ * @param labels  for {@link Verb#ONE_OF}, a text for each value ({@code 34/50}); otherwise empty
+ * @param written the value as the rule writes it, {@code 0.95 x ratio needed on the last climb}; the plain text for a literal
+ * @param grounds the facts it rested on
+ */
+public record Claim(Author author, Topic topic, Verb verb, List<Long> values, List<String> labels, String written,
+        List<Ground> grounds) {
+
+    public Claim {
+        values = List.copyOf(values);
+        labels = List.copyOf(labels);
+        grounds = List.copyOf(grounds);
+        if (values.isEmpty()) {
+            throw new IllegalArgumentException("a claim without a value: " + author.rule());
+        }
+    }
+
+    public static Claim of(Author author, Topic topic, Verb verb, long value, String written, List<Ground> grounds) {
+        return new Claim(author, topic, verb, List.of(value), List.of(), written, grounds);
+    }
+
+    public long value() {
+        return values.get(0);
+    }
+
+    /** Whether its condition would turn out otherwise at the low or high end of a measure's range. */
+    public boolean restsOnRange() {
+        return grounds.stream().anyMatch(Ground::near);
+    }
+}

@@ -1,0 +1,15 @@
+package courseworthy.claim;
+
+/**
+ * A fact on which a rule rested: what was tested, and what was found.
+ *
+ * @param measure as sheets write it, with {@code decided:} or {@code any stretch:} in front where it is one
+ * @param value   what was found, as text with its unit; {@code unknown} where nothing is known
+ * @param number  the same as a number in {@code unit}, or null for words
+ * @param unit    the JSON unit, empty for words
+ * @param test    the test as written, {@code over 18 m}
+ * @param met     whether it held
+ * @param near    whether the test would turn out otherwise at the low or high end of the measure's range
+ */
+public record Ground(String measure, String value, java.math.BigDecimal number, String unit, String test, boolean met, boolean near) {
+}

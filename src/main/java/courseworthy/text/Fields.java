@@ -1,0 +1,261 @@
+package courseworthy.text;
+
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Takes a block of keys apart: asks for each key by name and kind, collects a fault for whatever is not as it should be, and at
+ * {@link #done()} a fault with the nearest spelling for each key nobody asked for. A getter that finds a fault returns null.
+ */
+public final class Fields {
+
+    private final String file;
+    private final Node.Mapping block;
+    private final Faults faults;
+    private final Set<String> asked = new LinkedHashSet<>();
+
+    public Fields(String file, Node.Mapping block, Faults faults) {
+        this.file = file;
+        this.block = block;
+        this.faults = faults;
+    }
+
+    public String file() {
+        return file;
+    }
+
+    public Faults faults() {
+        return faults;
+    }
+
+    public Node.Mapping block() {
+        return block;
+    }
+
+    public int line() {
+        return block.line();
+    }
+
+    /** The line of a key, or of the block where the key is absent. */
+    public int lineOf(String key) {
+        for (Node.Entry entry : block.entries()) {
+            if (entry.key().text().equals(key)) {
+                return entry.key().line();
+            }
+        }
+        return block.line();
+    }
+
+    public boolean has(String key) {
+        asked.add(key);
+        return block.get(key) != null;
+    }
+
+    /** The raw value of a key, or null where it is absent. */
+    public Node node(String key) {
+        asked.add(key);
+        return block.get(key);
+    }
+
+    /** As {@link #node}, with a fault where the key is absent. */
+    public Node required(String key, String expected) {
+        Node node = node(key);
+        if (node == null) {
+            faults.add(file, block.line(), key, "no such key", expected, "Add a line \"" + key + ": ...\".");
+        }
+        return node;
+    }
+
+    /** A single value, or null where the key is absent or is not a single value. */
+    public Node.Scalar scalar(String key, String expected) {
+        Node node = node(key);
+        if (node == null || node instanceof Node.Scalar) {
+            return (Node.Scalar) node;
+        }
+        faults.add(file, node.line(), key, node.describe(), expected, "");
+        return null;
+    }
+
+    /** A free text; warns where a comment may have cut it. */
+    public String prose(String key) {
+        Node.Scalar value = scalar(key, "a text");
+        if (value == null) {
+            return null;
+        }
+        if (value.cut()) {
+            faults.add(Yaml.cut(file, value, key));
+        }
+        return value.text();
+    }
+
+    /** An amount of a dimension with its unit. */
+    public Amount amount(String key, Dimension dimension) {
+        Node.Scalar value = scalar(key, Amount.expected(dimension));
+        return value == null ? null : amount(key, value, dimension);
+    }
+
+    /** Reads a value found under a key as an amount. */
+    public Amount amount(String key, Node.Scalar value, Dimension dimension) {
+        try {
+            return Amount.parse(value.text(), dimension);
+        } catch (Amount.NotAnAmount e) {
+            faults.add(file, value.line(), key, value.describe(), e.getMessage(), mend(value.text(), dimension));
+            return null;
+        }
+    }
+
+    private static String mend(String text, Dimension dimension) {
+        List<String> symbols = courseworthy.units.Unit.symbolsOf(dimension);
+        if (text.matches("-?[0-9]+([.,][0-9]+)?") && !symbols.isEmpty()) {
+            return "Add the unit, one of: " + String.join(", ", symbols) + ".";
+        }
+        if (text.matches("-?[0-9]+([.][0-9]+)?[^0-9 .,].*")) {
+            return "Put one space between the number and its unit.";
+        }
+        if (text.matches("-?[0-9]+,[0-9].*")) {
+            return "Write the decimal with a point and no thousands separator.";
+        }
+        return "";
+    }
+
+    /** An amount within bounds given in the dimension's base unit; {@code range} says them in words. */
+    public Amount amount(String key, Dimension dimension, double least, double most, String range) {
+        Amount amount = amount(key, dimension);
+        if (amount == null || amount.inBase() >= least && amount.inBase() <= most) {
+            return amount;
+        }
+        faults.add(file, block.get(key).line(), key, block.get(key).describe(), range, "");
+        return null;
+    }
+
+    /** A whole number within bounds. */
+    public Integer whole(String key, int least, int most) {
+        String expected = "a whole number from " + least + " to " + most;
+        Node.Scalar value = scalar(key, expected);
+        if (value == null) {
+            return null;
+        }
+        if (value.text().matches("0|-?[1-9][0-9]{0,8}")) {
+            int number = Integer.parseInt(value.text());
+            if (number >= least && number <= most) {
+                return number;
+            }
+        }
+        faults.add(file, value.line(), key, value.describe(), expected, "");
+        return null;
+    }
+
+    /** {@code yes}, {@code no}, {@code true} or {@code false}. */
+    public Boolean yesNo(String key) {
+        Node.Scalar value = scalar(key, "yes or no");
+        if (value == null) {
+            return null;
+        }
+        Boolean answer = truth(value.text());
+        if (answer == null) {
+            faults.add(file, value.line(), key, value.describe(), "yes or no", "");
+        }
+        return answer;
+    }
+
+    /** The truth a word stands for, or null. */
+    public static Boolean truth(String word) {
+        return switch (word) {
+            case "yes", "true" -> Boolean.TRUE;
+            case "no", "false" -> Boolean.FALSE;
+            default -> null;
+        };
+    }
+
+    /** One of a set of words. */
+    public String word(String key, Collection<String> accepted) {
+        Node.Scalar value = scalar(key, "one of: " + String.join(", ", accepted));
+        return value == null ? null : word(key, value, accepted);
+    }
+
+    /** Reads a value found under a key as one of a set of words. */
+    public String word(String key, Node.Scalar value, Collection<String> accepted) {
+        if (accepted.contains(value.text())) {
+            return value.text();
+        }
+        faults.add(file, value.line(), key, value.describe(), "one of: " + String.join(", ", accepted),
+                Spelling.didYouMean(value.text(), accepted));
+        return null;
+    }
+
+    /** A block of keys of its own, or null where absent or not a block. */
+    public Fields fields(String key) {
+        Node node = node(key);
+        if (node == null) {
+            return null;
+        }
+        return fields(key, node);
+    }
+
+    /** Reads a value found under a key as a block of keys. */
+    public Fields fields(String key, Node node) {
+        if (node instanceof Node.Mapping mapping) {
+            return new Fields(file, mapping, faults);
+        }
+        faults.add(file, node.line(), key, node.describe(), "a block of keys", "");
+        return null;
+    }
+
+    /** The items of a list; a single value counts as a list of one; empty where absent. */
+    public List<Node> items(String key) {
+        Node node = node(key);
+        if (node == null) {
+            return List.of();
+        }
+        return node instanceof Node.Sequence list ? list.items() : List.of(node);
+    }
+
+    /** A list of blocks of keys; empty where absent. */
+    public List<Fields> blocks(String key) {
+        List<Fields> out = new ArrayList<>();
+        for (Node item : items(key)) {
+            Fields fields = fields(key, item);
+            if (fields != null) {
+                out.add(fields);
+            }
+        }
+        return out;
+    }
+
+    /** A list of texts; empty where absent. */
+    public List<String> texts(String key) {
+        List<String> out = new ArrayList<>();
+        for (Node item : items(key)) {
+            if (item instanceof Node.Scalar scalar) {
+                out.add(scalar.text());
+            } else {
+                faults.add(file, item.line(), key, item.describe(), "a text", "");
+            }
+        }
+        return out;
+    }
+
+    /** Adds a fault at a key. */
+    public void fault(String key, String found, String expected, String mend) {
+        Node node = block.get(key);
+        faults.add(file, node == null ? block.line() : node.line(), key, found, expected, mend);
+    }
+
+    /** Adds a fault, with the nearest spelling, for every key that was never asked for. */
+    public void done() {
+        for (Node.Entry entry : block.entries()) {
+            String key = entry.key().text();
+            if (!asked.contains(key)) {
+                faults.add(file, entry.key().line(), key, "an unknown key", "one of: " + String.join(", ", asked),
+                        Spelling.didYouMean(key, asked));
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package courseworthy.topic;
+
+import courseworthy.units.Resolution;
+import java.util.List;
+
+/**
+ * One thing to decide. Values are whole ticks of the resolution for quantities, and positions in the list of options otherwise.
+ *
+ * @param name       as sheets write it, {@code front tyre width}
+ * @param about      what is decided, in the trade's words
+ * @param kind       quantity, ordered options, or options without order
+ * @param resolution of a quantity; null for options
+ * @param step       a decision's rounding step, in ticks (1 for options)
+ * @param least      smallest sensible value
+ * @param most       largest sensible value
+ * @param options    the words of options, in order from least; empty for quantities
+ * @param standard   the value taken where nothing is said
+ * @param layer      when it settles; rules on it may test topics of earlier layers
+ * @param safe       the safe side, to which ties and rounding go
+ * @param applies    conditions on earlier topics, all of which must hold for the topic to make sense
+ */
+public record Topic(String name, String about, Kind kind, Resolution resolution, long step, long least, long most,
+        List<String> options, long standard, int layer, Safe safe, List<Applies> applies) {
+
+    /** Quantities and ordered options can be bounded; options can be avoided or ruled out. */
+    public enum Kind { QUANTITY, ORDERED, OPTIONS }
+
+    /** The side on which an error hurts least. */
+    public enum Safe { UP, DOWN, NONE }
+
+    /** The topic applies only where an earlier topic has one of some options. */
+    public record Applies(String topic, List<String> options) {
+    }
+
+    /** A value as text with its unit. */
+    public String text(long value) {
+        return kind == Kind.QUANTITY ? resolution.text(value) : options.get((int) value);
+    }
+
+    /** The position of an option, or -1. */
+    public int option(String word) {
+        return options.indexOf(word);
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}
