@@ -26,22 +26,22 @@ public final class Topics {
             options("bike", "gravel", 1, Safe.NONE, ALWAYS,
                     "The kind of bike to take",
                     "road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail"),
-            quantity("fork travel", Unit.MM, "1", 10, "80", "170", "110", 2, Safe.UP, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            quantity("fork travel", Unit.MM, "1", 10, "80", "170", "110", 2, Safe.UP, MTB,
                     "Travel of the suspension fork"),
-            quantity("rear travel", Unit.MM, "1", 10, "60", "170", "100", 3, Safe.UP, where("bike", "cross-country full suspension", "trail"),
+            quantity("rear travel", Unit.MM, "1", 10, "60", "170", "100", 3, Safe.UP, FULL,
                     "Travel of the rear suspension at the axle"),
-            ordered("fork legs", "standard", 3, Safe.UP, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            ordered("fork legs", "standard", 3, Safe.UP, MTB,
                     "Stoutness of the fork: stanchion diameter and crown",
                     "slim", "standard", "stout"),
-            quantity("front sag", Unit.PERCENT, "1", 1, "10", "40", "20", 5, Safe.NONE, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            quantity("front sag", Unit.PERCENT, "1", 1, "10", "40", "20", 5, Safe.NONE, MTB,
                     "Sag of the fork in full kit, as a share of its travel"),
-            quantity("rear sag", Unit.PERCENT, "1", 1, "10", "40", "25", 5, Safe.NONE, where("bike", "cross-country full suspension", "trail"),
+            quantity("rear sag", Unit.PERCENT, "1", 1, "10", "40", "25", 5, Safe.NONE, FULL,
                     "Sag of the rear suspension in full kit, as a share of its travel"),
-            quantity("rebound", Unit.PERCENT, "1", 5, "0", "100", "50", 5, Safe.NONE, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            quantity("rebound", Unit.PERCENT, "1", 5, "0", "100", "50", 5, Safe.NONE, MTB,
                     "Rebound damping to start from: clicks from closed as a share of the range; the maker's chart leads"),
-            quantity("compression", Unit.PERCENT, "1", 5, "0", "100", "70", 5, Safe.NONE, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            quantity("compression", Unit.PERCENT, "1", 5, "0", "100", "70", 5, Safe.NONE, MTB,
                     "Low-speed compression damping to start from: clicks from closed as a share of the range; the maker's chart leads"),
-            options("lockout", "by hand", 5, Safe.NONE, where("bike", "cross-country hardtail", "cross-country full suspension", "trail"),
+            options("lockout", "by hand", 5, Safe.NONE, MTB,
                     "How the suspension is firmed for smooth climbs",
                     "none", "by hand", "remote"),
             options("seatpost", "rigid", 2, Safe.NONE, ALWAYS,
@@ -137,7 +137,7 @@ public final class Topics {
             ordered("lights", "none", 6, Safe.UP, ALWAYS,
                     "Lights",
                     "none", "to be seen", "to see by", "to see by with a backup"),
-            quantity("light run time", Unit.H, "15", 1, "0:00", "16:00", "2:00", 7, Safe.UP, where("lights", "to see by", "to see by with a backup"),
+            quantity("light run time", Unit.MIN, "15", 1, "0:00", "16:00", "2:00", 7, Safe.UP, where("lights", "to see by", "to see by with a backup"),
                     "Run time the main light must have at the mode used"),
             quantity("battery reserve", Unit.PERCENT, "1", 5, "0", "150", "30", 6, Safe.UP, ALWAYS,
                     "Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"),
@@ -260,7 +260,7 @@ public final class Topics {
 
     private static long ticks(Resolution r, String number) {
         try {
-            String symbol = r.unit().symbol();
+            String symbol = r.unit() == Unit.MIN ? Unit.H.symbol() : r.unit().symbol();
             return r.ticks(Amount.parse(symbol.isEmpty() ? number : number + " " + symbol, r.unit().dimension()));
         } catch (Amount.NotAnAmount e) {
             throw new IllegalStateException(number, e);

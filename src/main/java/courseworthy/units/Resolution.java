@@ -73,9 +73,9 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
         return unit.toBase(step.multiply(BigDecimal.valueOf(ticks))).doubleValue();
     }
 
-    /** The value as text with its unit: {@code 84.0 km}, {@code 6:30 h}, {@code 12 %}. */
+    /** The value as text with its unit, minutes as hours and minutes: {@code 84.0 km}, {@code 6:30 h}, {@code 12 %}. */
     public String text(long ticks) {
-        if (unit == Unit.H) {
+        if (unit == Unit.MIN) {
             return clock(ticks);
         }
         String number = number(ticks);
