@@ -1,0 +1,35 @@
+package courseworthy.course;
+
+/**
+ * What is written of the ground on a stretch; null means unknown, never smooth.
+ *
+ * @param surface        OpenStreetMap {@code surface}
+ * @param smoothness     OpenStreetMap {@code smoothness}
+ * @param trackGrade     OpenStreetMap {@code tracktype}, 1 solid to 5 soft
+ * @param mtbScale       OpenStreetMap {@code mtb:scale}, 0 to 6, a {@code +} or {@code -} as a third of a grade
+ * @param sharpStones    stones with edges that cut casings
+ * @param ruts           ruts
+ * @param roots          roots
+ * @param sand           loose sand deep enough to steer in
+ * @param mudWhenWet     turns to mud in rain
+ * @param waterCrossings number of fords
+ * @param dropHeight     highest drop that must be ridden, m
+ * @param turnsPerKm     turns that must be braked for, per km
+ */
+public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade, Double mtbScale, Boolean sharpStones, Boolean ruts,
+        Boolean roots, Boolean sand, Boolean mudWhenWet, Integer waterCrossings, Double dropHeight, Double turnsPerKm) {
+
+    public static final Ground UNKNOWN = new Ground(null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** This ground with whatever is unknown taken from another. */
+    public Ground orElse(Ground other) {
+        return new Ground(or(surface, other.surface), or(smoothness, other.smoothness), or(trackGrade, other.trackGrade),
+                or(mtbScale, other.mtbScale), or(sharpStones, other.sharpStones), or(ruts, other.ruts), or(roots, other.roots),
+                or(sand, other.sand), or(mudWhenWet, other.mudWhenWet), or(waterCrossings, other.waterCrossings),
+                or(dropHeight, other.dropHeight), or(turnsPerKm, other.turnsPerKm));
+    }
+
+    private static <T> T or(T first, T second) {
+        return first != null ? first : second;
+    }
+}

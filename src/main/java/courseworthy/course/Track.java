@@ -1,0 +1,42 @@
+package courseworthy.course;
+
+import java.util.List;
+
+/**
+ * A line on the ground: pieces that are never bridged. Distances are WGS84 geodesics (GeographicLib), summed over pieces.
+ *
+ * @param pieces    the pieces in order, each with at least two points
+ * @param elevation what is known of the elevation
+ */
+public record Track(List<Piece> pieces, Elevation elevation) {
+
+    /** Whether the elevation can be used. */
+    public enum Elevation {
+        /** Measured and cleaned. */
+        KNOWN,
+        /** Not in the file. */
+        MISSING,
+        /** In the file but not believable: all zero, constant, or mostly missing. */
+        BOGUS
+    }
+
+    /**
+     * One unbroken piece, as cleaned.
+     *
+     * @param lat       degrees
+     * @param lon       degrees
+     * @param distance  m from the start of the course, rising; the first of a piece equals the last of the piece before
+     * @param elevation m, cleaned; NaN throughout where the elevation is not {@link Elevation#KNOWN}
+     */
+    public record Piece(double[] lat, double[] lon, double[] distance, double[] elevation) {
+        public int size() {
+            return distance.length;
+        }
+    }
+
+    /** Length in m. */
+    public double length() {
+        Piece last = pieces.get(pieces.size() - 1);
+        return last.distance()[last.size() - 1];
+    }
+}

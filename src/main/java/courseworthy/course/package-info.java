@@ -1,0 +1,2 @@
+/** The ground: profiles of stretches and GPX tracks, read, checked, cleaned and laid over each other. */
+package courseworthy.course;

@@ -1,0 +1,47 @@
+package courseworthy.rider;
+
+import courseworthy.text.Node;
+import java.util.List;
+
+/**
+ * The rider as written; null means not written (the demands then assume, and say so).
+ *
+ * @param name             may be empty
+ * @param file             the path as typed, empty for no file
+ * @param mass             body mass, kg
+ * @param height           m
+ * @param kit              mass of clothing, helmet, shoes and what is carried apart from water, kg
+ * @param efforts          best efforts, shortest first; one is enough
+ * @param skill            one of {@link #SKILLS}
+ * @param climbingCadence  lowest cadence the rider will turn for long on a climb, per minute
+ * @param highestCadence   highest cadence the rider will turn on the flat, per minute
+ * @param racesAYear       races a year on this bike
+ * @param sweatRate        known sweat loss, L/h
+ * @param barWidth         the width the rider is used to, m
+ * @param bike             the bike at hand
+ * @param constraints      advice rows of the rider's own, as written; may be null
+ */
+public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
+        Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
+        Node constraints) {
+
+    /** Words for skill on rough ground, least first. */
+    public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
+
+    /** The rider nothing is known of. */
+    public static final Rider UNKNOWN =
+            new Rider("", "", null, null, null, List.of(), null, null, null, null, null, null, Bike.UNKNOWN, null);
+
+    public Rider {
+        efforts = List.copyOf(efforts);
+    }
+
+    /**
+     * The best power held for a time.
+     *
+     * @param seconds duration, s
+     * @param watts   mean power, W
+     */
+    public record Effort(double seconds, double watts) {
+    }
+}
