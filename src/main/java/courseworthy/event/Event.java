@@ -1,6 +1,6 @@
 package courseworthy.event;
 
-import courseworthy.rider.Bike;
+import courseworthy.text.Node;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -24,18 +24,18 @@ import java.util.List;
  * @param supportKnown whether support points were written at all (an empty list then means none on the course)
  * @param rules      the event's equipment rules
  * @param startHeight height of the start above sea level, m, where the course does not tell
- * @param bike       the bike at hand, where written here
+ * @param bike       the {@code bike:} block as written, read later by the reader of such blocks; null where not written here
  */
 public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneOffset offset, Integer laps,
         String aim, Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
-        Double startHeight, Bike bike) {
+        Double startHeight, Node.Mapping bike) {
 
     /** What the rider wants, least first. */
     public static final List<String> AIMS = List.of("finish", "time", "podium");
 
     /** The day nothing is known of. */
     public static final Event UNKNOWN = new Event("", "", null, null, null, null, null, null, null, null, Forecast.UNKNOWN, List.of(),
-            false, Rules.NONE, null, Bike.UNKNOWN);
+            false, Rules.NONE, null, null);
 
     /**
      * The forecast at the start's height.
