@@ -1,0 +1,2 @@
+/** The loop of layers: fire, settle, derive, again. */
+package courseworthy.call;

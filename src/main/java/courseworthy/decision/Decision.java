@@ -1,0 +1,102 @@
+package courseworthy.decision;
+
+import courseworthy.claim.Claim;
+import courseworthy.topic.Topic;
+import java.util.List;
+
+/**
+ * The settled answer on one topic.
+ *
+ * @param topic    the topic
+ * @param status   whether there is an answer
+ * @param value    ticks or position; null unless {@link Status#SETTLED}
+ * @param label    a text of its own for the value ({@code 34/50}), else empty
+ * @param standing how sure; null unless {@link Status#SETTLED}
+ * @param taken    claims that shaped the value or agree with it, by rank, force, id
+ * @param lost     claims that did not prevail, by rank, force, id
+ * @param why      for {@code none possible} and {@code not applicable}, the reason in words; else empty
+ */
+public record Decision(Topic topic, Status status, Long value, String label, Standing standing, List<Claim> taken, List<Lost> lost,
+        String why) {
+
+    public Decision {
+        taken = List.copyOf(taken);
+        lost = List.copyOf(lost);
+        if ((status == Status.SETTLED) != (value != null)) {
+            throw new IllegalArgumentException(topic + " " + status + " " + value);
+        }
+    }
+
+    /** Whether there is an answer. */
+    public enum Status {
+        SETTLED("settled"), NONE_POSSIBLE("none possible"), NOT_APPLICABLE("not applicable");
+
+        private final String words;
+
+        Status(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** How sure a decision is. */
+    public enum Standing {
+        /** All voting weight within one step, nothing of the same rank overruled. */
+        SETTLED("settled"),
+        /** At least two thirds of the voting weight within one step. */
+        LEANING("leaning"),
+        /** Less than that. */
+        SPLIT("split"),
+        /** Bounds but no preference. */
+        BOUNDED("bounded"),
+        /** Nothing said: the topic's default. */
+        ASSUMED("assumed");
+
+        private final String word;
+
+        Standing(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * A claim that did not prevail.
+     *
+     * @param claim the claim
+     * @param by    qualified ids of the rules that prevailed over it, sorted; empty where it lost to nothing in particular
+     * @param how   in a word: overruled, outvoted or set aside
+     */
+    public record Lost(Claim claim, List<String> by, How how) {
+    }
+
+    /** How a claim lost. */
+    public enum How {
+        OVERRULED("overruled"), OUTVOTED("outvoted"), SET_ASIDE("set aside");
+
+        private final String words;
+
+        How(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** The value as text, with its label where it has one; the status in words where there is none. */
+    public String text() {
+        if (value == null) {
+            return status.words();
+        }
+        String plain = topic.text(value);
+        return label.isEmpty() ? plain : plain + " (" + label + ")";
+    }
+}

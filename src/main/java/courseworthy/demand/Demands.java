@@ -1,0 +1,60 @@
+package courseworthy.demand;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** What one course, rider and day ask for. A measure that is not in it is unknown. Immutable. */
+public final class Demands {
+
+    private final Map<Measure, Value> values;
+    private final List<StretchFacts> stretches;
+    private final List<Assumed> assumed;
+
+    /**
+     * Something that was not written and was therefore assumed.
+     *
+     * @param what  in words
+     * @param value with its unit, in words
+     */
+    public record Assumed(String what, String value) {
+    }
+
+    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed) {
+        this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
+        this.stretches = List.copyOf(stretches);
+        this.assumed = List.copyOf(assumed);
+    }
+
+    /** The value with its range, or null where unknown. */
+    public Value get(Measure measure) {
+        return values.get(measure);
+    }
+
+    public boolean known(Measure measure) {
+        return values.containsKey(measure);
+    }
+
+    /** All that is known, in the order of the catalogue. */
+    public Map<Measure, Value> values() {
+        return Collections.unmodifiableMap(values);
+    }
+
+    /** The stretches of one lap, in order. */
+    public List<StretchFacts> stretches() {
+        return stretches;
+    }
+
+    public List<Assumed> assumed() {
+        return assumed;
+    }
+
+    /** These demands with some measures changed or added. */
+    public Demands with(Map<Measure, Value> changes) {
+        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+        all.putAll(values);
+        all.putAll(changes);
+        return new Demands(all, stretches, assumed);
+    }
+}

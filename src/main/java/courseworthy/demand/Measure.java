@@ -1,0 +1,277 @@
+package courseworthy.demand;
+
+import courseworthy.event.Event;
+import courseworthy.rider.Rider;
+import courseworthy.topic.Topics;
+import courseworthy.units.Resolution;
+import courseworthy.units.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One measured property of a course, a rider or a day that rules may test. The constants are the catalogue, in the order in which
+ * output lists them; a measure with a layer is derived from decisions once that layer is settled.
+ */
+public enum Measure {
+    DISTANCE("distance", Holder.quantity(Unit.KM, "0.1"), 0,
+            "Length of the event over all laps, by geodesic where there is a track"),
+    LAPS("laps", Holder.quantity(Unit.ONE, "1"), 0,
+            "Laps of the course"),
+    ASCENT("ascent", Holder.quantity(Unit.M, "10"), 0,
+            "Climbing over all laps, from the cleaned elevation with its dead band"),
+    DESCENT("descent", Holder.quantity(Unit.M, "10"), 0,
+            "Descending over all laps, from the cleaned elevation with its dead band"),
+    CLIMBING_PER_KM("climbing per km", Holder.quantity(Unit.M, "0.1"), 0,
+            "Ascent over distance"),
+    DESCENT_PER_KM("descent per km", Holder.quantity(Unit.M, "0.1"), 0,
+            "Descent over distance"),
+    HIGHEST_POINT("highest point", Holder.quantity(Unit.M, "10"), 0,
+            "Highest point above sea level"),
+    CLIMBS("climbs", Holder.quantity(Unit.ONE, "1"), 0,
+            "Climbs over all laps: stretches of line that gain at least 30 m at 3 % or more on average, short "
+                    + "dips allowed"),
+    LONGEST_CLIMB("longest climb", Holder.quantity(Unit.KM, "0.1"), 0,
+            "Length of the longest climb"),
+    LONGEST_CLIMB_RISE("longest climb rise", Holder.quantity(Unit.M, "10"), 0,
+            "Rise of the longest climb"),
+    LAST_LONG_CLIMB("last long climb", Holder.quantity(Unit.KM, "0.1"), 0,
+            "Length of the last climb that gains at least half of what the biggest gains"),
+    LAST_LONG_CLIMB_RISE("last long climb rise", Holder.quantity(Unit.M, "10"), 0,
+            "Rise of the last long climb"),
+    LAST_LONG_CLIMB_GRADIENT("last long climb gradient", Holder.quantity(Unit.PERCENT, "0.1"), 0,
+            "Mean gradient of the last long climb"),
+    STEEPEST_RAMP("steepest ramp", Holder.quantity(Unit.PERCENT, "0.5"), 0,
+            "Steepest gradient over 20 m"),
+    STEEPEST_100_M("steepest 100 m", Holder.quantity(Unit.PERCENT, "0.5"), 0,
+            "Steepest gradient sustained over 100 m"),
+    STEEPEST_500_M("steepest 500 m", Holder.quantity(Unit.PERCENT, "0.5"), 0,
+            "Steepest gradient sustained over 500 m"),
+    STEEPEST_1_KM("steepest 1 km", Holder.quantity(Unit.PERCENT, "0.5"), 0,
+            "Steepest gradient sustained over 1 km"),
+    PAVED_SHARE("paved share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length on asphalt, concrete, paving, sett or cobbles, of what is known"),
+    GRAVEL_SHARE("gravel share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length on compacted ground, fine gravel and gravel, of what is known"),
+    TRAIL_SHARE("trail share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length on earth, grass and rock, of what is known"),
+    SOFT_SHARE("soft share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length on sand, mud and snow, of what is known"),
+    LOOSE_SHARE("loose share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length where wheels slip on loose stones or sand, of what is known"),
+    KNOWN_GROUND("known ground", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length whose surface, smoothness, tracktype or technical grade is known"),
+    ROUGHNESS("roughness", Holder.ROUGHNESS, 0,
+            "Mean roughness by length, a number from smoothness, tracktype and mtb:scale: 0 like new asphalt to 5"
+                    + " barely rideable"),
+    WORST_ROUGHNESS("worst roughness", Holder.ROUGHNESS, 0,
+            "Mean roughness of the worst tenth by length"),
+    TECHNICAL_GRADE("technical grade", Holder.quantity(Unit.ONE, "0.1"), 0,
+            "Typical technical grade: mean of mtb:scale by length where it is given, off paved ground"),
+    HARDEST_TECHNICAL_GRADE("hardest technical grade", Holder.quantity(Unit.ONE, "0.1"), 0,
+            "Hardest mtb:scale on the course"),
+    SHARP_STONES("sharp stones", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length with stones that cut casings"),
+    MUD("mud", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length that is mud in the forecast ground"),
+    SAND("sand", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the course by length in loose sand"),
+    WATER_CROSSINGS("water crossings", Holder.quantity(Unit.ONE, "1"), 0,
+            "Fords over all laps"),
+    DROP_HEIGHT("drop height", Holder.quantity(Unit.M, "0.05"), 0,
+            "Highest drop that must be ridden"),
+    TURNS_PER_KM("turns per km", Holder.quantity(Unit.ONE, "0.5"), 0,
+            "Turns that must be braked for, per km"),
+    AERO_SHARE("aero share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the distance where aero extensions can be used: smooth, straight, fast enough, not steep, "
+                    + "alone"),
+    HOURS("hours", Holder.quantity(Unit.MIN, "1"), 0,
+            "Expected riding and stopping time, by steady power balance"),
+    SLOW_HOURS("slow hours", Holder.quantity(Unit.MIN, "1"), 0,
+            "The slow end of the expected time"),
+    DARK_HOURS("dark hours", Holder.quantity(Unit.MIN, "5"), 0,
+            "How much of the slow estimate lies between sunset and sunrise"),
+    RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", Holder.quantity(Unit.RATIO, "0.001"), 0,
+            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m"),
+    RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
+            "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on tired power"),
+    RATIO_USEFUL_AT_SPEED("ratio useful at speed", Holder.quantity(Unit.RATIO, "0.001"), 0,
+            "The gear the rider turns at the highest cadence at the fastest speed where pedalling still pays, "
+                    + "alone or in the group"),
+    GEAR_RANGE_NEEDED("gear range needed", Holder.quantity(Unit.RATIO, "0.01"), 0,
+            "Ratio useful at speed over ratio needed where it is steepest"),
+    SUPPORT_GAP("support gap", Holder.quantity(Unit.KM, "0.1"), 0,
+            "Longest distance between places to fill bottles, start and finish included"),
+    SUPPORT_GAP_HOURS("support gap hours", Holder.quantity(Unit.MIN, "5"), 0,
+            "Longest time between places to fill bottles, slow estimate"),
+    WATER_OVER_THE_HOTTEST_GAP("water over the hottest gap", Holder.quantity(Unit.L, "0.1"), 0,
+            "Water to leave with for the gap that asks for most: sweat at the heat of the hour on the slow "
+                    + "estimate, less what can be drunk before, with a reserve"),
+    GROUND("ground", Scale.words(Event.Forecast.GROUNDS), 0,
+            "Dry, damp or wet ground in the forecast"),
+    START_TEMPERATURE("start temperature", Holder.quantity(Unit.C, "1"), 0,
+            "Temperature at the start"),
+    SUMMIT_TEMPERATURE("summit temperature", Holder.quantity(Unit.C, "1"), 0,
+            "Temperature at the highest point at the hour the rider is there"),
+    COLDEST_TEMPERATURE("coldest temperature", Holder.quantity(Unit.C, "1"), 0,
+            "Lowest temperature anywhere on the ride, at its place and hour"),
+    HOTTEST_TEMPERATURE("hottest temperature", Holder.quantity(Unit.C, "1"), 0,
+            "Highest temperature anywhere on the ride, at its place and hour"),
+    NIGHT_TEMPERATURE("night temperature", Holder.quantity(Unit.C, "1"), 0,
+            "Lowest temperature while it is dark"),
+    WIND("wind", Holder.quantity(Unit.KM_PER_H, "1"), 0,
+            "Mean wind of the forecast at 10 m height"),
+    GROUP_SHARE("group share", Holder.quantity(Unit.PERCENT, "1"), 0,
+            "Share of the distance ridden in a group"),
+    START_LINE_MASS("start-line mass", Holder.quantity(Unit.KG, "0.5"), 0,
+            "Rider, kit, bike and water at the start line"),
+    RIDER_MASS("rider mass", Holder.quantity(Unit.KG, "0.5"), 0,
+            "Rider without kit"),
+    HOUR_POWER("hour power", Holder.quantity(Unit.W, "5"), 0,
+            "Best mean power the rider holds for an hour"),
+    POWER_PER_KG("power per kg", Holder.quantity(Unit.W_PER_KG, "0.05"), 0,
+            "Hour power over rider mass"),
+    CLIMBING_CADENCE("climbing cadence", Holder.quantity(Unit.PER_MIN, "1"), 0,
+            "Lowest cadence the rider will turn for long on a climb"),
+    HIGHEST_CADENCE("highest cadence", Holder.quantity(Unit.PER_MIN, "1"), 0,
+            "Highest cadence the rider will turn for long on the flat"),
+    SKILL("skill", Scale.words(Rider.SKILLS), 0,
+            "Skill on rough ground"),
+    AIM("aim", Scale.words(Event.AIMS), 0,
+            "What the rider wants: to finish, a time, the podium"),
+    ROLE("role", Scale.options(List.of("training", "race")), 0,
+            "What the bike is set up for"),
+    RACES_A_YEAR("races a year", Holder.quantity(Unit.ONE, "1"), 0,
+            "Races a year on this bike"),
+    USED_BAR_WIDTH("used bar width", Holder.quantity(Unit.MM, "1"), 0,
+            "Width of the bar the rider is used to"),
+    BIKE_AT_HAND("bike at hand", Scale.options(Topics.of("bike").options()), 0,
+            "The kind of bike the rider has"),
+    RIM_INNER_WIDTH("rim inner width", Holder.quantity(Unit.MM, "1"), 0,
+            "Inner width of the rims at hand"),
+    HOOKLESS("hookless", Scale.yesNo(), 0,
+            "Whether the rims at hand are hookless"),
+    TYRE_MARKING("tyre marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+            "Highest pressure marked on the tyres at hand"),
+    RIM_MARKING("rim marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+            "Highest pressure marked on the rims at hand"),
+    LOWER_MARKING("lower marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+            "The lower of the pressures marked on tyre and rim"),
+    LEAST_TYRE_WIDTH_ON_THE_RIM("least tyre width on the rim", Holder.quantity(Unit.MM, "1"), 0,
+            "Rim inner width and 5 mm"),
+    TYRE_CLEARANCE("tyre clearance", Holder.quantity(Unit.MM, "1"), 0,
+            "Widest tyre that frame and fork at hand take"),
+    TUBELESS_READY("tubeless ready", Scale.yesNo(), 0,
+            "Whether rims and tyres at hand are made to run tubeless"),
+    BIKE_DROP_LIMIT("bike drop limit", Holder.quantity(Unit.M, "0.05"), 0,
+            "Highest drop of the marked intended-use category"),
+    BIKE_MASS_LIMIT("bike mass limit", Holder.quantity(Unit.KG, "0.5"), 0,
+            "Highest marked mass of rider, kit and bike"),
+    FORK_TRAVEL_LIMIT("fork travel limit", Holder.quantity(Unit.MM, "1"), 0,
+            "Longest fork travel the frame permits"),
+    ROTOR_LIMIT("rotor limit", Holder.quantity(Unit.MM, "1"), 0,
+            "Largest rotor that frame and fork permit"),
+    LIGHTS_AT_HAND("lights at hand", Holder.quantity(Unit.MIN, "5"), 0,
+            "Run time of the lights at hand at the mode used"),
+    POWER_METER_AT_HAND("power meter at hand", Scale.yesNo(), 0,
+            "Whether the bike at hand has a power meter"),
+    AERO_EXTENSIONS_ALLOWED("aero extensions allowed", Scale.yesNo(), 0,
+            "Whether the event allows aero extensions"),
+    TYRE_WIDTH_ALLOWED("tyre width allowed", Holder.quantity(Unit.MM, "1"), 0,
+            "Widest tyre the event allows"),
+    LIGHTS_REQUIRED("lights required", Scale.yesNo(), 0,
+            "Whether the event requires lights"),
+    MUDGUARDS_REQUIRED("mudguards required", Scale.yesNo(), 0,
+            "Whether the event requires mudguards"),
+    OUTSIDE_HELP("outside help", Scale.yesNo(), 0,
+            "Whether the event allows outside help"),
+    BAG_ON_THE_COURSE("bag on the course", Scale.yesNo(), 0,
+            "Whether a bag of one's own waits on the course"),
+    CUT_OFF("cut-off", Holder.quantity(Unit.MIN, "1"), 0,
+            "Time allowed"),
+    FRONT_REFERENCE_PRESSURE("front reference pressure", Holder.quantity(Unit.BAR, "0.05"), 5,
+            "Starting pressure for the front tyre from its wheel load and settled width, casing and insert: the "
+                    + "15 % drop relation on hard ground up to 37 mm, else a practice range"),
+    REAR_REFERENCE_PRESSURE("rear reference pressure", Holder.quantity(Unit.BAR, "0.05"), 5,
+            "Starting pressure for the rear tyre from its wheel load and settled width, casing and insert: the 15"
+                    + " % drop relation on hard ground up to 37 mm, else a practice range"),
+    FRONT_PRESSURE_FLOOR("front pressure floor", Holder.quantity(Unit.BAR, "0.05"), 5,
+            "Lowest pressure of the front tyre that still keeps the rim off the ground on this course, a practice"
+                    + " figure from wheel load, width, casing, insert and roughness"),
+    REAR_PRESSURE_FLOOR("rear pressure floor", Holder.quantity(Unit.BAR, "0.05"), 5,
+            "Lowest pressure of the rear tyre that still keeps the rim off the ground on this course, a practice "
+                    + "figure from wheel load, width, casing, insert and roughness");
+
+    /** How roughness is counted: tenths from 0, with the words smooth, mixed, rough, rugged and severe from each whole number. */
+    public static final Scale ROUGHNESS_SCALE = Holder.ROUGHNESS;
+
+    private static final Map<String, Measure> BY_NAME = new LinkedHashMap<>();
+
+    static {
+        for (Measure measure : values()) {
+            if (BY_NAME.put(measure.written, measure) != null) {
+                throw new IllegalStateException("two measures " + measure.written);
+            }
+        }
+    }
+
+    private final String written;
+    private final Scale scale;
+    private final int layer;
+    private final String about;
+
+    Measure(String written, Scale scale, int layer, String about) {
+        this.written = written;
+        this.scale = scale;
+        this.layer = layer;
+        this.about = about;
+    }
+
+    /** The name sheets use. */
+    public String written() {
+        return written;
+    }
+
+    public Scale scale() {
+        return scale;
+    }
+
+    /** The layer after which it is known; 0 where it needs no decision. */
+    public int layer() {
+        return layer;
+    }
+
+    /** The definition, in words. */
+    public String about() {
+        return about;
+    }
+
+    /** The measure sheets write so, or null. */
+    public static Measure find(String written) {
+        return BY_NAME.get(written);
+    }
+
+    public static List<String> names() {
+        return new ArrayList<>(BY_NAME.keySet());
+    }
+
+    static Scale quantity(Unit unit, String step) {
+        return Holder.quantity(unit, step);
+    }
+
+    @Override
+    public String toString() {
+        return written;
+    }
+
+    /** Exists before the constants do. */
+    private static final class Holder {
+        static final Scale ROUGHNESS = Scale.banded(Resolution.of(Unit.ONE, "0.1"),
+                List.of("smooth", "mixed", "rough", "rugged", "severe"), List.of(0L, 10L, 20L, 30L, 40L));
+
+        static Scale quantity(Unit unit, String step) {
+            return Scale.quantity(Resolution.of(unit, step));
+        }
+    }
+}
