@@ -15,8 +15,12 @@ public final class Spelling {
         int least = Integer.MAX_VALUE;
         String low = found.toLowerCase(Locale.ROOT).trim();
         for (String word : accepted) {
+            int near = Math.max(1, word.length() / 3);
+            if (Math.abs(low.length() - word.length()) > near) {
+                continue;
+            }
             int edits = edits(low, word.toLowerCase(Locale.ROOT));
-            if (edits < least && edits <= Math.max(1, word.length() / 3)) {
+            if (edits < least && edits <= near) {
                 least = edits;
                 best = word;
             }

@@ -142,7 +142,7 @@ public final class Fields {
         if (value == null) {
             return null;
         }
-        if (value.text().matches("0|-?[1-9][0-9]{0,8}")) {
+        if (isWhole(value.text())) {
             int number = Integer.parseInt(value.text());
             if (number >= least && number <= most) {
                 return number;
@@ -150,6 +150,21 @@ public final class Fields {
         }
         faults.add(file, value.line(), key, value.describe(), expected, "");
         return null;
+    }
+
+    /** Up to nine digits without a leading zero, with or without a minus. */
+    private static boolean isWhole(String text) {
+        int from = text.startsWith("-") ? 1 : 0;
+        int digits = text.length() - from;
+        if (digits < 1 || digits > 9 || text.charAt(from) == '0' && text.length() > 1) {
+            return false;
+        }
+        for (int i = from; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** {@code yes}, {@code no}, {@code true} or {@code false}. */
@@ -176,8 +191,14 @@ public final class Fields {
 
     /** One of a set of words. */
     public String word(String key, Collection<String> accepted) {
-        Node.Scalar value = scalar(key, "one of: " + String.join(", ", accepted));
-        return value == null ? null : word(key, value, accepted);
+        Node node = node(key);
+        if (node instanceof Node.Scalar value) {
+            return word(key, value, accepted);
+        }
+        if (node != null) {
+            faults.add(file, node.line(), key, node.describe(), "one of: " + String.join(", ", accepted), "");
+        }
+        return null;
     }
 
     /** Reads a value found under a key as one of a set of words. */
@@ -229,11 +250,14 @@ public final class Fields {
         return out;
     }
 
-    /** A list of texts; empty where absent. */
+    /** A list of texts; empty where absent. Warns where a comment may have cut one. */
     public List<String> texts(String key) {
         List<String> out = new ArrayList<>();
         for (Node item : items(key)) {
             if (item instanceof Node.Scalar scalar) {
+                if (scalar.cut()) {
+                    faults.add(Yaml.cut(file, scalar, key));
+                }
                 out.add(scalar.text());
             } else {
                 faults.add(file, item.line(), key, item.describe(), "a text", "");

@@ -16,6 +16,7 @@ public final class PackedTree {
     private PackedTree() {
     }
 
+    /** @throws IOException where the tree is too large for the form: over 65,535 lines, columns, items, or bytes in a text */
     public static void write(Node node, DataOutput out) throws IOException {
         if (node instanceof Node.Scalar scalar) {
             out.writeByte(SCALAR);
@@ -36,18 +37,26 @@ public final class PackedTree {
 
     private static void start(int kind, Node node, int size, DataOutput out) throws IOException {
         out.writeByte(kind);
-        out.writeShort(size);
-        out.writeShort(node.line());
-        out.writeShort(node.column());
+        number(size, out);
+        number(node.line(), out);
+        number(node.column(), out);
     }
 
     private static void scalar(Node.Scalar scalar, DataOutput out) throws IOException {
         out.writeUTF(scalar.text());
         out.writeByte((scalar.quoted() ? 1 : 0) + (scalar.cut() ? 2 : 0));
-        out.writeShort(scalar.line());
-        out.writeShort(scalar.column());
+        number(scalar.line(), out);
+        number(scalar.column(), out);
     }
 
+    private static void number(int number, DataOutput out) throws IOException {
+        if (number > 0xFFFF) {
+            throw new IOException("too large to pack: " + number);
+        }
+        out.writeShort(number);
+    }
+
+    /** Reads what {@link #write} wrote. */
     public static Node read(DataInput in) throws IOException {
         int kind = in.readByte();
         if (kind == SCALAR) {
