@@ -1,0 +1,115 @@
+package courseworthy.cli;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * One command of the tool: what help says of it, what it takes, and what it does.
+ *
+ * <p>Options are declared in code rather than by annotations: reading annotations by reflection would cost every run more
+ * than the rest of the parsing (measured: about as long as an empty virtual machine takes to start).
+ */
+abstract class Command implements Runnable {
+
+    private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+    private final Terminal terminal;
+
+    /**
+     * @param name     as typed
+     * @param terminal what the output may use
+     * @param purpose  one sentence, in the third person
+     * @param examples whole command lines, at least one
+     */
+    Command(String name, Terminal terminal, String purpose, String... examples) {
+        this.terminal = terminal;
+        spec.name(name);
+        spec.usageMessage().description(purpose, "").footer(footer(examples));
+        spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
+                .description("Print this help and stop.").build());
+        spec.usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(ExitCode.list());
+    }
+
+    final CommandSpec spec() {
+        return spec;
+    }
+
+    /** True where the result may carry colours. */
+    final boolean colours() {
+        return terminal.colours();
+    }
+
+    /** A parameter that must be given, in the order of the calls. */
+    final Given<String> parameter(String label, String description) {
+        int index = spec.positionalParameters().size();
+        PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("1")
+                .type(String.class).paramLabel(label).description(description).build();
+        spec.addPositional(parameter);
+        return parameter::getValue;
+    }
+
+    /** An option with one word; null where it is not given. */
+    final Given<String> option(String name, String label, String description) {
+        return option(String.class, label, description, name);
+    }
+
+    /** An option with one value of a type that picocli converts (an enum, for one); null where it is not given. */
+    final <T> Given<T> option(Class<T> type, String label, String description, String... names) {
+        OptionSpec option = OptionSpec.builder(names[0], names).type(type).paramLabel(label)
+                .description(description).build();
+        spec.addOption(option);
+        return option::getValue;
+    }
+
+    /** An option that may be given several times. */
+    final Given<List<String>> repeated(String name, String label, String description) {
+        OptionSpec option = OptionSpec.builder(name).type(List.class).auxiliaryTypes(String.class).arity("1")
+                .paramLabel(label).description(description).build();
+        spec.addOption(option);
+        return () -> {
+            List<String> given = option.getValue();
+            return given == null ? List.of() : List.copyOf(given);
+        };
+    }
+
+    /** An option without a value. */
+    final Given<Boolean> flag(String description, String... names) {
+        OptionSpec option = OptionSpec.builder(names[0], names).type(boolean.class).arity("0")
+                .description(description).build();
+        spec.addOption(option);
+        return () -> Boolean.TRUE.equals(option.getValue());
+    }
+
+    /** The option {@code -o FILE} and where the result goes. */
+    final Output output() {
+        Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
+        return new Output(file, this::print);
+    }
+
+    /** Prints a result to standard output, as it is. */
+    final void print(String text) {
+        spec.commandLine().getOut().print(text);
+    }
+
+    /** Prints a remark to standard error, on a line of its own. */
+    final void remark(String text) {
+        spec.commandLine().getErr().print(Harmless.text(text) + "\n");
+    }
+
+    private static String[] footer(String... examples) {
+        String[] lines = new String[examples.length + 2];
+        lines[0] = "";
+        lines[1] = examples.length == 1 ? "Example:" : "Examples:";
+        for (int i = 0; i < examples.length; i++) {
+            lines[i + 2] = "  " + examples[i];
+        }
+        return lines;
+    }
+
+    /** What a user gave for an option or a parameter, known once the command runs. */
+    @FunctionalInterface
+    interface Given<T> {
+        T value();
+    }
+}

@@ -1,0 +1,29 @@
+package courseworthy.cli;
+
+import java.util.List;
+
+/**
+ * All commands, in the order help lists them. To add one, write its class and name it in both places here.
+ *
+ * <p>Only the command that was asked for is made, so that a run does not pay for the others.
+ */
+final class Commands {
+
+    static final List<String> NAMES = List.of("completion");
+
+    private Commands() {
+    }
+
+    /**
+     * Makes one command.
+     *
+     * @param terminal what its output may use
+     * @throws IllegalArgumentException for a name that is not in {@link #NAMES}
+     */
+    static Command make(String name, Terminal terminal) {
+        return switch (name) {
+            case "completion" -> new CompletionCommand(terminal);
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+}

@@ -1,0 +1,100 @@
+package courseworthy.cli;
+
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.function.Consumer;
+
+/** Where a command's result goes: standard output, or a file that {@code -o} names. */
+final class Output {
+
+    private final Command.Given<String> file;
+    private final Consumer<String> standardOutput;
+
+    Output(Command.Given<String> file, Consumer<String> standardOutput) {
+        this.file = file;
+        this.standardOutput = standardOutput;
+    }
+
+    /** True where the result goes to a file, and so takes no colours. */
+    boolean toFile() {
+        return file.value() != null;
+    }
+
+    /**
+     * Writes the whole result.
+     *
+     * @throws BadInput where the file cannot be written; it is then as it was before
+     */
+    void write(String text) {
+        if (toFile()) {
+            replace(Path.of(file.value()), text);
+        } else {
+            standardOutput.accept(text);
+        }
+    }
+
+    /**
+     * Puts text, as UTF-8, in the place of a file: written beside it first, then moved over it in one step, so that a
+     * reader sees the old or the new and never half of either. A device or pipe is written to as it is.
+     *
+     * @throws BadInput where it cannot be written
+     */
+    static void replace(Path target, String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        try {
+            if (Files.isDirectory(target)) {
+                throw refused(target, "a folder", "the name of a file");
+            }
+            if (Files.exists(target) && !Files.isRegularFile(target)) {
+                Files.write(target, bytes);
+                return;
+            }
+            moveOver(behindLinks(target), bytes);
+        } catch (AccessDeniedException denied) {
+            throw refused(target, "no permission to write there", "a folder you may write to");
+        } catch (IOException failed) {
+            throw refused(target, "that it cannot be written (" + failed.getMessage() + ")", "a place that can be written");
+        }
+    }
+
+    private static void moveOver(Path target, byte[] bytes) throws IOException {
+        Path folder = target.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw refused(target, "no folder " + folder.getFileName(), "a folder that exists");
+        }
+        Path beside = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            Files.write(beside, bytes, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING,
+                    StandardOpenOption.WRITE);
+            move(beside, target);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException unsupported) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** A link stays a link: what it points at is replaced. */
+    private static Path behindLinks(Path target) throws IOException {
+        return Files.exists(target, LinkOption.NOFOLLOW_LINKS) && Files.exists(target) ? target.toRealPath() : target;
+    }
+
+    private static BadInput refused(Path target, String found, String expected) {
+        return new BadInput(Fault.of(target.toString(), 0, "", found, expected, "Nothing was written."));
+    }
+}
