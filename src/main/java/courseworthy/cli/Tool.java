@@ -83,9 +83,11 @@ public final class Tool {
             CommandLine at = fault.getCommandLine();
             String command = at.getCommandSpec().qualifiedName();
             PrintWriter err = at.getErr();
-            err.print(Harmless.text(command + ": " + fault.getMessage()) + "\n");
             if (fault instanceof UnmatchedArgumentException unmatched) {
-                err.print(suggestion(unmatched.getUnmatched().get(0), at));
+                String found = unmatched.getUnmatched().get(0);
+                err.print(Harmless.text(command + ": " + unmatched(found, at)) + "\n" + suggestion(found, at));
+            } else {
+                err.print(Harmless.text(command + ": " + fault.getMessage()) + "\n");
             }
             err.print("    '" + command + " --help' lists what there is.\n");
             return ExitCode.BAD_INPUT.number();
@@ -101,6 +103,13 @@ public final class Tool {
         }
     }
 
+    private static String unmatched(String found, CommandLine at) {
+        if (found.startsWith("-")) {
+            return "no option '" + found + "'";
+        }
+        return (at.getSubcommands().isEmpty() ? "does not take '" : "no command '") + found + "'";
+    }
+
     private static String suggestion(String found, CommandLine at) {
         Collection<String> known = found.startsWith("-")
                 ? at.getCommandSpec().optionsMap().keySet() : at.getSubcommands().keySet();
@@ -108,7 +117,7 @@ public final class Tool {
         return mend.isEmpty() ? "" : "    " + mend + "\n";
     }
 
-    private static int explain(Throwable fault, PrintWriter err, Terminal terminal) {
+    static int explain(Throwable fault, PrintWriter err, Terminal terminal) {
         if (fault instanceof BadInput bad) {
             for (Fault each : bad.faults()) {
                 err.print(Harmless.text(each.text()) + "\n");

@@ -1,0 +1,134 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ToolTest {
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, Terminal.NONE);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+    }
+
+    static List<String> commands() {
+        return Commands.NAMES;
+    }
+
+    @Test
+    void withoutArgumentsItPrintsHelp() {
+        assertThat(Ran.of()).isEqualTo(Ran.of("--help"));
+    }
+
+    @Test
+    void helpListsEveryExitCodeWithItsMeaning() {
+        Ran ran = Ran.of("--help");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        String oneLine = ran.out().replaceAll("\\s+", " ");
+        for (ExitCode code : ExitCode.values()) {
+            assertThat(oneLine).contains(" " + code.number() + " " + code.meaning());
+        }
+    }
+
+    @Test
+    void helpListsEveryCommand() {
+        assertThat(Ran.of("--help").out().lines().map(line -> line.trim().split(" ")[0])).containsAll(Commands.NAMES);
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void helpOfACommandHasAnExampleOfThatCommandAndFitsEightyColumns(String name) {
+        Ran ran = Ran.of(name, "--help");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("Usage: courseworthy " + name);
+        assertThat(ran.out().substring(ran.out().indexOf("Example"))).contains("courseworthy " + name);
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.out()).doesNotContain("\u001b", "\r").endsWith("\n");
+    }
+
+    @Test
+    void anUnknownOptionIsRefusedWithTheNearestSpelling() {
+        assertThat(Ran.of("--hlep")).isEqualTo(new Ran(2, "", """
+                courseworthy: no option '--hlep'
+                    Did you mean "--help"?
+                    'courseworthy --help' lists what there is.
+                """));
+    }
+
+    @Test
+    void anUnknownCommandIsRefusedWithTheNearestSpelling() {
+        assertThat(Ran.of("competion")).isEqualTo(new Ran(2, "", """
+                courseworthy: no command 'competion'
+                    Did you mean "completion"?
+                    'courseworthy --help' lists what there is.
+                """));
+    }
+
+    @Test
+    void whatACommandDoesNotTakeIsRefused() {
+        assertThat(Ran.of("completion", "fish")).isEqualTo(new Ran(2, "", """
+                courseworthy completion: does not take 'fish'
+                    'courseworthy completion --help' lists what there is.
+                """));
+    }
+
+    @Test
+    void argumentsCannotReachTheTerminal() {
+        assertThat(Ran.of("\u001b[2J").err()).contains("'\\u001b[2J'").doesNotContain("\u001b");
+    }
+
+    @Test
+    void aFileOfArgumentsIsNotRead() {
+        assertThat(Ran.of("@pom.xml").err()).contains("'@pom.xml'");
+    }
+
+    @Test
+    void everyFaultOfBadInputIsShownAndNoTrace() {
+        BadInput bad = new BadInput(List.of(
+                Fault.of("ride.yaml", 3, "length", "\"12\"", "a length with its unit", "Write \"12 km\"."),
+                Fault.of("ride.yaml", 9, "surface", "\"tarmc\"", "a surface", "")));
+        assertThat(explained(bad, new Terminal(false, true))).isEqualTo("2 " + """
+                ride.yaml:3: length: found "12", expected a length with its unit
+                    Write "12 km".
+                ride.yaml:9: surface: found "tarmc", expected a surface
+                """);
+    }
+
+    @Test
+    void aFaultOfTheToolIsOneLineAndSaysHowToSeeMore() {
+        assertThat(explained(new IllegalStateException("why"), Terminal.NONE)).isEqualTo("1 " + """
+                courseworthy: a fault of the tool itself: java.lang.IllegalStateException: why
+                    Set COURSEWORTHY_TRACE=1 and run it again to see where.
+                """);
+    }
+
+    @Test
+    void aFaultOfTheToolShowsItsTraceWhenAsked() {
+        assertThat(explained(new IllegalStateException("why"), new Terminal(false, true)))
+                .startsWith("1 courseworthy: a fault of the tool itself: ")
+                .contains("\tat " + ToolTest.class.getName())
+                .doesNotContain("COURSEWORTHY_TRACE");
+    }
+
+    private static String explained(Throwable fault, Terminal terminal) {
+        StringWriter err = new StringWriter();
+        int code = Tool.explain(fault, new PrintWriter(err), terminal);
+        return code + " " + err.toString().replace(System.lineSeparator(), "\n");
+    }
+}
