@@ -1,0 +1,422 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Ground;
+import courseworthy.demand.Measure;
+import courseworthy.demand.StretchFacts;
+import courseworthy.demand.StretchMeasure;
+import courseworthy.demand.Value;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What must hold for a row to speak: one tree of predicates, used by the rule network, by the plain loop and by whoever asks why a
+ * row kept silent. Total: it never throws, and what is not known makes it unknown only where that matters.
+ */
+public sealed interface Condition {
+
+    Truth on(Stage stage);
+
+    /** The same text for equal conditions, and for no others. */
+    String canonical();
+
+    /** The layer that must be settled before it can be told. */
+    int layer();
+
+    /** The same condition with each of its tests changed. */
+    Condition map(Change change);
+
+    /** Adds the facts that make it true (or false, where {@code truth} is false). */
+    void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out);
+
+    /** Adds the measures for want of which it is unknown. */
+    void wanting(Stage stage, Set<String> out);
+
+    /** Whether it could turn out so if all measures were known; a topic that does not apply stays unknown. */
+    boolean could(Stage stage, boolean truth);
+
+    /** Changes one test. */
+    interface Change {
+        ValueTest of(Subject subject, ValueTest test);
+    }
+
+    /** Every value at which one of its tests turns, in the order written. */
+    default List<Threshold> thresholds() {
+        List<Threshold> out = new ArrayList<>();
+        map((subject, test) -> {
+            if (test instanceof ValueTest.Within within) {
+                Thresholds.of(subject, within, out);
+            }
+            return test;
+        });
+        return out;
+    }
+
+    /** The same condition with one of its {@link #thresholds()} moved to another tick. */
+    default Condition withThreshold(int index, long tick) {
+        int[] next = {0};
+        return map((subject, test) -> {
+            if (!(test instanceof ValueTest.Within within)) {
+                return test;
+            }
+            int first = next[0];
+            next[0] += Thresholds.count(within);
+            return Thresholds.moved(within, index - first, tick);
+        });
+    }
+
+    /** A test of a measure. */
+    record Measured(Measure measure, ValueTest test, String written) implements Condition {
+
+        @Override
+        public Truth on(Stage stage) {
+            Value value = stage.demands().get(measure);
+            return value == null ? Truth.UNKNOWN : Truth.of(test.holds(value.mid()));
+        }
+
+        @Override
+        public String canonical() {
+            return measure.written() + test.canonical();
+        }
+
+        @Override
+        public int layer() {
+            return measure.layer();
+        }
+
+        @Override
+        public Condition map(Change change) {
+            return new Measured(measure, change.of(Subject.of(measure), test), written);
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Value value = stage.demands().get(measure);
+            if (value == null) {
+                return;
+            }
+            boolean met = test.holds(value.mid());
+            boolean near = turnsAt(value.low(), met, stage, whole) || turnsAt(value.high(), met, stage, whole);
+            out.add(Grounds.of(measure, value.mid(), written, met, near));
+        }
+
+        private boolean turnsAt(long end, boolean met, Stage stage, Condition whole) {
+            return test.holds(end) != met && whole.on(stage) != whole.on(
+                    new Stage(stage.layer(), stage.demands().with(Map.of(measure, Value.exact(end))), stage.settled()));
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            if (!stage.demands().known(measure)) {
+                out.add(measure.written());
+            }
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            Truth now = on(stage);
+            return now == Truth.UNKNOWN || now == Truth.of(truth);
+        }
+    }
+
+    /** A test of a topic settled in an earlier layer; unknown where the topic does not apply. */
+    record Decided(Topic topic, ValueTest test, String written) implements Condition {
+
+        @Override
+        public Truth on(Stage stage) {
+            Settled settled = stage.settled().get(topic);
+            return settled == null || !settled.known() ? Truth.UNKNOWN : Truth.of(test.holds(settled.value()));
+        }
+
+        @Override
+        public String canonical() {
+            return "decided " + topic.name() + test.canonical();
+        }
+
+        @Override
+        public int layer() {
+            return topic.layer();
+        }
+
+        @Override
+        public Condition map(Change change) {
+            return new Decided(topic, change.of(Subject.of(topic), test), written);
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Settled settled = stage.settled().get(topic);
+            if (settled != null && settled.known()) {
+                out.add(Grounds.of(topic, settled.value(), written, test.holds(settled.value())));
+            }
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            // A topic that does not apply is no want of knowledge.
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            return on(stage) == Truth.of(truth);
+        }
+    }
+
+    /** Whether some maximal run of stretches, or none, satisfies a set of conditions. */
+    record Stretches(boolean any, StretchSet set) implements Condition {
+
+        @Override
+        public Truth on(Stage stage) {
+            Truth some = Runs.any(set, stage.demands().stretches());
+            return any ? some : some.not();
+        }
+
+        @Override
+        public String canonical() {
+            return name() + set.canonical();
+        }
+
+        private String name() {
+            return any ? "any stretch" : "no stretch";
+        }
+
+        @Override
+        public int layer() {
+            return 0;
+        }
+
+        @Override
+        public Condition map(Change change) {
+            return new Stretches(any, set.map(change));
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Truth now = on(stage);
+            if (now != Truth.UNKNOWN) {
+                long longest = Runs.longest(set, stage.demands().stretches());
+                out.add(Grounds.ofRun(name() + ": " + set.names(), longest, set.written(), now == Truth.TRUE));
+            }
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            for (StretchFacts facts : stage.demands().stretches()) {
+                Wanting.of(set, facts, out);
+            }
+            if (stage.demands().stretches().isEmpty()) {
+                set.tests().forEach(t -> out.add(t.measure().written()));
+            }
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            Truth now = on(stage);
+            return now == Truth.UNKNOWN || now == Truth.of(truth);
+        }
+    }
+
+    /** A test of the share of the course, by length, whose stretches satisfy a set of conditions. */
+    record Share(StretchSet where, ValueTest test, String written) implements Condition {
+
+        @Override
+        public Truth on(Stage stage) {
+            long[] ends = ends(stage);
+            return ends == null ? Truth.UNKNOWN : test.holdsSomewhere(ends[0], ends[1]);
+        }
+
+        /** The least and the greatest share it can be, in whole per cent; null without stretches. */
+        private long[] ends(Stage stage) {
+            long[] length = new long[Truth.values().length];
+            for (StretchFacts facts : stage.demands().stretches()) {
+                length[where.on(facts).ordinal()] += facts.get(StretchMeasure.LENGTH);
+            }
+            long yes = length[Truth.TRUE.ordinal()];
+            long may = yes + length[Truth.UNKNOWN.ordinal()];
+            long total = may + length[Truth.FALSE.ordinal()];
+            return total == 0 ? null : new long[] {percent(yes, total), percent(may, total)};
+        }
+
+        /** To the nearest whole per cent, halves up. */
+        private static long percent(long part, long total) {
+            return (200 * part + total) / (2 * total);
+        }
+
+        @Override
+        public String canonical() {
+            return "share of course" + where.canonical() + test.canonical();
+        }
+
+        @Override
+        public int layer() {
+            return 0;
+        }
+
+        @Override
+        public Condition map(Change change) {
+            return new Share(where.map(change), change.of(Subject.SHARE, test), written);
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            long[] ends = ends(stage);
+            if (ends != null) {
+                out.add(Grounds.ofShare("share of course: " + where.written(), ends, written, on(stage) == Truth.TRUE));
+            }
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            new Stretches(true, where).wanting(stage, out);
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            Truth now = on(stage);
+            return now == Truth.UNKNOWN || now == Truth.of(truth);
+        }
+    }
+
+    /** All must hold; none at all always holds. */
+    record AllOf(List<Condition> parts) implements Condition {
+
+        public AllOf {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public Truth on(Stage stage) {
+            Truth out = Truth.TRUE;
+            for (Condition part : parts) {
+                out = out.and(part.on(stage));
+                if (out == Truth.FALSE) {
+                    return out;
+                }
+            }
+            return out;
+        }
+
+        @Override
+        public String canonical() {
+            return Group.canonical("all", parts);
+        }
+
+        @Override
+        public int layer() {
+            return Group.layer(parts);
+        }
+
+        @Override
+        public AllOf map(Change change) {
+            return new AllOf(Group.map(parts, change));
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Group.grounds(parts, stage, truth, whole, out);
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            Group.wanting(parts, stage, out);
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            return truth ? parts.stream().allMatch(p -> p.could(stage, true)) : parts.stream().anyMatch(p -> p.could(stage, false));
+        }
+    }
+
+    /** At least one must hold. */
+    record AnyOf(List<Condition> parts) implements Condition {
+
+        public AnyOf {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public Truth on(Stage stage) {
+            Truth out = Truth.FALSE;
+            for (Condition part : parts) {
+                out = out.or(part.on(stage));
+            }
+            return out;
+        }
+
+        @Override
+        public String canonical() {
+            return Group.canonical("any", parts);
+        }
+
+        @Override
+        public int layer() {
+            return Group.layer(parts);
+        }
+
+        @Override
+        public AnyOf map(Change change) {
+            return new AnyOf(Group.map(parts, change));
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Group.grounds(parts, stage, truth, whole, out);
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            Group.wanting(parts, stage, out);
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            return truth ? parts.stream().anyMatch(p -> p.could(stage, true)) : parts.stream().allMatch(p -> p.could(stage, false));
+        }
+    }
+
+    /** None may hold. */
+    record NoneOf(List<Condition> parts) implements Condition {
+
+        public NoneOf {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public Truth on(Stage stage) {
+            return new AnyOf(parts).on(stage).not();
+        }
+
+        @Override
+        public String canonical() {
+            return Group.canonical("none", parts);
+        }
+
+        @Override
+        public int layer() {
+            return Group.layer(parts);
+        }
+
+        @Override
+        public NoneOf map(Change change) {
+            return new NoneOf(Group.map(parts, change));
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Group.grounds(parts, stage, !truth, whole, out);
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            Group.wanting(parts, stage, out);
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            return new AnyOf(parts).could(stage, !truth);
+        }
+    }
+}

@@ -1,0 +1,184 @@
+package courseworthy.rulebase;
+
+import courseworthy.demand.Measure;
+import courseworthy.demand.StretchMeasure;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.text.Node;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a {@code when} block into a condition, and remembers what it needs settled first, and in which line it says so. */
+final class ConditionReader {
+
+    private static final List<String> SPECIAL =
+            List.of("decided", "any stretch", "no stretch", "share of course", "any of", "none of");
+
+    /** Something a condition tests that is known only after a layer. */
+    record Needs(String key, String what, int layer, int line) {
+    }
+
+    private final String file;
+    private final Faults faults;
+    private final TestReader tests;
+    private final List<Needs> needs = new ArrayList<>();
+
+    ConditionReader(String file, Faults faults) {
+        this.file = file;
+        this.faults = faults;
+        this.tests = new TestReader(file, faults);
+    }
+
+    List<Needs> needs() {
+        return needs;
+    }
+
+    /** A set of conditions, all of which must hold. What is wrong is left out, with a fault. */
+    Condition.AllOf read(String key, Node node) {
+        List<Condition> out = new ArrayList<>();
+        if (node instanceof Node.Mapping block) {
+            if (block.entries().isEmpty()) {
+                faults.add(file, node.line(), key, "no condition", "at least one condition", "Remove the line if the rule always holds.");
+            }
+            for (Node.Entry entry : block.entries()) {
+                condition(entry.key(), entry.value(), out);
+            }
+        } else {
+            faults.add(file, node.line(), key, node.describe(), "a block of conditions", "");
+        }
+        return new Condition.AllOf(out);
+    }
+
+    private void condition(Node.Scalar key, Node value, List<Condition> out) {
+        switch (key.text()) {
+            case "decided" -> decided(value, out);
+            case "any stretch" -> stretches(key.text(), true, value, out);
+            case "no stretch" -> stretches(key.text(), false, value, out);
+            case "share of course" -> share(value, out);
+            case "any of" -> out.add(new Condition.AnyOf(sets(key.text(), value)));
+            case "none of" -> out.add(new Condition.NoneOf(sets(key.text(), value)));
+            default -> measure(key, value, out);
+        }
+    }
+
+    private void measure(Node.Scalar key, Node value, List<Condition> out) {
+        Measure measure = Measure.find(key.text());
+        if (measure == null) {
+            unknownMeasure(key);
+            return;
+        }
+        if (measure.layer() > 0) {
+            needs.add(new Needs(key.text(), measure.written(), measure.layer(), key.line()));
+        }
+        ValueTest test = tests.test(value, Subject.of(measure));
+        if (test != null) {
+            out.add(new Condition.Measured(measure, test, TestReader.written(value)));
+        }
+    }
+
+    private void unknownMeasure(Node.Scalar key) {
+        List<String> accepted = new ArrayList<>(SPECIAL);
+        accepted.addAll(Measure.names());
+        String mend = Spelling.didYouMean(key.text(), accepted);
+        if (Topics.find(key.text()) != null) {
+            mend = "It is a topic: write it under \"decided:\".";
+        } else if (StretchMeasure.find(key.text()) != null) {
+            mend = "It is a property of a stretch: write it under \"any stretch:\".";
+        }
+        faults.add(file, key.line(), key.text(), "an unknown measure", "a measure, or one of: " + String.join(", ", SPECIAL), mend);
+    }
+
+    private void decided(Node node, List<Condition> out) {
+        if (!(node instanceof Node.Mapping block)) {
+            faults.add(file, node.line(), "decided", node.describe(), "a block of topics", "");
+            return;
+        }
+        for (Node.Entry entry : block.entries()) {
+            Topic topic = Topics.find(entry.key().text());
+            if (topic == null) {
+                faults.add(file, entry.key().line(), "decided", entry.key().describe(), "a topic",
+                        Spelling.didYouMean(entry.key().text(), Topics.names()));
+                continue;
+            }
+            needs.add(new Needs("decided", topic.name(), topic.layer(), entry.key().line()));
+            ValueTest test = tests.test(entry.value(), Subject.of(topic));
+            if (test != null) {
+                out.add(new Condition.Decided(topic, test, TestReader.written(entry.value())));
+            }
+        }
+    }
+
+    /** A set, or a list of sets each of which must be met. */
+    private void stretches(String key, boolean any, Node node, List<Condition> out) {
+        for (Node item : listOf(node)) {
+            StretchSet set = set(key, item);
+            if (set == null) {
+                continue;
+            }
+            if (set.each().isEmpty()) {
+                faults.add(file, item.line(), key, "no condition on the ground of a stretch", "at least one besides length, rise and drop",
+                        "For the whole course, test distance, ascent or descent.");
+                continue;
+            }
+            out.add(new Condition.Stretches(any, set));
+        }
+    }
+
+    private StretchSet set(String key, Node node) {
+        if (!(node instanceof Node.Mapping block) || block.entries().isEmpty()) {
+            faults.add(file, node.line(), key, node.describe(), "conditions on stretches, such as {sharp stones: yes, length: over 1 km}", "");
+            return null;
+        }
+        List<StretchSet.One> out = new ArrayList<>();
+        for (Node.Entry entry : block.entries()) {
+            StretchMeasure measure = StretchMeasure.find(entry.key().text());
+            if (measure == null) {
+                faults.add(file, entry.key().line(), key, entry.key().describe(), "one of: " + String.join(", ", StretchMeasure.names()),
+                        Spelling.didYouMean(entry.key().text(), StretchMeasure.names()));
+                continue;
+            }
+            ValueTest test = tests.test(entry.value(), Subject.of(measure));
+            if (test != null) {
+                out.add(new StretchSet.One(measure, test, TestReader.written(entry.value())));
+            }
+        }
+        return out.size() == block.entries().size() ? new StretchSet(out) : null;
+    }
+
+    private void share(Node node, List<Condition> out) {
+        String key = "share of course";
+        for (Node item : listOf(node)) {
+            Node where = item instanceof Node.Mapping block ? block.get("where") : null;
+            Node is = item instanceof Node.Mapping block ? block.get("is") : null;
+            if (where == null || is == null || ((Node.Mapping) item).entries().size() != 2) {
+                faults.add(file, item.line(), key, item.describe(), "where and is, such as {where: {surface: sand}, is: over 10 %}", "");
+                continue;
+            }
+            StretchSet set = set(key, where);
+            ValueTest test = tests.test(is, Subject.SHARE);
+            if (set != null && !set.summed().isEmpty()) {
+                faults.add(file, where.line(), key, set.summed().get(0).measure().written(), "conditions on each stretch alone",
+                        "Length, rise and drop are for \"any stretch:\" and \"no stretch:\".");
+            } else if (set != null && test != null) {
+                out.add(new Condition.Share(set, test, TestReader.written(is)));
+            }
+        }
+    }
+
+    private List<Condition> sets(String key, Node node) {
+        List<Condition> out = new ArrayList<>();
+        if (listOf(node).isEmpty()) {
+            faults.add(file, node.line(), key, "an empty list", "at least one set of conditions", "");
+        }
+        for (Node item : listOf(node)) {
+            out.add(read(key, item));
+        }
+        return out;
+    }
+
+    private static List<Node> listOf(Node node) {
+        return node instanceof Node.Sequence list ? list.items() : List.of(node);
+    }
+}

@@ -1,0 +1,46 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Ground;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What groups of conditions have in common. */
+final class Group {
+
+    private Group() {
+    }
+
+    static String canonical(String name, List<Condition> parts) {
+        return name + parts.stream().map(Condition::canonical).sorted().toList();
+    }
+
+    static int layer(List<Condition> parts) {
+        return parts.stream().mapToInt(Condition::layer).max().orElse(0);
+    }
+
+    static List<Condition> map(List<Condition> parts, Condition.Change change) {
+        List<Condition> out = new ArrayList<>();
+        for (Condition part : parts) {
+            out.add(part.map(change));
+        }
+        return out;
+    }
+
+    /** Only the parts that have the truth that is to be explained. */
+    static void grounds(List<Condition> parts, Stage stage, boolean truth, Condition whole, List<Ground> out) {
+        for (Condition part : parts) {
+            if (part.on(stage) == Truth.of(truth)) {
+                part.grounds(stage, truth, whole, out);
+            }
+        }
+    }
+
+    static void wanting(List<Condition> parts, Stage stage, Set<String> out) {
+        for (Condition part : parts) {
+            if (part.on(stage) == Truth.UNKNOWN) {
+                part.wanting(stage, out);
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Task;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.SortedSet;
+
+/**
+ * One row of a sheet.
+ *
+ * @param author    the rule as it signs what it says
+ * @param condition what must hold for it to speak; without parts where it always does
+ * @param sayings   what it says on topics
+ * @param task      what is to be done, its grounds still empty; null where nothing
+ */
+public record Row(Author author, Condition.AllOf condition, List<Saying> sayings, Task task) {
+
+    public Row {
+        sayings = List.copyOf(sayings);
+    }
+
+    /** The layers after which it has something to say: where its condition can be told, and later where a value becomes known. */
+    public SortedSet<Integer> layers() {
+        SortedSet<Integer> out = new TreeSet<>();
+        for (Saying saying : sayings) {
+            out.add(layer(saying));
+        }
+        if (task != null) {
+            out.add(condition.layer());
+        }
+        return out;
+    }
+
+    /** The layer after which it says this. */
+    public int layer(Saying saying) {
+        return Math.max(condition.layer(), saying.layer());
+    }
+
+    /** What it says after a layer. */
+    public List<Saying> after(int layer) {
+        return sayings.stream().filter(s -> layer(s) == layer).toList();
+    }
+
+    /** The names of the topics it speaks on, each once, in the order written. */
+    public List<String> topics() {
+        return sayings.stream().map(s -> s.topic().name()).distinct().toList();
+    }
+}

@@ -1,0 +1,70 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Rank;
+import courseworthy.problem.Faults;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The folder {@code rules/}: the shipped sheets as they are written, for building and checking; the tool itself runs from {@link House}. */
+public final class RulesFolder {
+
+    /** The table of real gears, which is no sheet. */
+    static final String REAL_PAIRS = "rules/gearing/real-pairs.yaml";
+
+    private RulesFolder() {
+    }
+
+    /** The shipped sheets below a folder, by path; rows under {@code limits/} are limits. */
+    public static List<Sheet> read(Path rules, Faults faults) {
+        return decode(trees(rules, faults), faults);
+    }
+
+    /** Decodes trees by shown path into sheets; the table of real gears is passed over. */
+    static List<Sheet> decode(Map<String, Node.Mapping> trees, Faults faults) {
+        List<Sheet> out = new ArrayList<>();
+        trees.forEach((shown, tree) -> {
+            if (!shown.equals(REAL_PAIRS)) {
+                out.add(SheetReader.decode(tree, shown, shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE, 0, faults));
+            }
+        });
+        return out;
+    }
+
+    /** Every tree below the folder but cases, by shown path, in the order of paths. */
+    static Map<String, Node.Mapping> trees(Path rules, Faults faults) {
+        Map<String, Node.Mapping> out = new LinkedHashMap<>();
+        for (Path path : files(rules, ".yaml")) {
+            if (!path.toString().endsWith(".cases.yaml")) {
+                Node.Mapping tree = Yaml.read(path, shown(rules, path), faults);
+                if (tree != null) {
+                    out.put(shown(rules, path), tree);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** The files below the folder whose names end so, in the order of their shown paths. */
+    static List<Path> files(Path rules, String ending) {
+        try (Stream<Path> all = Files.walk(rules)) {
+            return all.filter(p -> p.toString().endsWith(ending) && Files.isRegularFile(p))
+                    .sorted(java.util.Comparator.comparing(p -> shown(rules, p))).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** {@code rules/...} with forward slashes. */
+    static String shown(Path rules, Path path) {
+        return "rules/" + rules.relativize(path).toString().replace('\\', '/');
+    }
+}

@@ -1,0 +1,54 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Verb;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.topic.Topic;
+import courseworthy.units.Resolution;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * What a row says on one topic.
+ *
+ * @param topic   on what
+ * @param verb    a bound, a preference, a dislike or a veto
+ * @param worth   the value, or where it comes from
+ * @param written the value as the row writes it
+ */
+public record Saying(Topic topic, Verb verb, Worth worth, String written) {
+
+    /** A value that is written, or comes from a measure. */
+    public sealed interface Worth permits Literal, Times {
+    }
+
+    /** A written value, in the topic's ticks or positions. */
+    public record Literal(long value) implements Worth {
+    }
+
+    /**
+     * A measure times an exact factor.
+     *
+     * @param factor  1 where none is written
+     * @param measure of the topic's dimension, or with the topic's words
+     */
+    public record Times(BigDecimal factor, Measure measure) implements Worth {
+
+        /** The value in the topic's ticks: exact, then to the nearest tick, halves up, then within the topic's bounds. */
+        public long on(Topic topic, long value) {
+            long ticks = measure.scale().kind() == Scale.Kind.QUANTITY ? converted(topic.resolution(), value) : value;
+            return Math.max(topic.least(), Math.min(topic.most(), ticks));
+        }
+
+        private long converted(Resolution to, long value) {
+            Resolution from = measure.scale().resolution();
+            BigDecimal base = from.unit().toBase(from.step().multiply(BigDecimal.valueOf(value))).multiply(factor);
+            return to.unit().fromBase(base).divide(to.step(), 0, RoundingMode.HALF_UP).longValue();
+        }
+    }
+
+    /** The layer that must be settled before its value is known. */
+    public int layer() {
+        return worth instanceof Times times ? times.measure().layer() : 0;
+    }
+}

@@ -1,0 +1,170 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Verb;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.text.Node;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a {@code say} block: topics, each with one verb and value or a list of them. */
+final class SayingReader {
+
+    private static final List<Verb> VERBS = List.of(Verb.AT_LEAST, Verb.AT_MOST, Verb.PREFER, Verb.AVOID, Verb.RULE_OUT);
+    private static final Pattern TIMES = Pattern.compile("((?:0|[1-9][0-9]*)(?:\\.[0-9]+)?) x (.+)");
+
+    private final String file;
+    private final Faults faults;
+    private final TestReader values;
+    private final List<Saying> out = new ArrayList<>();
+
+    SayingReader(String file, Faults faults) {
+        this.file = file;
+        this.faults = faults;
+        this.values = new TestReader(file, faults);
+    }
+
+    List<Saying> read(Node node) {
+        if (!(node instanceof Node.Mapping block) || block.entries().isEmpty()) {
+            faults.add(file, node.line(), "say", node.describe(), "a block of topics, such as {fork travel: at least 120 mm}", "");
+            return out;
+        }
+        for (Node.Entry entry : block.entries()) {
+            Topic topic = Topics.find(entry.key().text());
+            if (topic == null) {
+                faults.add(file, entry.key().line(), "say", entry.key().describe(), "a topic",
+                        Spelling.didYouMean(entry.key().text(), Topics.names()));
+            } else {
+                onTopic(topic, entry.value());
+            }
+        }
+        return out;
+    }
+
+    private void onTopic(Topic topic, Node node) {
+        Set<Verb> said = EnumSet.noneOf(Verb.class);
+        for (Node item : node instanceof Node.Sequence list ? list.items() : List.of(node)) {
+            Saying saying = saying(topic, item);
+            if (saying == null) {
+                continue;
+            }
+            boolean once = saying.verb() != Verb.AVOID && saying.verb() != Verb.RULE_OUT;
+            if (!said.add(saying.verb()) && once) {
+                fault(item, topic, "\"" + saying.verb().word() + "\" a second time", "each of at least, at most and prefer once", "");
+            }
+            out.add(saying);
+        }
+    }
+
+    private Saying saying(Topic topic, Node node) {
+        if (!(node instanceof Node.Scalar scalar)) {
+            fault(node, topic, node.describe(), "a verb and a value, or a list of them", "");
+            return null;
+        }
+        Verb verb = verb(scalar, topic);
+        if (verb == null || !fits(verb, topic, scalar)) {
+            return null;
+        }
+        String written = scalar.text().substring(verb.word().length() + 1);
+        Node.Scalar value = new Node.Scalar(written, scalar.quoted(), scalar.cut(), scalar.line(), scalar.column());
+        Saying.Worth worth = worth(topic, value);
+        return worth == null ? null : new Saying(topic, verb, worth, written);
+    }
+
+    private Verb verb(Node.Scalar scalar, Topic topic) {
+        for (Verb verb : VERBS) {
+            if (scalar.text().startsWith(verb.word() + " ")) {
+                return verb;
+            }
+        }
+        List<String> words = VERBS.stream().map(Verb::word).toList();
+        fault(scalar, topic, scalar.describe(), "one of: " + String.join(", ", words) + ", then a value", nearestVerb(scalar.text(), words));
+        return null;
+    }
+
+    private static String nearestVerb(String text, List<String> words) {
+        String[] parts = text.split(" ");
+        String mend = Spelling.didYouMean(parts[0], words);
+        return mend.isEmpty() && parts.length > 1 ? Spelling.didYouMean(parts[0] + " " + parts[1], words) : mend;
+    }
+
+    private boolean fits(Verb verb, Topic topic, Node.Scalar scalar) {
+        boolean bound = verb == Verb.AT_LEAST || verb == Verb.AT_MOST;
+        boolean dislike = verb == Verb.AVOID || verb == Verb.RULE_OUT;
+        if (bound && topic.kind() == Topic.Kind.OPTIONS) {
+            fault(scalar, topic, scalar.describe(), "prefer, avoid or rule out, since its options have no order", "");
+            return false;
+        }
+        if (dislike && topic.kind() == Topic.Kind.QUANTITY) {
+            fault(scalar, topic, scalar.describe(), "at least, at most or prefer, since it is a quantity", "");
+            return false;
+        }
+        return true;
+    }
+
+    private Saying.Worth worth(Topic topic, Node.Scalar value) {
+        Matcher times = TIMES.matcher(value.text());
+        if (times.matches()) {
+            return times(topic, value, new BigDecimal(times.group(1)), times.group(2));
+        }
+        boolean option = topic.kind() != Topic.Kind.QUANTITY && topic.option(value.text()) >= 0;
+        if (!option && Measure.find(value.text()) != null) {
+            return times(topic, value, BigDecimal.ONE, value.text());
+        }
+        if (topic.kind() == Topic.Kind.QUANTITY && value.text().matches("[a-z].*")) {
+            fault(value, topic, value.describe(), "a value or a measure", Spelling.didYouMean(value.text(), Measure.names()));
+            return null;
+        }
+        Long literal = values.value(value, Subject.of(topic));
+        return literal == null || !sensible(topic, value, literal) ? null : new Saying.Literal(literal);
+    }
+
+    private Saying.Worth times(Topic topic, Node.Scalar value, BigDecimal factor, String name) {
+        Measure measure = Measure.find(name);
+        if (measure == null) {
+            fault(value, topic, "\"" + name + "\"", "a measure", Spelling.didYouMean(name, Measure.names()));
+            return null;
+        }
+        if (!alike(topic, measure.scale(), factor)) {
+            String expected = topic.kind() == Topic.Kind.QUANTITY ? "a measure of the same dimension, or a value with its unit"
+                    : "one of: " + String.join(", ", topic.options());
+            fault(value, topic, value.describe(), expected, "");
+            return null;
+        }
+        if (measure.layer() >= topic.layer()) {
+            fault(value, topic, "\"" + name + "\", known once layer " + measure.layer() + " is settled",
+                    "a measure known before layer " + topic.layer(), "");
+            return null;
+        }
+        return new Saying.Times(factor, measure);
+    }
+
+    private static boolean alike(Topic topic, Scale scale, BigDecimal factor) {
+        if (topic.kind() == Topic.Kind.QUANTITY) {
+            return scale.kind() == Scale.Kind.QUANTITY
+                    && scale.resolution().unit().dimension() == topic.resolution().unit().dimension();
+        }
+        return scale.kind() != Scale.Kind.QUANTITY && scale.words().equals(topic.options()) && factor.equals(BigDecimal.ONE);
+    }
+
+    private boolean sensible(Topic topic, Node.Scalar value, long literal) {
+        if (literal >= topic.least() && literal <= topic.most()) {
+            return true;
+        }
+        fault(value, topic, value.describe(), "between " + topic.text(topic.least()) + " and " + topic.text(topic.most()), "");
+        return false;
+    }
+
+    private void fault(Node node, Topic topic, String found, String expected, String mend) {
+        faults.add(file, node.line(), topic.name(), found, expected, mend);
+    }
+}

@@ -1,0 +1,102 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.claim.Task;
+import courseworthy.demand.Value;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Turns rows that may speak into claims and things to do, and keeps those that could not tell. One for each asking. */
+final class Speaker {
+
+    private List<Claim> claims = new ArrayList<>();
+    private List<Task> tasks = new ArrayList<>();
+    private final Map<String, Muted> muted = new TreeMap<>();
+
+    private record Muted(Author author, Set<String> topics, Set<String> wanting) {
+    }
+
+    /** Says what a row whose condition holds has to say after the stage's layer. */
+    void speak(Row row, Stage stage) {
+        List<Ground> grounds = new ArrayList<>();
+        row.condition().grounds(stage, true, row.condition(), grounds);
+        for (Saying saying : row.after(stage.layer())) {
+            say(row, saying, stage, grounds);
+        }
+        if (row.task() != null && row.condition().layer() == stage.layer()) {
+            Task task = row.task();
+            tasks.add(new Task(task.author(), task.what(), task.find(), task.due(), task.needs(), task.critical(), task.part(),
+                    task.after(), List.copyOf(grounds)));
+        }
+    }
+
+    private void say(Row row, Saying saying, Stage stage, List<Ground> grounds) {
+        if (saying.worth() instanceof Saying.Literal literal) {
+            claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), literal.value(), saying.written(), grounds));
+            return;
+        }
+        Saying.Times times = (Saying.Times) saying.worth();
+        Value value = stage.demands().get(times.measure());
+        if (value == null) {
+            mute(row.author(), List.of(saying.topic().name()), Set.of(times.measure().written()));
+            return;
+        }
+        List<Ground> with = new ArrayList<>(grounds);
+        with.add(Grounds.of(times.measure(), value.mid(), "", true, false));
+        claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), times.on(saying.topic(), value.mid()), saying.written(), with));
+    }
+
+    /** Notes a row whose condition does not hold, where that is for want of knowledge. */
+    void hear(Row row, Stage stage) {
+        if (row.condition().on(stage) == Truth.UNKNOWN && row.condition().could(stage, true)) {
+            Set<String> wanting = new LinkedHashSet<>();
+            row.condition().wanting(stage, wanting);
+            mute(row.author(), row.topics(), wanting);
+        }
+    }
+
+    private void mute(Author author, List<String> topics, Set<String> wanting) {
+        Muted about = muted.computeIfAbsent(author.rule(), r -> new Muted(author, new LinkedHashSet<>(), new LinkedHashSet<>()));
+        about.topics().addAll(topics);
+        about.wanting().addAll(wanting);
+    }
+
+    void say(Claim claim) {
+        claims.add(claim);
+    }
+
+    /** What was said since the last time. */
+    Said said() {
+        Said said = new Said(claims, tasks);
+        claims = new ArrayList<>();
+        tasks = new ArrayList<>();
+        return said;
+    }
+
+    /** Those that could not tell, by id. */
+    List<Untold> untold() {
+        List<Untold> out = new ArrayList<>();
+        for (Muted about : muted.values()) {
+            out.add(new Untold(about.author(), List.copyOf(about.topics()), List.copyOf(about.wanting())));
+        }
+        return out;
+    }
+
+    /** Rows by the layer after which they have something to say. */
+    static Map<Integer, List<Row>> byLayer(List<Row> rows) {
+        Map<Integer, List<Row>> out = new LinkedHashMap<>();
+        for (Row row : rows) {
+            for (int layer : row.layers()) {
+                out.computeIfAbsent(layer, l -> new ArrayList<>()).add(row);
+            }
+        }
+        return out;
+    }
+}

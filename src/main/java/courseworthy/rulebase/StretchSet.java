@@ -1,0 +1,70 @@
+package courseworthy.rulebase;
+
+import courseworthy.demand.StretchFacts;
+import courseworthy.demand.StretchMeasure;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One set of conditions on a stretch. Length, rise and drop are asked of a run of adjacent stretches; the others of each stretch.
+ *
+ * @param tests all of which must hold
+ */
+public record StretchSet(List<One> tests) {
+
+    /** One test of a stretch, as written {@code over 1 km}. */
+    public record One(StretchMeasure measure, ValueTest test, String written) {
+
+        Truth on(StretchFacts facts) {
+            long value = facts.get(measure);
+            return value == StretchFacts.UNKNOWN ? Truth.UNKNOWN : Truth.of(test.holds(value));
+        }
+    }
+
+    public StretchSet {
+        tests = List.copyOf(tests);
+    }
+
+    /** The conditions on each stretch of a run. */
+    List<One> each() {
+        return tests.stream().filter(t -> !t.measure().summed()).toList();
+    }
+
+    /** The conditions on the sums over a run. */
+    List<One> summed() {
+        return tests.stream().filter(t -> t.measure().summed()).toList();
+    }
+
+    /** Whether a stretch satisfies the conditions on each. */
+    Truth on(StretchFacts facts) {
+        Truth out = Truth.TRUE;
+        for (One one : tests) {
+            if (!one.measure().summed()) {
+                out = out.and(one.on(facts));
+            }
+        }
+        return out;
+    }
+
+    StretchSet map(Condition.Change change) {
+        List<One> out = new ArrayList<>();
+        for (One one : tests) {
+            out.add(new One(one.measure(), change.of(Subject.of(one.measure()), one.test()), one.written()));
+        }
+        return new StretchSet(out);
+    }
+
+    String canonical() {
+        return tests.stream().map(t -> t.measure().written() + t.test().canonical()).sorted().toList().toString();
+    }
+
+    /** As written: {@code sharp stones yes, length over 1 km}. */
+    String written() {
+        return String.join(", ", tests.stream().map(t -> t.measure().written() + " " + t.written()).toList());
+    }
+
+    /** The properties asked for: {@code sharp stones, length}. */
+    String names() {
+        return String.join(", ", tests.stream().map(t -> t.measure().written()).toList());
+    }
+}
