@@ -5,13 +5,16 @@ import java.util.List;
 
 /** What the ground is made of: values of the OpenStreetMap key {@code surface} that matter to a rider (wiki.openstreetmap.org). */
 public enum Surface {
-    ASPHALT("asphalt", Family.PAVED), CONCRETE("concrete", Family.PAVED), PAVED("paved", Family.PAVED),
-    PAVING_STONES("paving_stones", Family.PAVED), SETT("sett", Family.PAVED), COBBLESTONE("cobblestone", Family.PAVED),
-    UNHEWN_COBBLESTONE("unhewn_cobblestone", Family.PAVED), WOOD("wood", Family.PAVED), METAL("metal", Family.PAVED),
+    ASPHALT("asphalt", Family.PAVED), CHIPSEAL("chipseal", Family.PAVED), CONCRETE("concrete", Family.PAVED),
+    CONCRETE_PLATES("concrete:plates", Family.PAVED), CONCRETE_LANES("concrete:lanes", Family.PAVED), PAVED("paved", Family.PAVED),
+    PAVING_STONES("paving_stones", Family.PAVED), BRICKS("bricks", Family.PAVED), SETT("sett", Family.PAVED),
+    COBBLESTONE("cobblestone", Family.PAVED), UNHEWN_COBBLESTONE("unhewn_cobblestone", Family.PAVED), WOOD("wood", Family.PAVED),
+    METAL("metal", Family.PAVED),
     COMPACTED("compacted", Family.FIRM), FINE_GRAVEL("fine_gravel", Family.FIRM), UNPAVED("unpaved", Family.FIRM),
     GRAVEL("gravel", Family.GRAVEL), PEBBLESTONE("pebblestone", Family.GRAVEL),
-    GROUND("ground", Family.EARTH), DIRT("dirt", Family.EARTH), EARTH("earth", Family.EARTH), GRASS("grass", Family.EARTH),
-    ROCK("rock", Family.ROCK), MUD("mud", Family.SOFT), SAND("sand", Family.SOFT), SNOW("snow", Family.SOFT), ICE("ice", Family.SOFT);
+    GROUND("ground", Family.EARTH), DIRT("dirt", Family.EARTH), EARTH("earth", Family.EARTH), CLAY("clay", Family.EARTH),
+    GRASS("grass", Family.EARTH), WOODCHIPS("woodchips", Family.EARTH), ROCK("rock", Family.ROCK), STONE("stone", Family.ROCK),
+    MUD("mud", Family.SOFT), SAND("sand", Family.SOFT), SNOW("snow", Family.SOFT), ICE("ice", Family.SOFT);
 
     /** Surfaces that ride alike. */
     public enum Family { PAVED, FIRM, GRAVEL, EARTH, ROCK, SOFT }

@@ -1,0 +1,277 @@
+package courseworthy.course;
+
+import courseworthy.problem.Faults;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Reads a course: a profile of stretches in YAML, alone or laid over a GPX track, or a GPX file by itself. Everything wrong is
+ * collected, each with its file and line.
+ */
+public final class CourseReader {
+
+    /** The keys of a profile. */
+    public static final List<String> PROFILE_KEYS =
+            List.of("name", "summary", "track", "start height", "latitude", "longitude", "stretches");
+    /** The keys of a stretch; those of the ground follow ({@link GroundReader#KEYS}). */
+    public static final List<String> STRETCH_KEYS = List.of("length", "to", "rise", "drop", "steepest");
+
+    /** Most stretches of a profile. */
+    public static final int MOST_STRETCHES = 5000;
+    /** Longest course, m. */
+    public static final double LONGEST = Cleaning.LONGEST;
+
+    /** How far the stretches' total may miss the track's length. */
+    private static final double MOST_MISSED = 0.02;
+    /** A total that misses by less than this share needs no word. */
+    private static final double MISSED_UNSAID = 0.002;
+
+    private final String shown;
+    private final Faults faults;
+
+    private CourseReader(String shown, Faults faults) {
+        this.shown = shown;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a course.
+     *
+     * @param path   a profile or a GPX file
+     * @param shown  its path as the user typed it
+     * @param ground what {@code --ground} says of ground that is not written, such as {@code surface=gravel, smoothness=bad}; may be null
+     * @return the course, or null where the faults stop the work
+     */
+    public static Course read(Path path, String shown, String ground, Faults faults) {
+        Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.option(ground, faults);
+        Course course = new CourseReader(shown, faults).course(path);
+        return course == null || faults.stop() ? null : Assuming.ground(course, assumed);
+    }
+
+    private Course course(Path path) {
+        String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
+        boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml");
+        byte[] start = yaml || name.endsWith(".gpx") ? new byte[0] : start(path);
+        if (name.endsWith(".gpx") || startsLikeXml(start)) {
+            return track(path);
+        }
+        if (isBinary(start)) {
+            faults.add(shown, 0, "", "a file that is no text", "a course profile (.yaml) or a GPX track (.gpx)",
+                    "Export the course as GPX.");
+            return null;
+        }
+        ProfileReader.Profile profile = ProfileReader.read(path, shown, faults);
+        if (profile == null) {
+            return null;
+        }
+        return profile.track() == null ? alone(profile) : overTrack(path, profile);
+    }
+
+    private static byte[] start(Path path) {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(512);
+        } catch (IOException e) {
+            return new byte[0];
+        }
+    }
+
+    private static boolean isBinary(byte[] start) {
+        for (byte b : start) {
+            if (b == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean startsLikeXml(byte[] start) {
+        int at = start.length >= 3 && (start[0] & 0xFF) == 0xEF && (start[1] & 0xFF) == 0xBB && (start[2] & 0xFF) == 0xBF ? 3 : 0;
+        while (at < start.length && start[at] <= ' ' && start[at] > 0) {
+            at++;
+        }
+        return at < start.length && start[at] == '<';
+    }
+
+    private Course track(Path path) {
+        Gpx gpx = GpxReader.read(path, shown, faults);
+        Cleaning.Cleaned cleaned = gpx == null ? null : Cleaning.of(gpx, shown, faults);
+        if (cleaned == null) {
+            return null;
+        }
+        List<Stretch> whole = List.of(new Stretch(cleaned.track().length(), null, null, null, Ground.UNKNOWN, 0));
+        return laid(gpx.name(), "", whole, cleaned, cleaned.notes());
+    }
+
+    /** A profile that has no track. */
+    private Course alone(ProfileReader.Profile profile) {
+        if (faults.stop()) {
+            return null;
+        }
+        List<String> notes = new ArrayList<>();
+        List<Stretch> stretches = profile.stretches();
+        Double[] climbing = written(stretches, notes);
+        Line line = climbing == null ? null : Drawing.line(stretches, profile.startHeight());
+        return new Course(named(profile.name()), profile.summary(), shown, stretches, null, line, climbing == null ? null : climbing[0],
+                climbing == null ? null : climbing[1], List.of(), List.of(), notes, profile.latitude(), profile.longitude());
+    }
+
+    /** Rise and drop of all stretches as written; null where none says any. */
+    private static Double[] written(List<Stretch> stretches, List<String> notes) {
+        double up = 0;
+        double down = 0;
+        double silent = 0;
+        boolean any = false;
+        for (Stretch stretch : stretches) {
+            boolean says = stretch.rise() != null || stretch.drop() != null;
+            any |= says;
+            silent += says ? 0 : stretch.length();
+            up += stretch.rise() == null ? 0 : stretch.rise();
+            down += stretch.drop() == null ? 0 : stretch.drop();
+        }
+        if (!any) {
+            notes.add("No stretch says its rise or drop: climbing is not known.");
+            return null;
+        }
+        if (silent > 0) {
+            notes.add("Rise and drop are not written on " + Say.length(silent) + ": drawn level, and not in the climbing.");
+        }
+        return new Double[] {up, down};
+    }
+
+    private String named(String name) {
+        if (!name.isEmpty()) {
+            return name;
+        }
+        String file = shown.substring(Math.max(shown.lastIndexOf('/'), shown.lastIndexOf('\\')) + 1);
+        int dot = file.lastIndexOf('.');
+        return dot > 0 ? file.substring(0, dot) : file;
+    }
+
+    private Course overTrack(Path path, ProfileReader.Profile profile) {
+        Path track = beside(path, profile);
+        if (track == null) {
+            return null;
+        }
+        String trackShown = shown.substring(0, shown.lastIndexOf('/') + 1) + profile.track();
+        Gpx gpx = GpxReader.read(track, trackShown, faults);
+        Cleaning.Cleaned cleaned = gpx == null ? null : Cleaning.of(gpx, trackShown, faults);
+        if (cleaned == null) {
+            return null;
+        }
+        List<String> notes = new ArrayList<>(cleaned.notes());
+        List<Stretch> stretches = scaled(profile, cleaned.track().length(), notes);
+        if (stretches == null || faults.stop()) {
+            return null;
+        }
+        return cleaned.line() != null ? measured(profile, stretches, cleaned, notes) : flatTrack(profile, stretches, cleaned, notes);
+    }
+
+    /** The track's file: it may not lie outside the profile's folder, nor behind a link that leads out of it. */
+    private Path beside(Path path, ProfileReader.Profile profile) {
+        String expected = "a GPX file in the profile's folder or below it";
+        try {
+            Path folder = path.toAbsolutePath().normalize().getParent();
+            Path track = folder.resolve(profile.track()).normalize();
+            if (!track.startsWith(folder) || Path.of(profile.track()).isAbsolute()) {
+                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which lies outside the profile's folder", expected,
+                        "Put the track beside the profile.");
+                return null;
+            }
+            if (!Files.isRegularFile(track)) {
+                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which is no file", expected,
+                        "Check the spelling; the path starts at the profile's folder.");
+                return null;
+            }
+            if (!track.toRealPath().startsWith(folder.toRealPath())) {
+                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", a link that leads out of the profile's folder",
+                        expected, "Put the track itself beside the profile.");
+                return null;
+            }
+            return track;
+        } catch (IOException | InvalidPathException e) {
+            faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which cannot be read", expected, "");
+            return null;
+        }
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text.replace('\n', ' ') + "\"";
+    }
+
+    /** The stretches with their lengths made to add up to the track's; null with a fault where they miss it by too much. */
+    private List<Stretch> scaled(ProfileReader.Profile profile, double length, List<String> notes) {
+        if (profile.stretches().isEmpty()) {
+            return List.of(new Stretch(length, null, null, null, Ground.UNKNOWN, 0));
+        }
+        double total = 0;
+        for (Stretch stretch : profile.stretches()) {
+            total += stretch.length();
+        }
+        double missed = Math.abs(total - length) / length;
+        if (missed > MOST_MISSED) {
+            faults.add(shown, profile.stretchesLine(), "stretches", "a total of " + Say.length(total),
+                    Say.length(length) + ", the track's length, within 2 %", "Correct the lengths, or add the stretches that are missing.");
+            return null;
+        }
+        if (missed > MISSED_UNSAID) {
+            notes.add("The stretches add up to " + Say.length(total) + ", the track to " + Say.length(length)
+                    + ": their lengths were scaled to the track.");
+        }
+        List<Stretch> out = new ArrayList<>();
+        for (Stretch s : profile.stretches()) {
+            out.add(new Stretch(s.length() * length / total, s.rise(), s.drop(), s.steepest(), s.ground(), s.line()));
+        }
+        return out;
+    }
+
+    /** The track gives the climbing. */
+    private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
+        Double[] written = written(stretches, new ArrayList<>());
+        if (written != null) {
+            notes.add("The track's climbing is used, " + Say.metres(cleaned.climbing().up()) + " up and "
+                    + Say.metres(cleaned.climbing().down()) + " down; the profile says " + Say.metres(written[0]) + " up and "
+                    + Say.metres(written[1]) + " down.");
+        }
+        if (profile.startHeight() != null) {
+            notes.add("The track's height is used in place of the profile's start height.");
+        }
+        return laid(profile.name(), profile.summary(), stretches, cleaned, notes);
+    }
+
+    /** The track gives the way, the stretches the climbing. */
+    private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
+        Double[] climbing = written(stretches, notes);
+        Line line = climbing == null ? null : Drawing.line(stretches, profile.startHeight());
+        return course(profile.name(), profile.summary(), stretches, cleaned, line, climbing, notes);
+    }
+
+    /** Gives each stretch the track's rise and drop, where the track has any. */
+    private Course laid(String name, String summary, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
+        Climbing climbing = cleaned.climbing();
+        if (climbing == null) {
+            return course(name, summary, stretches, cleaned, null, null, notes);
+        }
+        List<Stretch> out = new ArrayList<>();
+        double from = 0;
+        for (int i = 0; i < stretches.size(); i++) {
+            Stretch s = stretches.get(i);
+            double to = i == stretches.size() - 1 ? cleaned.track().length() : from + s.length();
+            out.add(new Stretch(s.length(), climbing.up(from, to), climbing.down(from, to), s.steepest(), s.ground(), s.line()));
+            from = to;
+        }
+        return course(name, summary, out, cleaned, cleaned.line(), new Double[] {climbing.up(), climbing.down()}, notes);
+    }
+
+    private Course course(String name, String summary, List<Stretch> stretches, Cleaning.Cleaned cleaned, Line line, Double[] climbing,
+            List<String> notes) {
+        Track.Piece first = cleaned.track().pieces().get(0);
+        return new Course(named(name), summary, shown, stretches, cleaned.track(), line, climbing == null ? null : climbing[0],
+                climbing == null ? null : climbing[1], cleaned.repairs(), List.of(), notes, first.lat()[0], first.lon()[0]);
+    }
+}

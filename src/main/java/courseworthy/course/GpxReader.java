@@ -1,0 +1,532 @@
+package courseworthy.course;
+
+import courseworthy.problem.Faults;
+import java.io.BufferedInputStream;
+import java.io.CharConversionException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UnsupportedEncodingException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLResolver;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Reads GPX 1.0 and 1.1 (topografix.com/GPX/1/1) with the JDK's pull parser, straight into arrays. Tracks are read, or routes where
+ * there is no track; extensions are passed over. Coordinates must be decimal degrees within -90..90 and -180..180.
+ *
+ * <p>The file is hostile until proven otherwise: document types and entities are refused, nothing but the named file is opened, and
+ * bytes, points, depth and the size of any one element are bounded, so that reading stays within 256 MB.
+ */
+final class GpxReader {
+
+    /** Largest file read, in bytes: 54,000 points (a second each for 15 h) with all sensors take about 25 MB. */
+    static final int MOST_BYTES = 64_000_000;
+    /** Most points read. */
+    static final int MOST_POINTS = 400_000;
+    /** Most bytes between two steps of the parser: one tag with its attributes, or one piece of text. */
+    static final int MOST_AT_ONCE = 1_000_000;
+    private static final int DEEPEST = 100;
+    private static final int LONGEST_NAME = 200;
+    private static final List<String> NAMESPACES =
+            List.of("http://www.topografix.com/GPX/1/1", "http://www.topografix.com/GPX/1/0", "");
+    private static final String WANTED = "a GPX file, version 1.0 or 1.1";
+
+    private final Path path;
+    private final String shown;
+    private final Faults faults;
+    private final Metered source;
+    private XMLStreamReader xml;
+    private String space;
+    private int depth;
+    private String open = "";
+
+    private final List<Gpx.Segment> tracks = new ArrayList<>();
+    private final List<Gpx.Segment> routes = new ArrayList<>();
+    private final Run run = new Run();
+    private String trackName = "";
+    private String fileName = "";
+    private int wayPoints;
+    private int points;
+    private int badPoints;
+    private int badLine;
+    private String badField = "";
+    private String badText = "";
+    private String badExpected = "";
+
+    private GpxReader(Path path, String shown, InputStream in, Faults faults) {
+        this.path = path;
+        this.shown = shown;
+        this.source = new Metered(in);
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param shown its path as the user typed it, for messages
+     * @return what is written there, or null with one fault that says why not
+     */
+    static Gpx read(Path path, String shown, Faults faults) {
+        try (InputStream in = Files.newInputStream(path)) {
+            return new GpxReader(path, shown, in, faults).read();
+        } catch (NoSuchFileException e) {
+            faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
+        } catch (IOException e) {
+            faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", "a file that can be read",
+                    "Check the path and its permissions.");
+        }
+        return null;
+    }
+
+    private Gpx read() throws IOException {
+        try {
+            xml = hardened().createXMLStreamReader(source);
+            document();
+            return result();
+        } catch (Refused e) {
+            faults.add(shown, e.line, e.field, e.found, e.expected, e.mend);
+        } catch (XMLStreamException | RuntimeException e) {
+            // The JDK's parser lets some malformed bytes out as unchecked exceptions.
+            malformed(e);
+        }
+        return null;
+    }
+
+    /** The JDK's own factory: none found on the class path can take its place. */
+    private static XMLInputFactory hardened() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+        factory.setProperty("http://javax.xml.XMLConstants/property/accessExternalDTD", "");
+        factory.setXMLResolver(new NothingElse());
+        return factory;
+    }
+
+    /** Refuses to open what a file points to, should a property above ever fail to. */
+    private static final class NothingElse implements XMLResolver {
+        @Override
+        public Object resolveEntity(String publicId, String systemId, String base, String namespace) throws XMLStreamException {
+            throw new XMLStreamException("nothing else is opened");
+        }
+    }
+
+    /** Ends the reading with a fault. */
+    private static final class Refused extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        final int line;
+        final String field;
+        final String found;
+        final String expected;
+        final String mend;
+
+        Refused(int line, String field, String found, String expected, String mend) {
+            super(found, null, false, false);
+            this.line = line;
+            this.field = field;
+            this.found = found;
+            this.expected = expected;
+            this.mend = mend;
+        }
+    }
+
+    private int line() {
+        return xml == null ? 0 : Math.max(0, xml.getLocation().getLineNumber());
+    }
+
+    private int next() throws XMLStreamException {
+        source.sinceStep = 0;
+        int event = xml.next();
+        if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
+            throw new Refused(line(), "", "a document type or entity of its own", WANTED + " without one",
+                    "Export the track again, or remove the <!DOCTYPE ...> part.");
+        }
+        return event;
+    }
+
+    private void document() throws XMLStreamException {
+        int event = next();
+        while (event != XMLStreamConstants.START_ELEMENT) {
+            event = next();
+        }
+        root();
+        children(Level.FILE);
+        while (xml.hasNext()) {
+            next();
+        }
+    }
+
+    private void root() {
+        String name = xml.getLocalName();
+        space = xml.getNamespaceURI() == null ? "" : xml.getNamespaceURI();
+        if (!name.equals("gpx")) {
+            throw new Refused(line(), "", "an XML file that starts with <" + name + ">", WANTED + ", which starts with <gpx>",
+                    "Export the course as GPX.");
+        }
+        if (!NAMESPACES.contains(space)) {
+            throw new Refused(line(), "gpx", "the namespace \"" + space + "\"", "\"" + NAMESPACES.get(0) + "\"",
+                    "Export the course as GPX 1.1.");
+        }
+    }
+
+    /** The elements whose children matter. */
+    private enum Level { FILE, METADATA, TRACK, SEGMENT, ROUTE }
+
+    /** Reads to the end of the element whose start was just read, handing on its children in the GPX namespace. */
+    private void children(Level level) throws XMLStreamException {
+        String element = xml.getLocalName();
+        deeper();
+        for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                if (inGpx()) {
+                    child(level, xml.getLocalName());
+                } else {
+                    skip();
+                }
+                open = element;
+            }
+        }
+        depth--;
+    }
+
+    private void child(Level level, String name) throws XMLStreamException {
+        switch (level) {
+            case FILE -> top(name);
+            case METADATA -> metadata(name);
+            case TRACK -> track(name);
+            case SEGMENT -> segment(name);
+            case ROUTE -> routeChild(name);
+        }
+    }
+
+    private boolean inGpx() {
+        String uri = xml.getNamespaceURI();
+        return uri == null ? space.isEmpty() : uri.equals(space);
+    }
+
+    private void deeper() {
+        open = xml.getLocalName();
+        depth++;
+        if (depth > DEEPEST) {
+            throw new Refused(line(), "", "elements nested deeper than " + DEEPEST, WANTED, "Export the track again.");
+        }
+    }
+
+    private void skip() throws XMLStreamException {
+        int from = depth;
+        deeper();
+        while (depth > from) {
+            int event = next();
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                deeper();
+            } else if (event == XMLStreamConstants.END_ELEMENT) {
+                depth--;
+            }
+        }
+    }
+
+    private void top(String name) throws XMLStreamException {
+        switch (name) {
+            case "metadata" -> children(Level.METADATA);
+            case "name" -> fileName = name(fileName);
+            case "trk" -> children(Level.TRACK);
+            case "rte" -> {
+                children(Level.ROUTE);
+                routes.add(run.take());
+            }
+            case "wpt" -> wayPoint();
+            default -> skip();
+        }
+    }
+
+    private void metadata(String name) throws XMLStreamException {
+        if (name.equals("name")) {
+            fileName = name(fileName);
+        } else {
+            skip();
+        }
+    }
+
+    private void track(String name) throws XMLStreamException {
+        switch (name) {
+            case "trkseg" -> {
+                children(Level.SEGMENT);
+                tracks.add(run.take());
+            }
+            case "name" -> trackName = name(trackName);
+            case "wpt" -> wayPoint();
+            default -> skip();
+        }
+    }
+
+    private void segment(String name) throws XMLStreamException {
+        if (name.equals("trkpt")) {
+            point(name);
+        } else {
+            skip();
+        }
+    }
+
+    private void routeChild(String name) throws XMLStreamException {
+        switch (name) {
+            case "rtept" -> point(name);
+            case "name" -> trackName = name(trackName);
+            default -> skip();
+        }
+    }
+
+    private void wayPoint() throws XMLStreamException {
+        wayPoints++;
+        skip();
+    }
+
+    /** The first name given, on one line and of bounded length. */
+    private String name(String before) throws XMLStreamException {
+        String text = text(LONGEST_NAME).strip();
+        if (!before.isEmpty()) {
+            return before;
+        }
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            out.append(Character.isISOControl(c) ? ' ' : c);
+        }
+        return out.toString();
+    }
+
+    private void point(String element) throws XMLStreamException {
+        int line = line();
+        double lat = coordinate(element, "lat", 90, line);
+        double lon = coordinate(element, "lon", 180, line);
+        double elevation = Double.NaN;
+        open = element;
+        depth++;
+        for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
+            if (event != XMLStreamConstants.START_ELEMENT) {
+                continue;
+            }
+            if (inGpx() && xml.getLocalName().equals("ele")) {
+                elevation = elevation();
+            } else {
+                skip();
+            }
+            open = element;
+        }
+        depth--;
+        points++;
+        if (points > MOST_POINTS) {
+            throw new Refused(line, element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
+                    "Thin the track out: one point every 5 m is plenty.");
+        }
+        run.add(lat, lon, elevation);
+    }
+
+    private double coordinate(String element, String attribute, double most, int line) {
+        String text = xml.getAttributeValue(null, attribute);
+        if (text == null) {
+            bad(line, element, "no \"" + attribute + "\"", "lat and lon in decimal degrees");
+            return 0;
+        }
+        double degrees = Decimal.of(text);
+        if (!(Math.abs(degrees) <= most)) {
+            bad(line, attribute, quoted(text),
+                    "decimal degrees from -" + (int) most + " to " + (int) most + ", such as " + (most > 90 ? "9.5312" : "47.0756"));
+            return 0;
+        }
+        return degrees;
+    }
+
+    /** Metres, NaN where the element is empty or says that nothing was measured. */
+    private double elevation() throws XMLStreamException {
+        int line = line();
+        String text = text(60).strip();
+        if (text.isEmpty() || text.equalsIgnoreCase("nan")) {
+            return Double.NaN;
+        }
+        double metres = Decimal.of(text);
+        if (Double.isNaN(metres)) {
+            bad(line, "ele", quoted(text), "metres as a decimal number, such as 450.5");
+        }
+        return metres;
+    }
+
+    private static String quoted(String text) {
+        return "\"" + (text.length() > 60 ? text.substring(0, 57) + "..." : text) + "\"";
+    }
+
+    private void bad(int line, String field, String found, String expected) {
+        if (badPoints == 0) {
+            badLine = line;
+            badField = field;
+            badText = found;
+            badExpected = expected;
+        }
+        badPoints++;
+    }
+
+    /** The text of the element whose start was just read, up to a length; reads to its end. */
+    private String text(int most) throws XMLStreamException {
+        StringBuilder out = new StringBuilder(16);
+        int from = depth;
+        deeper();
+        while (depth > from) {
+            int event = next();
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                deeper();
+            } else if (event == XMLStreamConstants.END_ELEMENT) {
+                depth--;
+            } else if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA) {
+                int room = Math.min(most - out.length(), xml.getTextLength());
+                out.append(xml.getTextCharacters(), xml.getTextStart(), room);
+            }
+        }
+        return out.toString();
+    }
+
+    private Gpx result() {
+        if (badPoints > 0) {
+            String mend = badPoints == 1 ? "" : badPoints + " values in the file are wrong; this is the first. ";
+            throw new Refused(badLine, badField, badText, badExpected, mend + "Correct or remove them, or export the track again.");
+        }
+        boolean route = tracks.isEmpty() && !routes.isEmpty();
+        return new Gpx(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints);
+    }
+
+    /** One message of our own: the parser's differ by version and language. */
+    private void malformed(Exception e) {
+        Throwable cause = cause(e);
+        Location at = e instanceof XMLStreamException broken ? broken.getLocation() : null;
+        int line = at == null ? line() : Math.max(0, at.getLineNumber());
+        if (cause instanceof TooMuch much) {
+            faults.add(shown, line, "", much.getMessage(), WANTED, "Thin the track out, or export it without extensions.");
+        } else if (source.total == 0) {
+            faults.add(shown, 0, "", "an empty file", WANTED, "Export the course again.");
+        } else if (cause instanceof UnsupportedEncodingException) {
+            faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
+        } else if (cause instanceof CharConversionException) {
+            faults.add(shown, line, "", "bytes that do not fit the file's encoding", "text in the encoding its first line names",
+                    "Save the file as UTF-8.");
+        } else if (open.isEmpty()) {
+            faults.add(shown, line, "", "text that is not XML", WANTED, "Export the course as GPX.");
+        } else if (at != null && atEnd(at)) {
+            faults.add(shown, line, open, "the end of the file inside <" + open + ">", "a complete GPX file",
+                    "The file was cut short: fetch or export it again.");
+        } else {
+            faults.add(shown, line, open, "broken XML", "well-formed GPX", "Export the track again.");
+        }
+    }
+
+    /** Whether the parser stopped in the last place of the file; counted anew, since only broken files need to know. */
+    private boolean atEnd(Location at) {
+        int lines = 1;
+        int column = 1;
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
+            for (int b = in.read(); b >= 0; b = in.read()) {
+                if (b == '\n') {
+                    lines++;
+                    column = 1;
+                } else if ((b & 0xC0) != 0x80) {
+                    column++;
+                }
+            }
+        } catch (IOException e) {
+            return false;
+        }
+        return at.getLineNumber() == lines && at.getColumnNumber() >= column;
+    }
+
+    private static Throwable cause(Exception e) {
+        Throwable cause = e instanceof XMLStreamException x && x.getNestedException() != null ? x.getNestedException() : e;
+        while (cause.getCause() != null && cause.getCause() != cause) {
+            cause = cause.getCause();
+        }
+        return cause;
+    }
+
+    /** Says that a bound was reached. */
+    private static final class TooMuch extends IOException {
+
+        private static final long serialVersionUID = 1L;
+
+        TooMuch(String found) {
+            super(found);
+        }
+    }
+
+    /** Counts what the parser takes in, and stops it at the bounds. */
+    private static final class Metered extends InputStream {
+
+        private final InputStream in;
+        long total;
+        int sinceStep;
+
+        Metered(InputStream in) {
+            this.in = in;
+        }
+
+        @Override
+        public int read() throws IOException {
+            return count(in.read(), 1);
+        }
+
+        @Override
+        public int read(byte[] bytes, int from, int most) throws IOException {
+            int read = in.read(bytes, from, most);
+            return count(read, read);
+        }
+
+        private int count(int result, int read) throws IOException {
+            if (result < 0) {
+                return result;
+            }
+            total += read;
+            sinceStep += read;
+            if (total > MOST_BYTES) {
+                throw new TooMuch("a file over " + MOST_BYTES / 1_000_000 + " MB");
+            }
+            if (sinceStep > MOST_AT_ONCE) {
+                throw new TooMuch("a single element or text over " + MOST_AT_ONCE / 1_000_000 + " MB");
+            }
+            return result;
+        }
+    }
+
+    /** A growing run of points. */
+    private static final class Run {
+
+        private double[] lat = new double[1024];
+        private double[] lon = new double[1024];
+        private double[] elevation = new double[1024];
+        private int size;
+
+        void add(double latitude, double longitude, double metres) {
+            if (size == lat.length) {
+                lat = Arrays.copyOf(lat, size * 2);
+                lon = Arrays.copyOf(lon, size * 2);
+                elevation = Arrays.copyOf(elevation, size * 2);
+            }
+            lat[size] = latitude;
+            lon[size] = longitude;
+            elevation[size] = metres;
+            size++;
+        }
+
+        /** The run so far; the next begins empty. */
+        Gpx.Segment take() {
+            Gpx.Segment out = new Gpx.Segment(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(elevation, size));
+            size = 0;
+            return out;
+        }
+    }
+}

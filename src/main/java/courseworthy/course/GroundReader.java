@@ -1,0 +1,139 @@
+package courseworthy.course;
+
+import courseworthy.problem.Faults;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads what is said of the ground: keys of a stretch in a profile, or {@code key=value} pairs of {@code --ground}. */
+public final class GroundReader {
+
+    /** The keys that describe the ground, as a profile and {@code --ground} take them. */
+    public static final List<String> KEYS = List.of("surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots",
+            "sand", "mud when wet", "water crossings", "drop height", "turns per km");
+
+    /** Values of the OpenStreetMap key {@code tracktype}, firmest first. */
+    public static final List<String> TRACKTYPES = List.of("grade1", "grade2", "grade3", "grade4", "grade5");
+
+    /** How {@code --ground} is named in faults. */
+    static final String OPTION = "--ground";
+
+    private static final List<String> SURFACES = Surface.tags();
+    private static final List<String> SMOOTHNESSES = Smoothness.tags();
+    private static final String PAIRS = "key=value pairs with commas between, such as surface=gravel, smoothness=bad";
+    private static final double HIGHEST_DROP = 5;
+    private static final int MOST_CROSSINGS = 100;
+    private static final double MOST_TURNS = 100;
+
+    private GroundReader() {
+    }
+
+    /** Reads the ground keys of a block; what is not written or is at fault stays unknown. */
+    static Ground read(Fields fields) {
+        Surface surface = Surface.of(fields.word("surface", SURFACES));
+        Smoothness smoothness = Smoothness.of(fields.word("smoothness", SMOOTHNESSES));
+        String trackType = fields.word("tracktype", TRACKTYPES);
+        Integer trackGrade = trackType == null ? null : Integer.valueOf(TRACKTYPES.indexOf(trackType) + 1);
+        return new Ground(surface, smoothness, trackGrade, mtbScale(fields), fields.yesNo("sharp stones"), fields.yesNo("ruts"),
+                fields.yesNo("roots"), fields.yesNo("sand"), fields.yesNo("mud when wet"),
+                fields.whole("water crossings", 0, MOST_CROSSINGS), dropHeight(fields), turns(fields));
+    }
+
+    private static Double dropHeight(Fields fields) {
+        Amount height = fields.amount("drop height", Dimension.LENGTH, 0, HIGHEST_DROP, "a height from 0 m to 5 m");
+        return height == null ? null : Double.valueOf(height.inBase());
+    }
+
+    private static Double turns(Fields fields) {
+        Amount turns = fields.amount("turns per km", Dimension.NUMBER, 0, MOST_TURNS, "a number from 0 to 100");
+        return turns == null ? null : Double.valueOf(turns.inBase());
+    }
+
+    /** A grade from 0 to 6; a {@code +} or {@code -} behind it moves it by a third, within 0 to 6. */
+    private static Double mtbScale(Fields fields) {
+        String expected = "a grade from 0 to 6, with + or - behind it where needed";
+        Node.Scalar value = fields.scalar("mtb:scale", expected);
+        if (value == null) {
+            return null;
+        }
+        String text = value.text();
+        char digit = text.isEmpty() ? ' ' : text.charAt(0);
+        boolean plus = text.length() == 2 && text.charAt(1) == '+';
+        boolean minus = text.length() == 2 && text.charAt(1) == '-';
+        if (digit < '0' || digit > '6' || !(text.length() == 1 || plus || minus)) {
+            fields.fault("mtb:scale", value.describe(), expected, "");
+            return null;
+        }
+        double third = plus ? 1.0 / 3 : minus ? -1.0 / 3 : 0;
+        return Math.max(0, Math.min(6, digit - '0' + third));
+    }
+
+    /** Reads the text of {@code --ground}. */
+    static Ground option(String text, Faults faults) {
+        List<Node.Entry> entries = new ArrayList<>();
+        int from = 0;
+        while (from <= text.length()) {
+            int comma = text.indexOf(',', from);
+            int to = comma < 0 ? text.length() : comma;
+            pair(text.substring(from, to).trim(), from + 1, entries, faults);
+            from = to + 1;
+        }
+        Fields fields = new Fields(OPTION, new Node.Mapping(List.copyOf(entries), 0, 1), faults);
+        Ground ground = read(fields);
+        fields.done();
+        return ground;
+    }
+
+    private static void pair(String pair, int column, List<Node.Entry> entries, Faults faults) {
+        int equals = pair.indexOf('=');
+        String key = equals < 0 ? "" : pair.substring(0, equals).trim();
+        String value = equals < 0 ? "" : pair.substring(equals + 1).trim();
+        if (key.isEmpty() || value.isEmpty()) {
+            Node.Scalar found = new Node.Scalar(pair, false, false, 0, column);
+            faults.add(OPTION, 0, "", pair.isEmpty() ? "nothing" : found.describe(), PAIRS, keyOf(pair));
+            return;
+        }
+        for (Node.Entry entry : entries) {
+            if (entry.key().text().equals(key)) {
+                faults.add(OPTION, 0, key, "the key a second time", "each key once", "");
+                return;
+            }
+        }
+        entries.add(new Node.Entry(new Node.Scalar(key, false, false, 0, column), new Node.Scalar(value, false, false, 0, column)));
+    }
+
+    /** A mend for a value written without its key, or an empty string. */
+    private static String keyOf(String value) {
+        if (SURFACES.contains(value)) {
+            return "Write \"surface=" + value + "\".";
+        }
+        return SMOOTHNESSES.contains(value) ? "Write \"smoothness=" + value + "\"." : "";
+    }
+
+    /** What a ground says under each key, as written in a profile, in the order of {@link #KEYS}; null where unknown. */
+    static String[] said(Ground ground) {
+        return new String[] {ground.surface() == null ? null : ground.surface().tag(),
+            ground.smoothness() == null ? null : ground.smoothness().tag(),
+            ground.trackGrade() == null ? null : TRACKTYPES.get(ground.trackGrade() - 1), grade(ground.mtbScale()),
+            yesNo(ground.sharpStones()), yesNo(ground.ruts()), yesNo(ground.roots()), yesNo(ground.sand()), yesNo(ground.mudWhenWet()),
+            ground.waterCrossings() == null ? null : ground.waterCrossings().toString(),
+            ground.dropHeight() == null ? null : Say.hundredths(ground.dropHeight()) + " m",
+            ground.turnsPerKm() == null ? null : Say.tenths(ground.turnsPerKm())};
+    }
+
+    private static String yesNo(Boolean truth) {
+        return truth == null ? null : truth ? "yes" : "no";
+    }
+
+    private static String grade(Double scale) {
+        if (scale == null) {
+            return null;
+        }
+        long whole = Math.round(scale);
+        double rest = scale - whole;
+        return whole + (rest > 0.1 ? "+" : rest < -0.1 ? "-" : "");
+    }
+}

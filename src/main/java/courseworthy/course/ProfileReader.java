@@ -1,0 +1,188 @@
+package courseworthy.course;
+
+import courseworthy.problem.Faults;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a course profile: what is written, not yet laid over a track. */
+final class ProfileReader {
+
+    private static final String STRETCHES = "a list of stretches, each with a length";
+    private static final String LENGTH = "a length from 1 m to 2000 km";
+    private static final String HEIGHT = "a height from 0 m to 9000 m";
+    private static final double SHORTEST_STRETCH = 1;
+    private static final double LONGEST_STRETCH = 2_000_000;
+    private static final double MOST_HEIGHT = 9000;
+    private static final int LONGEST_NAME = 200;
+
+    private final String shown;
+    private final Faults faults;
+    private final List<Stretch> stretches = new ArrayList<>();
+    /** Where the next stretch starts, m; NaN once a length is at fault. */
+    private double end;
+
+    private ProfileReader(String shown, Faults faults) {
+        this.shown = shown;
+        this.faults = faults;
+    }
+
+    /**
+     * A profile as written.
+     *
+     * @param name           may be empty
+     * @param track          the track's path as written, null where there is none
+     * @param trackLine      the line of {@code track}
+     * @param startHeight    m; null where not written
+     * @param latitude       degrees; NaN where not written
+     * @param longitude      degrees; NaN where not written
+     * @param stretches      empty where a track stands alone
+     * @param stretchesLine  the line of {@code stretches}
+     */
+    record Profile(String name, String summary, String track, int trackLine, Double startHeight, double latitude, double longitude,
+            List<Stretch> stretches, int stretchesLine) {
+    }
+
+    /** @return what could be read, or null where the file could not be read at all */
+    static Profile read(Path path, String shown, Faults faults) {
+        Node.Mapping tree = Yaml.read(path, shown, faults);
+        return tree == null ? null : new ProfileReader(shown, faults).profile(new Fields(shown, tree, faults));
+    }
+
+    private Profile profile(Fields fields) {
+        String name = line(fields, "name");
+        String summary = line(fields, "summary");
+        String track = fields.prose("track");
+        Amount startHeight = fields.amount("start height", Dimension.LENGTH, -450, MOST_HEIGHT, "a height from -450 m to 9000 m");
+        Amount latitude = fields.amount("latitude", Dimension.ANGLE, -90, 90, "an angle from -90 deg to 90 deg");
+        Amount longitude = fields.amount("longitude", Dimension.ANGLE, -180, 180, "an angle from -180 deg to 180 deg");
+        bothOrNeither(fields);
+        stretches(fields, track != null);
+        fields.done();
+        return new Profile(name, summary, track, fields.lineOf("track"), startHeight == null ? null : Double.valueOf(startHeight.inBase()),
+                degrees(latitude, longitude, latitude), degrees(latitude, longitude, longitude), List.copyOf(stretches),
+                fields.lineOf("stretches"));
+    }
+
+    private static double degrees(Amount latitude, Amount longitude, Amount which) {
+        return latitude == null || longitude == null ? Double.NaN : which.inBase();
+    }
+
+    private static void bothOrNeither(Fields fields) {
+        boolean latitude = fields.has("latitude");
+        boolean longitude = fields.has("longitude");
+        if (latitude != longitude) {
+            String missing = latitude ? "longitude" : "latitude";
+            fields.fault(missing, "no such key", "both latitude and longitude, or neither", "Add a line \"" + missing + ": 47.1 deg\".");
+        }
+    }
+
+    /** A text on one line, empty where absent. */
+    private String line(Fields fields, String key) {
+        String text = fields.prose(key);
+        if (text == null) {
+            return "";
+        }
+        if (text.length() > LONGEST_NAME) {
+            fields.fault(key, text.length() + " characters", "at most " + LONGEST_NAME, "");
+        }
+        return text.strip().replace('\n', ' ');
+    }
+
+    private void stretches(Fields fields, boolean track) {
+        Node node = track ? fields.node("stretches") : fields.required("stretches", STRETCHES);
+        if (node == null) {
+            return;
+        }
+        if (!(node instanceof Node.Sequence list) || list.items().isEmpty()) {
+            String found = node instanceof Node.Sequence ? "an empty list" : node.describe();
+            faults.add(shown, node.line(), "stretches", found, STRETCHES, "Start each stretch with a dash: \"- length: 3 km\".");
+            return;
+        }
+        if (list.items().size() > CourseReader.MOST_STRETCHES) {
+            faults.add(shown, node.line(), "stretches", list.items().size() + " stretches", "at most " + CourseReader.MOST_STRETCHES,
+                    "Join stretches that ride alike.");
+            return;
+        }
+        for (Node item : list.items()) {
+            Fields stretch = fields.fields("stretches", item);
+            if (stretch != null) {
+                stretches.add(stretch(stretch));
+            } else {
+                end = Double.NaN;
+            }
+        }
+        if (end > CourseReader.LONGEST) {
+            faults.add(shown, node.line(), "stretches", "a total of " + Say.length(end), "at most 5000 km", "A profile is one lap.");
+        }
+    }
+
+    private Stretch stretch(Fields fields) {
+        double length = length(fields);
+        Double rise = metres(fields, "rise");
+        Double drop = metres(fields, "drop");
+        Amount steepest = fields.amount("steepest", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
+        Ground ground = GroundReader.read(fields);
+        fields.done();
+        Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
+        plausible(fields, length, rise, drop, gradient);
+        return new Stretch(length, rise, drop, gradient, ground, fields.line());
+    }
+
+    private static Double metres(Fields fields, String key) {
+        Amount amount = fields.amount(key, Dimension.LENGTH, 0, MOST_HEIGHT, HEIGHT);
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    /** From {@code length}, or from where the stretch before ends to {@code to}; NaN where neither can be told. */
+    private double length(Fields fields) {
+        boolean byLength = fields.has("length");
+        boolean byEnd = fields.has("to");
+        if (byLength == byEnd) {
+            String found = byLength ? "both length and to" : "neither length nor to";
+            faults.add(shown, fields.line(), "stretches", found, "one of them: the stretch's length, or the distance from the start where it ends",
+                    byLength ? "Remove one of them." : "Add a line \"length: 3 km\".");
+        }
+        double length = byLength ? written(fields) : byEnd ? untilEnd(fields) : Double.NaN;
+        if (!byEnd) {
+            end += length;
+        }
+        return length;
+    }
+
+    private double written(Fields fields) {
+        Amount length = fields.amount("length", Dimension.LENGTH, SHORTEST_STRETCH, LONGEST_STRETCH, LENGTH);
+        return length == null ? Double.NaN : length.inBase();
+    }
+
+    private double untilEnd(Fields fields) {
+        double from = end;
+        Amount to = fields.amount("to", Dimension.LENGTH);
+        end = to == null ? Double.NaN : to.inBase();
+        double length = end - from;
+        if (length < SHORTEST_STRETCH || length > LONGEST_STRETCH) {
+            fields.fault("to", fields.node("to").describe(), "a distance from the start that leaves the stretch 1 m to 2000 km; the stretch before ends at "
+                    + Say.length(from), "");
+            return Double.NaN;
+        }
+        return length;
+    }
+
+    private void plausible(Fields fields, double length, Double rise, Double drop, Double steepest) {
+        double up = rise == null ? 0 : rise;
+        double down = drop == null ? 0 : drop;
+        String key = rise == null ? "drop" : "rise";
+        if (up + down > length) {
+            fields.fault(key, Say.metres(up) + " up and " + Say.metres(down) + " down in " + Say.length(length),
+                    "less climbing and descending than the stretch is long", "Check the units of length, rise and drop.");
+        } else if (steepest != null && Math.max(up, down) / length > steepest + 0.005) {
+            fields.fault("steepest", fields.node("steepest").describe(), "at least the stretch's mean gradient, "
+                    + Say.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, rise and drop.");
+        }
+    }
+}
