@@ -92,6 +92,8 @@ public enum Measure {
             "The slow end of the expected time"),
     DARK_HOURS("dark hours", Holder.quantity(Unit.MIN, "5"), 0,
             "How much of the slow estimate lies between sunset and sunrise"),
+    DAYLIGHT_TO_SPARE("daylight to spare", Holder.quantity(Unit.MIN, "5"), 0,
+            "Daylight left after the slow end of the ride, 0 where it ends in the dark"),
     RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", Holder.quantity(Unit.RATIO, "0.001"), 0,
             "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m"),
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
