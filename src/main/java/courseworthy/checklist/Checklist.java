@@ -1,0 +1,51 @@
+package courseworthy.checklist;
+
+import courseworthy.claim.Due;
+import courseworthy.claim.Where;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What is to be done, by when, and how it is known to be done.
+ *
+ * @param role     {@code training} or {@code race}
+ * @param date     the day of the ride; null where it is not known
+ * @param sections earliest first; at most {@link #MOST_ITEMS} items each, none without items
+ */
+public record Checklist(String role, LocalDate date, List<Section> sections) {
+
+    /** Most items in a section: WHO (2009), Implementation manual, Surgical Safety Checklist, gives five to nine as ideal. */
+    public static final int MOST_ITEMS = 9;
+
+    public Checklist {
+        sections = List.copyOf(sections);
+    }
+
+    /**
+     * Things done in one go.
+     *
+     * @param due   by when
+     * @param when  the title, {@code night before} or {@code night before, 1 of 2}
+     * @param items in the order in which they are done
+     * @param done  what to say when all is done: a list ends with a completion call
+     */
+    public record Section(Due due, String when, List<Item> items, String done) {
+        public Section {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * One thing to do.
+     *
+     * @param what     what to do
+     * @param find     the value or state to find when it is done
+     * @param because  why it is on this list
+     * @param critical whether safety hangs on it
+     * @param part     the part of the bike or kit; may be empty
+     * @param rule     the rule that says it, or empty where the event does
+     * @param where    where that is written, or null
+     */
+    public record Item(String what, String find, String because, boolean critical, String part, String rule, Where where) {
+    }
+}

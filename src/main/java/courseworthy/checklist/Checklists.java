@@ -1,0 +1,147 @@
+package courseworthy.checklist;
+
+import courseworthy.call.Call;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.claim.Due;
+import courseworthy.claim.Task;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.event.Event;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Makes the checklist of one call: items from rules' tasks with the decided values in them, and what the event asks. Nothing is
+ * dropped but what asks for something that is not on this bike; safety-critical items never are.
+ */
+public final class Checklists {
+
+    private static final String RACE = "race";
+    private static final String TRAINING = "training";
+
+    private final Call call;
+    private final Event event;
+    private final String role;
+
+    private Checklists(Call call, Event event) {
+        this.call = call;
+        this.event = event;
+        this.role = role(call);
+    }
+
+    public static Checklist of(Call call, Event event) {
+        return new Checklists(call, event).checklist();
+    }
+
+    /** What the bike is set up for; {@code training} where the demands do not say. */
+    static String role(Call call) {
+        Value role = call.demands().get(Measure.ROLE);
+        return role == null ? TRAINING : Measure.ROLE.scale().text(role.mid());
+    }
+
+    private Checklist checklist() {
+        List<Entry> entries = new Timing(event.start()).timed(distinct(entries()));
+        Map<Due, List<Entry>> byDue = new EnumMap<>(Due.class);
+        for (Entry entry : entries) {
+            byDue.computeIfAbsent(entry.due(), due -> new ArrayList<>()).add(entry);
+        }
+        List<Section> sections = new ArrayList<>();
+        byDue.forEach((due, list) -> sections.addAll(sections(due, Order.of(list))));
+        return new Checklist(role, event.date(), sections);
+    }
+
+    private List<Entry> entries() {
+        List<Entry> out = new ArrayList<>();
+        Filling filling = new Filling(call);
+        for (Task task : call.tasks()) {
+            Entry entry = entry(task, filling);
+            if (entry != null) {
+                out.add(entry);
+            }
+        }
+        out.addAll(asked());
+        return out;
+    }
+
+    /** The task with its values; null where it asks for something that is not there and safety does not hang on it. */
+    private static Entry entry(Task task, Filling filling) {
+        boolean applies = filling.applies(task.what());
+        String find = filling.fill(task.find());
+        if (!task.critical() && (!applies || find.isEmpty() && !task.find().isEmpty())) {
+            return null;
+        }
+        String what = applies ? filling.fill(task.what()) : Filling.named(task.what());
+        String found = find.isEmpty() ? "In order" : find;
+        Item item = new Item(what, found, task.author().because(), task.critical(), task.part(), task.author().rule(),
+                task.author().where());
+        return new Entry(item, task.author().rule(), task.due(), task.needs(), task.after());
+    }
+
+    /** What the event's own rules and its support points ask for. */
+    private List<Entry> asked() {
+        List<Entry> out = new ArrayList<>();
+        String edition = event.rules().edition();
+        String because = "The event requires it" + (edition.isEmpty() ? "; check its newest rules." : " (rules of " + edition + ").");
+        for (String kit : event.rules().kit()) {
+            out.add(asked(out.size(), "Pack what the event requires: " + kit, "In the bag, working", because, "event kit"));
+        }
+        for (Event.Support support : event.support()) {
+            if (support.bag()) {
+                String place = "km " + Math.round(support.at() / 1000);
+                out.add(asked(out.size(), "Hand in the bag for " + place, "Marked with name and number",
+                        "A bag of your own can wait there.", "event kit"));
+            }
+        }
+        return out;
+    }
+
+    private static Entry asked(int number, String what, String find, String because, String part) {
+        Item item = new Item(what, find, because, false, part, "", null);
+        String id = "event/" + (number < 10 ? "0" : "") + number;
+        return new Entry(item, id, Due.NIGHT_BEFORE, 0, List.of());
+    }
+
+    /** Two rules may ask for the very same thing: it is done once, critical where either says so. */
+    private static List<Entry> distinct(List<Entry> entries) {
+        Map<String, Entry> out = new LinkedHashMap<>();
+        for (Entry entry : entries) {
+            String key = entry.due() + "\n" + entry.item().what() + "\n" + entry.item().find();
+            out.merge(key, entry, (first, second) -> second.item().critical() && !first.item().critical() ? second : first);
+        }
+        return new ArrayList<>(out.values());
+    }
+
+    /** One section, or several numbered ones where it would be too long. */
+    private List<Section> sections(Due due, List<Entry> entries) {
+        List<List<Entry>> pieces = Pieces.of(entries);
+        List<Section> out = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            String when = title(due) + (pieces.size() == 1 ? "" : ", " + (i + 1) + " of " + pieces.size());
+            List<Item> items = new ArrayList<>();
+            for (Entry entry : pieces.get(i)) {
+                items.add(entry.item());
+            }
+            out.add(new Section(due, when, items, "All " + items.size() + " done? Say: \"" + when + ", complete.\""));
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    private String title(Due due) {
+        if (role.equals(RACE)) {
+            return due.words();
+        }
+        return switch (due) {
+            case WEEK_BEFORE -> "week before the ride";
+            case TWO_DAYS_BEFORE -> "two days before the ride";
+            case NIGHT_BEFORE -> "night before the ride";
+            case RACE_MORNING -> "morning of the ride";
+            case AT_THE_START -> "before setting off";
+            case AFTER_THE_RACE -> "after the ride";
+        };
+    }
+}

@@ -1,0 +1,69 @@
+package courseworthy.checklist;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The order of work within a section. Critical items come first, since interruptions come later (Degani and Wiener 1990, NASA
+ * CR 177549, from memory); then what needs hours; items of one part stay together; and whatever must come before something else
+ * goes ahead of it, above all of these.
+ */
+final class Order {
+
+    private final Map<String, Entry> waiting = new HashMap<>();
+    private final Set<Entry> visited = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final List<Entry> placed = new ArrayList<>();
+
+    private Order() {
+    }
+
+    static List<Entry> of(List<Entry> section) {
+        List<Entry> liked = new ArrayList<>(section);
+        liked.sort(preference(section));
+        Order order = new Order();
+        for (Entry entry : liked) {
+            order.waiting.putIfAbsent(entry.id(), entry);
+        }
+        for (Entry entry : liked) {
+            order.place(entry);
+        }
+        return order.placed;
+    }
+
+    /** Places what must come before, then the entry. A circle is cut where it closes. */
+    private void place(Entry entry) {
+        if (!visited.add(entry)) {
+            return;
+        }
+        for (String id : entry.after()) {
+            Entry before = waiting.get(id);
+            if (before != null) {
+                place(before);
+            }
+        }
+        placed.add(entry);
+    }
+
+    private static Comparator<Entry> preference(List<Entry> section) {
+        Map<String, Long> longest = new HashMap<>();
+        for (Entry entry : section) {
+            longest.merge(block(entry), entry.needs(), Math::max);
+        }
+        return Comparator.comparing((Entry e) -> !e.item().critical())
+                .thenComparing(e -> -longest.get(block(e)))
+                .thenComparing(e -> e.item().part())
+                .thenComparing(e -> -e.needs())
+                .thenComparing(Entry::id);
+    }
+
+    /** Items of one part, the critical ones apart. */
+    private static String block(Entry entry) {
+        return entry.item().critical() + " " + entry.item().part();
+    }
+}
