@@ -1,5 +1,6 @@
 package courseworthy.cli;
 
+import courseworthy.problem.Harmless;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;

@@ -2,6 +2,7 @@ package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.problem.Harmless;
 import courseworthy.problem.Spelling;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;

@@ -2,7 +2,6 @@ package courseworthy.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * The declared resolution of a measure or topic: values are whole ticks of a step, so that comparison is exact.
@@ -89,6 +88,7 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
 
     private String clock(long ticks) {
         long minutes = Math.round(Math.abs(base(ticks)) / 60);
-        return String.format(Locale.ROOT, "%s%d:%02d h", ticks < 0 ? "-" : "", minutes / 60, minutes % 60);
+        long rest = minutes % 60;
+        return (ticks < 0 ? "-" : "") + minutes / 60 + (rest < 10 ? ":0" : ":") + rest + " h";
     }
 }
