@@ -1,0 +1,53 @@
+package courseworthy.brief;
+
+import courseworthy.checklist.Checklist;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.rulebase.Untold;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The whole answer for one rider and one day, from which every output is written.
+ *
+ * @param course       the ground of one lap
+ * @param event        the event's name; may be empty
+ * @param rider        the rider's name; may be empty
+ * @param role         {@code training} or {@code race}
+ * @param date         the day; null where it is not known
+ * @param demands      what course, rider and day ask for, with what was assumed
+ * @param decisions    one for each topic, in the order of the catalogue
+ * @param reasons      the leading reason of each decision, those with one reason together
+ * @param leaveAlone   what is not to be changed before a race; empty in training
+ * @param couldNotTell rules that could not tell
+ * @param wanted       what to write so that they can
+ * @param cautions     what to mind, in sentences
+ * @param checklist    what to do and when
+ */
+public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
+        List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
+        List<String> cautions, Checklist checklist) {
+
+    public Brief {
+        decisions = List.copyOf(decisions);
+        reasons = List.copyOf(reasons);
+        leaveAlone = List.copyOf(leaveAlone);
+        couldNotTell = List.copyOf(couldNotTell);
+        wanted = List.copyOf(wanted);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Something that stays as it is. */
+    public record LeaveAlone(String what, String because) {
+    }
+
+    /** The decision on a topic. */
+    Decision on(String topic) {
+        for (Decision decision : decisions) {
+            if (decision.topic().name().equals(topic)) {
+                return decision;
+            }
+        }
+        throw new IllegalArgumentException("no decision on " + topic);
+    }
+}

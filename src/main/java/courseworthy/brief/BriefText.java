@@ -1,0 +1,213 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Brief.LeaveAlone;
+import courseworthy.brief.Page.Weight;
+import courseworthy.checklist.Checklist;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands.Assumed;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a brief for the terminal: the course, the call, then the reasons and everything to mind, and the checklist last. */
+public final class BriefText {
+
+    private static final int NAME = 24;
+    private static final int HOW_SURE = 13;
+
+    private final Brief brief;
+    private final Page page;
+
+    private BriefText(Brief brief, boolean colours) {
+        this.brief = brief;
+        this.page = new Page(colours);
+    }
+
+    /** The whole brief. */
+    public static String of(Brief brief, boolean colours) {
+        BriefText text = new BriefText(brief, colours);
+        text.course();
+        text.inShort();
+        text.call();
+        text.leaveAlone();
+        text.why();
+        text.against();
+        text.assumed();
+        text.unknown();
+        text.cautions();
+        checklist(text.page, brief.checklist());
+        return text.page.toString();
+    }
+
+    private void course() {
+        page.spread(brief.course().name(), title(brief), Weight.BOLD);
+        if (!brief.event().isEmpty() || !brief.rider().isEmpty()) {
+            String rider = brief.rider().isEmpty() ? "" : "for " + brief.rider();
+            page.text(0, 0, brief.event() + (brief.event().isEmpty() || rider.isEmpty() ? "" : ", ") + rider, Weight.PLAIN);
+        }
+        for (String line : Words.course(brief)) {
+            if (!line.isEmpty()) {
+                page.text(0, 2, line, Weight.PLAIN);
+            }
+        }
+        if (brief.course().line() != null) {
+            page.drawn(Sketch.row(Sketch.columns(brief.course().line(), Columns.PAGE)), Weight.FAINT);
+        }
+    }
+
+    static String title(Brief brief) {
+        return "set up for " + (brief.role().equals("race") ? "the race" : "training")
+                + (brief.date() == null ? "" : ", " + Words.date(brief.date()));
+    }
+
+    private void inShort() {
+        page.heading("IN SHORT");
+        for (Short.Entry entry : Short.of(brief)) {
+            page.row(entry.about(), 10, entry.values(), Weight.BOLD, "", 0, Weight.PLAIN);
+        }
+    }
+
+    private void call() {
+        page.gap();
+        page.spread("THE CALL", "how sure", Weight.BOLD);
+        for (Group group : Group.of(brief.decisions())) {
+            group(group);
+        }
+        List<String> without = Words.without(brief.decisions());
+        if (!without.isEmpty()) {
+            page.gap();
+            page.text(0, 2, "Does not apply to this bike: " + String.join(", ", without) + ".", Weight.FAINT);
+        }
+        page.gap();
+        page.text(0, 2, HOW_SURE_MEANS, Weight.FAINT);
+    }
+
+    /** What the words of the last column mean. */
+    static final String HOW_SURE_MEANS = "settled: the advice agrees. leaning: two thirds of it does. split: less than that."
+            + " bounded: within limits, but nothing preferred. assumed: no advice, a common value.";
+
+    private void group(Group group) {
+        boolean titled = false;
+        for (Decision decision : group.decisions()) {
+            if (decision.status() != Status.NOT_APPLICABLE) {
+                if (!titled) {
+                    page.text(0, 0, group.title(), Weight.FAINT);
+                    titled = true;
+                }
+                decision(decision);
+            }
+        }
+    }
+
+    private void decision(Decision decision) {
+        String name = decision.topic().name();
+        if (decision.status() == Status.NONE_POSSIBLE) {
+            page.row(name, NAME, "none possible: " + decision.why(), Weight.ALERT, "", 0, Weight.PLAIN);
+            return;
+        }
+        Weight sure = decision.standing() == Standing.SPLIT ? Weight.ALERT : Weight.FAINT;
+        page.row(name, NAME, decision.text(), Weight.BOLD, decision.standing().word(), HOW_SURE, sure);
+    }
+
+    private void leaveAlone() {
+        if (brief.leaveAlone().isEmpty()) {
+            return;
+        }
+        page.heading("LEAVE ALONE");
+        for (LeaveAlone thing : brief.leaveAlone()) {
+            page.marked("  - ", thing.what() + (thing.because().isEmpty() ? "" : ". " + thing.because()), Weight.PLAIN);
+        }
+    }
+
+    private void why() {
+        page.heading("WHY");
+        if (brief.reasons().isEmpty()) {
+            page.text(2, 2, "No rule spoke; every value is a common one.", Weight.PLAIN);
+        }
+        for (Reason reason : brief.reasons()) {
+            page.text(2, 4, Words.values(reason.decisions()), Weight.PLAIN);
+            page.text(4, 4, reason.claim().author().because() + " (" + Words.standing(reason.claim().author()) + ")", Weight.FAINT);
+        }
+    }
+
+    private void against() {
+        List<String> lines = new ArrayList<>();
+        for (Decision decision : brief.decisions()) {
+            for (Lost lost : decision.lost()) {
+                lines.add(decision.topic().name() + ": " + Words.says(lost.claim()) + ", " + Words.lost(lost) + ". "
+                        + lost.claim().author().because() + " (" + Words.standing(lost.claim().author()) + ")");
+            }
+        }
+        if (!lines.isEmpty()) {
+            page.heading("WHAT SPOKE AGAINST");
+            page.texts("  - ", lines);
+        }
+    }
+
+    private void assumed() {
+        List<Assumed> assumed = brief.demands().assumed();
+        if (assumed.isEmpty() && brief.course().assumed().isEmpty()) {
+            return;
+        }
+        page.heading("ASSUMED, SINCE NOT WRITTEN");
+        for (String ground : brief.course().assumed()) {
+            page.text(2, 4, ground, Weight.PLAIN);
+        }
+        for (Assumed each : assumed) {
+            page.row(each.what(), 32, each.value(), Weight.PLAIN, "", 0, Weight.PLAIN);
+        }
+    }
+
+    private void unknown() {
+        if (brief.wanted().isEmpty() && brief.course().notes().isEmpty() && brief.course().repairs().isEmpty()) {
+            return;
+        }
+        page.heading("WHAT COULD NOT BE TOLD");
+        for (Wanted wanted : brief.wanted()) {
+            page.marked("  - ", Words.wanted(wanted), Weight.PLAIN);
+        }
+        page.texts("  - ", Words.mended(brief.course()));
+    }
+
+    private void cautions() {
+        page.heading("CAUTIONS");
+        page.texts("  ! ", brief.cautions());
+    }
+
+    /** The checklist alone. */
+    public static String checklist(Brief brief, boolean colours) {
+        Page page = new Page(colours);
+        page.spread(brief.course().name(), title(brief), Weight.BOLD);
+        checklist(page, brief.checklist());
+        return page.toString();
+    }
+
+    private static void checklist(Page page, Checklist checklist) {
+        page.gap();
+        page.spread("CHECKLIST (! safety hangs on it)", Words.date(checklist.date()), Weight.BOLD);
+        if (checklist.sections().isEmpty()) {
+            page.text(2, 2, "Nothing to do was said.", Weight.PLAIN);
+        }
+        for (Section section : checklist.sections()) {
+            page.heading(capital(section.when()));
+            for (Item item : section.items()) {
+                item(page, item);
+            }
+            page.text(2, 2, section.done(), Weight.FAINT);
+        }
+    }
+
+    private static void item(Page page, Item item) {
+        page.marked(item.critical() ? "  [ ] ! " : "  [ ]   ", item.what(), Weight.BOLD);
+        page.text(8, 8, "Find: " + item.find(), Weight.PLAIN);
+        page.text(8, 8, "Why: " + item.because(), Weight.FAINT);
+    }
+
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

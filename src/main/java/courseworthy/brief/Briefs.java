@@ -1,0 +1,66 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Brief.LeaveAlone;
+import courseworthy.call.Call;
+import courseworthy.checklist.Checklist;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.course.Course;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.event.Event;
+import courseworthy.rider.Rider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Puts a brief together from what the steps before it found. */
+public final class Briefs {
+
+    /** Tasks of this part say what not to touch. */
+    static final String LEAVE_ALONE = "leave alone";
+
+    private static final Set<String> UNTOUCHED = Set.of("the proven one", "keep", "keep if within its wear limit");
+
+    private Briefs() {
+    }
+
+    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
+        return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
+                call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist);
+    }
+
+    private static List<LeaveAlone> leaveAlone(Call call, String role) {
+        List<LeaveAlone> out = new ArrayList<>();
+        if (!role.equals("race")) {
+            return out;
+        }
+        for (Decision decision : call.decisions()) {
+            if (untouched(decision, call)) {
+                Claim leading = Reason.leading(decision);
+                out.add(new LeaveAlone(decision.topic().name() + ": " + decision.text(),
+                        leading == null ? "" : leading.author().because()));
+            }
+        }
+        for (Task task : call.tasks()) {
+            if (task.part().equals(LEAVE_ALONE)) {
+                out.add(new LeaveAlone(task.what(), task.author().because()));
+            }
+        }
+        return out;
+    }
+
+    /** Whether the decision is to keep what the rider has. */
+    private static boolean untouched(Decision decision, Call call) {
+        if (decision.value() == null) {
+            return false;
+        }
+        if (decision.topic().name().equals("bar width")) {
+            Value used = call.demands().get(Measure.USED_BAR_WIDTH);
+            return used != null && used.mid() == decision.value();
+        }
+        return UNTOUCHED.contains(decision.topic().text(decision.value()));
+    }
+}

@@ -1,0 +1,87 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Page.Weight;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.rulebase.Untold;
+import java.util.List;
+
+/** Writes one topic in full: every claim for and against, what it rested on and where it is written. */
+public final class TopicText {
+
+    private final Brief brief;
+    private final Decision decision;
+    private final Page page;
+
+    private TopicText(Brief brief, Decision decision, boolean colours) {
+        this.brief = brief;
+        this.decision = decision;
+        this.page = new Page(colours);
+    }
+
+    /** @param topic a name of the catalogue */
+    public static String of(Brief brief, String topic, boolean colours) {
+        TopicText text = new TopicText(brief, brief.on(topic), colours);
+        text.decision();
+        text.claims();
+        text.untold();
+        return text.page.toString();
+    }
+
+    private void decision() {
+        String sure = decision.standing() == null ? "" : decision.standing().word();
+        page.spread(decision.topic().name() + ": " + decision.text(), sure, Weight.BOLD);
+        page.text(0, 0, decision.topic().about() + ".", Weight.PLAIN);
+        if (!decision.why().isEmpty()) {
+            page.text(0, 0, BriefText.capital(decision.why()) + ".", Weight.ALERT);
+        }
+        page.text(0, 0, brief.course().name() + ", " + BriefText.title(brief), Weight.FAINT);
+    }
+
+    private void claims() {
+        page.heading("FOR");
+        if (decision.taken().isEmpty()) {
+            page.text(2, 2, "No rule spoke for it.", Weight.PLAIN);
+        }
+        for (Claim claim : decision.taken()) {
+            claim(claim, "");
+        }
+        page.heading("AGAINST");
+        if (decision.lost().isEmpty()) {
+            page.text(2, 2, "Nothing spoke against it.", Weight.PLAIN);
+        }
+        for (Lost lost : decision.lost()) {
+            claim(lost.claim(), Words.lost(lost));
+        }
+    }
+
+    private void claim(Claim claim, String lost) {
+        page.text(2, 4, Words.says(claim) + Words.computed(claim) + (lost.isEmpty() ? "" : ": " + lost), Weight.BOLD);
+        page.text(4, 4, claim.author().because(), Weight.PLAIN);
+        page.text(4, 6, claim.author().force().word() + "; " + Words.standing(claim.author()), Weight.PLAIN);
+        for (Ground ground : claim.grounds()) {
+            page.marked("    - ", Words.ground(ground), Weight.PLAIN);
+        }
+        page.text(4, 6, claim.author().rule() + ", " + claim.author().where(), Weight.FAINT);
+    }
+
+    private void untold() {
+        boolean titled = false;
+        for (Untold rule : brief.couldNotTell()) {
+            if (rule.topics().contains(decision.topic().name())) {
+                if (!titled) {
+                    page.heading("COULD NOT TELL");
+                    titled = true;
+                }
+                page.text(2, 4, rule.author().rule() + ", for want of " + list(rule.wanting()) + ", " + rule.author().where(),
+                        Weight.PLAIN);
+            }
+        }
+    }
+
+    private static String list(List<String> names) {
+        return String.join(", ", names);
+    }
+}
