@@ -57,7 +57,7 @@ class ArchitectureTest {
         MAY_USE.put("call", "rulebase decision demand topic claim");
         MAY_USE.put("worth", "call ride");
         MAY_USE.put("build", "call worth workshop rulebase");
-        MAY_USE.put("checklist", "call build event");
+        MAY_USE.put("checklist", "call build event demand topic claim decision");
         MAY_USE.put("brief", "text course rider event workshop ride demand topic claim rulebase decision call worth build "
                 + "checklist");
         MAY_USE.put("debrief", "brief call");

@@ -50,7 +50,7 @@ final class Short {
         Decision decision = brief.on(topic);
         return switch (decision.status()) {
             case NOT_APPLICABLE -> "";
-            case NONE_POSSIBLE -> topic + ": none possible";
+            case NONE_POSSIBLE -> "none possible";
             case SETTLED -> decision.text() + (decision.standing() == Decision.Standing.SPLIT ? " (split)" : "");
         };
     }

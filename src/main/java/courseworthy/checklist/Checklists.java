@@ -126,7 +126,7 @@ public final class Checklists {
             for (Entry entry : pieces.get(i)) {
                 items.add(entry.item());
             }
-            out.add(new Section(due, when, items, "All " + items.size() + " done? Say: \"" + when + ", complete.\""));
+            out.add(new Section(due, when, items, "All done? Say: \"" + when + ", complete.\""));
         }
         return Collections.unmodifiableList(out);
     }

@@ -14,7 +14,7 @@ import courseworthy.topic.Topics;
 final class Filling {
 
     /** Stands where advice leaves no value: the rider must not guess one. */
-    static final String NO_VALUE = "no value possible: see the brief";
+    static final String NO_VALUE = "none possible (see the brief)";
 
     private final Call call;
 

@@ -1,4 +1,4 @@
-package courseworthy.cli;
+package courseworthy.problem;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
