@@ -1,11 +1,10 @@
 package courseworthy.cli;
 
 import java.io.File;
-import java.io.OutputStream;
 
 /**
- * Runs typical commands once, showing nothing, while the launcher has the virtual machine record which classes they load.
- * The record makes later runs start fast; it changes no result. Takes the folder of the checkout.
+ * Runs typical commands once, while the launcher, which shows nothing of it, has the virtual machine record which classes
+ * they load. The record makes later runs start fast; it changes no result. Takes the folder of the checkout.
  */
 public final class Training {
 
@@ -14,7 +13,7 @@ public final class Training {
 
     public static void main(String[] args) {
         for (String[] command : typical(args[0])) {
-            Tool.run(command, OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Terminal.NONE);
+            Tool.main(command);
         }
     }
 
