@@ -1,0 +1,72 @@
+package courseworthy.rider;
+
+import courseworthy.problem.Faults;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.util.List;
+
+/** Reads a {@code bike:} block, of a rider's or an event's file. Bounds are what a bicycle can have, wide (judgement, no source). */
+public final class BikeReader {
+
+    /** The keys of a bike block. */
+    public static final List<String> KEYS = List.of("kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking",
+            "tyre clearance", "tubeless", "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit",
+            "power meter");
+
+    /** Kinds of bike. */
+    public static final List<String> KINDS =
+            List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
+
+    /** Marked intended-use categories that are understood: EN 17406 and ASTM F2043. */
+    public static final List<String> CATEGORIES = List.of("EN 1", "EN 2", "EN 3", "EN 4", "EN 5", "EN 6", "ASTM 1", "ASTM 2", "ASTM 3",
+            "ASTM 4", "ASTM 5");
+
+    /**
+     * Highest drop of each category, m; infinite where the category states no bound. EN 17406:2020: 15, 15, 60, 120 cm, category 6
+     * 15 cm (from memory). ASTM F2043-13(2018), as quoted in a component manual: condition 1 keeps its tyres on the ground, then
+     * 15, 61, 122 cm.
+     */
+    private static final double[] DROPS = {0.15, 0.15, 0.60, 1.20, Double.POSITIVE_INFINITY, 0.15, 0, 0.15, 0.61, 1.22,
+        Double.POSITIVE_INFINITY};
+
+    private BikeReader() {
+    }
+
+    /** Reads a block; what is not written or is at fault is null. */
+    public static Bike read(String file, Node.Mapping block, Faults faults) {
+        Fields fields = new Fields(file, block, faults);
+        String kind = fields.word("kind", KINDS);
+        String category = fields.word("use category", CATEGORIES);
+        Double drop = value(fields, "drop limit", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
+        Bike bike = new Bike(kind, value(fields, "mass", Dimension.MASS, 4, 40, "a mass from 4 kg to 40 kg"),
+                value(fields, "rim inner width", Dimension.LENGTH, 0.012, 0.060, "a width from 12 mm to 60 mm"), fields.yesNo("hookless"),
+                pressure(fields, "tyre marking"), pressure(fields, "rim marking"),
+                value(fields, "tyre clearance", Dimension.LENGTH, 0.018, 0.130, "a width from 18 mm to 130 mm"), fields.yesNo("tubeless"),
+                dropLimit(drop, category), category,
+                value(fields, "mass limit", Dimension.MASS, 60, 300, "a mass from 60 kg to 300 kg"),
+                value(fields, "fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"),
+                value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"),
+                value(fields, "rotor limit", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
+                fields.yesNo("power meter"));
+        fields.done();
+        return bike;
+    }
+
+    private static Double pressure(Fields fields, String key) {
+        return value(fields, key, Dimension.PRESSURE, 50_000, 1_500_000, "a pressure from 0.5 bar to 15 bar");
+    }
+
+    static Double value(Fields fields, String key, Dimension dimension, double least, double most, String range) {
+        Amount amount = fields.amount(key, dimension, least, most, range);
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    /** The lower of what is written and what the marked category allows. */
+    private static Double dropLimit(Double written, String category) {
+        double marked = category == null ? Double.POSITIVE_INFINITY : DROPS[CATEGORIES.indexOf(category)];
+        double least = written == null ? marked : Math.min(marked, written);
+        return Double.isInfinite(least) ? null : Double.valueOf(least);
+    }
+}

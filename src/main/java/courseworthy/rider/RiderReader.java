@@ -1,0 +1,189 @@
+package courseworthy.rider;
+
+import courseworthy.problem.Faults;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Reads a rider's file. Bounds are what riders are, wide (judgement, no source): they catch slips, they judge nobody. */
+public final class RiderReader {
+
+    /** The keys of a rider's file. */
+    public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
+            "highest cadence", "races a year", "sweat rate", "bar width", "bike", "constraints");
+
+    /** The keys of a best effort in the list {@code power}. */
+    public static final List<String> EFFORT_KEYS = List.of("for", "power");
+
+    private static final int LONGEST_NAME = 200;
+    private static final double HOUR = 3600;
+    /** Least and most power that is believed, W: most for an hour and longer, for five minutes and longer, and for less. */
+    private static final double LEAST_POWER = 50;
+    private static final double[] MOST_POWER = {600, 900, 2500};
+
+    private final String shown;
+    private final Faults faults;
+    private final Fields fields;
+
+    private RiderReader(String shown, Node.Mapping tree, Faults faults) {
+        this.shown = shown;
+        this.faults = faults;
+        this.fields = new Fields(shown, tree, faults);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param shown its path as the user typed it
+     * @return the rider, or null where the file could not be read at all; what is at fault in it is null
+     */
+    public static Rider read(Path path, String shown, Faults faults) {
+        Node.Mapping tree = Yaml.read(path, shown, faults);
+        return tree == null ? null : new RiderReader(shown, tree, faults).rider();
+    }
+
+    private Rider rider() {
+        String name = name();
+        Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
+        Double height = value("height", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
+        Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
+        List<Rider.Effort> efforts = efforts();
+        String skill = fields.word("skill", Rider.SKILLS);
+        Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 /min to 110 /min");
+        Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 /min to 160 /min");
+        if (climbing != null && highest != null && climbing >= highest) {
+            fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
+        }
+        Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, fields.whole("races a year", 0, 200),
+                value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L"),
+                value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm"), bike(), constraints());
+        fields.done();
+        return rider;
+    }
+
+    private Double value(String key, Dimension dimension, double least, double most, String range) {
+        return BikeReader.value(fields, key, dimension, least, most, range);
+    }
+
+    private String name() {
+        String name = fields.prose("name");
+        if (name == null) {
+            return "";
+        }
+        if (name.length() > LONGEST_NAME) {
+            fields.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
+        }
+        return name.strip().replace('\n', ' ');
+    }
+
+    private Bike bike() {
+        Node node = fields.node("bike");
+        if (node instanceof Node.Mapping block) {
+            return BikeReader.read(shown, block, faults);
+        }
+        fields.fields("bike");
+        return Bike.UNKNOWN;
+    }
+
+    private Node constraints() {
+        Node node = fields.node("constraints");
+        if (node != null && !(node instanceof Node.Sequence)) {
+            fields.fault("constraints", node.describe(), "a list of rows, as in a sheet's advice", "Start each row with a dash.");
+            return null;
+        }
+        return node;
+    }
+
+    /** One power with the time it was held for, or a list of best efforts. */
+    private List<Rider.Effort> efforts() {
+        Node node = fields.node("power");
+        Amount held = fields.amount("held for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
+        if (node instanceof Node.Sequence list) {
+            if (fields.has("held for")) {
+                fields.fault("held for", "a time beside a list of powers", "the time inside each item, as for", "Remove held for.");
+            }
+            return listed(list);
+        }
+        if (node == null) {
+            if (fields.has("held for")) {
+                fields.fault("held for", "a time without a power", "power beside it", "Add a line \"power: 240 W\".");
+            }
+            return List.of();
+        }
+        if (!fields.has("held for")) {
+            fields.fault("power", node.describe() + " without a time", "the best power and the time it was held for",
+                    "Add a line \"held for: 1:00 h\", or whatever the time was.");
+        }
+        Amount watts = fields.amount("power", Dimension.POWER);
+        Rider.Effort effort = effort(fields, held, watts);
+        return effort == null ? List.of() : List.of(effort);
+    }
+
+    private List<Rider.Effort> listed(Node.Sequence list) {
+        List<Rider.Effort> out = new ArrayList<>();
+        for (Node item : list.items()) {
+            Fields each = fields.fields("power", item);
+            if (each == null) {
+                continue;
+            }
+            each.required("for", "the time the power was held for");
+            each.required("power", "the best mean power over that time");
+            Amount held = each.amount("for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
+            Rider.Effort effort = effort(each, held, each.amount("power", Dimension.POWER));
+            each.done();
+            if (effort != null) {
+                out.add(effort);
+                falling(each, out);
+            }
+        }
+        out.sort(Comparator.comparingDouble(Rider.Effort::seconds));
+        return out;
+    }
+
+    private Rider.Effort effort(Fields from, Amount held, Amount watts) {
+        if (held == null || watts == null) {
+            return null;
+        }
+        double seconds = held.inBase();
+        double most = MOST_POWER[seconds >= HOUR ? 0 : seconds >= 300 ? 1 : 2];
+        if (watts.inBase() < LEAST_POWER || watts.inBase() > most) {
+            from.fault("power", from.node("power").describe(), "a power from " + (int) LEAST_POWER + " W to " + (int) most + " W over that time",
+                    "");
+            return null;
+        }
+        return new Rider.Effort(seconds, watts.inBase());
+    }
+
+    /** A best effort is never weaker than a longer one. */
+    private void falling(Fields at, List<Rider.Effort> soFar) {
+        Rider.Effort last = soFar.get(soFar.size() - 1);
+        for (Rider.Effort other : soFar.subList(0, soFar.size() - 1)) {
+            boolean longer = last.seconds() > other.seconds();
+            if (last.seconds() == other.seconds()) {
+                at.fault("for", "the same time twice", "each time once", "");
+            } else if (longer ? last.watts() > other.watts() : last.watts() < other.watts()) {
+                at.fault("power", at.node("power").describe(), "less power the longer it is held",
+                        "Another row holds " + (int) other.watts() + " W for " + clock(other.seconds()) + ".");
+            } else {
+                continue;
+            }
+            soFar.remove(soFar.size() - 1);
+            return;
+        }
+    }
+
+    private static String clock(double seconds) {
+        long whole = Math.round(seconds);
+        if (whole < 60) {
+            return whole + " s";
+        }
+        long minutes = whole / 60;
+        return minutes < 60 ? minutes + " min" : minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60 + " h";
+    }
+}
