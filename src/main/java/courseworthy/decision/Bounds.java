@@ -1,0 +1,166 @@
+package courseworthy.decision;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision.How;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Safe;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Takes bounds and vetoes level by level, strongest first, each if it leaves something. Limits are taken all: that they leave
+ * something is seen to before.
+ */
+final class Bounds {
+
+    private final Topic topic;
+    private final List<Claim> taken = new ArrayList<>();
+    private final List<Lost> lost = new ArrayList<>();
+    private boolean contradicted;
+    private Room room;
+
+    /** Claims of one level weigh the same against those of another. Files of the house, or of the rider, are one voice. */
+    private record Level(Rank rank, Force force, int sheet) {
+        static Level of(Author author) {
+            return new Level(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);
+        }
+    }
+
+    /**
+     * @param whole  the values to start from
+     * @param claims bounds, vetoes and what exists, strongest first
+     */
+    Bounds(Topic topic, Room whole, List<Claim> claims) {
+        this.topic = topic;
+        this.room = whole;
+        Map<Level, List<Claim>> levels = new LinkedHashMap<>();
+        for (Claim claim : claims) {
+            levels.computeIfAbsent(Level.of(claim.author()), level -> new ArrayList<>()).add(claim);
+        }
+        levels.forEach(this::take);
+    }
+
+    /** What is left. */
+    Room room() {
+        return room;
+    }
+
+    List<Claim> taken() {
+        return taken;
+    }
+
+    List<Lost> lost() {
+        return lost;
+    }
+
+    /** Whether bounds of one level were set aside because they contradict each other. */
+    boolean contradicted() {
+        return contradicted;
+    }
+
+    private void take(Level level, List<Claim> claims) {
+        if (level.rank() == Rank.LIMIT) {
+            claims.forEach(this::take);
+            return;
+        }
+        List<Claim> bounds = new ArrayList<>(claims);
+        bounds.removeIf(claim -> claim.verb() == Verb.RULE_OUT);
+        List<Claim> vetoes = new ArrayList<>(claims);
+        vetoes.removeAll(bounds);
+        if (topic.safe() == Safe.NONE) {
+            takeUnlessContradicted(bounds);
+        } else {
+            bounds.sort(safestFirst());
+            bounds.forEach(this::takeIfItLeavesSomething);
+        }
+        vetoes.sort(leastSafeFirst());
+        vetoes.forEach(this::takeIfItLeavesSomething);
+    }
+
+    private void take(Claim claim) {
+        room = room.narrowed(claim);
+        taken.add(claim);
+    }
+
+    private void takeIfItLeavesSomething(Claim claim) {
+        if (room.narrowed(claim).isEmpty()) {
+            lost.add(new Lost(claim, blockers(Room.of(topic).narrowed(claim), taken), How.OVERRULED));
+        } else {
+            take(claim);
+        }
+    }
+
+    private void takeUnlessContradicted(List<Claim> bounds) {
+        List<Claim> possible = new ArrayList<>();
+        for (Claim bound : bounds) {
+            if (room.narrowed(bound).isEmpty()) {
+                takeIfItLeavesSomething(bound);
+            } else {
+                possible.add(bound);
+            }
+        }
+        Map<Claim, List<String>> against = new LinkedHashMap<>();
+        for (Claim bound : possible) {
+            against.put(bound, contradicting(bound, possible));
+        }
+        against.forEach((bound, by) -> {
+            if (by.isEmpty()) {
+                take(bound);
+            } else {
+                contradicted = true;
+                lost.add(new Lost(bound, by, How.SET_ASIDE));
+            }
+        });
+    }
+
+    private List<String> contradicting(Claim bound, List<Claim> others) {
+        Room alone = room.narrowed(bound);
+        return ids(others.stream().filter(other -> alone.narrowed(other).isEmpty()).toList());
+    }
+
+    /** The safe side's bounds, tightest first, then the opposite ones, tightest first. */
+    private Comparator<Claim> safestFirst() {
+        Verb safe = topic.safe() == Safe.UP ? Verb.AT_LEAST : Verb.AT_MOST;
+        return Comparator.comparing((Claim claim) -> claim.verb() != safe)
+                .thenComparing(claim -> claim.verb() == Verb.AT_LEAST ? -claim.value() : claim.value());
+    }
+
+    /** Where no side is safe, the last of the topic's own order first, as in a tie. */
+    private Comparator<Claim> leastSafeFirst() {
+        Comparator<Claim> upward = Comparator.comparingLong(Claim::value);
+        return topic.safe() == Safe.UP ? upward : upward.reversed();
+    }
+
+    /** The strongest few of some claims that leave nothing of a room; the ids, sorted. Empty where all of them leave something. */
+    static List<String> blockers(Room wanted, List<Claim> strongestFirst) {
+        return ids(conflict(wanted, strongestFirst));
+    }
+
+    /** The strongest few of some claims that leave nothing of a room, none of which can be spared. */
+    static List<Claim> conflict(Room wanted, List<Claim> strongestFirst) {
+        List<Claim> needed = new ArrayList<>(strongestFirst);
+        if (!wanted.narrowed(needed).isEmpty()) {
+            return List.of();
+        }
+        for (int i = needed.size() - 1; i >= 0; i--) {
+            List<Claim> fewer = new ArrayList<>(needed);
+            fewer.remove(i);
+            if (wanted.narrowed(fewer).isEmpty()) {
+                needed = fewer;
+            }
+        }
+        return needed;
+    }
+
+    static List<String> ids(List<Claim> claims) {
+        return claims.stream().map(claim -> claim.author().rule()).distinct().sorted().toList();
+    }
+}

@@ -1,0 +1,187 @@
+package courseworthy.decision;
+
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision.How;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+
+/**
+ * Settles what rules claim on one topic into one decision. The order of the claims has no bearing, nor has one that is
+ * given twice.
+ *
+ * <ol>
+ * <li>Bounds and vetoes, strongest level first; levels compare rank, then force, then for coaches the later sheet before the
+ * earlier. Within a level each is taken in turn if it leaves something, else it is overruled: the safe side's bounds first, tightest
+ * first, then the opposite ones, tightest first, then vetoes from the least safe option to the safest. Where no side is safe, bounds
+ * of one level that contradict each other are set aside, and the standing is split.</li>
+ * <li>Limits are never overruled: where they leave nothing, no answer is possible.</li>
+ * <li>Preferences: only the highest rank that prefers anything votes, with weights must 4, should 2, may 1. Quantities and ordered
+ * options take the weighted median, ties to the safe side (none: the middle), then the nearest value inside the bounds. Other options
+ * take the highest weight, dislikes counting against, ties by the topic's order. What a higher rank dislikes without preferring
+ * anything is struck from the vote where anything else is left. A preference never bounds, whatever its force.</li>
+ * <li>Bounds and no preference: the default, brought inside them. Nothing at all: the default.</li>
+ * <li>A quantity is rounded to its step, inside the bounds, toward the safe side. Where only some values exist, it is the existing
+ * value inside the bounds that is nearest; bounds that are no limits give way where none is inside.</li>
+ * </ol>
+ *
+ * <p>A topic's sensible range holds defaults and preferences, and gives way to bounds.
+ */
+public final class Settling {
+
+    /** Claims as output lists them: by rank, force, id. The rest only makes the order total. */
+    static final Comparator<Claim> OUTPUT_ORDER = Comparator.comparing((Claim claim) -> claim.author().rank())
+            .thenComparing(claim -> claim.author().force())
+            .thenComparing(claim -> claim.author().rule())
+            .thenComparing(Claim::verb)
+            .thenComparing(Claim::value)
+            .thenComparing(Claim::toString);
+
+    private static final Comparator<Claim> STRONGEST_FIRST = Comparator.comparing((Claim claim) -> claim.author().rank())
+            .thenComparing(claim -> claim.author().force())
+            .thenComparing(claim -> -claim.author().sheet())
+            .thenComparing(OUTPUT_ORDER);
+
+    private final Topic topic;
+    private final List<Claim> bounding;
+    private final List<Claim> limits;
+    private final Bounds bounds;
+    private final Ballot ballot;
+
+    private Settling(Topic topic, List<Claim> claims) {
+        List<Claim> sorted = new ArrayList<>(new LinkedHashSet<>(claims));
+        sorted.sort(STRONGEST_FIRST);
+        sorted.forEach(claim -> check(topic, claim));
+        this.topic = topic;
+        this.bounding = sorted.stream().filter(claim -> claim.verb() != Verb.PREFER && claim.verb() != Verb.AVOID).toList();
+        this.limits = bounding.stream().filter(claim -> claim.author().rank() == Rank.LIMIT).toList();
+        this.bounds = new Bounds(topic, Room.of(topic), bounding);
+        this.ballot = new Ballot(topic, sorted);
+    }
+
+    /**
+     * Settles all claims on a topic.
+     *
+     * @throws IllegalArgumentException for a claim on another topic, or one whose verb the topic's kind or the rule's rank does not
+     *                                  allow; readers refuse such rules
+     */
+    public static Decision settle(Topic topic, List<Claim> claims) {
+        Settling settling = new Settling(topic, claims);
+        List<Claim> conflict = Bounds.conflict(Room.of(topic), settling.limits);
+        return conflict.isEmpty() ? settling.settled() : nonePossible(topic, claims, conflict);
+    }
+
+    /** The decision on a topic that does not apply: its claims are kept, unsettled. */
+    public static Decision notApplicable(Topic topic, List<Claim> claims, String why) {
+        List<Lost> lost = claims.stream().map(claim -> new Lost(claim, List.of(), How.SET_ASIDE)).toList();
+        return new Decision(topic, Status.NOT_APPLICABLE, null, "", null, List.of(), inOrder(lost), why);
+    }
+
+    private static Decision nonePossible(Topic topic, List<Claim> claims, List<Claim> conflict) {
+        List<Claim> limits = new ArrayList<>();
+        List<Lost> lost = new ArrayList<>();
+        for (Claim claim : claims) {
+            if (claim.author().rank() == Rank.LIMIT) {
+                limits.add(claim);
+            } else {
+                lost.add(new Lost(claim, Bounds.ids(conflict), How.SET_ASIDE));
+            }
+        }
+        limits.sort(OUTPUT_ORDER);
+        return new Decision(topic, Status.NONE_POSSIBLE, null, "", null, limits, inOrder(lost), inWords(conflict));
+    }
+
+    private static String inWords(List<Claim> conflict) {
+        List<String> parts = conflict.stream().sorted(OUTPUT_ORDER)
+                .map(claim -> says(claim) + " (" + claim.author().rule() + ")").toList();
+        return parts.size() == 1
+                ? "This limit leaves nothing: " + parts.get(0) + "."
+                : "These limits leave nothing together: " + String.join("; ", parts) + ".";
+    }
+
+    private static String says(Claim claim) {
+        if (claim.verb() == Verb.ONE_OF) {
+            List<Long> values = claim.values();
+            String from = claim.topic().text(values.get(0));
+            return values.size() == 1 ? "only " + from + " exists"
+                    : "only " + values.size() + " values exist, from " + from + " to " + claim.topic().text(values.get(values.size() - 1));
+        }
+        return claim.verb().word() + " " + claim.topic().text(claim.value());
+    }
+
+    private static void check(Topic topic, Claim claim) {
+        boolean allowed = switch (claim.verb()) {
+            case AT_LEAST, AT_MOST -> topic.kind() != Kind.OPTIONS;
+            case AVOID, RULE_OUT -> topic.kind() != Kind.QUANTITY;
+            case PREFER -> true;
+            case ONE_OF -> claim.author().rank() == Rank.LIMIT;
+        };
+        boolean listed = topic.kind() == Kind.QUANTITY
+                || claim.values().stream().allMatch(value -> value >= topic.least() && value <= topic.most());
+        if (!allowed || !listed || !claim.topic().equals(topic)) {
+            throw new IllegalArgumentException(claim.author().rule() + " cannot say " + claim.verb().word() + " " + claim.values()
+                    + " of " + claim.topic() + " when " + topic + " is settled");
+        }
+    }
+
+    private Decision settled() {
+        long value = topic.kind() == Kind.QUANTITY ? quantity() : ballot.option(bounds.room());
+        Sides sides = new Sides(topic, value, bounds, ballot);
+        List<Claim> taken = new ArrayList<>(sides.taken());
+        taken.sort(OUTPUT_ORDER);
+        return new Decision(topic, Status.SETTLED, value, label(value), standing(sides), taken, inOrder(sides.lost()), "");
+    }
+
+    private long quantity() {
+        Rounding rounding = new Rounding(topic);
+        long wish = ballot.rank() == null ? 2 * topic.standard() : ballot.medianInHalfTicks();
+        if (bounds.room().members() == null) {
+            return rounding.toStep(rounding.clamped(wish, bounds.room()), bounds.room());
+        }
+        List<Claim> claimed = bounding.stream().filter(claim -> claim.verb() != Verb.ONE_OF).toList();
+        Room inTheory = new Bounds(topic, Room.of(topic), claimed).room();
+        NavigableSet<Long> possible = new TreeSet<>(bounds.room().members());
+        possible.removeIf(member -> !bounds.room().contains(member));
+        return rounding.toMember(rounding.clamped(wish, inTheory), possible);
+    }
+
+    /** The text that came with the value where only some values exist. */
+    private String label(long value) {
+        for (Claim limit : limits) {
+            int at = limit.verb() == Verb.ONE_OF ? limit.values().indexOf(value) : -1;
+            if (at >= 0 && at < limit.labels().size()) {
+                return limit.labels().get(at);
+            }
+        }
+        return "";
+    }
+
+    private Standing standing(Sides sides) {
+        if (bounds.contradicted()) {
+            return Standing.SPLIT;
+        }
+        if (ballot.rank() == null) {
+            return bounding.isEmpty() && ballot.strikes().isEmpty() ? Standing.ASSUMED : Standing.BOUNDED;
+        }
+        if (sides.weightFor() == sides.weight() && !sides.overruled(ballot.rank())) {
+            return Standing.SETTLED;
+        }
+        return 3 * sides.weightFor() >= 2 * sides.weight() ? Standing.LEANING : Standing.SPLIT;
+    }
+
+    private static List<Lost> inOrder(List<Lost> lost) {
+        List<Lost> sorted = new ArrayList<>(lost);
+        sorted.sort(Comparator.comparing(Lost::claim, OUTPUT_ORDER));
+        return sorted;
+    }
+}
