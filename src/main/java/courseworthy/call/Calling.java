@@ -1,0 +1,122 @@
+package courseworthy.call;
+
+import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.decision.Settling;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.Rules;
+import courseworthy.rulebase.Said;
+import courseworthy.rulebase.Stage;
+import courseworthy.rulebase.Untold;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Applies;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Makes the call: asks the rules, settles the topics of a layer, derives what follows from them, asks again, through all layers.
+ * To see what another measure would change, call anew with {@link Demands#with(Map)}.
+ */
+public final class Calling {
+
+    private static final Comparator<Task> BY_TIME_AND_ID = Comparator.comparing(Task::due)
+            .thenComparing(task -> task.author().rule()).thenComparing(Task::toString);
+    private static final Comparator<Untold> BY_ID = Comparator.comparing((Untold untold) -> untold.author().rule())
+            .thenComparing(Untold::toString);
+
+    private final Map<Topic, List<Claim>> claims = new HashMap<>();
+    private final Map<Topic, Decision> decisions = new HashMap<>();
+    private final Map<Topic, Settled> settled = new LinkedHashMap<>();
+    private final List<Task> tasks = new ArrayList<>();
+    private Demands demands;
+
+    private Calling(Demands demands) {
+        this.demands = stated(demands);
+    }
+
+    /**
+     * Settles every topic for what is asked for. Measures that derive from decisions are worked out anew, whatever is given.
+     *
+     * @throws IllegalStateException where a rule speaks on a topic that is settled already; loading refuses such rules
+     */
+    public static Call call(Rules rules, Demands demands) {
+        Calling calling = new Calling(demands);
+        try (Rules.Firing firing = rules.open()) {
+            calling.hear(firing, 0);
+            for (int layer = 1; layer <= Topics.LAST_LAYER; layer++) {
+                calling.settle(layer);
+                calling.hear(firing, layer);
+            }
+            return calling.outcome(firing.couldNotTell());
+        }
+    }
+
+    private static Demands stated(Demands given) {
+        Map<Measure, Value> values = new EnumMap<>(Measure.class);
+        given.values().forEach((measure, value) -> {
+            if (measure.layer() == 0) {
+                values.put(measure, value);
+            }
+        });
+        return new Demands(values, given.stretches(), given.assumed());
+    }
+
+    private void hear(Rules.Firing firing, int layer) {
+        Said said = firing.fire(new Stage(layer, demands, Collections.unmodifiableMap(new LinkedHashMap<>(settled))));
+        for (Claim claim : said.claims()) {
+            if (claim.topic().layer() <= layer) {
+                throw new IllegalStateException(claim.author().rule() + " speaks on " + claim.topic() + " once it is settled");
+            }
+            claims.computeIfAbsent(claim.topic(), topic -> new ArrayList<>()).add(claim);
+        }
+        tasks.addAll(said.tasks());
+    }
+
+    private void settle(int layer) {
+        for (Topic topic : Topics.ofLayer(layer)) {
+            List<Claim> said = claims.getOrDefault(topic, List.of());
+            String why = whyNot(topic);
+            Decision decision = why.isEmpty() ? Settling.settle(topic, said) : Settling.notApplicable(topic, said, why);
+            boolean known = decision.status() == Status.SETTLED;
+            decisions.put(topic, decision);
+            settled.put(topic, new Settled(topic, known, known ? decision.value() : 0));
+        }
+        demands = demands.with(Derived.after(layer, demands, Collections.unmodifiableMap(settled)));
+    }
+
+    /** Why a topic does not apply, in words; empty where it does. */
+    private String whyNot(Topic topic) {
+        for (Applies condition : topic.applies()) {
+            Decision on = decisions.get(Topics.of(condition.topic()));
+            if (on.status() != Status.SETTLED) {
+                return "Hangs on " + on.topic() + ", which is " + on.status().words() + ".";
+            }
+            if (!condition.options().contains(on.topic().text(on.value()))) {
+                return "Applies where " + on.topic() + " is " + String.join(" or ", condition.options()) + "; here it is "
+                        + on.topic().text(on.value()) + ".";
+            }
+        }
+        return "";
+    }
+
+    private Call outcome(List<Untold> couldNotTell) {
+        List<Decision> inOrder = Topics.all().stream().map(decisions::get).toList();
+        tasks.sort(BY_TIME_AND_ID);
+        List<Untold> untold = new ArrayList<>(couldNotTell);
+        untold.sort(BY_ID);
+        return new Call(demands, inOrder, tasks, untold);
+    }
+}
