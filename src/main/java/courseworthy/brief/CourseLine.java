@@ -33,7 +33,7 @@ public record CourseLine(String name, String summary, String file, double distan
     public record SurfaceShare(String surface, BigDecimal share) {
     }
 
-    static CourseLine of(Course course) {
+    public static CourseLine of(Course course) {
         return new CourseLine(course.name(), course.summary(), course.file(), course.length(), course.ascent(), course.descent(),
                 surfaces(course), course.line(), course.repairs(), course.assumed(), course.notes());
     }

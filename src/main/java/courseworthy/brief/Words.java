@@ -92,6 +92,11 @@ final class Words {
         return share.movePointRight(2).setScale(0, RoundingMode.HALF_UP).toPlainString() + " %";
     }
 
+    /** A number with some decimals, never an exponent or a negative zero. */
+    static String number(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+
     static String mid(Demands demands, Measure measure) {
         Value value = demands.get(measure);
         return value == null ? "" : measure.scale().text(value.mid());

@@ -1,0 +1,189 @@
+package courseworthy.brief;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import courseworthy.claim.Author;
+import courseworthy.demand.Scale;
+import courseworthy.topic.Topic;
+import courseworthy.units.Resolution;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** One JSON document: line feeds, no exponents, no half characters, numbers in the units that {@link Resolution#jsonUnit} fixes. */
+final class Json {
+
+    /** The format's number; it changes when a name or a meaning does. */
+    static final int FORMAT = 1;
+
+    private final JsonGenerator out;
+
+    private Json(JsonGenerator out) {
+        this.out = out;
+    }
+
+    /** What is written into the outermost object, after its format. */
+    interface Body {
+        void write(Json json) throws IOException;
+    }
+
+    static String written(Body body) {
+        StringWriter text = new StringWriter(65_536);
+        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
+            out.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
+            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+            DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
+            pretty.indentObjectsWith(indenter);
+            pretty.indentArraysWith(indenter);
+            out.setPrettyPrinter(pretty);
+            out.writeStartObject();
+            out.writeNumberField("format", FORMAT);
+            body.write(new Json(out));
+            out.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    /** Opens an object in a list. */
+    void open() throws IOException {
+        out.writeStartObject();
+    }
+
+    void object(String field) throws IOException {
+        out.writeObjectFieldStart(field);
+    }
+
+    void close() throws IOException {
+        out.writeEndObject();
+    }
+
+    void list(String field) throws IOException {
+        out.writeArrayFieldStart(field);
+    }
+
+    void endList() throws IOException {
+        out.writeEndArray();
+    }
+
+    /** A text, or null. */
+    void string(String field, String value) throws IOException {
+        out.writeFieldName(field);
+        if (value == null) {
+            out.writeNull();
+        } else {
+            out.writeString(wellFormed(value));
+        }
+    }
+
+    void strings(String field, List<String> values) throws IOException {
+        list(field);
+        for (String value : values) {
+            out.writeString(wellFormed(value));
+        }
+        endList();
+    }
+
+    /** The rule that speaks, as fields of the open object. */
+    void author(Author author) throws IOException {
+        string("rule", author.rule());
+        string("rank", author.rank().word());
+        string("force", author.force().word());
+        string("evidence", author.evidence().word());
+        string("source", author.source());
+        string("because", author.because());
+        string("where", author.where().toString());
+    }
+
+    void yesNo(String field, boolean value) throws IOException {
+        out.writeBooleanField(field, value);
+    }
+
+    void number(String field, BigDecimal value) throws IOException {
+        out.writeFieldName(field);
+        out.writeNumber(plain(value));
+    }
+
+    /** Metres to a tenth; null where unknown. */
+    void metres(String field, Double metres) throws IOException {
+        if (metres == null) {
+            string(field, null);
+        } else {
+            number(field, BigDecimal.valueOf(metres).setScale(1, RoundingMode.HALF_UP));
+        }
+    }
+
+    /** A topic's value: a number in its unit or an option's word; null where there is none. */
+    void value(String field, Topic topic, Long value) throws IOException {
+        if (value == null) {
+            string(field, null);
+        } else {
+            out.writeFieldName(field);
+            value(topic, value);
+        }
+    }
+
+    void values(String field, Topic topic, List<Long> values) throws IOException {
+        list(field);
+        for (long value : values) {
+            value(topic, value);
+        }
+        endList();
+    }
+
+    private void value(Topic topic, long value) throws IOException {
+        if (topic.kind() == Topic.Kind.QUANTITY) {
+            out.writeNumber(topic.resolution().json(value));
+        } else {
+            out.writeString(topic.options().get((int) value));
+        }
+    }
+
+    /** A measure's value. */
+    void scaled(String field, Scale scale, long value) throws IOException {
+        if (scale.kind() == Scale.Kind.QUANTITY) {
+            number(field, scale.resolution().json(value));
+        } else {
+            string(field, scale.words().get((int) value));
+        }
+    }
+
+    static String unit(Topic topic) {
+        return topic.kind() == Topic.Kind.QUANTITY ? topic.resolution().jsonUnit().symbol() : "";
+    }
+
+    static String unit(Scale scale) {
+        return scale.kind() == Scale.Kind.QUANTITY ? scale.resolution().jsonUnit().symbol() : "";
+    }
+
+    /** Without trailing zeros. */
+    private static BigDecimal plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    /** Half a surrogate pair cannot be written as UTF-8; it becomes U+FFFD. */
+    private static String wellFormed(String text) {
+        StringBuilder out = null;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (!Character.isSurrogate(c)) {
+                continue;
+            }
+            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
+                i++;
+                continue;
+            }
+            out = out == null ? new StringBuilder(text) : out;
+            out.setCharAt(i, '\ufffd');
+        }
+        return out == null ? text : out.toString();
+    }
+}

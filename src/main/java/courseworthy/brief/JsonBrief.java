@@ -1,0 +1,279 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Brief.LeaveAlone;
+import courseworthy.brief.CourseLine.SurfaceShare;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.claim.Verb;
+import courseworthy.course.Repair;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.Untold;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Writes a brief as JSON, format 1. Units are fixed by name: lengths in m (parts of a bike in mm), masses in kg, times in s,
+ * pressures in kPa, temperatures in C, volumes in L, shares as fractions of one. The order is the catalogue's; within a decision
+ * claims stand by rank, force and id.
+ */
+public final class JsonBrief {
+
+    private final Json json;
+
+    private JsonBrief(Json json) {
+        this.json = json;
+    }
+
+    /** The whole brief. */
+    public static String of(Brief brief) {
+        return Json.written(json -> new JsonBrief(json).brief(brief, brief.decisions()));
+    }
+
+    /** The brief with the decision on one topic alone. */
+    public static String of(Brief brief, String topic) {
+        return Json.written(json -> new JsonBrief(json).brief(brief, List.of(brief.on(topic))));
+    }
+
+    /** The course and its demands alone. */
+    public static String course(CourseLine course, Map<Measure, Value> demands) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.course(course);
+            writer.demands(demands);
+        });
+    }
+
+    /** The checklist alone. */
+    public static String checklist(Brief brief) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.head(brief);
+            writer.sections(brief.checklist().sections());
+        });
+    }
+
+    private void brief(Brief brief, List<Decision> decisions) throws IOException {
+        head(brief);
+        course(brief.course());
+        demands(brief.demands().values());
+        assumed(brief);
+        decisions(decisions);
+        leaveAlone(brief.leaveAlone());
+        couldNotTell(brief.couldNotTell());
+        json.strings("cautions", brief.cautions());
+        sections(brief.checklist().sections());
+    }
+
+    private void head(Brief brief) throws IOException {
+        json.string("role", brief.role());
+        json.string("date", brief.date() == null ? null : brief.date().toString());
+        json.string("event", brief.event());
+        json.string("rider", brief.rider());
+    }
+
+    private void course(CourseLine course) throws IOException {
+        json.object("course");
+        json.string("name", course.name());
+        json.string("summary", course.summary());
+        json.string("file", course.file());
+        json.metres("distance_m", course.distance());
+        json.metres("ascent_m", course.ascent());
+        json.metres("descent_m", course.descent());
+        json.list("surfaces");
+        for (SurfaceShare surface : course.surfaces()) {
+            json.open();
+            json.string("surface", surface.surface());
+            json.number("share", surface.share());
+            json.close();
+        }
+        json.endList();
+        json.list("repairs");
+        for (Repair repair : course.repairs()) {
+            json.open();
+            json.string("what", repair.what());
+            json.number("count", BigDecimal.valueOf(repair.count()));
+            json.close();
+        }
+        json.endList();
+        json.strings("notes", course.notes());
+        json.close();
+    }
+
+    private void demands(Map<Measure, Value> demands) throws IOException {
+        json.list("demands");
+        for (Map.Entry<Measure, Value> demand : demands.entrySet()) {
+            Scale scale = demand.getKey().scale();
+            Value value = demand.getValue();
+            json.open();
+            json.string("name", demand.getKey().written());
+            json.scaled("value", scale, value.mid());
+            json.scaled("low", scale, value.low());
+            json.scaled("high", scale, value.high());
+            json.string("unit", Json.unit(scale));
+            json.string("text", Words.range(scale, value));
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void assumed(Brief brief) throws IOException {
+        json.list("assumed");
+        for (String ground : brief.course().assumed()) {
+            assumed("ground", ground);
+        }
+        for (Assumed each : brief.demands().assumed()) {
+            assumed(each.what(), each.value());
+        }
+        json.endList();
+    }
+
+    private void assumed(String what, String value) throws IOException {
+        json.open();
+        json.string("what", what);
+        json.string("value", value);
+        json.close();
+    }
+
+    private void decisions(List<Decision> decisions) throws IOException {
+        json.list("decisions");
+        for (Decision decision : decisions) {
+            decision(decision);
+        }
+        json.endList();
+    }
+
+    private void decision(Decision decision) throws IOException {
+        json.open();
+        json.string("topic", decision.topic().name());
+        json.string("status", decision.status().words());
+        json.value("value", decision.topic(), decision.value());
+        json.string("unit", Json.unit(decision.topic()));
+        json.string("text", decision.text());
+        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        json.string("why", decision.why());
+        json.list("for");
+        for (Claim claim : decision.taken()) {
+            json.open();
+            claim(claim);
+            json.close();
+        }
+        json.endList();
+        json.list("against");
+        for (Lost lost : decision.lost()) {
+            lost(lost);
+        }
+        json.endList();
+        json.close();
+    }
+
+    private void lost(Lost lost) throws IOException {
+        json.open();
+        claim(lost.claim());
+        json.string("how", lost.how().words());
+        if (!lost.by().isEmpty()) {
+            json.string("overruled_by", lost.by().get(0));
+            json.strings("lost_to", lost.by());
+        }
+        json.close();
+    }
+
+    private void claim(Claim claim) throws IOException {
+        json.author(claim.author());
+        says(claim);
+        json.list("grounds");
+        for (Ground ground : claim.grounds()) {
+            ground(ground);
+        }
+        json.endList();
+    }
+
+    private void says(Claim claim) throws IOException {
+        json.object("says");
+        json.string("verb", claim.verb().word());
+        if (claim.verb() == Verb.ONE_OF) {
+            json.values("value", claim.topic(), claim.values());
+        } else {
+            json.value("value", claim.topic(), claim.value());
+        }
+        json.string("unit", Json.unit(claim.topic()));
+        json.string("written", claim.written());
+        json.close();
+    }
+
+    private void ground(Ground ground) throws IOException {
+        json.open();
+        json.string("measure", ground.measure());
+        if (ground.number() == null) {
+            json.string("value", ground.value());
+        } else {
+            json.number("value", ground.number());
+        }
+        json.string("unit", ground.unit());
+        json.string("text", ground.value());
+        json.string("test", ground.test());
+        json.yesNo("met", ground.met());
+        json.yesNo("near", ground.near());
+        json.close();
+    }
+
+    private void leaveAlone(List<LeaveAlone> things) throws IOException {
+        json.list("leave_alone");
+        for (LeaveAlone thing : things) {
+            json.open();
+            json.string("what", thing.what());
+            json.string("because", thing.because());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void couldNotTell(List<Untold> rules) throws IOException {
+        json.list("could_not_tell");
+        for (Untold rule : rules) {
+            json.open();
+            json.string("rule", rule.author().rule());
+            json.strings("topics", rule.topics());
+            json.strings("wanting", rule.wanting());
+            json.string("where", rule.author().where().toString());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void sections(List<Section> sections) throws IOException {
+        json.list("checklist");
+        for (Section section : sections) {
+            json.open();
+            json.string("when", section.when());
+            json.list("items");
+            for (Item item : section.items()) {
+                item(item);
+            }
+            json.endList();
+            json.string("done", section.done());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void item(Item item) throws IOException {
+        json.open();
+        json.string("do", item.what());
+        json.string("find", item.find());
+        json.string("because", item.because());
+        json.yesNo("critical", item.critical());
+        json.string("part", item.part());
+        json.string("rule", item.rule());
+        json.string("where", item.where() == null ? null : item.where().toString());
+        json.close();
+    }
+}
