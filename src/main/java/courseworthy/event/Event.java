@@ -37,6 +37,12 @@ public record Event(String name, String file, String role, LocalDate date, Local
     public static final Event UNKNOWN = new Event("", "", null, null, null, null, null, null, null, null, Forecast.UNKNOWN, List.of(),
             false, Rules.NONE, null, null);
 
+    /** The same day with the role or the date replaced; null leaves what is written. */
+    public Event with(String otherRole, LocalDate otherDate) {
+        return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, offset, laps, aim,
+                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike);
+    }
+
     /**
      * The forecast at the start's height.
      *

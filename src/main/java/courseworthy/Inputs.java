@@ -1,0 +1,146 @@
+package courseworthy;
+
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads what a request names. Every fault is collected; what could not be read is null. */
+final class Inputs {
+
+    static final List<String> ROLES = List.of("training", "race");
+
+    private static final String SHIPPED = "course-profiles";
+
+    private final Path home;
+    private final Faults faults;
+
+    /** @param home the folder of the checkout, where shipped courses lie; null where it is not known */
+    Inputs(Path home, Faults faults) {
+        this.home = home;
+        this.faults = faults;
+    }
+
+    /** The course of a path, or a shipped one by its name. */
+    Course course(String typed, String ground) {
+        Path path = path(typed);
+        if (path == null) {
+            return null;
+        }
+        if (isName(typed) && !Files.exists(path)) {
+            return shipped(typed, ground);
+        }
+        return CourseReader.read(path, typed, ground, faults);
+    }
+
+    private static boolean isName(String typed) {
+        return !typed.contains("/") && !typed.contains(File.separator);
+    }
+
+    private Course shipped(String name, String ground) {
+        String file = name.endsWith(".yaml") ? name : name + ".yaml";
+        Path path = home == null ? null : home.resolve(SHIPPED).resolve(file);
+        if (path != null && Files.isRegularFile(path)) {
+            return CourseReader.read(path, SHIPPED + "/" + file, ground, faults);
+        }
+        String near = Spelling.didYouMean(name, names());
+        faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",
+                near.isEmpty() ? "Check the spelling of the path." : near);
+        return null;
+    }
+
+    /** The names of the shipped courses. */
+    private List<String> names() {
+        String[] files = home == null ? null : home.resolve(SHIPPED).toFile().list();
+        List<String> out = new ArrayList<>();
+        for (String file : files == null ? new String[0] : files) {
+            if (file.endsWith(".yaml")) {
+                out.add(file.substring(0, file.length() - ".yaml".length()));
+            }
+        }
+        out.sort(null);
+        return out;
+    }
+
+    /** The rider, unknown where no file is named. */
+    Rider rider(String typed) {
+        Path path = typed == null ? null : path(typed);
+        return typed == null ? Rider.UNKNOWN : path == null ? null : RiderReader.read(path, typed, faults);
+    }
+
+    /** The event with the role and the date that the request puts before its own. */
+    Event event(Request request) {
+        String role = role(request.role());
+        LocalDate date = date(request.date());
+        Path path = request.event() == null ? null : path(request.event());
+        Event event = request.event() == null ? Event.UNKNOWN : path == null ? null : EventReader.read(path, request.event(), faults);
+        return event == null ? null : event.with(role, date);
+    }
+
+    private String role(String typed) {
+        if (typed != null && !ROLES.contains(typed)) {
+            faults.add("--role", 0, "", quoted(typed), "training or race", Spelling.didYouMean(typed, ROLES));
+        }
+        return typed;
+    }
+
+    private LocalDate date(String typed) {
+        LocalDate date = typed == null ? null : parsed(typed);
+        if (typed != null && date == null) {
+            faults.add("--date", 0, "", quoted(typed), "a day of the calendar such as 2025-06-14", "");
+        }
+        return date;
+    }
+
+    /** Year, month and day of {@code 2025-06-14}; null where it is no such day. */
+    private static LocalDate parsed(String typed) {
+        if (typed.length() != 10 || typed.charAt(4) != '-' || typed.charAt(7) != '-') {
+            return null;
+        }
+        int[] parts = {number(typed, 0, 4), number(typed, 5, 7), number(typed, 8, 10)};
+        try {
+            return LocalDate.of(parts[0], parts[1], parts[2]);
+        } catch (DateTimeException e) {
+            return null;
+        }
+    }
+
+    /** The number in some digits; -1, which no calendar has, where they are none. */
+    private static int number(String text, int from, int to) {
+        int sum = 0;
+        for (int i = from; i < to; i++) {
+            char c = text.charAt(i);
+            if (c < '0' || c > '9') {
+                return -1;
+            }
+            sum = sum * 10 + c - '0';
+        }
+        return sum == 0 ? -1 : sum;
+    }
+
+    /** The path, or null with a fault where the machine cannot have such a path. */
+    Path path(String typed) {
+        try {
+            return Path.of(typed);
+        } catch (InvalidPathException e) {
+            faults.add(typed, 0, "", "a path that cannot be", "the path of a file", "Check the spelling of the path.");
+            return null;
+        }
+    }
+
+    static String quoted(String typed) {
+        return "\"" + typed + "\"";
+    }
+}
