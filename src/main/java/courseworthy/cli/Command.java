@@ -1,6 +1,8 @@
 package courseworthy.cli;
 
+import courseworthy.Courseworthy;
 import courseworthy.problem.Harmless;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -86,6 +88,12 @@ abstract class Command implements Runnable {
     final Output output() {
         Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
         return new Output(file, this::print);
+    }
+
+    /** The tool, which says what it has to remark on standard error. */
+    final Courseworthy tool() {
+        String home = System.getProperty("courseworthy.home");
+        return new Courseworthy(home == null ? null : Path.of(home), this::remark);
     }
 
     /** Prints a result to standard output, as it is. */

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "topics", "measures", "completion");
 
     private Commands() {
     }
@@ -22,6 +22,11 @@ final class Commands {
      */
     static Command make(String name, Terminal terminal) {
         return switch (name) {
+            case "brief" -> new BriefCommand(terminal);
+            case "course" -> new CourseCommand(terminal);
+            case "checklist" -> new ChecklistCommand(terminal);
+            case "topics" -> new TopicsCommand(terminal);
+            case "measures" -> new MeasuresCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
             default -> throw new IllegalArgumentException(name);
         };

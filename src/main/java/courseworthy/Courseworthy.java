@@ -1,0 +1,152 @@
+package courseworthy;
+
+import courseworthy.brief.Brief;
+import courseworthy.brief.BriefMarkdown;
+import courseworthy.brief.BriefText;
+import courseworthy.brief.Briefs;
+import courseworthy.brief.Catalogue;
+import courseworthy.brief.CourseLine;
+import courseworthy.brief.CourseText;
+import courseworthy.brief.JsonBrief;
+import courseworthy.brief.JsonCatalogue;
+import courseworthy.brief.TopicText;
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.checklist.Checklists;
+import courseworthy.course.Course;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Survey;
+import courseworthy.demand.Value;
+import courseworthy.event.Event;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.rulebase.Rules;
+import courseworthy.topic.Topics;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/**
+ * Wires the steps: what is asked for is read, surveyed, called and written. Every method throws {@link BadInput} with all faults
+ * found where what the user gave cannot be used.
+ */
+public final class Courseworthy {
+
+    /** How a result is written. */
+    public enum Format {
+        TEXT, JSON, MARKDOWN;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    private final Path home;
+    private final Consumer<String> remarks;
+
+    /**
+     * @param home    the folder of the checkout, where shipped courses lie; null where it is not known
+     * @param remarks takes warnings on what was read
+     */
+    public Courseworthy(Path home, Consumer<String> remarks) {
+        this.home = home;
+        this.remarks = remarks;
+    }
+
+    /** The whole brief. */
+    public String brief(Request request, Format format, boolean colours) {
+        Brief brief = brief(request);
+        return switch (format) {
+            case TEXT -> BriefText.of(brief, colours);
+            case JSON -> JsonBrief.of(brief);
+            case MARKDOWN -> BriefMarkdown.of(brief);
+        };
+    }
+
+    /** One topic of the brief in full. */
+    public String topic(Request request, String topic, Format format, boolean colours) {
+        mustBeTopic(topic);
+        Brief brief = brief(request);
+        return switch (format) {
+            case TEXT -> TopicText.of(brief, topic, colours);
+            case JSON -> JsonBrief.of(brief, topic);
+            case MARKDOWN -> BriefMarkdown.of(brief, topic);
+        };
+    }
+
+    /** The checklist alone. */
+    public String checklist(Request request, Format format, boolean colours) {
+        Brief brief = brief(request);
+        return switch (format) {
+            case TEXT -> BriefText.checklist(brief, colours);
+            case JSON -> JsonBrief.checklist(brief);
+            case MARKDOWN -> BriefMarkdown.checklist(brief);
+        };
+    }
+
+    /** A course by itself. */
+    public String course(String file, String ground, Format format, boolean colours) {
+        Faults faults = new Faults();
+        Course course = new Inputs(home, faults).course(file, ground);
+        stopOrWarn(faults);
+        Demands demands = Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
+        CourseLine line = CourseLine.of(course);
+        return format == Format.JSON ? JsonBrief.course(line, ofTheCourse(demands)) : CourseText.of(line, demands, colours);
+    }
+
+    private static Map<Measure, Value> ofTheCourse(Demands demands) {
+        Map<Measure, Value> out = new EnumMap<>(demands.values());
+        out.keySet().retainAll(CourseText.measures());
+        return out;
+    }
+
+    public String topics(Format format, boolean colours) {
+        return format == Format.JSON ? JsonCatalogue.topics() : Catalogue.topics(colours);
+    }
+
+    public String measures(Format format, boolean colours) {
+        return format == Format.JSON ? JsonCatalogue.measures() : Catalogue.measures(colours);
+    }
+
+    private Brief brief(Request request) {
+        Faults faults = new Faults();
+        Inputs inputs = new Inputs(home, faults);
+        Rider rider = inputs.rider(request.rider());
+        RuleLoading loading = RuleLoading.start(home, rider, request.sheets());
+        Course course = inputs.course(request.course(), request.ground());
+        Event event = inputs.event(request);
+        Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
+        Rules rules = loading.finish(faults);
+        stopOrWarn(faults);
+        Call call = Calling.call(rules, Survey.of(course, rider, event, bike));
+        return Briefs.of(course, rider, event, call, Checklists.of(call, event));
+    }
+
+    private static Bike bike(Rider rider, Event event, Faults faults) {
+        Bike fromEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        return fromEvent == null ? null : Survey.bike(rider.bike(), fromEvent);
+    }
+
+    private void stopOrWarn(Faults faults) {
+        for (Fault warning : faults.warnings()) {
+            remarks.accept(warning.text());
+        }
+        faults.throwIfAny();
+    }
+
+    private static void mustBeTopic(String name) {
+        if (Topics.find(name) == null) {
+            String near = Spelling.didYouMean(name, Topics.names());
+            throw new BadInput(Fault.of("--topic", 0, "", Inputs.quoted(name), "a topic",
+                    near.isEmpty() ? "'courseworthy topics' lists them." : near));
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package courseworthy;
+
+import courseworthy.problem.Faults;
+import courseworthy.rider.Rider;
+import courseworthy.rulebase.PlainRules;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Rulebook;
+import courseworthy.rulebase.Rules;
+import courseworthy.rulebase.RulesFolder;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.SheetReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+
+/** Loads rules on a thread of its own, while the course is read: each takes about as long as the other. */
+final class RuleLoading {
+
+    private final Path home;
+    private final Rider rider;
+    private final List<String> sheets;
+    private final Faults faults = new Faults();
+    private final FutureTask<Rules> loading = new FutureTask<>(this::load);
+
+    private RuleLoading(Path home, Rider rider, List<String> sheets) {
+        this.home = home;
+        this.rider = rider;
+        this.sheets = sheets;
+    }
+
+    /** @param rider whose constraints take part; null where there is none */
+    static RuleLoading start(Path home, Rider rider, List<String> sheets) {
+        RuleLoading out = new RuleLoading(home, rider, sheets);
+        Thread thread = new Thread(out.loading, "rules");
+        thread.setDaemon(true);
+        thread.start();
+        return out;
+    }
+
+    /** Waits for the rules; null where there are faults, which are added to the given ones. */
+    Rules finish(Faults others) {
+        try {
+            Rules rules = loading.get();
+            others.addAll(faults);
+            return rules;
+        } catch (ExecutionException e) {
+            throw unchecked(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static RuntimeException unchecked(Throwable cause) {
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return cause instanceof RuntimeException known ? known : new IllegalStateException(cause);
+    }
+
+    private Rules load() {
+        List<Row> own = rider == null ? List.of() : SheetReader.rider(rider.constraints(), rider.file(), faults);
+        List<Sheet> given = new ArrayList<>();
+        Inputs inputs = new Inputs(home, faults);
+        for (int i = 0; i < sheets.size(); i++) {
+            Path path = inputs.path(sheets.get(i));
+            Sheet sheet = path == null ? null : SheetReader.read(path, sheets.get(i), i, faults);
+            if (sheet != null) {
+                given.add(sheet);
+            }
+        }
+        Rulebook book = Rulebook.of(RulesFolder.read(home.resolve("rules"), faults), own, given, faults);
+        return faults.stop() ? null : new PlainRules(book.rows());
+    }
+}

@@ -1,0 +1,24 @@
+package courseworthy.cli;
+
+import courseworthy.Courseworthy.Format;
+
+/** Prints what is to be known of a course by itself. */
+final class CourseCommand extends Command {
+
+    private final Given<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
+    private final Given<String> ground = option("--ground", "GROUND",
+            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+    private final Given<ListFormat> format = option(ListFormat.class, "FORMAT", "text (the default) or json.", "--format");
+    private final Output output = output();
+
+    CourseCommand(Terminal terminal) {
+        super("course", terminal, "Shows what a course asks for: its picture, its measures, what was mended in the file.",
+                "courseworthy course track.gpx --ground 'surface=gravel'");
+    }
+
+    @Override
+    public void run() {
+        Format as = ListFormat.format(format.value());
+        output.write(tool().course(file.value(), ground.value(), as, colours() && !output.toFile()));
+    }
+}

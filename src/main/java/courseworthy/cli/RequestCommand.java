@@ -1,0 +1,36 @@
+package courseworthy.cli;
+
+import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.Request;
+
+/** A command that answers for a course, a rider and a day. */
+abstract class RequestCommand extends Command {
+
+    private final Given<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
+    private final Given<String> ground = option("--ground", "GROUND",
+            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+    private final Given<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
+    private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
+    private final Given<java.util.List<String>> sheets = repeated("--sheet", "FILE",
+            "A coach's sheet of advice; may be given several times, later ones first among equals.");
+    private final Given<String> role = option("--role", "ROLE", "training or race; goes before the event's.");
+    private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; goes before the event's.");
+    private final Given<Format> format = option(Format.class, "FORMAT", "text (the default), json or markdown.", "--format");
+    private final Output output = output();
+
+    RequestCommand(String name, Terminal terminal, String purpose, String... examples) {
+        super(name, terminal, purpose, examples);
+    }
+
+    @Override
+    public final void run() {
+        Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
+                date.value());
+        Format as = format.value() == null ? Format.TEXT : format.value();
+        output.write(answer(tool(), request, as, colours() && !output.toFile()));
+    }
+
+    /** The result, whole. */
+    abstract String answer(Courseworthy tool, Request request, Format format, boolean colours);
+}
