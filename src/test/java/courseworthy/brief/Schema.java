@@ -1,0 +1,44 @@
+package courseworthy.brief;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+
+/** The JSON of a brief held against its schema, which was written by hand from the description of the format. */
+public final class Schema {
+
+    private static final JsonSchema BRIEF = load();
+
+    private Schema() {
+    }
+
+    /** What the schema says against it, empty where nothing. */
+    public static List<String> faults(String json) {
+        return BRIEF.validate(tree(json)).stream().map(Object::toString).sorted().toList();
+    }
+
+    /** The JSON as a tree; a key twice in one object is refused, decimals stay exact. */
+    public static JsonNode tree(String json) {
+        try {
+            return new ObjectMapper().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+                    .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).readTree(json);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static JsonSchema load() {
+        try (InputStream in = Schema.class.getResourceAsStream("brief-format-1.schema.json")) {
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
