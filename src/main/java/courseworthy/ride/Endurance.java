@@ -1,0 +1,158 @@
+package courseworthy.ride;
+
+import courseworthy.rider.Rider;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What power a rider holds for how long, as a share of the best mean power of an hour.
+ *
+ * <p>Beyond an hour: a planning band laid through published race and record figures (mean heart rates of ultra-endurance rides:
+ * Neumayr and others 2002 to 2004; record power profile: Pinot and Grappe 2014, J Sci Cycling 3(1):26-32; cross-country races: Næss
+ * and others 2021, Front. Physiol. 702415). An estimate, not a measurement. Published evidence disagrees, hence the band.
+ *
+ * <p>From an effort to an hour: a power law with exponent 0.07 in the middle; at the ends the exponent 0.0467, which is what taking
+ * 95 % of a 20-minute power means and is held to be too hopeful, and the record profile of Pinot and Grappe, which is linear in the
+ * logarithm of time.
+ */
+public final class Endurance {
+
+    static final double HOUR = 3600;
+    private static final double EXPONENT = 0.07;
+    private static final double HOPEFUL_EXPONENT = 0.0467;
+    private static final double LEAST_EXPONENT = 0.04;
+    private static final double MOST_EXPONENT = 0.12;
+    /** Record profile: share of maximal aerobic power lost for each unit of ln t, and how long that power is held, s. */
+    private static final double RECORD_SLOPE = 0.0953;
+    private static final double RECORD_HELD = 4.13 * 60;
+    /** Power laws hold from about 3.5 to 230 minutes (Riegel 1981, Am. Scientist 69:285). */
+    private static final double SHORTEST = 180;
+    private static final double LONGEST = 4 * HOUR;
+    /** A measured effort is itself good to this share (power meters and best days differ; common practice, no source). */
+    private static final double MEASURED = 0.02;
+
+    private static final double[] HOURS = {1, 2, 4, 8, 12, 24};
+    private static final double[] LOW = {1, 0.85, 0.75, 0.65, 0.58, 0.50};
+    private static final double[] MID = {1, 0.895, 0.81, 0.725, 0.665, 0.575};
+    private static final double[] HIGH = {1, 0.93, 0.87, 0.80, 0.75, 0.65};
+    /** Nobody is planned to ride below this share. */
+    private static final double REST = 0.40;
+
+    /** Power falls by this share of its mean for each hour of the ride (heart rate fell about a tenth in 10 h: Neumayr 2004, BJSM 38:55). */
+    private static final double FADE_PER_HOUR = 0.012;
+    private static final double MOST_FADE = 0.16;
+
+    private Endurance() {
+    }
+
+    /**
+     * Share of hour power that can be held for a time as its mean.
+     *
+     * @param seconds above 0
+     */
+    public static Range share(double seconds) {
+        return new Range(share(seconds, -1), share(seconds, 0), share(seconds, 1));
+    }
+
+    /** The same at one place of the band: -1 its low end, 0 its middle, 1 its high end. */
+    static double share(double seconds, double place) {
+        double hours = seconds / HOUR;
+        double mid = seconds < HOUR ? shortShare(seconds, EXPONENT) : interpolated(MID, hours);
+        if (place == 0) {
+            return mid;
+        }
+        double hopeful = shortShare(seconds, HOPEFUL_EXPONENT);
+        double end = seconds < HOUR ? (place < 0 ? Math.min(mid, hopeful) : Math.max(mid, recordShare(seconds)))
+                : interpolated(place < 0 ? LOW : HIGH, hours);
+        return mid + Math.abs(place) * (end - mid);
+    }
+
+    private static double shortShare(double seconds, double exponent) {
+        return Math.pow(Math.max(seconds, SHORTEST) / HOUR, -exponent);
+    }
+
+    private static double recordShare(double seconds) {
+        return record(Math.max(seconds, SHORTEST)) / record(HOUR);
+    }
+
+    /** Record profile: power held for a time as a share of maximal aerobic power. */
+    private static double record(double seconds) {
+        return 1 - RECORD_SLOPE * Math.log(seconds / RECORD_HELD);
+    }
+
+    /** Linear in the logarithm of time, and on beyond the last entry. */
+    private static double interpolated(double[] shares, double hours) {
+        int i = 0;
+        while (i < HOURS.length - 2 && hours > HOURS[i + 1]) {
+            i++;
+        }
+        double part = Math.log(hours / HOURS[i]) / Math.log(HOURS[i + 1] / HOURS[i]);
+        return Math.max(REST, shares[i] + (shares[i + 1] - shares[i]) * part);
+    }
+
+    /**
+     * How much of the mean power is lost from start to finish by tiring, as a share.
+     *
+     * @param seconds riding time
+     */
+    static double fade(double seconds) {
+        return Math.min(MOST_FADE, FADE_PER_HOUR * seconds / HOUR);
+    }
+
+    /**
+     * Best mean power of an hour from best efforts, W, or null where none is of use (shorter than 3 minutes or longer than 4 hours). The
+     * effort nearest to an hour counts; with two or more the exponent of the power law is fitted to them, within 0.04 to 0.12.
+     */
+    public static Range hourPower(List<Rider.Effort> efforts) {
+        List<Rider.Effort> usable = new ArrayList<>();
+        for (Rider.Effort effort : efforts) {
+            if (effort.seconds() >= SHORTEST && effort.seconds() <= LONGEST) {
+                usable.add(effort);
+            }
+        }
+        if (usable.isEmpty()) {
+            return null;
+        }
+        Rider.Effort nearest = nearestToAnHour(usable);
+        double exponent = usable.size() < 2 ? EXPONENT : fitted(usable);
+        return hourPower(nearest, exponent);
+    }
+
+    private static Range hourPower(Rider.Effort effort, double exponent) {
+        double mid = effort.watts() / Math.pow(effort.seconds() / HOUR, -exponent);
+        double hopeful = effort.watts() / Math.pow(effort.seconds() / HOUR, -HOPEFUL_EXPONENT);
+        double byRecords = effort.watts() * record(HOUR) / record(effort.seconds());
+        Range byDuration = Range.around(hopeful, mid, byRecords);
+        return byDuration.plus(Range.within(0, MEASURED * mid));
+    }
+
+    private static Rider.Effort nearestToAnHour(List<Rider.Effort> efforts) {
+        Rider.Effort best = efforts.get(0);
+        for (Rider.Effort effort : efforts) {
+            if (Math.abs(Math.log(effort.seconds() / HOUR)) < Math.abs(Math.log(best.seconds() / HOUR))) {
+                best = effort;
+            }
+        }
+        return best;
+    }
+
+    /** Least squares of ln P on ln t. */
+    private static double fitted(List<Rider.Effort> efforts) {
+        double n = efforts.size();
+        double sx = 0;
+        double sy = 0;
+        double sxx = 0;
+        double sxy = 0;
+        for (Rider.Effort effort : efforts) {
+            double x = Math.log(effort.seconds());
+            double y = Math.log(effort.watts());
+            sx += x;
+            sy += y;
+            sxx += x * x;
+            sxy += x * y;
+        }
+        double spread = n * sxx - sx * sx;
+        double exponent = spread <= 0 ? EXPONENT : -(n * sxy - sx * sy) / spread;
+        return Math.max(LEAST_EXPONENT, Math.min(MOST_EXPONENT, exponent));
+    }
+}

@@ -1,0 +1,86 @@
+package courseworthy.ride;
+
+import courseworthy.course.Ground;
+import courseworthy.course.Surface;
+
+/**
+ * How fast ground lets a rider go whatever the power: on descents and on technical ground, by roughness, technical grade, skill, bike
+ * and wet. No published figures were found: the tables are practice, no source, with ends a fifth off. They hold speeds, not a promise of
+ * safety.
+ */
+public final class Pace {
+
+    /** Speed that a good rider lets a gravel bike run at on ground of roughness 0, 1, .. 5, m/s. */
+    private static final double[] BY_ROUGHNESS = {19.4, 15.3, 11.7, 8.6, 5.6, 2.2};
+    /** The same by technical grade 0, 1, .. 6, m/s. */
+    private static final double[] BY_TECHNICAL_GRADE = {12.5, 8.9, 5.8, 3.6, 2.2, 1.4, 1.1};
+    /** Factors for novice, fair, good and expert riders. */
+    private static final double[] BY_SKILL = {0.75, 0.88, 1.0, 1.12};
+    /** From this roughness on the kind of bike counts in full. */
+    private static final double BIKE_COUNTS_FROM = 2;
+    private static final double DAMP = 0.95;
+    private static final double WET = 0.88;
+    /** How far it may be off. */
+    private static final double OFF = 0.2;
+    /** Where nothing is known of the ground. */
+    private static final Range UNKNOWN = new Range(8, 13, 19);
+
+    /** Walking beside the bike uphill, m/s (common practice, no source: about 3.5 km/h). */
+    static final double WALK = 0.95;
+    /** From this technical grade on an ordinary rider walks uphill (mtb:scale 4: "loose, boulders, dangerous hairpins"). */
+    static final double WALKED_FROM = 4;
+
+    /** Speed in a turn that must be braked for, m/s; braking and the way back to speed, m/s² (common practice, no source). */
+    private static final double TURN_SPEED = 5;
+    private static final double BRAKING = 3;
+    private static final double GATHERING = 0.5;
+
+    private Pace() {
+    }
+
+    /**
+     * The cap, m/s.
+     *
+     * @param ground  what is known
+     * @param kind    the bike
+     * @param skill   0 novice to 3 expert
+     * @param wetness 0 dry, 1 damp, 2 wet
+     */
+    public static Range cap(Ground ground, BikeKind kind, int skill, int wetness) {
+        Range roughness = Roughness.of(ground);
+        double can = BY_SKILL[skill] * (wetness == 0 ? 1 : wetness == 1 ? DAMP : WET);
+        if (roughness == null) {
+            return UNKNOWN.times(can);
+        }
+        return new Range(can * (1 - OFF) * cap(ground, kind, roughness.high()), can * cap(ground, kind, roughness.mid()),
+                can * (1 + OFF) * cap(ground, kind, roughness.low()));
+    }
+
+    private static double cap(Ground ground, BikeKind kind, double roughness) {
+        double smooth = interpolated(BY_ROUGHNESS, roughness);
+        double technical = paved(ground) || ground.mtbScale() == null ? Double.MAX_VALUE : interpolated(BY_TECHNICAL_GRADE, ground.mtbScale());
+        double bike = 1 + (kind.paceOnRough() - 1) * Math.min(1, roughness / BIKE_COUNTS_FROM);
+        return Math.min(smooth, technical) * bike;
+    }
+
+    private static boolean paved(Ground ground) {
+        return ground.surface() != null && ground.surface().family() == Surface.Family.PAVED;
+    }
+
+    private static double interpolated(double[] table, double at) {
+        double held = Math.max(0, Math.min(table.length - 1.0, at));
+        int below = (int) Math.min(table.length - 2.0, Math.floor(held));
+        return table[below] + (table[below + 1] - table[below]) * (held - below);
+    }
+
+    /**
+     * Time one turn costs: braking to {@value #TURN_SPEED} m/s and gathering speed again.
+     *
+     * @param speed before it, m/s
+     * @return s
+     */
+    static double turn(double speed) {
+        double lost = speed - TURN_SPEED;
+        return lost <= 0 ? 0 : lost * lost / (2 * speed) * (1 / BRAKING + 1 / GATHERING);
+    }
+}

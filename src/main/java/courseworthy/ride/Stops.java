@@ -1,0 +1,34 @@
+package courseworthy.ride;
+
+/**
+ * Time not riding: filling bottles, eating, opening gates, mending. Common practice, no source. Short races are ridden through.
+ */
+public final class Stops {
+
+    /** Stop at a support point, s. */
+    private static final Range AT_A_POINT_RACING = new Range(15, 75, 240);
+    private static final Range AT_A_POINT_TRAINING = new Range(60, 240, 600);
+    /** Share of the riding time where no support points are written. */
+    private static final Range SHARE_RACING = new Range(0, 0.02, 0.06);
+    private static final Range SHARE_TRAINING = new Range(0, 0.04, 0.10);
+    /** No stop before this much riding; from the second on, stops as above; s. */
+    private static final double RIDDEN_THROUGH = 2 * Endurance.HOUR;
+    private static final double IN_FULL = 4 * Endurance.HOUR;
+
+    private Stops() {
+    }
+
+    /**
+     * Stopping time, s.
+     *
+     * @param riding   riding time, s
+     * @param points   support points on the way, or -1 where none are written
+     * @param training whether the ride is training
+     */
+    public static Range of(double riding, int points, boolean training) {
+        double part = Math.max(0, Math.min(1, (riding - RIDDEN_THROUGH) / (IN_FULL - RIDDEN_THROUGH)));
+        Range whole = points >= 0 ? (training ? AT_A_POINT_TRAINING : AT_A_POINT_RACING).times(points)
+                : (training ? SHARE_TRAINING : SHARE_RACING).times(riding);
+        return whole.times(part);
+    }
+}

@@ -1,0 +1,345 @@
+package courseworthy.ride;
+
+import courseworthy.course.Course;
+import courseworthy.course.Line;
+import courseworthy.course.Stretch;
+import courseworthy.course.Track;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One lap as steps to be ridden one after the other, each of one gradient on one stretch: the steps of the elevation line where it was
+ * measured, otherwise the stretches drawn as hills. Breaks between pieces of a track are not ridden.
+ */
+public final class Way {
+
+    /** Steeper is taken for a fault of the elevation and ridden at this gradient (roads and trails end about there). */
+    private static final double STEEPEST = 0.60;
+    /** Drawn steps are no longer than this, m, so that tiring and weather move on along them. */
+    private static final double LONGEST_DRAWN = 1000;
+    /** Rise of one drawn hill at most, m (common practice, no source; steady power balance does not depend on it). */
+    private static final double HILL = 60;
+    /** Where a stretch both climbs and drops: how much steeper than rise and drop over length, the rest being flat (practice). */
+    private static final double ROLLING_STEEPER_BY = 0.5;
+    /** Where nothing is known of rise and drop: m climbed and m dropped for each m, for the time alone. */
+    public static final double ASSUMED_CLIMBING = 0.010;
+
+    /** Turning that still counts as straight, degrees between the headings of neighbouring steps of 50 m or so. */
+    private static final double STRAIGHT = Math.toRadians(15);
+    private static final double LOOK_ALONG = 50;
+
+    private final int size;
+    private final double[] length;
+    private final double[] gradient;
+    private final double[] height;
+    private final double[] bearing;
+    private final int[] stretch;
+    private final double[] along;
+    private final boolean measured;
+
+    private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] stretch, boolean measured) {
+        this.size = size;
+        this.length = length;
+        this.gradient = gradient;
+        this.height = height;
+        this.bearing = bearing;
+        this.stretch = stretch;
+        this.measured = measured;
+        this.along = new double[size];
+        double sum = 0;
+        for (int i = 0; i < size; i++) {
+            sum += length[i];
+            along[i] = sum;
+        }
+    }
+
+    /**
+     * The way of a course.
+     *
+     * @param course      one lap
+     * @param startHeight height of the start above sea level, m, used where the course knows only heights above the start
+     */
+    public static Way of(Course course, double startHeight) {
+        Line line = course.line();
+        return line != null && line.measured() ? measured(course, line, startHeight) : drawn(course, startHeight);
+    }
+
+    private static Way measured(Course course, Line line, double startHeight) {
+        int most = line.size();
+        Steps steps = new Steps(most);
+        double base = line.absolute() ? 0 : startHeight;
+        double[] ends = ends(course.stretches());
+        double scale = ends[ends.length - 1] / line.distance()[most - 1];
+        int at = 0;
+        for (int i = 1; i < most; i++) {
+            double from = line.distance()[i - 1];
+            double length = line.distance()[i] - from;
+            if (length <= 0) {
+                continue;
+            }
+            double middle = (from + 0.5 * length) * scale;
+            while (at < ends.length - 1 && middle > ends[at]) {
+                at++;
+            }
+            double rise = line.elevation()[i] - line.elevation()[i - 1];
+            steps.add(length, clipped(rise / length), base + 0.5 * (line.elevation()[i] + line.elevation()[i - 1]), at);
+        }
+        return steps.way(true, course.track());
+    }
+
+    private static double[] ends(List<Stretch> stretches) {
+        double[] ends = new double[stretches.size()];
+        double sum = 0;
+        for (int i = 0; i < ends.length; i++) {
+            sum += stretches.get(i).length();
+            ends[i] = sum;
+        }
+        return ends;
+    }
+
+    private static double clipped(double gradient) {
+        return Math.max(-STEEPEST, Math.min(STEEPEST, gradient));
+    }
+
+    private static Way drawn(Course course, double startHeight) {
+        double base = startHeight + (course.line() != null && course.line().absolute() ? course.line().elevation()[0] - startHeight : 0);
+        Steps steps = new Steps(64);
+        double height = base;
+        List<Stretch> stretches = course.stretches();
+        for (int i = 0; i < stretches.size(); i++) {
+            height = draw(stretches.get(i), i, height, steps);
+        }
+        return steps.way(false, course.track());
+    }
+
+    /** Draws a stretch as up, down and flat in turn, and returns the height of its end. */
+    private static double draw(Stretch stretch, int index, double from, Steps steps) {
+        double length = stretch.length();
+        double rise = stretch.rise() == null ? ASSUMED_CLIMBING * length : stretch.rise();
+        double drop = stretch.drop() == null ? ASSUMED_CLIMBING * length : stretch.drop();
+        double slope = slope(rise, drop, stretch);
+        double up = slope == 0 ? 0 : rise / slope;
+        double down = slope == 0 ? 0 : drop / slope;
+        double flat = Math.max(0, length - up - down);
+        int hills = (int) Math.max(1, Math.ceil(Math.min(rise, drop) / HILL));
+        double height = from;
+        for (int i = 0; i < hills; i++) {
+            height = steps.piece(up / hills, clipped(slope), height, index);
+            height = steps.piece(down / hills, clipped(-slope), height, index);
+            height = steps.piece(flat / hills, 0, height, index);
+        }
+        return height;
+    }
+
+    private static double slope(double rise, double drop, Stretch stretch) {
+        double both = rise + drop;
+        if (both <= 0) {
+            return 0;
+        }
+        double least = both / stretch.length();
+        double mixed = 2 * Math.min(rise, drop) / both;
+        double rolling = least * (1 + ROLLING_STEEPER_BY * mixed);
+        return stretch.steepest() == null ? rolling : Math.max(least, Math.min(rolling, stretch.steepest()));
+    }
+
+    /** Collects steps. */
+    private static final class Steps {
+        private int size;
+        private double[] length;
+        private double[] gradient;
+        private double[] height;
+        private int[] stretch;
+
+        Steps(int room) {
+            length = new double[room];
+            gradient = new double[room];
+            height = new double[room];
+            stretch = new int[room];
+        }
+
+        void add(double stepLength, double stepGradient, double stepHeight, int stepStretch) {
+            if (size == length.length) {
+                length = Arrays.copyOf(length, 2 * size);
+                gradient = Arrays.copyOf(gradient, 2 * size);
+                height = Arrays.copyOf(height, 2 * size);
+                stretch = Arrays.copyOf(stretch, 2 * size);
+            }
+            length[size] = stepLength;
+            gradient[size] = stepGradient;
+            height[size] = stepHeight;
+            stretch[size] = stepStretch;
+            size++;
+        }
+
+        /** A piece of one gradient cut into steps; returns the height of its end. */
+        double piece(double pieceLength, double pieceGradient, double from, int index) {
+            if (pieceLength <= 0) {
+                return from;
+            }
+            int steps = (int) Math.max(1, Math.ceil(pieceLength / LONGEST_DRAWN));
+            double step = pieceLength / steps;
+            for (int i = 0; i < steps; i++) {
+                add(step, pieceGradient, from + pieceGradient * step * (i + 0.5), index);
+            }
+            return from + pieceGradient * pieceLength;
+        }
+
+        Way way(boolean measured, Track track) {
+            double[] bearing = bearings(track);
+            return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing,
+                    Arrays.copyOf(stretch, size), measured);
+        }
+
+        /** The heading of each step, radians clockwise from north, NaN where there is no track. */
+        private double[] bearings(Track track) {
+            double[] out = new double[size];
+            if (track == null) {
+                Arrays.fill(out, Double.NaN);
+                return out;
+            }
+            double scale = track.length() / Arrays.stream(length, 0, size).sum();
+            int piece = 0;
+            int point = 1;
+            double before = 0;
+            for (int i = 0; i < size; i++) {
+                double middle = (before + 0.5 * length[i]) * scale;
+                before += length[i];
+                while (piece < track.pieces().size() - 1 && middle > end(track.pieces().get(piece))) {
+                    piece++;
+                    point = 1;
+                }
+                Track.Piece on = track.pieces().get(piece);
+                while (point < on.size() - 1 && on.distance()[point] < middle) {
+                    point++;
+                }
+                out[i] = bearing(on, point);
+            }
+            return out;
+        }
+
+        private static double end(Track.Piece piece) {
+            return piece.distance()[piece.size() - 1];
+        }
+
+        /** On the tangent plane: over the short steps of a track the error is far below a degree. */
+        private static double bearing(Track.Piece piece, int point) {
+            double north = piece.lat()[point] - piece.lat()[point - 1];
+            double east = piece.lon()[point] - piece.lon()[point - 1];
+            double wrapped = east > 180 ? east - 360 : east < -180 ? east + 360 : east;
+            return Math.atan2(wrapped * Math.cos(Math.toRadians(piece.lat()[point])), north);
+        }
+    }
+
+    /**
+     * The same lap with neighbouring steps made one, for runs that need its time alone: steps join while they lie on one stretch, head
+     * the same way within 30 degrees, and their gradient stays within 0.6 % of the joined step's; a joined step is at most 1 km long.
+     */
+    public Way thinned() {
+        Steps steps = new Steps(Math.max(16, size / 4));
+        double[] headings = new double[size];
+        int i = 0;
+        while (i < size) {
+            int first = i;
+            double sum = length[i];
+            double rise = gradient[i] * length[i];
+            double heights = height[i] * length[i];
+            i++;
+            while (i < size && joins(first, i, rise / sum, sum)) {
+                sum += length[i];
+                rise += gradient[i] * length[i];
+                heights += height[i] * length[i];
+                i++;
+            }
+            headings[steps.size] = bearing[(first + i - 1) / 2];
+            steps.add(sum, rise / sum, heights / sum, stretch[first]);
+        }
+        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured);
+    }
+
+    private static final double JOINS_WITHIN = 0.006;
+    private static final double JOINS_HEADING = Math.toRadians(30);
+
+    private boolean joins(int first, int next, double meanGradient, double joined) {
+        double turned = Math.abs(turn(bearing[first], bearing[next]));
+        return stretch[next] == stretch[first] && joined + length[next] <= LONGEST_DRAWN
+                && Math.abs(gradient[next] - meanGradient) <= JOINS_WITHIN && !(turned > JOINS_HEADING);
+    }
+
+    /** How far one heading is from another, radians, -pi to pi; NaN where either is unknown. */
+    private static double turn(double from, double to) {
+        double turned = to - from;
+        return turned > Math.PI ? turned - 2 * Math.PI : turned < -Math.PI ? turned + 2 * Math.PI : turned;
+    }
+
+    /**
+     * Whether the way is straight about a step, as far as its track tells.
+     *
+     * @return false where the heading turns by more than 15 degrees within 50 m before or after
+     */
+    public boolean straight(int step) {
+        return straightTo(step, 1) && straightTo(step, -1);
+    }
+
+    private boolean straightTo(int step, int direction) {
+        double gone = 0;
+        int i = step + direction;
+        while (i >= 0 && i < size && gone < LOOK_ALONG) {
+            if (Math.abs(turn(bearing[step], bearing[i])) > STRAIGHT) {
+                return false;
+            }
+            gone += length[i];
+            i += direction;
+        }
+        return true;
+    }
+
+    /** Number of steps. */
+    public int size() {
+        return size;
+    }
+
+    /** Length of a step, m. */
+    public double length(int step) {
+        return length[step];
+    }
+
+    /** Gradient of a step, rise over length. */
+    public double gradient(int step) {
+        return gradient[step];
+    }
+
+    /** Height of the middle of a step above sea level (or above the assumed start), m. */
+    public double height(int step) {
+        return height[step];
+    }
+
+    /** Heading of a step, radians clockwise from north; NaN where unknown. */
+    public double bearing(int step) {
+        return bearing[step];
+    }
+
+    /** The stretch a step lies on. */
+    public int stretch(int step) {
+        return stretch[step];
+    }
+
+    /** Distance from the start of the lap to the end of a step, m. */
+    public double along(int step) {
+        return along[step];
+    }
+
+    /** Length of the lap, m. */
+    public double length() {
+        return size == 0 ? 0 : along[size - 1];
+    }
+
+    /** Whether the gradients come from a measured line. */
+    public boolean isMeasured() {
+        return measured;
+    }
+
+    /** Whether headings are known. */
+    public boolean hasHeadings() {
+        return size > 0 && !Double.isNaN(bearing[0]);
+    }
+}
