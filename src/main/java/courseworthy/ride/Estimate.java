@@ -17,8 +17,9 @@ import java.util.List;
  */
 public final class Estimate {
 
-    /** Power and what can be held for the time agree to this share. */
-    private static final double AGREED = 2e-4;
+    /** Power and what can be held for the time agree to this share; for the ends of the range less closely. */
+    private static final double AGREED = 5e-4;
+    private static final double ENDS_AGREED = 3e-3;
     private static final int MOST_ROUNDS = 40;
     /** However much is coasted, nobody pedals for long above this share of hour power. */
     private static final double MOST_PEDALLED = 1.2;
@@ -31,8 +32,9 @@ public final class Estimate {
     private final Range riding;
     private final Range stops;
     private final Range total;
-    private double[] arrival;
-    private double[] speeds;
+    private final double[] arrival;
+    private final double[] speeds;
+    private double expected;
 
     private Estimate(Way way, Basis basis, List<Stretch> stretches) {
         this.way = way;
@@ -46,12 +48,14 @@ public final class Estimate {
         }
         double[] turns = turns(stretches);
         Ridden whole = new Ridden(way, basis.weather(), turns);
-        double first = firstGuess();
-        middle = held(whole, scenario(Uncertain.NONE, 0), first);
+        Ridden thin = new Ridden(way.thinned(), basis.weather(), turns);
+        expected = firstGuess().seconds;
+        Run about = held(thin, scenario(Uncertain.NONE, 0), firstGuess(), AGREED);
+        expected = about.seconds;
+        middle = held(whole, scenario(Uncertain.NONE, 0), about, AGREED);
         arrival = whole.arrival;
         speeds = whole.speeds;
-        Range spread = spread(new Ridden(way.thinned(), basis.weather(), turns));
-        riding = spread;
+        riding = spread(thin, about);
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
         total = riding.plus(stops);
     }
@@ -70,18 +74,18 @@ public final class Estimate {
         return turns;
     }
 
-    private double firstGuess() {
-        return way.length() * basis.laps() / 6.5 + 60;
+    private Run firstGuess() {
+        double seconds = way.length() * basis.laps() / 6.5 + 60;
+        double watts = basis.hourPower().mid() * Endurance.share(seconds, 0) * basis.intensity().mid();
+        return new Run(seconds, watts, watts, watts);
     }
 
     /** Inputs that are uncertain independently of each other. */
-    private enum Uncertain { NONE, HOUR_POWER, ENDURANCE, INTENSITY, ROLLING, DRAG, CAP, MASS, CLIMBING }
+    private enum Uncertain { NONE, POWER, ROLLING, DRAG, CAP, MASS, CLIMBING }
 
     /** One choice of all inputs. */
     private static final class Scenario {
-        double hourPower;
-        double endurance;
-        double intensity;
+        double powerFactor;
         double mass;
         double dragArea;
         double climbing;
@@ -93,9 +97,7 @@ public final class Estimate {
     /** All in the middle but one, at its fast (1) or slow (-1) end. */
     private Scenario scenario(Uncertain which, int end) {
         Scenario s = new Scenario();
-        s.hourPower = at(basis.hourPower(), which == Uncertain.HOUR_POWER ? end : 0);
-        s.endurance = which == Uncertain.ENDURANCE ? end : 0;
-        s.intensity = at(basis.intensity(), which == Uncertain.INTENSITY ? end : 0);
+        s.powerFactor = which == Uncertain.POWER ? at(powerFactor(), end) : 1;
         s.mass = at(basis.mass(), which == Uncertain.MASS ? -end : 0);
         s.dragArea = at(basis.dragArea(), which == Uncertain.DRAG ? -end : 0);
         s.climbing = at(basis.climbing(), which == Uncertain.CLIMBING ? -end : 0);
@@ -103,6 +105,16 @@ public final class Estimate {
         s.rolling = at(rolling, which == Uncertain.ROLLING ? -end : 0);
         s.cap = at(cap, which == Uncertain.CAP ? end : 0);
         return s;
+    }
+
+    /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
+    private Range powerFactor() {
+        Range lasting = Endurance.share(expected);
+        return Range.exact(1).plus(aboutOne(basis.hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.intensity()));
+    }
+
+    private static Range aboutOne(Range range) {
+        return range.times(1 / range.mid()).plus(-1);
     }
 
     private static double at(Range range, int end) {
@@ -122,16 +134,15 @@ public final class Estimate {
     }
 
     /** Finds the power whose fourth-power mean over the ride is what can be held for the time the ride takes with it. */
-    private Run held(Ridden ridden, Scenario s, double guess) {
-        double seconds = guess;
-        double power = s.hourPower * Endurance.share(seconds, s.endurance) * s.intensity;
-        double most = MOST_PEDALLED * s.hourPower;
+    private Run held(Ridden ridden, Scenario s, Run guess, double agreed) {
+        double seconds = guess.seconds;
+        double power = guess.power * target(s, seconds) / guess.load;
+        double most = MOST_PEDALLED * basis.hourPower().mid() * s.powerFactor;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             ridden.ride(s, basis.laps(), Math.min(power, most), seconds);
             seconds = ridden.seconds;
-            double can = s.hourPower * Endurance.share(seconds, s.endurance) * s.intensity;
-            double off = can / ridden.load;
-            if (Math.abs(off - 1) < AGREED || power >= most && off > 1) {
+            double off = target(s, seconds) / ridden.load;
+            if (Math.abs(off - 1) < agreed || power >= most && off > 1) {
                 break;
             }
             power = Math.min(most, power) * Math.min(2, off);
@@ -139,16 +150,20 @@ public final class Estimate {
         return new Run(seconds, Math.min(power, most), ridden.load, ridden.mean);
     }
 
-    private Range spread(Ridden thin) {
-        Run base = held(thin, scenario(Uncertain.NONE, 0), middle.seconds);
+    /** What can be held for a time and is meant to be ridden, W. */
+    private double target(Scenario s, double seconds) {
+        return basis.hourPower().mid() * Endurance.share(seconds, 0) * basis.intensity().mid() * s.powerFactor;
+    }
+
+    private Range spread(Ridden thin, Run base) {
         double faster = 0;
         double slower = 0;
         for (Uncertain which : Uncertain.values()) {
             if (which == Uncertain.NONE) {
                 continue;
             }
-            double gain = 1 - held(thin, scenario(which, 1), base.seconds).seconds / base.seconds;
-            double loss = held(thin, scenario(which, -1), base.seconds).seconds / base.seconds - 1;
+            double gain = 1 - held(thin, scenario(which, 1), base, ENDS_AGREED).seconds / base.seconds;
+            double loss = held(thin, scenario(which, -1), base, ENDS_AGREED).seconds / base.seconds - 1;
             faster += Math.max(0, gain) * Math.max(0, gain);
             slower += Math.max(0, loss) * Math.max(0, loss);
         }
@@ -208,26 +223,10 @@ public final class Estimate {
             for (int lap = 0; lap < laps; lap++) {
                 for (int i = 0; i < size; i++) {
                     double fresh = power * (1 + fade * (0.5 - Math.min(1, time / expected)));
-                    double air = halfDensity[i] * (s.dragArea + PowerBalance.WHEEL_DRAG);
-                    double weight = s.mass * PowerBalance.GRAVITY;
-                    double steady = weight * (s.rolling[stretch[i]] * cosine[i] + s.climbing * sine[i]) + PowerBalance.BEARING_FORCE;
-                    double wheel = fresh * PowerBalance.EFFICIENCY;
-                    double wind = s.wind * head[i];
-                    v = PowerBalance.steadySpeed(wheel, air, wind, steady, PowerBalance.BEARING_SLOPE, v);
-                    if (!headings && wind != 0) {
-                        double with = PowerBalance.steadySpeed(wheel, air, -wind, steady, PowerBalance.BEARING_SLOPE, v);
-                        v = 2 / (1 / v + 1 / with);
-                    }
-                    double pedalled = fresh;
+                    double free = free(s, i, fresh * PowerBalance.EFFICIENCY, v);
                     double most = s.cap[stretch[i]];
-                    if (v > most) {
-                        v = most;
-                        pedalled = Math.max(0, v * (air * (v + wind) * Math.abs(v + wind) + steady + PowerBalance.BEARING_SLOPE * v))
-                                / PowerBalance.EFFICIENCY;
-                        pedalled = Math.min(fresh, pedalled);
-                    } else if (v < Pace.WALK) {
-                        v = Pace.WALK;
-                    }
+                    v = free > most ? most : Math.max(free, Pace.WALK);
+                    double pedalled = free > most ? Math.min(fresh, Math.max(0, pedalled(s, i, v))) : fresh;
                     double dt = length[i] / v + turns[i] * Pace.turn(v);
                     double square = pedalled * pedalled;
                     fourth += square * square * dt;
@@ -241,6 +240,30 @@ public final class Estimate {
             seconds = time;
             load = Math.max(1, Math.sqrt(Math.sqrt(fourth / time)));
             mean = work / time;
+        }
+
+        /** Speed by the power balance alone; without headings half of the step is ridden against the wind and half with it. */
+        private double free(Scenario s, int i, double wheelPower, double guess) {
+            double air = halfDensity[i] * (s.dragArea + PowerBalance.WHEEL_DRAG);
+            double steady = steady(s, i);
+            double wind = s.wind * head[i];
+            double v = PowerBalance.steadySpeed(wheelPower, air, wind, steady, PowerBalance.BEARING_SLOPE, guess);
+            if (headings || wind == 0) {
+                return v;
+            }
+            double with = PowerBalance.steadySpeed(wheelPower, air, -wind, steady, PowerBalance.BEARING_SLOPE, v);
+            return 2 / (1 / v + 1 / with);
+        }
+
+        private double steady(Scenario s, int i) {
+            return s.mass * PowerBalance.GRAVITY * (s.rolling[stretch[i]] * cosine[i] + s.climbing * sine[i]) + PowerBalance.BEARING_FORCE;
+        }
+
+        /** Power at the crank that a speed asks for. */
+        private double pedalled(Scenario s, int i, double v) {
+            double through = v + (headings ? s.wind * head[i] : 0);
+            double air = halfDensity[i] * (s.dragArea + PowerBalance.WHEEL_DRAG) * through * Math.abs(through);
+            return v * (air + steady(s, i) + PowerBalance.BEARING_SLOPE * v) / PowerBalance.EFFICIENCY;
         }
 
         private void room(int laps) {

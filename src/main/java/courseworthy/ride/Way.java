@@ -231,8 +231,9 @@ public final class Way {
     }
 
     /**
-     * The same lap with neighbouring steps made one, for runs that need its time alone: steps join while they lie on one stretch, head
-     * the same way within 30 degrees, and their gradient stays within 0.6 % of the joined step's; a joined step is at most 1 km long.
+     * The same lap with neighbouring steps made one, for runs that need only how its time changes: steps join while they lie on one
+     * stretch, head the same way within 45 degrees, and their gradient stays within 2.5 % of the joined step's; a joined step is at most
+     * 1 km long.
      */
     public Way thinned() {
         Steps steps = new Steps(Math.max(16, size / 4));
@@ -256,8 +257,8 @@ public final class Way {
         return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured);
     }
 
-    private static final double JOINS_WITHIN = 0.006;
-    private static final double JOINS_HEADING = Math.toRadians(30);
+    private static final double JOINS_WITHIN = 0.025;
+    private static final double JOINS_HEADING = Math.toRadians(45);
 
     private boolean joins(int first, int next, double meanGradient, double joined) {
         double turned = Math.abs(turn(bearing[first], bearing[next]));
