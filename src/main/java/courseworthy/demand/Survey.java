@@ -1,19 +1,35 @@
 package courseworthy.demand;
 
 import courseworthy.course.Course;
-import courseworthy.course.Stretch;
+import courseworthy.course.Line;
 import courseworthy.event.Event;
+import courseworthy.ride.Basis;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import courseworthy.ride.Way;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 
-/** Finds what a course, a rider and a day ask for. */
+/**
+ * Finds what a course, a rider and a day ask for: every measure of the catalogue that needs no decision. What is not written of the ground
+ * stays unknown; what is not written of rider and day is assumed, with a range, and kept account of.
+ */
 public final class Survey {
 
-    private Survey() {
+    /** How far written or measured climbing may be off: published comparisons of devices give 5 to 10 %. */
+    private static final Range CLIMBING_OFF = Range.within(1, 0.05);
+    /** Tyre width over rim inner width at least, m (ETRTO's decision of 2023 on overlap). */
+    private static final double TYRE_OVER_RIM = 0.005;
+
+    private final Premises on;
+    private final Ledger ledger;
+    private final Terrain terrain;
+
+    private Survey(Premises on, Ledger ledger) {
+        this.on = on;
+        this.ledger = ledger;
+        this.terrain = new Terrain(on.course);
     }
 
     /**
@@ -25,22 +41,167 @@ public final class Survey {
      * @param bike   the bike at hand, already merged (see {@link #bike})
      */
     public static Demands of(Course course, Rider rider, Event event, Bike bike) {
-        Map<Measure, Value> values = new EnumMap<>(Measure.class);
-        int laps = event.laps() == null ? 1 : event.laps();
-        values.put(Measure.DISTANCE, exact(Measure.DISTANCE, course.length() * laps));
-        values.put(Measure.LAPS, Value.exact(laps));
-        if (course.ascent() != null) {
-            values.put(Measure.ASCENT, exact(Measure.ASCENT, course.ascent() * laps));
+        Ledger ledger = new Ledger();
+        return new Survey(new Premises(course, rider, event, bike, ledger), ledger).demands();
+    }
+
+    private Demands demands() {
+        extent();
+        Climbs.Climb lastLong = climbs();
+        Steepness steepness = new Steepness(on.course);
+        Steepness.Steepest hundred = steepest(steepness);
+        terrain.write(ledger, on.laps, on.event.forecast().ground());
+        Estimate estimate = estimate();
+        Weathering weather = new Weathering(on, estimate);
+        weather.write(ledger);
+        new Support(on, estimate, weather).write(ledger);
+        new Gears(on, estimate).write(ledger, hundred, lastLong);
+        rider();
+        bikeAtHand();
+        rules();
+        return ledger.demands(terrain.facts());
+    }
+
+    private void extent() {
+        double distance = on.course.length() * on.laps;
+        ledger.exact(Measure.DISTANCE, distance);
+        ledger.exact(Measure.LAPS, on.laps);
+        climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, on.course.ascent());
+        climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, on.course.descent());
+        Line line = on.course.line();
+        if (on.heightKnown()) {
+            double highest = Double.NEGATIVE_INFINITY;
+            for (double elevation : line.elevation()) {
+                highest = Math.max(highest, elevation);
+            }
+            ledger.exact(Measure.HIGHEST_POINT, line.absolute() ? highest : on.startHeight() + highest - line.elevation()[0]);
         }
-        if (course.descent() != null) {
-            values.put(Measure.DESCENT, exact(Measure.DESCENT, course.descent() * laps));
+    }
+
+    private void climbing(Measure whole, Measure perKm, Double oneLap) {
+        if (oneLap != null) {
+            Range lap = CLIMBING_OFF.times(oneLap);
+            ledger.range(whole, lap.times(on.laps));
+            ledger.range(perKm, lap.times(1000 / on.course.length()));
         }
-        List<StretchFacts> facts = new ArrayList<>();
-        for (Stretch stretch : course.stretches()) {
-            facts.add(new StretchFacts(Map.of(StretchMeasure.LENGTH,
-                    StretchMeasure.LENGTH.scale().resolution().ticks(stretch.length()))));
+    }
+
+    /** Writes the climbs down and returns the last long one, or null. */
+    private Climbs.Climb climbs() {
+        if (on.course.line() == null) {
+            return null;
         }
-        return new Demands(values, facts, List.of());
+        List<Climbs.Climb> climbs = Climbs.of(on.course.line());
+        ledger.exact(Measure.CLIMBS, climbs.size() * (double) on.laps);
+        Climbs.Climb longest = Climbs.longest(climbs);
+        ledger.exact(Measure.LONGEST_CLIMB, longest == null ? 0 : longest.length());
+        ledger.exact(Measure.LONGEST_CLIMB_RISE, longest == null ? 0 : longest.rise());
+        Climbs.Climb last = Climbs.lastLong(climbs);
+        if (last != null) {
+            ledger.exact(Measure.LAST_LONG_CLIMB, last.length());
+            ledger.exact(Measure.LAST_LONG_CLIMB_RISE, last.rise());
+            ledger.exact(Measure.LAST_LONG_CLIMB_GRADIENT, last.gradient());
+        }
+        return last;
+    }
+
+    private Steepness.Steepest steepest(Steepness steepness) {
+        ledger.range(Measure.STEEPEST_RAMP, steepness.ramp());
+        Steepness.Steepest hundred = steepness.over(100);
+        gradient(Measure.STEEPEST_100_M, hundred);
+        gradient(Measure.STEEPEST_500_M, steepness.over(500));
+        gradient(Measure.STEEPEST_1_KM, steepness.over(1000));
+        return hundred;
+    }
+
+    private void gradient(Measure measure, Steepness.Steepest found) {
+        ledger.range(measure, found == null ? null : found.gradient());
+    }
+
+    private Estimate estimate() {
+        Basis basis = on.basis();
+        Estimate estimate = Estimate.of(Way.of(on.course, on.startHeight()), basis, on.course.stretches());
+        ledger.range(Measure.HOURS, estimate.total());
+        ledger.exact(Measure.SLOW_HOURS, estimate.total().high());
+        ledger.range(Measure.AERO_SHARE, new Aero(on, estimate).share());
+        return estimate;
+    }
+
+    private void rider() {
+        ledger.range(Measure.GROUP_SHARE, on.groupShare);
+        ledger.range(Measure.START_LINE_MASS, on.startLineMass);
+        ledger.range(Measure.RIDER_MASS, on.riderMass);
+        ledger.range(Measure.HOUR_POWER, on.hourPower);
+        ledger.range(Measure.POWER_PER_KG, on.hourPower.times(1 / on.riderMass.mid()));
+        ledger.range(Measure.CLIMBING_CADENCE, on.climbingCadence);
+        ledger.range(Measure.HIGHEST_CADENCE, on.highestCadence);
+        skill();
+        ledger.word(Measure.AIM, on.aim);
+        ledger.word(Measure.ROLE, on.training ? "training" : "race");
+        if (on.rider.racesAYear() != null) {
+            ledger.exact(Measure.RACES_A_YEAR, on.rider.racesAYear());
+        }
+        ledger.exact(Measure.USED_BAR_WIDTH, on.rider.barWidth());
+    }
+
+    private void skill() {
+        List<String> words = Rider.SKILLS;
+        String likely = words.get(on.skill);
+        if (on.rider.skill() != null) {
+            ledger.word(Measure.SKILL, likely);
+        } else {
+            ledger.word(Measure.SKILL, words.get(Math.max(0, on.skill - 1)), likely, words.get(Math.min(words.size() - 1, on.skill + 1)));
+        }
+    }
+
+    private void bikeAtHand() {
+        Bike bike = on.bike;
+        ledger.word(Measure.BIKE_AT_HAND, bike.kind());
+        ledger.exact(Measure.RIM_INNER_WIDTH, bike.rimInnerWidth());
+        ledger.yesNo(Measure.HOOKLESS, bike.hookless());
+        ledger.atMost(Measure.TYRE_MARKING, bike.tyreMarking());
+        ledger.atMost(Measure.RIM_MARKING, bike.rimMarking());
+        ledger.atMost(Measure.LOWER_MARKING, lower(bike.tyreMarking(), bike.rimMarking()));
+        ledger.atLeast(Measure.LEAST_TYRE_WIDTH_ON_THE_RIM,
+                bike.rimInnerWidth() == null ? null : Double.valueOf(bike.rimInnerWidth() + TYRE_OVER_RIM));
+        ledger.atMost(Measure.TYRE_CLEARANCE, bike.tyreClearance());
+        ledger.yesNo(Measure.TUBELESS_READY, bike.tubeless());
+        ledger.atMost(Measure.BIKE_DROP_LIMIT, bike.dropLimit());
+        ledger.atMost(Measure.BIKE_MASS_LIMIT, bike.massLimit());
+        ledger.atMost(Measure.FORK_TRAVEL_LIMIT, bike.forkTravel());
+        ledger.atMost(Measure.ROTOR_LIMIT, bike.rotorLimit());
+        ledger.atMost(Measure.LIGHTS_AT_HAND, bike.lights());
+        ledger.yesNo(Measure.POWER_METER_AT_HAND, bike.powerMeter());
+        above(Measure.DROP_ABOVE_THE_MARK, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT);
+        above(Measure.MASS_ABOVE_THE_MARK, Measure.START_LINE_MASS, Measure.BIKE_MASS_LIMIT);
+    }
+
+    /** The lower of two markings; the one that is known where only one is. */
+    private static Double lower(Double a, Double b) {
+        return a == null ? b : b == null ? a : Double.valueOf(Math.min(a, b));
+    }
+
+    /** By how much a measure is above its mark, all three of one resolution; unknown where either is. */
+    private void above(Measure difference, Measure what, Measure mark) {
+        Value value = ledger.get(what);
+        Value most = ledger.get(mark);
+        if (value != null && most != null) {
+            ledger.count(difference, Math.max(0, value.low() - most.mid()), Math.max(0, value.mid() - most.mid()),
+                    Math.max(0, value.high() - most.mid()));
+        }
+    }
+
+    private void rules() {
+        Event.Rules rules = on.event.rules();
+        ledger.yesNo(Measure.AERO_EXTENSIONS_ALLOWED, rules.aeroExtensions());
+        ledger.atMost(Measure.TYRE_WIDTH_ALLOWED, rules.tyreWidthMost());
+        ledger.yesNo(Measure.LIGHTS_REQUIRED, rules.lights());
+        ledger.yesNo(Measure.MUDGUARDS_REQUIRED, rules.mudguards());
+        ledger.yesNo(Measure.OUTSIDE_HELP, rules.outsideHelp());
+        if (on.event.supportKnown()) {
+            ledger.yesNo(Measure.BAG_ON_THE_COURSE, on.event.support().stream().anyMatch(Event.Support::bag));
+        }
+        ledger.atMost(Measure.CUT_OFF, on.event.cutoff());
     }
 
     /** The bike at hand: what is written in the event's block wins over the rider's, field by field. */
@@ -56,9 +217,5 @@ public final class Survey {
 
     private static <T> T or(T first, T second) {
         return first != null ? first : second;
-    }
-
-    private static Value exact(Measure measure, double base) {
-        return Value.exact(measure.scale().resolution().ticks(base));
     }
 }

@@ -41,7 +41,7 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
         private static final double IF_UNKNOWN = 3;
 
         /** Wind at the rider's height, m/s. */
-        double atRider() {
+        public double atRider() {
             return windKnown ? wind * AT_RIDER_HEIGHT : 0;
         }
 
@@ -51,7 +51,7 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
         }
 
         /** Density at a height, kg/m³: the temperature falls with height as in the standard atmosphere. */
-        double density(double height) {
+        public double density(double height) {
             double there = temperature - Air.LAPSE * (height - startHeight);
             return Air.density(Air.standardPressure(height), there, HUMIDITY);
         }

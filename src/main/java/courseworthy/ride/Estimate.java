@@ -399,6 +399,11 @@ public final class Estimate {
         return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), rolling[stretchIndex].mid());
     }
 
+    /** Density of air at the start, kg/m³. */
+    public double density() {
+        return basis.weather().density(basis.weather().startHeight());
+    }
+
     public Way way() {
         return way;
     }

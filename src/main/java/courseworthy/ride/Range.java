@@ -1,5 +1,7 @@
 package courseworthy.ride;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * An uncertain figure: the likely value and the ends between which it should lie.
  *
@@ -46,5 +48,34 @@ public record Range(double low, double mid, double high) {
 
     public boolean isExact() {
         return low == high;
+    }
+
+    /**
+     * A result of independent inputs: each in turn is set to its ends with the others in the middle, and what the result changes by up and
+     * down is joined by the root of the sum of squares (JCGM 100:2008, 5.1.2, from memory).
+     */
+    public static Range of(ToDoubleFunction<double[]> result, Range... inputs) {
+        double[] at = new double[inputs.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = inputs[i].mid;
+        }
+        double mid = result.applyAsDouble(at);
+        double down = 0;
+        double up = 0;
+        for (int i = 0; i < at.length; i++) {
+            double low = with(result, at, i, inputs[i].low) - mid;
+            double high = with(result, at, i, inputs[i].high) - mid;
+            down = Math.hypot(down, Math.max(0, -Math.min(low, high)));
+            up = Math.hypot(up, Math.max(0, Math.max(low, high)));
+        }
+        return new Range(mid - down, mid, mid + up);
+    }
+
+    private static double with(ToDoubleFunction<double[]> result, double[] at, int input, double value) {
+        double kept = at[input];
+        at[input] = value;
+        double changed = result.applyAsDouble(at);
+        at[input] = kept;
+        return changed;
     }
 }

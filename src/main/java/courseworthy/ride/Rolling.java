@@ -72,10 +72,10 @@ public final class Rolling {
             case SAND -> 0.045;
             case SNOW -> 0.035;
             case MUD -> 0.030;
-            case GRASS -> 0.010;
+            case GRASS, WOODCHIPS -> 0.010;
             case PEBBLESTONE -> 0.006;
             case GROUND, EARTH -> 0.004;
-            case GRAVEL, DIRT -> 0.003;
+            case GRAVEL, DIRT, CLAY -> 0.003;
             case FINE_GRAVEL, UNPAVED -> 0.0015;
             case COMPACTED -> 0.001;
             default -> 0;

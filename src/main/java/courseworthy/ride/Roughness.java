@@ -84,10 +84,13 @@ public final class Roughness {
     public static Range of(Surface surface) {
         return switch (surface) {
             case ASPHALT -> new Range(0, 0.3, 1.0);
+            case CHIPSEAL -> new Range(0.2, 0.5, 1.1);
             case CONCRETE -> new Range(0.1, 0.4, 1.2);
             case PAVED -> new Range(0, 0.5, 1.5);
             case METAL, WOOD -> new Range(0.2, 0.8, 1.8);
-            case PAVING_STONES -> new Range(0.4, 0.8, 1.5);
+            case CONCRETE_PLATES -> new Range(0.4, 0.9, 1.7);
+            case CONCRETE_LANES -> new Range(0.5, 1.1, 2.0);
+            case PAVING_STONES, BRICKS -> new Range(0.4, 0.8, 1.5);
             case SETT -> new Range(1.0, 1.6, 2.4);
             case COBBLESTONE -> new Range(1.3, 2.0, 2.8);
             case UNHEWN_COBBLESTONE -> new Range(1.9, 2.6, 3.4);
@@ -97,9 +100,9 @@ public final class Roughness {
             case GRAVEL -> new Range(1.0, 2.0, 3.0);
             case PEBBLESTONE -> new Range(1.3, 2.2, 3.1);
             case GROUND -> new Range(1.0, 2.2, 3.5);
-            case DIRT, EARTH -> new Range(0.9, 2.0, 3.3);
-            case GRASS -> new Range(1.2, 2.0, 3.0);
-            case ROCK -> new Range(2.2, 3.4, 4.6);
+            case DIRT, EARTH, CLAY -> new Range(0.9, 2.0, 3.3);
+            case GRASS, WOODCHIPS -> new Range(1.2, 2.0, 3.0);
+            case ROCK, STONE -> new Range(2.2, 3.4, 4.6);
             case MUD -> new Range(1.2, 2.4, 3.6);
             case SAND, SNOW -> new Range(0.8, 1.8, 3.0);
             case ICE -> new Range(0.1, 1.0, 2.5);

@@ -115,8 +115,9 @@ public final class Way {
     /** Draws a stretch as up, down and flat in turn, and returns the height of its end. */
     private static double draw(Stretch stretch, int index, double from, Steps steps) {
         double length = stretch.length();
-        double rise = stretch.rise() == null ? ASSUMED_CLIMBING * length : stretch.rise();
-        double drop = stretch.drop() == null ? ASSUMED_CLIMBING * length : stretch.drop();
+        double silent = saysClimbing(stretch) ? 0 : ASSUMED_CLIMBING * length;
+        double rise = stretch.rise() == null ? silent : stretch.rise();
+        double drop = stretch.drop() == null ? silent : stretch.drop();
         double slope = slope(rise, drop, stretch);
         double up = slope == 0 ? 0 : rise / slope;
         double down = slope == 0 ? 0 : drop / slope;
@@ -129,6 +130,11 @@ public final class Way {
             height = steps.piece(flat / hills, 0, height, index);
         }
         return height;
+    }
+
+    /** Whether rise or drop is known; where one is, the other is none if it is not written. */
+    public static boolean saysClimbing(Stretch stretch) {
+        return stretch.rise() != null || stretch.drop() != null;
     }
 
     private static double slope(double rise, double drop, Stretch stretch) {

@@ -1,0 +1,166 @@
+package courseworthy.demand;
+
+import courseworthy.ride.DragArea;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.PowerBalance;
+import courseworthy.ride.Range;
+import courseworthy.ride.Way;
+import java.util.Arrays;
+
+/**
+ * The gears that course and rider ask for: ratio = speed over cadence and wheel circumference. Circumference is the nominal one of the
+ * bike's usual tyre, 1.5 % either way, since the tyre is not settled yet.
+ */
+final class Gears {
+
+    private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
+    /** On the steepest 100 m a rider gives hour power, as fresh as the hour of the day leaves it; at most this share more (practice). */
+    private static final double SURGE = 1.2;
+    /** Pedalling pays where it gains this much speed over coasting (practice). */
+    private static final double PAYS = 1.10;
+    /** The fastest part of the lap that is left out: there a little spinning out costs next to nothing. */
+    private static final double LEFT_OUT = 0.01;
+    /** From this share on the group sets the pace for the top gear. */
+    private static final double GROUP_COUNTS = 0.10;
+    /** Wind at the rider's height that may push where none is forecast, m/s. */
+    private static final double SOME_TAILWIND = 2;
+    /** Steps slower than this need no top gear, m/s. */
+    private static final double SLOW = 6;
+
+    private final Premises on;
+    private final Estimate estimate;
+    private final Way way;
+    private final double density;
+
+    Gears(Premises on, Estimate estimate) {
+        this.on = on;
+        this.estimate = estimate;
+        this.way = estimate.way();
+        this.density = estimate.density();
+    }
+
+    void write(Ledger ledger, Steepness.Steepest steepest, Climbs.Climb lastLong) {
+        Range needed = steepest == null ? null : whereSteepest(steepest);
+        ledger.range(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, needed);
+        if (lastLong != null) {
+            ledger.range(Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, onTheLastClimb(lastLong));
+        }
+        Range useful = atSpeed();
+        ledger.range(Measure.RATIO_USEFUL_AT_SPEED, useful);
+        if (needed != null) {
+            ledger.range(Measure.GEAR_RANGE_NEEDED, Range.of(x -> x[0] / x[1], useful, needed));
+        }
+    }
+
+    /** Up to hour power, by how tired the rider is on the last lap there; at the low end the ride's own power. */
+    private Range whereSteepest(Steepness.Steepest steepest) {
+        double at = (on.laps - 1) * way.length() + Math.min(way.length(), steepest.middle());
+        double seconds = estimate.arrivalAt(at);
+        double tired = 1 + Math.min(0, estimate.freshness(seconds));
+        double hour = on.hourPower.mid() * tired;
+        double riding = Math.min(hour, estimate.powerAt(seconds));
+        return ratio(new Range(riding, hour, hour * SURGE), steepest.gradient(), steepest.middle());
+    }
+
+    /** On the power of that hour of the ride. */
+    private Range onTheLastClimb(Climbs.Climb climb) {
+        double top = (on.laps - 1) * way.length() + Math.min(way.length(), climb.to());
+        double tired = estimate.powerAt(estimate.arrivalAt(top));
+        double off = tired * (1 - on.hourPower.low() / on.hourPower.mid());
+        double more = tired * (on.hourPower.high() / on.hourPower.mid() - 1);
+        Range power = new Range(tired - off, tired, tired + more);
+        return ratio(power, Range.exact(climb.gradient()), (climb.from() + climb.to()) / 2);
+    }
+
+    private Range ratio(Range power, Range gradient, double where) {
+        int stretch = way.stretch(estimate.stepAt(Math.min(way.length(), where)));
+        Range rolling = estimate.rolling(stretch);
+        double dragArea = estimate.basis().dragArea().mid();
+        return Range.of(x -> {
+            double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);
+            return gear(speed, x[4], x[5] * on.kind.circumference());
+        }, power, on.startLineMass, rolling, gradient, on.climbingCadence, CIRCUMFERENCE_OFF);
+    }
+
+    /**
+     * Chainring over sprocket.
+     *
+     * @param speed         m/s
+     * @param cadence       turns of the crank a minute
+     * @param circumference m
+     */
+    static double gear(double speed, double cadence, double circumference) {
+        return speed * 60 / (cadence * circumference);
+    }
+
+    private Range atSpeed() {
+        double onTheFlat = flat(on.hourPower.mid(), on.groupShare.mid() >= GROUP_COUNTS, 0);
+        double fastest = Math.max(fastestPedalled(), onTheFlat);
+        double pushed = flat(on.hourPower.high(), on.groupShare.high() >= GROUP_COUNTS, tailwind());
+        Range speed = Range.around(fastest * 0.95, fastest, pushed);
+        return Range.of(x -> gear(x[0], x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
+    }
+
+    private double tailwind() {
+        return estimate.basis().weather().windKnown() ? estimate.basis().weather().atRider() : SOME_TAILWIND;
+    }
+
+    /** Speed on the flat of the easiest rolling stretch, m/s. */
+    private double flat(double power, boolean group, double tailwind) {
+        double dragArea = DragArea.alone(on.kind, on.riderMass.mid()).mid();
+        double behind = group ? DragArea.inTheGroup(DragArea.alone(on.kind, on.riderMass.mid())).mid() : dragArea;
+        double least = Double.MAX_VALUE;
+        double cap = 0;
+        for (int i = 0; i < on.course.stretches().size(); i++) {
+            least = Math.min(least, estimate.rolling(i).mid());
+            cap = Math.max(cap, estimate.cap(i).mid());
+        }
+        double free = PowerBalance.of(on.startLineMass.mid(), behind, least).speed(power, -tailwind, 0, density);
+        return Math.min(cap, free);
+    }
+
+    /** The fastest speed at which pedalling still pays, the fastest hundredth of the lap left out, m/s; 0 where there is none. */
+    private double fastestPedalled() {
+        int size = way.size();
+        double[] speeds = new double[size];
+        for (int i = 0; i < size; i++) {
+            speeds[i] = pays(i) ? estimate.speed(0, i) : 0;
+        }
+        int[] order = fastestFirst(speeds);
+        double left = LEFT_OUT * way.length();
+        for (int step : order) {
+            left -= way.length(step);
+            if (left <= 0) {
+                return speeds[step];
+            }
+        }
+        return 0;
+    }
+
+    private boolean pays(int step) {
+        double speed = estimate.speed(0, step);
+        int stretch = way.stretch(step);
+        if (speed < SLOW || speed >= estimate.cap(stretch).mid()) {
+            return false;
+        }
+        double coasting = estimate.balance(stretch).speed(0, 0, way.gradient(step), density);
+        return speed >= PAYS * coasting;
+    }
+
+    /** Steps by speed, fastest first; only those above 0. */
+    private static int[] fastestFirst(double[] speeds) {
+        long[] keys = new long[speeds.length];
+        int size = 0;
+        for (int i = 0; i < speeds.length; i++) {
+            if (speeds[i] > 0) {
+                keys[size++] = ((long) Math.round(speeds[i] * 1e4) << 32) | i;
+            }
+        }
+        Arrays.sort(keys, 0, size);
+        int[] order = new int[size];
+        for (int i = 0; i < size; i++) {
+            order[i] = (int) keys[size - 1 - i];
+        }
+        return order;
+    }
+}

@@ -1,0 +1,148 @@
+package courseworthy.demand;
+
+import courseworthy.event.Event;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import courseworthy.ride.Way;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Locale;
+
+/** What the day asks: heat and cold where the rider is at the hour, and how much of it is dark. */
+final class Weathering {
+
+    /** A forecast is good to this, °C (common practice, no source). */
+    private static final double FORECAST_OFF = 2;
+    /** Where only the lowest or the highest is forecast, the other is this far off, °C (practice). */
+    private static final double USUAL_SWING = 8;
+    /** Where the start is not written it may be this much earlier or later, s. */
+    private static final int START_OFF = 2 * 3600;
+
+    private final Premises on;
+    private final Estimate estimate;
+    private final Way way;
+    private final double slower;
+    private Day day;
+
+    Weathering(Premises on, Estimate estimate) {
+        this.on = on;
+        this.estimate = estimate;
+        this.way = estimate.way();
+        this.slower = estimate.total().high() / estimate.riding().mid();
+        Event.Forecast forecast = on.event.forecast();
+        if (forecast.low() != null || forecast.high() != null) {
+            double low = forecast.low() != null ? forecast.low() : forecast.high() - USUAL_SWING;
+            double high = forecast.high() != null ? forecast.high() : forecast.low() + USUAL_SWING;
+            day = new Day(on.start, estimate.total().high(), low, high);
+        }
+    }
+
+    void write(Ledger ledger) {
+        Event.Forecast forecast = on.event.forecast();
+        ledger.word(Measure.GROUND, forecast.ground());
+        ledger.exact(Measure.WIND, forecast.wind());
+        boolean placed = on.event.date() != null && !Double.isNaN(on.course.latitude());
+        if (!on.startKnown && (placed || day != null)) {
+            ledger.assume("start", "8:00 (6:00 to 10:00)");
+        }
+        Daylight light = placed ? daylight(ledger) : null;
+        if (day != null) {
+            assumeSwing(ledger);
+            temperatures(ledger, light);
+        }
+    }
+
+    private void assumeSwing(Ledger ledger) {
+        Event.Forecast forecast = on.event.forecast();
+        if (forecast.low() == null || forecast.high() == null) {
+            ledger.assume(forecast.low() == null ? "lowest temperature" : "highest temperature",
+                    String.format(Locale.ROOT, "%.0f C %s the other", USUAL_SWING, forecast.low() == null ? "under" : "over"));
+        }
+    }
+
+    /** The temperature at a riding time of the middle estimate and a height, °C; null without a forecast. */
+    Double temperature(double ridingSeconds, double height) {
+        return day == null ? null : Double.valueOf(day.temperature(ridingSeconds * pauses(), height - startHeight()));
+    }
+
+    /** Time on the way over time riding, stops spread evenly. */
+    private double pauses() {
+        return estimate.total().mid() / estimate.riding().mid();
+    }
+
+    private double startHeight() {
+        return way.size() == 0 ? 0 : way.height(0);
+    }
+
+    private void temperatures(Ledger ledger, Daylight light) {
+        double coldest = Double.MAX_VALUE;
+        double hottest = -Double.MAX_VALUE;
+        double night = Double.MAX_VALUE;
+        double summit = Double.NaN;
+        double highest = -Double.MAX_VALUE;
+        double wasDark = -1;
+        boolean dark = false;
+        for (int lap = 0; lap < on.laps; lap++) {
+            for (int i = 0; i < way.size(); i++) {
+                double seconds = estimate.arrival(lap, i);
+                double t = temperature(seconds, way.height(i));
+                coldest = Math.min(coldest, t);
+                hottest = Math.max(hottest, t);
+                if (way.height(i) > highest) {
+                    highest = way.height(i);
+                    summit = t;
+                }
+                if (light != null && seconds * slower - wasDark > 300) {
+                    wasDark = seconds * slower;
+                    dark = light.dark(wasDark);
+                }
+                night = dark ? Math.min(night, day.temperature(seconds * slower, way.height(i) - startHeight())) : night;
+            }
+        }
+        double start = day.temperature(0, 0);
+        ledger.range(Measure.START_TEMPERATURE, Range.within(start, FORECAST_OFF));
+        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), FORECAST_OFF));
+        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), FORECAST_OFF));
+        if (on.course.line() != null) {
+            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, FORECAST_OFF));
+        }
+        if (night < Double.MAX_VALUE) {
+            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, FORECAST_OFF));
+        }
+    }
+
+    /** Dark hours of the slow estimate; the low end that of the middle, each at the likely start and, where it is not written, earlier and later. */
+    private Daylight daylight(Ledger ledger) {
+        ZoneOffset offset = on.event.offset();
+        double beside = offset != null ? offset.getTotalSeconds() : Math.round(on.course.longitude() / 15 * 3600);
+        if (offset == null) {
+            ledger.assume("local time's offset from UTC", "the sun's, by longitude");
+        }
+        double mid = estimate.total().mid();
+        double slow = estimate.total().high();
+        Instant midnight = LocalDateTime.of(on.event.date(), java.time.LocalTime.MIDNIGHT).toInstant(ZoneOffset.UTC)
+                .minusSeconds(Math.round(beside));
+        Daylight likely = daylight(midnight, on.start, slow);
+        double least = Math.min(likely.darkUntil(mid), likely.darkUntil(slow));
+        double most = likely.darkUntil(slow);
+        double leastLeft = likely.lightLeft(slow);
+        double mostLeft = Math.max(leastLeft, likely.lightLeft(mid));
+        if (!on.startKnown) {
+            for (int shift : new int[] {-START_OFF, START_OFF}) {
+                Daylight other = daylight(midnight, on.start + shift, slow);
+                least = Math.min(least, Math.min(other.darkUntil(mid), other.darkUntil(slow)));
+                most = Math.max(most, other.darkUntil(slow));
+                leastLeft = Math.min(leastLeft, other.lightLeft(slow));
+                mostLeft = Math.max(mostLeft, other.lightLeft(mid));
+            }
+        }
+        ledger.range(Measure.DARK_HOURS, Range.around(least, likely.darkUntil(slow), most));
+        ledger.range(Measure.DAYLIGHT_TO_SPARE, Range.around(leastLeft, likely.lightLeft(slow), mostLeft));
+        return likely;
+    }
+
+    private Daylight daylight(Instant midnight, int startOfDay, double lasting) {
+        return new Daylight(midnight.plusSeconds(startOfDay), lasting, on.course.latitude(), on.course.longitude());
+    }
+}
