@@ -153,7 +153,7 @@ final class Gears {
         int size = 0;
         for (int i = 0; i < speeds.length; i++) {
             if (speeds[i] > 0) {
-                keys[size++] = ((long) Math.round(speeds[i] * 1e4) << 32) | i;
+                keys[size++] = (Math.round(speeds[i] * 1e4) << 32) | i;
             }
         }
         Arrays.sort(keys, 0, size);
