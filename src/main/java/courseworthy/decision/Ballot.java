@@ -110,7 +110,7 @@ final class Ballot {
                 candidates.add(option);
             }
         }
-        for (Rank striking : Rank.values()) {
+        for (Rank striking : strikes.isEmpty() ? new Rank[0] : Rank.values()) {
             candidates = least(candidates, option -> weightOn(option,
                     strikes.stream().filter(claim -> claim.author().rank() == striking).toList()));
         }

@@ -11,7 +11,6 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
@@ -59,14 +58,25 @@ public final class Settling {
     private final Ballot ballot;
 
     private Settling(Topic topic, List<Claim> claims) {
-        List<Claim> sorted = new ArrayList<>(new LinkedHashSet<>(claims));
-        sorted.sort(STRONGEST_FIRST);
+        List<Claim> sorted = eachOnce(claims);
         sorted.forEach(claim -> check(topic, claim));
         this.topic = topic;
         this.bounding = sorted.stream().filter(claim -> claim.verb() != Verb.PREFER && claim.verb() != Verb.AVOID).toList();
         this.limits = bounding.stream().filter(claim -> claim.author().rank() == Rank.LIMIT).toList();
         this.bounds = new Bounds(topic, Room.of(topic), bounding);
         this.ballot = new Ballot(topic, sorted);
+    }
+
+    private static List<Claim> eachOnce(List<Claim> claims) {
+        List<Claim> sorted = new ArrayList<>(claims);
+        sorted.sort(STRONGEST_FIRST);
+        List<Claim> out = new ArrayList<>(sorted.size());
+        for (Claim claim : sorted) {
+            if (out.isEmpty() || !claim.equals(out.get(out.size() - 1))) {
+                out.add(claim);
+            }
+        }
+        return out;
     }
 
     /**

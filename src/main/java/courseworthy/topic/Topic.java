@@ -42,6 +42,12 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         return options.indexOf(word);
     }
 
+    /** By name alone: topics are the keys of many maps. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     @Override
     public String toString() {
         return name;
