@@ -1,0 +1,173 @@
+package courseworthy.event;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class EventReaderTest {
+
+    @TempDir
+    Path folder;
+
+    private final Faults faults = new Faults();
+
+    private Event read(String text) {
+        try {
+            return EventReader.read(Files.writeString(folder.resolve("e.yaml"), text), "e.yaml", faults);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private List<String> said() {
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+
+    @Test
+    void everythingWrittenIsReadInBaseUnits() {
+        Event event = read("""
+                name: Long Loop
+                role: race
+                date: 2026-05-09
+                start: 07:30
+                utc offset: +02:00
+                laps: 2
+                aim: time
+                cut-off: 14 h
+                group share: 35 %
+                forecast: {low: 41 F, high: 24 C, ground: damp, wind: 18 km/h, wind from: SW}
+                support:
+                  - {at: 88 km, water: yes, food: yes, bag: yes}
+                  - {at: 42 km, water: yes, food: no}
+                rules:
+                  aero extensions: forbidden
+                  tyre width: at most 45 mm
+                  lights: required
+                  mudguards: not required
+                  outside help: allowed
+                  kit: [whistle, foil blanket]
+                  edition: 2026, second issue
+                start height: 1200 ft
+                bike: {kind: gravel}
+                """);
+        assertThat(said()).isEmpty();
+        assertThat(event.name()).isEqualTo("Long Loop");
+        assertThat(event.file()).isEqualTo("e.yaml");
+        assertThat(event.role()).isEqualTo("race");
+        assertThat(event.date()).isEqualTo(LocalDate.of(2026, 5, 9));
+        assertThat(event.start()).isEqualTo(LocalTime.of(7, 30));
+        assertThat(event.offset()).isEqualTo(ZoneOffset.ofHours(2));
+        assertThat(event.laps()).isEqualTo(2);
+        assertThat(event.aim()).isEqualTo("time");
+        assertThat(event.cutoff()).isEqualTo(50_400);
+        assertThat(event.groupShare()).isEqualTo(0.35);
+        assertThat(event.forecast()).isEqualTo(new Event.Forecast(5.0, 24.0, "damp", 5.0, 225.0));
+        assertThat(event.support()).containsExactly(new Event.Support(42_000, true, false, false), new Event.Support(88_000, true, true, true));
+        assertThat(event.supportKnown()).isTrue();
+        assertThat(event.rules()).isEqualTo(
+                new Event.Rules(false, 0.045, true, false, true, List.of("whistle", "foil blanket"), "2026, second issue"));
+        assertThat(event.startHeight()).isEqualTo(365.76);
+        assertThat(event.bike().get("kind").describe()).isEqualTo("\"gravel\"");
+    }
+
+    @Test
+    void whatIsNotWrittenIsUnknown() {
+        assertThat(read("name: Some Day\n")).isEqualTo(new Event("Some Day", "e.yaml", null, null, null, null, null, null, null, null,
+                Event.Forecast.UNKNOWN, List.of(), false, Event.Rules.NONE, null, null));
+        assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void noSupportIsSomethingElseThanNothingSaidOfIt() {
+        assertThat(read("support: none\n").supportKnown()).isTrue();
+        assertThat(read("support: []\n").support()).isEmpty();
+        assertThat(read("name: x\n").supportKnown()).isFalse();
+        assertThat(said()).isEmpty();
+    }
+
+    /** The sixteen points of the compass, 22.5 degrees each. */
+    @ParameterizedTest
+    @CsvSource({"N, 0", "NE, 45", "ENE, 67.5", "S, 180", "W, 270", "NNW, 337.5", "225 deg, 225", "0 deg, 0", "360 deg, 0"})
+    void windComesFromAPointOrAnAngle(String written, double degrees) {
+        assertThat(read("forecast: {wind from: " + written + "}\n").forecast().from()).isEqualTo(degrees);
+        assertThat(said()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"+00:00, 0", "-00:00, 0", "-03:30, -12600", "+05:45, 20700", "+14:00, 50400", "-12:00, -43200"})
+    void offsetsOfAllZonesAreRead(String written, int seconds) {
+        assertThat(read("utc offset: " + written + "\n").offset().getTotalSeconds()).isEqualTo(seconds);
+        assertThat(said()).isEmpty();
+    }
+
+    /** Each slip alone, and all that is said of it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "role: racing|e.yaml:1: role: found \"racing\", expected one of: training, race",
+            "date: 9.5.2026|e.yaml:1: date: found \"9.5.2026\", expected a day as YYYY-MM-DD, such as 2026-05-09",
+            "date: 2026-02-30|e.yaml:1: date: found \"2026-02-30\", expected a day as YYYY-MM-DD, such as 2026-05-09;The calendar has no such day.",
+            "start: 7:30|e.yaml:1: start: found \"7:30\", expected a time of day as HH:MM, such as 07:30",
+            "start: 24:00|e.yaml:1: start: found \"24:00\", expected a time of day as HH:MM, such as 07:30",
+            "start: 7h30|e.yaml:1: start: found \"7h30\", expected a time of day as HH:MM, such as 07:30",
+            "utc offset: 2|e.yaml:1: utc offset: found \"2\", expected local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00",
+            "utc offset: +15:00|e.yaml:1: utc offset: found \"+15:00\", expected local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00",
+            "utc offset: +02:75|e.yaml:1: utc offset: found \"+02:75\", expected local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00",
+            "laps: 0|e.yaml:1: laps: found \"0\", expected a whole number from 1 to 100",
+            "aim: win|e.yaml:1: aim: found \"win\", expected one of: finish, time, podium",
+            "cut-off: 5 min|e.yaml:1: cut-off: found \"5 min\", expected a time from 10 min to 240 h",
+            "group share: 120 %|e.yaml:1: group share: found \"120 %\", expected a share from 0 % to 100 %",
+            "group share: 0.3|e.yaml:1: group share: found \"0.3\", expected a share with its sign, such as 6 %;Add the unit, one of: %.",
+            "forecast: dry|e.yaml:1: forecast: found \"dry\", expected a block of keys",
+            "forecast: {low: 20 C, high: 10 C}|e.yaml:1: low: found \"20 C\", expected no more than the high",
+            "forecast: {high: 80 C}|e.yaml:1: high: found \"80 C\", expected a temperature from -40 C to 55 C",
+            "forecast: {ground: mud}|e.yaml:1: ground: found \"mud\", expected one of: dry, damp, wet",
+            "forecast: {wind: 300 km/h}|e.yaml:1: wind: found \"300 km/h\", expected a mean wind from 0 m/s to 50 m/s",
+            "forecast: {wind from: sw}|e.yaml:1: wind from: found \"sw\", expected a direction the wind comes from, such as SW or 225 deg;Did you mean \"SW\"?",
+            "forecast: {wind from: 400 deg}|e.yaml:1: wind from: found \"400 deg\", expected a direction the wind comes from, such as SW or 225 deg",
+            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from",
+            "support: plenty|e.yaml:1: support: found \"plenty\", expected a list of points, or none;Start each point with a dash: \"- {at: 42 km, water: yes}\".",
+            "support: [{water: yes}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
+            "support: [{at: 42 km}]|e.yaml:1: support: found a point that offers nothing, expected water, food or bag;Add what there is, such as \"water: yes\".",
+            "support: [{at: 42 km, beer: yes, water: yes}]|e.yaml:1: beer: found an unknown key, expected one of: at, water, food, bag",
+            "rules: {aero extensions: no}|e.yaml:1: aero extensions: found \"no\", expected one of: forbidden, allowed",
+            "rules: {lights: yes}|e.yaml:1: lights: found \"yes\", expected one of: not required, required",
+            "rules: {tyre width: 45 mm}|e.yaml:1: tyre width: found \"45 mm\", expected the widest tyre allowed, such as at most 45 mm;Widths run from 18 mm to 130 mm.",
+            "rules: {tyre width: at most 45 m}|e.yaml:1: tyre width: found \"at most 45 m\", expected the widest tyre allowed, such as at most 45 mm;Widths run from 18 mm to 130 mm.",
+            "rules: {helmets: required}|e.yaml:1: helmets: found an unknown key, expected one of: edition, aero extensions, tyre width, lights, mudguards, outside help, kit",
+            "start height: 12 km|e.yaml:1: start height: found \"12 km\", expected a height from -450 m to 9000 m",
+            "bike: gravel|e.yaml:1: bike: found \"gravel\", expected a block of keys",
+            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, laps, aim, cut-off, group share, "
+                    + "forecast, support, rules, start height, bike;Did you mean \"laps\"?"})
+    void aSlipIsSaidInFull(String text, String message) {
+        read(text + "\n");
+        assertThat(said()).containsExactly(message.replace(";", "\n    "));
+    }
+
+    @Test
+    void slipsAreSaidTogetherInTheOrderOfTheirLines() {
+        read("laps: none\ndate: tomorrow\nforecast:\n  low: 3\n  ground: soggy\nrules:\n  lights: on\n");
+        assertThat(said()).extracting(s -> s.substring(0, s.indexOf(": found"))).containsExactly(
+                "e.yaml:1: laps", "e.yaml:2: date", "e.yaml:4: low", "e.yaml:5: ground", "e.yaml:7: lights");
+    }
+
+    @Test
+    void theKeysAreThoseThatAreRead() {
+        read("zzz: 1\n");
+        assertThat(said().get(0)).contains("one of: " + String.join(", ", EventReader.KEYS));
+        assertThat(read("forecast: {zzz: 1}\nsupport: [{zzz: 1}]\nrules: {zzz: 1}\n")).isNotNull();
+        assertThat(said()).anyMatch(s -> s.contains("one of: " + String.join(", ", EventReader.FORECAST_KEYS)));
+        assertThat(said()).anyMatch(s -> s.contains("one of: " + String.join(", ", EventReader.SUPPORT_KEYS)));
+    }
+}

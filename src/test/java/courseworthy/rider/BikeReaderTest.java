@@ -1,0 +1,118 @@
+package courseworthy.rider;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.text.Yaml;
+import courseworthy.topic.Topics;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BikeReaderTest {
+
+    private final Faults faults = new Faults();
+
+    private Bike read(String text) {
+        return BikeReader.read("b.yaml", Yaml.read(text.getBytes(StandardCharsets.UTF_8), "b.yaml", faults), faults);
+    }
+
+    private List<String> said() {
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+
+    /** 1 psi = 6894.757293168 Pa (NIST SP 811). */
+    @Test
+    void everythingWrittenIsReadInBaseUnits() {
+        Bike bike = read("""
+                kind: cross-country full suspension
+                mass: 11.2 kg
+                rim inner width: 30 mm
+                hookless: yes
+                tyre marking: 40 psi
+                rim marking: 3.5 bar
+                tyre clearance: 2.4 in
+                tubeless: yes
+                use category: EN 3
+                mass limit: 120 kg
+                fork travel: 130 mm
+                lights: 6:30 h
+                rotor limit: 180 mm
+                power meter: no
+                """);
+        assertThat(said()).isEmpty();
+        assertThat(bike).isEqualTo(new Bike("cross-country full suspension", 11.2, 0.03, true, 40 * 6894.757293168, 350_000.0, 0.06096, true,
+                0.6, "EN 3", 120.0, 0.13, 23_400.0, 0.18, false));
+    }
+
+    @Test
+    void anEmptyBlockIsNotGuessedAt() {
+        assertThat(read("kind: gravel\n")).isEqualTo(
+                new Bike("gravel", null, null, null, null, null, null, null, null, null, null, null, null, null, null));
+    }
+
+    /** EN 17406 and ASTM F2043-13(2018) as cited beside the table; the lower of mark and own figure counts. */
+    @ParameterizedTest
+    @CsvSource({"EN 1, 0.15", "EN 2, 0.15", "EN 3, 0.60", "EN 4, 1.20", "EN 5,", "EN 6, 0.15", "ASTM 1, 0", "ASTM 2, 0.15", "ASTM 3, 0.61",
+            "ASTM 4, 1.22", "ASTM 5,"})
+    void theMarkedCategoryBoundsTheDrop(String category, Double drop) {
+        assertThat(read("use category: " + category + "\n").dropLimit()).isEqualTo(drop);
+        assertThat(read("use category: " + category + "\ndrop limit: 10 cm\n").dropLimit()).isEqualTo(drop == null ? 0.1 : Math.min(drop, 0.1));
+        assertThat(read("use category: " + category + "\ndrop limit: 3 m\n").dropLimit()).isEqualTo(drop == null ? 3 : drop);
+    }
+
+    @Test
+    void everySlipIsSaidAtOnce() {
+        read("""
+                kind: mountain
+                mass: 400 g
+                rim inner width: 3 mm
+                hookless: maybe
+                tyre marking: 40 bar
+                rim marking: 3,5 bar
+                tyre clearance: 2.4 m
+                tubeless: 1
+                use category: 3
+                drop limit: 60 m
+                mass limit: 30 kg
+                fork travel: 1.3 m
+                lights: 6 kg
+                rotor limit: 18 mm
+                power meter: left
+                colour: red
+                """);
+        assertThat(said()).containsExactly(
+                "b.yaml:1: kind: found \"mountain\", expected one of: road, gravel, cross-country hardtail, cross-country full suspension, trail",
+                "b.yaml:2: mass: found \"400 g\", expected a mass from 4 kg to 40 kg",
+                "b.yaml:3: rim inner width: found \"3 mm\", expected a width from 12 mm to 60 mm",
+                "b.yaml:4: hookless: found \"maybe\", expected yes or no",
+                "b.yaml:5: tyre marking: found \"40 bar\", expected a pressure from 0.5 bar to 15 bar",
+                "b.yaml:6: rim marking: found \"3,5 bar\", expected a pressure with its unit, such as 1.6 bar or 23 psi\n"
+                        + "    Write the decimal with a point and no thousands separator.",
+                "b.yaml:7: tyre clearance: found \"2.4 m\", expected a width from 18 mm to 130 mm",
+                "b.yaml:8: tubeless: found \"1\", expected yes or no",
+                "b.yaml:9: use category: found \"3\", expected one of: EN 1, EN 2, EN 3, EN 4, EN 5, EN 6, ASTM 1, ASTM 2, ASTM 3, ASTM 4, ASTM 5",
+                "b.yaml:10: drop limit: found \"60 m\", expected a height from 0 m to 5 m",
+                "b.yaml:11: mass limit: found \"30 kg\", expected a mass from 60 kg to 300 kg",
+                "b.yaml:12: fork travel: found \"1.3 m\", expected a travel from 20 mm to 250 mm",
+                "b.yaml:13: lights: found \"6 kg\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
+                "b.yaml:14: rotor limit: found \"18 mm\", expected a diameter from 120 mm to 250 mm",
+                "b.yaml:15: power meter: found \"left\", expected yes or no",
+                "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, drop limit, mass, rim inner width, hookless, "
+                        + "tyre marking, rim marking, tyre clearance, tubeless, mass limit, fork travel, lights, rotor limit, power meter");
+    }
+
+    @Test
+    void theKindsAreTheOptionsOfTheTopicAndTheKeysThoseThatAreRead() {
+        assertThat(BikeReader.KINDS).isEqualTo(Topics.of("bike").options());
+        StringBuilder all = new StringBuilder();
+        for (String key : BikeReader.KEYS) {
+            all.append(key).append(": x\n");
+        }
+        read(all.toString());
+        assertThat(said()).hasSize(BikeReader.KEYS.size()).noneMatch(s -> s.contains("unknown key"));
+    }
+}
