@@ -215,12 +215,12 @@ public final class CourseReader {
         }
         double missed = Math.abs(total - length) / length;
         if (missed > MOST_MISSED) {
-            faults.add(shown, profile.stretchesLine(), "stretches", "a total of " + Say.length(total),
-                    Say.length(length) + ", the track's length, within 2 %", "Correct the lengths, or add the stretches that are missing.");
+            faults.add(shown, profile.stretchesLine(), "stretches", "a total of " + Say.exactly(total),
+                    Say.exactly(length) + ", the track's length, within 2 %", "Correct the lengths, or add the stretches that are missing.");
             return null;
         }
         if (missed > MISSED_UNSAID) {
-            notes.add("The stretches add up to " + Say.length(total) + ", the track to " + Say.length(length)
+            notes.add("The stretches add up to " + Say.exactly(total) + ", the track to " + Say.exactly(length)
                     + ": their lengths were scaled to the track.");
         }
         List<Stretch> out = new ArrayList<>();

@@ -1,11 +1,9 @@
 package courseworthy.course;
 
 import courseworthy.problem.Faults;
-import java.io.BufferedInputStream;
-import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UnsupportedEncodingException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -24,16 +22,12 @@ import javax.xml.stream.XMLStreamReader;
  * there is no track; extensions are passed over. Coordinates must be decimal degrees within -90..90 and -180..180.
  *
  * <p>The file is hostile until proven otherwise: document types and entities are refused, nothing but the named file is opened, and
- * bytes, points, depth and the size of any one element are bounded, so that reading stays within 256 MB.
+ * characters, points, depth and the size of any one element are bounded, so that reading stays within 256 MB.
  */
 final class GpxReader {
 
-    /** Largest file read, in bytes: 54,000 points (a second each for 15 h) with all sensors take about 25 MB. */
-    static final int MOST_BYTES = 64_000_000;
     /** Most points read. */
     static final int MOST_POINTS = 400_000;
-    /** Most bytes between two steps of the parser: one tag with its attributes, or one piece of text. */
-    static final int MOST_AT_ONCE = 1_000_000;
     private static final int DEEPEST = 100;
     private static final int LONGEST_NAME = 200;
     private static final List<String> NAMESPACES =
@@ -43,7 +37,7 @@ final class GpxReader {
     private final Path path;
     private final String shown;
     private final Faults faults;
-    private final Metered source;
+    private final XmlText source;
     private XMLStreamReader xml;
     private String space;
     private int depth;
@@ -62,10 +56,10 @@ final class GpxReader {
     private String badText = "";
     private String badExpected = "";
 
-    private GpxReader(Path path, String shown, InputStream in, Faults faults) {
+    private GpxReader(Path path, String shown, XmlText source, Faults faults) {
         this.path = path;
         this.shown = shown;
-        this.source = new Metered(in);
+        this.source = source;
         this.faults = faults;
     }
 
@@ -77,7 +71,9 @@ final class GpxReader {
      */
     static Gpx read(Path path, String shown, Faults faults) {
         try (InputStream in = Files.newInputStream(path)) {
-            return new GpxReader(path, shown, in, faults).read();
+            return new GpxReader(path, shown, XmlText.of(in), faults).read();
+        } catch (IllegalArgumentException e) {
+            faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
         } catch (NoSuchFileException e) {
             faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
         } catch (IOException e) {
@@ -87,7 +83,7 @@ final class GpxReader {
         return null;
     }
 
-    private Gpx read() throws IOException {
+    private Gpx read() {
         try {
             xml = hardened().createXMLStreamReader(source);
             document();
@@ -146,11 +142,11 @@ final class GpxReader {
     }
 
     private int next() throws XMLStreamException {
-        source.sinceStep = 0;
+        source.step();
         int event = xml.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
             throw new Refused(line(), "", "a document type or entity of its own", WANTED + " without one",
-                    "Export the track again, or remove the <!DOCTYPE ...> part.");
+                    "Export the track again, or remove the <!DOCTYPE ...> part. A web page saved by mistake starts so too.");
         }
         return event;
     }
@@ -396,8 +392,9 @@ final class GpxReader {
 
     private Gpx result() {
         if (badPoints > 0) {
-            String mend = badPoints == 1 ? "" : badPoints + " values in the file are wrong; this is the first. ";
-            throw new Refused(badLine, badField, badText, badExpected, mend + "Correct or remove them, or export the track again.");
+            String many = badPoints == 1 ? "" : badPoints + " values in the file are wrong; this is the first. ";
+            String comma = badText.indexOf(',') > 0 ? "Write decimals with a point. " : "";
+            throw new Refused(badLine, badField, badText, badExpected, many + comma + "Correct or remove them, or export the track again.");
         }
         boolean route = tracks.isEmpty() && !routes.isEmpty();
         return new Gpx(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints);
@@ -408,13 +405,11 @@ final class GpxReader {
         Throwable cause = cause(e);
         Location at = e instanceof XMLStreamException broken ? broken.getLocation() : null;
         int line = at == null ? line() : Math.max(0, at.getLineNumber());
-        if (cause instanceof TooMuch much) {
+        if (cause instanceof XmlText.TooMuch much) {
             faults.add(shown, line, "", much.getMessage(), WANTED, "Thin the track out, or export it without extensions.");
-        } else if (source.total == 0) {
+        } else if (source.isEmpty()) {
             faults.add(shown, 0, "", "an empty file", WANTED, "Export the course again.");
-        } else if (cause instanceof UnsupportedEncodingException) {
-            faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
-        } else if (cause instanceof CharConversionException) {
+        } else if (cause instanceof CharacterCodingException) {
             faults.add(shown, line, "", "bytes that do not fit the file's encoding", "text in the encoding its first line names",
                     "Save the file as UTF-8.");
         } else if (open.isEmpty()) {
@@ -431,13 +426,13 @@ final class GpxReader {
     private boolean atEnd(Location at) {
         int lines = 1;
         int column = 1;
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-            for (int b = in.read(); b >= 0; b = in.read()) {
-                if (b == '\n') {
-                    lines++;
-                    column = 1;
-                } else if ((b & 0xC0) != 0x80) {
-                    column++;
+        char[] chars = new char[8192];
+        try (InputStream in = Files.newInputStream(path); XmlText text = XmlText.of(in)) {
+            for (int read = text.read(chars); read >= 0; read = text.read(chars)) {
+                text.step();
+                for (int i = 0; i < read; i++) {
+                    column = chars[i] == '\n' ? 1 : column + 1;
+                    lines += chars[i] == '\n' ? 1 : 0;
                 }
             }
         } catch (IOException e) {
@@ -452,54 +447,6 @@ final class GpxReader {
             cause = cause.getCause();
         }
         return cause;
-    }
-
-    /** Says that a bound was reached. */
-    private static final class TooMuch extends IOException {
-
-        private static final long serialVersionUID = 1L;
-
-        TooMuch(String found) {
-            super(found);
-        }
-    }
-
-    /** Counts what the parser takes in, and stops it at the bounds. */
-    private static final class Metered extends InputStream {
-
-        private final InputStream in;
-        long total;
-        int sinceStep;
-
-        Metered(InputStream in) {
-            this.in = in;
-        }
-
-        @Override
-        public int read() throws IOException {
-            return count(in.read(), 1);
-        }
-
-        @Override
-        public int read(byte[] bytes, int from, int most) throws IOException {
-            int read = in.read(bytes, from, most);
-            return count(read, read);
-        }
-
-        private int count(int result, int read) throws IOException {
-            if (result < 0) {
-                return result;
-            }
-            total += read;
-            sinceStep += read;
-            if (total > MOST_BYTES) {
-                throw new TooMuch("a file over " + MOST_BYTES / 1_000_000 + " MB");
-            }
-            if (sinceStep > MOST_AT_ONCE) {
-                throw new TooMuch("a single element or text over " + MOST_AT_ONCE / 1_000_000 + " MB");
-            }
-            return result;
-        }
     }
 
     /** A growing run of points. */

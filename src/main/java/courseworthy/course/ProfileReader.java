@@ -73,12 +73,13 @@ final class ProfileReader {
         return latitude == null || longitude == null ? Double.NaN : which.inBase();
     }
 
-    private static void bothOrNeither(Fields fields) {
+    private void bothOrNeither(Fields fields) {
         boolean latitude = fields.has("latitude");
         boolean longitude = fields.has("longitude");
         if (latitude != longitude) {
             String missing = latitude ? "longitude" : "latitude";
-            fields.fault(missing, "no such key", "both latitude and longitude, or neither", "Add a line \"" + missing + ": 47.1 deg\".");
+            faults.add(shown, fields.lineOf(latitude ? "latitude" : "longitude"), missing, "no such key",
+                    "both latitude and longitude, or neither", "Add a line \"" + missing + ": 47.1 deg\".");
         }
     }
 

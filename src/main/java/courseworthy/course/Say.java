@@ -11,6 +11,11 @@ final class Say {
         return metres < 1000 ? metres(metres) : tenths(metres / 1000) + " km";
     }
 
+    /** Metres under 1 km, else kilometres to 10 m: {@code 850 m}, {@code 84.26 km}. */
+    static String exactly(double metres) {
+        return metres < 1000 ? metres(metres) : hundredths(metres / 1000) + " km";
+    }
+
     /** Whole metres: {@code 1240 m}. */
     static String metres(double metres) {
         return Math.round(metres) + " m";
