@@ -114,9 +114,9 @@ public final class BriefMarkdown {
 
     private void why() {
         page.heading(2, "Why");
+        page.emphasised(Words.ELSE_PRACTICE);
         for (Reason reason : brief.reasons()) {
-            page.bullet(Words.values(reason.decisions()) + ".",
-                    reason.claim().author().because() + " (" + Words.standing(reason.claim().author()) + ")");
+            page.bullet(Words.values(reason.decisions()) + ":", Words.because(reason.claim().author()));
         }
     }
 
@@ -129,7 +129,7 @@ public final class BriefMarkdown {
                     titled = true;
                 }
                 page.bullet(decision.topic().name() + ":", Words.says(lost.claim()) + ", " + Words.lost(lost) + ". "
-                        + lost.claim().author().because() + " (" + Words.standing(lost.claim().author()) + ")");
+                        + Words.because(lost.claim().author()));
             }
         }
     }
@@ -148,16 +148,18 @@ public final class BriefMarkdown {
     }
 
     private void unknown() {
+        if (!brief.wanted().isEmpty()) {
+            page.heading(2, "What could not be told, for want of");
+            for (Wanted wanted : brief.wanted()) {
+                page.bullet(wanted.place().word() + ":", Words.wanted(wanted));
+            }
+        }
         List<String> mended = Words.mended(brief.course());
-        if (brief.wanted().isEmpty() && mended.isEmpty()) {
-            return;
-        }
-        page.heading(2, "What could not be told");
-        for (Wanted wanted : brief.wanted()) {
-            page.bullet(Words.wanted(wanted));
-        }
-        for (String line : mended) {
-            page.bullet(line);
+        if (!mended.isEmpty()) {
+            page.heading(2, "To know of the course");
+            for (String line : mended) {
+                page.bullet(line);
+            }
         }
     }
 

@@ -125,12 +125,12 @@ public final class BriefText {
 
     private void why() {
         page.heading("WHY");
+        page.text(2, 2, Words.ELSE_PRACTICE, Weight.FAINT);
         if (brief.reasons().isEmpty()) {
             page.text(2, 2, "No rule spoke; every value is a common one.", Weight.PLAIN);
         }
         for (Reason reason : brief.reasons()) {
-            page.text(2, 4, Words.values(reason.decisions()), Weight.PLAIN);
-            page.text(4, 4, reason.claim().author().because() + " (" + Words.standing(reason.claim().author()) + ")", Weight.FAINT);
+            page.led(2, 4, Words.values(reason.decisions()) + ":", Words.because(reason.claim().author()));
         }
     }
 
@@ -139,7 +139,7 @@ public final class BriefText {
         for (Decision decision : brief.decisions()) {
             for (Lost lost : decision.lost()) {
                 lines.add(decision.topic().name() + ": " + Words.says(lost.claim()) + ", " + Words.lost(lost) + ". "
-                        + lost.claim().author().because() + " (" + Words.standing(lost.claim().author()) + ")");
+                        + Words.because(lost.claim().author()));
             }
         }
         if (!lines.isEmpty()) {
@@ -158,19 +158,22 @@ public final class BriefText {
             page.text(2, 4, ground, Weight.PLAIN);
         }
         for (Assumed each : assumed) {
-            page.row(each.what(), 32, each.value(), Weight.PLAIN, "", 0, Weight.PLAIN);
+            page.row(each.what(), 46, each.value(), Weight.PLAIN, "", 0, Weight.PLAIN);
         }
     }
 
     private void unknown() {
-        if (brief.wanted().isEmpty() && brief.course().notes().isEmpty() && brief.course().repairs().isEmpty()) {
-            return;
+        if (!brief.wanted().isEmpty()) {
+            page.heading("WHAT COULD NOT BE TOLD, FOR WANT OF");
+            for (Wanted wanted : brief.wanted()) {
+                page.row(wanted.place().word(), 10, Words.wanted(wanted), Weight.PLAIN, "", 0, Weight.PLAIN);
+            }
         }
-        page.heading("WHAT COULD NOT BE TOLD");
-        for (Wanted wanted : brief.wanted()) {
-            page.marked("  - ", Words.wanted(wanted), Weight.PLAIN);
+        List<String> mended = Words.mended(brief.course());
+        if (!mended.isEmpty()) {
+            page.heading("TO KNOW OF THE COURSE");
+            page.texts("  - ", mended);
         }
-        page.texts("  - ", Words.mended(brief.course()));
     }
 
     private void cautions() {

@@ -1,5 +1,6 @@
 package courseworthy.brief;
 
+import courseworthy.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,40 +38,57 @@ final class Columns {
         return wide ? 2 : 1;
     }
 
-    /** The text broken at spaces into lines of at most some columns; a word that is too long is cut. */
+    /** The text broken at spaces into lines of at most some columns; a number keeps its unit, a word that is too long is cut. */
     static List<String> wrap(String text, int columns) {
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        int used = 0;
+        for (String word : words(text)) {
+            if (line.length() > 0 && width(line.toString()) + 1 + width(word) > columns) {
+                out.add(line.toString());
+                line.setLength(0);
+            }
+            String rest = word;
+            while (width(rest) > columns) {
+                int cut = fitting(rest, columns);
+                out.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(rest);
+        }
+        if (line.length() > 0 || out.isEmpty()) {
+            out.add(line.toString());
+        }
+        return out;
+    }
+
+    private static List<String> words(String text) {
+        List<String> out = new ArrayList<>();
         int from = 0;
         while (from <= text.length()) {
             int space = text.indexOf(' ', from);
             int to = space < 0 ? text.length() : space;
             String word = text.substring(from, to);
-            int wide = width(word);
-            if (used > 0 && used + 1 + wide > columns) {
-                out.add(line.toString());
-                line.setLength(0);
-                used = 0;
+            int last = out.size() - 1;
+            if (last >= 0 && isUnit(word) && endsInDigit(out.get(last))) {
+                out.set(last, out.get(last) + " " + word);
+            } else {
+                out.add(word);
             }
-            while (wide > columns) {
-                int cut = fitting(word, columns);
-                out.add(word.substring(0, cut));
-                word = word.substring(cut);
-                wide = width(word);
-            }
-            if (used > 0) {
-                line.append(' ');
-                used++;
-            }
-            line.append(word);
-            used += wide;
             from = to + 1;
         }
-        if (used > 0 || out.isEmpty()) {
-            out.add(line.toString());
-        }
         return out;
+    }
+
+    private static boolean isUnit(String word) {
+        int end = word.length();
+        while (end > 0 && ".,;:)".indexOf(word.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return Unit.ofSymbol(word.substring(0, end)) != null;
+    }
+
+    private static boolean endsInDigit(String word) {
+        return !word.isEmpty() && word.charAt(word.length() - 1) >= '0' && word.charAt(word.length() - 1) <= '9';
     }
 
     /** The text, or as much of it as fits with an ellipsis. */

@@ -63,6 +63,21 @@ final class Page {
         paragraph(mark, mark.length(), text, weight);
     }
 
+    /** A paragraph whose first words stand out. */
+    void led(int indent, int hang, String lead, String rest) {
+        String first = Harmless.line(lead);
+        int left = first.length();
+        String start = " ".repeat(indent);
+        for (String line : Columns.wrap(first + " " + Harmless.line(rest), Columns.PAGE - Math.max(indent, hang))) {
+            int bold = Math.min(left, line.length());
+            out.append(start);
+            styled(line.substring(0, bold), Weight.BOLD);
+            out.append(line, bold, line.length()).append('\n');
+            left = Math.max(0, left - line.length() - 1);
+            start = " ".repeat(hang);
+        }
+    }
+
     private void paragraph(String start, int hang, String text, Weight weight) {
         int room = Columns.PAGE - Math.max(start.length(), hang);
         String lead = start;

@@ -1,10 +1,9 @@
 package courseworthy.brief;
 
-import courseworthy.demand.Measure;
-import courseworthy.demand.StretchMeasure;
 import courseworthy.rulebase.Untold;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,108 +13,119 @@ import java.util.Set;
  * What a user could write so that rules which could not tell can.
  *
  * @param place where it is written
- * @param keys  the keys or measures, in the order of the catalogue
+ * @param keys  the keys to write there, in the order in which its files list them
  * @param rules how many rules want something of it
  */
 public record Wanted(Place place, List<String> keys, int rules) {
 
-    /** Where a missing fact is written. */
+    /** Where a missing fact is written, with the keys there are. */
     public enum Place {
-        GROUND("the ground"), ELEVATION("the elevation"), RIDER("the rider"), EVENT("the event"), BIKE("the bike at hand");
+        GROUND("ground", "surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots", "sand", "mud when wet",
+                "water crossings", "drop height", "turns per km"),
+        CLIMBING("climbing", "rise", "drop", "a track", "start height"),
+        RIDER("rider", "mass", "height", "kit", "power", "skill", "climbing cadence", "highest cadence", "races a year", "sweat rate",
+                "bar width"),
+        EVENT("event", "role", "date", "start", "utc offset", "laps", "aim", "cut-off", "group share", "forecast", "support", "rules"),
+        BIKE("bike", "kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking", "tyre clearance", "tubeless",
+                "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit", "power meter");
 
-        private final String words;
+        private final String word;
+        private final List<String> keys;
 
-        Place(String words) {
-            this.words = words;
+        Place(String word, String... keys) {
+            this.word = word;
+            this.keys = List.of(keys);
         }
 
-        public String words() {
-            return words;
+        public String word() {
+            return word;
         }
+    }
+
+    /** A place and the keys there that tell a measure. */
+    private record Source(Place place, List<String> keys) {
     }
 
     /** What each place is asked for, in the order of {@link Place}. */
     static List<Wanted> of(List<Untold> untold) {
-        Map<Place, Set<String>> found = new EnumMap<>(Place.class);
-        Map<Place, Integer> rules = new EnumMap<>(Place.class);
+        Map<Place, Set<String>> keys = new EnumMap<>(Place.class);
+        Map<Place, Set<String>> rules = new EnumMap<>(Place.class);
         for (Untold rule : untold) {
-            Set<Place> places = new LinkedHashSet<>();
             for (String measure : rule.wanting()) {
-                Place place = place(measure);
-                found.computeIfAbsent(place, key -> new LinkedHashSet<>()).addAll(keys(measure, place));
-                places.add(place);
-            }
-            for (Place place : places) {
-                rules.merge(place, 1, Integer::sum);
+                Source source = source(measure);
+                if (source != null) {
+                    keys.computeIfAbsent(source.place(), place -> new HashSet<>()).addAll(source.keys());
+                    rules.computeIfAbsent(source.place(), place -> new HashSet<>()).add(rule.author().rule());
+                }
             }
         }
         List<Wanted> out = new ArrayList<>();
-        found.forEach((place, keys) -> out.add(new Wanted(place, ordered(keys), rules.get(place))));
+        keys.forEach((place, found) -> out.add(new Wanted(place, inOrder(place, found), rules.get(place).size())));
         return out;
     }
 
-    private static Place place(String name) {
-        Measure measure = Measure.find(name);
-        if (measure == null || name.equals(StretchMeasure.TECHNICAL_GRADE.written())) {
-            return elevation(name) ? Place.ELEVATION : Place.GROUND;
-        }
-        if (between(measure, Measure.PAVED_SHARE, Measure.TURNS_PER_KM)) {
-            return Place.GROUND;
-        }
-        if (between(measure, Measure.DISTANCE, Measure.STEEPEST_1_KM)) {
-            return Place.ELEVATION;
-        }
-        if (between(measure, Measure.BIKE_AT_HAND, Measure.POWER_METER_AT_HAND) || measure.layer() > 0) {
-            return Place.BIKE;
-        }
-        boolean rider = between(measure, Measure.START_LINE_MASS, Measure.SKILL)
-                || between(measure, Measure.RACES_A_YEAR, Measure.USED_BAR_WIDTH)
-                || between(measure, Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, Measure.GEAR_RANGE_NEEDED);
-        return rider ? Place.RIDER : Place.EVENT;
-    }
-
-    private static boolean elevation(String stretchMeasure) {
-        return stretchMeasure.equals(StretchMeasure.RISE.written()) || stretchMeasure.equals(StretchMeasure.DROP.written())
-                || stretchMeasure.equals(StretchMeasure.GRADIENT.written());
-    }
-
-    private static boolean between(Measure measure, Measure first, Measure last) {
-        return measure.compareTo(first) >= 0 && measure.compareTo(last) <= 0;
-    }
-
-    /** The keys that tell a measure: of the ground, those of a stretch; of the elevation, rise and drop. */
-    private static List<String> keys(String measure, Place place) {
-        if (place == Place.ELEVATION) {
-            return List.of("rise", "drop");
-        }
-        if (place != Place.GROUND) {
-            return List.of(measure);
-        }
-        return switch (measure) {
-            case "paved share", "gravel share", "trail share", "soft share", "loose share", "paved", "loose" -> List.of("surface");
-            case "roughness", "worst roughness", "known ground" -> List.of("smoothness", "mtb:scale");
-            case "technical grade", "hardest technical grade" -> List.of("mtb:scale");
-            case "mud" -> List.of("mud when wet");
-            default -> List.of(measure);
-        };
-    }
-
-    /** Ground keys as profiles list them; anything else in the order found. */
-    private static List<String> ordered(Set<String> keys) {
-        List<String> out = new ArrayList<>();
-        for (String key : GROUND_KEYS) {
-            if (keys.contains(key)) {
-                out.add(key);
-            }
-        }
-        for (String key : keys) {
-            if (!out.contains(key)) {
-                out.add(key);
-            }
-        }
+    private static List<String> inOrder(Place place, Set<String> found) {
+        Set<String> out = new LinkedHashSet<>(place.keys);
+        out.retainAll(found);
         return List.copyOf(out);
     }
 
-    private static final List<String> GROUND_KEYS = List.of("surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts",
-            "roots", "sand", "mud when wet", "water crossings", "drop height", "turns per km");
+    /** Where a measure of a course, a stretch, a rider or a day comes from; null for what is found out on the way. */
+    private static Source source(String measure) {
+        return switch (measure) {
+            case "paved share", "gravel share", "trail share", "soft share", "loose share", "surface", "paved", "loose" ->
+                ground("surface");
+            case "roughness", "worst roughness", "known ground", "smoothness" -> ground("smoothness", "mtb:scale");
+            case "technical grade", "hardest technical grade" -> ground("mtb:scale");
+            case "mud", "mud when wet" -> ground("mud when wet");
+            case "tracktype", "sharp stones", "ruts", "roots", "sand", "water crossings", "drop height", "turns per km" -> ground(measure);
+            case "highest point" -> new Source(Place.CLIMBING, List.of("start height"));
+            case "steepest ramp" -> new Source(Place.CLIMBING, List.of("a track"));
+            case "ascent", "descent", "climbing per km", "descent per km", "climbs", "longest climb", "longest climb rise",
+                 "last long climb", "last long climb rise", "last long climb gradient", "steepest 100 m", "steepest 500 m",
+                 "steepest 1 km", "rise", "drop", "gradient", "ratio needed where it is steepest", "ratio needed on the last climb",
+                 "gear range needed" ->
+                new Source(Place.CLIMBING, List.of("rise", "drop"));
+            case "rider mass", "start-line mass" -> rider("mass");
+            case "hour power", "power per kg" -> rider("power");
+            case "skill", "climbing cadence", "highest cadence", "races a year" -> rider(measure);
+            case "used bar width" -> rider("bar width");
+            case "dark hours", "daylight to spare" -> event("date", "start", "utc offset");
+            case "support gap", "support gap hours", "bag on the course" -> event("support");
+            case "water over the hottest gap" -> event("support", "forecast");
+            case "ground", "start temperature", "summit temperature", "coldest temperature", "hottest temperature", "night temperature",
+                 "wind" ->
+                event("forecast");
+            case "group share", "aim", "role", "cut-off", "laps" -> event(measure);
+            case "aero extensions allowed", "tyre width allowed", "lights required", "mudguards required", "outside help" ->
+                event("rules");
+            case "bike at hand" -> bike("kind");
+            case "rim inner width", "hookless", "tyre clearance", "tyre marking", "rim marking", "rotor limit" -> bike(measure);
+            case "least tyre width on the rim" -> bike("rim inner width");
+            case "lower marking" -> bike("tyre marking", "rim marking");
+            case "tubeless ready" -> bike("tubeless");
+            case "bike drop limit", "drop above the mark" -> bike("drop limit");
+            case "bike mass limit", "mass above the mark" -> bike("mass limit");
+            case "fork travel limit" -> bike("fork travel");
+            case "lights at hand" -> bike("lights");
+            case "power meter at hand" -> bike("power meter");
+            default -> null;
+        };
+    }
+
+    private static Source ground(String... keys) {
+        return new Source(Place.GROUND, List.of(keys));
+    }
+
+    private static Source rider(String... keys) {
+        return new Source(Place.RIDER, List.of(keys));
+    }
+
+    private static Source event(String... keys) {
+        return new Source(Place.EVENT, List.of(keys));
+    }
+
+    private static Source bike(String... keys) {
+        return new Source(Place.BIKE, List.of(keys));
+    }
 }

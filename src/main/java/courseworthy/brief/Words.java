@@ -3,7 +3,9 @@ package courseworthy.brief;
 import courseworthy.brief.CourseLine.SurfaceShare;
 import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
 import courseworthy.claim.Ground;
+import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.course.Repair;
 import courseworthy.decision.Decision;
@@ -54,9 +56,10 @@ final class Words {
         Demands demands = brief.demands();
         Phrase out = new Phrase();
         out.add(surfaces(brief.course().surfaces(), 4));
-        out.add(mid(demands, Measure.ROUGHNESS));
-        out.add(prefixed("worst tenth ", mid(demands, Measure.WORST_ROUGHNESS)));
+        out.add(band(demands, Measure.ROUGHNESS));
+        out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
         out.add(demands.known(Measure.ROUGHNESS) ? "" : "roughness unknown");
+        out.add(prefixed("mtb:scale to ", mid(demands, Measure.HARDEST_TECHNICAL_GRADE)));
         return out.toString();
     }
 
@@ -110,7 +113,17 @@ final class Words {
 
     static String range(Scale scale, Value value) {
         String mid = scale.text(value.mid());
-        return value.low() == value.high() ? mid : mid + " (" + end(scale, value.low()) + " to " + end(scale, value.high()) + ")";
+        if (value.low() == value.high()) {
+            return mid;
+        }
+        String ends = end(scale, value.low()) + " to " + end(scale, value.high()) + ")";
+        return mid.endsWith(")") ? mid.substring(0, mid.length() - 1) + "; " + ends : mid + " (" + ends;
+    }
+
+    /** The word of a banded measure; empty where unknown. */
+    private static String band(Demands demands, Measure measure) {
+        Value value = demands.get(measure);
+        return value == null ? "" : measure.scale().words().get(measure.scale().band(value.mid()));
     }
 
     private static String end(Scale scale, long value) {
@@ -121,13 +134,30 @@ final class Words {
         return text.isEmpty() ? "" : prefix + text;
     }
 
-    /** The topics of some decisions with their values: {@code fork travel 120 mm, rear travel 110 mm}. */
+    /** The topics of some decisions with their values: {@code fork travel 120 mm, front and rear tyre width 45 mm}. */
     static String values(List<Decision> decisions) {
         Phrase out = new Phrase();
-        for (Decision decision : decisions) {
-            out.add(decision.topic().name() + " " + decision.text());
+        for (int i = 0; i < decisions.size(); i++) {
+            Decision decision = decisions.get(i);
+            String name = decision.topic().name();
+            if (i + 1 < decisions.size() && pair(decision, decisions.get(i + 1))) {
+                name = "front and rear" + name.substring(FRONT.length());
+                i++;
+            }
+            out.add(name + " " + decision.text());
         }
         return out.toString();
+    }
+
+    private static final String FRONT = "front";
+    private static final String REAR = "rear";
+
+    /** Whether front and rear of one thing have one value. */
+    private static boolean pair(Decision front, Decision rear) {
+        String first = front.topic().name();
+        String second = rear.topic().name();
+        return first.startsWith(FRONT) && second.startsWith(REAR)
+                && first.substring(FRONT.length()).equals(second.substring(REAR.length())) && front.text().equals(rear.text());
     }
 
     /** What a claim says, {@code at least 42 mm}. */
@@ -173,14 +203,20 @@ final class Words {
                 + (ground.met() ? "" : " (not met)") + (ground.near() ? " (rests on the range)" : "");
     }
 
-    /** What to write so that rules that could not tell can: one sentence for each place. */
+    /** The keys to write, and how many rules wait for them. */
     static String wanted(Wanted wanted) {
+        String where = wanted.place() == Wanted.Place.GROUND ? "in the profile or with --ground; " : "";
         String rules = wanted.rules() == 1 ? "1 rule" : wanted.rules() + " rules";
-        String keys = String.join(", ", wanted.keys());
-        if (wanted.place() == Wanted.Place.GROUND) {
-            return rules + " could not tell for want of ground: give " + keys + " (in the profile, or with --ground).";
-        }
-        return rules + " could not tell for want of facts on " + wanted.place().words() + ": give " + keys + ".";
+        return String.join(", ", wanted.keys()) + " (" + where + rules + ")";
+    }
+
+    /** What a reason is, where its standing is not named. */
+    static final String ELSE_PRACTICE = "Common practice, where no source and no sheet is named.";
+
+    /** A reason with how it is known, where that is not the common practice of the house. */
+    static String because(Author author) {
+        boolean plain = author.rank() == Rank.HOUSE && author.evidence() == Evidence.PRACTICE;
+        return author.because() + (plain ? "" : " (" + standing(author) + ")");
     }
 
     /** Decisions that do not apply, as one list. */

@@ -43,7 +43,8 @@ class BriefMarkdownTest {
     @Test
     void headingsReadFromTheCourseDownToTheChecklist() {
         assertThat(headings(BriefMarkdown.of(brief))).containsExactly("Heather Ridge, set up for the race, 14 June 2025", "In short",
-                "The call", "Leave alone", "Why", "What spoke against", "Assumed, since not written", "What could not be told", "Cautions",
+                "The call", "Leave alone", "Why", "What spoke against", "Assumed, since not written", "What could not be told, for want of",
+                "To know of the course", "Cautions",
                 "Checklist, 14 June 2025", "Two days before", "Night before", "Race morning");
     }
 
@@ -70,7 +71,7 @@ class BriefMarkdownTest {
         String page = BriefMarkdown.of(hostile.brief());
         String shown = name.strip().replaceAll("\\s+", " ");
         assertThat(headings(page).get(0)).isEqualTo(shown + ", set up for the race, 14 June 2025");
-        assertThat(headings(page)).hasSize(13);
+        assertThat(headings(page)).hasSize(14);
         assertThat(foreign(page)).isEmpty();
         String plain = text(PARSER.parse(page));
         assertThat(plain).contains("[ ] " + shown + " Find: " + shown + " Why:");

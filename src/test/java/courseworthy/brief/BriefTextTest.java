@@ -20,7 +20,7 @@ class BriefTextTest {
     void itReadsFromTheCourseDownToTheChecklist() {
         assertThat(text.lines().toList().get(0)).isEqualTo("Heather Ridge                                  set up for the race, 14 June 2025");
         assertThat(text).containsSubsequence("24.6 km in 3 laps", "IN SHORT", "THE CALL", "LEAVE ALONE", "WHY", "WHAT SPOKE AGAINST",
-                "ASSUMED, SINCE NOT WRITTEN", "WHAT COULD NOT BE TOLD", "CAUTIONS", "CHECKLIST");
+                "ASSUMED, SINCE NOT WRITTEN", "WHAT COULD NOT BE TOLD, FOR WANT OF", "TO KNOW OF THE COURSE", "CAUTIONS", "CHECKLIST");
     }
 
     @Test
@@ -45,7 +45,8 @@ class BriefTextTest {
     @Test
     void aReasonIsNeverSurerThanItsEvidence() {
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("front tyre width 45 mm, rear tyre width 45 mm Sharp stones cut what is narrow and light. (common practice)")
+                .contains("WHY Common practice, where no source and no sheet is named. front and rear tyre width 45 mm:"
+                        + " Sharp stones cut what is narrow and light.")
                 .contains("front tyre width: prefer 38 mm, outvoted by house/wide-on-rough, house/x. Sharp stones cut what is narrow and"
                         + " light. (Fast lines; an opinion)");
     }
@@ -53,7 +54,7 @@ class BriefTextTest {
     @Test
     void missingGroundIsAskedForInOneSentence() {
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("1 rule could not tell for want of ground: give smoothness, mtb:scale, sharp stones");
+                .contains("ground smoothness, mtb:scale, sharp stones (in the profile or with --ground; 1 rule) event support (1 rule)");
     }
 
     @Test
@@ -123,6 +124,7 @@ class BriefTextTest {
     void longWordsAreCutAndShortOnesKept() {
         assertThat(Columns.wrap("ab cdefghij k", 4)).containsExactly("ab", "cdef", "ghij", "k");
         assertThat(Columns.wrap("", 4)).containsExactly("");
+        assertThat(Columns.wrap("fork 120 mm, rear", 9)).containsExactly("fork", "120 mm,", "rear");
         assertThat(Columns.shorten("abcdef", 4)).isEqualTo("abc\u2026");
     }
 
