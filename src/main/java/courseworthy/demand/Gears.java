@@ -5,7 +5,6 @@ import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;
-import java.util.Arrays;
 
 /**
  * The gears that course and rider ask for: ratio = speed over cadence and wheel circumference. Circumference is the nominal one of the
@@ -26,17 +25,25 @@ final class Gears {
     private static final double SOME_TAILWIND = 2;
     /** Steps slower than this need no top gear, m/s. */
     private static final double SLOW = 6;
+    /** No faster than this, m/s, in steps of so much. */
+    private static final double FASTEST = 50;
+    private static final double FINE = 0.05;
 
     private final Premises on;
     private final Estimate estimate;
     private final Way way;
     private final double density;
+    private final PowerBalance[] balances;
 
     Gears(Premises on, Estimate estimate) {
         this.on = on;
         this.estimate = estimate;
         this.way = estimate.way();
         this.density = estimate.density();
+        this.balances = new PowerBalance[on.course.stretches().size()];
+        for (int i = 0; i < balances.length; i++) {
+            balances[i] = estimate.balance(i);
+        }
     }
 
     void write(Ledger ledger, Steepness.Steepest steepest, Climbs.Climb lastLong) {
@@ -113,7 +120,8 @@ final class Gears {
         double cap = 0;
         for (int i = 0; i < on.course.stretches().size(); i++) {
             least = Math.min(least, estimate.rolling(i).mid());
-            cap = Math.max(cap, estimate.cap(i).mid());
+            Range caps = estimate.cap(i);
+            cap = Math.max(cap, tailwind > 0 ? caps.high() : caps.mid());
         }
         double free = PowerBalance.of(on.startLineMass.mid(), behind, least).speed(power, -tailwind, 0, density);
         return Math.min(cap, free);
@@ -121,46 +129,26 @@ final class Gears {
 
     /** The fastest speed at which pedalling still pays, the fastest hundredth of the lap left out, m/s; 0 where there is none. */
     private double fastestPedalled() {
-        int size = way.size();
-        double[] speeds = new double[size];
-        for (int i = 0; i < size; i++) {
-            speeds[i] = pays(i) ? estimate.speed(0, i) : 0;
+        double[] ridden = new double[(int) (FASTEST / FINE)];
+        for (int i = 0; i < way.size(); i++) {
+            double speed = estimate.speed(0, i);
+            if (speed >= SLOW && speed < FASTEST && pays(i, speed)) {
+                ridden[(int) (speed / FINE)] += way.length(i);
+            }
         }
-        int[] order = fastestFirst(speeds);
         double left = LEFT_OUT * way.length();
-        for (int step : order) {
-            left -= way.length(step);
+        for (int i = ridden.length - 1; i >= 0; i--) {
+            left -= ridden[i];
             if (left <= 0) {
-                return speeds[step];
+                return (i + 0.5) * FINE;
             }
         }
         return 0;
     }
 
-    private boolean pays(int step) {
-        double speed = estimate.speed(0, step);
+    private boolean pays(int step, double speed) {
         int stretch = way.stretch(step);
-        if (speed < SLOW || speed >= estimate.cap(stretch).mid()) {
-            return false;
-        }
-        double coasting = estimate.balance(stretch).speed(0, 0, way.gradient(step), density);
-        return speed >= PAYS * coasting;
-    }
-
-    /** Steps by speed, fastest first; only those above 0. */
-    private static int[] fastestFirst(double[] speeds) {
-        long[] keys = new long[speeds.length];
-        int size = 0;
-        for (int i = 0; i < speeds.length; i++) {
-            if (speeds[i] > 0) {
-                keys[size++] = (Math.round(speeds[i] * 1e4) << 32) | i;
-            }
-        }
-        Arrays.sort(keys, 0, size);
-        int[] order = new int[size];
-        for (int i = 0; i < size; i++) {
-            order[i] = (int) keys[size - 1 - i];
-        }
-        return order;
+        return speed < estimate.cap(stretch).mid()
+                && speed >= PAYS * balances[stretch].coasting(way.gradient(step), density);
     }
 }

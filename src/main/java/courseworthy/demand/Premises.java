@@ -14,7 +14,6 @@ import courseworthy.ride.Way;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What the survey goes by: what is written where it is, and otherwise an assumption with a range, which the ledger keeps account of. The
@@ -113,8 +112,12 @@ final class Premises {
 
     /** A range in words: {@code 75 kg (65 to 85)}. */
     static String text(Range range, String unit, int decimals) {
-        String number = "%." + decimals + "f";
-        return String.format(Locale.ROOT, number + " " + unit + " (" + number + " to " + number + ")", range.mid(), range.low(), range.high());
+        return number(range.mid(), decimals) + " " + unit + " (" + number(range.low(), decimals) + " to " + number(range.high(), decimals) + ")";
+    }
+
+    /** With no or one decimal; the formatter of the library is slow to load. */
+    private static String number(double value, int decimals) {
+        return decimals == 0 ? Long.toString(Math.round(value)) : Double.toString(Math.round(value * 10) / 10.0);
     }
 
     /** The bike at hand, or for the estimate of time alone one that suits the ground. */
@@ -201,10 +204,10 @@ final class Premises {
         boolean climbingKnown = course.stretches().stream().allMatch(Way::saysClimbing)
                 || course.line() != null && course.line().measured();
         assumeIf(!climbingKnown, "climbing where it is not written, for the estimate of time", "10 m per km (0 to 25)");
-        assumeIf(!heightKnown(), "height of the start, for the density of air", String.format(Locale.ROOT, "%.0f m", START_HEIGHT));
+        assumeIf(!heightKnown(), "height of the start, for the density of air", number(START_HEIGHT, 0) + " m");
         Event.Forecast forecast = event.forecast();
         assumeIf(forecast.ground() == null, "ground, for the estimate of time", "dry");
-        assumeIf(meanTemperature() == null, "temperature, for the density of air", String.format(Locale.ROOT, "%.0f C", TEMPERATURE));
+        assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
         assumeIf(forecast.wind() == null, "wind, for the estimate of time", "none (to 3 m/s)");
         return new Basis(kind, startLineMass, dragArea(), hourPower, intensity(), skill, wetness(), laps, points(), training,
                 climbingKnown ? Range.within(1, CLIMBING_OFF) : ASSUMED_CLIMBING, weather());

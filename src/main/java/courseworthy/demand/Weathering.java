@@ -7,7 +7,6 @@ import courseworthy.ride.Way;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.Locale;
 
 /** What the day asks: heat and cold where the rider is at the hour, and how much of it is dark. */
 final class Weathering {
@@ -57,7 +56,7 @@ final class Weathering {
         Event.Forecast forecast = on.event.forecast();
         if (forecast.low() == null || forecast.high() == null) {
             ledger.assume(forecast.low() == null ? "lowest temperature" : "highest temperature",
-                    String.format(Locale.ROOT, "%.0f C %s the other", USUAL_SWING, forecast.low() == null ? "under" : "over"));
+                    Math.round(USUAL_SWING) + " C " + (forecast.low() == null ? "under" : "over") + " the other");
         }
     }
 

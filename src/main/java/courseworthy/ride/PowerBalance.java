@@ -96,6 +96,17 @@ public record PowerBalance(double mass, double dragArea, double rolling, double 
         return steadySpeed(power * efficiency, air, headwind, steady, bearings ? BEARING_SLOPE : 0, 8);
     }
 
+    /** The speed of coasting in still air, m/s: where air and bearings balance what the slope gives; 0 where it gives nothing. */
+    public double coasting(double gradient, double density) {
+        double given = -(rollingForce(gradient) + slopeForce(gradient) + bearingForce(0));
+        if (given <= 0) {
+            return 0;
+        }
+        double air = 0.5 * density * (dragArea + wheelDrag);
+        double half = bearings ? BEARING_SLOPE / 2 : 0;
+        return (Math.sqrt(half * half + air * given) - half) / air;
+    }
+
     /**
      * Solves v (air (v+w)|v+w| + steady + slope v) = power for v by Newton's method inside a bracket. For v from 0 the left side less
      * power is below 0 up to the one root and above it from there on, so its sign always tells the side.

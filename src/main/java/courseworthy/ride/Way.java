@@ -24,8 +24,7 @@ public final class Way {
     /** Where nothing is known of rise and drop: m climbed and m dropped for each m, for the time alone. */
     public static final double ASSUMED_CLIMBING = 0.010;
 
-    /** Turning that still counts as straight, degrees between the headings of neighbouring steps of 50 m or so. */
-    private static final double STRAIGHT = Math.toRadians(15);
+    private static final double STRAIGHT = Math.toRadians(20);
     private static final double LOOK_ALONG = 50;
 
     private final int size;
@@ -203,9 +202,10 @@ public final class Way {
                 Arrays.fill(out, Double.NaN);
                 return out;
             }
-            double scale = track.length() / Arrays.stream(length, 0, size).sum();
+            double scale = track.length() / total();
             int piece = 0;
             int point = 1;
+            int last = 0;
             double before = 0;
             for (int i = 0; i < size; i++) {
                 double middle = (before + 0.5 * length[i]) * scale;
@@ -213,14 +213,24 @@ public final class Way {
                 while (piece < track.pieces().size() - 1 && middle > end(track.pieces().get(piece))) {
                     piece++;
                     point = 1;
+                    last = 0;
                 }
                 Track.Piece on = track.pieces().get(piece);
                 while (point < on.size() - 1 && on.distance()[point] < middle) {
                     point++;
                 }
-                out[i] = bearing(on, point);
+                out[i] = point == last ? out[i - 1] : bearing(on, point);
+                last = point;
             }
             return out;
+        }
+
+        private double total() {
+            double sum = 0;
+            for (int i = 0; i < size; i++) {
+                sum += length[i];
+            }
+            return sum;
         }
 
         private static double end(Track.Piece piece) {
@@ -278,26 +288,17 @@ public final class Way {
         return turned > Math.PI ? turned - 2 * Math.PI : turned < -Math.PI ? turned + 2 * Math.PI : turned;
     }
 
-    /**
-     * Whether the way is straight about a step, as far as its track tells.
-     *
-     * @return false where the heading turns by more than 15 degrees within 50 m before or after
-     */
+    /** Whether the way turns by no more than 20 degrees from 50 m before a step to 50 m after it, as far as its track tells. */
     public boolean straight(int step) {
-        return straightTo(step, 1) && straightTo(step, -1);
-    }
-
-    private boolean straightTo(int step, int direction) {
-        double gone = 0;
-        int i = step + direction;
-        while (i >= 0 && i < size && gone < LOOK_ALONG) {
-            if (Math.abs(turn(bearing[step], bearing[i])) > STRAIGHT) {
-                return false;
-            }
-            gone += length[i];
-            i += direction;
+        int before = step;
+        for (double gone = 0; before > 0 && gone < LOOK_ALONG; before--) {
+            gone += length[before];
         }
-        return true;
+        int after = step;
+        for (double gone = 0; after < size - 1 && gone < LOOK_ALONG; after++) {
+            gone += length[after];
+        }
+        return !(Math.abs(turn(bearing[before], bearing[after])) > STRAIGHT);
     }
 
     /** Number of steps. */
