@@ -1,0 +1,80 @@
+package courseworthy.ride;
+
+import static courseworthy.ride.Invented.estimate;
+import static courseworthy.ride.Invented.ground;
+import static courseworthy.ride.Invented.stretch;
+import static courseworthy.ride.Invented.strongAmateur;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.course.Ground;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Surface;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+
+/** Directions of the whole estimate. Power and time agree to 0.05 %, so a direction may be missed by twice that where hardly anything changes. */
+class EstimateProperties {
+
+    private static final double SLACK = 1e-3;
+
+    private static double seconds(Ground ground, double rise, double drop, Basis basis) {
+        return estimate(Invented.course(stretch(40, rise, drop, ground)), basis).riding().mid();
+    }
+
+    private static Ground unpaved(int smoothness) {
+        return ground(Surface.GRAVEL, Smoothness.values()[smoothness], null, null);
+    }
+
+    @Property(tries = 200)
+    void moreClimbingNeverTakesLess(@ForAll @IntRange(max = 6) int smoothness, @ForAll @DoubleRange(min = 0, max = 1500) double climbing,
+            @ForAll @DoubleRange(min = 10, max = 800) double more, @ForAll BikeKind kind) {
+        Basis basis = strongAmateur(kind, 1);
+        double less = seconds(unpaved(smoothness), climbing, climbing, basis);
+        assertThat(seconds(unpaved(smoothness), climbing + more, climbing + more, basis)).isGreaterThanOrEqualTo(less * (1 - SLACK));
+        assertThat(seconds(unpaved(smoothness), climbing + more, climbing, basis)).isGreaterThanOrEqualTo(less * (1 - SLACK));
+    }
+
+    @Property(tries = 200)
+    void heavierIsNeverFasterUphill(@ForAll @DoubleRange(min = 200, max = 3000) double rise,
+            @ForAll @DoubleRange(min = 55, max = 120) double mass, @ForAll @DoubleRange(min = 0.5, max = 20) double more) {
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        double light = seconds(unpaved(2), rise, 0, Invented.with(basis, basis.hourPower(), Range.exact(mass)));
+        double heavy = seconds(unpaved(2), rise, 0, Invented.with(basis, basis.hourPower(), Range.exact(mass + more)));
+        assertThat(heavy).isGreaterThanOrEqualTo(light * (1 - SLACK));
+    }
+
+    @Property(tries = 200)
+    void strongerIsNeverSlower(@ForAll @IntRange(max = 6) int smoothness, @ForAll @DoubleRange(min = 0, max = 1500) double climbing,
+            @ForAll @DoubleRange(min = 120, max = 350) double power, @ForAll @DoubleRange(min = 1, max = 100) double more) {
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        double weak = seconds(unpaved(smoothness), climbing, climbing, Invented.with(basis, Range.exact(power), basis.mass()));
+        double strong = seconds(unpaved(smoothness), climbing, climbing, Invented.with(basis, Range.exact(power + more), basis.mass()));
+        assertThat(strong).isLessThanOrEqualTo(weak * (1 + SLACK));
+    }
+
+    @Property(tries = 200)
+    void rougherIsNeverFaster(@ForAll @IntRange(min = 1, max = 6) int smoothness, @ForAll @DoubleRange(min = 0, max = 1500) double climbing,
+            @ForAll BikeKind kind) {
+        Basis basis = strongAmateur(kind, 1);
+        assertThat(seconds(unpaved(smoothness), climbing, climbing, basis))
+                .isGreaterThanOrEqualTo(seconds(unpaved(smoothness - 1), climbing, climbing, basis) * (1 - SLACK));
+    }
+
+    @Property(tries = 100)
+    void theRangeHoldsTheMiddleAndPowerAgrees(@ForAll @IntRange(max = 6) int smoothness,
+            @ForAll @DoubleRange(min = 0, max = 2500) double rise, @ForAll @DoubleRange(min = 0, max = 2500) double drop,
+            @ForAll @IntRange(min = 1, max = 6) int laps, @ForAll BikeKind kind) {
+        Estimate estimate = estimate(Invented.course(stretch(20, rise, drop, unpaved(smoothness))), strongAmateur(kind, laps));
+        assertThat(estimate.total().low()).isLessThanOrEqualTo(estimate.total().mid());
+        assertThat(estimate.total().high()).isGreaterThanOrEqualTo(estimate.total().mid());
+        assertThat(estimate.riding().low()).isGreaterThan(0.4 * estimate.riding().mid());
+        boolean pedalledOut = estimate.power() >= 1.199 * estimate.basis().hourPower().mid();
+        if (pedalledOut) {
+            assertThat(estimate.load()).isLessThanOrEqualTo(estimate.canHold() * 1.001);
+        } else {
+            assertThat(Math.abs(estimate.load() / estimate.canHold() - 1)).isLessThanOrEqualTo(0.001);
+        }
+    }
+}

@@ -1,0 +1,226 @@
+package courseworthy.ride;
+
+import static courseworthy.ride.Invented.estimate;
+import static courseworthy.ride.Invented.ground;
+import static courseworthy.ride.Invented.stretch;
+import static courseworthy.ride.Invented.strongAmateur;
+import static courseworthy.ride.Invented.turning;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import courseworthy.course.Course;
+import courseworthy.course.Ground;
+import courseworthy.course.Line;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.course.Track;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Times: what they must agree with, and what ordinary riders take (common practice, no source). */
+class EstimateTest {
+
+    private static final Ground FINE = ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null);
+    private static final Ground CHUNKY = ground(Surface.GRAVEL, Smoothness.BAD, null, null);
+    private static final Ground ROAD = ground(Surface.ASPHALT, Smoothness.GOOD, null, null);
+    private static final Ground TRAIL = turning(ground(Surface.GROUND, Smoothness.VERY_BAD, null, 1.0), 3);
+    private static final Ground DESCENT = turning(ground(Surface.GROUND, Smoothness.HORRIBLE, null, 2.0), 6);
+
+    private static Course gravel200() {
+        return Invented.course(stretch(60, 500, 300, CHUNKY), stretch(80, 1500, 1400, ground(Surface.COMPACTED)),
+                stretch(60, 500, 800, CHUNKY));
+    }
+
+    private static Course crossCountryLap() {
+        return Invented.course(stretch(3, 200, 20, TRAIL), stretch(2, 0, 180, DESCENT), stretch(3, 40, 40, CHUNKY));
+    }
+
+    private static double hours(double seconds) {
+        return seconds / 3600;
+    }
+
+    /** Typical strong amateurs: 200 km of hilly gravel 7 to 11 h (common practice, no source). */
+    @Test
+    void twoHundredKilometresOfGravel() {
+        Estimate estimate = estimate(gravel200(), strongAmateur(BikeKind.GRAVEL, 1));
+        assertThat(hours(estimate.total().low())).isBetween(6.5, 11.0);
+        assertThat(hours(estimate.total().mid())).isBetween(7.0, 11.0);
+        assertThat(hours(estimate.total().high())).isBetween(7.0, 12.0);
+    }
+
+    /** 330 km of smooth gravel 11 to 16 h (common practice, no source). */
+    @Test
+    void threeHundredAndThirtyKilometresOfSmoothGravel() {
+        Estimate estimate = estimate(Invented.course(stretch(330, 2200, 2200, FINE)), strongAmateur(BikeKind.GRAVEL, 1));
+        assertThat(hours(estimate.total().mid())).isBetween(11.0, 16.0);
+    }
+
+    /** A cross-country lap race of 40 km 1:40 to 2:45 (common practice, no source). */
+    @Test
+    void aCrossCountryLapRace() {
+        Estimate estimate = estimate(crossCountryLap(), strongAmateur(BikeKind.FULL, 5));
+        assertThat(hours(estimate.total().mid())).isBetween(1 + 40 / 60.0, 2.75);
+    }
+
+    /**
+     * Cross-country races of 96 min: mean power, coasting included, 76 ± 9 % of critical power (Næss and others 2021). Critical power
+     * lies a few percent above hour power, so the same share of hour power is asked for within that ± and 4 %.
+     */
+    @Test
+    void aCrossCountryRaceIsRiddenAtTheMeasuredShareOfPower() {
+        Estimate estimate = estimate(crossCountryLap(), strongAmateur(BikeKind.FULL, 4));
+        assertThat(hours(estimate.riding().mid())).isBetween(1.3, 2.0);
+        assertThat(estimate.meanPower() / estimate.basis().hourPower().mid()).isBetween(0.76 - 0.09 - 0.04, 0.76 + 0.09 + 0.04);
+        assertThat(estimate.load()).isGreaterThan(estimate.meanPower());
+    }
+
+    /** Finishing time and the power that can be held for it agree to 0.1 %. */
+    @ParameterizedTest
+    @CsvSource({"1", "3", "8"})
+    void powerAndTimeAgree(int laps) {
+        for (Course course : List.of(gravel200(), crossCountryLap(), Invented.course(stretch(30, 900, 900, ROAD)))) {
+            Estimate estimate = estimate(course, strongAmateur(BikeKind.GRAVEL, laps));
+            assertThat(estimate.load()).isCloseTo(estimate.canHold(), within(0.001 * estimate.canHold()));
+        }
+    }
+
+    /** The steady balance by hand: 40 km flat, one power, no fade to speak of: time = length / v(P) at that power. */
+    @Test
+    void theFlatIsRiddenAtTheBalance() {
+        Course course = Invented.course(stretch(40, 0, 0, ROAD));
+        Estimate estimate = estimate(course, strongAmateur(BikeKind.ROAD, 1));
+        double rho = estimate.density();
+        double speed = estimate.balance(0).speed(estimate.power(), 0, 0, rho);
+        // Power falls by 1.2 % over the hour, so speed by 0.4 % about its mean: a tenth of that is left in the mean.
+        assertThat(estimate.riding().mid()).isCloseTo(40_000 / speed, within(0.001 * 40_000 / speed));
+    }
+
+    /** Steps of 5 m in place of 10 m change the time by less than 0.1 %. */
+    @Test
+    void halvingTheSteps() {
+        java.util.function.DoubleUnaryOperator hills = d -> 500 + 60 * Math.sin(d / 900) + 8 * Math.sin(d / 170);
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        double ten = estimate(Invented.measured(Invented.line(60_000, 10, hills), FINE), basis).riding().mid();
+        double five = estimate(Invented.measured(Invented.line(60_000, 5, hills), FINE), basis).riding().mid();
+        assertThat(five / ten).isCloseTo(1, within(0.001));
+    }
+
+    /** Cutting stretches changes nothing but where a step begins. */
+    @Test
+    void cuttingStretches() {
+        Stretch whole = stretch(24, 300, 300, CHUNKY);
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        double one = estimate(Invented.course(whole), basis).riding().mid();
+        double twelve = estimate(Invented.course(Invented.cut(whole, 12).toArray(Stretch[]::new)), basis).riding().mid();
+        assertThat(twelve / one).isCloseTo(1, within(0.001));
+    }
+
+    /** A way there and back against one long hill up, by symmetry: reversed, it takes as long as the other way round. */
+    @Test
+    void aRollingCourseReversedTakesAsLong() {
+        java.util.function.DoubleUnaryOperator hills = d -> 500 + 40 * Math.cos(2 * Math.PI * d / 4000);
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        double there = estimate(Invented.measured(Invented.line(40_000, 10, hills), FINE), basis).riding().mid();
+        double back = estimate(Invented.measured(Invented.line(40_000, 10, d -> hills.applyAsDouble(40_000 - d)), FINE), basis).riding().mid();
+        assertThat(back / there).isCloseTo(1, within(0.001));
+    }
+
+    /** The thinned way serves for differences alone; its own time is within 1.5 %. */
+    @Test
+    void theThinnedWayIsNearlyAsLong() {
+        java.util.function.DoubleUnaryOperator hills = d -> 500 + 60 * Math.sin(d / 900) + 8 * Math.sin(d / 170);
+        Course course = Invented.measured(Invented.line(60_000, 10, hills), FINE);
+        Way way = Way.of(course, 0);
+        Way thin = way.thinned();
+        assertThat(thin.size()).isLessThan(way.size() / 3);
+        assertThat(thin.length()).isCloseTo(way.length(), within(1e-6 * way.length()));
+        double full = Estimate.of(way, strongAmateur(BikeKind.GRAVEL, 1), course.stretches()).riding().mid();
+        double thinned = Estimate.of(thin, strongAmateur(BikeKind.GRAVEL, 1), course.stretches()).riding().mid();
+        assertThat(thinned / full).isCloseTo(1, within(0.015));
+    }
+
+    /** A drawn stretch climbs and drops what is written, whatever hills it is drawn as. */
+    @Test
+    void drawnHillsKeepRiseDropAndLength() {
+        Way way = Way.of(Invented.course(stretch(24, 310, 170, CHUNKY), stretch(5, 400, 0, ROAD)), 300);
+        double up = 0;
+        double down = 0;
+        for (int i = 0; i < way.size(); i++) {
+            up += Math.max(0, way.gradient(i) * way.length(i));
+            down -= Math.min(0, way.gradient(i) * way.length(i));
+        }
+        assertThat(up).isCloseTo(710, within(1e-6));
+        assertThat(down).isCloseTo(170, within(1e-6));
+        assertThat(way.length()).isCloseTo(29_000, within(1e-6));
+        assertThat(way.gradient(way.size() - 1)).isCloseTo(0.08, within(1e-9));
+    }
+
+    /** Wind: a lap loses more against it than it gains with it; a tailwind alone gains. */
+    @Test
+    void windCostsMoreThanItGives() {
+        double[] lat = {47, 47.2};
+        double[] lon = {8, 8};
+        Track north = new Track(List.of(new Track.Piece(lat, lon, new double[] {0, 20_000}, new double[] {300, 300})),
+                Track.Elevation.KNOWN);
+        Line flat = Invented.line(20_000, 100, d -> 300);
+        Course course = Invented.course(flat, north, List.of(stretch(20, 0, 0, ROAD)));
+        Basis basis = strongAmateur(BikeKind.ROAD, 1);
+        double calm = estimate(course, basis).riding().mid();
+        double against = estimate(course, Invented.with(basis, wind(6, 0))).riding().mid();
+        double behind = estimate(course, Invented.with(basis, wind(6, Math.PI))).riding().mid();
+        double across = estimate(course, Invented.with(basis, wind(6, Math.PI / 2))).riding().mid();
+        assertThat(against).isGreaterThan(calm);
+        assertThat(behind).isLessThan(calm);
+        assertThat((against + behind) / 2).isGreaterThan(calm);
+        assertThat(across / calm).isCloseTo(1, within(0.001));
+        double anywhere = estimate(Invented.course(stretch(20, 0, 0, ROAD)), Invented.with(basis, wind(6, Double.NaN))).riding().mid();
+        assertThat(anywhere).isBetween(calm, against);
+    }
+
+    private static Basis.Weather wind(double speed, double from) {
+        return new Basis.Weather(18, 300, true, speed, from);
+    }
+
+    /** Each unknown makes the range wider, never narrower: unknown ground against known, unknown wind against none. */
+    @Test
+    void notKnowingWidensTheRange() {
+        Basis basis = strongAmateur(BikeKind.GRAVEL, 1);
+        Range known = estimate(Invented.course(stretch(100, 1000, 1000, CHUNKY)), basis).riding();
+        Range unknown = estimate(Invented.course(stretch(100, 1000, 1000, Ground.UNKNOWN)), basis).riding();
+        assertThat((unknown.high() - unknown.low()) / unknown.mid()).isGreaterThan((known.high() - known.low()) / known.mid());
+        Basis windy = Invented.with(basis, new Basis.Weather(18, 300, false, 0, Double.NaN));
+        assertThat(estimate(Invented.course(stretch(100, 1000, 1000, CHUNKY)), windy).riding().high()).isGreaterThan(known.high());
+    }
+
+    /** Climbing faster than the balance allows is walked: a wall of 45 % takes 1000 m at 0.95 m/s, hand worked. */
+    @Test
+    void aWallIsWalked() {
+        Estimate estimate = estimate(Invented.course(stretch(1, 450, 0, FINE)), strongAmateur(BikeKind.GRAVEL, 1));
+        assertThat(estimate.riding().mid()).isCloseTo(1000 / 0.95, within(1e-6));
+    }
+
+    @Test
+    void arrivalsFollowTheWay() {
+        Estimate estimate = estimate(crossCountryLap(), strongAmateur(BikeKind.FULL, 5));
+        assertThat(estimate.arrivalAt(0)).isZero();
+        assertThat(estimate.arrivalAt(40_000)).isCloseTo(estimate.riding().mid(), within(1e-6));
+        double before = 0;
+        for (double d = 500; d <= 40_000; d += 500) {
+            assertThat(estimate.arrivalAt(d)).isGreaterThan(before);
+            before = estimate.arrivalAt(d);
+        }
+        assertThat(estimate.powerAt(estimate.riding().mid())).isLessThan(estimate.powerAt(0));
+    }
+
+    /** Four points racing of 75 s, from 4 h of riding on; none in a ride under two hours (common practice, no source). */
+    @Test
+    void stopsTakeTime() {
+        assertThat(Stops.of(5 * 3600, 4, false).mid()).isCloseTo(300, within(1e-9));
+        assertThat(Stops.of(1.5 * 3600, 4, false)).isEqualTo(Range.exact(0));
+        assertThat(Stops.of(3 * 3600, 4, false).mid()).isCloseTo(150, within(1e-9));
+        assertThat(Stops.of(5 * 3600, 4, true).mid()).isGreaterThan(Stops.of(5 * 3600, 4, false).mid());
+    }
+}

@@ -1,0 +1,110 @@
+package courseworthy.ride;
+
+import courseworthy.course.Course;
+import courseworthy.course.Ground;
+import courseworthy.course.Line;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.course.Track;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Invented ground and courses for tests. */
+public final class Invented {
+
+    private Invented() {
+    }
+
+    public static Ground ground(Surface surface, Smoothness smoothness, Integer trackGrade, Double mtbScale) {
+        return new Ground(surface, smoothness, trackGrade, mtbScale, null, null, null, null, null, null, null, null);
+    }
+
+    public static Ground ground(Surface surface) {
+        return ground(surface, null, null, null);
+    }
+
+    public static Ground turning(Ground g, double turnsPerKm) {
+        return new Ground(g.surface(), g.smoothness(), g.trackGrade(), g.mtbScale(), g.sharpStones(), g.ruts(), g.roots(), g.sand(),
+                g.mudWhenWet(), g.waterCrossings(), g.dropHeight(), turnsPerKm);
+    }
+
+    public static Stretch stretch(double kilometres, double rise, double drop, Ground ground) {
+        return new Stretch(kilometres * 1000, rise, drop, null, ground, 1);
+    }
+
+    /** A profile without a track; its line is drawn as the tool draws it only in so far as it has its ends. */
+    public static Course course(Stretch... stretches) {
+        return course(null, null, List.of(stretches));
+    }
+
+    public static Course course(Line line, Track track, List<Stretch> stretches) {
+        double up = 0;
+        double down = 0;
+        for (Stretch stretch : stretches) {
+            up += stretch.rise() == null ? 0 : stretch.rise();
+            down += stretch.drop() == null ? 0 : stretch.drop();
+        }
+        return new Course("invented", "", "", stretches, track, line, up, down, List.of(), List.of(), List.of(), Double.NaN, Double.NaN);
+    }
+
+    /** A measured line of even steps whose height is given by a function of the distance, m. */
+    public static Line line(double length, double step, java.util.function.DoubleUnaryOperator height) {
+        int size = (int) Math.round(length / step) + 1;
+        double[] distance = new double[size];
+        double[] elevation = new double[size];
+        for (int i = 0; i < size; i++) {
+            distance[i] = i * length / (size - 1);
+            elevation[i] = height.applyAsDouble(distance[i]);
+        }
+        return new Line(distance, elevation, true, true);
+    }
+
+    /** A measured course on one ground. */
+    public static Course measured(Line line, Ground ground) {
+        double length = line.distance()[line.size() - 1];
+        double up = 0;
+        double down = 0;
+        for (int i = 1; i < line.size(); i++) {
+            double rise = line.elevation()[i] - line.elevation()[i - 1];
+            up += Math.max(0, rise);
+            down += Math.max(0, -rise);
+        }
+        return course(line, null, List.of(new Stretch(length, up, down, null, ground, 1)));
+    }
+
+    /** A strong amateur of 75 kg in a race, on a kind of bike. */
+    public static Basis strongAmateur(BikeKind kind, int laps) {
+        Range mass = kind.mass().plus(75 + 3 + 1.2);
+        return new Basis(kind, mass, DragArea.alone(kind, 75), Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), 2, 0, laps, -1, false,
+                Range.within(1, 0.05), calm());
+    }
+
+    public static Basis.Weather calm() {
+        return new Basis.Weather(18, 300, true, 0, Double.NaN);
+    }
+
+    public static Estimate estimate(Course course, Basis basis) {
+        return Estimate.of(Way.of(course, 300), basis, course.stretches());
+    }
+
+    /** The same basis with another power and mass. */
+    public static Basis with(Basis b, Range hourPower, Range mass) {
+        return new Basis(b.kind(), mass, b.dragArea(), hourPower, b.intensity(), b.skill(), b.wetness(), b.laps(), b.points(), b.training(),
+                b.climbing(), b.weather());
+    }
+
+    public static Basis with(Basis b, Basis.Weather weather) {
+        return new Basis(b.kind(), b.mass(), b.dragArea(), b.hourPower(), b.intensity(), b.skill(), b.wetness(), b.laps(), b.points(),
+                b.training(), b.climbing(), weather);
+    }
+
+    /** Stretches cut in a number of equal parts. */
+    public static List<Stretch> cut(Stretch s, int parts) {
+        List<Stretch> out = new ArrayList<>();
+        for (int i = 0; i < parts; i++) {
+            out.add(new Stretch(s.length() / parts, s.rise() / parts, s.drop() / parts, s.steepest(), s.ground(), s.line()));
+        }
+        return out;
+    }
+}
