@@ -1,5 +1,6 @@
 package courseworthy.demand;
 
+import courseworthy.course.Stretch;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
@@ -23,6 +24,12 @@ final class Gears {
     private static final double GROUP_COUNTS = 0.10;
     /** Wind at the rider's height that may push where none is forecast, m/s. */
     private static final double SOME_TAILWIND = 2;
+    /** Slower than this walking beside the bike is no slower, so no gear is asked for, m/s (4.5 km/h; common practice, no source). */
+    private static final double WALKED = 1.25;
+    /** The steepest descent on which pedalling is still counted on: beyond it a tuck is nearly as fast (practice). */
+    private static final double PEDALLED_DOWN = 0.05;
+    /** Where a profile writes no steepest: its descents are this many times steeper than its drop over its length (practice). */
+    private static final double STEEPER_THAN_MEAN = 3;
     /** Steps slower than this need no top gear, m/s. */
     private static final double SLOW = 6;
     /** No faster than this, m/s, in steps of so much. */
@@ -85,7 +92,7 @@ final class Gears {
         double dragArea = estimate.basis().dragArea().mid();
         return Range.of(x -> {
             double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);
-            return gear(speed, x[4], x[5] * on.kind.circumference());
+            return gear(Math.max(WALKED, speed), x[4], x[5] * on.kind.circumference());
         }, power, on.startLineMass, rolling, gradient, on.climbingCadence, CIRCUMFERENCE_OFF);
     }
 
@@ -101,11 +108,32 @@ final class Gears {
     }
 
     private Range atSpeed() {
-        double onTheFlat = flat(on.hourPower.mid(), on.groupShare.mid() >= GROUP_COUNTS, 0);
-        double fastest = Math.max(fastestPedalled(), onTheFlat);
+        boolean group = on.groupShare.mid() >= GROUP_COUNTS;
+        double onTheFlat = flat(on.hourPower.mid(), group, group ? tailwind() : 0);
+        double fastest = Math.max(Math.max(fastestPedalled(), gentleDescent()), onTheFlat);
         double pushed = flat(on.hourPower.high(), on.groupShare.high() >= GROUP_COUNTS, tailwind());
         Range speed = Range.around(fastest * 0.95, fastest, pushed);
         return Range.of(x -> gear(x[0], x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
+    }
+
+    /** A drawn line has no short descents in it: the fastest that a stretch's gentle ones are pedalled on hour power, m/s; else 0. */
+    private double gentleDescent() {
+        if (on.course.line() == null || on.course.line().measured()) {
+            return 0;
+        }
+        double fastest = 0;
+        for (int i = 0; i < on.course.stretches().size(); i++) {
+            double down = Math.min(PEDALLED_DOWN, steepestDown(on.course.stretches().get(i)));
+            double free = estimate.balance(i).speed(on.hourPower.mid(), 0, -down, density);
+            fastest = Math.max(fastest, Math.min(free, estimate.cap(i).mid()));
+        }
+        return fastest;
+    }
+
+    private static double steepestDown(Stretch stretch) {
+        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        double mean = STEEPER_THAN_MEAN * drop / stretch.length();
+        return drop > 0 && stretch.steepest() != null ? Math.max(mean, stretch.steepest()) : mean;
     }
 
     private double tailwind() {

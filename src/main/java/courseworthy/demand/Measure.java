@@ -95,12 +95,13 @@ public enum Measure {
     DAYLIGHT_TO_SPARE("daylight to spare", Holder.quantity(Unit.MIN, "5"), 0,
             "Daylight left after the slow end of the ride, 0 where it ends in the dark"),
     RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m"),
+            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, down to walking "
+                    + "pace"),
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
             "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on tired power"),
     RATIO_USEFUL_AT_SPEED("ratio useful at speed", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear the rider turns at the highest cadence at the fastest speed where pedalling still pays, "
-                    + "alone or in the group"),
+            "The gear the rider turns at the highest cadence at the fastest speed where pedalling still pays: on the "
+                    + "flat, alone or in the group, or down gentle slopes on hour power"),
     GEAR_RANGE_NEEDED("gear range needed", Holder.quantity(Unit.RATIO, "0.01"), 0,
             "Ratio useful at speed over ratio needed where it is steepest"),
     SUPPORT_GAP("support gap", Holder.quantity(Unit.KM, "0.1"), 0,

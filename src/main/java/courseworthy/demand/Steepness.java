@@ -4,6 +4,7 @@ import courseworthy.course.Course;
 import courseworthy.course.Line;
 import courseworthy.course.Stretch;
 import courseworthy.ride.Range;
+import java.util.List;
 
 /**
  * The steepest gradient sustained over a distance. From a measured line it is found by sliding a window over it, never across a break. A
@@ -19,18 +20,30 @@ final class Steepness {
     /** Where no stretch says its steepest: times the steepest mean of a stretch (practice). */
     private static final Range[] OVER_MEAN = {new Range(1, 1.4, 2.0), new Range(1, 1.15, 1.5), new Range(1, 1.08, 1.35)};
 
+    /** A stretch that drops more than this many times its rise is a descent, and what it says is its steepest is downhill (practice). */
+    private static final double DESCENT = 2;
+
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
     private final Line line;
+    private final List<Stretch> stretches;
     private final double written;
 
     Steepness(Course course) {
         line = course.line();
+        stretches = course.stretches();
         double steepest = 0;
-        for (Stretch stretch : course.stretches()) {
-            steepest = Math.max(steepest, stretch.steepest() == null ? 0 : stretch.steepest());
+        for (Stretch stretch : stretches) {
+            steepest = Math.max(steepest, uphill(stretch));
         }
         written = steepest;
+    }
+
+    /** What a stretch says is its steepest, or 0 where it says nothing or is a descent. */
+    private static double uphill(Stretch stretch) {
+        boolean climbs = stretch.rise() != null && stretch.rise() > 0
+                && (stretch.drop() == null || stretch.drop() <= DESCENT * stretch.rise());
+        return climbs && stretch.steepest() != null ? stretch.steepest() : 0;
     }
 
     /**
@@ -60,8 +73,7 @@ final class Steepness {
         if (best == null) {
             return null;
         }
-        Range gradient = line.measured() ? measured(best[0], window) : drawn(best[0], window);
-        return new Steepest(gradient, best[1]);
+        return line.measured() ? new Steepest(measured(best[0], window), best[1]) : drawn(best, window);
     }
 
     private static Range measured(double gradient, double window) {
@@ -69,15 +81,34 @@ final class Steepness {
         return new Range(Math.max(0, gradient - off), gradient, gradient + off);
     }
 
-    private Range drawn(double mean, double window) {
+    /** The steepest of the line as drawn and of what each climbing stretch says. */
+    private Steepest drawn(double[] best, double window) {
         int which = 0;
         while (which < WINDOWS.length - 1 && WINDOWS[which] < window) {
             which++;
         }
-        if (written <= mean) {
-            return written > 0 ? Range.exact(mean) : OVER_MEAN[which].times(mean);
+        Range mean = written > 0 ? Range.exact(best[0]) : OVER_MEAN[which].times(best[0]);
+        Steepest steepest = new Steepest(mean, best[1]);
+        double from = 0;
+        for (Stretch stretch : stretches) {
+            double middle = from + stretch.length() / 2;
+            from += stretch.length();
+            Range said = said(stretch, TOWARDS_STEEPEST[which]);
+            if (said != null && said.mid() > steepest.gradient.mid()) {
+                steepest = new Steepest(said, middle);
+            }
         }
-        return TOWARDS_STEEPEST[which].times(written - mean).plus(mean);
+        return steepest;
+    }
+
+    /** Between a stretch's mean and what it says is its steepest; null where it says nothing or descends. */
+    private static Range said(Stretch stretch, Range towards) {
+        double steepest = uphill(stretch);
+        if (steepest == 0) {
+            return null;
+        }
+        double mean = Math.max(0, stretch.rise() - (stretch.drop() == null ? 0 : stretch.drop())) / stretch.length();
+        return steepest <= mean ? Range.exact(mean) : towards.times(steepest - mean).plus(mean);
     }
 
     /** Steepest rise over a window and its middle, the height between nodes taken as straight; 0 where it never climbs; null if too short. */
