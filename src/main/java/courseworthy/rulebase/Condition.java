@@ -339,11 +339,7 @@ public sealed interface Condition {
 
         @Override
         public Truth on(Stage stage) {
-            Truth out = Truth.FALSE;
-            for (Condition part : parts) {
-                out = out.or(part.on(stage));
-            }
-            return out;
+            return Group.any(parts, stage);
         }
 
         @Override
@@ -386,7 +382,7 @@ public sealed interface Condition {
 
         @Override
         public Truth on(Stage stage) {
-            return new AnyOf(parts).on(stage).not();
+            return Group.any(parts, stage).not();
         }
 
         @Override

@@ -144,7 +144,7 @@ final class ConditionReader {
                 out.add(new StretchSet.One(measure, test, TestReader.written(entry.value())));
             }
         }
-        return out.size() == block.entries().size() ? new StretchSet(out) : null;
+        return out.size() == block.entries().size() ? StretchSet.of(out) : null;
     }
 
     private void share(Node node, List<Condition> out) {

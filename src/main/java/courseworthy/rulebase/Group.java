@@ -15,6 +15,17 @@ final class Group {
         return name + parts.stream().map(Condition::canonical).sorted().toList();
     }
 
+    static Truth any(List<Condition> parts, Stage stage) {
+        Truth out = Truth.FALSE;
+        for (Condition part : parts) {
+            out = out.or(part.on(stage));
+            if (out == Truth.TRUE) {
+                return out;
+            }
+        }
+        return out;
+    }
+
     static int layer(List<Condition> parts) {
         return parts.stream().mapToInt(Condition::layer).max().orElse(0);
     }

@@ -3,7 +3,6 @@ package courseworthy.rulebase;
 import courseworthy.demand.StretchFacts;
 import courseworthy.demand.StretchMeasure;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,6 +11,7 @@ import java.util.List;
  */
 final class Runs {
 
+    /** In the order of the catalogue, where they stand first. */
     private static final StretchMeasure[] SUMMED = {StretchMeasure.LENGTH, StretchMeasure.RISE, StretchMeasure.DROP};
 
     private final List<StretchSet.One> summed;
@@ -139,7 +139,7 @@ final class Runs {
         Truth satisfies() {
             Truth out = Truth.TRUE;
             for (StretchSet.One one : summed) {
-                int i = Arrays.asList(SUMMED).indexOf(one.measure());
+                int i = one.measure().ordinal() - StretchMeasure.LENGTH.ordinal();
                 out = out.and(one.test().holdsSomewhere(sum[i], unknown[i] ? Long.MAX_VALUE : sum[i]));
             }
             return out;

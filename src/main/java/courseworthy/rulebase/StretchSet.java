@@ -8,9 +8,11 @@ import java.util.List;
 /**
  * One set of conditions on a stretch. Length, rise and drop are asked of a run of adjacent stretches; the others of each stretch.
  *
- * @param tests all of which must hold
+ * @param tests  all of which must hold, in the order written
+ * @param each   those asked of each stretch of a run
+ * @param summed those asked of the sums over a run
  */
-public record StretchSet(List<One> tests) {
+public record StretchSet(List<One> tests, List<One> each, List<One> summed) {
 
     /** One test of a stretch, as written {@code over 1 km}. */
     public record One(StretchMeasure measure, ValueTest test, String written) {
@@ -21,27 +23,16 @@ public record StretchSet(List<One> tests) {
         }
     }
 
-    public StretchSet {
-        tests = List.copyOf(tests);
-    }
-
-    /** The conditions on each stretch of a run. */
-    List<One> each() {
-        return tests.stream().filter(t -> !t.measure().summed()).toList();
-    }
-
-    /** The conditions on the sums over a run. */
-    List<One> summed() {
-        return tests.stream().filter(t -> t.measure().summed()).toList();
+    public static StretchSet of(List<One> tests) {
+        return new StretchSet(List.copyOf(tests), tests.stream().filter(t -> !t.measure().summed()).toList(),
+                tests.stream().filter(t -> t.measure().summed()).toList());
     }
 
     /** Whether a stretch satisfies the conditions on each. */
     Truth on(StretchFacts facts) {
         Truth out = Truth.TRUE;
-        for (One one : tests) {
-            if (!one.measure().summed()) {
-                out = out.and(one.on(facts));
-            }
+        for (One one : each) {
+            out = out.and(one.on(facts));
         }
         return out;
     }
@@ -51,7 +42,7 @@ public record StretchSet(List<One> tests) {
         for (One one : tests) {
             out.add(new One(one.measure(), change.of(Subject.of(one.measure()), one.test()), one.written()));
         }
-        return new StretchSet(out);
+        return of(out);
     }
 
     String canonical() {

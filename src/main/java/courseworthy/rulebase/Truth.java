@@ -24,6 +24,9 @@ public enum Truth {
     }
 
     public Truth or(Truth other) {
-        return not().and(other.not()).not();
+        if (this == TRUE || other == TRUE) {
+            return TRUE;
+        }
+        return this == UNKNOWN || other == UNKNOWN ? UNKNOWN : FALSE;
     }
 }

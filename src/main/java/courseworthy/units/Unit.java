@@ -60,7 +60,8 @@ public enum Unit {
 
     /** A number in the base unit of this dimension, in this unit, to 34 digits. */
     public BigDecimal fromBase(BigDecimal base) {
-        BigDecimal number = base.multiply(divisor).divide(factor, MathContext.DECIMAL128);
+        BigDecimal product = base.multiply(divisor);
+        BigDecimal number = factor.equals(BigDecimal.ONE) ? product : product.divide(factor, MathContext.DECIMAL128);
         return this == F ? number.add(BigDecimal.valueOf(32)) : number;
     }
 

@@ -153,7 +153,7 @@ final class Mutants {
             StretchSet.One gone = rest.remove(i);
             String text = gone.measure().written() + " " + gone.written();
             out.add(new Mutant("\"" + text + "\" of stretches dropped", "a case in which \"" + text + "\" of stretches fails, and nothing else does",
-                    around.apply(new StretchSet(rest))));
+                    around.apply(StretchSet.of(rest))));
         }
     }
 

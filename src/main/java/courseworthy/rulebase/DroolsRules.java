@@ -1,0 +1,258 @@
+package courseworthy.rulebase;
+
+import static org.drools.model.PatternDSL.declarationOf;
+import static org.drools.model.PatternDSL.globalOf;
+import static org.drools.model.PatternDSL.on;
+import static org.drools.model.PatternDSL.pattern;
+import static org.drools.model.PatternDSL.rule;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Where;
+import courseworthy.topic.Settled;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
+import org.drools.model.Global;
+import org.drools.model.Model;
+import org.drools.model.PatternDSL.PatternDef;
+import org.drools.model.Rule;
+import org.drools.model.Variable;
+import org.drools.model.functions.Block2;
+import org.drools.model.functions.HashedExpression;
+import org.drools.model.functions.Predicate1;
+import org.drools.model.impl.ModelImpl;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.definition.KiePackage;
+import org.kie.api.runtime.KieSession;
+
+/**
+ * Rows and joins in one rule network. Rows become rules through the model API, with no rule text and no compiler at run time; joins
+ * are compiled when the tool is built. Each row waits for the stage of the layer at which it can tell, so nothing fires early.
+ */
+public final class DroolsRules implements Rules {
+
+    private static final String COMPILED = "/META-INF/kie/courseworthy/courseworthy/drools-model";
+    private static final String PACKAGE = "courseworthy.rulebase.";
+    private static final String JOINS = PACKAGE + "joins";
+    private static final String HEARD = "heard";
+
+    private final Map<Integer, List<Row>> byLayer;
+    private final RealPairs pairs;
+    private final KieBase network;
+    private final Map<String, Author> joins;
+
+    /**
+     * Builds the network.
+     *
+     * @param rows  rows with unique qualified ids
+     * @param house for the gears that exist and where joins are written
+     * @throws IllegalArgumentException where two rows have one id: the network would keep only the last
+     */
+    public DroolsRules(List<Row> rows, House house) {
+        this.byLayer = Speaker.byLayer(rows);
+        this.pairs = house.pairs();
+        List<Model> models = compiled();
+        models.add(model(rows));
+        this.network = KieBaseBuilder.createKieBaseFromModel(models);
+        this.joins = authors(network, house.joins());
+    }
+
+    /**
+     * Builds the network on another thread, while the caller reads a track.
+     *
+     * @return waits for the network when asked; whatever went wrong while it was built is thrown then
+     */
+    public static Supplier<Rules> prepare(Supplier<Rules> building) {
+        FutureTask<Rules> task = new FutureTask<>(building::get);
+        Thread thread = new Thread(task, "rules");
+        thread.setDaemon(true);
+        thread.start();
+        return () -> result(task);
+    }
+
+    private static Rules result(FutureTask<Rules> task) {
+        try {
+            return task.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException known) {
+                throw known;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<Model> compiled() {
+        List<Model> out = new ArrayList<>();
+        try (InputStream in = DroolsRules.class.getResourceAsStream(COMPILED)) {
+            if (in == null) {
+                throw new IllegalStateException("the compiled joins are missing: " + COMPILED);
+            }
+            for (String name : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+                if (!name.isBlank() && !name.startsWith("Drools-Model-Version")) {
+                    out.add((Model) Class.forName(name.trim()).getDeclaredConstructor().newInstance());
+                }
+            }
+            return out;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Model model(List<Row> rows) {
+        ModelImpl model = new ModelImpl();
+        Map<Rank, Global<Heard>> globals = new EnumMap<>(Rank.class);
+        Set<String> names = new HashSet<>();
+        for (Row row : rows) {
+            if (!names.add(row.author().rule())) {
+                throw new IllegalArgumentException("two rows " + row.author().rule());
+            }
+            Global<Heard> heard = globals.computeIfAbsent(row.author().rank(), rank -> global(rank, model));
+            for (int layer : row.layers()) {
+                model.addRule(ruleOf(row, layer, heard));
+            }
+        }
+        return model;
+    }
+
+    private static Global<Heard> global(Rank rank, ModelImpl model) {
+        Global<Heard> heard = globalOf(Heard.class, PACKAGE + rank.word(), HEARD);
+        model.addGlobal(heard);
+        return heard;
+    }
+
+    /** A row waits for the stage at which it can tell; each part of its condition is a node of its own, shared where equal. */
+    private static Rule ruleOf(Row row, int layer, Global<Heard> heard) {
+        Variable<Stage> stage = declarationOf(Stage.class, "stage");
+        PatternDef<Stage> pattern = pattern(stage);
+        AtLayer at = new AtLayer(layer);
+        pattern.expr(at.getExpressionHash(), at);
+        for (Condition part : row.condition().parts()) {
+            Holds holds = new Holds(part);
+            pattern.expr(holds.getExpressionHash(), holds);
+        }
+        return rule(PACKAGE + row.author().rank().word(), row.author().rule() + " after layer " + layer)
+                .build(pattern, on(stage, heard).execute(new Speaks(row)));
+    }
+
+    /** Whether a stage is that of a layer. Named classes, not lambdas: their identity needs no inspection of byte code. */
+    private record AtLayer(int layer) implements Predicate1<Stage>, HashedExpression {
+        @Override
+        public boolean test(Stage stage) {
+            return stage.layer() == layer;
+        }
+
+        @Override
+        public String getExpressionHash() {
+            return "Stage layer == " + layer;
+        }
+    }
+
+    /** Whether a condition holds at a stage. */
+    private record Holds(Condition condition) implements Predicate1<Stage>, HashedExpression {
+        @Override
+        public boolean test(Stage stage) {
+            return condition.on(stage) == Truth.TRUE;
+        }
+
+        @Override
+        public String getExpressionHash() {
+            return "Stage holds " + condition.canonical();
+        }
+    }
+
+    /** What a row does when it fires: it is heard. */
+    private record Speaks(Row row) implements Block2<Stage, Heard> {
+        @Override
+        public void execute(Stage stage, Heard heard) {
+            heard.row(row, stage);
+        }
+    }
+
+    /** The joins as they sign their limits, by rule name. */
+    private static Map<String, Author> authors(KieBase network, Map<String, Where> where) {
+        Map<String, Author> out = new LinkedHashMap<>();
+        KiePackage joins = network.getKiePackage(JOINS);
+        for (org.kie.api.definition.rule.Rule rule : joins == null ? List.<org.kie.api.definition.rule.Rule>of() : joins.getRules()) {
+            Map<String, Object> data = rule.getMetaData();
+            out.put(rule.getName(), new Author("pairing/" + rule.getName(), Rank.LIMIT, 0, Force.MUST,
+                    Evidence.valueOf(text(data, "evidence").toUpperCase(Locale.ROOT)), text(data, "source"), text(data, "because"),
+                    where.getOrDefault(rule.getName(), new Where("rules", 0))));
+        }
+        return out;
+    }
+
+    private static String text(Map<String, Object> data, String key) {
+        return String.valueOf(data.getOrDefault(key, ""));
+    }
+
+    /** The joins as they sign their limits, for listing them. */
+    public List<Author> joins() {
+        return List.copyOf(joins.values());
+    }
+
+    @Override
+    public Firing open() {
+        return new Asking();
+    }
+
+    /** One session for one asking. */
+    private final class Asking implements Firing {
+
+        private final Heard heard = new Heard(joins);
+        private final KieSession session = network.newKieSession();
+        private final Set<String> settled = new HashSet<>();
+
+        Asking() {
+            session.setGlobal(HEARD, heard);
+            session.insert(pairs);
+        }
+
+        @Override
+        public Said fire(Stage stage) {
+            for (Settled one : stage.settled().values()) {
+                if (one.known() && settled.add(one.topic().name())) {
+                    session.insert(new Chosen(one));
+                }
+            }
+            session.insert(stage);
+            session.fireAllRules();
+            for (Row row : byLayer.getOrDefault(stage.layer(), List.of())) {
+                if (!heard.spoke(row)) {
+                    heard.speaker().hear(row, stage);
+                }
+            }
+            return heard.speaker().said();
+        }
+
+        @Override
+        public List<Untold> couldNotTell() {
+            return heard.speaker().untold();
+        }
+
+        @Override
+        public void close() {
+            session.dispose();
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.claim.Verb;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Where rules of the network are heard while they fire: rows with what they have to say, joins with their limits. */
+public final class Heard {
+
+    private final Speaker speaker = new Speaker();
+    private final Map<String, Author> joins;
+    private final Set<Row> spoke = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    Heard(Map<String, Author> joins) {
+        this.joins = joins;
+    }
+
+    void row(Row row, Stage stage) {
+        spoke.add(row);
+        speaker.speak(row, stage);
+    }
+
+    /** A limit on a topic that comes from others: a bound, kept within what is sensible. */
+    public void bound(String rule, String topic, Verb verb, long value, String written, Chosen... because) {
+        Topic on = Topics.of(topic);
+        long within = Math.max(on.least(), Math.min(on.most(), value));
+        speaker.say(Claim.of(author(rule), on, verb, within, written, grounds(because)));
+    }
+
+    /** A limit on a topic that comes from others: an option that is not possible. */
+    public void ruleOut(String rule, String topic, String option, Chosen... because) {
+        Topic on = Topics.of(topic);
+        speaker.say(Claim.of(author(rule), on, Verb.RULE_OUT, on.option(option), option, grounds(because)));
+    }
+
+    /** A limit on a topic that comes from others: only these values exist. */
+    public void exist(String rule, String topic, Existing values, String written, Chosen... because) {
+        speaker.say(new Claim(author(rule), Topics.of(topic), Verb.ONE_OF, values.values(), values.labels(), written, grounds(because)));
+    }
+
+    private Author author(String rule) {
+        Author author = joins.get(rule);
+        if (author == null) {
+            throw new IllegalStateException("a join without its author: " + rule);
+        }
+        return author;
+    }
+
+    private static List<Ground> grounds(Chosen... because) {
+        List<Ground> out = new ArrayList<>();
+        for (Chosen chosen : because) {
+            out.add(Grounds.of(chosen.settled().topic(), chosen.getValue(), "", true));
+        }
+        return out;
+    }
+
+    boolean spoke(Row row) {
+        return spoke.contains(row);
+    }
+
+    Speaker speaker() {
+        return speaker;
+    }
+}

@@ -1,0 +1,67 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Where;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.text.Node;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Packs the folder of shipped rules into one resource when the tool is built; fails the build with every fault of theirs. */
+public final class PackHouseRules {
+
+    private static final Pattern RULE = Pattern.compile("rule \"([^\"]+)\".*");
+
+    private PackHouseRules() {
+    }
+
+    /** @param args the rules folder and the file to write */
+    public static void main(String[] args) throws IOException {
+        byte[] packed = pack(Path.of(args[0]));
+        Path to = Path.of(args[1]);
+        Files.createDirectories(to.getParent());
+        Path draft = to.resolveSibling(to.getFileName() + ".draft");
+        Files.write(draft, packed);
+        Files.move(draft, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** @throws IllegalStateException with every fault of the shipped rules, a line each */
+    static byte[] pack(Path rules) throws IOException {
+        Faults faults = new Faults();
+        Map<String, Node.Mapping> trees = RulesFolder.trees(rules, faults);
+        Map<String, Where> joins = joins(rules);
+        House house = House.of(trees, joins, faults);
+        Rulebook.of(house.sheets(), List.of(), List.of(), faults);
+        if (faults.stop()) {
+            throw new IllegalStateException("the shipped rules are faulty:\n" + String.join("\n", faults.faults().stream().map(Fault::text).toList()));
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        House.write(trees, joins, new DataOutputStream(out));
+        return out.toByteArray();
+    }
+
+    /** Where each rule that joins topics is written. */
+    private static Map<String, Where> joins(Path rules) throws IOException {
+        Map<String, Where> out = new LinkedHashMap<>();
+        for (Path file : RulesFolder.files(rules, ".drl")) {
+            int line = 0;
+            for (String text : Files.readAllLines(file)) {
+                line++;
+                Matcher rule = RULE.matcher(text);
+                if (rule.matches()) {
+                    out.put(rule.group(1), new Where(RulesFolder.shown(rules, file), line));
+                }
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,61 @@
+package courseworthy.rulebase;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
+
+/** The gears that exist: chainrings and cassettes that are ridden together. */
+public final class RealPairs {
+
+    /**
+     * Chainrings and a cassette on a kind of bike.
+     *
+     * @param bike         the kind
+     * @param chainrings   one or two
+     * @param easiest      smallest ring over largest sprocket, in ticks of the topic
+     * @param easiestTeeth the same as teeth
+     * @param hardest      largest ring over smallest sprocket, in ticks of the topic
+     * @param hardestTeeth the same as teeth
+     * @param step         largest step between neighbouring sprockets, in ticks of the topic
+     * @param cassette     the cassette in words
+     */
+    record Pair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
+            String cassette) {
+    }
+
+    private final List<Pair> pairs;
+
+    RealPairs(List<Pair> pairs) {
+        this.pairs = List.copyOf(pairs);
+    }
+
+    List<Pair> pairs() {
+        return pairs;
+    }
+
+    /** The easiest gears there are on a kind of bike with one or two chainrings. */
+    public Existing easiest(String bike, String chainrings) {
+        return those(p -> true, bike, chainrings, Pair::easiest, Pair::easiestTeeth);
+    }
+
+    /** The hardest gears that come with an easiest gear. */
+    public Existing hardest(String bike, String chainrings, long easiest) {
+        return those(p -> p.easiest() == easiest, bike, chainrings, Pair::hardest, Pair::hardestTeeth);
+    }
+
+    /** The largest steps of the cassettes that give both end gears. */
+    public Existing steps(String bike, String chainrings, long easiest, long hardest) {
+        return those(p -> p.easiest() == easiest && p.hardest() == hardest, bike, chainrings, Pair::step, Pair::cassette);
+    }
+
+    private Existing those(Predicate<Pair> which, String bike, String chainrings, ToLongFunction<Pair> value, Function<Pair, String> label) {
+        Existing.Collecting out = new Existing.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.bike().equals(bike) && pair.chainrings().equals(chainrings) && which.test(pair)) {
+                out.add(value.applyAsLong(pair), label.apply(pair));
+            }
+        }
+        return out.existing();
+    }
+}
