@@ -14,8 +14,11 @@ import courseworthy.ride.Way;
 final class Gears {
 
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
-    /** On the steepest 100 m a rider gives hour power, as fresh as the hour of the day leaves it; at most this share more (practice). */
+    /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
     private static final double SURGE = 1.2;
+    private static final double MOST_SURGE = 1.4;
+    /** A top gear is turned at this share of the highest cadence: comfortable for long (practice). */
+    private static final double COMFORTABLE = 0.92;
     /** Pedalling pays where it gains this much speed over coasting (practice). */
     private static final double PAYS = 1.10;
     /** The fastest part of the lap that is left out: there a little spinning out costs next to nothing. */
@@ -66,14 +69,14 @@ final class Gears {
         }
     }
 
-    /** Up to hour power, by how tired the rider is on the last lap there; at the low end the ride's own power. */
+    /** A little over hour power, by how tired the rider is on the last lap there; at the low end the ride's own power. */
     private Range whereSteepest(Steepness.Steepest steepest) {
         double at = (on.laps - 1) * way.length() + Math.min(way.length(), steepest.middle());
         double seconds = estimate.arrivalAt(at);
         double tired = 1 + Math.min(0, estimate.freshness(seconds));
         double hour = on.hourPower.mid() * tired;
         double riding = Math.min(hour, estimate.powerAt(seconds));
-        return ratio(new Range(riding, hour, hour * SURGE), steepest.gradient(), steepest.middle());
+        return ratio(new Range(riding, hour * SURGE, hour * MOST_SURGE), steepest.gradient(), steepest.middle());
     }
 
     /** On the power of that hour of the ride. */
@@ -113,7 +116,7 @@ final class Gears {
         double fastest = Math.max(Math.max(fastestPedalled(), gentleDescent()), onTheFlat);
         double pushed = flat(on.hourPower.high(), on.groupShare.high() >= GROUP_COUNTS, tailwind());
         Range speed = Range.around(fastest * 0.95, fastest, pushed);
-        return Range.of(x -> gear(x[0], x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
+        return Range.of(x -> gear(x[0], COMFORTABLE * x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
     }
 
     /** A drawn line has no short descents in it: the fastest that a stretch's gentle ones are pedalled on hour power, m/s; else 0. */

@@ -100,7 +100,7 @@ public enum Measure {
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
             "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on tired power"),
     RATIO_USEFUL_AT_SPEED("ratio useful at speed", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear the rider turns at the highest cadence at the fastest speed where pedalling still pays: on the "
+            "The gear the rider turns at a comfortable high cadence at the fastest speed where pedalling still pays: on the "
                     + "flat, alone or in the group, or down gentle slopes on hour power"),
     GEAR_RANGE_NEEDED("gear range needed", Holder.quantity(Unit.RATIO, "0.01"), 0,
             "Ratio useful at speed over ratio needed where it is steepest"),
