@@ -10,7 +10,8 @@ final class Assuming {
     }
 
     static Course ground(Course course, Ground assumed) {
-        if (assumed.equals(Ground.UNKNOWN)) {
+        // Not equals: comparing records sets up method handles, which a cold start feels.
+        if (assumed == Ground.UNKNOWN) {
             return course;
         }
         String[] given = GroundReader.said(assumed);

@@ -29,7 +29,12 @@ public final class Faults {
 
     /** True where at least one fault stops the work. */
     public boolean stop() {
-        return all.stream().anyMatch(f -> f.severity() == Fault.Severity.FAULT);
+        for (Fault fault : all) {
+            if (fault.severity() == Fault.Severity.FAULT) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Those that stop the work, by file and line. */

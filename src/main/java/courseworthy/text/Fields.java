@@ -137,18 +137,17 @@ public final class Fields {
 
     /** A whole number within bounds. */
     public Integer whole(String key, int least, int most) {
-        String expected = "a whole number from " + least + " to " + most;
-        Node.Scalar value = scalar(key, expected);
-        if (value == null) {
+        Node node = node(key);
+        if (node == null) {
             return null;
         }
-        if (isWhole(value.text())) {
+        if (node instanceof Node.Scalar value && isWhole(value.text())) {
             int number = Integer.parseInt(value.text());
             if (number >= least && number <= most) {
                 return number;
             }
         }
-        faults.add(file, value.line(), key, value.describe(), expected, "");
+        faults.add(file, node.line(), key, node.describe(), "a whole number from " + least + " to " + most, "");
         return null;
     }
 
