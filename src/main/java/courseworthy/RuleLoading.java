@@ -2,11 +2,11 @@ package courseworthy;
 
 import courseworthy.problem.Faults;
 import courseworthy.rider.Rider;
-import courseworthy.rulebase.PlainRules;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.House;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Rulebook;
 import courseworthy.rulebase.Rules;
-import courseworthy.rulebase.RulesFolder;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.SheetReader;
 import java.nio.file.Path;
@@ -71,7 +71,8 @@ final class RuleLoading {
                 given.add(sheet);
             }
         }
-        Rulebook book = Rulebook.of(RulesFolder.read(home.resolve("rules"), faults), own, given, faults);
-        return faults.stop() ? null : new PlainRules(book.rows());
+        House house = House.load();
+        Rulebook book = Rulebook.of(house.sheets(), own, given, faults);
+        return faults.stop() ? null : new DroolsRules(book.rows(), house);
     }
 }
