@@ -55,11 +55,9 @@ public final class BriefMarkdown {
 
     private void title() {
         page.heading(1, brief.course().name() + ", " + BriefText.title(brief));
-        if (!brief.event().isEmpty()) {
-            page.paragraph("Event: " + brief.event());
-        }
-        if (!brief.rider().isEmpty()) {
-            page.paragraph("Rider: " + brief.rider());
+        String whose = Words.whose(brief);
+        if (!whose.isEmpty()) {
+            page.paragraph(whose);
         }
     }
 

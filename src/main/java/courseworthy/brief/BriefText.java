@@ -45,9 +45,9 @@ public final class BriefText {
 
     private void course() {
         page.spread(brief.course().name(), title(brief), Weight.BOLD);
-        if (!brief.event().isEmpty() || !brief.rider().isEmpty()) {
-            String rider = brief.rider().isEmpty() ? "" : "for " + brief.rider();
-            page.text(0, 0, brief.event() + (brief.event().isEmpty() || rider.isEmpty() ? "" : ", ") + rider, Weight.PLAIN);
+        String whose = Words.whose(brief);
+        if (!whose.isEmpty()) {
+            page.text(0, 0, whose, Weight.PLAIN);
         }
         for (String line : Words.course(brief)) {
             if (!line.isEmpty()) {

@@ -69,6 +69,16 @@ final class Cautions {
             new Caution(day -> day.decided("water"),
                     "Drink by thirst and never more than you sweat. In heat, when ill or on medication, ask a doctor first, and stop"
                             + " when you feel dizzy, cold or confused."),
+            new Caution(day -> !day.known(Measure.WATER_OVER_THE_HOTTEST_GAP),
+                    "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
+                            + " event's support and forecast, and carry more where in doubt."),
+            new Caution(day -> !day.known(Measure.DARK_HOURS),
+                    "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
+                            + " take a light where in doubt."),
+            new Caution(day -> !day.known(Measure.COLDEST_TEMPERATURE),
+                    "No forecast is given, so clothing is a guess: look at one for the highest point as well as the start."),
+            new Caution(day -> day.call().demands().get(Measure.KNOWN_GROUND) != null && !day.over(Measure.KNOWN_GROUND, 99),
+                    "Part of the ground is not known here and may be rougher than what is: tyres and suspension may be too light for it."),
             new Caution(day -> day.over(Measure.HIGHEST_POINT, 2500),
                     "Above 2500 m the air is thin: whoever is not used to it slows down, and turns round with headache or nausea."),
             new Caution(day -> day.is(Measure.ROLE, "race") && day.event().rules().edition().isEmpty(),

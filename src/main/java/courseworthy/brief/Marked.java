@@ -22,7 +22,7 @@ final class Marked {
     }
 
     void emphasised(String text) {
-        out.append('_').append(safe(text)).append("_\n\n");
+        out.append('_').append(inside(text)).append("_\n\n");
     }
 
     void bullet(String text) {
@@ -31,12 +31,12 @@ final class Marked {
 
     /** A bullet whose first words stand out. */
     void bullet(String bold, String text) {
-        out.append("- **").append(safe(bold)).append("** ").append(safe(text)).append('\n');
+        out.append("- **").append(inside(bold)).append("** ").append(inside(text)).append('\n');
     }
 
     /** A box to tick, the value to find below it. */
     void box(String bold, List<String> below) {
-        out.append("- [ ] **").append(safe(bold)).append("**");
+        out.append("- [ ] **").append(inside(bold)).append("**");
         for (String line : below) {
             out.append("  \n  ").append(safe(line));
         }
@@ -51,7 +51,7 @@ final class Marked {
     void tableRow(String... cells) {
         out.append('|');
         for (String cell : cells) {
-            out.append(' ').append(safe(cell)).append(" |");
+            out.append(' ').append(inside(cell)).append(" |");
         }
         out.append('\n');
     }
@@ -63,6 +63,16 @@ final class Marked {
     /** The text on one line, with every character that Markdown or HTML could take for its own escaped. */
     static String safe(String text) {
         String line = Harmless.line(text);
+        int opening = opening(line);
+        return opening < 0 ? escaped(line) : escaped(line.substring(0, opening)) + "\\" + escaped(line.substring(opening));
+    }
+
+    /** As {@link #safe}, where something of ours stands before it in the same line. */
+    private static String inside(String text) {
+        return escaped(Harmless.line(text));
+    }
+
+    private static String escaped(String line) {
         StringBuilder out = new StringBuilder(line.length() + 8);
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
@@ -71,28 +81,23 @@ final class Marked {
             } else if (c == '&') {
                 out.append("&amp;");
             } else {
-                out.append(ALWAYS.indexOf(c) >= 0 || opens(line, i) || links(line, i) ? "\\" : "").append(c);
+                out.append(ALWAYS.indexOf(c) >= 0 || links(line, i) ? "\\" : "").append(c);
             }
         }
         return out.toString();
     }
 
-    /** Whether the character would open a heading, a list or a quote: at the front, or after digits there. */
-    private static boolean opens(String line, int i) {
-        char c = line.charAt(i);
-        if (i == 0) {
-            return c == '#' || c == '+' || c == '-' || c == '=' || c == '>';
+    /** Where the character stands that would open a heading or a list, -1 where none does. */
+    private static int opening(String line) {
+        if (!line.isEmpty() && "#+-=".indexOf(line.charAt(0)) >= 0) {
+            return 0;
         }
-        return (c == '.' || c == ')') && digits(line, i);
-    }
-
-    private static boolean digits(String line, int to) {
-        for (int i = 0; i < to; i++) {
-            if (line.charAt(i) < '0' || line.charAt(i) > '9') {
-                return false;
-            }
+        int digits = 0;
+        while (digits < line.length() && line.charAt(digits) >= '0' && line.charAt(digits) <= '9') {
+            digits++;
         }
-        return true;
+        boolean mark = digits > 0 && digits < line.length() && (line.charAt(digits) == '.' || line.charAt(digits) == ')');
+        return mark && (digits + 1 == line.length() || line.charAt(digits + 1) == ' ') ? digits : -1;
     }
 
     /** Whether the character would make a plain address a link. */

@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,13 +24,12 @@ final class Short {
 
     private List<Entry> entries() {
         List<Entry> out = new ArrayList<>();
-        add(out, "Bike", value("bike"), after("fork ", value("fork travel")), after("rear ", value("rear travel")), seatpost());
-        add(out, "Tyres", both("tyre width"), both("tyre tread"), both("tyre casing"), insert());
-        add(out, "Pressure", pressure());
-        add(out, "Wheels", both("rim material"), both("rim depth"));
-        add(out, "Gears", gears(), before(value("chainrings"), " chainring" + (value("chainrings").startsWith("two") ? "s" : "")));
-        add(out, "Carry", before(value("water"), " water"), before(value("food"), " food"), count("plugs", "plug"), count("tube", "tube"),
-                lights());
+        add(out, "Bike", one("bike"), after("fork ", "fork travel"), after("rear ", "rear travel"), seatpost());
+        add(out, "Tyres", both("tyre width", ""), both("tyre tread", " tread"), both("tyre casing", " casing"), insert());
+        add(out, "Pressure", after("front ", "front tyre pressure"), after("rear ", "rear tyre pressure"));
+        add(out, "Wheels", both("rim material", ""), both("rim depth", ""));
+        add(out, "Gears", gears(), before("chainrings", value("chainrings").equals("two") ? " chainrings" : " chainring"));
+        add(out, "Carry", water(), before("food", " food"), count("plugs", "plug"), count("tube", "tube"), lights());
         return out;
     }
 
@@ -45,64 +45,74 @@ final class Short {
         }
     }
 
-    /** The decision's text; marked where advice was divided or nothing is possible; empty where it does not apply. */
+    /** The decision's text; empty where it does not apply. */
     private String value(String topic) {
         Decision decision = brief.on(topic);
-        return switch (decision.status()) {
-            case NOT_APPLICABLE -> "";
-            case NONE_POSSIBLE -> "none possible";
-            case SETTLED -> decision.text() + (decision.standing() == Decision.Standing.SPLIT ? " (split)" : "");
-        };
+        return decision.status() == Decision.Status.NOT_APPLICABLE ? "" : decision.text();
+    }
+
+    /** A mark where advice on any of these was divided. */
+    private String mark(String... topics) {
+        for (String topic : topics) {
+            if (brief.on(topic).standing() == Decision.Standing.SPLIT) {
+                return " (split)";
+            }
+        }
+        return "";
+    }
+
+    private String one(String topic) {
+        return value(topic) + mark(topic);
+    }
+
+    private String before(String topic, String noun) {
+        String value = value(topic);
+        return value.isEmpty() ? "" : value + noun + mark(topic);
+    }
+
+    private String after(String noun, String topic) {
+        String value = value(topic);
+        return value.isEmpty() ? "" : noun + value + mark(topic);
     }
 
     /** Front and rear: one value where they are equal. */
-    private String both(String topic) {
-        String front = value("front " + topic);
-        String rear = value("rear " + topic);
-        if (front.equals(rear)) {
-            return topic.endsWith("width") ? front + " front and rear" : before(front, nounOf(topic));
-        }
-        return front + " front and " + rear + " rear" + nounOf(topic);
-    }
-
-    private static String nounOf(String topic) {
-        return topic.endsWith("casing") ? " casing" : topic.endsWith("tread") ? " tread" : "";
-    }
-
-    private String pressure() {
-        return "front " + value("front tyre pressure") + ", rear " + value("rear tyre pressure");
+    private String both(String topic, String noun) {
+        String front = "front " + topic;
+        String rear = "rear " + topic;
+        String value = value(front);
+        String same = noun.isEmpty() && topic.endsWith("width") ? " front and rear" : noun;
+        String values = value.equals(value(rear)) ? value + same : value + " front and " + value(rear) + " rear" + noun;
+        return values + mark(front, rear);
     }
 
     private String gears() {
-        return value("easiest gear") + " to " + value("hardest gear");
+        return value("easiest gear") + " to " + value("hardest gear") + mark("easiest gear", "hardest gear");
     }
 
     private String insert() {
-        boolean front = value("front insert").startsWith("yes");
-        boolean rear = value("rear insert").startsWith("yes");
+        boolean front = value("front insert").equals("yes");
+        boolean rear = value("rear insert").equals("yes");
         return front && rear ? "inserts" : front ? "insert in front" : rear ? "insert at the rear" : "";
     }
 
     private String seatpost() {
         String stroke = value("dropper stroke");
-        return value("seatpost").startsWith("dropper") && !stroke.isEmpty() ? "dropper " + stroke : before(value("seatpost"), " seatpost");
+        return stroke.isEmpty() ? before("seatpost", " seatpost") : "dropper " + stroke + mark("seatpost", "dropper stroke");
+    }
+
+    /** What is carried for an unknown gap in unknown heat is a least amount. */
+    private String water() {
+        boolean known = brief.demands().known(Measure.WATER_OVER_THE_HOTTEST_GAP);
+        return (known ? "" : "at least ") + before("water", " water");
     }
 
     private String lights() {
         String lights = value("lights");
-        return lights.equals("none") || lights.isEmpty() ? "" : "lights " + lights;
+        return lights.equals("none") || lights.isEmpty() ? "" : "lights " + lights + mark("lights");
     }
 
     private String count(String topic, String noun) {
         String number = value(topic);
-        return number.isEmpty() || number.equals("0") ? "" : number + " " + noun + (number.startsWith("1") ? "" : "s");
-    }
-
-    private static String before(String text, String noun) {
-        return text.isEmpty() ? "" : text + noun;
-    }
-
-    private static String after(String noun, String text) {
-        return text.isEmpty() ? "" : noun + text;
+        return number.isEmpty() || number.equals("0") ? "" : number + " " + noun + (number.equals("1") ? "" : "s") + mark(topic);
     }
 }

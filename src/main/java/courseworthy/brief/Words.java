@@ -35,6 +35,14 @@ final class Words {
                 : date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1) + " " + date.getYear();
     }
 
+    /** The event where it has a name of its own, and the rider: {@code Moor Cup, for Kim}; empty where neither is named. */
+    static String whose(Brief brief) {
+        Phrase out = new Phrase();
+        out.add(brief.event().equals(brief.course().name()) ? "" : brief.event());
+        out.add(prefixed("for ", brief.rider()));
+        return out.toString();
+    }
+
     /** The course in three lines: how long and high, what ground, what day. */
     static List<String> course(Brief brief) {
         return List.of(size(brief), ground(brief), day(brief));
@@ -55,11 +63,12 @@ final class Words {
     private static String ground(Brief brief) {
         Demands demands = brief.demands();
         Phrase out = new Phrase();
-        out.add(surfaces(brief.course().surfaces(), 4));
+        out.add(surfaces(brief.course().surfaces(), 2));
         out.add(band(demands, Measure.ROUGHNESS));
         out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
         out.add(demands.known(Measure.ROUGHNESS) ? "" : "roughness unknown");
-        out.add(prefixed("mtb:scale to ", mid(demands, Measure.HARDEST_TECHNICAL_GRADE)));
+        Value hardest = demands.get(Measure.HARDEST_TECHNICAL_GRADE);
+        out.add(hardest == null || hardest.mid() == 0 ? "" : "mtb:scale " + mid(demands, Measure.HARDEST_TECHNICAL_GRADE));
         return out.toString();
     }
 
@@ -70,8 +79,8 @@ final class Words {
         out.add(prefixed("steepest 100 m ", mid(demands, Measure.STEEPEST_100_M)));
         String cold = mid(demands, Measure.COLDEST_TEMPERATURE);
         String hot = mid(demands, Measure.HOTTEST_TEMPERATURE);
-        out.add(cold.isEmpty() || hot.isEmpty() ? "" : cold.equals(hot) ? cold : cold + " to " + hot);
-        out.add(prefixed("ground ", mid(demands, Measure.GROUND)));
+        out.add(cold.isEmpty() || hot.isEmpty() ? "" : cold.equals(hot) ? cold : ends(cold, hot));
+        out.add(mid(demands, Measure.GROUND));
         return out.toString();
     }
 
@@ -82,7 +91,7 @@ final class Words {
         for (int i = 0; i < surfaces.size(); i++) {
             SurfaceShare surface = surfaces.get(i);
             if (i < most || surfaces.size() == most + 1) {
-                out.add(surface.surface() + " " + percent(surface.share()));
+                out.add(surface.surface().replace('_', ' ') + " " + percent(surface.share()));
             } else {
                 rest = rest.add(surface.share());
             }
@@ -116,7 +125,7 @@ final class Words {
         if (value.low() == value.high()) {
             return mid;
         }
-        String ends = end(scale, value.low()) + " to " + end(scale, value.high()) + ")";
+        String ends = ends(end(scale, value.low()), end(scale, value.high())) + ")";
         return mid.endsWith(")") ? mid.substring(0, mid.length() - 1) + "; " + ends : mid + " (" + ends;
     }
 
@@ -124,6 +133,13 @@ final class Words {
     private static String band(Demands demands, Measure measure) {
         Value value = demands.get(measure);
         return value == null ? "" : measure.scale().words().get(measure.scale().band(value.mid()));
+    }
+
+    /** {@code 270 to 290 m}: a unit that both have stands once. */
+    private static String ends(String low, String high) {
+        int unit = low.lastIndexOf(' ');
+        boolean shared = unit > 0 && high.endsWith(low.substring(unit));
+        return (shared ? low.substring(0, unit) : low) + " to " + high;
     }
 
     private static String end(Scale scale, long value) {

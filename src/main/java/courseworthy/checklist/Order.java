@@ -16,6 +16,10 @@ import java.util.Set;
  */
 final class Order {
 
+    /** A walk round the bike, from what bears to what is carried and worn; parts not named here follow by name. */
+    private static final List<String> WALK = List.of("frame", "wheels", "tyres", "brakes", "bolts", "cockpit", "seatpost", "suspension",
+            "drivetrain", "electronics", "repair kit", "food and water", "event kit", "papers", "clothing", "rider");
+
     private final Map<String, Entry> waiting = new HashMap<>();
     private final Set<Entry> visited = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Entry> placed = new ArrayList<>();
@@ -57,9 +61,15 @@ final class Order {
         }
         return Comparator.comparing((Entry e) -> !e.item().critical())
                 .thenComparing(e -> -longest.get(block(e)))
+                .thenComparing(e -> place(e.item().part()))
                 .thenComparing(e -> e.item().part())
                 .thenComparing(e -> -e.needs())
                 .thenComparing(Entry::id);
+    }
+
+    private static int place(String part) {
+        int place = WALK.indexOf(part);
+        return place < 0 ? WALK.size() : place;
     }
 
     /** Items of one part, the critical ones apart. */

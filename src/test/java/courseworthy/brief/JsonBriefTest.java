@@ -36,7 +36,7 @@ class JsonBriefTest {
         assertThat(demand("distance").toString()).isEqualTo(
                 "{\"name\":\"distance\",\"value\":24600,\"low\":24600,\"high\":24600,\"unit\":\"m\",\"text\":\"24.6 km\"}");
         assertThat(demand("hours").toString()).isEqualTo(
-                "{\"name\":\"hours\",\"value\":4920,\"low\":4200,\"high\":6000,\"unit\":\"s\",\"text\":\"1:22 h (1:10 h to 1:40 h)\"}");
+                "{\"name\":\"hours\",\"value\":4920,\"low\":4200,\"high\":6000,\"unit\":\"s\",\"text\":\"1:22 h (1:10 to 1:40 h)\"}");
         assertThat(demand("hookless").get("value").asText()).isEqualTo("yes");
         assertThat(demand("coldest temperature").get("value").decimalValue()).isEqualByComparingTo("-2");
         assertThat(decision("rear tyre pressure").get("value").decimalValue()).isEqualByComparingTo("200");

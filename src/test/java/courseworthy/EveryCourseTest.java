@@ -1,0 +1,159 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.Courseworthy.Format;
+import courseworthy.brief.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What holds for the brief of every shipped course, for training and for its race, with and without a rider. */
+class EveryCourseTest {
+
+    private static final Path HOME = Path.of("");
+    private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}(settled|leaning|split|bounded|assumed)");
+
+    private final List<String> remarks = new ArrayList<>();
+    private final Courseworthy tool = new Courseworthy(HOME, remarks::add);
+
+    static Stream<Request> requests() throws IOException {
+        List<String> names = new ArrayList<>();
+        try (Stream<Path> files = Files.list(HOME.resolve("course-profiles"))) {
+            files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".yaml")).sorted().forEach(names::add);
+        }
+        assertThat(names).hasSizeGreaterThanOrEqualTo(12);
+        return names.stream().flatMap(EveryCourseTest::requests);
+    }
+
+    private static Stream<Request> requests(String file) {
+        String name = file.substring(0, file.length() - ".yaml".length());
+        String event = "docs/examples/events/" + file;
+        return Stream.of(new Request(name, null, null, null, List.of(), "training", null),
+                new Request(name, null, null, null, List.of(), "race", null),
+                new Request("course-profiles/" + file, null, event, "docs/examples/riders/sam-novice.yaml", List.of(), "training", "2026-06-20"),
+                new Request("course-profiles/" + file, null, event, "docs/examples/riders/kim-cross-country.yaml", List.of(), "race", null));
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void textJsonAndMarkdownAgree(Request request) {
+        String text = tool.brief(request, Format.TEXT, false);
+        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        String markdown = tool.brief(request, Format.MARKDOWN, false);
+        Map<String, List<String>> rows = rows(text);
+        for (JsonNode decision : json.get("decisions")) {
+            String topic = decision.get("topic").asText();
+            List<String> row = List.of(decision.get("text").asText(), decision.get("standing").asText());
+            if (decision.get("status").asText().equals("settled")) {
+                assertThat(rows.remove(topic)).as(topic).isEqualTo(row);
+                assertThat(markdown).contains("\n| " + topic + " | " + row.get(0) + " | " + row.get(1) + " |\n");
+            }
+        }
+        assertThat(rows).isEmpty();
+        for (JsonNode caution : json.get("cautions")) {
+            assertThat(plain(text)).contains(plain(caution.asText()));
+            assertThat(markdown).contains(caution.asText());
+        }
+        for (JsonNode section : json.get("checklist")) {
+            for (JsonNode item : section.get("items")) {
+                String mark = item.get("critical").asBoolean() ? "! " : "";
+                assertThat(plain(text)).contains(plain("[ ] " + mark + item.get("do").asText() + " Find: " + item.get("find").asText()));
+                assertThat(markdown).contains((mark.isEmpty() ? "" : "(!) ") + item.get("do").asText().replace("[", "\\["));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void itKeepsToItsSchemaAndItsPage(Request request) {
+        assertThat(Schema.faults(tool.brief(request, Format.JSON, false))).isEmpty();
+        String text = tool.brief(request, Format.TEXT, false);
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+        assertThat(text).doesNotContain("\t", "\u001b", "NaN", "null", "{", "}");
+        assertThat(remarks).isEmpty();
+    }
+
+    /** What must be on every list, whatever the course (SOURCES: checklist design; common practice, no source). */
+    @ParameterizedTest
+    @MethodSource("requests")
+    void whatSafetyHangsOnIsOnTheList(Request request) {
+        JsonNode json = Schema.tree(tool.checklist(request, Format.JSON, false));
+        boolean race = json.get("role").asText().equals("race");
+        List<String> critical = new ArrayList<>();
+        for (JsonNode section : json.get("checklist")) {
+            assertThat(section.get("items").size()).isBetween(1, 9);
+            for (JsonNode item : section.get("items")) {
+                if (item.get("critical").asBoolean()) {
+                    critical.add(section.get("when").asText() + ": " + item.get("do").asText() + " / " + item.get("find").asText());
+                }
+            }
+        }
+        for (String what : List.of("brake", "axle", "bar", "stem", "wheel", "seated|evenly all the way round", "never above .*marking|within what is marked",
+                "helmet", "bottle|water", "medical information", "(?i)tell someone|someone told", "torque marked on the part")) {
+            assertThat(critical).as(what).anyMatch(item -> Pattern.compile(what).matcher(item).find());
+        }
+        if (race) {
+            String after = "(?i)race morning.*(transport|out of the car|travel).*";
+            assertThat(critical).anyMatch(item -> item.matches(after) && item.contains("brake"));
+            assertThat(critical).anyMatch(item -> item.matches(after) && item.contains("axle"));
+            assertThat(critical).anyMatch(item -> item.matches(after) && item.contains("bolts"));
+        }
+    }
+
+    /** A light that is to be carried is charged and fitted. */
+    @ParameterizedTest
+    @MethodSource("requests")
+    void aLightThatIsNeededIsOnTheList(Request request) {
+        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        for (JsonNode decision : brief.get("decisions")) {
+            if (decision.get("topic").asText().equals("lights") && !decision.get("text").asText().equals("none")) {
+                assertThat(brief.get("checklist").toString().toLowerCase(java.util.Locale.ROOT)).contains("light");
+            }
+        }
+    }
+
+    /** Torque is "as marked on the part", never a number of ours. */
+    @ParameterizedTest
+    @MethodSource("requests")
+    void noTorqueIsGivenAsANumber(Request request) {
+        assertThat(tool.brief(request, Format.TEXT, false)).doesNotContainPattern("[0-9] ?Nm|newton");
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void aRaceBriefSaysWhatNotToChange(Request request) {
+        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        if (json.get("role").asText().equals("race")) {
+            assertThat(json.get("leave_alone")).isNotEmpty();
+        } else {
+            assertThat(json.get("leave_alone")).isEmpty();
+        }
+    }
+
+    private static Map<String, List<String>> rows(String text) {
+        Map<String, List<String>> out = new LinkedHashMap<>();
+        String call = text.substring(text.indexOf("THE CALL"), text.indexOf("settled: the advice agrees"));
+        for (String line : call.split("\n")) {
+            Matcher row = ROW.matcher(line);
+            if (row.matches()) {
+                assertThat(out.put(row.group(1), List.of(row.group(2), row.group(3)))).isNull();
+            }
+        }
+        return out;
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+}
