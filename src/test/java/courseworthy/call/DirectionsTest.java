@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
  */
 class DirectionsTest {
 
-    private static final int DAYS = 60;
+    private static final int DAYS = 40;
     private static final Rules HOUSE = HouseRules.read();
 
     @Test
