@@ -6,8 +6,8 @@ import courseworthy.ride.Roughness;
 import courseworthy.ride.Way;
 
 /**
- * Where aero extensions can be used: off the brakes, so only where nothing is likely to ask for them, and alone. The bounds are practice, no
- * source; each has a loose end that widens the range.
+ * Where aero extensions can be used: off the brakes, so only where nothing is likely to ask for them, and alone. The bounds are
+ * practice, no source; each has a loose end that widens the range.
  */
 final class Aero {
 

@@ -1,11 +1,12 @@
 package courseworthy.demand;
 
-import courseworthy.course.Stretch;
+import courseworthy.ride.Basis;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;
+import java.util.Arrays;
 
 /**
  * The gears that course and rider ask for: ratio = speed over cadence and wheel circumference. Circumference is the nominal one of the
@@ -14,46 +15,41 @@ import courseworthy.ride.Way;
 final class Gears {
 
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
+    /** Slower than this walking wins, so no gear is asked for, m/s (4.5 km/h; common practice, no source). */
+    private static final double WALKED_BELOW = 1.25;
     /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
     private static final double SURGE = 1.2;
     private static final double MOST_SURGE = 1.4;
-    /** A top gear is turned at this share of the highest cadence: comfortable for long (practice). */
+    /** A top gear is turned at this share of the highest cadence, but in a sprint at all of it (practice). */
     private static final double COMFORTABLE = 0.92;
     /** Pedalling pays where it gains this much speed over coasting (practice). */
-    private static final double PAYS = 1.10;
+    private static final double PAYS = 1.20;
     /** The fastest part of the lap that is left out: there a little spinning out costs next to nothing. */
     private static final double LEFT_OUT = 0.01;
     /** From this share on the group sets the pace for the top gear. */
     private static final double GROUP_COUNTS = 0.10;
     /** Wind at the rider's height that may push where none is forecast, m/s. */
-    private static final double SOME_TAILWIND = 2;
-    /** Slower than this walking beside the bike is no slower, so no gear is asked for, m/s (4.5 km/h; common practice, no source). */
-    private static final double WALKED = 1.25;
-    /** The steepest descent on which pedalling is still counted on: beyond it a tuck is nearly as fast (practice). */
-    private static final double PEDALLED_DOWN = 0.05;
-    /** Where a profile writes no steepest: its descents are this many times steeper than its drop over its length (practice). */
-    private static final double STEEPER_THAN_MEAN = 3;
-    /** Steps slower than this need no top gear, m/s. */
-    private static final double SLOW = 6;
+    private static final Range SOME_TAILWIND = new Range(0, 1, 2);
+    /** Power of a sprint of 20 s or so after hours of racing, times hour power (practice, no source). */
+    private static final double SPRINT = 2.8;
     /** No faster than this, m/s, in steps of so much. */
-    private static final double FASTEST = 50;
+    private static final double FASTEST = 100;
     private static final double FINE = 0.05;
+    /** Gradients between which a top gear is looked for: down steeper ones no power pays. */
+    private static final double STEEPEST_PEDALLED = -0.10;
+    private static final double FLATTEST = 0.005;
+    private static final double CLASS = 0.0025;
 
     private final Premises on;
     private final Estimate estimate;
     private final Way way;
     private final double density;
-    private final PowerBalance[] balances;
 
     Gears(Premises on, Estimate estimate) {
         this.on = on;
         this.estimate = estimate;
         this.way = estimate.way();
         this.density = estimate.density();
-        this.balances = new PowerBalance[on.course.stretches().size()];
-        for (int i = 0; i < balances.length; i++) {
-            balances[i] = estimate.balance(i);
-        }
     }
 
     void write(Ledger ledger, Steepness.Steepest steepest, Climbs.Climb lastLong) {
@@ -95,7 +91,7 @@ final class Gears {
         double dragArea = estimate.basis().dragArea().mid();
         return Range.of(x -> {
             double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);
-            return gear(Math.max(WALKED, speed), x[4], x[5] * on.kind.circumference());
+            return gear(Math.max(speed, WALKED_BELOW), x[4], x[5] * on.kind.circumference());
         }, power, on.startLineMass, rolling, gradient, on.climbingCadence, CIRCUMFERENCE_OFF);
     }
 
@@ -110,61 +106,79 @@ final class Gears {
         return speed * 60 / (cadence * circumference);
     }
 
+    /**
+     * The fastest of: where pedalling still pays on the way; the flat at hour power in the group, with a tailwind; and in a race for a
+     * time or the podium the finishing sprint on the last stretch, with a tailwind.
+     */
     private Range atSpeed() {
-        boolean group = on.groupShare.mid() >= GROUP_COUNTS;
-        double onTheFlat = flat(on.hourPower.mid(), group, group ? tailwind() : 0);
-        double fastest = Math.max(Math.max(fastestPedalled(), gentleDescent()), onTheFlat);
-        double pushed = flat(on.hourPower.high(), on.groupShare.high() >= GROUP_COUNTS, tailwind());
-        Range speed = Range.around(fastest * 0.95, fastest, pushed);
-        return Range.of(x -> gear(x[0], COMFORTABLE * x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
+        Range tailwind = tailwind();
+        double pedalled = fastestPedalled();
+        double least = atComfort(pedalled, tailwind.low(), 0);
+        double likely = atComfort(pedalled, tailwind.mid(), on.groupShare.mid());
+        double most = atComfort(pedalled, tailwind.high(), on.groupShare.high());
+        Range speed = Range.around(least, likely, most);
+        return Range.of(x -> gear(x[0], x[1], x[2] * on.kind.circumference()), speed, on.highestCadence, CIRCUMFERENCE_OFF);
     }
 
-    /** A drawn line has no short descents in it: the fastest that a stretch's gentle ones are pedalled on hour power, m/s; else 0. */
-    private double gentleDescent() {
-        if (on.course.line() == null || on.course.line().measured()) {
+    /** The fastest, as if all were turned at the highest cadence: what is turned at a comfortable one counts as so much faster. */
+    private double atComfort(double pedalled, double tailwind, double groupShare) {
+        return Math.max(Math.max(pedalled, flat(tailwind, groupShare)) / COMFORTABLE, sprint(tailwind, groupShare));
+    }
+
+    /** What may push, m/s at the rider's height: none, half and all of the forecast's wind. */
+    private Range tailwind() {
+        Basis.Weather weather = estimate.basis().weather();
+        return weather.windKnown() ? new Range(0, weather.atRider() / 2, weather.atRider()) : SOME_TAILWIND;
+    }
+
+    /**
+     * Speed of the finishing sprint on the last stretch, 0 where there is none: alone, or where a share is ridden in a group out of a
+     * slipstream, so on a drag half-way between.
+     */
+    private double sprint(double tailwind, double groupShare) {
+        if (on.training || "finish".equals(on.aim)) {
             return 0;
         }
-        double fastest = 0;
-        for (int i = 0; i < on.course.stretches().size(); i++) {
-            double down = Math.min(PEDALLED_DOWN, steepestDown(on.course.stretches().get(i)));
-            double free = estimate.balance(i).speed(on.hourPower.mid(), 0, -down, density);
-            fastest = Math.max(fastest, Math.min(free, estimate.cap(i).mid()));
+        int last = on.course.stretches().size() - 1;
+        double dragArea = (dragArea(0) + dragArea(groupShare)) / 2;
+        double free = PowerBalance.of(on.startLineMass.mid(), dragArea, estimate.rolling(last).mid())
+                .speed(SPRINT * on.hourPower.mid(), -tailwind, 0, density);
+        return Math.min(free, estimate.cap(last).high());
+    }
+
+    /** Drag area in the group where enough is ridden so, else alone, m². */
+    private double dragArea(double groupShare) {
+        Range alone = DragArea.alone(on.kind, on.riderMass.mid());
+        return groupShare >= GROUP_COUNTS ? DragArea.inTheGroup(alone).mid() : alone.mid();
+    }
+
+    /** Speed on the flat of the easiest rolling stretch at hour power, m/s. */
+    private double flat(double tailwind, double groupShare) {
+        double dragArea = dragArea(groupShare);
+        int easiest = 0;
+        for (int i = 1; i < on.course.stretches().size(); i++) {
+            easiest = estimate.rolling(i).mid() < estimate.rolling(easiest).mid() ? i : easiest;
         }
-        return fastest;
+        double free = PowerBalance.of(on.startLineMass.mid(), dragArea, estimate.rolling(easiest).mid())
+                .speed(on.hourPower.mid(), -tailwind, 0, density);
+        return Math.min(free, estimate.cap(easiest).mid());
     }
 
-    private static double steepestDown(Stretch stretch) {
-        double drop = stretch.drop() == null ? 0 : stretch.drop();
-        double mean = STEEPER_THAN_MEAN * drop / stretch.length();
-        return drop > 0 && stretch.steepest() != null ? Math.max(mean, stretch.steepest()) : mean;
-    }
-
-    private double tailwind() {
-        return estimate.basis().weather().windKnown() ? estimate.basis().weather().atRider() : SOME_TAILWIND;
-    }
-
-    /** Speed on the flat of the easiest rolling stretch, m/s. */
-    private double flat(double power, boolean group, double tailwind) {
-        double dragArea = DragArea.alone(on.kind, on.riderMass.mid()).mid();
-        double behind = group ? DragArea.inTheGroup(DragArea.alone(on.kind, on.riderMass.mid())).mid() : dragArea;
-        double least = Double.MAX_VALUE;
-        double cap = 0;
-        for (int i = 0; i < on.course.stretches().size(); i++) {
-            least = Math.min(least, estimate.rolling(i).mid());
-            Range caps = estimate.cap(i);
-            cap = Math.max(cap, tailwind > 0 ? caps.high() : caps.mid());
-        }
-        double free = PowerBalance.of(on.startLineMass.mid(), behind, least).speed(power, -tailwind, 0, density);
-        return Math.min(cap, free);
-    }
-
-    /** The fastest speed at which pedalling still pays, the fastest hundredth of the lap left out, m/s; 0 where there is none. */
+    /**
+     * The fastest speed at which hour power still pays, alone in still air, m/s; 0 where there is none. The fastest hundredth of the lap is
+     * left out. Gradients are taken together in classes of {@value #CLASS}.
+     */
     private double fastestPedalled() {
         double[] ridden = new double[(int) (FASTEST / FINE)];
+        double[] classes = new double[(int) Math.ceil((FLATTEST - STEEPEST_PEDALLED) / CLASS) + 1];
         for (int i = 0; i < way.size(); i++) {
-            double speed = estimate.speed(0, i);
-            if (speed >= SLOW && speed < FASTEST && pays(i, speed)) {
-                ridden[(int) (speed / FINE)] += way.length(i);
+            double gradient = way.gradient(i);
+            if (gradient >= STEEPEST_PEDALLED && gradient <= FLATTEST) {
+                classes[(int) ((gradient - STEEPEST_PEDALLED) / CLASS)] += way.length(i);
+            }
+            if (i == way.size() - 1 || way.stretch(i + 1) != way.stretch(i)) {
+                pedalled(way.stretch(i), classes, ridden);
+                Arrays.fill(classes, 0);
             }
         }
         double left = LEFT_OUT * way.length();
@@ -177,9 +191,19 @@ final class Gears {
         return 0;
     }
 
-    private boolean pays(int step, double speed) {
-        int stretch = way.stretch(step);
-        return speed < estimate.cap(stretch).mid()
-                && speed >= PAYS * balances[stretch].coasting(way.gradient(step), density);
+    /** Adds the length of each class of gradient of a stretch to the speed it is ridden at, where pedalling pays. */
+    private void pedalled(int stretch, double[] classes, double[] ridden) {
+        PowerBalance alone = PowerBalance.of(on.startLineMass.mid(), dragArea(0),
+                estimate.rolling(stretch).mid());
+        double cap = estimate.cap(stretch).mid();
+        for (int i = 0; i < classes.length; i++) {
+            if (classes[i] > 0) {
+                double gradient = STEEPEST_PEDALLED + (i + 0.5) * CLASS;
+                double speed = alone.speed(on.hourPower.mid(), 0, gradient, density);
+                if (speed < cap && speed >= PAYS * alone.coasting(gradient, density)) {
+                    ridden[(int) (speed / FINE)] += classes[i];
+                }
+            }
+        }
     }
 }

@@ -30,8 +30,8 @@ public enum Measure {
     HIGHEST_POINT("highest point", Holder.quantity(Unit.M, "10"), 0,
             "Highest point above sea level"),
     CLIMBS("climbs", Holder.quantity(Unit.ONE, "1"), 0,
-            "Climbs over all laps: stretches of line that gain at least 30 m at 3 % or more on average, short "
-                    + "dips allowed"),
+            "Climbs over all laps: pieces of line that gain at least 30 m at 3 % or more on average; a climb goes on "
+                    + "over dips of 10 m, or 15 % of its gain"),
     LONGEST_CLIMB("longest climb", Holder.quantity(Unit.KM, "0.1"), 0,
             "Length of the longest climb"),
     LONGEST_CLIMB_RISE("longest climb rise", Holder.quantity(Unit.M, "10"), 0,
@@ -43,13 +43,17 @@ public enum Measure {
     LAST_LONG_CLIMB_GRADIENT("last long climb gradient", Holder.quantity(Unit.PERCENT, "0.1"), 0,
             "Mean gradient of the last long climb"),
     STEEPEST_RAMP("steepest ramp", Holder.quantity(Unit.PERCENT, "0.5"), 0,
-            "Steepest gradient over 20 m"),
+            "Steepest gradient over 20 m, measured, or the steepest that a climbing stretch of a profile is written "
+                    + "with"),
     STEEPEST_100_M("steepest 100 m", Holder.quantity(Unit.PERCENT, "0.5"), 0,
-            "Steepest gradient sustained over 100 m"),
+            "Steepest gradient sustained over 100 m; without a measured line a likely figure from the means of "
+                    + "stretches and what they are written with as steepest"),
     STEEPEST_500_M("steepest 500 m", Holder.quantity(Unit.PERCENT, "0.5"), 0,
-            "Steepest gradient sustained over 500 m"),
+            "Steepest gradient sustained over 500 m; without a measured line a likely figure from the means of "
+                    + "stretches and what they are written with as steepest"),
     STEEPEST_1_KM("steepest 1 km", Holder.quantity(Unit.PERCENT, "0.5"), 0,
-            "Steepest gradient sustained over 1 km"),
+            "Steepest gradient sustained over 1 km; without a measured line a likely figure from the means of "
+                    + "stretches and what they are written with as steepest"),
     PAVED_SHARE("paved share", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the course by length on asphalt, concrete, paving, sett or cobbles, of what is known"),
     GRAVEL_SHARE("gravel share", Holder.quantity(Unit.PERCENT, "1"), 0,
@@ -59,24 +63,30 @@ public enum Measure {
     SOFT_SHARE("soft share", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the course by length on sand, mud and snow, of what is known"),
     LOOSE_SHARE("loose share", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the course by length where wheels slip on loose stones or sand, of what is known"),
+            "Share of the course by length on sand, pebbles, gravel that is not bound (smoothness intermediate or "
+                    + "better, or tracktype grade1, is), or mtb:scale 2 and more, of what is known"),
     KNOWN_GROUND("known ground", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the course by length whose surface, smoothness, tracktype or technical grade is known"),
     ROUGHNESS("roughness", Holder.ROUGHNESS, 0,
-            "Mean roughness by length, a number from smoothness, tracktype and mtb:scale: 0 like new asphalt to 5"
-                    + " barely rideable"),
+            "Mean roughness by length of the ground that is known, 0 like new asphalt to 5 barely rideable: the mean "
+                    + "of what smoothness and mtb:scale say, or where neither is given of what tracktype and surface suggest; "
+                    + "roots and ruts add 0.2 each"),
     WORST_ROUGHNESS("worst roughness", Holder.ROUGHNESS, 0,
             "Mean roughness of the worst tenth by length"),
     TECHNICAL_GRADE("technical grade", Holder.quantity(Unit.ONE, "0.1"), 0,
-            "Typical technical grade: mean of mtb:scale by length where it is given, off paved ground"),
+            "Typical technical grade: mean of mtb:scale by length off paved ground; 0 where ground is firm or even "
+                    + "enough for ordinary wheels"),
     HARDEST_TECHNICAL_GRADE("hardest technical grade", Holder.quantity(Unit.ONE, "0.1"), 0,
-            "Hardest mtb:scale on the course"),
+            "Hardest mtb:scale on the course, of the ground that is known"),
     SHARP_STONES("sharp stones", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the course by length with stones that cut casings"),
+            "Share of the course by length written to have stones that cut casings; unknown where no stretch says "
+                    + "anything; a tenth of the ground that does not say counts at the high end"),
     MUD("mud", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the course by length that is mud in the forecast ground"),
+            "Share of the course by length that is mud in the forecast ground: mud always, what turns to mud in rain "
+                    + "when it is wet, half of that when it is damp"),
     SAND("sand", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the course by length in loose sand"),
+            "Share of the course by length in loose sand; a tenth of the ground that does not say counts at the high "
+                    + "end"),
     WATER_CROSSINGS("water crossings", Holder.quantity(Unit.ONE, "1"), 0,
             "Fords over all laps"),
     DROP_HEIGHT("drop height", Holder.quantity(Unit.M, "0.05"), 0,
@@ -84,10 +94,10 @@ public enum Measure {
     TURNS_PER_KM("turns per km", Holder.quantity(Unit.ONE, "0.5"), 0,
             "Turns that must be braked for, per km"),
     AERO_SHARE("aero share", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the distance where aero extensions can be used: smooth, straight, fast enough, not steep, "
-                    + "alone"),
+            "Share of the distance where aero extensions can be used: smooth, firm, straight, from 25 to 50 km/h, "
+                    + "between 3 % down and 3 % up, alone, and hands back on the bar for three parts in ten of it"),
     HOURS("hours", Holder.quantity(Unit.MIN, "1"), 0,
-            "Expected riding and stopping time, by steady power balance"),
+            "Expected riding and stopping time, by steady power balance at the power that can be held for it"),
     SLOW_HOURS("slow hours", Holder.quantity(Unit.MIN, "1"), 0,
             "The slow end of the expected time"),
     DARK_HOURS("dark hours", Holder.quantity(Unit.MIN, "5"), 0,
@@ -95,22 +105,24 @@ public enum Measure {
     DAYLIGHT_TO_SPARE("daylight to spare", Holder.quantity(Unit.MIN, "5"), 0,
             "Daylight left after the slow end of the ride, 0 where it ends in the dark"),
     RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, down to walking "
-                    + "pace"),
+            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, at hour "
+                    + "power as tired as the hour finds it; none easier than walking pace asks for"),
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on tired power"),
+            "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on the tired power "
+                    + "of that hour; none easier than walking pace asks for"),
     RATIO_USEFUL_AT_SPEED("ratio useful at speed", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear the rider turns at a comfortable high cadence at the fastest speed where pedalling still pays: on the "
-                    + "flat, alone or in the group, or down gentle slopes on hour power"),
+            "The gear the rider turns at the highest cadence at the fastest of: descents where hour power still gains "
+                    + "a fifth over coasting; the flat in the group with a tailwind; the finishing sprint in a race for a time "
+                    + "or the podium"),
     GEAR_RANGE_NEEDED("gear range needed", Holder.quantity(Unit.RATIO, "0.01"), 0,
             "Ratio useful at speed over ratio needed where it is steepest"),
     SUPPORT_GAP("support gap", Holder.quantity(Unit.KM, "0.1"), 0,
-            "Longest distance between places to fill bottles, start and finish included"),
+            "Longest distance between places to fill bottles; start, finish and each passage of them count"),
     SUPPORT_GAP_HOURS("support gap hours", Holder.quantity(Unit.MIN, "5"), 0,
-            "Longest time between places to fill bottles, slow estimate"),
+            "Longest riding time between places to fill bottles, slow estimate"),
     WATER_OVER_THE_HOTTEST_GAP("water over the hottest gap", Holder.quantity(Unit.L, "0.1"), 0,
-            "Water to leave with for the gap that asks for most: sweat at the heat of the hour on the slow "
-                    + "estimate, less what can be drunk before, with a reserve"),
+            "Water to leave with for the gap that asks for most: 0.4 to 0.8 L an hour by temperature and effort, never "
+                    + "above sweat loss, over the slow estimate, with a reserve of 15 %"),
     GROUND("ground", Scale.words(Event.Forecast.GROUNDS), 0,
             "Dry, damp or wet ground in the forecast"),
     START_TEMPERATURE("start temperature", Holder.quantity(Unit.C, "1"), 0,
@@ -128,7 +140,7 @@ public enum Measure {
     GROUP_SHARE("group share", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the distance ridden in a group"),
     START_LINE_MASS("start-line mass", Holder.quantity(Unit.KG, "0.5"), 0,
-            "Rider, kit, bike and water at the start line"),
+            "Rider, kit, bike and water at the start line; water before it is settled is taken as a bottle or two"),
     RIDER_MASS("rider mass", Holder.quantity(Unit.KG, "0.5"), 0,
             "Rider without kit"),
     HOUR_POWER("hour power", Holder.quantity(Unit.W, "5"), 0,

@@ -112,7 +112,8 @@ final class Premises {
 
     /** A range in words: {@code 75 kg (65 to 85)}. */
     static String text(Range range, String unit, int decimals) {
-        return number(range.mid(), decimals) + " " + unit + " (" + number(range.low(), decimals) + " to " + number(range.high(), decimals) + ")";
+        return number(range.mid(), decimals) + " " + unit + " (" + number(range.low(), decimals) + " to " + number(range.high(), decimals)
+                + ")";
     }
 
     /** With no or one decimal; the formatter of the library is slow to load. */

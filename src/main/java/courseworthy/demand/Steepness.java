@@ -14,36 +14,28 @@ final class Steepness {
 
     /** By how much the heights of the two ends may be off against each other, m (barometers and receivers; common practice). */
     private static final double HEIGHT_ERROR = 0.7;
-    /** Written as steepest: somewhere between the mean and it, as a part of the way, by 100 m, 500 m, 1 km (practice). */
     private static final double[] WINDOWS = {100, 500, 1000};
-    private static final Range[] TOWARDS_STEEPEST = {new Range(0.5, 0.85, 1), new Range(0.2, 0.5, 0.8), new Range(0.1, 0.35, 0.65)};
-    /** Where no stretch says its steepest: times the steepest mean of a stretch (practice). */
-    private static final Range[] OVER_MEAN = {new Range(1, 1.4, 2.0), new Range(1, 1.15, 1.5), new Range(1, 1.08, 1.35)};
-
-    /** A stretch that drops more than this many times its rise is a descent, and what it says is its steepest is downhill (practice). */
-    private static final double DESCENT = 2;
-
+    /**
+     * A ramp written as steepest is short, 20 m or so. Over 100 m, 500 m and 1 km the gradient lies this part of the way from the
+     * stretch's mean to it (practice, rounded from ten climbs of recorded and drawn tracks).
+     */
+    private static final Range[] TOWARDS_STEEPEST = {new Range(0.35, 0.65, 0.95), new Range(0.1, 0.35, 0.65), new Range(0, 0.15, 0.4)};
+    /**
+     * Where a climbing stretch does not say its steepest: times its mean on one that climbs throughout, and on one that drops as much as it
+     * climbs; between them in proportion (practice, from the same tracks, cautiously).
+     */
+    private static final Range[] OVER_MEAN = {new Range(1.1, 1.6, 2.4), new Range(1, 1.3, 1.8), new Range(1, 1.12, 1.5)};
+    private static final Range[] OVER_MEAN_ROLLING = {new Range(1.4, 3, 5), new Range(1.1, 2, 3), new Range(1, 1.5, 2.2)};
+    /** No longer piece of way is taken to be steeper than this where it was not measured. */
+    private static final double STEEPEST_DRAWN = 0.45;
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
     private final Line line;
     private final List<Stretch> stretches;
-    private final double written;
 
     Steepness(Course course) {
         line = course.line();
         stretches = course.stretches();
-        double steepest = 0;
-        for (Stretch stretch : stretches) {
-            steepest = Math.max(steepest, uphill(stretch));
-        }
-        written = steepest;
-    }
-
-    /** What a stretch says is its steepest, or 0 where it says nothing or is a descent. */
-    private static double uphill(Stretch stretch) {
-        boolean climbs = stretch.rise() != null && stretch.rise() > 0
-                && (stretch.drop() == null || stretch.drop() <= DESCENT * stretch.rise());
-        return climbs && stretch.steepest() != null ? stretch.steepest() : 0;
     }
 
     /**
@@ -61,7 +53,11 @@ final class Steepness {
             Steepest over = over(20);
             return over == null ? null : over.gradient;
         }
-        return written > 0 ? Range.exact(written) : null;
+        double steepest = 0;
+        for (Stretch stretch : stretches) {
+            steepest = Math.max(steepest, climbs(stretch) && stretch.steepest() != null ? stretch.steepest() : 0);
+        }
+        return steepest > 0 ? Range.exact(steepest) : null;
     }
 
     /** Over 100, 500 or 1000 m; null where no elevation is known or the course is shorter. */
@@ -73,7 +69,11 @@ final class Steepness {
         if (best == null) {
             return null;
         }
-        return line.measured() ? new Steepest(measured(best[0], window), best[1]) : drawn(best, window);
+        if (line.measured()) {
+            return new Steepest(measured(best[0], window), best[1]);
+        }
+        Steepest drawn = drawn(window);
+        return drawn != null ? drawn : new Steepest(Range.exact(best[0]), best[1]);
     }
 
     private static Range measured(double gradient, double window) {
@@ -81,37 +81,50 @@ final class Steepness {
         return new Range(Math.max(0, gradient - off), gradient, gradient + off);
     }
 
-    /** The steepest of the line as drawn and of what each climbing stretch says. */
-    private Steepest drawn(double[] best, double window) {
+    /** Whether a stretch climbs more than it drops: only then is what it says of its steepest said of a climb. */
+    private static boolean climbs(Stretch stretch) {
+        double rise = stretch.rise() == null ? 0 : stretch.rise();
+        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        return rise > 0 && rise >= drop;
+    }
+
+    /** The steepest of the climbing stretches that are long enough, or null. */
+    private Steepest drawn(double window) {
+        Steepest best = null;
+        double from = 0;
+        for (Stretch stretch : stretches) {
+            if (climbs(stretch) && stretch.length() >= window) {
+                Range gradient = likely(stretch, window);
+                boolean steeper = best == null || gradient.mid() > best.gradient.mid();
+                best = steeper ? new Steepest(gradient, from + stretch.length() / 2) : best;
+            }
+            from += stretch.length();
+        }
+        return best;
+    }
+
+    private static Range likely(Stretch stretch, double window) {
         int which = 0;
         while (which < WINDOWS.length - 1 && WINDOWS[which] < window) {
             which++;
         }
-        Range mean = written > 0 ? Range.exact(best[0]) : OVER_MEAN[which].times(best[0]);
-        Steepest steepest = new Steepest(mean, best[1]);
-        double from = 0;
-        for (Stretch stretch : stretches) {
-            double middle = from + stretch.length() / 2;
-            from += stretch.length();
-            Range said = said(stretch, TOWARDS_STEEPEST[which]);
-            if (said != null && said.mid() > steepest.gradient.mid()) {
-                steepest = new Steepest(said, middle);
-            }
+        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        double mean = Math.min(STEEPEST_DRAWN, (stretch.rise() + drop) / stretch.length());
+        if (stretch.steepest() != null) {
+            return TOWARDS_STEEPEST[which].times(Math.max(0, stretch.steepest() - mean)).plus(mean);
         }
-        return steepest;
+        double rolling = 2 * Math.min(stretch.rise(), drop) / (stretch.rise() + drop);
+        Range likely = between(OVER_MEAN[which], OVER_MEAN_ROLLING[which], rolling).times(mean);
+        return new Range(Math.min(STEEPEST_DRAWN, likely.low()), Math.min(STEEPEST_DRAWN, likely.mid()),
+                Math.min(STEEPEST_DRAWN, likely.high()));
     }
 
-    /** Between a stretch's mean and what it says is its steepest; null where it says nothing or descends. */
-    private static Range said(Stretch stretch, Range towards) {
-        double steepest = uphill(stretch);
-        if (steepest == 0) {
-            return null;
-        }
-        double mean = Math.max(0, stretch.rise() - (stretch.drop() == null ? 0 : stretch.drop())) / stretch.length();
-        return steepest <= mean ? Range.exact(mean) : towards.times(steepest - mean).plus(mean);
+    private static Range between(Range a, Range b, double part) {
+        return new Range(a.low() + (b.low() - a.low()) * part, a.mid() + (b.mid() - a.mid()) * part,
+                a.high() + (b.high() - a.high()) * part);
     }
 
-    /** Steepest rise over a window and its middle, the height between nodes taken as straight; 0 where it never climbs; null if too short. */
+    /** Steepest rise over a window, 0 where it never climbs, and its middle; straight between nodes; null where the line is too short. */
     private double[] slide(double window) {
         double[] d = line.distance();
         double[] e = line.elevation();

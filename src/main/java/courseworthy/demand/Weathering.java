@@ -111,7 +111,7 @@ final class Weathering {
         }
     }
 
-    /** Dark hours of the slow estimate; the low end that of the middle, each at the likely start and, where it is not written, earlier and later. */
+    /** Dark hours of the slow estimate, at the low end of the middle one; where the start is not written, also for earlier and later ones. */
     private Daylight daylight(Ledger ledger) {
         ZoneOffset offset = on.event.offset();
         double beside = offset != null ? offset.getTotalSeconds() : Math.round(on.course.longitude() / 15 * 3600);

@@ -38,7 +38,7 @@ public final class Endurance {
     /** Nobody is planned to ride below this share. */
     private static final double REST = 0.40;
 
-    /** Power falls by this share of its mean for each hour of the ride (heart rate fell about a tenth in 10 h: Neumayr 2004, BJSM 38:55). */
+    /** Power falls by this share of its mean for each hour (heart rate fell about a tenth in 10 h: Neumayr 2004, BJSM 38:55). */
     private static final double FADE_PER_HOUR = 0.012;
     private static final double MOST_FADE = 0.16;
 

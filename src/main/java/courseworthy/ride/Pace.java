@@ -58,7 +58,8 @@ public final class Pace {
 
     private static double cap(Ground ground, BikeKind kind, double roughness) {
         double smooth = interpolated(BY_ROUGHNESS, roughness);
-        double technical = paved(ground) || ground.mtbScale() == null ? Double.MAX_VALUE : interpolated(BY_TECHNICAL_GRADE, ground.mtbScale());
+        boolean graded = ground.mtbScale() != null && !paved(ground);
+        double technical = graded ? interpolated(BY_TECHNICAL_GRADE, ground.mtbScale()) : Double.MAX_VALUE;
         double bike = 1 + (kind.paceOnRough() - 1) * Math.min(1, roughness / BIKE_COUNTS_FROM);
         return Math.min(smooth, technical) * bike;
     }

@@ -101,12 +101,38 @@ class ClimbsTest {
         Stretch climb = Invented.stretch(1, 80, 0, Ground.UNKNOWN);
         Course silent = Invented.course(drawn, null, List.of(climb));
         assertThat(new Steepness(silent).ramp()).isNull();
-        assertThat(new Steepness(silent).over(100).gradient().low()).isCloseTo(0.08, within(1e-9));
+        assertThat(new Steepness(silent).over(100).gradient().low()).isGreaterThan(0.08);
         assertThat(new Steepness(silent).over(100).gradient().mid()).isBetween(0.08, 0.16);
+        assertThat(new Steepness(silent).over(1000).gradient().low()).isCloseTo(0.08, within(1e-9));
         Stretch written = new Stretch(1000, 80.0, 0.0, 0.17, Ground.UNKNOWN, 1);
         Steepness told = new Steepness(Invented.course(drawn, null, List.of(written)));
         assertThat(told.ramp()).isEqualTo(Range.exact(0.17));
-        assertThat(told.over(100).gradient().high()).isCloseTo(0.17, within(1e-9));
+        assertThat(told.over(100).gradient().low()).isGreaterThan(0.08);
+        assertThat(told.over(100).gradient().high()).isLessThan(0.17);
+        assertThat(told.over(100).middle()).isEqualTo(500);
         assertThat(told.over(1000).gradient().mid()).isLessThan(told.over(100).gradient().mid());
+    }
+
+    /** A stretch that drops more than it climbs writes the steepness of its descent, which is no climb. */
+    @Test
+    void theSteepestOfADescentIsNoClimb() {
+        Line drawn = new Line(new double[] {0, 2000, 4000}, new double[] {0, 100, 0}, false, false);
+        Stretch up = Invented.stretch(2, 100, 0, Ground.UNKNOWN);
+        Stretch down = new Stretch(2000, 10.0, 110.0, 0.30, Ground.UNKNOWN, 2);
+        Steepness steep = new Steepness(Invented.course(drawn, null, List.of(up, down)));
+        assertThat(steep.ramp()).isNull();
+        assertThat(steep.over(100).gradient().high()).isLessThan(0.15);
+        assertThat(steep.over(100).middle()).isEqualTo(1000);
+    }
+
+    /** Rolling ground hides steeper pieces behind one mean than a ramp does (practice). */
+    @Test
+    void rollingGroundIsSteeperThanItsMean() {
+        Line drawn = new Line(new double[] {0, 2000, 4000}, new double[] {0, 60, 0}, false, false);
+        Stretch ramp = Invented.stretch(4, 120, 0, Ground.UNKNOWN);
+        Stretch rolling = Invented.stretch(4, 60, 60, Ground.UNKNOWN);
+        double ofRamp = new Steepness(Invented.course(drawn, null, List.of(ramp))).over(100).gradient().mid();
+        double ofRolling = new Steepness(Invented.course(drawn, null, List.of(rolling))).over(100).gradient().mid();
+        assertThat(ofRolling).isGreaterThan(ofRamp);
     }
 }
