@@ -1,5 +1,6 @@
 package courseworthy.demand;
 
+import courseworthy.course.Stretch;
 import courseworthy.ride.Basis;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Estimate;
@@ -31,7 +32,7 @@ final class Gears {
     /** Wind at the rider's height that may push where none is forecast, m/s. */
     private static final Range SOME_TAILWIND = new Range(0, 1, 2);
     /** Power of a sprint of 20 s or so after hours of racing, times hour power (practice, no source). */
-    private static final double SPRINT = 2.8;
+    private static final double SPRINT = 3;
     /** No faster than this, m/s, in steps of so much. */
     private static final double FASTEST = 100;
     private static final double FINE = 0.05;
@@ -39,6 +40,8 @@ final class Gears {
     private static final double STEEPEST_PEDALLED = -0.10;
     private static final double FLATTEST = 0.005;
     private static final double CLASS = 0.0025;
+    /** Where a profile writes no steepest, its descents are this many times steeper than its drop over its length (practice). */
+    private static final double STEEPER_THAN_MEAN = 3;
 
     private final Premises on;
     private final Estimate estimate;
@@ -170,14 +173,17 @@ final class Gears {
      */
     private double fastestPedalled() {
         double[] ridden = new double[(int) (FASTEST / FINE)];
-        double[] classes = new double[(int) Math.ceil((FLATTEST - STEEPEST_PEDALLED) / CLASS) + 1];
+        double[] classes = new double[classOf(FLATTEST) + 1];
         for (int i = 0; i < way.size(); i++) {
             double gradient = way.gradient(i);
             if (gradient >= STEEPEST_PEDALLED && gradient <= FLATTEST) {
-                classes[(int) ((gradient - STEEPEST_PEDALLED) / CLASS)] += way.length(i);
+                classes[classOf(gradient)] += way.length(i);
             }
             if (i == way.size() - 1 || way.stretch(i + 1) != way.stretch(i)) {
-                pedalled(way.stretch(i), classes, ridden);
+                if (!way.isMeasured()) {
+                    addSlopesNotDrawn(on.course.stretches().get(way.stretch(i)), classes);
+                }
+                addPedalled(way.stretch(i), classes, ridden);
                 Arrays.fill(classes, 0);
             }
         }
@@ -191,10 +197,29 @@ final class Gears {
         return 0;
     }
 
+    private static int classOf(double gradient) {
+        return (int) ((gradient - STEEPEST_PEDALLED) / CLASS);
+    }
+
+    /**
+     * A drawn line has only mean slopes in it. Half of a stretch's drop is taken to lie evenly over all gradients down to what it writes as
+     * steepest, or to three times its mean (practice).
+     */
+    private static void addSlopesNotDrawn(Stretch stretch, double[] classes) {
+        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        double mean = STEEPER_THAN_MEAN * drop / stretch.length();
+        double steepest = Math.min(-STEEPEST_PEDALLED, stretch.steepest() == null ? mean : Math.max(mean, stretch.steepest()));
+        int flat = classOf(0);
+        int steep = classOf(-steepest + CLASS / 2);
+        for (int i = steep; i < flat; i++) {
+            double gradient = -(STEEPEST_PEDALLED + (i + 0.5) * CLASS);
+            classes[i] += drop / 2 / (flat - steep) / gradient;
+        }
+    }
+
     /** Adds the length of each class of gradient of a stretch to the speed it is ridden at, where pedalling pays. */
-    private void pedalled(int stretch, double[] classes, double[] ridden) {
-        PowerBalance alone = PowerBalance.of(on.startLineMass.mid(), dragArea(0),
-                estimate.rolling(stretch).mid());
+    private void addPedalled(int stretch, double[] classes, double[] ridden) {
+        PowerBalance alone = PowerBalance.of(on.startLineMass.mid(), dragArea(0), estimate.rolling(stretch).mid());
         double cap = estimate.cap(stretch).mid();
         for (int i = 0; i < classes.length; i++) {
             if (classes[i] > 0) {

@@ -28,6 +28,8 @@ final class Steepness {
     private static final Range[] OVER_MEAN_ROLLING = {new Range(1.4, 3, 5), new Range(1.1, 2, 3), new Range(1, 1.5, 2.2)};
     /** No longer piece of way is taken to be steeper than this where it was not measured. */
     private static final double STEEPEST_DRAWN = 0.45;
+    /** A stretch that drops more than this many times its rise is a descent (practice). */
+    private static final double DESCENT = 1.5;
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
     private final Line line;
@@ -81,11 +83,11 @@ final class Steepness {
         return new Range(Math.max(0, gradient - off), gradient, gradient + off);
     }
 
-    /** Whether a stretch climbs more than it drops: only then is what it says of its steepest said of a climb. */
+    /** Whether a stretch climbs or rolls: on a descent, what is said of its steepest is said of a way down. */
     private static boolean climbs(Stretch stretch) {
         double rise = stretch.rise() == null ? 0 : stretch.rise();
         double drop = stretch.drop() == null ? 0 : stretch.drop();
-        return rise > 0 && rise >= drop;
+        return rise > 0 && drop <= DESCENT * rise;
     }
 
     /** The steepest of the climbing stretches that are long enough, or null. */
