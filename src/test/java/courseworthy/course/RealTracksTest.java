@@ -2,9 +2,9 @@ package courseworthy.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import courseworthy.RealData;
+import courseworthy.Soon;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import io.jenetics.jpx.GPX;
@@ -15,7 +15,6 @@ import io.jenetics.jpx.geom.Geoid;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -232,13 +231,13 @@ class RealTracksTest {
         for (Path file : files) {
             String name = file.getFileName().toString();
             Faults faults = new Faults();
-            Gpx gpx = assertTimeoutPreemptively(Duration.ofSeconds(2), () -> GpxReader.read(file, name, faults));
+            Gpx gpx = Soon.ends(() -> GpxReader.read(file, name, faults));
             if (READABLE.contains(name)) {
                 assertThat(gpx).as(name).isNotNull();
                 assertThat(faults.faults()).as(name).isEmpty();
             }
             Faults all = new Faults();
-            Course course = assertTimeoutPreemptively(Duration.ofSeconds(2), () -> CourseReader.read(file, name, null, all));
+            Course course = Soon.ends(() -> CourseReader.read(file, name, null, all));
             assertThat(all.faults().size()).as(name).isEqualTo(course == null ? 1 : 0);
             assertThat(all.faults()).allSatisfy(f -> assertThat(f.mend()).isNotEmpty());
         }

@@ -2,6 +2,7 @@ package courseworthy.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.Soon;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.units.Dimension;
@@ -157,10 +158,8 @@ class FieldsTest {
     @Test
     void aLongWrongWordIsCutInTheMessageAndComparedSoon() {
         String word = "x".repeat(900_000);
-        long from = System.nanoTime();
-        assertThat(fields("surface: " + word).word("surface", List.of("asphalt", "gravel"))).isNull();
+        assertThat(Soon.ends(() -> fields("surface: " + word).word("surface", List.of("asphalt", "gravel")))).isNull();
         assertThat(said()).containsExactly(
                 "f.yaml:1: surface: found \"" + "x".repeat(57) + "...\", expected one of: asphalt, gravel");
-        assertThat(System.nanoTime() - from).isLessThan(2_000_000_000L);
     }
 }

@@ -1,15 +1,14 @@
 package courseworthy.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import courseworthy.Soon;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,7 +20,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What the reader keeps of a file, and what it refuses. What is YAML and what is not: YAML 1.1 and 1.2 (yaml.org/spec). */
 class YamlTest {
 
-    private static final Duration SOON = Duration.ofSeconds(2);
     private static final String KEEP = "\n    Quote the text if it should start with this character.";
 
     private final Faults faults = new Faults();
@@ -211,7 +209,7 @@ class YamlTest {
         String[] bombs = {"[".repeat(999_000), "a: " + "[".repeat(999_000), "{a: ".repeat(240_000), "- ".repeat(499_000),
                 "? ".repeat(499_000), "a:\n" + "  ".repeat(400_000) + "b: 1"};
         for (String bomb : bombs) {
-            List<String> found = assertTimeoutPreemptively(SOON, () -> faultsOf(bomb));
+            List<String> found = Soon.ends(() -> faultsOf(bomb));
             assertThat(found).isNotEmpty();
         }
     }
@@ -222,13 +220,13 @@ class YamlTest {
         for (int i = 1; i < 30; i++) {
             bomb.append("a" + i + ": &a" + i + " [" + ("*a" + (i - 1) + ", ").repeat(9) + "x]\n");
         }
-        assertThat(assertTimeoutPreemptively(SOON, () -> faultsOf(bomb.toString()))).last().asString()
+        assertThat(Soon.ends(() -> faultsOf(bomb.toString()))).last().asString()
                 .endsWith("the rest of the file was not read.");
     }
 
     @Test
     void aFloodOfFaultsIsCutShort() {
-        List<String> found = assertTimeoutPreemptively(SOON, () -> faultsOf("a:\n".repeat(300_000)));
+        List<String> found = Soon.ends(() -> faultsOf("a:\n".repeat(300_000)));
         assertThat(found).hasSize(Yaml.MOST_REFUSALS + 1);
         assertThat(found).contains(
                 "f.yaml:100: found the 100th fault, expected fewer\n    Mend these first; the rest of the file was not read.");
@@ -237,7 +235,7 @@ class YamlTest {
     @Test
     void longLinesWithManyValuesAreReadSoon() {
         String flow = "a: [" + "\ud83d\udeb2, ".repeat(150_000) + "x]\n";
-        assertThat(assertTimeoutPreemptively(SOON, () -> faultsOf(flow))).isEmpty();
+        assertThat(Soon.ends(() -> faultsOf(flow))).isEmpty();
     }
 
     @Test
