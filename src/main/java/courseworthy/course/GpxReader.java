@@ -84,6 +84,10 @@ final class GpxReader {
     }
 
     private Gpx read() {
+        if (source.isWebPage()) {
+            faults.add(shown, 0, "", "a web page (HTML)", WANTED, "Fetch the file itself: its address gave a page instead.");
+            return null;
+        }
         try {
             xml = hardened().createXMLStreamReader(source);
             document();
@@ -146,7 +150,7 @@ final class GpxReader {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
             throw new Refused(line(), "", "a document type or entity of its own", WANTED + " without one",
-                    "Export the track again, or remove the <!DOCTYPE ...> part. A web page saved by mistake starts so too.");
+                    "Export the track again, or remove the <!DOCTYPE ...> part.");
         }
         return event;
     }

@@ -6,8 +6,10 @@ import java.io.InputStreamReader;
 import java.io.PushbackInputStream;
 import java.io.Reader;
 import java.nio.charset.Charset;
+import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /**
  * The characters of an XML file, by its byte-order mark, else by the encoding its first line declares, else as UTF-8; bytes that do not
@@ -23,11 +25,13 @@ final class XmlText extends Reader {
     private static final int DECLARATION = 200;
 
     private final Reader in;
+    private final boolean webPage;
     private long total;
     private int sinceStep;
 
-    private XmlText(Reader in) {
+    private XmlText(Reader in, boolean webPage) {
         this.in = in;
+        this.webPage = webPage;
     }
 
     /** Says that a bound was reached. */
@@ -46,8 +50,14 @@ final class XmlText extends Reader {
         byte[] start = in.readNBytes(DECLARATION);
         int mark = mark(start);
         in.unread(start, mark, start.length - mark);
-        return new XmlText(new InputStreamReader(in, charset(start).newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT)));
+        String latin = new String(start, StandardCharsets.ISO_8859_1);
+        CharsetDecoder strict = charset(start, latin).newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        return new XmlText(new InputStreamReader(in, strict), isWebPage(latin.toLowerCase(Locale.ROOT)));
+    }
+
+    private static boolean isWebPage(String start) {
+        return start.contains("<!doctype html") || start.contains("<html");
     }
 
     private static boolean starts(byte[] bytes, int first, int second) {
@@ -62,14 +72,14 @@ final class XmlText extends Reader {
         return starts(start, 0xEF, 0xBB) && start.length > 2 && (start[2] & 0xFF) == 0xBF ? 3 : 0;
     }
 
-    private static Charset charset(byte[] start) {
+    private static Charset charset(byte[] start, String latin) {
         if (starts(start, 0xFE, 0xFF) || starts(start, 0, '<')) {
             return StandardCharsets.UTF_16BE;
         }
         if (starts(start, 0xFF, 0xFE) || starts(start, '<', 0)) {
             return StandardCharsets.UTF_16LE;
         }
-        String declared = mark(start) == 3 ? "" : declared(new String(start, StandardCharsets.ISO_8859_1));
+        String declared = mark(start) == 3 ? "" : declared(latin);
         // A file whose declaration can be read byte by byte is not in UTF-16, whatever it says.
         return declared.isEmpty() || declared.regionMatches(true, 0, "utf-16", 0, 6) ? StandardCharsets.UTF_8 : Charset.forName(declared);
     }
@@ -86,6 +96,11 @@ final class XmlText extends Reader {
         }
         int close = start.indexOf(start.charAt(open), open + 1);
         return close < 0 || close > end ? "" : start.substring(open + 1, close).trim();
+    }
+
+    /** Whether it starts like HTML, as a page saved in place of the file does. */
+    boolean isWebPage() {
+        return webPage;
     }
 
     /** Whether nothing was there. */

@@ -161,12 +161,14 @@ class GpxReaderTest {
                 Arguments.of("another namespace", Points.track(TWO).replace("http://www.topografix.com/GPX/1/1", "urn:other"),
                         "t.gpx:2: gpx: found the namespace \"urn:other\", expected \"http://www.topografix.com/GPX/1/1\"\n"
                                 + "    Export the course as GPX 1.1."),
+                Arguments.of("a web page", "\n<!DOCTYPE HTML>\n<html><p>Not found<br></html>",
+                        "t.gpx: found a web page (HTML), expected " + WANTED + "\n    Fetch the file itself: its address gave a page instead."),
                 Arguments.of("a document type", "<!DOCTYPE gpx>" + "<gpx/>",
                         "t.gpx:1: found a document type or entity of its own, expected " + WANTED + " without one\n"
-                                + "    Export the track again, or remove the <!DOCTYPE ...> part. A web page saved by mistake starts so too."),
+                                + "    Export the track again, or remove the <!DOCTYPE ...> part."),
                 Arguments.of("an entity without a document type", Points.track(TWO.replace("450.5", "&x;")),
                         "t.gpx:2: found a document type or entity of its own, expected " + WANTED + " without one\n"
-                                + "    Export the track again, or remove the <!DOCTYPE ...> part. A web page saved by mistake starts so too."),
+                                + "    Export the track again, or remove the <!DOCTYPE ...> part."),
                 Arguments.of("cut short in a tag", Points.track(TWO).substring(0, 190),
                         "t.gpx:2: trkseg: found the end of the file inside <trkseg>, expected a complete GPX file\n"
                                 + "    The file was cut short: fetch or export it again."),

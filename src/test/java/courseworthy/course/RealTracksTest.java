@@ -252,7 +252,7 @@ class RealTracksTest {
         said.put("made_decimal_comma", ":3: lat: found \"47,1000\"");
         said.put("made_empty", ": found an empty file");
         said.put("made_entity_expansion_gpx", ":2: found a document type or entity of its own");
-        said.put("made_html_page", ":1: found a document type or entity of its own");
+        said.put("made_html_page", ": found a web page (HTML)");
         said.put("made_lat_nan_inf", ":6: lat: found \"NaN\"");
         said.put("made_lat_out_of_range", ":6: lat: found \"91.5\"");
         said.put("made_no_points", ": found a track without points");
