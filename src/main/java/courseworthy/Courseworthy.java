@@ -124,9 +124,10 @@ public final class Courseworthy {
         Course course = inputs.course(request.course(), request.ground());
         Event event = inputs.event(request);
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
+        Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
         Rules rules = loading.finish(faults);
         stopOrWarn(faults);
-        Call call = Calling.call(rules, Survey.of(course, rider, event, bike));
+        Call call = Calling.call(rules, demands);
         return Briefs.of(course, rider, event, call, Checklists.of(call, event));
     }
 
