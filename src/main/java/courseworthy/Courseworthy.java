@@ -30,6 +30,7 @@ import courseworthy.rulebase.Rules;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -114,6 +115,19 @@ public final class Courseworthy {
 
     public String measures(Format format, boolean colours) {
         return format == Format.JSON ? JsonCatalogue.measures() : Catalogue.measures(colours);
+    }
+
+    /**
+     * The shipped rules, limits and joins included, sorted by id.
+     *
+     * @param topic a topic they must speak on; null for all
+     */
+    public String rules(String topic, Format format, boolean colours) {
+        if (topic != null) {
+            mustBeTopic(topic);
+        }
+        List<Catalogue.Rule> rules = RuleList.of(topic);
+        return format == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours);
     }
 
     private Brief brief(Request request) {

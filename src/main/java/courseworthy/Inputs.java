@@ -110,6 +110,9 @@ final class Inputs {
             return null;
         }
         int[] parts = {number(typed, 0, 4), number(typed, 5, 7), number(typed, 8, 10)};
+        if (parts[0] < 0) {
+            return null;
+        }
         try {
             return LocalDate.of(parts[0], parts[1], parts[2]);
         } catch (DateTimeException e) {

@@ -72,6 +72,9 @@ public final class Catalogue {
             for (String says : rule.says()) {
                 page.text(4, 6, says, Weight.PLAIN);
             }
+            if (rule.says().isEmpty() && !rule.topics().isEmpty()) {
+                page.text(4, 6, "joins topics, on " + String.join(", ", rule.topics()), Weight.PLAIN);
+            }
             if (!rule.does().isEmpty()) {
                 page.text(4, 6, "checklist: " + rule.does(), Weight.PLAIN);
             }

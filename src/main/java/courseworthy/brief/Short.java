@@ -86,7 +86,13 @@ final class Short {
     }
 
     private String gears() {
-        return value("easiest gear") + " to " + value("hardest gear") + mark("easiest gear", "hardest gear");
+        return teeth("easiest gear") + " to " + teeth("hardest gear") + mark("easiest gear", "hardest gear");
+    }
+
+    /** Teeth, where a real pair of ring and sprocket is known. */
+    private String teeth(String topic) {
+        String label = brief.on(topic).label();
+        return label.isEmpty() ? value(topic) : label;
     }
 
     private String insert() {

@@ -178,7 +178,12 @@ final class Words {
 
     /** What a claim says, {@code at least 42 mm}. */
     static String says(Claim claim) {
-        return claim.verb().word() + " " + claim.written();
+        return claim.verb().word() + " " + written(claim);
+    }
+
+    /** The value as the rule writes it; a factor of one goes without saying. */
+    private static String written(Claim claim) {
+        return claim.written().startsWith("1 x ") ? claim.written().substring("1 x ".length()) : claim.written();
     }
 
     /** The value a measure gave to a claim, {@code  = 0.646}; empty where the claim names a plain value. */

@@ -12,7 +12,7 @@ final class BriefCommand extends RequestCommand {
     BriefCommand(Terminal terminal) {
         super("brief", terminal, "Says how the bike should be set up for a course, why, and what to do before the start.",
                 "courseworthy brief heather-ridge --role race --date 2025-06-14",
-                "courseworthy brief track.gpx --ground 'surface=gravel, smoothness=bad' --rider me.yaml",
+                "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
                 "courseworthy brief heather-ridge --topic 'front tyre width'");
     }
 

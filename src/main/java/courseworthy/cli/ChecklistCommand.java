@@ -9,7 +9,7 @@ final class ChecklistCommand extends RequestCommand {
 
     ChecklistCommand(Terminal terminal) {
         super("checklist", terminal, "Lists what to do before, at and after the ride, and how it is known to be done.",
-                "courseworthy checklist heather-ridge --event race.yaml --format markdown -o checklist.md");
+                "courseworthy checklist heather-ridge --format markdown -o checklist.md");
     }
 
     @Override

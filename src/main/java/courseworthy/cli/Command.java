@@ -1,8 +1,14 @@
 package courseworthy.cli;
 
 import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
 import courseworthy.problem.Harmless;
+import courseworthy.problem.Spelling;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -31,6 +37,7 @@ abstract class Command implements Runnable {
         spec.usageMessage().description(purpose, "").footer(footer(examples));
         spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
                 .description("Print this help and stop.").build());
+        spec.usageMessage().sortOptions(false);
         spec.usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(ExitCode.list());
     }
 
@@ -46,7 +53,7 @@ abstract class Command implements Runnable {
     /** A parameter that must be given, in the order of the calls. */
     final Given<String> parameter(String label, String description) {
         int index = spec.positionalParameters().size();
-        PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("1")
+        PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("1").required(true)
                 .type(String.class).paramLabel(label).description(description).build();
         spec.addPositional(parameter);
         return parameter::getValue;
@@ -59,10 +66,26 @@ abstract class Command implements Runnable {
 
     /** An option with one value of a type that picocli converts (an enum, for one); null where it is not given. */
     final <T> Given<T> option(Class<T> type, String label, String description, String... names) {
-        OptionSpec option = OptionSpec.builder(names[0], names).type(type).paramLabel(label)
+        OptionSpec option = OptionSpec.builder(names[0], rest(names)).type(type).paramLabel(label)
                 .description(description).build();
         spec.addOption(option);
         return option::getValue;
+    }
+
+    /** An option with one of some words; the first where it is not given. Other words are refused once it is asked for. */
+    final Given<String> choice(String name, String label, String description, List<String> words) {
+        OptionSpec option = OptionSpec.builder(name).type(String.class).paramLabel(label).description(description)
+                .completionCandidates(words).build();
+        spec.addOption(option);
+        return () -> chosen(name, option.getValue(), words);
+    }
+
+    private static String chosen(String name, String given, List<String> words) {
+        if (given != null && !words.contains(given)) {
+            throw new BadInput(Fault.of(name, 0, "", "\"" + given + "\"", String.join(", ", words.subList(0, words.size() - 1)) + " or "
+                    + words.get(words.size() - 1), Spelling.didYouMean(given, words)));
+        }
+        return given == null ? words.get(0) : given;
     }
 
     /** An option that may be given several times. */
@@ -78,7 +101,7 @@ abstract class Command implements Runnable {
 
     /** An option without a value. */
     final Given<Boolean> flag(String description, String... names) {
-        OptionSpec option = OptionSpec.builder(names[0], names).type(boolean.class).arity("0")
+        OptionSpec option = OptionSpec.builder(names[0], rest(names)).type(boolean.class).arity("0")
                 .description(description).build();
         spec.addOption(option);
         return () -> Boolean.TRUE.equals(option.getValue());
@@ -88,6 +111,17 @@ abstract class Command implements Runnable {
     final Output output() {
         Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
         return new Output(file, this::print);
+    }
+
+    /** The option {@code --format}; text where it is not given. */
+    final Given<Format> format(Format... formats) {
+        List<String> words = new ArrayList<>();
+        for (Format format : formats) {
+            words.add(format.toString());
+        }
+        String all = String.join(", ", words.subList(1, words.size())).replace(", ", " or ");
+        Given<String> word = choice("--format", "FORMAT", "text (the default), " + all + ".", words);
+        return () -> formats[words.indexOf(word.value())];
     }
 
     /** The tool, which says what it has to remark on standard error. */
@@ -104,6 +138,10 @@ abstract class Command implements Runnable {
     /** Prints a remark to standard error, on a line of its own. */
     final void remark(String text) {
         spec.commandLine().getErr().print(Harmless.text(text) + "\n");
+    }
+
+    private static String[] rest(String... names) {
+        return Arrays.copyOfRange(names, 1, names.length);
     }
 
     private static String[] footer(String... examples) {

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "topics", "measures", "completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "topics", "measures", "rules", "completion");
 
     private Commands() {
     }
@@ -27,6 +27,7 @@ final class Commands {
             case "checklist" -> new ChecklistCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);
+            case "rules" -> new RulesCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
             default -> throw new IllegalArgumentException(name);
         };

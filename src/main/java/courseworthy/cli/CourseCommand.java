@@ -8,7 +8,7 @@ final class CourseCommand extends Command {
     private final Given<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final Given<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
-    private final Given<ListFormat> format = option(ListFormat.class, "FORMAT", "text (the default) or json.", "--format");
+    private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
 
     CourseCommand(Terminal terminal) {
@@ -18,7 +18,6 @@ final class CourseCommand extends Command {
 
     @Override
     public void run() {
-        Format as = ListFormat.format(format.value());
-        output.write(tool().course(file.value(), ground.value(), as, colours() && !output.toFile()));
+        output.write(tool().course(file.value(), ground.value(), format.value(), colours() && !output.toFile()));
     }
 }

@@ -1,9 +1,11 @@
 package courseworthy.cli;
 
+import courseworthy.Courseworthy.Format;
+
 /** Lists every measure there is. */
 final class MeasuresCommand extends Command {
 
-    private final Given<ListFormat> format = option(ListFormat.class, "FORMAT", "text (the default) or json.", "--format");
+    private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
 
     MeasuresCommand(Terminal terminal) {
@@ -13,6 +15,6 @@ final class MeasuresCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().measures(ListFormat.format(format.value()), colours() && !output.toFile()));
+        output.write(tool().measures(format.value(), colours() && !output.toFile()));
     }
 }

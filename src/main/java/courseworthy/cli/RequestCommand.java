@@ -16,7 +16,7 @@ abstract class RequestCommand extends Command {
             "A coach's sheet of advice; may be given several times, later ones first among equals.");
     private final Given<String> role = option("--role", "ROLE", "training or race; goes before the event's.");
     private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; goes before the event's.");
-    private final Given<Format> format = option(Format.class, "FORMAT", "text (the default), json or markdown.", "--format");
+    private final Given<Format> format = format(Format.values());
     private final Output output = output();
 
     RequestCommand(String name, Terminal terminal, String purpose, String... examples) {
@@ -27,8 +27,7 @@ abstract class RequestCommand extends Command {
     public final void run() {
         Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
                 date.value());
-        Format as = format.value() == null ? Format.TEXT : format.value();
-        output.write(answer(tool(), request, as, colours() && !output.toFile()));
+        output.write(answer(tool(), request, format.value(), colours() && !output.toFile()));
     }
 
     /** The result, whole. */

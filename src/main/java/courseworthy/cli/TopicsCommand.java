@@ -1,9 +1,11 @@
 package courseworthy.cli;
 
+import courseworthy.Courseworthy.Format;
+
 /** Lists every topic there is. */
 final class TopicsCommand extends Command {
 
-    private final Given<ListFormat> format = option(ListFormat.class, "FORMAT", "text (the default) or json.", "--format");
+    private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
 
     TopicsCommand(Terminal terminal) {
@@ -13,6 +15,6 @@ final class TopicsCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().topics(ListFormat.format(format.value()), colours() && !output.toFile()));
+        output.write(tool().topics(format.value(), colours() && !output.toFile()));
     }
 }

@@ -206,6 +206,15 @@ public final class DroolsRules implements Rules {
         return String.valueOf(data.getOrDefault(key, ""));
     }
 
+    /** The topic of each join, by the join's qualified id. */
+    public Map<String, String> topicsOfJoins() {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (org.kie.api.definition.rule.Rule rule : network.getKiePackage(JOINS).getRules()) {
+            out.put(joins.get(rule.getName()).rule(), text(rule.getMetaData(), "topic"));
+        }
+        return out;
+    }
+
     /** The joins as they sign their limits, for listing them. */
     public List<Author> joins() {
         return List.copyOf(joins.values());

@@ -1,0 +1,21 @@
+package courseworthy.cli;
+
+import courseworthy.Courseworthy.Format;
+
+/** Lists every shipped rule. */
+final class RulesCommand extends Command {
+
+    private final Given<String> topic = option("--topic", "NAME", "Only rules that speak on this topic.");
+    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Output output = output();
+
+    RulesCommand(Terminal terminal) {
+        super("rules", terminal, "Lists the shipped rules: what each says, why, how it is known and where it is written.",
+                "courseworthy rules --topic 'front tyre width'");
+    }
+
+    @Override
+    public void run() {
+        output.write(tool().rules(topic.value(), format.value(), colours() && !output.toFile()));
+    }
+}

@@ -1,0 +1,64 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.Courseworthy.Format;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The same input gives the same bytes, wherever and however often. */
+class SameBytesTest {
+
+    private static final Request REQUEST = new Request("course-profiles/silver-saddle.yaml", null, "docs/examples/events/silver-saddle.yaml",
+            "docs/examples/riders/robin-gravel.yaml", List.of(), null, null);
+
+    private final Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void placeAndLanguageDoNotMatter(Format format) {
+        String first = written(format);
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            for (String tag : List.of("tr-TR", "ar-EG-u-nu-arab", "de-CH", "th-TH-u-ca-buddhist", "hi-IN-u-nu-deva")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+                assertThat(written(format)).as(tag).isEqualTo(first);
+            }
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void askedFromSeveralThreadsAtOnceNothingMixes(Format format) throws Exception {
+        String first = written(format);
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try {
+            List<Future<String>> all = new ArrayList<>();
+            for (int i = 0; i < 12; i++) {
+                all.add(threads.submit(() -> written(format)));
+            }
+            for (Future<String> one : all) {
+                assertThat(one.get()).isEqualTo(first);
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    private String written(Format format) {
+        return tool.brief(REQUEST, format, false) + tool.checklist(REQUEST, format, false) + tool.topic(REQUEST, "easiest gear", format, false);
+    }
+}

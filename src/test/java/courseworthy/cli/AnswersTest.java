@@ -1,0 +1,187 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Exit code, standard output and standard error of the commands that answer, each apart. */
+class AnswersTest {
+
+    private static final String COURSE = "course-profiles/heather-ridge.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(Terminal terminal, String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, terminal);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+
+        static Ran of(String... args) {
+            return of(Terminal.NONE, args);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"brief", "checklist", "course"})
+    void aCourseIsAnswered(String command) {
+        Ran ran = Ran.of(command, COURSE);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("Heather Ridge").endsWith("\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"topics", "measures", "rules"})
+    void thereAreListsAsTextAndJson(String command) {
+        Ran text = Ran.of(command);
+        assertThat(text.code()).isZero();
+        assertThat(text.err()).isEmpty();
+        assertThat(text.out().lines()).hasSizeGreaterThan(100).allMatch(line -> line.length() <= 80);
+        Ran json = Ran.of(command, "--format", "json");
+        assertThat(json.code()).isZero();
+        assertThat(json.out()).startsWith("{\n  \"format\" : 1,\n  \"" + command + "\" : [");
+    }
+
+    @Test
+    void rulesCanBeAskedByTopic() {
+        Ran ran = Ran.of("rules", "--topic", "rear rotor");
+        assertThat(ran.out()).contains("limit", "pairing/rear-rotor-no-larger", "joins topics, on rear rotor", "rear rotor: prefer")
+                .doesNotContain("fork travel");
+    }
+
+    @Test
+    void oneTopicIsShownInFull() {
+        Ran ran = Ran.of("brief", COURSE, "--topic", "fork travel");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("fork travel: ").contains("\nFOR\n", "\nAGAINST\n", "rules/suspension/travel.yaml:");
+    }
+
+    @Test
+    void aTopicThatThereIsNotIsRefused() {
+        assertThat(Ran.of("brief", COURSE, "--topic", "fork travl")).isEqualTo(new Ran(2, "", """
+                --topic: found "fork travl", expected a topic
+                    Did you mean "fork travel"?
+                """));
+    }
+
+    /** Everything wrong in every file and option, in one go. */
+    @Test
+    void allFaultsAreShownAtOnceAndNothingIsWritten() throws IOException {
+        Path course = file("course.yaml", "name: Moor\nstretches:\n  - {length: 12, surface: gravl}\n  - {length: 3 km, lenght: 4 km}\n");
+        Path event = file("event.yaml", "name: Cup\nlaps: 0\ndate: 2025-02-30\n");
+        Path rider = file("rider.yaml", "name: Kim\nmass: 64\n");
+        Path sheet = file("sheet.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n    say: {fork travl: prefer 120 mm}\n    because: y\n");
+        Path out = file("out.txt", "as it was");
+        Ran ran = Ran.of("brief", course.toString(), "--event", event.toString(), "--rider", rider.toString(), "--sheet", sheet.toString(),
+                "--role", "racing", "--date", "14.6.2025", "--ground", "surface=gravl", "-o", out.toString());
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        for (String part : List.of("course.yaml:3: ", "\"12\"", "\"gravl\"", "course.yaml:4: ", "lenght", "event.yaml:2: laps", "event.yaml:3: date",
+                "rider.yaml:2: mass", "sheet.yaml:5: ", "fork travl", "--role: found \"racing\", expected training or race",
+                "--date: found \"14.6.2025\", expected a day of the calendar such as 2025-06-14", "--ground")) {
+            assertThat(ran.err()).contains(part);
+        }
+        assertThat(ran.err()).doesNotContain("Exception", "\tat ");
+        assertThat(Files.readString(out)).isEqualTo("as it was");
+        assertThat(names(folder)).hasSize(5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2025-6-14", "2025-02-30", "0000-01-01", "2025-06-14 ", "20250614", "x", "2025-06-1x"})
+    void aDateThatIsNoneIsRefused(String date) {
+        Ran ran = Ran.of("checklist", COURSE, "--date", date);
+        assertThat(ran).isEqualTo(new Ran(2, "", "--date: found \"" + date + "\", expected a day of the calendar such as 2025-06-14\n"));
+    }
+
+    @Test
+    void aFormatThatThereIsNotIsRefused() {
+        Ran ran = Ran.of("brief", COURSE, "--format", "html");
+        assertThat(ran).isEqualTo(new Ran(2, "", "--format: found \"html\", expected text, json or markdown\n"));
+        assertThat(Ran.of("topics", "--format", "jsn")).isEqualTo(new Ran(2, "",
+                "--format: found \"jsn\", expected text or json\n    Did you mean \"json\"?\n"));
+    }
+
+    @Test
+    void aMissingCourseIsRefusedWithTheNearestName() {
+        String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
+        try {
+            assertThat(Ran.of("brief", "heather-rige")).isEqualTo(new Ran(2, "", """
+                    heather-rige: found no such file, expected a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course
+                        Did you mean "heather-ridge"?
+                    """));
+            assertThat(Ran.of("course", "heather-ridge").out()).isEqualTo(Ran.of("course", COURSE).out());
+        } finally {
+            restore(home);
+        }
+    }
+
+    private static void restore(String home) {
+        if (home == null) {
+            System.clearProperty("courseworthy.home");
+        } else {
+            System.setProperty("courseworthy.home", home);
+        }
+    }
+
+    @Test
+    void aCourseIsAskedFor() {
+        Ran ran = Ran.of("brief");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("COURSE");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"text", "json", "markdown"})
+    void aFileTakesExactlyWhatStandardOutputWouldHave(String format) throws IOException {
+        Path out = folder.resolve("brief.out");
+        Ran printed = Ran.of("brief", COURSE, "--format", format);
+        Ran written = Ran.of(new Terminal(true, false), "brief", COURSE, "--format", format, "-o", out.toString());
+        assertThat(written).isEqualTo(new Ran(0, "", ""));
+        assertThat(Files.readString(out)).isEqualTo(printed.out());
+        assertThat(names(folder)).containsExactly("brief.out");
+    }
+
+    @Test
+    void coloursAreForTerminalsAlone() {
+        Ran coloured = Ran.of(new Terminal(true, false), "brief", COURSE);
+        Ran plain = Ran.of("brief", COURSE);
+        assertThat(coloured.out()).contains("\u001b[1m");
+        assertThat(plain.out()).doesNotContain("\u001b");
+        assertThat(coloured.out().replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(plain.out());
+    }
+
+    @Test
+    void warningsAreSaidButDoNotStopTheWork() throws IOException {
+        Path course = file("course.yaml", "name: Moor # loop\nstretches:\n  - {length: 12 km, surface: gravel}\n");
+        Ran ran = Ran.of("course", course.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("Moor\n");
+        assertThat(ran.err()).contains("course.yaml:1: warning: ");
+    }
+
+    private Path file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}
