@@ -157,4 +157,14 @@ class ShippedCoursesTest {
                     "points without elevation filled in", "elevation spikes removed");
         }
     }
+
+    @Test
+    void everyKeyIsExplained() throws IOException {
+        String pages = Files.readString(Path.of("docs", "files.md"));
+        for (List<String> keys : List.of(CourseReader.PROFILE_KEYS, CourseReader.STRETCH_KEYS, GroundReader.KEYS, RiderReader.KEYS,
+                RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, EventReader.FORECAST_KEYS, EventReader.SUPPORT_KEYS,
+                EventReader.RULES_KEYS)) {
+            assertThat(keys).allSatisfy(key -> assertThat(pages).containsPattern("[`{ ]" + key + "[`:]"));
+        }
+    }
 }
