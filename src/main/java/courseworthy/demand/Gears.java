@@ -8,6 +8,7 @@ import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The gears that course and rider ask for: ratio = speed over cadence and wheel circumference. Circumference is the nominal one of the
@@ -55,8 +56,9 @@ final class Gears {
         this.density = estimate.density();
     }
 
-    void write(Ledger ledger, Steepness.Steepest steepest, Climbs.Climb lastLong) {
-        Range needed = steepest == null ? null : whereSteepest(steepest);
+    /** @param steepest the places that are steepest over 100 m; empty where none is known */
+    void write(Ledger ledger, List<Steepness.Steepest> steepest, Climbs.Climb lastLong) {
+        Range needed = easiest(steepest);
         ledger.range(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, needed);
         if (lastLong != null) {
             ledger.range(Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, onTheLastClimb(lastLong));
@@ -66,6 +68,16 @@ final class Gears {
         if (needed != null) {
             ledger.range(Measure.GEAR_RANGE_NEEDED, Range.of(x -> x[0] / x[1], useful, needed));
         }
+    }
+
+    /** The easiest gear that any of some places asks for, or null. */
+    private Range easiest(List<Steepness.Steepest> places) {
+        Range easiest = null;
+        for (Steepness.Steepest place : places) {
+            Range needed = whereSteepest(place);
+            easiest = easiest == null || needed.mid() < easiest.mid() ? needed : easiest;
+        }
+        return easiest;
     }
 
     /** A little over hour power, by how tired the rider is on the last lap there; at the low end the ride's own power. */

@@ -4,6 +4,7 @@ import courseworthy.course.Course;
 import courseworthy.course.Line;
 import courseworthy.course.Stretch;
 import courseworthy.ride.Range;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,6 +31,8 @@ final class Steepness {
     private static final double STEEPEST_DRAWN = 0.45;
     /** A stretch that drops more than this many times its rise is a descent (practice). */
     private static final double DESCENT = 1.5;
+    /** As steep as the steepest, within half of what is shown. */
+    private static final double AS_STEEP = 0.0025;
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
     private final Line line;
@@ -64,19 +67,20 @@ final class Steepness {
 
     /** Over 100, 500 or 1000 m; null where no elevation is known or the course is shorter. */
     Steepest over(double window) {
-        if (line == null) {
-            return null;
-        }
-        double[] best = slide(window);
-        if (best == null) {
-            return null;
-        }
-        if (line.measured()) {
-            return new Steepest(measured(best[0], window), best[1]);
-        }
-        Steepest drawn = drawn(window);
-        return drawn != null ? drawn : new Steepest(Range.exact(best[0]), best[1]);
+        List<Steepest> places = places(window);
+        return places.isEmpty() ? null : places.get(0);
     }
+
+    /** The steepest place first, then those on other stretches that are as steep within a quarter of a percent. */
+    List<Steepest> places(double window) {
+        if (line == null) {
+            return List.of();
+        }
+        List<Steepest> places = line.measured() ? slid(window) : drawn(window);
+        return places.isEmpty() ? slid(window) : places;
+    }
+
+
 
     private static Range measured(double gradient, double window) {
         double off = HEIGHT_ERROR / window;
@@ -90,19 +94,33 @@ final class Steepness {
         return rise > 0 && drop <= DESCENT * rise;
     }
 
-    /** The steepest of the climbing stretches that are long enough, or null. */
-    private Steepest drawn(double window) {
-        Steepest best = null;
+    /** The steepest of the climbing stretches that are long enough. */
+    private List<Steepest> drawn(double window) {
+        List<Steepest> all = new ArrayList<>();
         double from = 0;
         for (Stretch stretch : stretches) {
             if (climbs(stretch) && stretch.length() >= window) {
-                Range gradient = likely(stretch, window);
-                boolean steeper = best == null || gradient.mid() > best.gradient.mid();
-                best = steeper ? new Steepest(gradient, from + stretch.length() / 2) : best;
+                all.add(new Steepest(likely(stretch, window), from + stretch.length() / 2));
             }
             from += stretch.length();
         }
-        return best;
+        return steepestFirst(all);
+    }
+
+    private static List<Steepest> steepestFirst(List<Steepest> all) {
+        Steepest best = null;
+        for (Steepest each : all) {
+            best = best == null || each.gradient.mid() > best.gradient.mid() ? each : best;
+        }
+        List<Steepest> places = new ArrayList<>();
+        for (Steepest each : all) {
+            if (each == best) {
+                places.add(0, each);
+            } else if (each.gradient.mid() >= best.gradient.mid() - AS_STEEP) {
+                places.add(each);
+            }
+        }
+        return places;
     }
 
     private static Range likely(Stretch stretch, double window) {
@@ -126,34 +144,50 @@ final class Steepness {
                 a.high() + (b.high() - a.high()) * part);
     }
 
-    /** Steepest rise over a window, 0 where it never climbs, and its middle; straight between nodes; null where the line is too short. */
-    private double[] slide(double window) {
+    /** The steepest window on each stretch by its middle, straight between nodes; none where the line is too short. */
+    private List<Steepest> slid(double window) {
         double[] d = line.distance();
         double[] e = line.elevation();
+        List<Steepest> all = new ArrayList<>();
         double best = NOT_FOUND;
         double where = 0;
+        double stretchEnd = stretches.get(0).length();
+        int stretch = 0;
         int start = 0;
         int piece = 0;
         for (int end = 1; end < d.length; end++) {
+            double from = d[end] - window;
             if (d[end] == d[end - 1]) {
                 piece = end;
                 start = end;
                 continue;
             }
-            double from = d[end] - window;
             if (from < d[piece]) {
                 continue;
             }
             while (d[start + 1] <= from) {
                 start++;
             }
+            while (stretch < stretches.size() - 1 && from + window / 2 > stretchEnd) {
+                add(all, best, where, window);
+                best = NOT_FOUND;
+                stretchEnd += stretches.get(++stretch).length();
+            }
             double part = (from - d[start]) / (d[start + 1] - d[start]);
             double gradient = (e[end] - e[start] - part * (e[start + 1] - e[start])) / window;
             if (gradient > best) {
                 best = gradient;
-                where = d[end] - window / 2;
+                where = from + window / 2;
             }
         }
-        return best == NOT_FOUND ? null : new double[] {Math.max(0, best), where};
+        add(all, best, where, window);
+        return steepestFirst(all);
+    }
+
+    private void add(List<Steepest> all, double gradient, double where, double window) {
+        if (gradient != NOT_FOUND) {
+            double climbed = Math.max(0, gradient);
+            all.add(new Steepest(line.measured() ? measured(climbed, window) : Range.exact(climbed), where));
+        }
     }
 }

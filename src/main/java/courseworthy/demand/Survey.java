@@ -49,7 +49,7 @@ public final class Survey {
         extent();
         Climbs.Climb lastLong = climbs();
         Steepness steepness = new Steepness(on.course);
-        Steepness.Steepest hundred = steepest(steepness);
+        List<Steepness.Steepest> hundred = steepest(steepness);
         terrain.write(ledger, on.laps, on.event.forecast().ground());
         Estimate estimate = estimate();
         Weathering weather = new Weathering(on, estimate);
@@ -105,10 +105,10 @@ public final class Survey {
         return last;
     }
 
-    private Steepness.Steepest steepest(Steepness steepness) {
+    private List<Steepness.Steepest> steepest(Steepness steepness) {
         ledger.range(Measure.STEEPEST_RAMP, steepness.ramp());
-        Steepness.Steepest hundred = steepness.over(100);
-        gradient(Measure.STEEPEST_100_M, hundred);
+        List<Steepness.Steepest> hundred = steepness.places(100);
+        gradient(Measure.STEEPEST_100_M, hundred.isEmpty() ? null : hundred.get(0));
         gradient(Measure.STEEPEST_500_M, steepness.over(500));
         gradient(Measure.STEEPEST_1_KM, steepness.over(1000));
         return hundred;

@@ -1,0 +1,100 @@
+package courseworthy.demand;
+
+import static courseworthy.ride.Invented.ground;
+import static courseworthy.ride.Invented.stretch;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.course.Course;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Surface;
+import courseworthy.event.Event;
+import courseworthy.ride.Invented;
+import courseworthy.rider.Bike;
+import courseworthy.rider.Rider;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Measures derived between layers: the pressures, from what is settled on the tyres. */
+class DerivedTest {
+
+    private static final Course ROUGH = Invented.course(stretch(30, 500, 500, ground(Surface.GRAVEL, Smoothness.VERY_BAD, null, null)));
+    private static final Course ROAD = Invented.course(stretch(30, 500, 500, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)));
+
+    private static Demands demands(Course course, double riderMass) {
+        Rider rider = new Rider("", "", riderMass, null, null, java.util.List.of(), null, null, null, null, null, null, Bike.UNKNOWN, null);
+        Bike gravel = new Bike("gravel", 9.5, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return Survey.of(course, rider, Event.UNKNOWN, gravel);
+    }
+
+    private static Map<Topic, Settled> settled(String bike, long width, String casing, String insert) {
+        Map<Topic, Settled> out = new HashMap<>();
+        put(out, "bike", Topics.of("bike").option(bike));
+        for (String side : new String[] {"front", "rear"}) {
+            put(out, side + " tyre width", width);
+            put(out, side + " tyre casing", Topics.of(side + " tyre casing").option(casing));
+            put(out, side + " insert", Topics.of(side + " insert").option(insert));
+        }
+        return out;
+    }
+
+    private static void put(Map<Topic, Settled> out, String topic, long value) {
+        out.put(Topics.of(topic), new Settled(Topics.of(topic), true, value));
+    }
+
+    private static double bar(Map<Measure, Value> derived, Measure measure) {
+        return measure.scale().resolution().shown(derived.get(measure).mid());
+    }
+
+    @Test
+    void pressuresAreKnownAfterTheFifthLayer() {
+        Demands demands = demands(ROUGH, 75);
+        for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
+            Map<Measure, Value> derived = Derived.after(layer, demands, settled("gravel", 45, "reinforced", "no"));
+            assertThat(derived.size()).isEqualTo(layer == 5 ? 4 : 0);
+            derived.keySet().forEach(measure -> assertThat(measure.layer()).isEqualTo(5));
+        }
+    }
+
+    /** Anchors of practice with a rider of 75 kg (common practice, no source): 45 mm gravel front 1.9 to 2.3, rear 2.1 to 2.5 bar. */
+    @Test
+    void theRearCarriesMore() {
+        Map<Measure, Value> derived = Derived.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no"));
+        assertThat(bar(derived, Measure.FRONT_REFERENCE_PRESSURE)).isBetween(1.9, 2.3);
+        assertThat(bar(derived, Measure.REAR_REFERENCE_PRESSURE)).isBetween(2.1, 2.5);
+        assertThat(bar(derived, Measure.FRONT_PRESSURE_FLOOR)).isLessThan(bar(derived, Measure.FRONT_REFERENCE_PRESSURE));
+        assertThat(bar(derived, Measure.REAR_PRESSURE_FLOOR)).isLessThan(bar(derived, Measure.REAR_REFERENCE_PRESSURE));
+    }
+
+    @Test
+    void heavierRidersWiderTyresInsertsAndRoughGround() {
+        double usual = bar(Derived.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no")), Measure.REAR_REFERENCE_PRESSURE);
+        Map<Measure, Value> heavy = Derived.after(5, demands(ROUGH, 95), settled("gravel", 45, "reinforced", "no"));
+        Map<Measure, Value> wide = Derived.after(5, demands(ROUGH, 75), settled("gravel", 50, "reinforced", "no"));
+        Map<Measure, Value> lined = Derived.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "yes"));
+        Map<Measure, Value> road = Derived.after(5, demands(ROAD, 75), settled("gravel", 45, "reinforced", "no"));
+        Map<Measure, Value> rough = Derived.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no"));
+        assertThat(bar(heavy, Measure.REAR_REFERENCE_PRESSURE)).isGreaterThan(usual);
+        assertThat(bar(wide, Measure.REAR_REFERENCE_PRESSURE)).isLessThan(usual);
+        assertThat(bar(lined, Measure.REAR_PRESSURE_FLOOR)).isLessThan(bar(rough, Measure.REAR_PRESSURE_FLOOR));
+        assertThat(bar(road, Measure.REAR_PRESSURE_FLOOR)).isLessThan(bar(rough, Measure.REAR_PRESSURE_FLOOR));
+        assertThat(bar(road, Measure.REAR_REFERENCE_PRESSURE)).isEqualTo(usual);
+    }
+
+    /** Without a width, or without a bike settled or at hand, there is nothing to go by. */
+    @Test
+    void whatIsNotSettledIsNotDerived() {
+        Map<Topic, Settled> noWidth = settled("gravel", 45, "reinforced", "no");
+        noWidth.put(Topics.of("front tyre width"), new Settled(Topics.of("front tyre width"), false, 0));
+        assertThat(Derived.after(5, demands(ROUGH, 75), noWidth)).containsOnlyKeys(Measure.REAR_REFERENCE_PRESSURE,
+                Measure.REAR_PRESSURE_FLOOR);
+        Map<Topic, Settled> noBike = settled("gravel", 45, "reinforced", "no");
+        noBike.remove(Topics.of("bike"));
+        Demands anyBike = Survey.of(ROUGH, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
+        assertThat(Derived.after(5, anyBike, noBike)).isEmpty();
+        assertThat(Derived.after(5, demands(ROUGH, 75), noBike)).hasSize(4);
+    }
+}

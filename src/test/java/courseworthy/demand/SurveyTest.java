@@ -1,0 +1,294 @@
+package courseworthy.demand;
+
+import static courseworthy.ride.Invented.ground;
+import static courseworthy.ride.Invented.stretch;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import courseworthy.course.Course;
+import courseworthy.course.Ground;
+import courseworthy.course.Line;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.event.Event;
+import courseworthy.ride.Invented;
+import courseworthy.rider.Bike;
+import courseworthy.rider.Rider;
+import courseworthy.rider.Rider.Effort;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Demands of invented courses, riders and days, worked by hand. */
+class SurveyTest {
+
+    private static final Bike GRAVEL_BIKE = new Bike("gravel", 9.0, 0.025, true, 499_000.0, 450_000.0, 0.0457, true, 0.15, "EN 2", 110.0,
+            null, 7200.0, 0.160, false);
+
+    /** Two kilometres of asphalt, three of gravel, one of sand, two of trail and two unknown, on a line with one climb of 150 m in 3 km. */
+    private static Course course() {
+        Ground sharp = new Ground(Surface.GRAVEL, Smoothness.BAD, null, null, true, null, null, null, null, 1, null, 2.0);
+        Ground trail = new Ground(Surface.DIRT, null, null, 2.0, null, null, true, null, true, 2, 0.32, 8.0);
+        List<Stretch> stretches = List.of(stretch(2, 0, 0, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)), stretch(3, 150, 0, sharp),
+                stretch(1, 0, 0, ground(Surface.SAND)), stretch(2, 0, 150, trail), stretch(2, 0, 0, Ground.UNKNOWN));
+        Line line = Invented.line(10_000, 10,
+                d -> 400 + (d < 2000 ? 0 : d < 5000 ? 0.05 * (d - 2000) : d < 6000 ? 150 : d < 8000 ? 150 - 0.075 * (d - 6000) : 0));
+        return new Course("five grounds", "", "", stretches, null, line, 150.0, 150.0, List.of(), List.of(), List.of(), 47.0, 8.0);
+    }
+
+    private static Rider rider() {
+        return new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, null, 0.42, Bike.UNKNOWN, null);
+    }
+
+    private static Event event() {
+        Event.Forecast forecast = new Event.Forecast(10.0, 22.0, "wet", 5.0, 270.0);
+        return new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(9, 0), ZoneOffset.ofHours(2), 2, "podium", 14_400.0, 0.2,
+                forecast, List.of(new Event.Support(6000, true, false, false), new Event.Support(13_000, false, true, true)), true,
+                new Event.Rules(false, 0.0504, null, true, false, List.of(), ""), null, null);
+    }
+
+    private static Demands surveyed() {
+        return Survey.of(course(), rider(), event(), GRAVEL_BIKE);
+    }
+
+    private static double mid(Demands demands, Measure measure) {
+        return measure.scale().resolution().shown(demands.get(measure).mid());
+    }
+
+    /** In the unit shown; exact to the tick. */
+    @ParameterizedTest
+    @CsvSource({"DISTANCE, 20.0", "LAPS, 2", "ASCENT, 300", "DESCENT, 300", "CLIMBING_PER_KM, 15.0", "DESCENT_PER_KM, 15.0",
+        "HIGHEST_POINT, 550", "CLIMBS, 2", "LONGEST_CLIMB, 3.0", "LONGEST_CLIMB_RISE, 150", "LAST_LONG_CLIMB, 3.0",
+        "LAST_LONG_CLIMB_RISE, 150", "LAST_LONG_CLIMB_GRADIENT, 5.0", "STEEPEST_RAMP, 5.0", "STEEPEST_100_M, 5.0", "STEEPEST_500_M, 5.0",
+        "STEEPEST_1_KM, 5.0", "KNOWN_GROUND, 80", "PAVED_SHARE, 25", "GRAVEL_SHARE, 38", "TRAIL_SHARE, 25", "SOFT_SHARE, 13",
+        "LOOSE_SHARE, 75", "SHARP_STONES, 30", "SAND, 10", "MUD, 20", "WATER_CROSSINGS, 6", "DROP_HEIGHT, 0.35", "HARDEST_TECHNICAL_GRADE, 2.0",
+        "RIDER_MASS, 70", "HOUR_POWER, 260", "POWER_PER_KG, 3.70", "CLIMBING_CADENCE, 65", "HIGHEST_CADENCE, 100", "RACES_A_YEAR, 12",
+        "USED_BAR_WIDTH, 420", "GROUP_SHARE, 20", "WIND, 18", "CUT_OFF, 240", "RIM_INNER_WIDTH, 25", "LEAST_TYRE_WIDTH_ON_THE_RIM, 30",
+        "TYRE_MARKING, 4.95", "RIM_MARKING, 4.50", "LOWER_MARKING, 4.50", "TYRE_CLEARANCE, 45", "TYRE_WIDTH_ALLOWED, 50",
+        "BIKE_DROP_LIMIT, 0.15", "DROP_ABOVE_THE_MARK, 0.20", "BIKE_MASS_LIMIT, 110", "MASS_ABOVE_THE_MARK, 0", "LIGHTS_AT_HAND, 120",
+        "ROTOR_LIMIT, 160", "SUPPORT_GAP, 10.0", "START_LINE_MASS, 82.5"})
+    void measuresWhatIsWritten(Measure measure, double shown) {
+        assertThat(mid(surveyed(), measure)).isCloseTo(shown, within(1e-9));
+    }
+
+    /**
+     * Technical grade, off paved ground and of what is known: gravel of smoothness bad 0 over 3 km, trail 2 over 2 km, sand not known: 4 / 5.
+     * Turns: (2 x 3 + 8 x 2) / 5 = 4.4, to the half: 4.5. Roughness over 8 known km: good 0.3 x 2, bad 1.7 x 3, sand 1.8, mtb:scale 2 with
+     * roots 3.5 x 2: 14.5 / 8 = 1.81. The worst tenth is trail: 3.5.
+     */
+    @Test
+    void meansAreByLength() {
+        Demands demands = surveyed();
+        assertThat(mid(demands, Measure.TECHNICAL_GRADE)).isCloseTo(0.8, within(1e-9));
+        assertThat(mid(demands, Measure.TURNS_PER_KM)).isCloseTo(4.5, within(1e-9));
+        assertThat(mid(demands, Measure.ROUGHNESS)).isCloseTo(1.8, within(1e-9));
+        assertThat(mid(demands, Measure.WORST_ROUGHNESS)).isCloseTo(3.5, within(1e-9));
+    }
+
+    /** Two of ten kilometres are unknown: paved is 2 of 8 known, and from 2 to 4 of 10 whatever the rest is. */
+    @Test
+    void unknownGroundWidensShares() {
+        assertThat(surveyed().get(Measure.PAVED_SHARE)).isEqualTo(new Value(20, 25, 40));
+        assertThat(surveyed().get(Measure.SHARP_STONES)).isEqualTo(new Value(30, 30, 35));
+    }
+
+    @Test
+    void wordsAndYesOrNo() {
+        Demands demands = surveyed();
+        assertThat(text(demands, Measure.GROUND)).isEqualTo("wet");
+        assertThat(text(demands, Measure.SKILL)).isEqualTo("expert");
+        assertThat(text(demands, Measure.AIM)).isEqualTo("podium");
+        assertThat(text(demands, Measure.ROLE)).isEqualTo("race");
+        assertThat(text(demands, Measure.BIKE_AT_HAND)).isEqualTo("gravel");
+        assertThat(text(demands, Measure.HOOKLESS)).isEqualTo("yes");
+        assertThat(text(demands, Measure.AERO_EXTENSIONS_ALLOWED)).isEqualTo("no");
+        assertThat(text(demands, Measure.BAG_ON_THE_COURSE)).isEqualTo("yes");
+        assertThat(text(demands, Measure.POWER_METER_AT_HAND)).isEqualTo("no");
+        assertThat(demands.known(Measure.LIGHTS_REQUIRED)).isFalse();
+        assertThat(demands.known(Measure.FORK_TRAVEL_LIMIT)).isFalse();
+    }
+
+    private static String text(Demands demands, Measure measure) {
+        return measure.scale().text(demands.get(measure).mid());
+    }
+
+    /**
+     * The start is the lowest place and the ride is over before 15:00, so it is 10 C at the start; at the top, 150 m up, 0.975 C less than
+     * the hour gives; a short morning ride sees no night.
+     */
+    @Test
+    void temperaturesFollowHourAndHeight() {
+        Demands demands = surveyed();
+        assertThat(mid(demands, Measure.START_TEMPERATURE)).isEqualTo(10);
+        assertThat(mid(demands, Measure.COLDEST_TEMPERATURE)).isBetween(9.0, 10.0);
+        assertThat(mid(demands, Measure.HOTTEST_TEMPERATURE)).isBetween(18.0, 22.0);
+        assertThat(mid(demands, Measure.SUMMIT_TEMPERATURE)).isBetween(10.0, 15.0);
+        assertThat(demands.known(Measure.NIGHT_TEMPERATURE)).isFalse();
+        assertThat(demands.get(Measure.DARK_HOURS)).isEqualTo(Value.exact(0));
+        assertThat(mid(demands, Measure.DAYLIGHT_TO_SPARE)).isBetween(8 * 60.0, 13 * 60.0);
+    }
+
+    @Test
+    void slowHoursAreTheSlowEnd() {
+        Demands demands = surveyed();
+        assertThat(demands.get(Measure.SLOW_HOURS).mid()).isEqualTo(demands.get(Measure.HOURS).high());
+        assertThat(mid(demands, Measure.HOURS)).isBetween(45.0, 75.0);
+        assertThat(demands.get(Measure.SUPPORT_GAP_HOURS).mid()).isLessThan(demands.get(Measure.SLOW_HOURS).mid());
+    }
+
+    @Test
+    void whatIsWrittenIsNotAssumed() {
+        assertThat(surveyed().assumed()).extracting(Demands.Assumed::what).containsExactly("water at the start");
+    }
+
+    @Test
+    void whatIsNotWrittenIsAssumedAndSaid() {
+        Demands demands = Survey.of(course(), Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
+        assertThat(demands.assumed()).contains(new Demands.Assumed("rider mass", "75 kg (65 to 85)"),
+                new Demands.Assumed("hour power", "3.0 W/kg (2.5 to 3.7)"), new Demands.Assumed("skill", "good"),
+                new Demands.Assumed("role", "race"), new Demands.Assumed("aim", "time"), new Demands.Assumed("laps", "1"),
+                new Demands.Assumed("bike, for the estimate of time", "gravel"),
+                new Demands.Assumed("ground, for the estimate of time", "dry"));
+        assertThat(demands.get(Measure.RIDER_MASS)).isEqualTo(new Value(130, 150, 170));
+        for (Measure unknown : List.of(Measure.BIKE_AT_HAND, Measure.GROUND, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE,
+                Measure.START_TEMPERATURE, Measure.SUPPORT_GAP, Measure.WATER_OVER_THE_HOTTEST_GAP, Measure.RACES_A_YEAR,
+                Measure.LOWER_MARKING, Measure.MASS_ABOVE_THE_MARK, Measure.HOOKLESS, Measure.WIND, Measure.CUT_OFF)) {
+            assertThat(demands.known(unknown)).as(unknown.written()).isFalse();
+        }
+    }
+
+    /** Nothing known of the ground: no measure of it, yet a time, wider than on known ground. */
+    @Test
+    void unknownGroundIsNeverAssumedSmooth() {
+        Course blank = Invented.course(null, null, List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0)));
+        Course silent = new Course("", "", "", blank.stretches(), null, null, null, null, List.of(), List.of(), List.of(), Double.NaN,
+                Double.NaN);
+        Demands demands = Survey.of(silent, rider(), Event.UNKNOWN, GRAVEL_BIKE);
+        assertThat(mid(demands, Measure.KNOWN_GROUND)).isZero();
+        for (Measure unknown : List.of(Measure.ROUGHNESS, Measure.WORST_ROUGHNESS, Measure.PAVED_SHARE, Measure.LOOSE_SHARE, Measure.SAND,
+                Measure.MUD, Measure.SHARP_STONES, Measure.TECHNICAL_GRADE, Measure.DROP_HEIGHT, Measure.TURNS_PER_KM, Measure.ASCENT,
+                Measure.CLIMBS, Measure.STEEPEST_100_M, Measure.HIGHEST_POINT, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB)) {
+            assertThat(demands.known(unknown)).as(unknown.written()).isFalse();
+        }
+        Value hours = demands.get(Measure.HOURS);
+        assertThat((double) hours.high() / hours.low()).isGreaterThan(1.3);
+        assertThat(demands.assumed()).extracting(Demands.Assumed::what)
+                .contains("climbing where it is not written, for the estimate of time");
+        assertThat(demands.stretches().get(0).get(StretchMeasure.SURFACE)).isEqualTo(StretchFacts.UNKNOWN);
+        assertThat(demands.stretches().get(0).get(StretchMeasure.SHARP_STONES)).isEqualTo(StretchFacts.UNKNOWN);
+    }
+
+    @Test
+    void stretchesSayWhatIsKnown() {
+        List<StretchFacts> stretches = surveyed().stretches();
+        assertThat(stretches).hasSize(5);
+        StretchFacts trail = stretches.get(3);
+        assertThat(trail.get(StretchMeasure.LENGTH)).isEqualTo(200);
+        assertThat(trail.get(StretchMeasure.GRADIENT)).isEqualTo(-15);
+        assertThat(trail.get(StretchMeasure.TECHNICAL_GRADE)).isEqualTo(20);
+        assertThat(trail.get(StretchMeasure.ROUGHNESS)).isEqualTo(35);
+        assertThat(trail.get(StretchMeasure.LOOSE)).isEqualTo(1);
+        assertThat(trail.get(StretchMeasure.ROOTS)).isEqualTo(1);
+        assertThat(trail.get(StretchMeasure.DROP_HEIGHT)).isEqualTo(6);
+        assertThat(trail.get(StretchMeasure.SHARP_STONES)).isEqualTo(StretchFacts.UNKNOWN);
+        StretchFacts road = stretches.get(0);
+        assertThat(road.get(StretchMeasure.PAVED)).isEqualTo(1);
+        assertThat(road.get(StretchMeasure.SHARP_STONES)).isZero();
+        assertThat(road.get(StretchMeasure.SURFACE)).isEqualTo(Surface.tags().indexOf("asphalt"));
+    }
+
+    /** Mud: 20 % turns to mud in rain; wet all of it, damp half, dry none, unknown from none to all. */
+    @ParameterizedTest
+    @CsvSource({"wet, 20, 20, 20", "damp, 0, 10, 20", "dry, 0, 0, 0", ", 0, 0, 20"})
+    void mudByForecast(String groundForecast, long low, long mid, long high) {
+        Course course = Invented.course(stretch(8, 0, 0, ground(Surface.ASPHALT)), stretch(2, 0, 0,
+                new Ground(Surface.DIRT, null, null, null, null, null, null, null, true, null, null, null)));
+        Event day = with(new Event.Forecast(null, null, groundForecast, null, null));
+        assertThat(Survey.of(course, rider(), day, GRAVEL_BIKE).get(Measure.MUD)).isEqualTo(new Value(low, mid, high));
+    }
+
+    private static Event with(Event.Forecast forecast) {
+        return new Event("", "", null, null, null, null, null, null, null, null, forecast, List.of(), false, Event.Rules.NONE, null, null);
+    }
+
+    /** Gravel is bound, and so not loose, where its smoothness is intermediate or better or its tracktype grade1. */
+    @ParameterizedTest
+    @CsvSource({"BAD, , true", "INTERMEDIATE, , false", ", 1, false", ", 2, true", ", , true"})
+    void looseGravel(Smoothness smoothness, Integer trackGrade, boolean loose) {
+        assertThat(Terrain.loose(ground(Surface.GRAVEL, smoothness, trackGrade, null))).isEqualTo(loose);
+    }
+
+    /**
+     * Support at 30 km of a flat 60 km: the ride is over in 2 to 3 h, so each half takes 1 to 1.6 h slow; at 20 C and 400 m a rider of this
+     * power loses about 1 L/h, of which 0.6 counts: 0.6 x 1.3 x 1.15, from 0.4 L to 1.4 L between the ends of the rates. With a known sweat
+     * rate never above it.
+     */
+    @Test
+    void waterLastsOverTheGap() {
+        Course flat = Invented.course(stretch(60, 0, 0, ground(Surface.COMPACTED)));
+        Event day = new Event("", "", "race", null, LocalTime.of(9, 0), null, 1, "time", null, 0.0,
+                new Event.Forecast(20.0, 20.0, "dry", 0.0, null), List.of(new Event.Support(30_000, true, false, false)), true,
+                Event.Rules.NONE, 400.0, null);
+        Demands demands = Survey.of(flat, rider(), day, GRAVEL_BIKE);
+        double hours = mid(demands, Measure.SUPPORT_GAP_HOURS) / 60;
+        double water = mid(demands, Measure.WATER_OVER_THE_HOTTEST_GAP);
+        assertThat(mid(demands, Measure.SUPPORT_GAP)).isEqualTo(30);
+        assertThat(hours).isBetween(0.9, 1.6);
+        assertThat(water / hours / 1.15).isBetween(0.4, 0.8);
+        Rider sweats = new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, 0.5, 0.42,
+                Bike.UNKNOWN, null);
+        Value known = Survey.of(flat, sweats, day, GRAVEL_BIKE).get(Measure.WATER_OVER_THE_HOTTEST_GAP);
+        assertThat(Measure.WATER_OVER_THE_HOTTEST_GAP.scale().resolution().shown(known.high())).isLessThanOrEqualTo(0.5 * hours * 1.15 + 0.1);
+    }
+
+    /** Laps: passing start and finish counts, written or not. */
+    @Test
+    void lapsBreakTheGap() {
+        Course lap = Invented.course(stretch(8, 0, 0, ground(Surface.COMPACTED)));
+        Event silent = new Event("", "", "race", null, null, null, 5, null, null, null, Event.Forecast.UNKNOWN, List.of(), false,
+                Event.Rules.NONE, null, null);
+        Demands demands = Survey.of(lap, rider(), silent, GRAVEL_BIKE);
+        assertThat(mid(demands, Measure.DISTANCE)).isEqualTo(40);
+        assertThat(mid(demands, Measure.SUPPORT_GAP)).isEqualTo(8);
+        assertThat(demands.assumed()).contains(new Demands.Assumed("places to fill bottles", "start and finish of each lap"));
+    }
+
+    @Test
+    void theEventsBikeBlockWinsFieldByField() {
+        Bike rider = new Bike("gravel", 9.0, 0.025, false, null, 300_000.0, null, null, null, null, null, null, null, null, true);
+        Bike event = new Bike("road", null, null, true, 500_000.0, null, null, null, null, null, null, null, null, null, null);
+        Bike both = Survey.bike(rider, event);
+        assertThat(both).isEqualTo(new Bike("road", 9.0, 0.025, true, 500_000.0, 300_000.0, null, null, null, null, null, null, null, null,
+                true));
+    }
+
+    /**
+     * A start at 19:00 at 47 N, 8 E on the longest day: noon by the sun is 13:30 at UTC+2, half the day 7:57 h by the sunrise equation, so
+     * the sun sets at 21:27, 147 min after the start, and what the slow estimate takes beyond is dark (5 min of resolution either side).
+     */
+    @Test
+    void nightIsDarkAndCold() {
+        Course far = new Course("", "", "", List.of(stretch(200, 0, 0, ground(Surface.COMPACTED))), null,
+                new Line(new double[] {0, 200_000}, new double[] {300, 300}, false, true), 0.0, 0.0, List.of(), List.of(), List.of(), 47, 8);
+        Event evening = new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(19, 0), ZoneOffset.ofHours(2), 1, "time", null, 0.0,
+                new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
+        Demands demands = Survey.of(far, rider(), evening, GRAVEL_BIKE);
+        double dark = mid(demands, Measure.DARK_HOURS);
+        assertThat(dark).isCloseTo(mid(demands, Measure.SLOW_HOURS) - 147, within(8.0));
+        assertThat(mid(demands, Measure.DAYLIGHT_TO_SPARE)).isZero();
+        assertThat(mid(demands, Measure.NIGHT_TEMPERATURE)).isCloseTo(8, within(1.0));
+        assertThat(mid(demands, Measure.START_TEMPERATURE)).isCloseTo(24, within(1.0));
+    }
+
+    /** Nothing depends on the clock, the locale or the zone: two surveys are alike. */
+    @Test
+    void theSameInputGivesTheSame() {
+        assertThat(surveyed().values()).isEqualTo(surveyed().values());
+        assertThat(surveyed().assumed()).isEqualTo(surveyed().assumed());
+    }
+}
