@@ -27,6 +27,7 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.rulebase.Rules;
+import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -107,6 +108,19 @@ public final class Courseworthy {
         Map<Measure, Value> out = new EnumMap<>(demands.values());
         out.keySet().retainAll(CourseText.measures());
         return out;
+    }
+
+    /**
+     * The JSON Schema of a kind of file.
+     *
+     * @param kind one of {@link Schemas#KINDS}
+     */
+    public String schema(String kind) {
+        if (!Schemas.KINDS.contains(kind)) {
+            throw new BadInput(Fault.of("schema", 0, "", Inputs.quoted(kind), "one of: " + String.join(", ", Schemas.KINDS),
+                    Spelling.didYouMean(kind, Schemas.KINDS)));
+        }
+        return JsonCatalogue.schema(Schemas.of(kind));
     }
 
     public String topics(Format format, boolean colours) {

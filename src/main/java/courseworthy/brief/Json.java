@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 
 /** One JSON document: line feeds, no exponents, no half characters, numbers in the units that {@link Resolution#jsonUnit} fixes. */
 final class Json {
@@ -34,6 +35,20 @@ final class Json {
     }
 
     static String written(Body body) {
+        return pretty(json -> {
+            json.out.writeStartObject();
+            json.out.writeNumberField("format", FORMAT);
+            body.write(json);
+            json.out.writeEndObject();
+        });
+    }
+
+    /** A tree of maps, lists, texts, whole numbers and truths, as it is. */
+    static String tree(Object tree) {
+        return pretty(json -> json.node(tree));
+    }
+
+    private static String pretty(Body body) {
         StringWriter text = new StringWriter(65_536);
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
@@ -42,14 +57,34 @@ final class Json {
             pretty.indentObjectsWith(indenter);
             pretty.indentArraysWith(indenter);
             out.setPrettyPrinter(pretty);
-            out.writeStartObject();
-            out.writeNumberField("format", FORMAT);
             body.write(new Json(out));
-            out.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.append('\n').toString();
+    }
+
+    private void node(Object node) throws IOException {
+        if (node instanceof Map<?, ?> map) {
+            out.writeStartObject();
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                out.writeFieldName((String) entry.getKey());
+                node(entry.getValue());
+            }
+            out.writeEndObject();
+        } else if (node instanceof List<?> list) {
+            out.writeStartArray();
+            for (Object item : list) {
+                node(item);
+            }
+            out.writeEndArray();
+        } else if (node instanceof Boolean truth) {
+            out.writeBoolean(truth);
+        } else if (node instanceof Integer number) {
+            out.writeNumber(number);
+        } else {
+            out.writeString(wellFormed((String) node));
+        }
     }
 
     /** Opens an object in a list. */

@@ -8,11 +8,17 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The lists of {@link Catalogue} as JSON. */
 public final class JsonCatalogue {
 
     private JsonCatalogue() {
+    }
+
+    /** A schema, as it is made. */
+    public static String schema(Map<String, Object> schema) {
+        return Json.tree(schema);
     }
 
     public static String topics() {

@@ -9,7 +9,8 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "topics", "measures", "rules", "completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "topics", "measures", "rules", "schema",
+            "completion");
 
     private Commands() {
     }
@@ -28,6 +29,7 @@ final class Commands {
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);
+            case "schema" -> new SchemaCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
             default -> throw new IllegalArgumentException(name);
         };

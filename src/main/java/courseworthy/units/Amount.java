@@ -67,6 +67,22 @@ public record Amount(BigDecimal base, Unit unit) {
         return new Amount(new BigDecimal(raw), dimension == Dimension.RATIO ? Unit.RATIO : Unit.ONE);
     }
 
+    /** A regular expression, in the part that Java and ECMAScript share, for the texts that {@link #parse} accepts. */
+    public static String pattern(Dimension dimension) {
+        if (dimension == Dimension.NUMBER) {
+            return NUMBER;
+        }
+        if (dimension == Dimension.RATIO) {
+            return "(?:" + NUMBER + "|" + bare(TEETH) + ")";
+        }
+        String withUnit = NUMBER + " (?:" + String.join("|", Unit.symbolsOf(dimension)) + ")";
+        return dimension == Dimension.TIME ? "(?:" + withUnit + "|" + bare(CLOCK) + ")" : withUnit;
+    }
+
+    private static String bare(Pattern pattern) {
+        return pattern.pattern().replace("(?:", "(").replace("(", "(?:");
+    }
+
     /** What is accepted for a dimension, in words, with an example. */
     public static String expected(Dimension dimension) {
         return switch (dimension) {

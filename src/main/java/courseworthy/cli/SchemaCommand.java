@@ -1,0 +1,18 @@
+package courseworthy.cli;
+
+/** Prints what an editor needs to complete and check a kind of file. */
+final class SchemaCommand extends Command {
+
+    private final Given<String> kind = parameter("KIND", "course, rider, event or sheet.");
+    private final Output output = output();
+
+    SchemaCommand(Terminal terminal) {
+        super("schema", terminal, "Prints the JSON Schema of a kind of file, with which editors complete and check.",
+                "courseworthy schema sheet -o sheet.schema.json");
+    }
+
+    @Override
+    public void run() {
+        output.write(tool().schema(kind.value()));
+    }
+}

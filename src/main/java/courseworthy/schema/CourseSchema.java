@@ -1,0 +1,62 @@
+package courseworthy.schema;
+
+import static courseworthy.schema.Shape.about;
+import static courseworthy.schema.Shape.amount;
+
+import courseworthy.course.GroundReader;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Surface;
+import courseworthy.demand.StretchMeasure;
+import courseworthy.units.Dimension;
+import java.util.List;
+import java.util.Map;
+
+/** A course profile. */
+final class CourseSchema {
+
+    private CourseSchema() {
+    }
+
+    static Map<String, Object> of() {
+        Map<String, Object> stretches = Shape.listOf(stretch());
+        stretches.put("minItems", 1);
+        return new Shape.Block()
+                .key("name", about("The course's name", Shape.text()))
+                .key("summary", about("One line on it", Shape.text()))
+                .key("track", about("A GPX file, relative to this one", Shape.text()))
+                .key("start height", about("Height of the start above sea level", amount(Dimension.LENGTH)))
+                .key("latitude", about("Of the start", amount(Dimension.ANGLE)))
+                .key("longitude", about("Of the start", amount(Dimension.ANGLE)))
+                .key("stretches", about("In order, one lap", stretches))
+                .also("anyOf", List.of(Shape.of("required", List.of("stretches")), Shape.of("required", List.of("track"))))
+                .also("dependentRequired", Shape.of("latitude", List.of("longitude"), "longitude", List.of("latitude")))
+                .file("Course profile");
+    }
+
+    private static Map<String, Object> stretch() {
+        Shape.Block block = new Shape.Block()
+                .key("length", about("How long it is", amount(Dimension.LENGTH)))
+                .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
+                .key("rise", about("Climbed on it", amount(Dimension.LENGTH)))
+                .key("drop", about("Descended on it", amount(Dimension.LENGTH)))
+                .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)));
+        for (String key : GroundReader.KEYS) {
+            block.key(key, ground(key));
+        }
+        return block.also("oneOf", List.of(Shape.of("required", List.of("length")), Shape.of("required", List.of("to")))).shape();
+    }
+
+    private static Map<String, Object> ground(String key) {
+        return switch (key) {
+            case "surface" -> about("OpenStreetMap surface", Shape.word(Surface.tags()));
+            case "smoothness" -> about("OpenStreetMap smoothness", Shape.word(Smoothness.tags()));
+            case "tracktype" -> about("OpenStreetMap tracktype", Shape.word(GroundReader.TRACKTYPES));
+            case "mtb:scale" -> about("OpenStreetMap mtb:scale, 0 to 6, with + or - where needed",
+                    Shape.anyOf(Shape.pattern("[0-6][+-]?"), Shape.whole(0, 6)));
+            case "water crossings" -> about("Fords", Shape.whole(0, 100));
+            case "drop height" -> about("Highest drop that must be ridden", amount(Dimension.LENGTH));
+            case "turns per km" -> about("Turns that must be braked for", amount(Dimension.NUMBER));
+            default -> about(StretchMeasure.find(key).about(), Shape.yesNo());
+        };
+    }
+}

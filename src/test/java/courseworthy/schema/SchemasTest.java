@@ -1,0 +1,277 @@
+package courseworthy.schema;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import courseworthy.course.CourseReader;
+import courseworthy.course.GroundReader;
+import courseworthy.event.EventReader;
+import courseworthy.problem.Faults;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.SheetReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The schemas against a general YAML parser and a general validator of JSON Schema: what the readers take they take, and what they
+ * refuse by its form they refuse.
+ */
+class SchemasTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+    private static final JsonSchemaFactory DRAFT = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
+
+    private static final String SHEET = """
+            sheet: Long rough days
+            author: head coach
+            advice:
+              - id: tired-hands
+                when:
+                  decided: {bike: "one of [cross-country full suspension, trail]"}
+                  roughness: at least rough
+                  worst roughness: over 2.5
+                  descent per km: over 18 m
+                  hours: over 4:00 h
+                  role: race
+                  skill: [novice, fair]
+                  hookless: no
+                  distance: between 50 km and 62 mi
+                  technical grade: 2
+                say:
+                  fork travel: prefer 120 mm
+                  seatpost: [prefer dropper, avoid rigid]
+                  front tyre casing: at least reinforced
+                  easiest gear: at most 0.95 x ratio needed on the last climb
+                  hardest gear: [prefer 34/10, at least 3.1]
+                force: must
+                evidence: published
+                source: A journal
+                because: After four hours, rough descents punish tired hands first.
+              - id: sealant-overnight
+                when:
+                  any stretch: {sharp stones: yes, length: over 1 km}
+                  no stretch: [{surface: sand}, {surface: "one of [mud, snow]", length: over 200 m}]
+                  share of course: {where: {smoothness: at least bad}, is: over 10 %}
+                  any of:
+                    - {hours: over 4 h}
+                    - {decided: {front sealant: yes, power meter: off}}
+                  none of:
+                    - any of: [{mud: over 10 %}]
+                do:
+                  what: Top up sealant
+                  find: No hiss
+                  by: two days before
+                  needs: 12:00 h
+                  part: tyres
+                  after: tired-hands
+                because: Fresh sealant needs a night.
+            leave out:
+              - rule: house/some-rule
+                because: We ride lower pressures.
+            """;
+
+    @TempDir
+    private Path folder;
+
+    static List<String> kinds() {
+        return Schemas.KINDS;
+    }
+
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void eachIsASchema(String kind) {
+        JsonSchema meta = DRAFT.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        assertThat(meta.validate(JSON.valueToTree(Schemas.of(kind)))).isEmpty();
+    }
+
+    static Stream<Path> files() throws IOException {
+        List<Path> out = new ArrayList<>();
+        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events")) {
+            try (Stream<Path> all = Files.list(Path.of(place))) {
+                all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);
+            }
+        }
+        return out.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void shippedFilesConform(Path file) throws IOException {
+        String kind = file.startsWith("course-profiles") ? "course" : file.toString().contains("riders") ? "rider" : "event";
+        assertThat(validate(kind, Files.readString(file))).isEmpty();
+    }
+
+    static Stream<Path> sheets() throws IOException {
+        List<Path> out = new ArrayList<>();
+        try (Stream<Path> all = Files.walk(Path.of("rules"))) {
+            all.filter(path -> path.toString().endsWith(".yaml") && !path.toString().endsWith(".cases.yaml")
+                    && !path.endsWith("real-pairs.yaml")).sorted().forEach(out::add);
+        }
+        return out.stream();
+    }
+
+    /** The shipped sheets are in the coaches' language, save that they may say what safety hangs on. */
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void shippedSheetsConform(Path file) throws IOException {
+        JsonNode tree = YAML.readTree(Files.readString(file));
+        for (JsonNode row : tree.get("advice")) {
+            if (row.has("do")) {
+                ((ObjectNode) row.get("do")).remove("critical");
+            }
+        }
+        assertThat(messages("sheet", tree)).isEmpty();
+    }
+
+    @Test
+    void aCoachsSheetConforms() throws IOException {
+        assertThat(faults("sheet", SHEET)).isEmpty();
+        assertThat(validate("sheet", SHEET)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "sheet | fork travel: prefer 120 mm | fork travl: prefer 120 mm",
+        "sheet | fork travel: prefer 120 mm | fork travel: prefer 120",
+        "sheet | fork travel: prefer 120 mm | fork travel: prefer 120 kg",
+        "sheet | fork travel: prefer 120 mm | fork travel: avoid 120 mm",
+        "sheet | fork travel: prefer 120 mm | fork travel: 120 mm",
+        "sheet | seatpost: [prefer dropper, avoid rigid] | seatpost: at least dropper",
+        "sheet | at least reinforced | at least stout",
+        "sheet | 0.95 x ratio needed on the last climb | 0.95 x hours",
+        "sheet | roughness: at least rough | roughness: at least hilly",
+        "sheet | descent per km: over 18 m | descent per km: more than 18 m",
+        "sheet | descent per km: over 18 m | descent per km: over 1,8 m",
+        "sheet | hours: over 4:00 h | hours: over 4:60 h",
+        "sheet | skill: [novice, fair] | skill: [novice, master]",
+        "sheet | hookless: no | hookless: maybe",
+        "sheet | role: race | role: at least race",
+        "sheet | {surface: sand} | {surface: sandy}",
+        "sheet | is: over 10 % | is: over 10",
+        "sheet | force: must | force: perhaps",
+        "sheet | id: tired-hands | id: Tired hands",
+        "sheet | source: A journal | critical: yes",
+        "sheet | source: A journal | rank: limit",
+        "sheet | 'because: Fresh sealant needs a night.' | evidence: practice",
+        "sheet | by: two days before | by: tomorrow",
+        "sheet | author: head coach | writer: head coach",
+    })
+    void aWrongSheetIsRefusedByReaderAndSchema(String kind, String right, String wrong) throws IOException {
+        assertThat(SHEET).contains(right);
+        refused(kind, SHEET.replace(right, wrong));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stretches: [{length: 3}]", "stretches: [{length: 3 km, surface: tarmac}]", "stretches: []", "name: x",
+        "stretches: [{length: 3 km, to: 4 km}]", "stretches: [{rise: 4 m}]", "stretches: [{length: 3 km, mtb:scale: 7}]",
+        "stretches: [{length: 3 km}]\nlatitude: 4 deg", "stretches: [{length: 3 km, sharp stones: some}]",
+        "stretches: [{length: 3 km, colour: red}]", "stretches: [{length: 03 km}]"})
+    void aWrongCourseIsRefusedByReaderAndSchema(String text) throws IOException {
+        refused("course", text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mass: 70", "mass: 70 W", "skill: pro", "races a year: 2.5", "power: [{for: 20 min}]", "bike: {kind: tandem}",
+        "bike: {hookless: 1}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
+    void aWrongRiderIsRefusedByReaderAndSchema(String text) throws IOException {
+        refused("rider", text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"role: commute", "date: 9 May", "start: 7:30", "laps: 0", "forecast: {ground: icy}", "forecast: {wind: 3 m}",
+        "forecast: {wind from: NNNW}", "support: [{water: yes}]", "support: [{at: 4 km}]", "rules: {tyre width: 45 mm}",
+        "rules: {lights: yes}", "day: x"})
+    void aWrongEventIsRefusedByReaderAndSchema(String text) throws IOException {
+        refused("event", text);
+    }
+
+    @Test
+    void theKeysAreThoseOfTheReaders() throws IOException {
+        assertThat(keys("course", "/properties")).containsExactlyInAnyOrderElementsOf(CourseReader.PROFILE_KEYS);
+        List<String> stretch = new ArrayList<>(CourseReader.STRETCH_KEYS);
+        stretch.addAll(GroundReader.KEYS);
+        assertThat(keys("course", "/properties/stretches/items/properties")).containsExactlyInAnyOrderElementsOf(stretch);
+        assertThat(keys("rider", "/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.KEYS);
+        assertThat(keys("rider", "/properties/power/anyOf/1/items/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.EFFORT_KEYS);
+        assertThat(keys("rider", "/properties/bike/properties")).containsExactlyInAnyOrderElementsOf(BikeReader.KEYS);
+        assertThat(keys("event", "/properties")).containsExactlyInAnyOrderElementsOf(EventReader.KEYS);
+        assertThat(keys("event", "/properties/forecast/properties")).containsExactlyInAnyOrderElementsOf(EventReader.FORECAST_KEYS);
+        assertThat(keys("event", "/properties/support/anyOf/1/items/properties"))
+                .containsExactlyInAnyOrderElementsOf(EventReader.SUPPORT_KEYS);
+        assertThat(keys("event", "/properties/rules/properties")).containsExactlyInAnyOrderElementsOf(EventReader.RULES_KEYS);
+    }
+
+    /** The reader lists what it takes when it meets a key it does not know. */
+    @Test
+    void theKeysOfASheetAreThoseOfItsReader() throws IOException {
+        String unknown = "zzz: 1\nsheet: x\nauthor: x\nadvice:\n  - zzz: 1\n    id: x\n    because: x\n    do: {zzz: 1, what: x, find: x, by: night before}\n"
+                + "    when: {zzz: 1}\n";
+        List<List<String>> listed = new ArrayList<>();
+        for (String fault : faults("sheet", unknown)) {
+            if (fault.contains("an unknown key") || fault.contains("unknown measure")) {
+                String list = fault.substring(fault.indexOf("one of: ") + "one of: ".length()).lines().findFirst().orElseThrow();
+                listed.add(Arrays.stream(list.replaceAll("\\.$", "").split(", ")).map(String::trim).toList());
+            }
+        }
+        assertThat(listed).anySatisfy(list -> assertThat(list).containsExactlyInAnyOrderElementsOf(keys("sheet", "/properties")));
+        assertThat(listed).anySatisfy(list -> assertThat(list).containsExactlyInAnyOrderElementsOf(keys("sheet", "/$defs/row/properties")));
+        List<String> task = new ArrayList<>(keys("sheet", "/$defs/row/properties/do/properties"));
+        task.add("critical");
+        assertThat(listed).anySatisfy(list -> assertThat(list).containsExactlyInAnyOrderElementsOf(task));
+        assertThat(listed).anySatisfy(list -> assertThat(keys("sheet", "/$defs/conditions/properties")).containsAll(list));
+    }
+
+    private static List<String> keys(String kind, String pointer) {
+        List<String> out = new ArrayList<>();
+        JSON.valueToTree(Schemas.of(kind)).at(pointer).fieldNames().forEachRemaining(out::add);
+        return out;
+    }
+
+    private void refused(String kind, String text) throws IOException {
+        assertThat(faults(kind, text)).as("the reader").isNotEmpty();
+        assertThat(validate(kind, text)).as("the schema").isNotEmpty();
+    }
+
+    private List<String> faults(String kind, String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("x.yaml"), text);
+        Faults faults = new Faults();
+        switch (kind) {
+            case "course" -> CourseReader.read(file, "x.yaml", null, faults);
+            case "event" -> EventReader.read(file, "x.yaml", faults);
+            case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
+            default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
+        }
+        return faults.faults().stream().map(fault -> fault.text()).toList();
+    }
+
+    private static List<String> validate(String kind, String text) throws IOException {
+        return messages(kind, YAML.readTree(text));
+    }
+
+    private static List<String> messages(String kind, JsonNode tree) {
+        Set<ValidationMessage> found = DRAFT.getSchema(JSON.<JsonNode>valueToTree(Schemas.of(kind))).validate(tree);
+        return found.stream().map(ValidationMessage::getMessage).toList();
+    }
+}
