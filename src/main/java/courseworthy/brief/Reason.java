@@ -40,7 +40,7 @@ public record Reason(List<Decision> decisions, Claim claim) {
 
     /**
      * The claim that best explains the value: a preference that lies within a step of it, else a bound that it lies on, else
-     * the first taken; null where nothing spoke for it.
+     * whatever asked for a value near by where only some exist, else the first taken; null where nothing spoke for it.
      */
     static Claim leading(Decision decision) {
         if (decision.taken().isEmpty()) {
@@ -56,6 +56,11 @@ public record Reason(List<Decision> decisions, Claim claim) {
                 if (claim.verb() != Verb.ONE_OF && near(decision, claim)) {
                     return claim;
                 }
+            }
+        }
+        for (Claim claim : decision.taken()) {
+            if (claim.verb() == Verb.PREFER) {
+                return claim;
             }
         }
         return decision.taken().get(0);
