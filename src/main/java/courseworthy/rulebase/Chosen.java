@@ -1,8 +1,10 @@
 package courseworthy.rulebase;
 
 import courseworthy.topic.Settled;
+import org.kie.api.definition.type.ClassReactive;
 
 /** A topic that is settled, as joins see it. */
+@ClassReactive
 public final class Chosen {
 
     private final Settled settled;

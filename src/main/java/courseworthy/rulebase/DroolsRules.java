@@ -120,7 +120,7 @@ public final class DroolsRules implements Rules {
     }
 
     private static Model model(List<Row> rows) {
-        ModelImpl model = new ModelImpl();
+        ModelImpl model = new ModelImpl("rows");
         Map<Rank, Global<Heard>> globals = new EnumMap<>(Rank.class);
         Set<String> names = new HashSet<>();
         for (Row row : rows) {

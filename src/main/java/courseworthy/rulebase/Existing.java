@@ -6,8 +6,10 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.LinkedHashSet;
+import org.kie.api.definition.type.ClassReactive;
 
 /** The values that exist, ascending, each with a text that says where it comes from ({@code 34/50}). */
+@ClassReactive
 public final class Existing {
 
     private final List<Long> values = new ArrayList<>();

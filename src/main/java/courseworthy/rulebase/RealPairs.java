@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
+import org.kie.api.definition.type.ClassReactive;
 
 /** The gears that exist: chainrings and cassettes that are ridden together. */
+@ClassReactive
 public final class RealPairs {
 
     /**
