@@ -5,10 +5,7 @@ import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
-import courseworthy.units.Amount;
-import courseworthy.units.Unit;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -106,9 +103,8 @@ final class RealPairsReader {
         int small = rings.group(2) == null ? large : Integer.parseInt(rings.group(2));
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
-        RealPairs.Pair pair = new RealPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ticks(EASIEST, ratio(small, last)),
-                small + "/" + last, ticks(HARDEST, ratio(large, first)), large + "/" + first,
-                ticks(STEP, largestStep(sprockets)), cassette + " sprockets");
+        RealPairs.Pair pair = new RealPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST, small, last),
+                small + "/" + last, ratio(HARDEST, large, first), large + "/" + first, largestStep(sprockets), cassette + " sprockets");
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {
             out.add(pair);
         } else {
@@ -116,20 +112,20 @@ final class RealPairsReader {
         }
     }
 
-    private static BigDecimal ratio(int a, int b) {
-        return BigDecimal.valueOf(a).divide(BigDecimal.valueOf(b), MathContext.DECIMAL64);
+    /** Teeth over teeth in ticks of a topic, to the nearest, halves up. */
+    private static long ratio(Topic topic, int of, int over) {
+        long ticks = BigDecimal.ONE.divide(topic.resolution().step()).longValueExact();
+        return (2 * ticks * of + over) / (2L * over);
     }
 
-    private static BigDecimal largestStep(List<Integer> sprockets) {
-        BigDecimal largest = BigDecimal.ZERO;
+    /** In whole per cent, halves up. */
+    private static long largestStep(List<Integer> sprockets) {
+        long largest = 0;
         for (int i = 1; i < sprockets.size(); i++) {
-            largest = largest.max(ratio(sprockets.get(i), sprockets.get(i - 1)).subtract(BigDecimal.ONE));
+            int from = sprockets.get(i - 1);
+            largest = Math.max(largest, (200L * (sprockets.get(i) - from) + from) / (2L * from));
         }
         return largest;
-    }
-
-    private static long ticks(Topic topic, BigDecimal base) {
-        return topic.resolution().ticks(new Amount(base, Unit.ONE));
     }
 
     private static boolean sensible(Topic topic, long value) {

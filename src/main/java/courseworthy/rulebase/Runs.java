@@ -6,8 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Maximal runs of adjacent stretches that satisfy a set of conditions. Where a stretch is not known to satisfy them, both worlds are
- * considered: the answer is unknown only where they differ. Laps do not matter: a run ends with the course.
+ * Maximal runs of adjacent stretches that satisfy a set of conditions. A stretch that is not known to satisfy them may do so in any
+ * part, so it may lengthen a run beside it, join two, or hold one of its own; the answer is unknown only where that matters. Cutting
+ * a course into more stretches changes nothing. Laps do not matter: a run ends with the course.
  */
 final class Runs {
 
@@ -15,23 +16,81 @@ final class Runs {
     private static final StretchMeasure[] SUMMED = {StretchMeasure.LENGTH, StretchMeasure.RISE, StretchMeasure.DROP};
 
     private final List<StretchSet.One> summed;
-    private final List<Truth> each = new ArrayList<>();
-    /** Per stretch, its length, rise and drop; an unknown one counts 0 and is marked in {@link #open}. */
-    private final List<long[]> sums = new ArrayList<>();
-    private final List<boolean[]> open = new ArrayList<>();
+    private final List<Zone> zones = new ArrayList<>();
+
+    /** Neighbours that satisfy the conditions on each stretch, that may, or that do not. */
+    private static final class Zone {
+        final Truth satisfied;
+        final long[] sum = new long[SUMMED.length];
+        /** Whether the sum may be more, since a part of it is unknown. */
+        final boolean[] open = new boolean[SUMMED.length];
+
+        Zone(Truth satisfied) {
+            this.satisfied = satisfied;
+        }
+
+        void add(StretchFacts facts) {
+            for (int i = 0; i < SUMMED.length; i++) {
+                long value = facts.get(SUMMED[i]);
+                open[i] |= value == StretchFacts.UNKNOWN;
+                sum[i] += value == StretchFacts.UNKNOWN ? 0 : value;
+            }
+        }
+    }
+
+    /** The sums over a run whose ends may lie within zones that may satisfy the conditions: from least to most. */
+    private final class Run {
+        private final long[] least = new long[SUMMED.length];
+        private final long[] most = new long[SUMMED.length];
+        private final boolean[] open = new boolean[SUMMED.length];
+
+        Run with(int zone) {
+            add(zone, true);
+            return this;
+        }
+
+        /** A part of a neighbouring zone, where there is one that may belong to the run. */
+        Run withPartOf(int zone) {
+            if (zone >= 0 && zone < zones.size() && zones.get(zone).satisfied == Truth.UNKNOWN) {
+                add(zone, false);
+            }
+            return this;
+        }
+
+        private void add(int zone, boolean whole) {
+            for (int i = 0; i < SUMMED.length; i++) {
+                least[i] += whole ? zones.get(zone).sum[i] : 0;
+                most[i] += zones.get(zone).sum[i];
+                open[i] |= zones.get(zone).open[i];
+            }
+        }
+
+        Run copy() {
+            Run out = new Run();
+            System.arraycopy(least, 0, out.least, 0, SUMMED.length);
+            System.arraycopy(most, 0, out.most, 0, SUMMED.length);
+            System.arraycopy(open, 0, out.open, 0, SUMMED.length);
+            return out;
+        }
+
+        Truth satisfies() {
+            Truth out = Truth.TRUE;
+            for (StretchSet.One one : summed) {
+                int i = one.measure().ordinal() - StretchMeasure.LENGTH.ordinal();
+                out = out.and(one.test().holdsSomewhere(least[i], open[i] ? Long.MAX_VALUE : most[i]));
+            }
+            return out;
+        }
+    }
 
     private Runs(StretchSet set, List<StretchFacts> stretches) {
         this.summed = set.summed();
-        List<StretchSet.One> tests = set.each();
-        StretchFacts last = null;
         for (StretchFacts facts : stretches) {
-            if (last == null || !alike(tests, last, facts)) {
-                each.add(set.on(facts));
-                sums.add(new long[SUMMED.length]);
-                open.add(new boolean[SUMMED.length]);
+            Truth satisfied = set.on(facts);
+            if (zones.isEmpty() || zones.get(zones.size() - 1).satisfied != satisfied) {
+                zones.add(new Zone(satisfied));
             }
-            add(facts);
-            last = facts;
+            zones.get(zones.size() - 1).add(facts);
         }
     }
 
@@ -58,91 +117,52 @@ final class Runs {
         return best;
     }
 
-    /** Neighbours alike in what is tested are one stretch, so that cutting a course into more pieces changes nothing. */
-    private static boolean alike(List<StretchSet.One> tests, StretchFacts a, StretchFacts b) {
-        for (StretchSet.One one : tests) {
-            if (a.get(one.measure()) != b.get(one.measure())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private void add(StretchFacts facts) {
-        int at = sums.size() - 1;
-        for (int i = 0; i < SUMMED.length; i++) {
-            long value = facts.get(SUMMED[i]);
-            if (value == StretchFacts.UNKNOWN) {
-                open.get(at)[i] = true;
-            } else {
-                sums.get(at)[i] += value;
-            }
-        }
-    }
-
-    /** Whether in some world some run satisfies the sums. */
+    /** Whether some run may satisfy the sums. */
     private boolean possible() {
-        for (int from = 0; from < each.size(); from++) {
-            if (from > 0 && each.get(from - 1) == Truth.TRUE) {
-                continue;
+        for (int from = 0; from < zones.size(); from++) {
+            if (zones.get(from).satisfied == Truth.UNKNOWN && new Run().withPartOf(from).satisfies() != Truth.FALSE) {
+                return true;
             }
-            Run run = new Run();
-            for (int to = from; to < each.size() && each.get(to) != Truth.FALSE; to++) {
-                run.add(to);
-                if (mayEndAfter(to) && run.satisfies() != Truth.FALSE) {
-                    return true;
-                }
+            if (zones.get(from).satisfied == Truth.TRUE && joined(from).stream().anyMatch(j -> j.run().satisfies() != Truth.FALSE)) {
+                return true;
             }
         }
         return false;
     }
 
-    /** Whether in some world no run satisfies the sums. */
+    /** Whether every stretch known to satisfy the conditions may lie in a run that does not satisfy the sums. */
     private boolean avoidable() {
-        int n = each.size();
-        boolean[] reached = new boolean[n + 2];
+        boolean[] reached = new boolean[zones.size() + 1];
         reached[0] = true;
-        for (int from = 0; from < n; from++) {
+        for (int from = 0; from < zones.size(); from++) {
             if (!reached[from]) {
                 continue;
             }
-            if (each.get(from) != Truth.TRUE) {
+            if (zones.get(from).satisfied != Truth.TRUE) {
                 reached[from + 1] = true;
+                continue;
             }
-            Run run = new Run();
-            for (int to = from; to < n && each.get(to) != Truth.FALSE; to++) {
-                run.add(to);
-                if (mayEndAfter(to) && run.satisfies() != Truth.TRUE) {
-                    reached[to + 2] = true;
-                }
+            for (Joined joined : joined(from)) {
+                reached[joined.to() + 1] |= joined.run().satisfies() != Truth.TRUE;
             }
         }
-        return reached[n] || reached[n + 1];
+        return reached[zones.size()];
     }
 
-    private boolean mayEndAfter(int at) {
-        return at == each.size() - 1 || each.get(at + 1) != Truth.TRUE;
+    /** A run that starts in or just before one known zone and ends in or just after another. */
+    private record Joined(int to, Run run) {
     }
 
-    /** The sums over a run. */
-    private final class Run {
-        private final long[] sum = new long[SUMMED.length];
-        private final boolean[] unknown = new boolean[SUMMED.length];
-
-        void add(int at) {
-            for (int i = 0; i < SUMMED.length; i++) {
-                sum[i] += sums.get(at)[i];
-                unknown[i] |= open.get(at)[i];
+    /** The runs that a known zone may be the first of, joined with the next ones across zones that may satisfy the conditions. */
+    private List<Joined> joined(int from) {
+        List<Joined> out = new ArrayList<>();
+        Run run = new Run().withPartOf(from - 1);
+        for (int to = from; to < zones.size() && zones.get(to).satisfied != Truth.FALSE; to++) {
+            run.with(to);
+            if (zones.get(to).satisfied == Truth.TRUE) {
+                out.add(new Joined(to, run.copy().withPartOf(to + 1)));
             }
         }
-
-        Truth satisfies() {
-            Truth out = Truth.TRUE;
-            for (StretchSet.One one : summed) {
-                int i = one.measure().ordinal() - StretchMeasure.LENGTH.ordinal();
-                out = out.and(one.test().holdsSomewhere(sum[i], unknown[i] ? Long.MAX_VALUE : sum[i]));
-            }
-            return out;
-        }
+        return out;
     }
 }

@@ -41,9 +41,7 @@ final class CaseCheck {
         CaseCheck check = new CaseCheck();
         String shown = RulesFolder.shown(rules, sheetPath);
         Faults faults = new Faults();
-        Node.Mapping tree = Yaml.read(sheetPath, shown, faults);
-        Rank rank = shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE;
-        Sheet sheet = tree == null ? null : SheetReader.decode(tree, shown, rank, 0, faults);
+        Sheet sheet = sheet(rules, sheetPath, faults);
         List<Case> cases = sheet == null ? List.of() : casesOf(sheetPath, shown, sheet, faults);
         for (Fault fault : faults.faults()) {
             check.problems.add(fault.text());
@@ -57,11 +55,19 @@ final class CaseCheck {
         return new Outcome(sheet == null ? 0 : sheet.rows().size(), check.cases, check.mutants, check.problems);
     }
 
+    /** The sheet of a path below a rules folder; null where it cannot be read. */
+    static Sheet sheet(Path rules, Path sheetPath, Faults faults) {
+        String shown = RulesFolder.shown(rules, sheetPath);
+        Node.Mapping tree = Yaml.read(sheetPath, shown, faults);
+        Rank rank = shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE;
+        return tree == null ? null : SheetReader.decode(tree, shown, rank, 0, faults);
+    }
+
     static Path casesBeside(Path sheet) {
         return sheet.resolveSibling(sheet.getFileName().toString().replace(".yaml", ".cases.yaml"));
     }
 
-    private static List<Case> casesOf(Path sheetPath, String shown, Sheet sheet, Faults faults) {
+    static List<Case> casesOf(Path sheetPath, String shown, Sheet sheet, Faults faults) {
         Path beside = casesBeside(sheetPath);
         if (!Files.exists(beside)) {
             boolean needed = sheet.rows().stream().anyMatch(row -> !row.condition().parts().isEmpty());

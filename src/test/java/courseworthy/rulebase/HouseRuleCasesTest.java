@@ -2,10 +2,15 @@ package courseworthy.rulebase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.claim.Due;
+import courseworthy.claim.Task;
+import courseworthy.problem.Faults;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -26,6 +31,42 @@ class HouseRuleCasesTest {
                     CaseCheck.Outcome outcome = CaseCheck.of(RULES, sheet);
                     assertThat(outcome.problems()).as(String.join("\n", outcome.problems())).isEmpty();
                 }));
+    }
+
+    /** The rule network speaks in the same cases; each row only notes that it fired, whatever it would say. */
+    @Test
+    void theNetworkHoldsAgainstTheCasesToo() {
+        Faults faults = new Faults();
+        Map<String, Row> rows = new LinkedHashMap<>();
+        Map<Row, List<Case>> cases = new LinkedHashMap<>();
+        for (Path path : CheckCases.sheets(RULES, System.getProperty("courseworthy.cases", ""))) {
+            Sheet sheet = CaseCheck.sheet(RULES, path, faults);
+            List<Case> own = CaseCheck.casesOf(path, RulesFolder.shown(RULES, path), sheet, faults);
+            for (Row row : sheet.rows()) {
+                Row noting = noting(row);
+                rows.put(row.author().rule(), noting);
+                cases.put(noting, own.stream().filter(c -> row.author().rule().endsWith("/" + c.rule())).toList());
+            }
+        }
+        DroolsRules network = new DroolsRules(List.copyOf(rows.values()), new House(List.of(), new RealPairs(List.of()), Map.of()));
+        List<String> wrong = new ArrayList<>();
+        cases.forEach((row, own) -> own.forEach(one -> {
+            if (fires(network, row, one) != one.fires()) {
+                wrong.add(one.where() + ": " + one.rule() + ": \"" + one.sentence() + "\"");
+            }
+        }));
+        assertThat(wrong).isEmpty();
+    }
+
+    private static Row noting(Row row) {
+        Task fired = new Task(row.author(), "fired", "", Due.NIGHT_BEFORE, 0, false, "", List.of(), List.of());
+        return new Row(row.author(), row.condition(), List.of(), fired);
+    }
+
+    private static boolean fires(DroolsRules network, Row row, Case one) {
+        try (Rules.Firing firing = network.open()) {
+            return firing.fire(one.facts().after(row.condition().layer())).tasks().stream().anyMatch(task -> task.author().rule().equals(row.author().rule()));
+        }
     }
 
     @Test
