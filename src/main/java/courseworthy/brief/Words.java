@@ -227,7 +227,7 @@ final class Words {
     /** The keys to write, and how many rules wait for them. */
     static String wanted(Wanted wanted) {
         String where = wanted.place() == Wanted.Place.GROUND ? "in the profile or with --ground; " : "";
-        String rules = wanted.rules() == 1 ? "1 rule" : wanted.rules() + " rules";
+        String rules = wanted.rules() == 1 ? "1 piece of advice" : wanted.rules() + " pieces of advice";
         return String.join(", ", wanted.keys()) + " (" + where + rules + ")";
     }
 

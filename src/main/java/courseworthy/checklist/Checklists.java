@@ -93,7 +93,7 @@ public final class Checklists {
         for (Event.Support support : event.support()) {
             if (support.bag()) {
                 String place = "km " + Math.round(support.at() / 1000);
-                out.add(asked(out.size(), "Hand in the bag for " + place, "Marked with name and number",
+                out.add(asked(out.size(), "Pack the bag that waits at " + place, "Name and number on it; where and when to hand it in is known",
                         "A bag of your own can wait there.", "event kit"));
             }
         }

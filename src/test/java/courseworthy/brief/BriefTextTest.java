@@ -54,7 +54,7 @@ class BriefTextTest {
     @Test
     void missingGroundIsAskedForInOneSentence() {
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("ground smoothness, mtb:scale, sharp stones (in the profile or with --ground; 1 rule) event support (1 rule)");
+                .contains("ground smoothness, mtb:scale, sharp stones (in the profile or with --ground; 1 piece of advice) event support (1 piece of advice)");
     }
 
     @Test

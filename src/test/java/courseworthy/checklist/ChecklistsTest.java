@@ -199,7 +199,7 @@ class ChecklistsTest {
                 List.of(new Event.Support(41_000, true, true, true), new Event.Support(60_000, true, false, false)), true, rules, null, null);
         List<Item> items = of(event).sections().get(0).items();
         assertThat(items).extracting(Item::what).containsExactly("Pack what the event requires: foil blanket",
-                "Pack what the event requires: whistle", "Hand in the bag for km 41");
+                "Pack what the event requires: whistle", "Pack the bag that waits at km 41");
         assertThat(items.get(0).because()).isEqualTo("The event requires it (rules of 2025).");
     }
 
