@@ -1,0 +1,136 @@
+package courseworthy.demand;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.course.Course;
+import courseworthy.course.Ground;
+import courseworthy.course.Line;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.event.Event;
+import courseworthy.ride.BikeKind;
+import courseworthy.rider.Bike;
+import courseworthy.rider.Rider;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Whatever is written and whatever is not, the survey answers, in order and inside its scales. */
+class SurveyProperties {
+
+    private final Random random = new Random(0);
+
+    @Property(tries = 400)
+    void alwaysAnswers(@ForAll long seed) {
+        random.setSeed(seed);
+        Demands demands = Survey.of(course(), rider(), event(), bike());
+        assertThat(demands.known(Measure.HOURS)).isTrue();
+        assertThat(demands.known(Measure.START_LINE_MASS)).isTrue();
+        assertThat(demands.get(Measure.HOURS).low()).isNotNegative();
+        demands.values().forEach((measure, value) -> {
+            if (measure.scale().kind() != Scale.Kind.QUANTITY) {
+                assertThat(value.low()).isBetween(0L, measure.scale().words().size() - 1L);
+                assertThat(value.high()).isBetween(0L, measure.scale().words().size() - 1L);
+            } else if (measure.scale().resolution().unit() == courseworthy.units.Unit.PERCENT && !measure.written().startsWith("steepest")
+                    && measure != Measure.LAST_LONG_CLIMB_GRADIENT) {
+                assertThat(value.low()).as(measure.written()).isNotNegative();
+                assertThat(value.high()).as(measure.written()).isLessThanOrEqualTo(100);
+            }
+            assertThat(measure.scale().text(value.mid())).isNotEmpty();
+            assertThat(measure.layer()).isZero();
+        });
+        assertThat(demands.assumed()).allSatisfy(each -> assertThat(each.value()).isNotEmpty());
+    }
+
+    private boolean perhaps() {
+        return random.nextInt(3) > 0;
+    }
+
+    private Double perhaps(double least, double most) {
+        return perhaps() ? Double.valueOf(between(least, most)) : null;
+    }
+
+    private double between(double least, double most) {
+        return least + random.nextDouble() * (most - least);
+    }
+
+    private <T> T perhaps(List<T> of) {
+        return perhaps() ? of.get(random.nextInt(of.size())) : null;
+    }
+
+    private Boolean perhapsYes() {
+        return perhaps() ? Boolean.valueOf(random.nextBoolean()) : null;
+    }
+
+    private Ground ground() {
+        return new Ground(perhaps(List.of(Surface.values())), perhaps(List.of(Smoothness.values())), perhaps(List.of(1, 2, 3, 4, 5)),
+                perhaps(List.of(0.0, 0.67, 1.0, 1.33, 2.0, 3.0, 5.0, 6.0)), perhapsYes(), perhapsYes(), perhapsYes(), perhapsYes(), perhapsYes(),
+                perhaps(List.of(0, 1, 3)), perhaps(0, 2), perhaps(0, 15));
+    }
+
+    private Course course() {
+        List<Stretch> stretches = new ArrayList<>();
+        double length = 0;
+        for (int i = 0; i <= random.nextInt(8); i++) {
+            double piece = Math.pow(10, between(0, 4.5));
+            length += piece;
+            stretches.add(new Stretch(piece, perhaps(0, 0.3 * piece), perhaps(0, 0.3 * piece), perhaps(0.01, 0.4), ground(), i));
+        }
+        Line line = random.nextInt(3) == 0 ? null : line(length);
+        boolean placed = perhaps();
+        return new Course("any", "", "", stretches, null, line, perhaps(0, 5000), perhaps(0, 5000), List.of(), List.of(), List.of(),
+                placed ? between(-80, 80) : Double.NaN, placed ? between(-179, 179) : Double.NaN);
+    }
+
+    private Line line(double length) {
+        int size = 2 + random.nextInt(500);
+        double[] distance = new double[size];
+        double[] elevation = new double[size];
+        double at = between(-100, 3000);
+        for (int i = 0; i < size; i++) {
+            distance[i] = length * i / (size - 1);
+            elevation[i] = at;
+            at += between(-0.3, 0.3) * length / size;
+        }
+        if (size > 4 && random.nextBoolean()) {
+            distance[size / 2] = distance[size / 2 - 1];
+        }
+        return new Line(distance, elevation, random.nextBoolean(), random.nextBoolean());
+    }
+
+    private Rider rider() {
+        List<Rider.Effort> efforts = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(4); i++) {
+            efforts.add(new Rider.Effort(Math.pow(10, between(0.7, 4.5)), between(60, 900)));
+        }
+        return new Rider("", "", perhaps(30, 200), perhaps(1.2, 2.2), perhaps(0, 15), efforts, perhaps(Rider.SKILLS), perhaps(30, 110),
+                perhaps(60, 200), perhaps(List.of(0, 1, 40)), perhaps(0.1, 4), perhaps(0.3, 0.85), Bike.UNKNOWN, null);
+    }
+
+    private Bike bike() {
+        List<String> kinds = List.of(BikeKind.values()).stream().map(BikeKind::written).toList();
+        return new Bike(perhaps(kinds), perhaps(4, 40), perhaps(0.012, 0.06), perhapsYes(), perhaps(50_000, 1_500_000),
+                perhaps(50_000, 1_500_000), perhaps(0.018, 0.13), perhapsYes(), perhaps(0, 5), null, perhaps(60, 300), perhaps(0.02, 0.25),
+                perhaps(60, 360_000), perhaps(0.12, 0.25), perhapsYes());
+    }
+
+    private Event event() {
+        Event.Forecast forecast = new Event.Forecast(perhaps(-30, 20), perhaps(0, 45), perhaps(Event.Forecast.GROUNDS), perhaps(0, 25),
+                perhaps(0, 360));
+        List<Event.Support> support = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(4); i++) {
+            support.add(new Event.Support(between(0, 50_000), random.nextBoolean(), random.nextBoolean(), random.nextBoolean()));
+        }
+        Event.Rules rules = new Event.Rules(perhapsYes(), perhaps(0.03, 0.08), perhapsYes(), perhapsYes(), perhapsYes(), List.of(), "");
+        return new Event("", "", perhaps(List.of("training", "race")), perhaps() ? LocalDate.ofEpochDay(20_000 + random.nextInt(2000)) : null,
+                perhaps() ? LocalTime.ofSecondOfDay(random.nextInt(86_400)) : null,
+                perhaps() ? ZoneOffset.ofHours(random.nextInt(24) - 11) : null, perhaps(List.of(1, 2, 7)), perhaps(Event.AIMS),
+                perhaps(600, 100_000), perhaps(0, 1), forecast, support, random.nextBoolean(), rules, perhaps(-100, 4000), null);
+    }
+}
