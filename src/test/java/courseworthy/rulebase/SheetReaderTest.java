@@ -181,4 +181,179 @@ class SheetReaderTest {
                 "s.yaml:28: decided: found \"bar width\", settled in layer 5, expected what is settled before front tyre width, which is in "
                         + "layer 2\n    Test a measure of the course or an earlier topic instead, so that topics do not wait for each other.");
     }
+
+    private String only(String when, String say) {
+        List<String> said = faultsOf(row(when, say));
+        assertThat(said).hasSize(1);
+        return said.get(0).replaceFirst("s.yaml:[56]: ", "");
+    }
+
+    @Test
+    void conditionsThatCannotBe() {
+        String say = "{fork travel: prefer 120 mm}";
+        assertThat(only("{}", say)).isEqualTo("when: found no condition, expected at least one condition\n"
+                + "    Remove the line if the rule always holds.");
+    }
+
+    @Test
+    void aListInsteadOfConditions() {
+        assertThat(only("[roughness]", "{fork travel: prefer 120 mm}")).isEqualTo("when: found a list, expected a block of conditions");
+    }
+
+    @Test
+    void aTopicAmongTheMeasures() {
+        assertThat(only("{fork travel: over 100 mm}", "{lubricant: prefer wet}")).startsWith("fork travel: found an unknown measure")
+                .endsWith("\n    It is a topic: write it under \"decided:\".");
+    }
+
+    @Test
+    void aPropertyOfStretchesAmongTheMeasures() {
+        assertThat(only("{smoothness: bad}", "{lubricant: prefer wet}")).startsWith("smoothness: found an unknown measure")
+                .endsWith("\n    It is a property of a stretch: write it under \"any stretch:\".");
+    }
+
+    @Test
+    void aTestThatNeverHolds() {
+        assertThat(only("{hours: between 6:00 h and 4:00 h}", "{lubricant: prefer wet}")).isEqualTo(
+                "hours: found \"between 6:00 h and 4:00 h\", expected a test that can hold\n    No value of hours is between 6:00 h and 4:00 h.");
+    }
+
+    @Test
+    void aWordBeyondTheLast() {
+        assertThat(only("{skill: over expert}", "{lubricant: prefer wet}"))
+                .isEqualTo("skill: found \"over expert\", expected a test that can hold\n    No value of skill is over expert.");
+    }
+
+    @Test
+    void nothingAboveTheLastBand() {
+        assertThat(only("{roughness: over severe}", "{lubricant: prefer wet}"))
+                .isEqualTo("roughness: found \"over severe\", expected a test that can hold\n    No value of roughness is over severe.");
+    }
+
+    @Test
+    void anOptionTwice() {
+        assertThat(only("{bike at hand: [road, road]}", "{lubricant: prefer wet}"))
+                .isEqualTo("bike at hand: found \"road\" a second time, expected each value once");
+    }
+
+    @Test
+    void aStretchOfNoGround() {
+        assertThat(only("{any stretch: {length: over 1 km}}", "{lubricant: prefer wet}")).isEqualTo(
+                "any stretch: found no condition on the ground of a stretch, expected at least one besides length, rise and drop\n"
+                        + "    For the whole course, test distance, ascent or descent.");
+    }
+
+    @Test
+    void anUnknownPropertyOfAStretch() {
+        assertThat(only("{no stretch: {sharp stone: yes}}", "{lubricant: prefer wet}"))
+                .startsWith("no stretch: found \"sharp stone\", expected one of: length, rise, drop,")
+                .endsWith("\n    Did you mean \"sharp stones\"?");
+    }
+
+    @Test
+    void aShareOfLengths() {
+        assertThat(only("{share of course: {where: {surface: sand, length: over 1 km}, is: over 10 %}}", "{lubricant: prefer wet}"))
+                .isEqualTo("share of course: found length, expected conditions on each stretch alone\n"
+                        + "    Length, rise and drop are for \"any stretch:\" and \"no stretch:\".");
+    }
+
+    @Test
+    void aShareWithoutItsTest() {
+        assertThat(only("{share of course: {where: {surface: sand}}}", "{lubricant: prefer wet}")).isEqualTo(
+                "share of course: found a block of keys, expected where and is, such as {where: {surface: sand}, is: over 10 %}");
+    }
+
+    @Test
+    void anEmptyAnyOf() {
+        assertThat(only("{any of: []}", "{lubricant: prefer wet}"))
+                .isEqualTo("any of: found an empty list, expected at least one set of conditions");
+    }
+
+    @Test
+    void aBareShare() {
+        assertThat(only("{paved share: over 10}", "{lubricant: prefer wet}"))
+                .isEqualTo("paved share: found \"10\", expected a share with its sign, such as 6 %\n    Add the unit, one of: %.");
+    }
+
+    @Test
+    void aMeasureOfAnotherDimension() {
+        assertThat(only("{role: race}", "{front rim inner width: at least front reference pressure}"))
+                .startsWith("front rim inner width: found \"front reference pressure\", expected a measure of the same dimension");
+    }
+
+    @Test
+    void aConditionDerivedTooLate() {
+        assertThat(only("{front pressure floor: over 1.5 bar}", "{front insert: prefer yes}")).isEqualTo(
+                "front pressure floor: found \"front pressure floor\", settled in layer 5, expected what is settled before front insert, "
+                        + "which is in layer 4\n    Test a measure of the course or an earlier topic instead, so that topics do not wait for "
+                        + "each other.");
+    }
+
+    @Test
+    void aVerbTwice() {
+        assertThat(only("{role: race}", "{fork travel: [at least 120 mm, at least 100 mm]}"))
+                .isEqualTo("fork travel: found \"at least\" a second time, expected each of at least, at most and prefer once");
+    }
+
+    @Test
+    void aWordForAQuantity() {
+        assertThat(only("{role: race}", "{bar width: prefer used bar with}"))
+                .isEqualTo("bar width: found \"used bar with\", expected a value or a measure\n    Did you mean \"used bar width\"?");
+    }
+
+    @Test
+    void aBareValue() {
+        assertThat(only("{role: race}", "{fork travel: prefer 120}")).isEqualTo(
+                "fork travel: found \"120\", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in\n"
+                        + "    Add the unit, one of: km, mi, m, ft, cm, mm, in.");
+    }
+
+    @Test
+    void rowsWithHolesAndKeysNobodyKnows() {
+        assertThat(faultsOf("""
+                sheet: Holes
+                advice:
+                  - say: {fork travel: prefer 120 mm}
+                    because: So.
+                  - id: Not an id
+                    because: So.
+                    wen: {role: race}
+                  - just words
+                  - id: thing-to-do
+                    do: {what: Wash it}
+                    because: So.
+                leave out:
+                  - {rule: house/x}
+                """)).containsExactly(
+                "s.yaml:1: author: found no such key, expected who wrote it\n    Add a line \"author: ...\".",
+                "s.yaml:3: id: found no such key, expected a name for the row, such as tired-hands\n    Add a line \"id: ...\".",
+                "s.yaml:5: id: found \"Not an id\", expected small letters, digits and hyphens, such as tired-hands",
+                "s.yaml:5: Not an id: found neither say nor do, expected at least one of them",
+                "s.yaml:7: wen: found an unknown key, expected one of: id, when, say, force, evidence, source, because, do\n"
+                        + "    Did you mean \"when\"?",
+                "s.yaml:8: advice: found \"just words\", expected rows, each with id, say or do, and because",
+                "s.yaml:10: find: found no such key, expected how it is known to be done\n    Add a line \"find: ...\".",
+                "s.yaml:10: by: found no such key, expected one of: week before, two days before, night before, race morning, at the start, "
+                        + "after the race\n    Add a line \"by: ...\".",
+                "s.yaml:13: because: found no such key, expected the reason, in one sentence\n    Add a line \"because: ...\".");
+    }
+
+    @Test
+    void anEmptySheet() {
+        assertThat(faultsOf("sheet: Nothing\nauthor: me\n")).containsExactly(
+                "s.yaml:1: advice: found no such key, expected a list of rows\n    Write \"advice:\" and under it rows with an id.");
+    }
+
+    @Test
+    void ridersSignTheirOwnConstraints() {
+        String text = "constraints:\n  - id: proven-bar\n    say: {bar width: [at least 720 mm, at most 740 mm]}\n    force: must\n"
+                + "    because: My shoulder.\n";
+        Node.Mapping tree = Yaml.read(text.getBytes(StandardCharsets.UTF_8), "kim.yaml", faults);
+        List<Row> rows = SheetReader.rider(tree.get("constraints"), "kim.yaml", faults);
+        assertThat(faults.faults()).isEmpty();
+        assertThat(rows.get(0).author().rule()).isEqualTo("rider/proven-bar");
+        assertThat(rows.get(0).author().rank()).isEqualTo(Rank.RIDER);
+        assertThat(rows.get(0).author().where()).hasToString("kim.yaml:2");
+        assertThat(SheetReader.rider(null, "kim.yaml", faults)).isEmpty();
+    }
 }
