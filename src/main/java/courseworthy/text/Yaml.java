@@ -361,6 +361,9 @@ public final class Yaml {
             fault(start, "", "a quote that never closes", "a closing quote", "Close the quote.");
         } else if (problem.contains("unknown escape")) {
             fault(here, "", "a backslash that YAML cannot read", "text with backslashes in single quotes", "Use single quotes.");
+        } else if (around.contains("flow") && problem.endsWith("got [")) {
+            fault(here, "", "a \"[\" behind a text between brackets", "a list alone, or the whole text in quotes",
+                    "Write the list alone, such as \"key: [a, b]\", or put the whole text in double quotes.");
         } else if (around.contains("flow")) {
             fault(start, "", "a bracket that never closes, or a comma missing in it", "items between brackets, with commas",
                     "Close the bracket, and put a comma between items.");

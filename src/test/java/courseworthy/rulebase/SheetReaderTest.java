@@ -98,6 +98,15 @@ class SheetReaderTest {
     }
 
     @Test
+    void oneOfInsideBracesIsToldToBeAList() {
+        String text = row("{bike at hand: one of [road, gravel]}", "{fork travel: prefer 120 mm}");
+        assertThat(Yaml.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", faults)).isNull();
+        assertThat(faults.faults()).extracting(Fault::text).containsExactly(
+                "s.yaml:5: found a \"[\" behind a text between brackets, expected a list alone, or the whole text in quotes\n"
+                        + "    Write the list alone, such as \"key: [a, b]\", or put the whole text in double quotes.");
+    }
+
+    @Test
     void bandsAreWordsOrNumbers() {
         assertThat(canonical("at least rough")).isEqualTo("all[roughness[20..]]");
         assertThat(canonical("under rough")).isEqualTo("all[roughness[..19]]");
