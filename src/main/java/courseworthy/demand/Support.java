@@ -83,7 +83,7 @@ final class Support {
     /** Riding time over a gap, s: the slow estimate, with the middle as low end. */
     private Range time(double from, double to) {
         double mid = estimate.arrivalAt(to) - estimate.arrivalAt(from);
-        double slow = mid * estimate.riding().high() / estimate.riding().mid();
+        double slow = Math.max(mid, mid * estimate.riding().high() / estimate.riding().mid());
         return new Range(mid, slow, slow);
     }
 
