@@ -34,10 +34,12 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
      */
     public record Times(BigDecimal factor, Measure measure) implements Worth {
 
-        /** The value in the topic's ticks: exact, then to the nearest tick, halves up, then within the topic's bounds. */
+        /**
+         * The value in the topic's ticks: exact, then to the nearest tick, halves up. It may lie beyond what is sensible for the topic:
+         * a limit must not shrink to fit.
+         */
         public long on(Topic topic, long value) {
-            long ticks = measure.scale().kind() == Scale.Kind.QUANTITY ? converted(topic.resolution(), value) : value;
-            return Math.max(topic.least(), Math.min(topic.most(), ticks));
+            return measure.scale().kind() == Scale.Kind.QUANTITY ? converted(topic.resolution(), value) : value;
         }
 
         private long converted(Resolution to, long value) {
