@@ -26,6 +26,7 @@ public final class BriefMarkdown {
     public static String of(Brief brief) {
         BriefMarkdown markdown = new BriefMarkdown(brief);
         markdown.course();
+        markdown.groundWanted();
         markdown.inShort();
         markdown.call();
         markdown.leaveAlone();
@@ -67,6 +68,14 @@ public final class BriefMarkdown {
             if (!line.isEmpty()) {
                 page.bullet(line);
             }
+        }
+    }
+
+    private void groundWanted() {
+        String wanted = Words.missingGround(brief);
+        if (!wanted.isEmpty()) {
+            page.gap();
+            page.paragraph(wanted);
         }
     }
 

@@ -31,6 +31,7 @@ public final class BriefText {
     public static String of(Brief brief, boolean colours) {
         BriefText text = new BriefText(brief, colours);
         text.course();
+        text.groundWanted();
         text.inShort();
         text.call();
         text.leaveAlone();
@@ -56,6 +57,14 @@ public final class BriefText {
         }
         if (brief.course().line() != null) {
             page.drawn(Sketch.row(Sketch.columns(brief.course().line(), Columns.PAGE)), Weight.FAINT);
+        }
+    }
+
+    private void groundWanted() {
+        String wanted = Words.missingGround(brief);
+        if (!wanted.isEmpty()) {
+            page.gap();
+            page.text(0, 0, wanted, Weight.ALERT);
         }
     }
 

@@ -29,6 +29,9 @@ import java.util.Map;
 public record CourseLine(String name, String summary, String file, double distance, Double ascent, Double descent,
         List<SurfaceShare> surfaces, Line line, List<Repair> repairs, List<String> assumed, List<String> notes) {
 
+    /** Stands for ground without a surface. */
+    static final String UNKNOWN = "unknown";
+
     /** A surface and its share of the length, 0 to 1, to four decimals. */
     public record SurfaceShare(String surface, BigDecimal share) {
     }
@@ -41,7 +44,7 @@ public record CourseLine(String name, String summary, String file, double distan
     private static List<SurfaceShare> surfaces(Course course) {
         Map<String, Double> lengths = new LinkedHashMap<>();
         for (Stretch stretch : course.stretches()) {
-            String surface = stretch.ground().surface() == null ? "unknown" : stretch.ground().surface().tag();
+            String surface = stretch.ground().surface() == null ? UNKNOWN : stretch.ground().surface().tag();
             lengths.merge(surface, stretch.length(), Double::sum);
         }
         List<SurfaceShare> out = new ArrayList<>();

@@ -85,14 +85,30 @@ final class Short {
         return values + mark(front, rear);
     }
 
+    /** Teeth of one real pair where there is one, else the ratios. */
     private String gears() {
-        return teeth("easiest gear") + " to " + teeth("hardest gear") + mark("easiest gear", "hardest gear");
+        String[] easiest = alternatives("easiest gear");
+        String[] hardest = alternatives("hardest gear");
+        String gears = easiest[0] + " to " + hardest[0];
+        for (String easy : easiest) {
+            for (String hard : hardest) {
+                if (ring(easy).equals(ring(hard))) {
+                    return easy + " to " + hard + mark("easiest gear", "hardest gear");
+                }
+            }
+        }
+        return gears + mark("easiest gear", "hardest gear");
     }
 
-    /** Teeth, where a real pair of ring and sprocket is known. */
-    private String teeth(String topic) {
+    /** Pairs of ring and sprocket that have the decided ratio; the ratio itself where none is known. */
+    private String[] alternatives(String topic) {
         String label = brief.on(topic).label();
-        return label.isEmpty() ? value(topic) : label;
+        return label.isEmpty() ? new String[] {value(topic)} : label.split(" or ");
+    }
+
+    private static String ring(String gear) {
+        int slash = gear.indexOf('/');
+        return slash < 0 ? gear : gear.substring(0, slash);
     }
 
     private String insert() {

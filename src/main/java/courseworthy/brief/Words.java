@@ -63,6 +63,11 @@ final class Words {
     private static String ground(Brief brief) {
         Demands demands = brief.demands();
         Phrase out = new Phrase();
+        boolean nothing = !demands.known(Measure.ROUGHNESS) && brief.course().surfaces().get(0).surface().equals(CourseLine.UNKNOWN)
+                && brief.course().surfaces().size() == 1;
+        if (nothing) {
+            return "ground unknown";
+        }
         out.add(surfaces(brief.course().surfaces(), 2));
         out.add(band(demands, Measure.ROUGHNESS));
         out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
@@ -102,6 +107,13 @@ final class Words {
 
     static String percent(BigDecimal share) {
         return share.movePointRight(2).setScale(0, RoundingMode.HALF_UP).toPlainString() + " %";
+    }
+
+    /** What to do where most of the ground is unknown; empty where it is known. */
+    static String missingGround(Brief brief) {
+        Value known = brief.demands().get(Measure.KNOWN_GROUND);
+        boolean mostly = known != null && Measure.KNOWN_GROUND.scale().resolution().base(known.mid()) >= 0.5;
+        return mostly ? "" : "Most of the ground is not known. Say what it is, such as --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
     }
 
     /** A number with some decimals, never an exponent or a negative zero. */

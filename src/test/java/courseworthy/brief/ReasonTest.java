@@ -1,0 +1,51 @@
+package courseworthy.brief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.claim.Claim;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topics;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ReasonTest {
+
+    private final Claim bound = Example.claim("house/bound", "front tyre width", Verb.AT_LEAST, 45);
+    private final Claim far = Example.claim("house/far", "front tyre width", Verb.PREFER, 50);
+    private final Claim near = Example.claim("house/near", "front tyre width", Verb.PREFER, 46);
+
+    @Test
+    void aPreferenceWithinAStepLeads() {
+        assertThat(Reason.leading(decided(bound, far, near))).isEqualTo(near);
+    }
+
+    @Test
+    void elseABoundOnWhichTheValueLies() {
+        assertThat(Reason.leading(decided(far, bound))).isEqualTo(bound);
+    }
+
+    @Test
+    void elseTheFirst() {
+        assertThat(Reason.leading(decided(far))).isEqualTo(far);
+        assertThat(Reason.leading(decided())).isNull();
+    }
+
+    @Test
+    void decisionsOfOneRuleStandTogether() {
+        Decision front = decided(near);
+        Decision rear = new Decision(Topics.of("rear tyre width"), Status.SETTLED, 46L, "", Standing.SETTLED,
+                List.of(Example.claim("house/near", "rear tyre width", Verb.PREFER, 46)), List.of(), "");
+        Decision none = new Decision(Topics.of("food"), Status.SETTLED, 40L, "", Standing.ASSUMED, List.of(), List.of(), "");
+        List<Reason> reasons = Reason.of(List.of(front, none, rear));
+        assertThat(reasons).hasSize(1);
+        assertThat(reasons.get(0).decisions()).containsExactly(front, rear);
+        assertThat(Words.values(reasons.get(0).decisions())).isEqualTo("front tyre width 45 mm, rear tyre width 46 mm");
+    }
+
+    private static Decision decided(Claim... taken) {
+        return new Decision(Topics.of("front tyre width"), Status.SETTLED, 45L, "", Standing.SETTLED, List.of(taken), List.of(), "");
+    }
+}
