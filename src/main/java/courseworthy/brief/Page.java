@@ -99,6 +99,10 @@ final class Page {
     void row(String name, int nameColumns, String value, Weight weight, String end, int endColumns, Weight endWeight) {
         int room = Columns.PAGE - 2 - nameColumns - endColumns;
         String label = Harmless.line(name);
+        if (Columns.width(label) >= nameColumns) {
+            text(2, 4, label, Weight.PLAIN);
+            label = "";
+        }
         String right = Harmless.line(end);
         for (String line : Columns.wrap(Harmless.line(value), room - (endColumns > 0 ? 1 : 0))) {
             out.append("  ");

@@ -1,0 +1,51 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.Courseworthy.Format;
+import courseworthy.brief.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Briefs of real tracks, given without a profile. */
+class RealTracksTest {
+
+    private final Courseworthy tool = new Courseworthy(null, remark -> { });
+
+    static Stream<Path> tracks() throws IOException {
+        try (Stream<Path> files = Files.list(RealData.at("tracks"))) {
+            List<Path> tracks = files.filter(file -> file.toString().endsWith(".gpx")).sorted().toList();
+            assertThat(tracks).hasSizeGreaterThanOrEqualTo(15);
+            return tracks.stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tracks")
+    void aTrackAloneAsksForItsGround(Path track) {
+        Request request = Request.of(track.toString(), null);
+        String text = tool.brief(request, Format.TEXT, false);
+        assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground    surface, smoothness, ");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1}]");
+        assertThat(json.get("could_not_tell")).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("tracks")
+    void groundThatIsGivenIsShownAsAssumed(Path track) {
+        Request request = Request.of(track.toString(), "surface=gravel, smoothness=bad, mtb:scale=0");
+        String text = tool.brief(request, Format.TEXT, false);
+        assertThat(text).doesNotContain("Most of the ground is not known.").contains("gravel 100 %");
+        assertThat(text.substring(text.indexOf("ASSUMED"))).contains("surface gravel on", "smoothness bad on");
+        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        assertThat(json.get("assumed").toString()).contains("{\"what\":\"ground\",\"value\":\"surface gravel on");
+    }
+}
