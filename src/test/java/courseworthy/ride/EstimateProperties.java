@@ -54,12 +54,16 @@ class EstimateProperties {
         assertThat(strong).isLessThanOrEqualTo(weak * (1 + SLACK));
     }
 
+    /**
+     * Where nothing is coasted: on the flat and uphill. Over hills it need not hold, a known limit of riding at one power: down a descent
+     * that rough ground caps the rider rests, and so may climb harder than one who pedalled down the smooth one.
+     */
     @Property(tries = 200)
-    void rougherIsNeverFaster(@ForAll @IntRange(min = 1, max = 6) int smoothness, @ForAll @DoubleRange(min = 0, max = 1500) double climbing,
-            @ForAll BikeKind kind) {
+    void rougherIsNeverFasterWherePedalled(@ForAll @IntRange(min = 1, max = 6) int smoothness,
+            @ForAll @DoubleRange(min = 0, max = 1500) double rise, @ForAll BikeKind kind) {
         Basis basis = strongAmateur(kind, 1);
-        assertThat(seconds(unpaved(smoothness), climbing, climbing, basis))
-                .isGreaterThanOrEqualTo(seconds(unpaved(smoothness - 1), climbing, climbing, basis) * (1 - SLACK));
+        assertThat(seconds(unpaved(smoothness), rise, 0, basis))
+                .isGreaterThanOrEqualTo(seconds(unpaved(smoothness - 1), rise, 0, basis) * (1 - SLACK));
     }
 
     @Property(tries = 100)
@@ -70,11 +74,18 @@ class EstimateProperties {
         assertThat(estimate.total().low()).isLessThanOrEqualTo(estimate.total().mid());
         assertThat(estimate.total().high()).isGreaterThanOrEqualTo(estimate.total().mid());
         assertThat(estimate.riding().low()).isGreaterThan(0.4 * estimate.riding().mid());
-        boolean pedalledOut = estimate.power() >= 1.199 * estimate.basis().hourPower().mid();
-        if (pedalledOut) {
-            assertThat(estimate.load()).isLessThanOrEqualTo(estimate.canHold() * 1.001);
-        } else {
-            assertThat(Math.abs(estimate.load() / estimate.canHold() - 1)).isLessThanOrEqualTo(0.001);
+        assertThat(estimate.load()).isLessThanOrEqualTo(estimate.canHold() * 1.001);
+        boolean heldBack = estimate.power() >= 1.199 * estimate.basis().hourPower().mid() || capped(estimate);
+        assertThat(heldBack || estimate.load() >= estimate.canHold() * 0.999).isTrue();
+    }
+
+    /** Whether the ground holds the rider back somewhere: then less may be ridden than could be held. */
+    private static boolean capped(Estimate estimate) {
+        for (int i = 0; i < estimate.way().size(); i++) {
+            if (estimate.speed(0, i) >= estimate.cap(estimate.way().stretch(i)).mid() * (1 - 1e-9)) {
+                return true;
+            }
         }
+        return false;
     }
 }
