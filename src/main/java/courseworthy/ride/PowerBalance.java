@@ -134,7 +134,7 @@ public record PowerBalance(double mass, double dragArea, double rolling, double 
             }
             double slope = force + v * (2 * air * size + perSpeed);
             double next = v - excess / slope;
-            if (!(next > low && next < high)) {
+            if (!(next >= low && next <= high)) {
                 next = 0.5 * (low + high);
             }
             if (Math.abs(next - v) <= CONVERGED * next) {
