@@ -56,7 +56,8 @@ class ArchitectureTest {
         MAY_USE.put("schema", "text course rider event demand topic claim rulebase");
         MAY_USE.put("decision", "topic claim");
         MAY_USE.put("call", "rulebase decision demand topic claim");
-        MAY_USE.put("worth", "call ride");
+        // A call hands on demands, decisions and topics; the gears that exist are the rule base's.
+        MAY_USE.put("worth", "call ride demand topic claim rulebase decision");
         MAY_USE.put("build", "call worth workshop rulebase");
         MAY_USE.put("checklist", "call build event demand topic claim decision");
         MAY_USE.put("brief", "text course rider event workshop ride demand topic claim rulebase decision call worth build "

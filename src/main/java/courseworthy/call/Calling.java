@@ -71,7 +71,7 @@ public final class Calling {
                 values.put(measure, value);
             }
         });
-        return new Demands(values, given.stretches(), given.assumed());
+        return new Demands(values, given.stretches(), given.assumed(), given.estimated());
     }
 
     private void hear(Rules.Firing firing, int layer) {

@@ -9,7 +9,7 @@ import courseworthy.ride.Way;
  * Where aero extensions can be used: off the brakes, so only where nothing is likely to ask for them, and alone. The bounds are
  * practice, no source; each has a loose end that widens the range.
  */
-final class Aero {
+public final class Aero {
 
     private static final double FAST_ENOUGH = 7;
     private static final double NOT_STEEPER_UP = 0.03;
@@ -23,22 +23,36 @@ final class Aero {
 
     private final Premises on;
     private final Estimate estimate;
+    private final boolean[] sure;
+    private final boolean[] maybe;
 
     Aero(Premises on, Estimate estimate) {
         this.on = on;
         this.estimate = estimate;
-    }
-
-    /** Share of the distance. */
-    Range share() {
-        Way way = estimate.way();
-        boolean[] sure = new boolean[on.course.stretches().size()];
-        boolean[] maybe = new boolean[sure.length];
+        sure = new boolean[on.course.stretches().size()];
+        maybe = new boolean[sure.length];
         for (int i = 0; i < sure.length; i++) {
             Range roughness = Roughness.of(on.course.stretches().get(i).ground());
             sure[i] = fits(i, roughness, SMOOTH_ENOUGH);
             maybe[i] = roughness == null || fits(i, roughness, SMOOTH_AT_THE_LOOSE_END);
         }
+    }
+
+    /** Whether extensions fit a step of the first lap, company apart; the loose end counts ground that only may be smooth enough. */
+    public boolean fits(int step, boolean looseEnd) {
+        int stretch = estimate.way().stretch(step);
+        return (looseEnd ? maybe[stretch] : sure[stretch]) && open(step);
+    }
+
+    /** Of the distance where they fit, the share over which hands stay on them, company counted. */
+    public Range kept() {
+        return new Range(KEPT_UP.low() * (1 - on.groupShare.high()), KEPT_UP.mid() * (1 - on.groupShare.mid()),
+                KEPT_UP.high() * (1 - on.groupShare.low()));
+    }
+
+    /** Share of the distance. */
+    Range share() {
+        Way way = estimate.way();
         double usable = 0;
         double atMost = 0;
         for (int i = 0; i < way.size(); i++) {

@@ -11,6 +11,7 @@ public final class Demands {
     private final Map<Measure, Value> values;
     private final List<StretchFacts> stretches;
     private final List<Assumed> assumed;
+    private final Estimated estimated;
 
     /**
      * Something that was not written and was therefore assumed.
@@ -22,9 +23,15 @@ public final class Demands {
     }
 
     public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed) {
+        this(values, stretches, assumed, null);
+    }
+
+    /** @param estimated what lies behind the measures, null where they were not surveyed */
+    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated) {
         this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
         this.stretches = List.copyOf(stretches);
         this.assumed = List.copyOf(assumed);
+        this.estimated = estimated;
     }
 
     /** The value with its range, or null where unknown. */
@@ -50,11 +57,16 @@ public final class Demands {
         return assumed;
     }
 
+    /** The estimate of the ride behind the measures, null where they were not surveyed. */
+    public Estimated estimated() {
+        return estimated;
+    }
+
     /** These demands with some measures changed or added. */
     public Demands with(Map<Measure, Value> changes) {
         Map<Measure, Value> all = new EnumMap<>(Measure.class);
         all.putAll(values);
         all.putAll(changes);
-        return new Demands(all, stretches, assumed);
+        return new Demands(all, stretches, assumed, estimated);
     }
 }

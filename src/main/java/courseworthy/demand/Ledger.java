@@ -78,8 +78,8 @@ final class Ledger {
         return values.get(measure);
     }
 
-    Demands demands(List<StretchFacts> stretches) {
-        return new Demands(values, stretches, assumed);
+    Demands demands(List<StretchFacts> stretches, Estimated estimated) {
+        return new Demands(values, stretches, assumed, estimated);
     }
 
     private static int position(Measure measure, String word) {

@@ -54,15 +54,26 @@ final class Steepness {
 
     /** Over 20 m, or null where neither measured nor written. */
     Range ramp() {
+        Steepest place = rampPlace();
+        return place == null ? null : place.gradient;
+    }
+
+    /** The same with where it is: the middle of the stretch that is written with it. */
+    Steepest rampPlace() {
         if (line != null && line.measured()) {
-            Steepest over = over(20);
-            return over == null ? null : over.gradient;
+            return over(20);
         }
         double steepest = 0;
+        double middle = 0;
+        double from = 0;
         for (Stretch stretch : stretches) {
-            steepest = Math.max(steepest, climbs(stretch) && stretch.steepest() != null ? stretch.steepest() : 0);
+            if (climbs(stretch) && stretch.steepest() != null && stretch.steepest() > steepest) {
+                steepest = stretch.steepest();
+                middle = from + stretch.length() / 2;
+            }
+            from += stretch.length();
         }
-        return steepest > 0 ? Range.exact(steepest) : null;
+        return steepest > 0 ? new Steepest(Range.exact(steepest), middle) : null;
     }
 
     /** Over 100, 500 or 1000 m; null where no elevation is known or the course is shorter. */

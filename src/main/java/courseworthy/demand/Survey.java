@@ -9,6 +9,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.Way;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -52,6 +53,8 @@ public final class Survey {
         List<Steepness.Steepest> hundred = steepest(steepness);
         terrain.write(ledger, on.laps, on.event.forecast().ground());
         Estimate estimate = estimate();
+        Aero aero = new Aero(on, estimate);
+        ledger.range(Measure.AERO_SHARE, aero.share());
         Weathering weather = new Weathering(on, estimate);
         weather.write(ledger);
         new Support(on, estimate, weather).write(ledger);
@@ -59,7 +62,7 @@ public final class Survey {
         rider();
         bikeAtHand();
         rules();
-        return ledger.demands(terrain.facts());
+        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong), aero));
     }
 
     private void extent() {
@@ -114,6 +117,26 @@ public final class Survey {
         return hundred;
     }
 
+    /** The steep pieces that are known, steepest first, and the last long climb. */
+    private List<Estimated.Piece> pieces(Steepness steepness, Climbs.Climb lastLong) {
+        List<Estimated.Piece> out = new ArrayList<>();
+        piece(out, Estimated.Kind.RAMP, 20, steepness.rampPlace());
+        piece(out, Estimated.Kind.HUNDRED, 100, steepness.over(100));
+        piece(out, Estimated.Kind.FIVE_HUNDRED, 500, steepness.over(500));
+        piece(out, Estimated.Kind.KILOMETRE, 1000, steepness.over(1000));
+        if (lastLong != null) {
+            out.add(new Estimated.Piece(Estimated.Kind.LAST_CLIMB, Range.exact(lastLong.gradient()), (lastLong.from() + lastLong.to()) / 2,
+                    lastLong.length()));
+        }
+        return out;
+    }
+
+    private static void piece(List<Estimated.Piece> out, Estimated.Kind kind, double length, Steepness.Steepest place) {
+        if (place != null) {
+            out.add(new Estimated.Piece(kind, place.gradient(), place.middle(), length));
+        }
+    }
+
     private void gradient(Measure measure, Steepness.Steepest found) {
         ledger.range(measure, found == null ? null : found.gradient());
     }
@@ -123,7 +146,6 @@ public final class Survey {
         Estimate estimate = Estimate.of(Way.of(on.course, on.startHeight()), basis, on.course.stretches());
         ledger.range(Measure.HOURS, estimate.total());
         ledger.exact(Measure.SLOW_HOURS, estimate.total().high());
-        ledger.range(Measure.AERO_SHARE, new Aero(on, estimate).share());
         return estimate;
     }
 

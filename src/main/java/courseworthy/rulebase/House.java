@@ -30,6 +30,11 @@ public record House(List<Sheet> sheets, RealPairs pairs, Map<String, Where> join
         return load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).toList();
     }
 
+    /** The gears that exist, for those who need them alone. */
+    public static RealPairs realPairs() {
+        return load().pairs();
+    }
+
     /** Loads the packed rules. @throws IllegalStateException where they are missing or spoilt, which is a fault of the build */
     public static House load() {
         try (InputStream in = House.class.getResourceAsStream(PACKED)) {

@@ -1,5 +1,6 @@
 package courseworthy.rulebase;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -21,9 +22,24 @@ public final class RealPairs {
      * @param hardestTeeth the same as teeth
      * @param step         largest step between neighbouring sprockets, in ticks of the topic
      * @param cassette     the cassette in words
+     * @param teeth        all of them
      */
     record Pair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
-            String cassette) {
+            String cassette, Teeth teeth) {
+    }
+
+    /**
+     * Rings and sprockets that are ridden together.
+     *
+     * @param rings     teeth, the larger ring first
+     * @param sprockets teeth, the smallest first
+     */
+    public record Teeth(List<Integer> rings, List<Integer> sprockets) {
+
+        public Teeth {
+            rings = List.copyOf(rings);
+            sprockets = List.copyOf(sprockets);
+        }
     }
 
     private final List<Pair> pairs;
@@ -34,6 +50,28 @@ public final class RealPairs {
 
     List<Pair> pairs() {
         return pairs;
+    }
+
+    /** All that are ridden on a kind of bike, in the order of the table. */
+    public List<Teeth> on(String bike) {
+        List<Teeth> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            if (pair.bike().equals(bike)) {
+                out.add(pair.teeth());
+            }
+        }
+        return out;
+    }
+
+    /** Those with an easiest and a hardest gear and a largest step, in ticks of the topics; the order is the table's. */
+    public List<Teeth> with(String bike, long easiest, long hardest, long step) {
+        List<Teeth> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            if (pair.bike().equals(bike) && pair.easiest() == easiest && pair.hardest() == hardest && pair.step() == step) {
+                out.add(pair.teeth());
+            }
+        }
+        return out;
     }
 
     /** The easiest gears there are on a kind of bike with one or two chainrings. */

@@ -104,7 +104,8 @@ final class RealPairsReader {
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
         RealPairs.Pair pair = new RealPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST, small, last),
-                small + "/" + last, ratio(HARDEST, large, first), large + "/" + first, largestStep(sprockets), cassette + " sprockets");
+                small + "/" + last, ratio(HARDEST, large, first), large + "/" + first, largestStep(sprockets), cassette + " sprockets",
+                new RealPairs.Teeth(rings.group(2) == null ? List.of(large) : List.of(large, small), sprockets));
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {
             out.add(pair);
         } else {

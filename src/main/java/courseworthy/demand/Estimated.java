@@ -1,0 +1,57 @@
+package courseworthy.demand;
+
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import java.util.List;
+
+/**
+ * The estimate of the ride behind the measures, and what lies where on it.
+ *
+ * @param estimate of the whole event
+ * @param pieces   where it is steep, those that are known
+ * @param aero     where aero extensions can be used
+ */
+public record Estimated(Estimate estimate, List<Piece> pieces, Aero aero) {
+
+    public Estimated {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The piece of a kind, or null where it is not known. */
+    public Piece piece(Kind kind) {
+        for (Piece piece : pieces) {
+            if (piece.kind == kind) {
+                return piece;
+            }
+        }
+        return null;
+    }
+
+    /** What makes a piece of the way worth naming. */
+    public enum Kind {
+        RAMP("steepest ramp"), HUNDRED("steepest 100 m"), FIVE_HUNDRED("steepest 500 m"), KILOMETRE("steepest 1 km"),
+        LAST_CLIMB("last long climb");
+
+        private final String written;
+
+        Kind(String written) {
+            this.written = written;
+        }
+
+        /** As the measure of it is written. */
+        public String written() {
+            return written;
+        }
+    }
+
+    /**
+     * A piece of the way.
+     *
+     * @param kind     what it is
+     * @param gradient rise over length
+     * @param middle   m from the start of a lap
+     * @param length   m
+     */
+    public record Piece(Kind kind, Range gradient, double middle, double length) {
+    }
+}
