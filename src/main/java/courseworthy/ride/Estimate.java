@@ -20,7 +20,11 @@ public final class Estimate {
     /** Power and what can be held for the time agree to this share; for the ends of the range less closely. */
     private static final double AGREED = 5e-4;
     private static final double ENDS_AGREED = 3e-3;
+    /** Of two runs that differ by a few seconds. */
+    private static final double PAIRED_AGREED = 1e-7;
     private static final int MOST_ROUNDS = 40;
+    /** To keep the lowest cadence in the easiest gear a rider gives up to this times the ride's power; else gets off and walks (practice). */
+    private static final double MOST_GROUND = 1.35;
     /** However much is coasted, nobody pedals for long above this share of hour power. */
     private static final double MOST_PEDALLED = 1.2;
 
@@ -32,8 +36,10 @@ public final class Estimate {
     private final Range riding;
     private final Range stops;
     private final Range total;
-    private final double[] arrival;
-    private final double[] speeds;
+    private final Trace trace;
+    private final Ridden whole;
+    private final Ridden thin;
+    private final Run about;
     private double expected;
 
     private Estimate(Way way, Basis basis, List<Stretch> stretches) {
@@ -47,14 +53,13 @@ public final class Estimate {
             cap[i] = Pace.cap(ground, basis.kind(), basis.skill(), basis.wetness());
         }
         double[] turns = turns(stretches);
-        Ridden whole = new Ridden(way, basis.weather(), turns);
-        Ridden thin = new Ridden(way.thinned(), basis.weather(), turns);
+        whole = new Ridden(way, way, basis.weather(), turns);
+        thin = new Ridden(way.thinned(), way, basis.weather(), turns);
         expected = firstGuess().seconds;
-        Run about = held(thin, scenario(Uncertain.NONE, 0), firstGuess(), AGREED);
+        about = held(thin, scenario(Uncertain.NONE, 0), firstGuess(), AGREED);
         expected = about.seconds;
         middle = held(whole, scenario(Uncertain.NONE, 0), about, AGREED);
-        arrival = whole.arrival;
-        speeds = whole.speeds;
+        trace = whole.trace(basis.laps());
         riding = spread(thin, about);
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
         total = riding.plus(stops);
@@ -92,6 +97,7 @@ public final class Estimate {
         double wind;
         double[] rolling;
         double[] cap;
+        Change change = Change.NONE;
     }
 
     /** All in the middle but one, at its fast (1) or slow (-1) end. */
@@ -171,6 +177,46 @@ public final class Estimate {
         return new Range(mid * Math.max(0.3, 1 - Math.sqrt(faster)), mid, mid * (1 + Math.sqrt(slower)));
     }
 
+    /**
+     * Time a change returns over the ride, stops apart, s: above 0 where it is faster. Both sides are ridden with the same uncertain inputs,
+     * so the range is that of the difference. What can be held goes with the time on either side. Worked out on the thinned way, whose error
+     * is the same on both sides.
+     */
+    public Range saved(Change change) {
+        double mid = saved(change, Uncertain.NONE, 0);
+        double down = 0;
+        double up = 0;
+        for (Uncertain which : Uncertain.values()) {
+            if (which != Uncertain.NONE) {
+                double fast = saved(change, which, 1) - mid;
+                double slow = saved(change, which, -1) - mid;
+                down = Math.hypot(down, Math.max(0, -Math.min(fast, slow)));
+                up = Math.hypot(up, Math.max(0, Math.max(fast, slow)));
+            }
+        }
+        return new Range(mid - down, mid, mid + up);
+    }
+
+    private double saved(Change change, Uncertain which, int end) {
+        Scenario s = scenario(which, end);
+        double without = held(thin, s, about, PAIRED_AGREED).seconds;
+        s.change = change;
+        return without - held(thin, s, about, PAIRED_AGREED).seconds;
+    }
+
+    /** The middle ride with a change, step by step. */
+    public Trace trace(Change change) {
+        Scenario s = scenario(Uncertain.NONE, 0);
+        s.change = change;
+        held(whole, s, middle, AGREED);
+        return whole.trace(basis.laps());
+    }
+
+    /** The middle ride, step by step. */
+    public Trace trace() {
+        return trace;
+    }
+
     /** The way made ready for many runs, and what the last of them gave. */
     private static final class Ridden {
         private final int size;
@@ -182,14 +228,31 @@ public final class Estimate {
         private final double[] turns;
         private final int[] stretch;
         private final boolean headings;
+        private final Way way;
+        /** For each step of the way not thinned: the step it went into, and its length, m. */
+        private final int[] stepOf;
+        private final double[] lengths;
         private double[] arrival = new double[0];
         private double[] speeds = new double[0];
+        private double[] powers = new double[0];
+        private double[] changed = new double[0];
         private double seconds;
         private double load;
         private double mean;
 
-        Ridden(Way way, Basis.Weather weather, double[] turnsPerMetre) {
+        Ridden(Way way, Way full, Basis.Weather weather, double[] turnsPerMetre) {
+            this.way = way;
+            stepOf = new int[full.size()];
+            lengths = new double[full.size()];
             size = way.size();
+            int into = 0;
+            for (int i = 0; i < stepOf.length; i++) {
+                lengths[i] = full.length(i);
+                while (into < size - 1 && way.along(into) < full.along(i) - 0.5 * full.length(i)) {
+                    into++;
+                }
+                stepOf[i] = into;
+            }
             length = new double[size];
             sine = new double[size];
             cosine = new double[size];
@@ -214,6 +277,8 @@ public final class Estimate {
         /** Rides all laps at a power that falls about its mean as the rider tires over the expected time. */
         void ride(Scenario s, int laps, double power, double expected) {
             room(laps);
+            prepare(s.change);
+            Gearing gears = s.change.gearing();
             double fade = Endurance.fade(expected);
             double time = 0;
             double fourth = 0;
@@ -223,10 +288,19 @@ public final class Estimate {
             for (int lap = 0; lap < laps; lap++) {
                 for (int i = 0; i < size; i++) {
                     double fresh = power * (1 + fade * (0.5 - Math.min(1, time / expected)));
+                    double most = s.cap[stretch[i]] * s.change.cap();
                     double free = free(s, i, fresh * PowerBalance.EFFICIENCY, v);
-                    double most = s.cap[stretch[i]];
+                    double pedalled = fresh;
+                    if (gears != null && free > gears.fastest() && gears.fastest() < most) {
+                        free = Math.max(gears.fastest(), free(s, i, 0, v));
+                        pedalled = Math.min(fresh, Math.max(0, pedalled(s, i, free)));
+                    } else if (gears != null && free < gears.slowest()) {
+                        double asked = pedalled(s, i, gears.slowest());
+                        pedalled = asked <= power * MOST_GROUND ? asked : fresh;
+                        free = asked <= power * MOST_GROUND ? gears.slowest() : Pace.WALK;
+                    }
                     v = free > most ? most : Math.max(free, Pace.WALK);
-                    double pedalled = free > most ? Math.min(fresh, Math.max(0, pedalled(s, i, v))) : fresh;
+                    pedalled = free > most ? Math.min(fresh, Math.max(0, pedalled(s, i, v))) : pedalled;
                     double dt = length[i] / v + turns[i] * Pace.turn(v);
                     double square = pedalled * pedalled;
                     fourth += square * square * dt;
@@ -234,6 +308,7 @@ public final class Estimate {
                     time += dt;
                     arrival[at] = time;
                     speeds[at] = v;
+                    powers[at] = pedalled;
                     at++;
                 }
             }
@@ -244,7 +319,7 @@ public final class Estimate {
 
         /** Speed by the power balance alone; without headings half of the step is ridden against the wind and half with it. */
         private double free(Scenario s, int i, double wheelPower, double guess) {
-            double air = halfDensity[i] * (s.dragArea + PowerBalance.WHEEL_DRAG);
+            double air = halfDensity[i] * (s.change.dragArea(s.dragArea, share(i)) + PowerBalance.WHEEL_DRAG);
             double steady = steady(s, i);
             double wind = s.wind * head[i];
             double v = PowerBalance.steadySpeed(wheelPower, air, wind, steady, PowerBalance.BEARING_SLOPE, guess);
@@ -256,13 +331,16 @@ public final class Estimate {
         }
 
         private double steady(Scenario s, int i) {
-            return s.mass * PowerBalance.GRAVITY * (s.rolling[stretch[i]] * cosine[i] + s.climbing * sine[i]) + PowerBalance.BEARING_FORCE;
+            double rolling = s.rolling[stretch[i]] * s.change.rollingOn(stretch[i]);
+            return (s.mass + s.change.mass()) * PowerBalance.GRAVITY * (rolling * cosine[i] + s.climbing * sine[i])
+                    + PowerBalance.BEARING_FORCE;
         }
 
         /** Power at the crank that a speed asks for. */
         private double pedalled(Scenario s, int i, double v) {
             double through = v + (headings ? s.wind * head[i] : 0);
-            double air = halfDensity[i] * (s.dragArea + PowerBalance.WHEEL_DRAG) * through * Math.abs(through);
+            double dragArea = s.change.dragArea(s.dragArea, share(i)) + PowerBalance.WHEEL_DRAG;
+            double air = halfDensity[i] * dragArea * through * Math.abs(through);
             return v * (air + steady(s, i) + PowerBalance.BEARING_SLOPE * v) / PowerBalance.EFFICIENCY;
         }
 
@@ -270,7 +348,37 @@ public final class Estimate {
             if (arrival.length != size * laps) {
                 arrival = new double[size * laps];
                 speeds = new double[size * laps];
+                powers = new double[size * laps];
             }
+        }
+
+        /** The share of each step on which the drag changes, from the shares of the steps it was joined of. */
+        private void prepare(Change change) {
+            double[] shares = change.dragOn();
+            if (shares.length == 0) {
+                changed = shares;
+                return;
+            }
+            changed = new double[size];
+            double[] joined = new double[size];
+            for (int i = 0; i < stepOf.length; i++) {
+                changed[stepOf[i]] += shares[i] * lengths[i];
+                joined[stepOf[i]] += lengths[i];
+            }
+            for (int i = 0; i < size; i++) {
+                changed[i] /= joined[i];
+            }
+        }
+
+        private double share(int i) {
+            return changed.length == 0 ? 1 : changed[i];
+        }
+
+        /** What the last ride was, kept apart from the next one. */
+        Trace trace(int laps) {
+            Trace kept = new Trace(way, laps, arrival, speeds, powers);
+            arrival = new double[0];
+            return kept;
         }
     }
 
@@ -348,12 +456,12 @@ public final class Estimate {
 
     /** Speed on a step of a lap, m/s; laps from 0. */
     public double speed(int lap, int step) {
-        return speeds[lap * way.size() + step];
+        return trace.speed(lap * way.size() + step);
     }
 
     /** Riding time to the end of a step of a lap, s; laps from 0. */
     public double arrival(int lap, int step) {
-        return arrival[lap * way.size() + step];
+        return trace.arrival(lap * way.size() + step);
     }
 
     /** Riding time to a distance from the start over all laps, s. */

@@ -1,0 +1,80 @@
+package courseworthy.ride;
+
+/** One ride step by step: laps one after the other, the steps of {@link Estimate#way()} within each. All from the start. */
+public final class Trace {
+
+    private final Way way;
+    private final int laps;
+    private final double[] arrival;
+    private final double[] speed;
+    private final double[] power;
+
+    Trace(Way way, int laps, double[] arrival, double[] speed, double[] power) {
+        this.way = way;
+        this.laps = laps;
+        this.arrival = arrival;
+        this.speed = speed;
+        this.power = power;
+    }
+
+    /** Steps of all laps. */
+    public int size() {
+        return arrival.length;
+    }
+
+    public int laps() {
+        return laps;
+    }
+
+    /** The step of the way that a step of the ride is on. */
+    public int step(int at) {
+        return at % way.size();
+    }
+
+    /** Distance from the start to the end of a step, m. */
+    public double along(int at) {
+        return at / way.size() * way.length() + way.along(at % way.size());
+    }
+
+    /** Riding time to the end of a step, s. */
+    public double arrival(int at) {
+        return arrival[at];
+    }
+
+    /** Time on a step, s. */
+    public double seconds(int at) {
+        return arrival[at] - (at == 0 ? 0 : arrival[at - 1]);
+    }
+
+    /** Mean speed on a step, m/s. */
+    public double speed(int at) {
+        return speed[at];
+    }
+
+    /** Power on the pedals on a step, W; 0 where the rider coasts, brakes or walks. */
+    public double power(int at) {
+        return power[at];
+    }
+
+    /** Riding time of the whole, s. */
+    public double total() {
+        return arrival.length == 0 ? 0 : arrival[arrival.length - 1];
+    }
+
+    /** Riding time to a distance from the start over all laps, s. */
+    public double arrivalAt(double distance) {
+        int low = 0;
+        int high = arrival.length - 1;
+        while (low < high) {
+            int between = (low + high) >>> 1;
+            if (along(between) < distance) {
+                low = between + 1;
+            } else {
+                high = between;
+            }
+        }
+        double length = way.length(step(low));
+        double part = Math.max(0, Math.min(1, 1 - (along(low) - distance) / length));
+        return arrival[low] - seconds(low) * (1 - part);
+    }
+}
