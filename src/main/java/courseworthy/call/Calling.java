@@ -15,7 +15,6 @@ import courseworthy.rulebase.Stage;
 import courseworthy.rulebase.Untold;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topic.Applies;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -88,28 +87,13 @@ public final class Calling {
     private void settle(int layer) {
         for (Topic topic : Topics.ofLayer(layer)) {
             List<Claim> said = claims.getOrDefault(topic, List.of());
-            String why = whyNot(topic);
+            String why = Applying.whyNot(topic, decisions);
             Decision decision = why.isEmpty() ? Settling.settle(topic, said) : Settling.notApplicable(topic, said, why);
             boolean known = decision.status() == Status.SETTLED;
             decisions.put(topic, decision);
             settled.put(topic, new Settled(topic, known, known ? decision.value() : 0));
         }
         demands = demands.with(Derived.after(layer, demands, Collections.unmodifiableMap(settled)));
-    }
-
-    /** Why a topic does not apply, in words; empty where it does. */
-    private String whyNot(Topic topic) {
-        for (Applies condition : topic.applies()) {
-            Decision on = decisions.get(Topics.of(condition.topic()));
-            if (on.status() != Status.SETTLED) {
-                return "Hangs on " + on.topic() + ", which is " + on.status().words() + ".";
-            }
-            if (!condition.options().contains(on.topic().text(on.value()))) {
-                return "Applies where " + on.topic() + " is " + String.join(" or ", condition.options()) + "; here it is "
-                        + on.topic().text(on.value()) + ".";
-            }
-        }
-        return "";
     }
 
     private Call outcome(List<Untold> couldNotTell) {

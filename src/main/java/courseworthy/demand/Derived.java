@@ -5,8 +5,12 @@ import courseworthy.ride.Range;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Measures that are known only once earlier layers are settled. */
 public final class Derived {
@@ -14,7 +18,22 @@ public final class Derived {
     /** Pressures are known once widths, casings and inserts are. */
     private static final int PRESSURES_AFTER = 5;
 
+    private static final Set<Measure> READ = Collections.unmodifiableSet(EnumSet.of(Measure.START_LINE_MASS, Measure.BIKE_AT_HAND,
+            Measure.PAVED_SHARE, Measure.WORST_ROUGHNESS));
+    private static final List<String> TOPICS_READ = List.of("bike", "front tyre width", "rear tyre width", "front tyre casing",
+            "rear tyre casing", "front insert", "rear insert");
+
     private Derived() {
+    }
+
+    /** The measures from which others derive. */
+    public static Set<Measure> read() {
+        return READ;
+    }
+
+    /** The topics from which measures derive. */
+    public static List<String> topicsRead() {
+        return TOPICS_READ;
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.drools.model.PatternDSL.pattern;
 import static org.drools.model.PatternDSL.rule;
 
 import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
@@ -17,6 +18,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -52,6 +54,7 @@ public final class DroolsRules implements Rules {
     private static final String JOINS = PACKAGE + "joins";
     private static final String HEARD = "heard";
 
+    private final List<Row> rows;
     private final Map<Integer, List<Row>> byLayer;
     private final RealPairs pairs;
     private final KieBase network;
@@ -65,6 +68,7 @@ public final class DroolsRules implements Rules {
      * @throws IllegalArgumentException where two rows have one id: the network would keep only the last
      */
     public DroolsRules(List<Row> rows, House house) {
+        this.rows = List.copyOf(rows);
         this.byLayer = Speaker.byLayer(rows);
         this.pairs = house.pairs();
         List<Model> models = compiled();
@@ -218,6 +222,30 @@ public final class DroolsRules implements Rules {
     /** The joins as they sign their limits, for listing them. */
     public List<Author> joins() {
         return List.copyOf(joins.values());
+    }
+
+    /** The rows, in the order given. */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** What the joins say of what is settled; without a stage no row speaks. */
+    public List<Claim> joined(Collection<Settled> settled) {
+        Heard heard = new Heard(joins);
+        KieSession session = network.newKieSession();
+        try {
+            session.setGlobal(HEARD, heard);
+            session.insert(pairs);
+            for (Settled one : settled) {
+                if (one.known()) {
+                    session.insert(new Chosen(one));
+                }
+            }
+            session.fireAllRules();
+            return heard.speaker().said().claims();
+        } finally {
+            session.dispose();
+        }
     }
 
     @Override

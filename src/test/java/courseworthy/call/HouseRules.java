@@ -2,7 +2,6 @@ package courseworthy.call;
 
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
-import courseworthy.rulebase.Rules;
 
 /** The shipped rules, joins included, for tests. */
 final class HouseRules {
@@ -10,7 +9,7 @@ final class HouseRules {
     private HouseRules() {
     }
 
-    static Rules read() {
+    static DroolsRules read() {
         return new DroolsRules(House.rules(), House.load());
     }
 }

@@ -1,0 +1,39 @@
+package courseworthy.call;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+
+/**
+ * A change in one stated measure that changes a decision, all other stated measures held; nothing nearer on that side does.
+ *
+ * @param measure   what changes
+ * @param from      its value now, in ticks or positions
+ * @param to        the nearest value with which the decision is another
+ * @param way       in which direction
+ * @param inRange   whether {@code to} lies in the measure's own range, so that the decision may be the other already
+ * @param decision  the decision it then is
+ */
+public record Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision) {
+
+    /** Directions. */
+    public enum Way {
+        UP("up"), DOWN("down"),
+        /** To another value of a measure whose values have no order. */
+        OVER("over");
+
+        private final String word;
+
+        Way(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** How large the change is, as {@link Size} has it. */
+    public double size() {
+        return Size.of(measure, from, to);
+    }
+}

@@ -1,0 +1,121 @@
+package courseworthy.call;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.function.Predicate;
+
+/**
+ * What would change a decision: stated measures are varied one at a time with all others held, and at every place where something can
+ * turn, nearest first, the call is settled anew through all layers. Exact, not sampled; what rules ask of single stretches is held too.
+ */
+public final class Flips {
+
+    /** Smallest first; equals in the order of the catalogue. */
+    private static final Comparator<Flip> BY_SIZE = Comparator.comparingDouble(Flip::size).thenComparing(Flip::measure)
+            .thenComparing(Flip::way).thenComparingLong(Flip::to);
+
+    /** Told how far a search has come. */
+    @FunctionalInterface
+    public interface Progress {
+        void at(int done, int of);
+    }
+
+    private final Call call;
+    private final Trial trial;
+    private final Decision now;
+    private final Progress progress;
+
+    /**
+     * Prepares to vary what bears on a topic.
+     *
+     * @param rules    the rules that made the call
+     * @param call     the call as it is
+     * @param topic    the topic whose decision is to change
+     * @param progress told as measures are done
+     */
+    public Flips(DroolsRules rules, Call call, Topic topic, Progress progress) {
+        this.call = call;
+        this.now = call.on(topic);
+        this.trial = new Trial(rules, call, topic);
+        this.progress = progress;
+    }
+
+    /** The nearest change of each measure, in each direction, that makes the decision another; smallest first. */
+    public List<Flip> any() {
+        return where(decision -> Trial.differ(decision, now));
+    }
+
+    /** The nearest change of each measure, in each direction, that brings a value; smallest first. */
+    public List<Flip> to(long value) {
+        return where(decision -> decision.value() != null && decision.value() == value);
+    }
+
+    private List<Flip> where(Predicate<Decision> wanted) {
+        List<Flip> out = new ArrayList<>();
+        Set<Measure> measures = trial.upstream().measures();
+        int done = 0;
+        for (Measure measure : measures) {
+            Value value = call.demands().get(measure);
+            if (value != null) {
+                flips(measure, value, wanted, out);
+            }
+            progress.at(++done, measures.size());
+        }
+        out.sort(BY_SIZE);
+        return out;
+    }
+
+    private void flips(Measure measure, Value value, Predicate<Decision> wanted, List<Flip> out) {
+        SortedSet<Long> places = Places.of(trial, measure, value.mid());
+        if (ordered(measure)) {
+            nearest(measure, value, up(places, value.mid()), Flip.Way.UP, wanted, out);
+            nearest(measure, value, down(places, value.mid()), Flip.Way.DOWN, wanted, out);
+        } else {
+            for (long place : places) {
+                nearest(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.Way.OVER, wanted, out);
+            }
+        }
+    }
+
+    private static boolean ordered(Measure measure) {
+        return switch (measure.scale().kind()) {
+            case QUANTITY, WORDS -> true;
+            case OPTIONS, YES_NO -> false;
+        };
+    }
+
+    /** The places above a value, nearest first. */
+    private static List<Long> up(SortedSet<Long> places, long value) {
+        return List.copyOf(places.tailSet(value + 1));
+    }
+
+    /** The last values before each place at or below a value, nearest first. */
+    private static List<Long> down(SortedSet<Long> places, long value) {
+        List<Long> out = new ArrayList<>();
+        for (long place : places.headSet(value + 1)) {
+            if (place > places.first()) {
+                out.add(0, place - 1);
+            }
+        }
+        return out;
+    }
+
+    private void nearest(Measure measure, Value value, List<Long> candidates, Flip.Way way, Predicate<Decision> wanted, List<Flip> out) {
+        for (long candidate : candidates) {
+            Decision decision = trial.with(measure, candidate);
+            if (wanted.test(decision)) {
+                boolean inRange = candidate >= value.low() && candidate <= value.high();
+                out.add(new Flip(measure, value.mid(), candidate, way, inRange, decision));
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package courseworthy.call;
+
+import courseworthy.call.Upstream.Slot;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.rulebase.Reads;
+import courseworthy.rulebase.Saying;
+import courseworthy.rulebase.Subject;
+import courseworthy.topic.Topic;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * Where a decision can change as one measure does: from one of these values to just below the next, every rule says the same. They are
+ * where a test of the measure turns, and every value at which a claim that comes from the measure is another one, as far as any other
+ * claim or what is sensible for the topic reaches. A measure from which others derive may change something with every tick.
+ */
+final class Places {
+
+    /** Nobody rides where it is colder, C. */
+    private static final double COLDEST = -50;
+    /** A measure from which others derive is followed up to so many times its value. */
+    private static final int DERIVED_UP_TO = 3;
+
+    private final Trial trial;
+    private final Upstream upstream;
+    private final Measure measure;
+    private final long now;
+    private final SortedSet<Long> places = new TreeSet<>();
+
+    private Places(Trial trial, Measure measure, long now) {
+        this.trial = trial;
+        this.upstream = trial.upstream();
+        this.measure = measure;
+        this.now = now;
+    }
+
+    /** The least value a measure can have. */
+    static long least(Measure measure) {
+        long least = Subject.of(measure).least();
+        return least == Long.MIN_VALUE ? measure.scale().resolution().ticks(COLDEST) : least;
+    }
+
+    /**
+     * The places of a measure, ascending, the least value it can have first.
+     *
+     * @param now its value
+     */
+    static SortedSet<Long> of(Trial trial, Measure measure, long now) {
+        Places out = new Places(trial, measure, now);
+        out.places.add(least(measure));
+        if (measure.scale().kind() == Scale.Kind.QUANTITY) {
+            out.quantity();
+        } else {
+            out.every(0, measure.scale().words().size() - 1);
+        }
+        out.places.removeIf(place -> place < least(measure) || place > Size.most(measure));
+        return out.places;
+    }
+
+    private void every(long least, long most) {
+        for (long value = least; value <= most; value++) {
+            places.add(value);
+        }
+    }
+
+    private void quantity() {
+        if (upstream.derives() && Derived.read().contains(measure)) {
+            long most = Size.most(measure);
+            every(least(measure), most == Long.MAX_VALUE ? DERIVED_UP_TO * now : most);
+        }
+        for (Slot slot : upstream.readers(measure)) {
+            Reads.turns(slot.row(), measure, places);
+            for (Saying saying : slot.row().sayings()) {
+                if (saying.worth() instanceof Saying.Times times && times.measure() == measure) {
+                    steps(saying, times);
+                }
+            }
+        }
+    }
+
+    /** The values at which a claim that comes from the measure is another one. */
+    private void steps(Saying saying, Saying.Times times) {
+        Topic topic = saying.topic();
+        long low = topic.least();
+        long high = Math.max(topic.most(), times.on(topic, now));
+        for (long value : trial.mayBeSaid(topic)) {
+            low = Math.min(low, value);
+            high = Math.max(high, value);
+        }
+        long room = 2 * topic.step() + 2;
+        follow(topic, times, low - room, high + room);
+    }
+
+    private void follow(Topic topic, Saying.Times times, long low, long high) {
+        long value = first(topic, times, low);
+        long worth = times.on(topic, value);
+        while (worth <= high && value <= Size.most(measure)) {
+            places.add(value);
+            value = first(topic, times, worth + 1);
+            if (times.on(topic, value) == worth) {
+                return;
+            }
+            worth = times.on(topic, value);
+        }
+        places.add(value);
+    }
+
+    /** The least value that makes a claim of at least so much; claims grow with the measure. */
+    private long first(Topic topic, Saying.Times times, long wanted) {
+        long low = least(measure);
+        long high = Math.max(1, Math.abs(now));
+        while (times.on(topic, high) < wanted && high < Integer.MAX_VALUE) {
+            high *= 2;
+        }
+        while (low < high) {
+            long middle = Math.floorDiv(low + high, 2);
+            if (times.on(topic, middle) >= wanted) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return high;
+    }
+}

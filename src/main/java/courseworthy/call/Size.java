@@ -1,0 +1,57 @@
+package courseworthy.call;
+
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.units.Dimension;
+
+/**
+ * How large a change in a measure is, so that changes in different measures can be put in order: as a part of the whole scale where
+ * there is one, else as a part of the larger value. The order is a convenience; the changes themselves are exact.
+ */
+final class Size {
+
+    /** Ends of a scale that goes no further, in its base unit: roughness to 5, mtb:scale to 6, a share to all. */
+    private static final double ROUGHEST = 5;
+    private static final double HARDEST_GRADE = 6;
+    private static final double ALL = 1;
+    /** Between a frosty and a hot day, K. */
+    private static final double TEMPERATURES = 40;
+
+    private Size() {
+    }
+
+    /** From 0 for none to 1 for all there is. */
+    static double of(Measure measure, long from, long to) {
+        Scale scale = measure.scale();
+        double apart = Math.abs((double) to - from);
+        return switch (scale.kind()) {
+            case YES_NO, OPTIONS -> 1;
+            case WORDS -> apart / (scale.words().size() - 1);
+            case QUANTITY -> quantity(measure, apart, Math.max(Math.abs(from), Math.abs(to)));
+        };
+    }
+
+    private static double quantity(Measure measure, double apart, double larger) {
+        if (measure.scale().resolution().unit().dimension() == Dimension.TEMPERATURE) {
+            return measure.scale().resolution().base(1) * apart / TEMPERATURES;
+        }
+        long most = most(measure);
+        return apart / (most == Long.MAX_VALUE ? larger : most);
+    }
+
+    /** The largest value a measure can have, {@link Long#MAX_VALUE} where there is none. */
+    static long most(Measure measure) {
+        Scale scale = measure.scale();
+        if (scale.kind() != Scale.Kind.QUANTITY) {
+            return scale.words().size() - 1;
+        }
+        if (!scale.bands().isEmpty()) {
+            return scale.resolution().ticks(ROUGHEST);
+        }
+        if (measure == Measure.TECHNICAL_GRADE || measure == Measure.HARDEST_TECHNICAL_GRADE) {
+            return scale.resolution().ticks(HARDEST_GRADE);
+        }
+        boolean share = scale.resolution().unit().dimension() == Dimension.SHARE;
+        return share ? scale.resolution().ticks(ALL) : Long.MAX_VALUE;
+    }
+}

@@ -1,0 +1,108 @@
+package courseworthy.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Flips the slow way: the whole call for every value of a measure, with nothing left out and nothing remembered. */
+final class TickByTick {
+
+    private final DroolsRules rules;
+    private final Demands demands;
+    private final Call call;
+    private final Map<Topic, List<Flip>> found = new HashMap<>();
+
+    TickByTick(DroolsRules rules, Demands demands) {
+        this.rules = rules;
+        this.demands = demands;
+        this.call = Calling.call(rules, demands);
+    }
+
+    Call call() {
+        return call;
+    }
+
+    /** The flips that a search finds on a topic. */
+    List<Flip> found(Topic topic) {
+        return found.computeIfAbsent(topic, t -> new Flips(rules, call, t, (done, of) -> { }).any());
+    }
+
+    /** The whole call with one measure changed. */
+    Call with(Measure measure, long value) {
+        return Calling.call(rules, demands.with(Map.of(measure, Value.exact(value))));
+    }
+
+    /**
+     * Compares what a search finds with what every value between two ends gives, on some topics.
+     *
+     * @return how many flips there were
+     */
+    int agree(Measure measure, long least, long most, List<Topic> topics) {
+        long now = demands.get(measure).mid();
+        Map<Long, Call> calls = new HashMap<>();
+        for (long value = least; value <= most; value++) {
+            calls.put(value, with(measure, value));
+        }
+        int flips = 0;
+        for (Topic topic : topics) {
+            Map<Flip.Way, List<Long>> expected = new EnumMap<>(Flip.Way.class);
+            if (ordered(measure)) {
+                first(calls, topic, now, 1, most, Flip.Way.UP, expected);
+                first(calls, topic, now, -1, least, Flip.Way.DOWN, expected);
+            } else {
+                over(calls, topic, now, expected);
+            }
+            assertThat(within(topic, measure, least, most)).as("%s as %s changes from %s", topic, measure, now).isEqualTo(expected);
+            flips += expected.size();
+        }
+        return flips;
+    }
+
+    private static boolean ordered(Measure measure) {
+        return measure.scale().kind() == Scale.Kind.QUANTITY || measure.scale().kind() == Scale.Kind.WORDS;
+    }
+
+    private void first(Map<Long, Call> calls, Topic topic, long now, long step, long end, Flip.Way way,
+            Map<Flip.Way, List<Long>> out) {
+        for (long value = now + step; step > 0 ? value <= end : value >= end; value += step) {
+            if (another(calls.get(value), topic)) {
+                out.put(way, List.of(value));
+                return;
+            }
+        }
+    }
+
+    private void over(Map<Long, Call> calls, Topic topic, long now, Map<Flip.Way, List<Long>> out) {
+        List<Long> values = calls.keySet().stream().sorted().filter(value -> value != now && another(calls.get(value), topic)).toList();
+        if (!values.isEmpty()) {
+            out.put(Flip.Way.OVER, values);
+        }
+    }
+
+    private boolean another(Call with, Topic topic) {
+        Decision now = call.on(topic);
+        return with.on(topic).status() != now.status() || !java.util.Objects.equals(with.on(topic).value(), now.value());
+    }
+
+    private Map<Flip.Way, List<Long>> within(Topic topic, Measure measure, long least, long most) {
+        Map<Flip.Way, List<Long>> out = new EnumMap<>(Flip.Way.class);
+        for (Flip flip : found(topic)) {
+            if (flip.measure() == measure && flip.to() >= least && flip.to() <= most) {
+                out.computeIfAbsent(flip.way(), way -> new ArrayList<>()).add(flip.to());
+            }
+        }
+        out.replaceAll((way, values) -> values.stream().sorted().toList());
+        return out;
+    }
+}
