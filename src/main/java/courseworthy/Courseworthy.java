@@ -7,8 +7,11 @@ import courseworthy.brief.Briefs;
 import courseworthy.brief.Catalogue;
 import courseworthy.brief.CourseLine;
 import courseworthy.brief.CourseText;
+import courseworthy.brief.GearsMarkdown;
+import courseworthy.brief.GearsText;
 import courseworthy.brief.JsonBrief;
 import courseworthy.brief.JsonCatalogue;
+import courseworthy.brief.JsonGears;
 import courseworthy.brief.TopicText;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
@@ -26,9 +29,11 @@ import courseworthy.problem.Spelling;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
+import courseworthy.rulebase.House;
 import courseworthy.rulebase.Rules;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
+import courseworthy.worth.GearChoice;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -94,6 +99,17 @@ public final class Courseworthy {
         };
     }
 
+    /** What a course asks of the gears, and what those that are ridden together give. */
+    public String gears(Request request, Format format, boolean colours) {
+        Answer answer = answer(request);
+        GearChoice choice = GearChoice.of(answer.call(), House.realPairs());
+        return switch (format) {
+            case TEXT -> GearsText.of(answer.brief(), choice, colours);
+            case JSON -> JsonGears.of(answer.brief(), choice);
+            case MARKDOWN -> GearsMarkdown.of(answer.brief(), choice);
+        };
+    }
+
     /** A course by itself. */
     public String course(String file, String ground, Format format, boolean colours) {
         Faults faults = new Faults();
@@ -144,7 +160,15 @@ public final class Courseworthy {
         return format == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours);
     }
 
+    /** A brief and the call it was made of. */
+    private record Answer(Call call, Brief brief) {
+    }
+
     private Brief brief(Request request) {
+        return answer(request).brief();
+    }
+
+    private Answer answer(Request request) {
         Faults faults = new Faults();
         Inputs inputs = new Inputs(home, faults);
         Rider rider = inputs.rider(request.rider());
@@ -156,7 +180,7 @@ public final class Courseworthy {
         Rules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
-        return Briefs.of(course, rider, event, call, Checklists.of(call, event));
+        return new Answer(call, Briefs.of(course, rider, event, call, Checklists.of(call, event)));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import courseworthy.claim.Author;
 import courseworthy.demand.Scale;
+import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.units.Resolution;
 import java.io.IOException;
@@ -144,6 +145,25 @@ final class Json {
     void number(String field, BigDecimal value) throws IOException {
         out.writeFieldName(field);
         out.writeNumber(plain(value));
+    }
+
+    /** A bare number in a list. */
+    void number(long value) throws IOException {
+        out.writeNumber(value);
+    }
+
+    /** To some decimals. */
+    void decimal(String field, double value, int decimals) throws IOException {
+        number(field, BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** A likely value and its ends, to some decimals. */
+    void range(String field, Range range, int decimals) throws IOException {
+        object(field);
+        decimal("value", range.mid(), decimals);
+        decimal("low", range.low(), decimals);
+        decimal("high", range.high(), decimals);
+        close();
     }
 
     /** Metres to a tenth; null where unknown. */

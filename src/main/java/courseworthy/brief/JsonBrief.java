@@ -74,6 +74,11 @@ public final class JsonBrief {
     }
 
     private void head(Brief brief) throws IOException {
+        head(json, brief);
+    }
+
+    /** Whose brief it is and for what, as fields of the open object. */
+    static void head(Json json, Brief brief) throws IOException {
         json.string("role", brief.role());
         json.string("date", brief.date() == null ? null : brief.date().toString());
         json.string("event", brief.event());

@@ -9,9 +9,10 @@ import java.util.List;
  *
  * @param estimate of the whole event
  * @param pieces   where it is steep, those that are known
+ * @param sprint   power of the finishing sprint, W; null where there is none
  * @param aero     where aero extensions can be used
  */
-public record Estimated(Estimate estimate, List<Piece> pieces, Aero aero) {
+public record Estimated(Estimate estimate, List<Piece> pieces, Range sprint, Aero aero) {
 
     public Estimated {
         pieces = List.copyOf(pieces);
@@ -51,7 +52,8 @@ public record Estimated(Estimate estimate, List<Piece> pieces, Aero aero) {
      * @param gradient rise over length
      * @param middle   m from the start of a lap
      * @param length   m
+     * @param power    what is pedalled there on the last lap, as tired as the hour finds the rider, W
      */
-    public record Piece(Kind kind, Range gradient, double middle, double length) {
+    public record Piece(Kind kind, Range gradient, double middle, double length, Range power) {
     }
 }

@@ -22,6 +22,8 @@ final class Gears {
     /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
     private static final double SURGE = 1.2;
     private static final double MOST_SURGE = 1.4;
+    /** The same on 500 m, two to four minutes, and at most on 1 km (practice). */
+    private static final double LONG_SURGE = 1.1;
     /** A top gear is turned at this share of the highest cadence, but in a sprint at all of it (practice). */
     private static final double COMFORTABLE = 0.92;
     /** Pedalling pays where it gains this much speed over coasting (practice). */
@@ -33,7 +35,7 @@ final class Gears {
     /** Wind at the rider's height that may push where none is forecast, m/s. */
     private static final Range SOME_TAILWIND = new Range(0, 1, 2);
     /** Power of a sprint of 20 s or so after hours of racing, times hour power (practice, no source). */
-    private static final double SPRINT = 3;
+    private static final Range SPRINT = Range.within(3, 0.5);
     /** No faster than this, m/s, in steps of so much. */
     private static final double FASTEST = 100;
     private static final double FINE = 0.05;
@@ -80,24 +82,44 @@ final class Gears {
         return easiest;
     }
 
-    /** A little over hour power, by how tired the rider is on the last lap there; at the low end the ride's own power. */
     private Range whereSteepest(Steepness.Steepest steepest) {
-        double at = (on.laps - 1) * way.length() + Math.min(way.length(), steepest.middle());
+        return ratio(surge(steepest.middle(), SURGE, MOST_SURGE), steepest.gradient(), steepest.middle());
+    }
+
+    /** So many times hour power, by how tired the rider is there on the last lap; at the low end the ride's own power. */
+    private Range surge(double middle, double likely, double most) {
+        double at = (on.laps - 1) * way.length() + Math.min(way.length(), middle);
         double seconds = estimate.arrivalAt(at);
         double tired = 1 + Math.min(0, estimate.freshness(seconds));
         double hour = on.hourPower.mid() * tired;
         double riding = Math.min(hour, estimate.powerAt(seconds));
-        return ratio(new Range(riding, hour * SURGE, hour * MOST_SURGE), steepest.gradient(), steepest.middle());
+        return new Range(riding, hour * likely, hour * most);
     }
 
-    /** On the power of that hour of the ride. */
     private Range onTheLastClimb(Climbs.Climb climb) {
-        double top = (on.laps - 1) * way.length() + Math.min(way.length(), climb.to());
+        return ratio(powerAtTheTop(climb.to()), Range.exact(climb.gradient()), (climb.from() + climb.to()) / 2);
+    }
+
+    /** The power of that hour of the ride, on the last lap. */
+    private Range powerAtTheTop(double to) {
+        double top = (on.laps - 1) * way.length() + Math.min(way.length(), to);
         double tired = estimate.powerAt(estimate.arrivalAt(top));
-        double off = tired * (1 - on.hourPower.low() / on.hourPower.mid());
-        double more = tired * (on.hourPower.high() / on.hourPower.mid() - 1);
-        Range power = new Range(tired - off, tired, tired + more);
-        return ratio(power, Range.exact(climb.gradient()), (climb.from() + climb.to()) / 2);
+        return on.hourPower.times(tired / on.hourPower.mid());
+    }
+
+    /** What is pedalled on a piece: the shorter it is, the more (practice). */
+    Range power(Estimated.Kind kind, double middle, double length) {
+        return switch (kind) {
+            case RAMP, HUNDRED -> surge(middle, SURGE, MOST_SURGE);
+            case FIVE_HUNDRED -> surge(middle, LONG_SURGE, SURGE);
+            case KILOMETRE -> surge(middle, 1, LONG_SURGE);
+            case LAST_CLIMB -> powerAtTheTop(middle + length / 2);
+        };
+    }
+
+    /** What a finishing sprint gives, W; null where the ride has none. */
+    Range sprintPower() {
+        return on.training || "finish".equals(on.aim) ? null : SPRINT.times(on.hourPower.mid());
     }
 
     private Range ratio(Range power, Range gradient, double where) {
@@ -151,13 +173,14 @@ final class Gears {
      * slipstream, so on a drag half-way between.
      */
     private double sprint(double tailwind, double groupShare) {
-        if (on.training || "finish".equals(on.aim)) {
+        Range sprint = sprintPower();
+        if (sprint == null) {
             return 0;
         }
         int last = on.course.stretches().size() - 1;
         double dragArea = (dragArea(0) + dragArea(groupShare)) / 2;
         double free = PowerBalance.of(on.startLineMass.mid(), dragArea, estimate.rolling(last).mid())
-                .speed(SPRINT * on.hourPower.mid(), -tailwind, 0, density);
+                .speed(sprint.mid(), -tailwind, 0, density);
         return Math.min(free, estimate.cap(last).high());
     }
 

@@ -58,11 +58,12 @@ public final class Survey {
         Weathering weather = new Weathering(on, estimate);
         weather.write(ledger);
         new Support(on, estimate, weather).write(ledger);
-        new Gears(on, estimate).write(ledger, hundred, lastLong);
+        Gears gears = new Gears(on, estimate);
+        gears.write(ledger, hundred, lastLong);
         rider();
         bikeAtHand();
         rules();
-        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong), aero));
+        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero));
     }
 
     private void extent() {
@@ -117,23 +118,24 @@ public final class Survey {
         return hundred;
     }
 
-    /** The steep pieces that are known, steepest first, and the last long climb. */
-    private List<Estimated.Piece> pieces(Steepness steepness, Climbs.Climb lastLong) {
+    /** The steep pieces that are known, and the last long climb. */
+    private static List<Estimated.Piece> pieces(Steepness steepness, Climbs.Climb lastLong, Gears gears) {
         List<Estimated.Piece> out = new ArrayList<>();
-        piece(out, Estimated.Kind.RAMP, 20, steepness.rampPlace());
-        piece(out, Estimated.Kind.HUNDRED, 100, steepness.over(100));
-        piece(out, Estimated.Kind.FIVE_HUNDRED, 500, steepness.over(500));
-        piece(out, Estimated.Kind.KILOMETRE, 1000, steepness.over(1000));
+        piece(out, Estimated.Kind.RAMP, 20, steepness.rampPlace(), gears);
+        piece(out, Estimated.Kind.HUNDRED, 100, steepness.over(100), gears);
+        piece(out, Estimated.Kind.FIVE_HUNDRED, 500, steepness.over(500), gears);
+        piece(out, Estimated.Kind.KILOMETRE, 1000, steepness.over(1000), gears);
         if (lastLong != null) {
-            out.add(new Estimated.Piece(Estimated.Kind.LAST_CLIMB, Range.exact(lastLong.gradient()), (lastLong.from() + lastLong.to()) / 2,
-                    lastLong.length()));
+            Range gradient = Range.exact(lastLong.gradient());
+            Steepness.Steepest climb = new Steepness.Steepest(gradient, (lastLong.from() + lastLong.to()) / 2);
+            piece(out, Estimated.Kind.LAST_CLIMB, lastLong.length(), climb, gears);
         }
         return out;
     }
 
-    private static void piece(List<Estimated.Piece> out, Estimated.Kind kind, double length, Steepness.Steepest place) {
+    private static void piece(List<Estimated.Piece> out, Estimated.Kind kind, double length, Steepness.Steepest place, Gears gears) {
         if (place != null) {
-            out.add(new Estimated.Piece(kind, place.gradient(), place.middle(), length));
+            out.add(new Estimated.Piece(kind, place.gradient(), place.middle(), length, gears.power(kind, place.middle(), length)));
         }
     }
 

@@ -1,0 +1,94 @@
+package courseworthy.brief;
+
+import courseworthy.ride.Range;
+import courseworthy.worth.Climbed;
+import courseworthy.worth.GearChoice;
+import courseworthy.worth.Geared;
+import courseworthy.worth.Spinning;
+import courseworthy.worth.Sprint;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sentences on gears, the same for every output that is read by people. */
+final class GearWords {
+
+    private GearWords() {
+    }
+
+    /** What the figures go by. */
+    static List<String> basis(GearChoice choice) {
+        List<String> out = new ArrayList<>();
+        out.add("Rear tyre " + Words.number(choice.width() * 1000, 0) + " mm. Cadence: " + Words.number(choice.lowest().mid(), 0)
+                + " /min at the lowest, " + Words.number(choice.highest().mid(), 0) + " at the highest; gears are changed at "
+                + Words.number(choice.usual(), 0) + ", half-way between.");
+        if (!choice.bike().equals(choice.ridden())) {
+            out.add("The ride is estimated on a " + choice.ridden() + " bike, the gears are those of a " + choice.bike() + " bike.");
+        }
+        return out;
+    }
+
+    /** The gear with ratio and development. */
+    static String gear(courseworthy.worth.Gear gear, double circumference) {
+        return gear.teeth() + " (" + Words.number(gear.ratio(), 3) + ", " + Words.number(gear.development(circumference), 2) + " m a turn)";
+    }
+
+    /** {@code 69 /min (50 to 95), 34 N m at the crank}. */
+    static String turned(Climbed climbed) {
+        return Figures.cadence(climbed.cadence()) + (climbed.walked() ? "; walking is as fast" : "");
+    }
+
+    static List<String> atSpeed(Geared geared) {
+        List<String> out = new ArrayList<>();
+        out.add("Spun out from " + Figures.speed(geared.topSpeed()) + ".");
+        out.add("Alone: " + spinning(geared.alone()) + ".");
+        out.add("In a group: " + spinning(geared.group()) + ".");
+        if (geared.sprint() != null) {
+            out.add("In the sprint: " + sprint(geared.sprint()) + ".");
+        }
+        return out;
+    }
+
+    private static String spinning(Spinning spinning) {
+        if (spinning.none()) {
+            return "never spun out";
+        }
+        return distance(spinning.metres()) + " spun out, which costs " + Figures.time(spinning.cost());
+    }
+
+    private static String distance(Range metres) {
+        return metres.high() < 1000 ? Figures.range(metres, 0, "m") : Figures.range(metres.times(0.001), 1, "km");
+    }
+
+    private static String sprint(Sprint sprint) {
+        String gives = Figures.watts(sprint.power()) + " would hold " + Figures.speed(sprint.speed());
+        return sprint.cost().high() < 0.05 ? gives + ", and the gear lets it"
+                : gives + "; the gear costs " + Figures.range(sprint.cost(), 1, "s") + " over 200 m";
+    }
+
+    /** What is not pedalled in any gear, and what is pedalled too slowly. */
+    static String besides(Geared geared, GearChoice choice) {
+        return "Coasting and braking " + Figures.time(geared.coasting()) + "; at walking pace " + Figures.time(geared.walking())
+                + "; in the easiest gear below " + Words.number(choice.lowest().mid(), 0) + " /min " + Figures.time(geared.grinding()) + ".";
+    }
+
+    /** The cadence on a piece, empty where the piece is not known. */
+    static String cadence(Geared geared, courseworthy.demand.Estimated.Kind kind) {
+        for (Climbed climbed : geared.climbed()) {
+            if (climbed.kind() == kind) {
+                return Words.number(climbed.cadence().mid(), 0) + " /min";
+            }
+        }
+        return "";
+    }
+
+    static String step(Geared geared) {
+        return Figures.percent(geared.drivetrain().largestStep());
+    }
+
+    static final String SPUN_OUT_MEANS = "Spun out: more power would be pedalled than the hardest gear takes at the highest cadence. The cost is"
+            + " against a gear hard enough, on the same power.";
+    static final String COMMON_MEANS = "Of what is ridden together on this kind of bike: what nothing else beats in easiest gear, hardest gear"
+            + " and largest step at once, nearest the decided. What the makers publish for a drivetrain leads.";
+    static final String TORQUE_MEANS = "Speed and cadence are for the power that is pedalled there on the last lap, as tired as the hour finds"
+            + " the rider; crank torque is the mean over a turn.";
+}

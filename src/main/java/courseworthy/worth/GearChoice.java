@@ -1,0 +1,113 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Estimated;
+import courseworthy.demand.Estimated.Piece;
+import courseworthy.ride.BikeKind;
+import courseworthy.ride.Range;
+import courseworthy.rulebase.RealPairs;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What a course asks of the gears, and what rings and cassettes that are ridden together give on it.
+ *
+ * @param bike     the kind of bike they are for
+ * @param ridden   the kind of bike the estimate rides
+ * @param width    of the driven tyre, m
+ * @param lowest   cadence the rider turns for long on a climb, a minute
+ * @param usual    cadence at which gears are changed, a minute
+ * @param highest  cadence the rider turns for long, a minute
+ * @param pieces   where it is steep
+ * @param decided  the decided gears; null where the decision names none that are made
+ * @param common   what else is ridden, the easiest first: what no other beats in easiest gear, hardest gear and largest step at once,
+ *                 those nearest the decided
+ */
+public record GearChoice(String bike, String ridden, double width, Range lowest, double usual, Range highest, List<Piece> pieces,
+        Geared decided, List<Geared> common) {
+
+    /** So many besides the decided. */
+    private static final int SHOWN = 9;
+    /** Bead seat diameter of all kinds of bike here, m (ISO 5775-1: 622 mm). */
+    private static final double BEAD_SEAT = 0.622;
+
+    public GearChoice {
+        pieces = List.copyOf(pieces);
+        common = List.copyOf(common);
+    }
+
+    /**
+     * Works it out for a call.
+     *
+     * @param call  surveyed
+     * @param pairs the gears that exist
+     */
+    public static GearChoice of(Call call, RealPairs pairs) {
+        String bike = text(call, "bike");
+        double width = width(call);
+        Turning turning = new Turning(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
+        Drivetrain decided = decided(call, pairs);
+        List<Geared> common = new ArrayList<>();
+        for (Drivetrain each : nearest(decided, pairs.on(bike))) {
+            common.add(turning.of(each));
+        }
+        Estimated on = call.demands().estimated();
+        return new GearChoice(bike, on.estimate().basis().kind().written(), width, turning.lowestCadence(), turning.usualCadence(),
+                turning.highestCadence(), on.pieces(), decided == null ? null : turning.of(decided), common);
+    }
+
+    /** How the cranks turn with the wheel a call decides. */
+    static Turning turning(Call call) {
+        return new Turning(call.demands(), BikeKind.circumference(BEAD_SEAT, width(call)));
+    }
+
+    /** Width of the driven tyre, m; the usual one of the bike where none is decided. */
+    private static double width(Call call) {
+        Decision width = call.on(Topics.of("rear tyre width"));
+        return width.value() == null ? call.demands().estimated().estimate().basis().kind().tyreWidth()
+                : width.topic().resolution().base(width.value());
+    }
+
+    private static String text(Call call, String topic) {
+        Decision decision = call.on(Topics.of(topic));
+        return decision.value() == null ? call.demands().estimated().estimate().basis().kind().written()
+                : decision.topic().text(decision.value());
+    }
+
+    /** The rings and the cassette of a call; null where it names none that are made. */
+    static Drivetrain decided(Call call, RealPairs pairs) {
+        Long easiest = call.on(Topics.of("easiest gear")).value();
+        Long hardest = call.on(Topics.of("hardest gear")).value();
+        Long step = call.on(Topics.of("largest step")).value();
+        if (easiest == null || hardest == null || step == null) {
+            return null;
+        }
+        List<RealPairs.Teeth> made = pairs.with(text(call, "bike"), easiest, hardest, step);
+        return made.isEmpty() ? null : Drivetrain.of(made.get(0));
+    }
+
+    private static List<Drivetrain> nearest(Drivetrain decided, List<RealPairs.Teeth> made) {
+        List<Drivetrain> all = new ArrayList<>();
+        for (RealPairs.Teeth each : made) {
+            Drivetrain drivetrain = Drivetrain.of(each);
+            if (!all.contains(drivetrain)) {
+                all.add(drivetrain);
+            }
+        }
+        List<Drivetrain> best = new ArrayList<>();
+        for (Drivetrain each : all) {
+            if (!each.equals(decided) && all.stream().noneMatch(each::beatenBy)) {
+                best.add(each);
+            }
+        }
+        if (decided != null) {
+            best.sort(Comparator.comparingDouble(each -> Math.abs(Math.log(each.easiest().ratio() / decided.easiest().ratio()))));
+        }
+        List<Drivetrain> out = new ArrayList<>(best.subList(0, Math.min(SHOWN, best.size())));
+        out.sort(Comparator.comparingDouble((Drivetrain each) -> each.easiest().ratio()).thenComparing(Drivetrain::teeth));
+        return out;
+    }
+}
