@@ -102,7 +102,7 @@ public final class GearsText {
     }
 
     private void line(String teeth, String climb, String steepest, String spun, String costs, String step, Weight weight) {
-        page.drawn("  " + (teeth + " ".repeat(19)).substring(0, 19) + pad(climb, 11) + pad(steepest, 16) + pad(spun, 14) + pad(costs, 13)
+        page.drawn("  " + (teeth + " ".repeat(19)).substring(0, 19) + pad(climb, 11) + pad(steepest, 15) + pad(spun, 14) + pad(costs, 13)
                 + pad(step, 6), weight);
     }
 

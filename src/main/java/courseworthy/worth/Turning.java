@@ -10,6 +10,7 @@ import courseworthy.ride.DragArea;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
+import courseworthy.ride.Trace;
 import courseworthy.ride.Way;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ public final class Turning {
         way = estimate.way();
         lowest = base(Measure.CLIMBING_CADENCE);
         highest = base(Measure.HIGHEST_CADENCE);
-        mass = base(Measure.START_LINE_MASS);
+        mass = estimate.basis().mass();
     }
 
     private Range base(Measure measure) {
@@ -120,18 +121,18 @@ public final class Turning {
             this.gears = gears;
             this.seconds = new double[gears.size()];
             double[] upTo = upTo();
-            for (int lap = 0; lap < estimate.basis().laps(); lap++) {
-                for (int i = 0; i < way.size(); i++) {
-                    count(estimate.speed(lap, i), i, upTo);
-                }
+            Trace trace = estimate.trace();
+            for (int at = 0; at < trace.size(); at++) {
+                count(trace, at, upTo);
             }
         }
 
-        private void count(double speed, int step, double[] upTo) {
-            double time = way.length(step) / speed;
-            if (speed < Climbed.WALKED_BELOW && way.gradient(step) > 0) {
+        private void count(Trace trace, int at, double[] upTo) {
+            double speed = trace.speed(at);
+            double time = trace.seconds(at);
+            if (speed < Climbed.WALKED_BELOW && way.gradient(trace.step(at)) > 0) {
                 walking += time;
-            } else if (pedalled(step, speed) < PEDALLED) {
+            } else if (trace.power(at) < PEDALLED) {
                 coasting += time;
             } else {
                 int gear = 0;
@@ -162,10 +163,6 @@ public final class Turning {
             }
             return out;
         }
-    }
-
-    private double pedalled(int step, double speed) {
-        return estimate.balance(way.stretch(step)).power(speed, headwind(step), way.gradient(step), density(step));
     }
 
     private double headwind(int step) {

@@ -1,0 +1,68 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+/** The command that shows what a course asks of the gears. */
+class GearsCommandTest {
+
+    private static final String[] HEATHER = {"gears", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
+        "--rider", "docs/examples/riders/kim-cross-country.yaml"};
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, Terminal.NONE);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+    }
+
+    private static String[] with(String... more) {
+        String[] all = java.util.Arrays.copyOf(HEATHER, HEATHER.length + more.length);
+        System.arraycopy(more, 0, all, HEATHER.length, more.length);
+        return all;
+    }
+
+    @Test
+    void textFitsATerminal() {
+        Ran ran = Ran.of(HEATHER);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+        assertThat(ran.out()).startsWith("Heather Ridge Marathon                                 what it asks of the gears\nfor Kim\n")
+                .contains("\nWHERE IT IS STEEP, in 34/50 (0.680, 1.59 m a turn)\n", "\nAT SPEED, in 34/10 (3.400, 7.93 m a turn)\n",
+                        "\nTIME IN EACH GEAR, largest step 20 %\n", "\nWHAT ELSE IS RIDDEN, cadence in the easiest gear\n", "  34 with 10-50 ");
+    }
+
+    /** The same figures stand in all three. */
+    @Test
+    void outputsAgree() {
+        String text = Ran.of(HEATHER).out().replaceAll("\\s+", " ");
+        String markdown = Ran.of(with("--format", "markdown")).out();
+        String json = Ran.of(with("--format", "json")).out();
+        assertThat(markdown).startsWith("# Heather Ridge Marathon, what it asks of the gears\n");
+        for (String line : markdown.split("\n")) {
+            if (line.startsWith("- ")) {
+                assertThat(text).contains(line.substring(2));
+            }
+        }
+        assertThat(json).startsWith("{\n  \"format\" : 1,\n  \"role\" : \"race\"").contains("\"teeth\" : \"34/50\"", "\"ratio\" : 0.68,");
+        assertThat(text).contains("34/50 (0.680");
+    }
+
+    @Test
+    void helpHasAnExample() {
+        assertThat(Ran.of("gears", "--help").out()).contains("courseworthy gears heather-ridge --rider me.yaml");
+    }
+
+    @Test
+    void badInputIsRefused() {
+        assertThat(Ran.of("gears", "course-profiles/heather-ridge.yaml", "--role", "rac")).isEqualTo(new Ran(2, "",
+                "--role: found \"rac\", expected training or race\n    Did you mean \"race\"?\n"));
+    }
+}
