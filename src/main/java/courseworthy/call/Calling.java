@@ -31,10 +31,26 @@ import java.util.Map;
  */
 public final class Calling {
 
-    private static final Comparator<Task> BY_TIME_AND_ID = Comparator.comparing(Task::due)
-            .thenComparing(task -> task.author().rule()).thenComparing(Task::toString);
-    private static final Comparator<Untold> BY_ID = Comparator.comparing((Untold untold) -> untold.author().rule())
-            .thenComparing(Untold::toString);
+    private enum TaskOrder implements Comparator<Task> {
+        BY_TIME_AND_ID;
+
+        @Override
+        public int compare(Task one, Task other) {
+            int by = one.due().compareTo(other.due());
+            by = by != 0 ? by : one.author().rule().compareTo(other.author().rule());
+            return by != 0 || one == other ? by : one.toString().compareTo(other.toString());
+        }
+    }
+
+    private enum UntoldOrder implements Comparator<Untold> {
+        BY_ID;
+
+        @Override
+        public int compare(Untold one, Untold other) {
+            int by = one.author().rule().compareTo(other.author().rule());
+            return by != 0 || one == other ? by : one.toString().compareTo(other.toString());
+        }
+    }
 
     private final Map<Topic, List<Claim>> claims = new HashMap<>();
     private final Map<Topic, Decision> decisions = new HashMap<>();
@@ -65,11 +81,11 @@ public final class Calling {
 
     private static Demands stated(Demands given) {
         Map<Measure, Value> values = new EnumMap<>(Measure.class);
-        given.values().forEach((measure, value) -> {
-            if (measure.layer() == 0) {
-                values.put(measure, value);
+        for (Map.Entry<Measure, Value> one : given.values().entrySet()) {
+            if (one.getKey().layer() == 0) {
+                values.put(one.getKey(), one.getValue());
             }
-        });
+        }
         return new Demands(values, given.stretches(), given.assumed(), given.estimated());
     }
 
@@ -79,7 +95,12 @@ public final class Calling {
             if (claim.topic().layer() <= layer) {
                 throw new IllegalStateException(claim.author().rule() + " speaks on " + claim.topic() + " once it is settled");
             }
-            claims.computeIfAbsent(claim.topic(), topic -> new ArrayList<>()).add(claim);
+            List<Claim> onTopic = claims.get(claim.topic());
+            if (onTopic == null) {
+                onTopic = new ArrayList<>();
+                claims.put(claim.topic(), onTopic);
+            }
+            onTopic.add(claim);
         }
         tasks.addAll(said.tasks());
     }
@@ -97,10 +118,13 @@ public final class Calling {
     }
 
     private Call outcome(List<Untold> couldNotTell) {
-        List<Decision> inOrder = Topics.all().stream().map(decisions::get).toList();
-        tasks.sort(BY_TIME_AND_ID);
+        List<Decision> inOrder = new ArrayList<>();
+        for (Topic topic : Topics.all()) {
+            inOrder.add(decisions.get(topic));
+        }
+        tasks.sort(TaskOrder.BY_TIME_AND_ID);
         List<Untold> untold = new ArrayList<>(couldNotTell);
-        untold.sort(BY_ID);
+        untold.sort(UntoldOrder.BY_ID);
         return new Call(demands, inOrder, tasks, untold);
     }
 }

@@ -1,5 +1,7 @@
 package courseworthy.claim;
 
+import java.util.Objects;
+
 /**
  * The rule that speaks.
  *
@@ -13,4 +15,16 @@ package courseworthy.claim;
  * @param where    where it is written
  */
 public record Author(String rule, Rank rank, int sheet, Force force, Evidence evidence, String source, String because, Where where) {
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Author that && rule.equals(that.rule) && rank == that.rank && sheet == that.sheet
+                && force == that.force && evidence == that.evidence && source.equals(that.source) && because.equals(that.because)
+                && Objects.equals(where, that.where);
+    }
+
+    @Override
+    public int hashCode() {
+        return rule.hashCode();
+    }
 }

@@ -34,8 +34,25 @@ public record Claim(Author author, Topic topic, Verb verb, List<Long> values, Li
         return values.get(0);
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Claim that && author.equals(that.author) && topic.equals(that.topic) && verb == that.verb
+                && values.equals(that.values) && labels.equals(that.labels) && written.equals(that.written)
+                && grounds.equals(that.grounds);
+    }
+
+    @Override
+    public int hashCode() {
+        return (author.hashCode() * 31 + topic.hashCode()) * 31 + values.hashCode();
+    }
+
     /** Whether its condition would turn out otherwise at the low or high end of a measure's range. */
     public boolean restsOnRange() {
-        return grounds.stream().anyMatch(Ground::near);
+        for (Ground ground : grounds) {
+            if (ground.near()) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,5 +1,7 @@
 package courseworthy.claim;
 
+import java.util.Objects;
+
 /**
  * A fact on which a rule rested: what was tested, and what was found.
  *
@@ -12,4 +14,16 @@ package courseworthy.claim;
  * @param near    whether the test would turn out otherwise at the low or high end of the measure's range
  */
 public record Ground(String measure, String value, java.math.BigDecimal number, String unit, String test, boolean met, boolean near) {
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Ground that && measure.equals(that.measure) && value.equals(that.value)
+                && Objects.equals(number, that.number) && unit.equals(that.unit) && test.equals(that.test) && met == that.met
+                && near == that.near;
+    }
+
+    @Override
+    public int hashCode() {
+        return (measure.hashCode() * 31 + value.hashCode()) * 31 + test.hashCode();
+    }
 }

@@ -4,6 +4,16 @@ package courseworthy.claim;
 public record Where(String file, int line) {
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof Where that && file.equals(that.file) && line == that.line;
+    }
+
+    @Override
+    public int hashCode() {
+        return file.hashCode() * 31 + line;
+    }
+
+    @Override
     public String toString() {
         return file + ":" + line;
     }

@@ -7,9 +7,7 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
 import courseworthy.topic.Topic.Safe;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToLongFunction;
 
 /**
  * The vote on a topic. Only the highest rank that prefers anything votes. A rank above it that merely avoids does not vote, but
@@ -22,23 +20,46 @@ import java.util.function.ToLongFunction;
 final class Ballot {
 
     private final Topic topic;
-    private final List<Claim> prefers;
-    private final List<Claim> avoids;
-    private final List<Claim> strikes;
-    private final List<Claim> unheard;
+    private final List<Claim> prefers = new ArrayList<>();
+    private final List<Claim> avoids = new ArrayList<>();
+    private final List<Claim> strikes = new ArrayList<>();
+    private final List<Claim> unheard = new ArrayList<>();
     private final Rank rank;
 
     Ballot(Topic topic, List<Claim> claims) {
         this.topic = topic;
-        Rank voting = claims.stream().filter(claim -> claim.verb() == Verb.PREFER).map(claim -> claim.author().rank())
-                .min(Comparator.naturalOrder()).orElse(null);
-        this.rank = voting;
-        this.prefers = claims.stream().filter(claim -> claim.verb() == Verb.PREFER && claim.author().rank() == voting).toList();
-        this.avoids = claims.stream().filter(claim -> claim.verb() == Verb.AVOID && claim.author().rank() == voting).toList();
-        this.strikes = claims.stream().filter(claim -> claim.verb() == Verb.AVOID)
-                .filter(claim -> voting == null || claim.author().rank().compareTo(voting) < 0).toList();
-        this.unheard = claims.stream().filter(claim -> claim.verb() == Verb.PREFER || claim.verb() == Verb.AVOID)
-                .filter(claim -> voting != null && claim.author().rank().compareTo(voting) > 0).toList();
+        this.rank = voting(claims);
+        for (Claim claim : claims) {
+            List<Claim> side = side(claim);
+            if (side != null) {
+                side.add(claim);
+            }
+        }
+    }
+
+    /** The highest rank that prefers anything; null where none does. */
+    private static Rank voting(List<Claim> claims) {
+        Rank highest = null;
+        for (Claim claim : claims) {
+            Rank own = claim.author().rank();
+            if (claim.verb() == Verb.PREFER && (highest == null || own.compareTo(highest) < 0)) {
+                highest = own;
+            }
+        }
+        return highest;
+    }
+
+    /** The list a claim belongs to; null for a bound or a veto. */
+    private List<Claim> side(Claim claim) {
+        boolean prefers = claim.verb() == Verb.PREFER;
+        if (!prefers && claim.verb() != Verb.AVOID) {
+            return null;
+        }
+        int below = rank == null ? -1 : claim.author().rank().compareTo(rank);
+        if (below == 0) {
+            return prefers ? this.prefers : avoids;
+        }
+        return below > 0 ? unheard : strikes;
     }
 
     /** The rank that votes, or null where nothing is preferred. */
@@ -72,8 +93,8 @@ final class Ballot {
      */
     long medianInHalfTicks() {
         List<Claim> ordered = new ArrayList<>(prefers);
-        ordered.sort(Comparator.comparingLong(Claim::value));
-        long all = ordered.stream().mapToLong(Ballot::weight).sum();
+        ordered.sort(ClaimOrder.BY_VALUE);
+        long all = weight(ordered);
         long low = firstReaching(ordered, all);
         long high = firstReaching(ordered, all + 1);
         return switch (topic.safe()) {
@@ -111,10 +132,24 @@ final class Ballot {
             }
         }
         for (Rank striking : strikes.isEmpty() ? new Rank[0] : Rank.values()) {
-            candidates = least(candidates, option -> weightOn(option,
-                    strikes.stream().filter(claim -> claim.author().rank() == striking).toList()));
+            List<Claim> own = of(striking, strikes);
+            long[] costs = new long[candidates.size()];
+            for (int i = 0; i < costs.length; i++) {
+                costs[i] = weightOn(candidates.get(i), own);
+            }
+            candidates = least(candidates, costs);
         }
         return candidates;
+    }
+
+    private static List<Claim> of(Rank rank, List<Claim> claims) {
+        List<Claim> out = new ArrayList<>();
+        for (Claim claim : claims) {
+            if (claim.author().rank() == rank) {
+                out.add(claim);
+            }
+        }
+        return out;
     }
 
     /** The ordered option on which all would agree best, then the one of the candidates that comes nearest to it. */
@@ -123,8 +158,16 @@ final class Ballot {
         for (long option = topic.least(); option <= topic.most(); option++) {
             all.add(option);
         }
-        long wanted = safest(least(all, this::disagreement));
-        return nearest(least(candidates, this::disagreement), wanted);
+        long wanted = safest(least(all, disagreements(all)));
+        return nearest(least(candidates, disagreements(candidates)), wanted);
+    }
+
+    private long[] disagreements(List<Long> options) {
+        long[] out = new long[options.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = disagreement(options.get(i));
+        }
+        return out;
     }
 
     private long disagreement(long option) {
@@ -137,7 +180,11 @@ final class Ballot {
 
     /** Among equals, one that is preferred by anybody before one that is not, and among the latter the default first. */
     private long mostWeight(List<Long> candidates) {
-        List<Long> best = least(candidates, option -> weightOn(option, avoids) - weightOn(option, prefers));
+        long[] costs = new long[candidates.size()];
+        for (int i = 0; i < costs.length; i++) {
+            costs[i] = weightOn(candidates.get(i), avoids) - weightOn(candidates.get(i), prefers);
+        }
+        List<Long> best = least(candidates, costs);
         for (long option : best) {
             if (weightOn(option, prefers) > 0) {
                 return option;
@@ -154,7 +201,11 @@ final class Ballot {
         if (topic.kind() == Kind.OPTIONS) {
             return candidates.get(0);
         }
-        return safest(least(candidates, option -> Math.abs(option - wanted)));
+        long[] apart = new long[candidates.size()];
+        for (int i = 0; i < apart.length; i++) {
+            apart[i] = Math.abs(candidates.get(i) - wanted);
+        }
+        return safest(least(candidates, apart));
     }
 
     /** Of equally good options the safest; where no side is safe the middle one, the earlier of two. */
@@ -165,13 +216,35 @@ final class Ballot {
         return topic.safe() == Safe.DOWN ? equals.get(0) : equals.get((equals.size() - 1) / 2);
     }
 
-    private static List<Long> least(List<Long> options, ToLongFunction<Long> cost) {
-        long least = options.stream().mapToLong(cost).min().orElseThrow();
-        return options.stream().filter(option -> cost.applyAsLong(option) == least).toList();
+    /** Those of some options that cost least. */
+    private static List<Long> least(List<Long> options, long[] costs) {
+        long least = Long.MAX_VALUE;
+        for (long cost : costs) {
+            least = Math.min(least, cost);
+        }
+        List<Long> out = new ArrayList<>();
+        for (int i = 0; i < costs.length; i++) {
+            if (costs[i] == least) {
+                out.add(options.get(i));
+            }
+        }
+        return out;
     }
 
     static long weightOn(long option, List<Claim> claims) {
-        return claims.stream().filter(claim -> claim.value() == option).mapToLong(Ballot::weight).sum();
+        long sum = 0;
+        for (Claim claim : claims) {
+            sum += claim.value() == option ? weight(claim) : 0;
+        }
+        return sum;
+    }
+
+    static long weight(List<Claim> claims) {
+        long sum = 0;
+        for (Claim claim : claims) {
+            sum += weight(claim);
+        }
+        return sum;
     }
 
     static long weight(Claim claim) {

@@ -10,10 +10,11 @@ import courseworthy.decision.Decision.Lost;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Safe;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Takes bounds and vetoes level by level, strongest first, each if it leaves something. Limits are taken all: that they leave
@@ -32,6 +33,16 @@ final class Bounds {
         static Level of(Author author) {
             return new Level(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Level that && rank == that.rank && force == that.force && sheet == that.sheet;
+        }
+
+        @Override
+        public int hashCode() {
+            return (rank.ordinal() * 31 + force.ordinal()) * 31 + sheet;
+        }
     }
 
     /**
@@ -43,9 +54,17 @@ final class Bounds {
         this.room = whole;
         Map<Level, List<Claim>> levels = new LinkedHashMap<>();
         for (Claim claim : claims) {
-            levels.computeIfAbsent(Level.of(claim.author()), level -> new ArrayList<>()).add(claim);
+            Level level = Level.of(claim.author());
+            List<Claim> own = levels.get(level);
+            if (own == null) {
+                own = new ArrayList<>();
+                levels.put(level, own);
+            }
+            own.add(claim);
         }
-        levels.forEach(this::take);
+        for (Map.Entry<Level, List<Claim>> level : levels.entrySet()) {
+            take(level.getKey(), level.getValue());
+        }
     }
 
     /** What is left. */
@@ -68,21 +87,31 @@ final class Bounds {
 
     private void take(Level level, List<Claim> claims) {
         if (level.rank() == Rank.LIMIT) {
-            claims.forEach(this::take);
+            for (Claim claim : claims) {
+                take(claim);
+            }
             return;
         }
-        List<Claim> bounds = new ArrayList<>(claims);
-        bounds.removeIf(claim -> claim.verb() == Verb.RULE_OUT);
-        List<Claim> vetoes = new ArrayList<>(claims);
-        vetoes.removeAll(bounds);
+        List<Claim> bounds = new ArrayList<>();
+        List<Claim> vetoes = new ArrayList<>();
+        for (Claim claim : claims) {
+            (claim.verb() == Verb.RULE_OUT ? vetoes : bounds).add(claim);
+        }
         if (topic.safe() == Safe.NONE) {
             takeUnlessContradicted(bounds);
         } else {
-            bounds.sort(safestFirst());
-            bounds.forEach(this::takeIfItLeavesSomething);
+            bounds.sort(topic.safe() == Safe.UP ? ClaimOrder.LOWER_BOUNDS_FIRST : ClaimOrder.UPPER_BOUNDS_FIRST);
+            takeIfTheyLeaveSomething(bounds);
         }
-        vetoes.sort(leastSafeFirst());
-        vetoes.forEach(this::takeIfItLeavesSomething);
+        // Where no side is safe, the last of the topic's own order first, as in a tie.
+        vetoes.sort(topic.safe() == Safe.UP ? ClaimOrder.BY_VALUE : ClaimOrder.BY_VALUE_DOWN);
+        takeIfTheyLeaveSomething(vetoes);
+    }
+
+    private void takeIfTheyLeaveSomething(List<Claim> claims) {
+        for (Claim claim : claims) {
+            takeIfItLeavesSomething(claim);
+        }
     }
 
     private void take(Claim claim) {
@@ -111,32 +140,25 @@ final class Bounds {
         for (Claim bound : possible) {
             against.put(bound, contradicting(bound, possible));
         }
-        against.forEach((bound, by) -> {
-            if (by.isEmpty()) {
-                take(bound);
+        for (Map.Entry<Claim, List<String>> bound : against.entrySet()) {
+            if (bound.getValue().isEmpty()) {
+                take(bound.getKey());
             } else {
                 contradicted = true;
-                lost.add(new Lost(bound, by, How.SET_ASIDE));
+                lost.add(new Lost(bound.getKey(), bound.getValue(), How.SET_ASIDE));
             }
-        });
+        }
     }
 
     private List<String> contradicting(Claim bound, List<Claim> others) {
         Room alone = room.narrowed(bound);
-        return ids(others.stream().filter(other -> alone.narrowed(other).isEmpty()).toList());
-    }
-
-    /** The safe side's bounds, tightest first, then the opposite ones, tightest first. */
-    private Comparator<Claim> safestFirst() {
-        Verb safe = topic.safe() == Safe.UP ? Verb.AT_LEAST : Verb.AT_MOST;
-        return Comparator.comparing((Claim claim) -> claim.verb() != safe)
-                .thenComparing(claim -> claim.verb() == Verb.AT_LEAST ? -claim.value() : claim.value());
-    }
-
-    /** Where no side is safe, the last of the topic's own order first, as in a tie. */
-    private Comparator<Claim> leastSafeFirst() {
-        Comparator<Claim> upward = Comparator.comparingLong(Claim::value);
-        return topic.safe() == Safe.UP ? upward : upward.reversed();
+        List<Claim> out = new ArrayList<>();
+        for (Claim other : others) {
+            if (alone.narrowed(other).isEmpty()) {
+                out.add(other);
+            }
+        }
+        return ids(out);
     }
 
     /** The strongest few of some claims that leave nothing of a room; the ids, sorted. Empty where all of them leave something. */
@@ -161,6 +183,10 @@ final class Bounds {
     }
 
     static List<String> ids(List<Claim> claims) {
-        return claims.stream().map(claim -> claim.author().rule()).distinct().sorted().toList();
+        Set<String> out = new TreeSet<>();
+        for (Claim claim : claims) {
+            out.add(claim.author().rule());
+        }
+        return List.copyOf(out);
     }
 }

@@ -85,7 +85,12 @@ record Room(long least, long most, Set<Long> out, NavigableSet<Long> members) {
 
     boolean isEmpty() {
         if (members != null) {
-            return members.stream().noneMatch(this::contains);
+            for (long member : members) {
+                if (contains(member)) {
+                    return false;
+                }
+            }
+            return true;
         }
         long value = least;
         while (value <= most && out.contains(value)) {

@@ -38,38 +38,32 @@ import java.util.TreeSet;
  */
 public final class Settling {
 
-    /** Claims as output lists them: by rank, force, id. The rest only makes the order total. */
-    static final Comparator<Claim> OUTPUT_ORDER = Comparator.comparing((Claim claim) -> claim.author().rank())
-            .thenComparing(claim -> claim.author().force())
-            .thenComparing(claim -> claim.author().rule())
-            .thenComparing(Claim::verb)
-            .thenComparing(Claim::value)
-            .thenComparing(Claim::toString);
-
-    private static final Comparator<Claim> STRONGEST_FIRST = Comparator.comparing((Claim claim) -> claim.author().rank())
-            .thenComparing(claim -> claim.author().force())
-            .thenComparing(claim -> -claim.author().sheet())
-            .thenComparing(OUTPUT_ORDER);
-
     private final Topic topic;
-    private final List<Claim> bounding;
-    private final List<Claim> limits;
+    private final List<Claim> bounding = new ArrayList<>();
+    private final List<Claim> limits = new ArrayList<>();
     private final Bounds bounds;
     private final Ballot ballot;
 
     private Settling(Topic topic, List<Claim> claims) {
         List<Claim> sorted = eachOnce(claims);
-        sorted.forEach(claim -> check(topic, claim));
         this.topic = topic;
-        this.bounding = sorted.stream().filter(claim -> claim.verb() != Verb.PREFER && claim.verb() != Verb.AVOID).toList();
-        this.limits = bounding.stream().filter(claim -> claim.author().rank() == Rank.LIMIT).toList();
+        for (Claim claim : sorted) {
+            check(topic, claim);
+            boolean bounds = claim.verb() != Verb.PREFER && claim.verb() != Verb.AVOID;
+            if (bounds) {
+                bounding.add(claim);
+            }
+            if (bounds && claim.author().rank() == Rank.LIMIT) {
+                limits.add(claim);
+            }
+        }
         this.bounds = new Bounds(topic, Room.of(topic), bounding);
         this.ballot = new Ballot(topic, sorted);
     }
 
     private static List<Claim> eachOnce(List<Claim> claims) {
         List<Claim> sorted = new ArrayList<>(claims);
-        sorted.sort(STRONGEST_FIRST);
+        sorted.sort(ClaimOrder.STRONGEST_FIRST);
         List<Claim> out = new ArrayList<>(sorted.size());
         for (Claim claim : sorted) {
             if (out.isEmpty() || !claim.equals(out.get(out.size() - 1))) {
@@ -93,7 +87,10 @@ public final class Settling {
 
     /** The decision on a topic that does not apply: its claims are kept, unsettled. */
     public static Decision notApplicable(Topic topic, List<Claim> claims, String why) {
-        List<Lost> lost = claims.stream().map(claim -> new Lost(claim, List.of(), How.SET_ASIDE)).toList();
+        List<Lost> lost = new ArrayList<>();
+        for (Claim claim : claims) {
+            lost.add(new Lost(claim, List.of(), How.SET_ASIDE));
+        }
         return new Decision(topic, Status.NOT_APPLICABLE, null, "", null, List.of(), inOrder(lost), why);
     }
 
@@ -107,12 +104,12 @@ public final class Settling {
                 lost.add(new Lost(claim, Bounds.ids(conflict), How.SET_ASIDE));
             }
         }
-        limits.sort(OUTPUT_ORDER);
+        limits.sort(ClaimOrder.OUTPUT);
         return new Decision(topic, Status.NONE_POSSIBLE, null, "", null, limits, inOrder(lost), inWords(conflict));
     }
 
     private static String inWords(List<Claim> conflict) {
-        List<String> parts = conflict.stream().sorted(OUTPUT_ORDER)
+        List<String> parts = conflict.stream().sorted(ClaimOrder.OUTPUT)
                 .map(claim -> says(claim) + " (" + claim.author().rule() + ")").toList();
         return parts.size() == 1
                 ? "This limit leaves nothing: " + parts.get(0) + "."
@@ -136,19 +133,29 @@ public final class Settling {
             case PREFER -> true;
             case ONE_OF -> claim.author().rank() == Rank.LIMIT;
         };
-        boolean listed = topic.kind() == Kind.QUANTITY
-                || claim.values().stream().allMatch(value -> value >= topic.least() && value <= topic.most());
-        if (!allowed || !listed || !claim.topic().equals(topic)) {
+        if (!allowed || !listed(topic, claim) || !claim.topic().equals(topic)) {
             throw new IllegalArgumentException(claim.author().rule() + " cannot say " + claim.verb().word() + " " + claim.values()
                     + " of " + claim.topic() + " when " + topic + " is settled");
         }
+    }
+
+    private static boolean listed(Topic topic, Claim claim) {
+        if (topic.kind() == Kind.QUANTITY) {
+            return true;
+        }
+        for (long value : claim.values()) {
+            if (value < topic.least() || value > topic.most()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Decision settled() {
         long value = topic.kind() == Kind.QUANTITY ? quantity() : ballot.option(bounds.room());
         Sides sides = new Sides(topic, value, bounds, ballot);
         List<Claim> taken = new ArrayList<>(sides.taken());
-        taken.sort(OUTPUT_ORDER);
+        taken.sort(ClaimOrder.OUTPUT);
         return new Decision(topic, Status.SETTLED, value, label(value), standing(sides), taken, inOrder(sides.lost()), "");
     }
 
@@ -158,10 +165,19 @@ public final class Settling {
         if (bounds.room().members() == null) {
             return rounding.toStep(rounding.clamped(wish, bounds.room()), bounds.room());
         }
-        List<Claim> claimed = bounding.stream().filter(claim -> claim.verb() != Verb.ONE_OF).toList();
+        List<Claim> claimed = new ArrayList<>();
+        for (Claim claim : bounding) {
+            if (claim.verb() != Verb.ONE_OF) {
+                claimed.add(claim);
+            }
+        }
         Room inTheory = new Bounds(topic, Room.of(topic), claimed).room();
-        NavigableSet<Long> possible = new TreeSet<>(bounds.room().members());
-        possible.removeIf(member -> !bounds.room().contains(member));
+        NavigableSet<Long> possible = new TreeSet<>();
+        for (long member : bounds.room().members()) {
+            if (bounds.room().contains(member)) {
+                possible.add(member);
+            }
+        }
         return rounding.toMember(rounding.clamped(wish, inTheory), possible);
     }
 
@@ -189,9 +205,18 @@ public final class Settling {
         return 3 * sides.weightFor() >= 2 * sides.weight() ? Standing.LEANING : Standing.SPLIT;
     }
 
+    private enum LostOrder implements Comparator<Lost> {
+        BY_CLAIM;
+
+        @Override
+        public int compare(Lost one, Lost other) {
+            return ClaimOrder.OUTPUT.compare(one.claim(), other.claim());
+        }
+    }
+
     private static List<Lost> inOrder(List<Lost> lost) {
         List<Lost> sorted = new ArrayList<>(lost);
-        sorted.sort(Comparator.comparing(Lost::claim, OUTPUT_ORDER));
+        sorted.sort(LostOrder.BY_CLAIM);
         return sorted;
     }
 }

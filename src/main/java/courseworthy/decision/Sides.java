@@ -30,10 +30,18 @@ final class Sides {
         this.existing = bounds.room().members();
         taken.addAll(bounds.taken());
         lost.addAll(bounds.lost());
-        ballot.prefers().forEach(this::voter);
-        ballot.avoids().forEach(this::dislike);
-        ballot.strikes().forEach(this::dislike);
-        ballot.unheard().forEach(this::unheard);
+        for (Claim claim : ballot.prefers()) {
+            voter(claim);
+        }
+        for (Claim claim : ballot.avoids()) {
+            dislike(claim);
+        }
+        for (Claim claim : ballot.strikes()) {
+            dislike(claim);
+        }
+        for (Claim claim : ballot.unheard()) {
+            unheard(claim);
+        }
     }
 
     List<Claim> taken() {
@@ -46,17 +54,32 @@ final class Sides {
 
     /** Voting weight within one step of the value. */
     long weightFor() {
-        return ballot.prefers().stream().filter(this::near).mapToLong(Ballot::weight).sum();
+        return Ballot.weight(nearby());
+    }
+
+    private List<Claim> nearby() {
+        List<Claim> out = new ArrayList<>();
+        for (Claim claim : ballot.prefers()) {
+            if (near(claim)) {
+                out.add(claim);
+            }
+        }
+        return out;
     }
 
     /** All voting weight; a dislike has a say only where it is for the very value. */
     long weight() {
-        return ballot.prefers().stream().mapToLong(Ballot::weight).sum() + Ballot.weightOn(value, ballot.avoids());
+        return Ballot.weight(ballot.prefers()) + Ballot.weightOn(value, ballot.avoids());
     }
 
     /** Whether anything of a rank was overruled. */
     boolean overruled(Rank rank) {
-        return lost.stream().anyMatch(one -> one.how() == How.OVERRULED && one.claim().author().rank() == rank);
+        for (Lost one : lost) {
+            if (one.how() == How.OVERRULED && one.claim().author().rank() == rank) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void voter(Claim claim) {
@@ -75,15 +98,22 @@ final class Sides {
 
     /** The votes that prevailed, dislikes of what was wanted among them; where the value lies between, all that voted otherwise. */
     private List<Claim> against(Claim claim) {
-        List<Claim> out = new ArrayList<>(ballot.prefers());
-        out.removeIf(other -> !near(other));
+        List<Claim> out = nearby();
         if (out.isEmpty()) {
-            out.addAll(ballot.prefers());
-            out.removeIf(other -> other.value() == claim.value());
+            add(ballot.prefers(), claim.value(), false, out);
         }
-        ballot.avoids().stream().filter(other -> other.value() == claim.value()).forEach(out::add);
-        ballot.strikes().stream().filter(other -> other.value() == claim.value()).forEach(out::add);
+        add(ballot.avoids(), claim.value(), true, out);
+        add(ballot.strikes(), claim.value(), true, out);
         return out;
+    }
+
+    /** Adds those of some claims that are for a value, or those that are not. */
+    private static void add(List<Claim> claims, long value, boolean itself, List<Claim> out) {
+        for (Claim claim : claims) {
+            if ((claim.value() == value) == itself) {
+                out.add(claim);
+            }
+        }
     }
 
     private void dislike(Claim claim) {
@@ -93,7 +123,7 @@ final class Sides {
         }
         List<String> blockers = Bounds.blockers(Room.of(topic).without(value), bounds.taken());
         if (blockers.isEmpty()) {
-            lost.add(new Lost(claim, Bounds.ids(ballot.prefers().stream().filter(this::near).toList()), How.OUTVOTED));
+            lost.add(new Lost(claim, Bounds.ids(nearby()), How.OUTVOTED));
         } else {
             lost.add(new Lost(claim, blockers, How.OVERRULED));
         }

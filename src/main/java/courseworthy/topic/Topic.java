@@ -2,6 +2,7 @@ package courseworthy.topic;
 
 import courseworthy.units.Resolution;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One thing to decide. Values are whole ticks of the resolution for quantities, and positions in the list of options otherwise.
@@ -30,6 +31,16 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
 
     /** The topic applies only where an earlier topic has one of some options. */
     public record Applies(String topic, List<String> options) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Applies that && topic.equals(that.topic) && options.equals(that.options);
+        }
+
+        @Override
+        public int hashCode() {
+            return topic.hashCode();
+        }
     }
 
     /** A value as text with its unit. */
@@ -40,6 +51,15 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
     /** The position of an option, or -1. */
     public int option(String word) {
         return options.indexOf(word);
+    }
+
+    /** Written out here, and in other records that are compared in every run: what the language supplies is slow to start. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Topic that && name.equals(that.name) && about.equals(that.about) && kind == that.kind
+                && Objects.equals(resolution, that.resolution) && step == that.step && least == that.least && most == that.most
+                && options.equals(that.options) && standard == that.standard && layer == that.layer && safe == that.safe
+                && applies.equals(that.applies);
     }
 
     /** By name alone: topics are the keys of many maps. */

@@ -6,6 +6,7 @@ import courseworthy.topic.Topic.Safe;
 import courseworthy.units.Amount;
 import courseworthy.units.Resolution;
 import courseworthy.units.Unit;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -203,9 +204,17 @@ public final class Topics {
     private static final Map<String, Topic> BY_NAME = index();
 
     /** The last layer. */
-    public static final int LAST_LAYER = ALL.stream().mapToInt(Topic::layer).max().orElseThrow();
+    public static final int LAST_LAYER = lastLayer();
 
     private Topics() {
+    }
+
+    private static int lastLayer() {
+        int last = 0;
+        for (Topic topic : ALL) {
+            last = Math.max(last, topic.layer());
+        }
+        return last;
     }
 
     /** All topics in the order of the catalogue. */
@@ -234,7 +243,13 @@ public final class Topics {
 
     /** The topics of a layer, in the order of the catalogue. */
     public static List<Topic> ofLayer(int layer) {
-        return ALL.stream().filter(t -> t.layer() == layer).toList();
+        List<Topic> out = new ArrayList<>();
+        for (Topic topic : ALL) {
+            if (topic.layer() == layer) {
+                out.add(topic);
+            }
+        }
+        return out;
     }
 
     private static Map<String, Topic> index() {

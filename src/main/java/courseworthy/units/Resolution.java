@@ -22,6 +22,17 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
         return new Resolution(unit, step, places);
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Resolution that && unit == that.unit && step.equals(that.step)
+                && decimals == that.decimals;
+    }
+
+    @Override
+    public int hashCode() {
+        return unit.hashCode() * 31 + step.hashCode();
+    }
+
     /** The unit of this value in JSON: SI, fixed by the shown unit ({@code mm} stays, since it is SI). */
     public Unit jsonUnit() {
         if (unit == Unit.MM || unit == Unit.W || unit == Unit.DEG) {
