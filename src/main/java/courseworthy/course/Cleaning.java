@@ -4,13 +4,10 @@ import courseworthy.problem.Faults;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import net.sf.geographiclib.Geodesic;
-import net.sf.geographiclib.GeodesicMask;
 
 /**
  * Makes a track of what a GPX file says: points repeated in one place go, segments too short to be a line go, points that lie far
- * off a line and come straight back go; what remains is measured by WGS84 geodesics (GeographicLib; C. F. F. Karney, Algorithms for
- * geodesics, J. Geodesy 87, 2013). Segments and tracks are never bridged. Elevation is left to {@link Elevations}. Everything taken
+ * off a line and come straight back go; what remains is measured along WGS84 geodesics ({@link Steps}). Segments and tracks are never bridged. Elevation is left to {@link Elevations}. Everything taken
  * away is counted.
  */
 final class Cleaning {
@@ -150,7 +147,7 @@ final class Cleaning {
     }
 
     private static double metres(double[] lat, double[] lon, int a, int b) {
-        return Geodesic.WGS84.Inverse(lat[a], lon[a], lat[b], lon[b], GeodesicMask.DISTANCE).s12;
+        return Steps.metres(lat[a], lon[a], lat[b], lon[b]);
     }
 
     /** Which points lie where the one before them lies, though written otherwise. Null where none do. */

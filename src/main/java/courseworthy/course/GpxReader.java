@@ -306,9 +306,8 @@ final class GpxReader {
     }
 
     private void point(String element) throws XMLStreamException {
-        int line = line();
-        double lat = coordinate(element, "lat", 90, line);
-        double lon = coordinate(element, "lon", 180, line);
+        double lat = coordinate(element, "lat", 90);
+        double lon = coordinate(element, "lon", 180);
         double elevation = Double.NaN;
         open = element;
         depth++;
@@ -326,21 +325,21 @@ final class GpxReader {
         depth--;
         points++;
         if (points > MOST_POINTS) {
-            throw new Refused(line, element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
+            throw new Refused(line(), element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
                     "Thin the track out: one point every 5 m is plenty.");
         }
         run.add(lat, lon, elevation);
     }
 
-    private double coordinate(String element, String attribute, double most, int line) {
+    private double coordinate(String element, String attribute, double most) {
         String text = xml.getAttributeValue(null, attribute);
         if (text == null) {
-            bad(line, element, "no \"" + attribute + "\"", "lat and lon in decimal degrees");
+            bad(line(), element, "no \"" + attribute + "\"", "lat and lon in decimal degrees");
             return 0;
         }
         double degrees = Decimal.of(text);
         if (!(Math.abs(degrees) <= most)) {
-            bad(line, attribute, quoted(text),
+            bad(line(), attribute, quoted(text),
                     "decimal degrees from -" + (int) most + " to " + (int) most + ", such as " + (most > 90 ? "9.5312" : "47.0756"));
             return 0;
         }
@@ -349,14 +348,14 @@ final class GpxReader {
 
     /** Metres, NaN where the element is empty or says that nothing was measured. */
     private double elevation() throws XMLStreamException {
-        int line = line();
-        String text = text(60).strip();
+        String written = text(60);
+        String text = written.strip();
         if (text.isEmpty() || text.equalsIgnoreCase("nan")) {
             return Double.NaN;
         }
         double metres = Decimal.of(text);
         if (Double.isNaN(metres)) {
-            bad(line, "ele", quoted(text), "metres as a decimal number, such as 450.5");
+            bad(line() - (int) written.chars().filter(c -> c == '\n').count(), "ele", quoted(text), "metres as a decimal number, such as 450.5");
         }
         return metres;
     }

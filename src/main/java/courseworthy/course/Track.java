@@ -3,7 +3,7 @@ package courseworthy.course;
 import java.util.List;
 
 /**
- * A line on the ground: pieces that are never bridged. Distances are WGS84 geodesics (GeographicLib), summed over pieces.
+ * A line on the ground: pieces that are never bridged. Distances are WGS84 geodesics, summed over pieces.
  *
  * @param pieces    the pieces in order, each with at least two points
  * @param elevation what is known of the elevation
