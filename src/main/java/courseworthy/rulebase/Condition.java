@@ -280,8 +280,24 @@ public sealed interface Condition {
         }
     }
 
+    /** A group of conditions. */
+    sealed interface OfParts extends Condition {
+
+        List<Condition> parts();
+
+        @Override
+        default int layer() {
+            return Group.layer(parts());
+        }
+
+        @Override
+        default void wanting(Stage stage, Set<String> out) {
+            Group.wanting(parts(), stage, out);
+        }
+    }
+
     /** All must hold; none at all always holds. */
-    record AllOf(List<Condition> parts) implements Condition {
+    record AllOf(List<Condition> parts) implements OfParts {
 
         public AllOf {
             parts = List.copyOf(parts);
@@ -305,11 +321,6 @@ public sealed interface Condition {
         }
 
         @Override
-        public int layer() {
-            return Group.layer(parts);
-        }
-
-        @Override
         public AllOf map(Change change) {
             return new AllOf(Group.map(parts, change));
         }
@@ -320,18 +331,13 @@ public sealed interface Condition {
         }
 
         @Override
-        public void wanting(Stage stage, Set<String> out) {
-            Group.wanting(parts, stage, out);
-        }
-
-        @Override
         public boolean could(Stage stage, boolean truth) {
-            return truth ? parts.stream().allMatch(p -> p.could(stage, true)) : parts.stream().anyMatch(p -> p.could(stage, false));
+            return truth ? Group.allCould(parts, stage, true) : Group.anyCould(parts, stage, false);
         }
     }
 
     /** At least one must hold. */
-    record AnyOf(List<Condition> parts) implements Condition {
+    record AnyOf(List<Condition> parts) implements OfParts {
 
         public AnyOf {
             parts = List.copyOf(parts);
@@ -348,11 +354,6 @@ public sealed interface Condition {
         }
 
         @Override
-        public int layer() {
-            return Group.layer(parts);
-        }
-
-        @Override
         public AnyOf map(Change change) {
             return new AnyOf(Group.map(parts, change));
         }
@@ -363,18 +364,13 @@ public sealed interface Condition {
         }
 
         @Override
-        public void wanting(Stage stage, Set<String> out) {
-            Group.wanting(parts, stage, out);
-        }
-
-        @Override
         public boolean could(Stage stage, boolean truth) {
-            return truth ? parts.stream().anyMatch(p -> p.could(stage, true)) : parts.stream().allMatch(p -> p.could(stage, false));
+            return truth ? Group.anyCould(parts, stage, true) : Group.allCould(parts, stage, false);
         }
     }
 
     /** None may hold. */
-    record NoneOf(List<Condition> parts) implements Condition {
+    record NoneOf(List<Condition> parts) implements OfParts {
 
         public NoneOf {
             parts = List.copyOf(parts);
@@ -391,11 +387,6 @@ public sealed interface Condition {
         }
 
         @Override
-        public int layer() {
-            return Group.layer(parts);
-        }
-
-        @Override
         public NoneOf map(Change change) {
             return new NoneOf(Group.map(parts, change));
         }
@@ -406,13 +397,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public void wanting(Stage stage, Set<String> out) {
-            Group.wanting(parts, stage, out);
-        }
-
-        @Override
         public boolean could(Stage stage, boolean truth) {
-            return new AnyOf(parts).could(stage, !truth);
+            return truth ? Group.allCould(parts, stage, false) : Group.anyCould(parts, stage, true);
         }
     }
 }

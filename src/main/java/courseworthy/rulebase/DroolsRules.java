@@ -145,14 +145,14 @@ public final class DroolsRules implements Rules {
         return heard;
     }
 
-    /** A row waits for the stage at which it can tell; each part of its condition is a node of its own, shared where equal. */
+    /** A row waits for the stage at which it can tell; its condition is one node, so that the network is quick to build. */
     private static Rule ruleOf(Row row, int layer, Global<Heard> heard) {
         Variable<Stage> stage = declarationOf(Stage.class, "stage");
         PatternDef<Stage> pattern = pattern(stage);
         AtLayer at = new AtLayer(layer);
         pattern.expr(at.getExpressionHash(), at);
-        for (Condition part : row.condition().parts()) {
-            Holds holds = new Holds(part);
+        if (!row.condition().parts().isEmpty()) {
+            Holds holds = new Holds(row);
             pattern.expr(holds.getExpressionHash(), holds);
         }
         return rule(PACKAGE + row.author().rank().word(), row.author().rule() + " after layer " + layer)
@@ -172,16 +172,16 @@ public final class DroolsRules implements Rules {
         }
     }
 
-    /** Whether a condition holds at a stage. */
-    private record Holds(Condition condition) implements Predicate1<Stage>, HashedExpression {
+    /** Whether a row's condition holds at a stage. Ids of rows are unique, so the id names the expression. */
+    private record Holds(Row row) implements Predicate1<Stage>, HashedExpression {
         @Override
         public boolean test(Stage stage) {
-            return condition.on(stage) == Truth.TRUE;
+            return row.condition().on(stage) == Truth.TRUE;
         }
 
         @Override
         public String getExpressionHash() {
-            return "Stage holds " + condition.canonical();
+            return "Stage holds " + row.author().rule();
         }
     }
 

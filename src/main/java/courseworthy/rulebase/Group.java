@@ -12,7 +12,12 @@ final class Group {
     }
 
     static String canonical(String name, List<Condition> parts) {
-        return name + parts.stream().map(Condition::canonical).sorted().toList();
+        List<String> out = new ArrayList<>();
+        for (Condition part : parts) {
+            out.add(part.canonical());
+        }
+        out.sort(null);
+        return name + out;
     }
 
     static Truth any(List<Condition> parts, Stage stage) {
@@ -27,7 +32,31 @@ final class Group {
     }
 
     static int layer(List<Condition> parts) {
-        return parts.stream().mapToInt(Condition::layer).max().orElse(0);
+        int last = 0;
+        for (Condition part : parts) {
+            last = Math.max(last, part.layer());
+        }
+        return last;
+    }
+
+    /** Whether any part could turn out so. */
+    static boolean anyCould(List<Condition> parts, Stage stage, boolean truth) {
+        for (Condition part : parts) {
+            if (part.could(stage, truth)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether all parts could turn out so. */
+    static boolean allCould(List<Condition> parts, Stage stage, boolean truth) {
+        for (Condition part : parts) {
+            if (!part.could(stage, truth)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static List<Condition> map(List<Condition> parts, Condition.Change change) {

@@ -3,14 +3,9 @@ package courseworthy.rulebase;
 import courseworthy.claim.Where;
 import courseworthy.problem.Faults;
 import courseworthy.text.Node;
-import courseworthy.text.PackedTree;
-import java.io.ByteArrayInputStream;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -41,27 +36,10 @@ public record House(List<Sheet> sheets, RealPairs pairs, Map<String, Where> join
             if (in == null) {
                 throw new IllegalStateException("the shipped rules are missing: " + PACKED);
             }
-            return read(new DataInputStream(new ByteArrayInputStream(in.readAllBytes())));
+            return PackedHouse.read(in.readAllBytes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static House read(DataInputStream in) throws IOException {
-        Map<String, Node.Mapping> trees = new LinkedHashMap<>();
-        for (int left = in.readUnsignedShort(); left > 0; left--) {
-            String shown = in.readUTF();
-            trees.put(shown, (Node.Mapping) PackedTree.read(in));
-        }
-        Map<String, Where> joins = new LinkedHashMap<>();
-        for (int left = in.readUnsignedShort(); left > 0; left--) {
-            String name = in.readUTF();
-            joins.put(name, new Where(in.readUTF(), in.readUnsignedShort()));
-        }
-        Faults faults = new Faults();
-        House house = of(trees, joins, faults);
-        faults.throwIfAny();
-        return house;
     }
 
     /** Decodes trees of the rules folder, by shown path. */
@@ -69,19 +47,5 @@ public record House(List<Sheet> sheets, RealPairs pairs, Map<String, Where> join
         Node.Mapping pairs = trees.get(RulesFolder.REAL_PAIRS);
         RealPairs real = pairs == null ? new RealPairs(List.of()) : RealPairsReader.decode(pairs, RulesFolder.REAL_PAIRS, faults);
         return new House(RulesFolder.decode(trees, faults), real, joins);
-    }
-
-    static void write(Map<String, Node.Mapping> trees, Map<String, Where> joins, DataOutputStream out) throws IOException {
-        out.writeShort(trees.size());
-        for (Map.Entry<String, Node.Mapping> tree : trees.entrySet()) {
-            out.writeUTF(tree.getKey());
-            PackedTree.write(tree.getValue(), out);
-        }
-        out.writeShort(joins.size());
-        for (Map.Entry<String, Where> join : joins.entrySet()) {
-            out.writeUTF(join.getKey());
-            out.writeUTF(join.getValue().file());
-            out.writeShort(join.getValue().line());
-        }
     }
 }

@@ -4,8 +4,6 @@ import courseworthy.claim.Where;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.text.Node;
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,9 +42,7 @@ public final class PackHouseRules {
         if (faults.stop()) {
             throw new IllegalStateException("the shipped rules are faulty:\n" + String.join("\n", faults.faults().stream().map(Fault::text).toList()));
         }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        House.write(trees, joins, new DataOutputStream(out));
-        return out.toByteArray();
+        return PackedHouse.write(house);
     }
 
     /** Where each rule that joins topics is written. */

@@ -2,9 +2,12 @@ package courseworthy.rulebase;
 
 import courseworthy.claim.Author;
 import courseworthy.claim.Task;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * One row of a sheet.
@@ -39,11 +42,21 @@ public record Row(Author author, Condition.AllOf condition, List<Saying> sayings
 
     /** What it says after a layer. */
     public List<Saying> after(int layer) {
-        return sayings.stream().filter(s -> layer(s) == layer).toList();
+        List<Saying> out = new ArrayList<>();
+        for (Saying saying : sayings) {
+            if (layer(saying) == layer) {
+                out.add(saying);
+            }
+        }
+        return out;
     }
 
     /** The names of the topics it speaks on, each once, in the order written. */
     public List<String> topics() {
-        return sayings.stream().map(s -> s.topic().name()).distinct().toList();
+        Set<String> out = new LinkedHashSet<>();
+        for (Saying saying : sayings) {
+            out.add(saying.topic().name());
+        }
+        return List.copyOf(out);
     }
 }

@@ -24,8 +24,12 @@ public record StretchSet(List<One> tests, List<One> each, List<One> summed) {
     }
 
     public static StretchSet of(List<One> tests) {
-        return new StretchSet(List.copyOf(tests), tests.stream().filter(t -> !t.measure().summed()).toList(),
-                tests.stream().filter(t -> t.measure().summed()).toList());
+        List<One> each = new ArrayList<>();
+        List<One> summed = new ArrayList<>();
+        for (One one : tests) {
+            (one.measure().summed() ? summed : each).add(one);
+        }
+        return new StretchSet(List.copyOf(tests), each, summed);
     }
 
     /** Whether a stretch satisfies the conditions on each. */
