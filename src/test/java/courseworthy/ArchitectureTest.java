@@ -53,7 +53,7 @@ class ArchitectureTest {
         MAY_USE.put("demand", "course rider event workshop ride topic");
         MAY_USE.put("claim", "topic");
         MAY_USE.put("rulebase", "text demand topic claim workshop");
-        MAY_USE.put("schema", "text course rider event demand topic claim rulebase");
+        MAY_USE.put("schema", "text course rider event workshop demand topic claim rulebase");
         MAY_USE.put("decision", "topic claim");
         MAY_USE.put("call", "rulebase decision demand topic claim");
         // A call hands on demands, decisions and topics; the gears that exist are the rule base's.

@@ -12,6 +12,8 @@ import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,6 +65,20 @@ class ReadersNeverThrowTest {
             assertThat(day != null || faults.stop()).isTrue();
             if (day != null && day.bike() != null) {
                 BikeReader.read("e.yaml", day.bike(), faults);
+            }
+            assertTold(faults);
+        }
+    }
+
+    @Test
+    void spoiltWorkshops() throws IOException {
+        String text = Files.readString(Path.of("docs", "examples", "workshops", "robin.yaml"));
+        for (int i = 0; i < 1000; i++) {
+            Faults faults = new Faults();
+            Workshop read = WorkshopReader.read(Files.writeString(folder.resolve("w.yaml"), spoilt(text)), "w.yaml", faults);
+            assertThat(read != null || faults.stop()).isTrue();
+            if (read != null) {
+                read.bikes().forEach(bike -> assertThat(read.mounted(bike)).doesNotContainValue(null));
             }
             assertTold(faults);
         }

@@ -7,7 +7,7 @@ import java.util.Map;
 public final class Schemas {
 
     /** The kinds of files people write. */
-    public static final List<String> KINDS = List.of("course", "rider", "event", "sheet");
+    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet");
 
     private Schemas() {
     }
@@ -18,6 +18,7 @@ public final class Schemas {
             case "course" -> CourseSchema.of();
             case "rider" -> RiderSchema.of();
             case "event" -> EventSchema.of();
+            case "workshop" -> WorkshopSchema.of();
             case "sheet" -> SheetSchema.of();
             default -> throw new IllegalArgumentException(kind);
         };

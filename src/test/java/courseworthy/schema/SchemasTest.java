@@ -18,6 +18,7 @@ import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.RiderReader;
 import courseworthy.rulebase.SheetReader;
+import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -108,7 +109,8 @@ class SchemasTest {
 
     static Stream<Path> files() throws IOException {
         List<Path> out = new ArrayList<>();
-        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events")) {
+        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events",
+                "docs/examples/workshops")) {
             try (Stream<Path> all = Files.list(Path.of(place))) {
                 all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);
             }
@@ -119,7 +121,8 @@ class SchemasTest {
     @ParameterizedTest
     @MethodSource("files")
     void shippedFilesConform(Path file) throws IOException {
-        String kind = file.startsWith("course-profiles") ? "course" : file.toString().contains("riders") ? "rider" : "event";
+        String kind = file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
+                : file.getParent().endsWith("workshops") ? "workshop" : "event";
         assertThat(validate(kind, Files.readString(file))).isEmpty();
     }
 
@@ -207,6 +210,15 @@ class SchemasTest {
         refused("event", text);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"garage: x", "bikes: [{mass: 2 kg}]", "bikes: [{name: x, mass: 2}]", "parts: [{name: x}]", "parts: [{name: x, kind: horn}]",
+        "parts: [{name: x, kind: tyre, travel: 100 mm}]", "parts: [{name: x, kind: tyre, casing: soft}]", "minutes: {horn: 3 min}",
+        "parts: [{name: x, kind: cassette, sprockets: [9.5]}]", "parts: [{name: x, kind: sealant, added: 9 May}]",
+        "bikes: [{name: x, tyre clearance: [{width: 40 mm}]}]"})
+    void aWrongWorkshopIsRefusedByReaderAndSchema(String text) throws IOException {
+        refused("workshop", text);
+    }
+
     @Test
     void theKeysAreThoseOfTheReaders() throws IOException {
         assertThat(keys("course", "/properties")).containsExactlyInAnyOrderElementsOf(CourseReader.PROFILE_KEYS);
@@ -216,6 +228,7 @@ class SchemasTest {
         assertThat(keys("rider", "/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.KEYS);
         assertThat(keys("rider", "/properties/power/anyOf/1/items/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.EFFORT_KEYS);
         assertThat(keys("rider", "/properties/bike/properties")).containsExactlyInAnyOrderElementsOf(BikeReader.KEYS);
+        assertThat(keys("workshop", "/properties")).containsExactlyInAnyOrderElementsOf(WorkshopReader.KEYS);
         assertThat(keys("event", "/properties")).containsExactlyInAnyOrderElementsOf(EventReader.KEYS);
         assertThat(keys("event", "/properties/forecast/properties")).containsExactlyInAnyOrderElementsOf(EventReader.FORECAST_KEYS);
         assertThat(keys("event", "/properties/support/anyOf/1/items/properties"))
@@ -260,6 +273,7 @@ class SchemasTest {
         switch (kind) {
             case "course" -> CourseReader.read(file, "x.yaml", null, faults);
             case "event" -> EventReader.read(file, "x.yaml", faults);
+            case "workshop" -> WorkshopReader.read(file, "x.yaml", faults);
             case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
             default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
         }

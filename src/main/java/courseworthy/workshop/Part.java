@@ -1,0 +1,152 @@
+package courseworthy.workshop;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** A part, or a bike's frame with its limits: what is written of it, and where it is mounted. Sizes are in base units. */
+public final class Part {
+
+    private final String name;
+    private final Kind kind;
+    private final int line;
+    private final Map<Detail, Object> details;
+    private Part on;
+
+    /**
+     * @param name    unique in its workshop
+     * @param line    where it is written, 1-based
+     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate or {@code List<Clearance>} by the form
+     */
+    public Part(String name, Kind kind, int line, Map<Detail, ?> details) {
+        this.name = name;
+        this.kind = kind;
+        this.line = line;
+        this.details = new EnumMap<>(Detail.class);
+        this.details.putAll(details);
+    }
+
+    /**
+     * The widest tyre for a wheel size.
+     *
+     * @param beadSeat m; null for every size
+     * @param width    m
+     */
+    public record Clearance(Double beadSeat, double width) {
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    public int line() {
+        return line;
+    }
+
+    /** What it is mounted on, a part or a bike; null where it lies loose. */
+    public Part on() {
+        return on;
+    }
+
+    void mount(Part host) {
+        on = host;
+    }
+
+    /** The bike it is mounted on, through whatever it is mounted on; null where it lies loose. */
+    public Part bike() {
+        Part at = this;
+        while (at != null && at.kind != Kind.BIKE) {
+            at = at.on;
+        }
+        return at;
+    }
+
+    /** The place it has now, whether its wheel is on a bike or not; null where it lies loose or nothing says which end. */
+    public Place place() {
+        if (on == null || kind == Kind.BIKE) {
+            return null;
+        }
+        String end = end();
+        for (Place place : Place.values()) {
+            if (place.kind() == kind && (place.end() == null || place.end().equals(end))) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    private String end() {
+        for (Part at = this; at != null; at = at.on) {
+            if (at.word(Detail.END) != null) {
+                return at.word(Detail.END);
+            }
+        }
+        return null;
+    }
+
+    public boolean has(Detail detail) {
+        return details.containsKey(detail);
+    }
+
+    /** A size in the base unit, or a whole number; null where not written. */
+    public Double number(Detail detail) {
+        Object value = details.get(detail);
+        return value == null ? null : Double.valueOf(((Number) value).doubleValue());
+    }
+
+    /** A word or a label; null where not written. */
+    public String word(Detail detail) {
+        return (String) details.get(detail);
+    }
+
+    /** Null where not written. */
+    public Boolean yes(Detail detail) {
+        return (Boolean) details.get(detail);
+    }
+
+    /** Teeth as written; null where not written. */
+    public int[] teeth(Detail detail) {
+        return (int[]) details.get(detail);
+    }
+
+    /** Words or labels; null where not written. */
+    @SuppressWarnings("unchecked")
+    public List<String> words(Detail detail) {
+        return (List<String>) details.get(detail);
+    }
+
+    /** Null where not written. */
+    public LocalDate day(Detail detail) {
+        return (LocalDate) details.get(detail);
+    }
+
+    /** The widest tyre for a wheel size, m; null where not written, 0 where other sizes are written and this is not. */
+    @SuppressWarnings("unchecked")
+    public Double clearance(double beadSeat) {
+        List<Clearance> all = (List<Clearance>) details.get(Detail.TYRE_CLEARANCE);
+        if (all == null) {
+            return null;
+        }
+        for (Clearance each : all) {
+            if (each.beadSeat() == null || Math.abs(each.beadSeat() - beadSeat) < 0.0005) {
+                return each.width();
+            }
+        }
+        return 0.0;
+    }
+
+    /** Whether the rider has it; false on a wish list. */
+    public boolean owned() {
+        return !Boolean.FALSE.equals(yes(Detail.OWNED));
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,463 @@
+package courseworthy.workshop;
+
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Reads a workshop's file and says everything that is wrong with it at once. What is missing is unknown; a missing mass is
+ * warned of, since totals leave it out.
+ */
+public final class WorkshopReader {
+
+    /** The keys of a workshop's file. */
+    public static final List<String> KEYS = List.of("workshop", "minutes", "bikes", "parts");
+    /** The keys of a part beside its details. */
+    public static final List<String> PART_KEYS = List.of("name", "kind", "on");
+    /** The keys of a {@code tyre clearance} for one wheel size. */
+    public static final List<String> CLEARANCE_KEYS = List.of("bead seat", "width");
+
+    private static final int LONGEST_NAME = 80;
+
+    private final String shown;
+    private final Faults faults;
+    private final Map<String, Part> byName = new LinkedHashMap<>();
+    private final Map<Part, Node.Scalar> mounted = new LinkedHashMap<>();
+    private final Map<String, List<Label>> labels = new LinkedHashMap<>();
+
+    /** A label of an interface, where it is written. */
+    private record Label(Part part, Detail detail, String text, int line) {
+    }
+
+    private WorkshopReader(String shown, Faults faults) {
+        this.shown = shown;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param shown its path as the user typed it
+     * @return the workshop, or null where the file could not be read at all; with faults it is not to be used
+     */
+    public static Workshop read(Path path, String shown, Faults faults) {
+        Node.Mapping tree = Yaml.read(path, shown, faults);
+        return tree == null ? null : decode(tree, shown, faults);
+    }
+
+    /** As {@link #read}, from a tree. */
+    public static Workshop decode(Node.Mapping tree, String shown, Faults faults) {
+        return new WorkshopReader(shown, faults).workshop(new Fields(shown, tree, faults));
+    }
+
+    private Workshop workshop(Fields fields) {
+        String name = fields.prose("workshop");
+        Map<Kind, Double> minutes = minutes(fields.fields("minutes"));
+        List<Part> bikes = new ArrayList<>();
+        for (Fields each : fields.blocks("bikes")) {
+            add(bikes, part(each, Kind.BIKE));
+        }
+        List<Part> parts = new ArrayList<>();
+        for (Fields each : fields.blocks("parts")) {
+            add(parts, part(each, kind(each)));
+        }
+        fields.done();
+        mount();
+        places(parts);
+        lonelyLabels();
+        return new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes);
+    }
+
+    private static void add(List<Part> to, Part part) {
+        if (part != null) {
+            to.add(part);
+        }
+    }
+
+    private Map<Kind, Double> minutes(Fields from) {
+        Map<Kind, Double> out = new EnumMap<>(Kind.class);
+        if (from == null) {
+            return out;
+        }
+        for (String word : Kind.partWords()) {
+            Amount amount = from.amount(word, Dimension.TIME, 0, 86_400, "the time one swap takes, from 0 min to 24 h");
+            if (amount != null) {
+                out.put(Kind.of(word), amount.inBase());
+            }
+        }
+        from.done();
+        return out;
+    }
+
+    private Kind kind(Fields from) {
+        from.required("kind", "the kind of part");
+        String word = from.word("kind", Kind.partWords());
+        return word == null ? null : Kind.of(word);
+    }
+
+    /** A part; null where it has no usable kind or name. */
+    private Part part(Fields from, Kind kind) {
+        String name = name(from);
+        Node at = kind == Kind.BIKE ? null : from.node("on");
+        if (kind == null) {
+            return null;
+        }
+        Map<Detail, Object> details = new EnumMap<>(Detail.class);
+        for (Detail detail : kind.details()) {
+            Object value = value(from, detail);
+            if (value != null) {
+                details.put(detail, value);
+            }
+        }
+        from.done();
+        if (name == null) {
+            return null;
+        }
+        Part part = new Part(name, kind, from.line(), details);
+        named(part, from);
+        remember(part, from);
+        believable(part, from);
+        if (at != null) {
+            mountedAt(part, at);
+        }
+        return part;
+    }
+
+    private String name(Fields from) {
+        from.required("name", "a name of its own");
+        String name = from.prose("name");
+        if (name == null || name.isBlank()) {
+            return null;
+        }
+        if (name.length() > LONGEST_NAME) {
+            from.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
+        }
+        return name.strip().replace('\n', ' ');
+    }
+
+    private void named(Part part, Fields from) {
+        Part other = byName.putIfAbsent(part.name(), part);
+        if (other != null) {
+            faults.add(shown, from.lineOf("name"), "name", "a second \"" + part.name() + "\" (the first is on line " + other.line() + ")",
+                    "a name of its own for every bike and part", "Tell them apart: \"" + part.name() + " 2\".");
+        }
+        if (!part.has(Detail.MASS)) {
+            faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
+                    "Totals leave it out and say so; weigh it."));
+        }
+    }
+
+    private void mountedAt(Part part, Node at) {
+        if (at instanceof Node.Scalar scalar) {
+            mounted.put(part, scalar);
+        } else if (at instanceof Node.Sequence list) {
+            faults.add(shown, list.line(), "on", "\"" + part.name() + "\" mounted in " + list.items().size() + " places", "one bike or part",
+                    "Name where it is now; what serves several bikes is moved when it is its turn.");
+        } else {
+            faults.add(shown, at.line(), "on", at.describe(), "the name of a bike or a part", "");
+        }
+    }
+
+    private Object value(Fields from, Detail detail) {
+        String key = detail.written();
+        if (!from.has(key)) {
+            return null;
+        }
+        return switch (detail.form()) {
+            case AMOUNT -> amount(from, key, detail.dimension(), detail);
+            case NUMBER -> number(from, key, detail);
+            case WHOLE -> from.whole(key, (int) detail.least(), (int) detail.most());
+            case YES_NO -> from.yesNo(key);
+            case WORD -> from.word(key, detail.words());
+            case WORDS -> words(from, key, detail);
+            case LABEL -> label(from, key);
+            case LABELS -> from.texts(key);
+            case TEETH -> teeth(from, key, detail);
+            case DAY -> day(from, key);
+            case CLEARANCES -> clearances(from, key);
+        };
+    }
+
+    private static Double amount(Fields from, String key, Dimension dimension, Detail detail) {
+        Amount amount = from.amount(key, dimension, detail.least(), detail.most(), detail.range());
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    private static Double number(Fields from, String key, Detail detail) {
+        Amount amount = from.amount(key, Dimension.NUMBER, detail.least(), detail.most(), "a bare number from 0 to 100000");
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    private static String label(Fields from, String key) {
+        String text = from.prose(key);
+        return text == null || text.isBlank() ? null : text.strip();
+    }
+
+    private static List<String> words(Fields from, String key, Detail detail) {
+        List<String> out = new ArrayList<>();
+        for (Node item : from.items(key)) {
+            String word = item instanceof Node.Scalar scalar ? from.word(key, scalar, detail.words()) : null;
+            if (word != null) {
+                out.add(word);
+            }
+        }
+        return out.isEmpty() ? null : List.copyOf(out);
+    }
+
+    private int[] teeth(Fields from, String key, Detail detail) {
+        List<Node> items = from.items(key);
+        int[] out = new int[items.size()];
+        for (int i = 0; i < out.length; i++) {
+            Integer teeth = items.get(i) instanceof Node.Scalar scalar ? whole(scalar.text()) : null;
+            if (teeth == null || teeth < detail.least() || teeth > detail.most()) {
+                faults.add(shown, items.get(i).line(), key, items.get(i).describe(),
+                        "teeth as whole numbers from " + (int) detail.least() + " to " + (int) detail.most(), "");
+                return null;
+            }
+            out[i] = teeth;
+        }
+        return inOrder(from, key, detail, out) ? out : null;
+    }
+
+    private static Integer whole(String text) {
+        return text.length() == 2 && Character.isDigit(text.charAt(0)) && Character.isDigit(text.charAt(1)) || text.length() == 1
+                && Character.isDigit(text.charAt(0)) ? Integer.valueOf(text) : null;
+    }
+
+    private static boolean inOrder(Fields from, String key, Detail detail, int[] teeth) {
+        if (teeth.length == 0) {
+            from.fault(key, "an empty list", "teeth", "");
+            return false;
+        }
+        if (detail == Detail.TEETH && teeth.length > 2) {
+            from.fault(key, teeth.length + " rings", "one or two", "");
+            return false;
+        }
+        for (int i = 1; i < teeth.length; i++) {
+            boolean rising = teeth[i] > teeth[i - 1];
+            if (rising != (detail == Detail.SPROCKETS) || teeth[i] == teeth[i - 1]) {
+                from.fault(key, from.node(key).describe() + " out of order at " + teeth[i],
+                        detail == Detail.SPROCKETS ? "the smallest first" : "the larger first", "");
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static LocalDate day(Fields from, String key) {
+        String expected = "a day as YYYY-MM-DD, such as 2026-05-09";
+        Node.Scalar value = from.scalar(key, expected);
+        if (value == null) {
+            return null;
+        }
+        try {
+            if (value.text().length() == 10) {
+                return LocalDate.parse(value.text());
+            }
+        } catch (DateTimeException e) {
+            // Said below.
+        }
+        from.fault(key, value.describe(), expected, "");
+        return null;
+    }
+
+    private List<Part.Clearance> clearances(Fields from, String key) {
+        Node node = from.node(key);
+        if (node instanceof Node.Scalar) {
+            Double width = amount(from, key, Dimension.LENGTH, "a width from 18 mm to 130 mm");
+            return width == null ? null : List.of(new Part.Clearance(null, width));
+        }
+        List<Part.Clearance> out = new ArrayList<>();
+        Set<Double> seen = new TreeSet<>();
+        for (Fields each : from.blocks(key)) {
+            each.required("bead seat", "the wheel size it holds for");
+            each.required("width", "the widest tyre");
+            Amount bead = each.amount("bead seat", Dimension.LENGTH, Detail.BEAD_SEAT.least(), Detail.BEAD_SEAT.most(), Detail.BEAD_SEAT.range());
+            Double width = amount(each, "width", Dimension.LENGTH, "a width from 18 mm to 130 mm");
+            each.done();
+            if (bead != null && !seen.add(bead.inBase())) {
+                each.fault("bead seat", "a second clearance for " + each.node("bead seat").describe(), "one for each wheel size", "");
+            } else if (bead != null && width != null) {
+                out.add(new Part.Clearance(bead.inBase(), width));
+            }
+        }
+        return out.isEmpty() ? null : List.copyOf(out);
+    }
+
+    private static Double amount(Fields from, String key, Dimension dimension, String range) {
+        Amount amount = from.amount(key, dimension, Detail.TYRE_CLEARANCE.least(), Detail.TYRE_CLEARANCE.most(), range);
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    /** What is believable by itself and not together. */
+    private void believable(Part part, Fields from) {
+        inOrder(part, from, Detail.LEAST_FORK_TRAVEL, Detail.MOST_FORK_TRAVEL);
+        inOrder(part, from, Detail.LEAST_FORK_LENGTH, Detail.MOST_FORK_LENGTH);
+        inOrder(part, from, Detail.LEAST_ROTOR, Detail.MOST_ROTOR);
+        inOrder(part, from, Detail.SMALLEST_RING, Detail.LARGEST_RING);
+        inOrder(part, from, Detail.LEAST_CHAINLINE, Detail.MOST_CHAINLINE);
+        inOrder(part, from, Detail.LEAST_TYRE, Detail.MOST_TYRE);
+        inOrder(part, from, Detail.LEAST_RIM, Detail.MOST_RIM);
+        Double width = part.number(Detail.WIDTH);
+        if (part.kind() == Kind.TYRE && width != null && width > 0.13) {
+            from.fault("width", from.node("width").describe(), "a tyre's width from 18 mm to 130 mm", "");
+        }
+        int[] sprockets = part.teeth(Detail.SPROCKETS);
+        Double speeds = part.number(Detail.SPEEDS);
+        if (sprockets != null && speeds != null && sprockets.length != speeds.intValue()) {
+            from.fault("speeds", speeds.intValue() + " with " + sprockets.length + " sprockets", "one number", "");
+        }
+    }
+
+    private static void inOrder(Part part, Fields from, Detail least, Detail most) {
+        Double low = part.number(least);
+        Double high = part.number(most);
+        if (low != null && high != null && low > high) {
+            from.fault(least.written(), from.node(least.written()).describe(), "no more than the " + most.written(), "");
+        }
+    }
+
+    private void remember(Part part, Fields from) {
+        for (Detail detail : part.kind().details()) {
+            if (detail.form() == Detail.Form.LABEL && part.has(detail)) {
+                labels.computeIfAbsent(detail.family(), family -> new ArrayList<>())
+                        .add(new Label(part, detail, part.word(detail), from.lineOf(detail.written())));
+            } else if (detail.form() == Detail.Form.LABELS && part.has(detail)) {
+                for (String text : part.words(detail)) {
+                    labels.computeIfAbsent(detail.family(), family -> new ArrayList<>())
+                            .add(new Label(part, detail, text, from.lineOf(detail.written())));
+                }
+            }
+        }
+    }
+
+    /** A label that nothing else carries and that is nearly another is a slip of the pen. */
+    private void lonelyLabels() {
+        for (List<Label> family : labels.values()) {
+            Map<String, Integer> count = new LinkedHashMap<>();
+            for (Label label : family) {
+                count.merge(label.text(), 1, Integer::sum);
+            }
+            for (Label label : family) {
+                if (count.get(label.text()) == 1) {
+                    lonely(label, count.keySet());
+                }
+            }
+        }
+    }
+
+    private void lonely(Label label, Collection<String> all) {
+        Set<String> others = new LinkedHashSet<>(all);
+        others.remove(label.text());
+        String mend = Spelling.didYouMean(label.text(), others);
+        if (!mend.isEmpty() && !onlyDigitsDiffer(label.text(), Spelling.nearest(label.text(), others))) {
+            faults.add(Fault.warning(shown, label.line(), label.detail().written(), "\"" + label.text() + "\", which nothing else carries",
+                    "a label that the other side carries too", mend));
+        }
+    }
+
+    /** Sizes that differ are different interfaces, not slips. */
+    private static boolean onlyDigitsDiffer(String one, String other) {
+        return !one.replaceAll("[^0-9]", "").equals(other.replaceAll("[^0-9]", ""));
+    }
+
+    private void mount() {
+        for (Map.Entry<Part, Node.Scalar> each : mounted.entrySet()) {
+            Part part = each.getKey();
+            Node.Scalar at = each.getValue();
+            Part host = byName.get(at.text());
+            if (host == null) {
+                String near = Spelling.didYouMean(at.text(), byName.keySet());
+                faults.add(shown, at.line(), "on", at.describe() + ", which is neither a bike nor a part", "the name of a bike or a part",
+                        near.isEmpty() ? "Leave the key out where the part lies loose." : near);
+            } else if (closes(part, host)) {
+                faults.add(shown, at.line(), "on", "a circle: \"" + part.name() + "\" is on \"" + host.name() + "\", which is on it in turn",
+                        "what carries it", "");
+            } else if (takes(host, part)) {
+                part.mount(host);
+            } else {
+                faults.add(shown, at.line(), "on", "a " + part.kind().word() + " on a " + host.kind().word(), hosts(part.kind()), "");
+            }
+        }
+    }
+
+    /** Whether mounting the part would close a circle, whatever may carry what: what is written is followed, not what is right. */
+    private boolean closes(Part part, Part host) {
+        Part at = host;
+        for (int steps = 0; at != null && steps <= mounted.size(); steps++) {
+            if (at == part) {
+                return true;
+            }
+            Node.Scalar next = mounted.get(at);
+            at = next == null ? null : byName.get(next.text());
+        }
+        return false;
+    }
+
+    private static boolean takes(Part host, Part part) {
+        return host.kind() == Kind.BIKE ? part.kind().onABike() : part.kind().hosts().contains(host.kind());
+    }
+
+    private static String hosts(Kind kind) {
+        List<String> out = new ArrayList<>();
+        if (kind.onABike()) {
+            out.add("a bike");
+        }
+        for (Kind host : kind.hosts()) {
+            out.add("a " + host.word());
+        }
+        return String.join(" or ", out);
+    }
+
+    /** One part in each place; a front wheel and a rear wheel can be told apart. */
+    private void places(List<Part> parts) {
+        Map<String, Part> taken = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (part.kind() == Kind.WHEEL && part.word(Detail.END) == null) {
+                faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
+            }
+            if (part.kind() == Kind.PADS && part.on() != null && part.word(Detail.END) == null) {
+                faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
+            }
+            Place place = part.place();
+            if (place != null && part.kind() != Kind.LIGHTS && part.kind() != Kind.BAG) {
+                Part carrier = carrier(part, place);
+                Part other = taken.putIfAbsent(carrier.name() + "\n" + place, part);
+                if (other != null) {
+                    faults.add(shown, mounted.get(part).line(), "on", "\"" + part.name() + "\" as a second " + place.words() + " on \""
+                            + carrier.name() + "\" (there is \"" + other.name() + "\")", "one", "");
+                }
+            }
+        }
+    }
+
+    /** The wheel, crank or bike in whose place it stands, so that two tyres on a spare wheel are seen too. */
+    private static Part carrier(Part part, Place place) {
+        if (place.host() != null) {
+            for (Part at = part.on(); at != null; at = at.on()) {
+                if (at.kind() == place.host().kind()) {
+                    return at;
+                }
+            }
+        }
+        Part bike = part.bike();
+        return bike == null ? part.on() : bike;
+    }
+}

@@ -1,0 +1,204 @@
+package courseworthy.workshop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.text.Yaml;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WorkshopReaderTest {
+
+    private static final Path EXAMPLE = Path.of("docs", "examples", "workshops", "robin.yaml");
+    private static final String TWO = """
+            bikes:
+              - {name: old bike, mass: 2 kg}
+              - {name: new bike, mass: 2 kg}
+            parts:
+              - {name: front hoop, kind: wheel, on: old bike, end: front, mass: 800 g}
+              - {name: wide tyre, kind: tyre, on: front hoop, mass: 700 g}
+              - {name: thin tyre, kind: tyre, mass: 400 g}
+            """;
+
+    private final Faults faults = new Faults();
+
+    private Workshop read(String text) {
+        return WorkshopReader.decode(Yaml.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+    }
+
+    private List<String> said() {
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+
+    private List<String> warned() {
+        return faults.warnings().stream().map(Fault::text).toList();
+    }
+
+    @Test
+    void whatIsWrittenIsReadInBaseUnits() {
+        Workshop workshop = read("""
+                workshop: A shed
+                minutes: {tyre: 25 min}
+                bikes:
+                  - name: commuter
+                    kind: gravel
+                    mass: 2 kg
+                    tyre clearance: [{bead seat: 622 mm, width: 45 mm}, {bead seat: 584 mm, width: 2 in}]
+                parts:
+                  - {name: hoop, kind: wheel, on: commuter, end: rear, mass: 900 g, bead seat: 622 mm, hookless: no, marked pressure: 72.5 psi, axle: thin}
+                  - {name: tread, kind: tyre, on: hoop, mass: 1 lb, width: 40 mm, casing: heavy, hours used: 30 h}
+                  - {name: cogs, kind: cassette, on: hoop, mass: 300 g, sprockets: [11, 13, 15], published with: [north, south]}
+                  - {name: milk, kind: sealant, on: tread, mass: 60 g, added: 2026-03-01}
+                  - {name: discs, kind: rotor, mass: 100 g, pads permitted: organic, owned: no, price: 40}
+                """);
+        assertThat(said()).isEmpty();
+        assertThat(warned()).isEmpty();
+        Part bike = workshop.bikes().get(0);
+        assertThat(workshop.minutes()).containsExactly(Map.entry(Kind.TYRE, 1500.0));
+        assertThat(bike.clearance(0.622)).isEqualTo(0.045);
+        assertThat(bike.clearance(0.584)).isEqualTo(0.0508);
+        assertThat(bike.clearance(0.559)).as("no such wheel").isZero();
+        assertThat(workshop.mounted(bike)).containsExactly(Map.entry(Place.REAR_WHEEL, workshop.find("hoop")),
+                Map.entry(Place.REAR_TYRE, workshop.find("tread")), Map.entry(Place.REAR_SEALANT, workshop.find("milk")),
+                Map.entry(Place.CASSETTE, workshop.find("cogs")));
+        assertThat(workshop.find("hoop").number(Detail.MARKED_PRESSURE)).isCloseTo(72.5 * 6894.757293168, within(1e-6));
+        assertThat(workshop.find("hoop").yes(Detail.HOOKLESS)).isFalse();
+        assertThat(workshop.find("tread").number(Detail.MASS)).isEqualTo(0.45359237);
+        assertThat(workshop.find("tread").number(Detail.HOURS_USED)).isEqualTo(108_000);
+        assertThat(workshop.find("tread").word(Detail.CASING)).isEqualTo("heavy");
+        assertThat(workshop.find("tread").bike()).isEqualTo(bike);
+        assertThat(workshop.find("cogs").teeth(Detail.SPROCKETS)).containsExactly(11, 13, 15);
+        assertThat(workshop.find("cogs").words(Detail.PUBLISHED_WITH)).containsExactly("north", "south");
+        assertThat(workshop.find("milk").day(Detail.ADDED)).isEqualTo(LocalDate.of(2026, 3, 1));
+        assertThat(workshop.find("discs").words(Detail.PADS_PERMITTED)).containsExactly("organic");
+        assertThat(workshop.find("discs").owned()).isFalse();
+        assertThat(workshop.find("discs").bike()).isNull();
+        assertThat(workshop.find("hoop").has(Detail.RIM_DEPTH)).isFalse();
+    }
+
+    /** The example's figures against the trade: 22 lb and 26 lb for a racer's lightest and full training builds (common practice, no source). */
+    @Test
+    void theExampleIsRead() {
+        Workshop workshop = WorkshopReader.read(EXAMPLE, "robin.yaml", faults);
+        assertThat(said()).isEmpty();
+        assertThat(warned()).isEmpty();
+        assertThat(workshop.bikes()).hasSize(3);
+        assertThat(workshop.parts()).hasSizeGreaterThanOrEqualTo(60);
+        assertThat(workshop.unweighed()).isEmpty();
+        Part race = workshop.find("race bike");
+        double kilograms = race.number(Detail.MASS) + race.number(Detail.OTHER_MASS)
+                + workshop.mounted(race).values().stream().mapToDouble(part -> part.number(Detail.MASS)).sum();
+        assertThat(kilograms / 0.45359237).isBetween(25.5, 26.5);
+    }
+
+    @Test
+    void aPartMountedTwice() {
+        read(TWO.replace("on: front hoop", "on: [front hoop, new bike]"));
+        assertThat(said()).containsExactly("w.yaml:6: on: found \"wide tyre\" mounted in 2 places, expected one bike or part\n"
+                + "    Name where it is now; what serves several bikes is moved when it is its turn.");
+    }
+
+    @Test
+    void twoPartsInOnePlace() {
+        read(TWO.replace("name: thin tyre, kind: tyre", "name: thin tyre, kind: tyre, on: front hoop"));
+        assertThat(said()).containsExactly("w.yaml:7: on: found \"thin tyre\" as a second front tyre on \"front hoop\" (there is \"wide tyre\"),"
+                + " expected one");
+    }
+
+    @Test
+    void aCircle() {
+        read(TWO.replace("on: old bike", "on: wide tyre"));
+        assertThat(said()).hasSize(2).first().isEqualTo(
+                "w.yaml:5: on: found a circle: \"front hoop\" is on \"wide tyre\", which is on it in turn, expected what carries it");
+        read("parts:\n  - {name: a, kind: bar, on: a}\n");
+        assertThat(said()).contains("w.yaml:2: on: found a circle: \"a\" is on \"a\", which is on it in turn, expected what carries it");
+    }
+
+    @Test
+    void aPlaceNobodyKnows() {
+        read(TWO.replace("on: front hoop", "on: front hop"));
+        assertThat(said()).containsExactly("w.yaml:6: on: found \"front hop\", which is neither a bike nor a part, expected the name of a bike"
+                + " or a part\n    Did you mean \"front hoop\"?");
+    }
+
+    @Test
+    void aTyreIsOnAWheel() {
+        read(TWO.replace("on: front hoop", "on: old bike"));
+        assertThat(said()).containsExactly("w.yaml:6: on: found a tyre on a bike, expected a wheel");
+    }
+
+    @Test
+    void twoOfOneName() {
+        read(TWO.replace("thin tyre", "wide tyre"));
+        assertThat(said()).containsExactly("w.yaml:7: name: found a second \"wide tyre\" (the first is on line 6), expected a name of its own for"
+                + " every bike and part\n    Tell them apart: \"wide tyre 2\".");
+        read(TWO.replace("thin tyre", "old bike"));
+        assertThat(said()).anyMatch(text -> text.contains("a second \"old bike\" (the first is on line 2)"));
+    }
+
+    @Test
+    void aMassThatIsMissingStopsNothing() {
+        Workshop workshop = read(TWO.replace(", mass: 400 g", ""));
+        assertThat(said()).isEmpty();
+        assertThat(warned()).containsExactly("w.yaml:7: warning: mass: found no mass of \"thin tyre\", expected one\n"
+                + "    Totals leave it out and say so; weigh it.");
+        assertThat(workshop.unweighed()).containsExactly(workshop.find("thin tyre"));
+    }
+
+    @Test
+    void aLabelThatIsNearlyAnother() {
+        String text = """
+                bikes: [{name: b, mass: 2 kg, axle: coarse thread}]
+                parts:
+                  - {name: w, kind: wheel, end: rear, mass: 1 kg, axle: coarse tread}
+                """;
+        read(text);
+        assertThat(warned()).contains("w.yaml:3: warning: axle: found \"coarse tread\", which nothing else carries, expected a label that the other"
+                + " side carries too\n    Did you mean \"coarse thread\"?");
+        Faults fine = new Faults();
+        String sizes = text.replace("coarse thread", "thread 12 mm").replace("coarse tread", "thread 15 mm");
+        WorkshopReader.decode(Yaml.read(sizes.getBytes(StandardCharsets.UTF_8), "w.yaml", fine), "w.yaml", fine);
+        assertThat(fine.warnings()).as("other sizes are other labels, not slips").isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "kind: tyre, mass: 400 g | kind: tyr, mass: 400 g | kind: found \"tyr\"",
+        "kind: tyre, mass: 400 g | mass: 400 g | kind: found no such key",
+        "mass: 400 g | mass: 400 | mass: found \"400\"",
+        "mass: 400 g | mass: 400 kg | mass: found \"400 kg\", expected a mass from 1 g to 30 kg",
+        "mass: 400 g | mass: 400 g, travel: 100 mm | travel: found an unknown key",
+        "mass: 400 g | mass: 400 g, casing: lite | casing: found \"lite\"",
+        "mass: 400 g | mass: 400 g, width: 400 mm | width: found \"400 mm\"",
+        "mass: 400 g | mass: 400 g, least rim: 30 mm, most rim: 20 mm | least rim: found \"30 mm\", expected no more than the most rim",
+        "name: thin tyre, | '' | name: found no such key",
+        "end: front | rim depth: 20 mm | end: found no end of \"front hoop\"",
+        "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 10], mass: 400 g' | sprockets: found a list out of order at 10",
+        "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 12], speeds: 11, mass: 400 g' | speeds: found 11 with 2 sprockets",
+        "kind: tyre, mass: 400 g | 'kind: chainring, teeth: [50, 39, 30], mass: 400 g' | teeth: found 3 rings",
+        "kind: tyre, mass: 400 g | 'kind: sealant, added: 2026-02-30, mass: 400 g' | added: found \"2026-02-30\"",
+        "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm}],' | width: found no such key",
+        "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm, width: 40 mm}, {bead seat: 622 mm, width: 45 mm}],' "
+                + "| bead seat: found a second clearance for \"622 mm\"",
+    })
+    void otherSlips(String right, String wrong, String fault) {
+        assertThat(TWO).contains(right);
+        read(TWO.replace(right, wrong));
+        assertThat(said()).anyMatch(text -> text.contains(fault));
+        assertThat(said()).allMatch(text -> text.matches("(?s)w\\.yaml:\\d+: .*"));
+    }
+
+    @Test
+    void allFaultsAtOnce() {
+        read(TWO.replace("mass: 400 g", "mass: 400").replace("on: front hoop", "on: nowhere").replace("end: front", "end: left"));
+        assertThat(said()).hasSize(4);
+    }
+}
