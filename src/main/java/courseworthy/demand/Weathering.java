@@ -1,6 +1,7 @@
 package courseworthy.demand;
 
 import courseworthy.event.Event;
+import courseworthy.ride.Day;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;

@@ -20,40 +20,68 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
         int points, boolean training, Range climbing, Weather weather) {
 
     /**
-     * Air and wind, held over the ride.
+     * Air and wind.
      *
-     * @param temperature at the height of the start, °C
+     * @param temperature at the height of the start, mean over the ride, °C
      * @param startHeight m above sea level
      * @param windKnown   whether there is a forecast of the wind
      * @param wind        mean wind at 10 m height, m/s
      * @param from        where it comes from, radians clockwise from north; NaN where unknown
+     * @param hours       the temperature by the hour; null where it is held over the ride
+     * @param humidity    relative, 0 to 1
+     * @param pressure    at sea level, Pa
      */
-    public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from) {
+    public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
+            double pressure) {
 
-        /** Humidity taken, 0 to 1: from none to all it changes density by 1 to 2 %. */
-        private static final double HUMIDITY = 0.5;
+        /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 %. */
+        public static final double HUMIDITY = 0.5;
+        /** How far density may be off: pressure at sea level stays within 2 % or so of the standard's (common practice, no source). */
+        static final Range DENSITY_OFF = Range.within(1, 0.02);
         /**
          * Wind at a rider's height over wind at 10 m: 0.64 by the logarithmic profile at 1.2 m over open grass of 0.03 m roughness length,
          * less among trees and hedges (common practice, no source).
          */
         private static final double AT_RIDER_HEIGHT = 0.6;
-        /** Wind at 10 m that the slow run takes where none is forecast, m/s. */
+        /** Wind at 10 m that there may be where none is forecast, m/s. */
         private static final double IF_UNKNOWN = 3;
+        /** A forecast of the mean wind over a day is good to this share (common practice, no source). */
+        private static final double FORECAST_OFF = 0.4;
+
+        /** Temperature held over the ride, usual humidity, standard pressure. */
+        public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from) {
+            this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE);
+        }
+
+        /** The day's temperature for a ride of so many seconds in all; null where it is held. */
+        Day day(double seconds) {
+            return hours == null ? null : new Day(hours.start(), seconds, hours.low(), hours.high());
+        }
 
         /** Wind at the rider's height, m/s. */
         public double atRider() {
             return windKnown ? wind * AT_RIDER_HEIGHT : 0;
         }
 
-        /** The same for a run in which the wind is as bad as it may be. */
-        double atRiderOnABadDay() {
-            return windKnown ? wind * AT_RIDER_HEIGHT : IF_UNKNOWN * AT_RIDER_HEIGHT;
+        /** How strong the wind at the rider's height may be, m/s. */
+        public Range windAtRider() {
+            return windKnown ? new Range(1 - FORECAST_OFF, 1, 1 + FORECAST_OFF).times(atRider()) : new Range(0, 0, IF_UNKNOWN * AT_RIDER_HEIGHT);
         }
 
         /** Density at a height, kg/m³: the temperature falls with height as in the standard atmosphere. */
         public double density(double height) {
             double there = temperature - Air.LAPSE * (height - startHeight);
-            return Air.density(Air.standardPressure(height), there, HUMIDITY);
+            return Air.density(Air.standardPressure(height) * pressure / Air.STANDARD_PRESSURE, there, humidity);
         }
+    }
+
+    /**
+     * When the ride starts and between what its temperature runs.
+     *
+     * @param start s after midnight
+     * @param low   lowest of the ride, at the height of the start, °C
+     * @param high  highest of the ride, °C
+     */
+    public record Hours(double start, double low, double high) {
     }
 }

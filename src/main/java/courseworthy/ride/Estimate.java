@@ -5,62 +5,71 @@ import courseworthy.course.Stretch;
 import java.util.List;
 
 /**
- * How long a way takes, and how fast each step is ridden: a steady power balance on every step, at the power that can be held for the
- * time it takes. Power and time agree to 0.1 %. Every step is ridden at one power that falls slowly over the day as the rider tires, none
- * where the ground's cap on speed is reached first; what can be held is compared with the fourth-power mean over time, since hard minutes
- * cost more than easy ones give back (common practice; over a cross-country lap it was 279 W where the plain mean was 243 W: Macdermid
- * and Stannard 2012, J. Sports Sci. 30:1491-1501).
+ * How long a way takes, and how fast each step is ridden: a power balance along the way with the speed carried over from step to step
+ * ({@link Motion}), at the power that can be held for the time it takes. Power and time agree to 0.1 %. Power is shared out over slopes and
+ * wind as {@link Pacing} says and falls slowly over the day as the rider tires; where the ground's cap on speed is reached the rider eases,
+ * coasts or brakes; where speed falls below walking the rider walks. What can be held is compared with the fourth-power mean over time,
+ * since hard minutes cost more than easy ones give back (common practice; over a cross-country lap it was 279 W where the plain mean was
+ * 243 W: Macdermid and Stannard 2012, J. Sports Sci. 30:1491-1501).
  *
- * <p>The range: each uncertain input in turn is set to its ends and the time worked out again, power included; the differences are
- * joined by the root of the sum of their squares, as for independent uncertainties (JCGM 100:2008, 5.1.2, from memory). These runs use
- * the {@linkplain Way#thinned thinned way}.
+ * <p>Ranges are those of {@link Spread}: the thinned rule rides the {@linkplain Way#thinned thinned way} with each uncertain input in turn
+ * at its ends and joins what changed over all draws; {@link Sampled} rides every draw on the whole way.
  */
 public final class Estimate {
 
-    /** Power and what can be held for the time agree to this share; for the ends of the range less closely. */
-    private static final double AGREED = 5e-4;
-    private static final double ENDS_AGREED = 3e-3;
-    /** Of two runs that differ by a few seconds. */
-    private static final double PAIRED_AGREED = 1e-7;
+    /** Power and what can be held for the time agree to this share; for the ends of the range less closely, the rest by its slope. */
+    private static final double AGREED = 2e-4;
+    private static final double ENDS_AGREED = 5e-3;
+    /** Of two rides that differ by a few seconds. */
+    private static final double PAIRED = 1e-6;
     private static final int MOST_ROUNDS = 40;
-    /** To keep the lowest cadence in the easiest gear a rider gives up to this times the ride's power; else gets off and walks (practice). */
-    private static final double MOST_GROUND = 1.35;
-    /** However much is coasted, nobody pedals for long above this share of hour power. */
-    private static final double MOST_PEDALLED = 1.2;
+    /** First pieces of a step, m, and how they grow; those of the thinned way. */
+    private static final double FIRST = 15;
+    private static final double GROWTH = 1.6;
+    private static final double THINNED_FIRST = 30;
+    private static final double THINNED_GROWTH = 2.2;
 
     private final Way way;
     private final Basis basis;
     private final Range[] rolling;
     private final Range[] cap;
+    private final Range[] sideways;
+    private final double[] turns;
+    private final Riding whole;
+    private final Riding thin;
     private final Run middle;
+    private final Trace trace;
     private final Range riding;
     private final Range stops;
     private final Range total;
-    private final Trace trace;
-    private final Ridden whole;
-    private final Ridden thin;
-    private final Run about;
+    private final double[][] draws = Spread.draws(Spread.DRAWS, Uncertain.COUNT);
     private double expected;
+    private Run about;
+    private double timeByPower;
+    private final Run[] slow = new Run[Uncertain.COUNT];
+    private final Run[] fast = new Run[Uncertain.COUNT];
 
     private Estimate(Way way, Basis basis, List<Stretch> stretches) {
         this.way = way;
         this.basis = basis;
         this.rolling = new Range[stretches.size()];
         this.cap = new Range[stretches.size()];
+        this.sideways = new Range[stretches.size()];
+        this.turns = new double[stretches.size()];
         for (int i = 0; i < rolling.length; i++) {
             Ground ground = stretches.get(i).ground();
             rolling[i] = Rolling.of(ground, basis.kind(), basis.wetness());
             cap[i] = Pace.cap(ground, basis.kind(), basis.skill(), basis.wetness());
+            sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
+            turns[i] = ground.turnsPerKm() == null ? 0 : ground.turnsPerKm() / 1000;
         }
-        double[] turns = turns(stretches);
-        whole = new Ridden(way, way, basis.weather(), turns);
-        thin = new Ridden(way.thinned(), way, basis.weather(), turns);
-        expected = firstGuess().seconds;
-        about = held(thin, scenario(Uncertain.NONE, 0), firstGuess(), AGREED);
-        expected = about.seconds;
-        middle = held(whole, scenario(Uncertain.NONE, 0), about, AGREED);
+        whole = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
+        thin = new Riding(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
+        settle();
+        prepare(whole);
+        middle = held(whole, inputs(), about, AGREED, true);
         trace = whole.trace(basis.laps());
-        riding = spread(thin, about);
+        riding = spread();
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
         total = riding.plus(stops);
     }
@@ -70,51 +79,70 @@ public final class Estimate {
         return new Estimate(way, basis, stretches);
     }
 
-    private static double[] turns(List<Stretch> stretches) {
-        double[] turns = new double[stretches.size()];
-        for (int i = 0; i < turns.length; i++) {
-            Double perKm = stretches.get(i).ground().turnsPerKm();
-            turns[i] = perKm == null ? 0 : perKm / 1000;
+    /** Finds time and power on the thinned way, from which air by the hour, pacing and tiring follow; then once more with these. */
+    private void settle() {
+        expected = way.length() * basis.laps() / 6.5 + 60;
+        double watts = basis.hourPower().mid() * Endurance.share(expected, 0) * basis.intensity().mid();
+        about = new Run(expected, watts, watts, watts, watts, 0, null);
+        for (int round = 0; round < 2; round++) {
+            expected = about.seconds;
+            thin.air(basis.weather(), expected, basis.laps());
+            thin.pace(inputs(), about.power);
+            about = held(thin, inputs(), about, PAIRED, true);
         }
-        return turns;
+        thin.ride(inputs(), basis.laps(), about.power * 1.01, hour(inputs()), expected, false);
+        timeByPower = Math.log(thin.seconds / about.seconds) / Math.log(1.01);
+        about = about.corrected(timeByPower);
     }
 
-    private Run firstGuess() {
-        double seconds = way.length() * basis.laps() / 6.5 + 60;
-        double watts = basis.hourPower().mid() * Endurance.share(seconds, 0) * basis.intensity().mid();
-        return new Run(seconds, watts, watts, watts);
+    /** Air and pacing for the whole way as settled on the thinned one. */
+    void prepare(Riding other) {
+        other.air(basis.weather(), expected, basis.laps());
+        other.paceAs(thin);
+    }
+
+    /** Another one of the whole way, for a thread of its own. */
+    Riding another() {
+        Riding other = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
+        prepare(other);
+        return other;
     }
 
     /** Inputs that are uncertain independently of each other. */
-    private enum Uncertain { NONE, POWER, ROLLING, DRAG, CAP, MASS, CLIMBING }
+    enum Uncertain {
+        POWER, ROLLING, DRAG, WIND, CAP, MASS, CLIMBING, AIR, TIRING;
 
-    /** One choice of all inputs. */
-    private static final class Scenario {
-        double powerFactor;
-        double mass;
-        double dragArea;
-        double climbing;
-        double wind;
-        double[] rolling;
-        double[] cap;
-        Change change = Change.NONE;
+        static final int COUNT = 9;
     }
 
-    /** All in the middle but one, at its fast (1) or slow (-1) end. */
-    private Scenario scenario(Uncertain which, int end) {
-        Scenario s = new Scenario();
-        s.powerFactor = which == Uncertain.POWER ? at(powerFactor(), end) : 1;
-        s.mass = at(basis.mass(), which == Uncertain.MASS ? -end : 0);
-        s.dragArea = at(basis.dragArea(), which == Uncertain.DRAG ? -end : 0);
-        s.climbing = at(basis.climbing(), which == Uncertain.CLIMBING ? -end : 0);
-        s.wind = which == Uncertain.DRAG && end < 0 ? basis.weather().atRiderOnABadDay() : basis.weather().atRider();
-        s.rolling = at(rolling, which == Uncertain.ROLLING ? -end : 0);
-        s.cap = at(cap, which == Uncertain.CAP ? end : 0);
-        return s;
+    private Inputs inputs() {
+        return inputs(new double[Uncertain.COUNT]);
+    }
+
+    private Inputs inputs(int which, double place) {
+        double[] places = new double[Uncertain.COUNT];
+        places[which] = place;
+        return inputs(places);
+    }
+
+    /** Each input at its place between its ends: -1 the slow end, 0 the middle, 1 the fast end. */
+    Inputs inputs(double[] places) {
+        Inputs in = new Inputs();
+        in.powerFactor = at(powerFactor(), places[Uncertain.POWER.ordinal()]);
+        in.mass = at(basis.mass(), -places[Uncertain.MASS.ordinal()]);
+        in.dragArea = at(basis.dragArea(), -places[Uncertain.DRAG.ordinal()]);
+        in.climbing = at(basis.climbing(), -places[Uncertain.CLIMBING.ordinal()]);
+        in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
+        in.airFactor = at(Basis.Weather.DENSITY_OFF, -places[Uncertain.AIR.ordinal()]);
+        in.fade = at(Endurance.fade(expected), -places[Uncertain.TIRING.ordinal()]);
+        in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
+        in.cap = at(cap, places[Uncertain.CAP.ordinal()]);
+        in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
+        return in;
     }
 
     /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
-    private Range powerFactor() {
+    Range powerFactor() {
         Range lasting = Endurance.share(expected);
         return Range.exact(1).plus(aboutOne(basis.hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.intensity()));
     }
@@ -123,58 +151,120 @@ public final class Estimate {
         return range.times(1 / range.mid()).plus(-1);
     }
 
-    private static double at(Range range, int end) {
-        return end == 0 ? range.mid() : end < 0 ? range.low() : range.high();
+    private static double at(Range range, double place) {
+        return range.mid() + place * (place < 0 ? range.mid() - range.low() : range.high() - range.mid());
     }
 
-    private static double[] at(Range[] ranges, int end) {
+    private static double[] at(Range[] ranges, double place) {
         double[] out = new double[ranges.length];
         for (int i = 0; i < out.length; i++) {
-            out[i] = at(ranges[i], end);
+            out[i] = at(ranges[i], place);
         }
         return out;
     }
 
-    /** What came of one scenario. */
-    private record Run(double seconds, double power, double load, double mean) {
+    /**
+     * What came of one choice of inputs.
+     *
+     * @param seconds  riding time
+     * @param power    uphill, in the middle of the ride, W
+     * @param load     fourth-power mean, W
+     * @param mean     plain mean, W
+     * @param pedalled mean while pedalling, W
+     * @param off      logarithm of what can be held for the time over the load
+     * @param steps    step by step, where kept
+     */
+    record Run(double seconds, double power, double load, double mean, double pedalled, double off, Trace steps) {
+
+        /** The time at which what is off between power and time is made good, by how time goes with power. */
+        Run corrected(double timeByPower) {
+            double less = Math.abs(off) > 0.1 ? 0 : off;
+            return new Run(seconds * Math.exp(timeByPower * less), power, load, mean, pedalled, 0, steps);
+        }
     }
 
     /** Finds the power whose fourth-power mean over the ride is what can be held for the time the ride takes with it. */
-    private Run held(Ridden ridden, Scenario s, Run guess, double agreed) {
-        double seconds = guess.seconds;
-        double power = guess.power * target(s, seconds) / guess.load;
-        double most = MOST_PEDALLED * basis.hourPower().mid() * s.powerFactor;
+    Run held(Riding ridden, Inputs in, Run guess, double agreed, boolean keep) {
+        double most = Riding.MOST_PEDALLED * hour(in);
+        double power = Math.min(most, guess.power * in.powerFactor);
+        double before = 0;
+        double offBefore = 0;
+        double off = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            ridden.ride(s, basis.laps(), Math.min(power, most), seconds);
-            seconds = ridden.seconds;
-            double off = target(s, seconds) / ridden.load;
-            if (Math.abs(off - 1) < agreed || power >= most && off > 1) {
+            off = ride(ridden, in, power, keep);
+            if (Math.abs(off) < agreed || power >= most && off > 0) {
                 break;
             }
-            power = Math.min(most, power) * Math.min(2, off);
+            double slope = round == 0 ? 1 : -(off - offBefore) / Math.log(power / before);
+            before = power;
+            offBefore = off;
+            power = Math.min(most, power * Math.exp(Math.max(-0.7, Math.min(0.7, off / Math.max(0.4, Math.min(3, slope))))));
         }
-        return new Run(seconds, Math.min(power, most), ridden.load, ridden.mean);
+        return run(ridden, power, power >= most && off > 0 ? 0 : off, keep);
+    }
+
+    /** Rides at a power uphill and returns the logarithm of what can be held over what was. */
+    private double ride(Riding ridden, Inputs in, double power, boolean keep) {
+        ridden.ride(in, basis.laps(), power, hour(in), expected, keep);
+        return Math.log(target(in, ridden.seconds) / ridden.load());
+    }
+
+    private Run run(Riding ridden, double power, double off, boolean keep) {
+        return new Run(ridden.seconds, power, ridden.load(), ridden.mean(), ridden.pedalled(), off,
+                keep ? ridden.trace(basis.laps()) : null);
+    }
+
+    private double hour(Inputs in) {
+        return basis.hourPower().mid() * in.powerFactor;
     }
 
     /** What can be held for a time and is meant to be ridden, W. */
-    private double target(Scenario s, double seconds) {
-        return basis.hourPower().mid() * Endurance.share(seconds, 0) * basis.intensity().mid() * s.powerFactor;
+    private double target(Inputs in, double seconds) {
+        return hour(in) * Endurance.share(seconds, 0) * basis.intensity().mid();
     }
 
-    private Range spread(Ridden thin, Run base) {
-        double faster = 0;
-        double slower = 0;
-        for (Uncertain which : Uncertain.values()) {
-            if (which == Uncertain.NONE) {
-                continue;
-            }
-            double gain = 1 - held(thin, scenario(which, 1), base, ENDS_AGREED).seconds / base.seconds;
-            double loss = held(thin, scenario(which, -1), base, ENDS_AGREED).seconds / base.seconds - 1;
-            faster += Math.max(0, gain) * Math.max(0, gain);
-            slower += Math.max(0, loss) * Math.max(0, loss);
+    /** The range of the riding time by the thinned rule. */
+    private Range spread() {
+        double[] late = new double[Uncertain.COUNT];
+        double[] soon = new double[Uncertain.COUNT];
+        double scale = middle.seconds / about.seconds;
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            slow[i] = held(thin, inputs(i, -1), about, ENDS_AGREED, true).corrected(timeByPower);
+            fast[i] = held(thin, inputs(i, 1), about, ENDS_AGREED, true).corrected(timeByPower);
+            late[i] = slow[i].seconds * scale;
+            soon[i] = fast[i].seconds * scale;
         }
-        double mid = middle.seconds;
-        return new Range(mid * Math.max(0.3, 1 - Math.sqrt(faster)), mid, mid * (1 + Math.sqrt(slower)));
+        return Spread.range(middle.seconds, late, soon, true, draws);
+    }
+
+    /** Riding time to a distance from the start over all laps, s, with its range. */
+    public Range arrivals(double distance) {
+        double mid = trace.arrivalAt(distance);
+        double base = about.steps.arrivalAt(distance);
+        double[] late = new double[Uncertain.COUNT];
+        double[] soon = new double[Uncertain.COUNT];
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            late[i] = base > 0 ? mid * slow[i].steps.arrivalAt(distance) / base : 0;
+            soon[i] = base > 0 ? mid * fast[i].steps.arrivalAt(distance) / base : 0;
+        }
+        return mid > 0 ? Spread.range(mid, late, soon, true, draws) : Range.exact(0);
+    }
+
+    /** Riding time between two distances from the start over all laps, s, with its range. */
+    public Range between(double from, double to) {
+        double mid = trace.arrivalAt(to) - trace.arrivalAt(from);
+        double base = between(about, from, to);
+        double[] late = new double[Uncertain.COUNT];
+        double[] soon = new double[Uncertain.COUNT];
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            late[i] = mid * between(slow[i], from, to) / base;
+            soon[i] = mid * between(fast[i], from, to) / base;
+        }
+        return Spread.range(mid, late, soon, true, draws);
+    }
+
+    private static double between(Run run, double from, double to) {
+        return run.steps.arrivalAt(to) - run.steps.arrivalAt(from);
     }
 
     /**
@@ -183,230 +273,39 @@ public final class Estimate {
      * is the same on both sides.
      */
     public Range saved(Change change) {
-        double mid = saved(change, Uncertain.NONE, 0);
-        double down = 0;
-        double up = 0;
-        for (Uncertain which : Uncertain.values()) {
-            if (which != Uncertain.NONE) {
-                double fast = saved(change, which, 1) - mid;
-                double slow = saved(change, which, -1) - mid;
-                down = Math.hypot(down, Math.max(0, -Math.min(fast, slow)));
-                up = Math.hypot(up, Math.max(0, Math.max(fast, slow)));
-            }
+        if (change.equals(Change.NONE)) {
+            return Range.exact(0);
         }
-        return new Range(mid - down, mid, mid + up);
+        Inputs in = inputs();
+        in.change = change;
+        double mid = about.seconds - held(thin, in, about, PAIRED, false).corrected(timeByPower).seconds;
+        double plain = saved(change, inputs(), about);
+        double[] late = new double[Uncertain.COUNT];
+        double[] soon = new double[Uncertain.COUNT];
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            late[i] = mid + saved(change, inputs(i, -1), slow[i]) - plain;
+            soon[i] = mid + saved(change, inputs(i, 1), fast[i]) - plain;
+        }
+        return Spread.range(mid, late, soon, false, draws);
     }
 
-    private double saved(Change change, Uncertain which, int end) {
-        Scenario s = scenario(which, end);
-        double without = held(thin, s, about, PAIRED_AGREED).seconds;
-        s.change = change;
-        return without - held(thin, s, about, PAIRED_AGREED).seconds;
+    /** By one run at the power held without the change, the rest by how time goes with power. */
+    private double saved(Change change, Inputs in, Run without) {
+        in.change = change;
+        double off = ride(thin, in, without.power, false);
+        return without.seconds - run(thin, without.power, off - without.off, false).corrected(timeByPower).seconds;
     }
 
     /** The middle ride with a change, step by step. */
     public Trace trace(Change change) {
-        Scenario s = scenario(Uncertain.NONE, 0);
-        s.change = change;
-        held(whole, s, middle, AGREED);
-        return whole.trace(basis.laps());
+        Inputs in = inputs();
+        in.change = change;
+        return held(whole, in, middle, AGREED, true).steps;
     }
 
     /** The middle ride, step by step. */
     public Trace trace() {
         return trace;
-    }
-
-    /** The way made ready for many runs, and what the last of them gave. */
-    private static final class Ridden {
-        private final int size;
-        private final double[] length;
-        private final double[] sine;
-        private final double[] cosine;
-        private final double[] halfDensity;
-        private final double[] head;
-        private final double[] turns;
-        private final int[] stretch;
-        private final boolean headings;
-        private final Way way;
-        /** For each step of the way not thinned: the step it went into, and its length, m. */
-        private final int[] stepOf;
-        private final double[] lengths;
-        private double[] arrival = new double[0];
-        private double[] speeds = new double[0];
-        private double[] powers = new double[0];
-        private double[] changed = new double[0];
-        private double seconds;
-        private double load;
-        private double mean;
-
-        Ridden(Way way, Way full, Basis.Weather weather, double[] turnsPerMetre) {
-            this.way = way;
-            stepOf = new int[full.size()];
-            lengths = new double[full.size()];
-            size = way.size();
-            int into = 0;
-            for (int i = 0; i < stepOf.length; i++) {
-                lengths[i] = full.length(i);
-                while (into < size - 1 && way.along(into) < full.along(i) - 0.5 * full.length(i)) {
-                    into++;
-                }
-                stepOf[i] = into;
-            }
-            length = new double[size];
-            sine = new double[size];
-            cosine = new double[size];
-            halfDensity = new double[size];
-            head = new double[size];
-            turns = new double[size];
-            stretch = new int[size];
-            headings = way.hasHeadings() && !Double.isNaN(weather.from()) && weather.windKnown();
-            Densities densities = new Densities(way, weather);
-            for (int i = 0; i < size; i++) {
-                double gradient = way.gradient(i);
-                length[i] = way.length(i);
-                cosine[i] = 1 / Math.sqrt(1 + gradient * gradient);
-                sine[i] = gradient * cosine[i];
-                halfDensity[i] = 0.5 * densities.at(way.height(i));
-                head[i] = headings ? Math.cos(weather.from() - way.bearing(i)) : 1;
-                stretch[i] = way.stretch(i);
-                turns[i] = turnsPerMetre[stretch[i]] * length[i];
-            }
-        }
-
-        /** Rides all laps at a power that falls about its mean as the rider tires over the expected time. */
-        void ride(Scenario s, int laps, double power, double expected) {
-            room(laps);
-            prepare(s.change);
-            Gearing gears = s.change.gearing();
-            double fade = Endurance.fade(expected);
-            double time = 0;
-            double fourth = 0;
-            double work = 0;
-            int at = 0;
-            double v = 6;
-            for (int lap = 0; lap < laps; lap++) {
-                for (int i = 0; i < size; i++) {
-                    double fresh = power * (1 + fade * (0.5 - Math.min(1, time / expected)));
-                    double most = s.cap[stretch[i]] * s.change.cap();
-                    double free = free(s, i, fresh * PowerBalance.EFFICIENCY, v);
-                    double pedalled = fresh;
-                    if (gears != null && free > gears.fastest() && gears.fastest() < most) {
-                        free = Math.max(gears.fastest(), free(s, i, 0, v));
-                        pedalled = Math.min(fresh, Math.max(0, pedalled(s, i, free)));
-                    } else if (gears != null && free < gears.slowest()) {
-                        double asked = pedalled(s, i, gears.slowest());
-                        pedalled = asked <= power * MOST_GROUND ? asked : fresh;
-                        free = asked <= power * MOST_GROUND ? gears.slowest() : Pace.WALK;
-                    }
-                    v = free > most ? most : Math.max(free, Pace.WALK);
-                    pedalled = free > most ? Math.min(fresh, Math.max(0, pedalled(s, i, v))) : pedalled;
-                    double dt = length[i] / v + turns[i] * Pace.turn(v);
-                    double square = pedalled * pedalled;
-                    fourth += square * square * dt;
-                    work += pedalled * dt;
-                    time += dt;
-                    arrival[at] = time;
-                    speeds[at] = v;
-                    powers[at] = pedalled;
-                    at++;
-                }
-            }
-            seconds = time;
-            load = Math.max(1, Math.sqrt(Math.sqrt(fourth / time)));
-            mean = work / time;
-        }
-
-        /** Speed by the power balance alone; without headings half of the step is ridden against the wind and half with it. */
-        private double free(Scenario s, int i, double wheelPower, double guess) {
-            double air = halfDensity[i] * (s.change.dragArea(s.dragArea, share(i)) + PowerBalance.WHEEL_DRAG);
-            double steady = steady(s, i);
-            double wind = s.wind * head[i];
-            double v = PowerBalance.steadySpeed(wheelPower, air, wind, steady, PowerBalance.BEARING_SLOPE, guess);
-            if (headings || wind == 0) {
-                return v;
-            }
-            double with = PowerBalance.steadySpeed(wheelPower, air, -wind, steady, PowerBalance.BEARING_SLOPE, v);
-            return 2 / (1 / v + 1 / with);
-        }
-
-        private double steady(Scenario s, int i) {
-            double rolling = s.rolling[stretch[i]] * s.change.rollingOn(stretch[i]);
-            return (s.mass + s.change.mass()) * PowerBalance.GRAVITY * (rolling * cosine[i] + s.climbing * sine[i])
-                    + PowerBalance.BEARING_FORCE;
-        }
-
-        /** Power at the crank that a speed asks for. */
-        private double pedalled(Scenario s, int i, double v) {
-            double through = v + (headings ? s.wind * head[i] : 0);
-            double dragArea = s.change.dragArea(s.dragArea, share(i)) + PowerBalance.WHEEL_DRAG;
-            double air = halfDensity[i] * dragArea * through * Math.abs(through);
-            return v * (air + steady(s, i) + PowerBalance.BEARING_SLOPE * v) / PowerBalance.EFFICIENCY;
-        }
-
-        private void room(int laps) {
-            if (arrival.length != size * laps) {
-                arrival = new double[size * laps];
-                speeds = new double[size * laps];
-                powers = new double[size * laps];
-            }
-        }
-
-        /** The share of each step on which the drag changes, from the shares of the steps it was joined of. */
-        private void prepare(Change change) {
-            double[] shares = change.dragOn();
-            if (shares.length == 0) {
-                changed = shares;
-                return;
-            }
-            changed = new double[size];
-            double[] joined = new double[size];
-            for (int i = 0; i < stepOf.length; i++) {
-                changed[stepOf[i]] += shares[i] * lengths[i];
-                joined[stepOf[i]] += lengths[i];
-            }
-            for (int i = 0; i < size; i++) {
-                changed[i] /= joined[i];
-            }
-        }
-
-        private double share(int i) {
-            return changed.length == 0 ? 1 : changed[i];
-        }
-
-        /** What the last ride was, kept apart from the next one. */
-        Trace trace(int laps) {
-            Trace kept = new Trace(way, laps, arrival, speeds, powers);
-            arrival = new double[0];
-            return kept;
-        }
-    }
-
-    /** Density by height in steps of 25 m, linear between: the error is below 1e-6 of it. */
-    private static final class Densities {
-        private static final double STEP = 25;
-        private final double least;
-        private final double[] table;
-
-        Densities(Way way, Basis.Weather weather) {
-            double low = Double.MAX_VALUE;
-            double high = -Double.MAX_VALUE;
-            for (int i = 0; i < way.size(); i++) {
-                low = Math.min(low, way.height(i));
-                high = Math.max(high, way.height(i));
-            }
-            least = low;
-            table = new double[(int) Math.max(0, Math.ceil((high - low) / STEP)) + 2];
-            for (int i = 0; i < table.length; i++) {
-                table[i] = weather.density(low + i * STEP);
-            }
-        }
-
-        double at(double height) {
-            double place = (height - least) / STEP;
-            int below = (int) place;
-            return table[below] + (table[below + 1] - table[below]) * (place - below);
-        }
     }
 
     /** Riding time, s. */
@@ -424,8 +323,13 @@ public final class Estimate {
         return total;
     }
 
-    /** Mean of the power on the pedals where they turn, W. */
+    /** Mean of the power on the pedals while they turn, W. */
     public double power() {
+        return middle.pedalled;
+    }
+
+    /** Power uphill in the middle of the ride, W; the flat and descents are ridden at less. */
+    public double uphill() {
         return middle.power;
     }
 
@@ -444,17 +348,17 @@ public final class Estimate {
         return basis.hourPower().mid() * Endurance.share(middle.seconds, 0) * basis.intensity().mid();
     }
 
-    /** Power on the pedals at a moment of the riding time, W: lower late than early. */
+    /** Power uphill at a moment of the riding time, W: lower late than early. */
     public double powerAt(double ridingSeconds) {
         return middle.power * (1 + freshness(ridingSeconds));
     }
 
     /** How far power then is above or below its mean, as a share. */
     public double freshness(double ridingSeconds) {
-        return Endurance.fade(middle.seconds) * (0.5 - Math.max(0, Math.min(1, ridingSeconds / middle.seconds)));
+        return Endurance.fade(middle.seconds).mid() * (0.5 - Math.max(0, Math.min(1, ridingSeconds / middle.seconds)));
     }
 
-    /** Speed on a step of a lap, m/s; laps from 0. */
+    /** Mean speed on a step of a lap, m/s; laps from 0. */
     public double speed(int lap, int step) {
         return trace.speed(lap * way.size() + step);
     }
@@ -466,15 +370,7 @@ public final class Estimate {
 
     /** Riding time to a distance from the start over all laps, s. */
     public double arrivalAt(double distance) {
-        double lap = way.length();
-        int full = (int) Math.min(basis.laps() - 1.0, Math.floor(distance / lap));
-        double rest = distance - full * lap;
-        int step = stepAt(rest);
-        double end = arrival(full, step);
-        double before = step > 0 ? arrival(full, step - 1) : full > 0 ? arrival(full - 1, way.size() - 1) : 0;
-        double from = way.along(step) - way.length(step);
-        double part = Math.max(0, Math.min(1, (rest - from) / way.length(step)));
-        return before + (end - before) * part;
+        return trace.arrivalAt(distance);
     }
 
     /** The step of a lap that holds a distance from its start. */

@@ -30,9 +30,19 @@ public final class Pace {
     /** From this technical grade on an ordinary rider walks uphill (mtb:scale 4: "loose, boulders, dangerous hairpins"). */
     static final double WALKED_FROM = 4;
 
+    /**
+     * How a bend is leant into on dry pavement: 20 degrees is what cycle paths are laid out for (AASHTO Guide for the Development of Bicycle
+     * Facilities, 2012, from memory), those who race lean more; m/s².
+     */
+    private static final Range SIDEWAYS = new Range(3.0, 4.0, 5.2);
+    /** The same on ground that is not paved, and what wet leaves of it (practice: a tyre's grip there is about half as much). */
+    private static final double LOOSE = 0.65;
+    private static final double WET_PAVED = 0.75;
+    private static final double WET_LOOSE = 0.85;
+
     /** Speed in a turn that must be braked for, m/s; braking and the way back to speed, m/s² (common practice, no source). */
     private static final double TURN_SPEED = 5;
-    private static final double BRAKING = 3;
+    static final double BRAKING = 3;
     private static final double GATHERING = 0.5;
 
     private Pace() {
@@ -62,6 +72,25 @@ public final class Pace {
         double technical = graded ? interpolated(BY_TECHNICAL_GRADE, ground.mtbScale()) : Double.MAX_VALUE;
         double bike = 1 + (kind.paceOnRough() - 1) * Math.min(1, roughness / BIKE_COUNTS_FROM);
         return Math.min(smooth, technical) * bike;
+    }
+
+    /**
+     * Sideways acceleration a rider takes bends with, m/s².
+     *
+     * @param ground  what is known; unknown ground is taken for loose at the low end and paved at the high
+     * @param skill   0 novice to 3 expert
+     * @param wetness 0 dry, 1 damp, 2 wet
+     */
+    public static Range sideways(Ground ground, int skill, int wetness) {
+        double can = BY_SKILL[skill] * BY_SKILL[skill];
+        boolean unknown = ground.surface() == null;
+        double low = paved(ground) ? wet(WET_PAVED, wetness) : LOOSE * wet(WET_LOOSE, wetness);
+        double high = paved(ground) || unknown ? wet(WET_PAVED, wetness) : LOOSE * wet(WET_LOOSE, wetness);
+        return new Range(low * SIDEWAYS.low(), (low + high) / 2 * SIDEWAYS.mid(), high * SIDEWAYS.high()).times(can);
+    }
+
+    private static double wet(double inTheWet, int wetness) {
+        return wetness == 0 ? 1 : wetness == 1 ? (1 + inTheWet) / 2 : inTheWet;
     }
 
     private static boolean paved(Ground ground) {

@@ -6,14 +6,12 @@ public final class Trace {
     private final Way way;
     private final int laps;
     private final double[] arrival;
-    private final double[] speed;
     private final double[] power;
 
-    Trace(Way way, int laps, double[] arrival, double[] speed, double[] power) {
+    Trace(Way way, int laps, double[] arrival, double[] power) {
         this.way = way;
         this.laps = laps;
         this.arrival = arrival;
-        this.speed = speed;
         this.power = power;
     }
 
@@ -48,10 +46,10 @@ public final class Trace {
 
     /** Mean speed on a step, m/s. */
     public double speed(int at) {
-        return speed[at];
+        return way.length(at % way.size()) / seconds(at);
     }
 
-    /** Power on the pedals on a step, W; 0 where the rider coasts, brakes or walks. */
+    /** Mean power on the pedals on a step, W; coasting, braking and walking count as none. */
     public double power(int at) {
         return power[at];
     }

@@ -6,6 +6,7 @@ import courseworthy.course.Stretch;
 import courseworthy.course.Track;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One lap as steps to be ridden one after the other, each of one gradient on one stretch: the steps of the elevation line where it was
@@ -27,6 +28,11 @@ public final class Way {
     /** Where nothing is known of rise and drop: m climbed and m dropped for each m, for the time alone. */
     public static final double ASSUMED_CLIMBING = 0.010;
 
+    /** A bend wider than this slows nobody, m. */
+    static final double STRAIGHT_RADIUS = 60;
+    /** A bend's radius is told from how the way heads over this much before it and after it, m: shorter is the receiver's noise. */
+    private static final double ARM = 20;
+
     private static final double STRAIGHT = Math.toRadians(20);
     private static final double LOOK_ALONG = 50;
 
@@ -38,8 +44,12 @@ public final class Way {
     private final int[] stretch;
     private final double[] along;
     private final boolean measured;
+    /** By step, m; empty where no bend is known. */
+    private final double[] radius;
 
-    private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] stretch, boolean measured) {
+    private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] stretch, boolean measured,
+            double[] radius) {
+        this.radius = radius;
         this.size = size;
         this.length = length;
         this.gradient = gradient;
@@ -109,30 +119,65 @@ public final class Way {
         Steps steps = new Steps(64);
         double height = base;
         List<Stretch> stretches = course.stretches();
-        for (int i = 0; i < stretches.size(); i++) {
-            height = draw(stretches.get(i), i, height, steps);
+        for (int first = 0; first < stretches.size();) {
+            int end = first + 1;
+            while (end < stretches.size() && goesOn(stretches.get(first), stretches.get(end))) {
+                end++;
+            }
+            height = draw(stretches, first, end, height, steps);
+            first = end;
         }
         return steps.way(false, course.track());
     }
 
-    /** Draws a stretch as up, down and flat in turn, and returns the height of its end. */
-    private static double draw(Stretch stretch, int index, double from, Steps steps) {
-        double length = stretch.length();
-        double silent = saysClimbing(stretch) ? 0 : ASSUMED_CLIMBING * length;
-        double rise = stretch.rise() == null ? silent : stretch.rise();
-        double drop = stretch.drop() == null ? silent : stretch.drop();
-        double slope = slope(rise, drop, stretch);
+    /** Whether a stretch is like another in all but length, so that a stretch written in several parts is drawn as one. */
+    private static boolean goesOn(Stretch a, Stretch b) {
+        return a.ground().equals(b.ground()) && Objects.equals(a.steepest(), b.steepest()) && alike(a.rise(), a.length(), b.rise(), b.length())
+                && alike(a.drop(), a.length(), b.drop(), b.length());
+    }
+
+    private static boolean alike(Double a, double aOver, Double b, double bOver) {
+        return a == null || b == null ? a == b : Math.abs(a / aOver - b / bOver) < 1e-9;
+    }
+
+    /** Draws stretches that are alike as up, down and flat in turn, and returns the height of their end. */
+    private static double draw(List<Stretch> stretches, int first, int end, double from, Steps steps) {
+        double length = 0;
+        for (int i = first; i < end; i++) {
+            length += stretches.get(i).length();
+        }
+        Stretch like = stretches.get(first);
+        double silent = saysClimbing(like) ? 0 : ASSUMED_CLIMBING * length;
+        double rise = like.rise() == null ? silent : like.rise() * length / like.length();
+        double drop = like.drop() == null ? silent : like.drop() * length / like.length();
+        double slope = slope(rise, drop, length, like.steepest());
         double up = slope == 0 ? 0 : rise / slope;
         double down = slope == 0 ? 0 : drop / slope;
         double flat = Math.max(0, length - up - down);
         int hills = (int) Math.max(1, Math.ceil(Math.min(rise, drop) / HILL));
         double height = from;
+        int begun = steps.size;
         for (int i = 0; i < hills; i++) {
-            height = steps.piece(up / hills, clipped(slope), height, index);
-            height = steps.piece(down / hills, clipped(-slope), height, index);
-            height = steps.piece(flat / hills, 0, height, index);
+            height = steps.piece(up / hills, clipped(slope), height, first);
+            height = steps.piece(down / hills, clipped(-slope), height, first);
+            height = steps.piece(flat / hills, 0, height, first);
         }
+        name(steps, begun, stretches, first, end);
         return height;
+    }
+
+    /** Gives each step the stretch its middle lies on. */
+    private static void name(Steps steps, int begun, List<Stretch> stretches, int first, int end) {
+        int on = first;
+        double ends = stretches.get(first).length();
+        double before = 0;
+        for (int i = begun; i < steps.size; i++) {
+            while (on < end - 1 && before + 0.5 * steps.length[i] > ends) {
+                ends += stretches.get(++on).length();
+            }
+            steps.stretch[i] = on;
+            before += steps.length[i];
+        }
     }
 
     /** Whether rise or drop is known; where one is, the other is none if it is not written. */
@@ -140,15 +185,15 @@ public final class Way {
         return stretch.rise() != null || stretch.drop() != null;
     }
 
-    private static double slope(double rise, double drop, Stretch stretch) {
+    private static double slope(double rise, double drop, double length, Double steepest) {
         double both = rise + drop;
         if (both <= 0) {
             return 0;
         }
-        double least = both / stretch.length();
+        double least = both / length;
         double mixed = 2 * Math.min(rise, drop) / both;
         double rolling = least * (1 + ROLLING_STEEPER_BY * mixed);
-        return stretch.steepest() == null ? rolling : Math.max(least, Math.min(rolling, stretch.steepest()));
+        return steepest == null ? rolling : Math.max(least, Math.min(rolling, steepest));
     }
 
     /** Collects steps. */
@@ -195,8 +240,9 @@ public final class Way {
 
         Way way(boolean measured, Track track) {
             double[] bearing = bearings(track);
+            double[] radius = measured && track != null ? radii(track) : new double[0];
             return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing,
-                    Arrays.copyOf(stretch, size), measured);
+                    Arrays.copyOf(stretch, size), measured, radius);
         }
 
         /** The heading of each step, radians clockwise from north, NaN where there is no track. */
@@ -229,6 +275,72 @@ public final class Way {
             return out;
         }
 
+        /** The radius of the bend each step lies in, m; straight ones infinite. */
+        private double[] radii(Track track) {
+            double[] east = new double[size + 1];
+            double[] north = new double[size + 1];
+            places(track, east, north);
+            double[] out = new double[size];
+            int before = 0;
+            int after = 0;
+            double arm = 0;
+            double ahead = 0;
+            for (int i = 0; i < size; i++) {
+                while (arm - length[before] >= ARM) {
+                    arm -= length[before++];
+                }
+                if (i > 0) {
+                    ahead -= length[i];
+                }
+                while (after < size - 1 && ahead < ARM) {
+                    ahead += length[++after];
+                }
+                out[i] = i == before || after <= i ? Double.POSITIVE_INFINITY
+                        : radius(east[i] - east[before], north[i] - north[before], east[after + 1] - east[i + 1],
+                                north[after + 1] - north[i + 1], length[i] + 0.5 * (arm + ahead));
+                arm += length[i];
+            }
+            return out;
+        }
+
+        /** Two chords whose middles are so far apart, m; infinite where they turn by less than a bend of the widest radius would. */
+        private static double radius(double e1, double n1, double e2, double n2, double apart) {
+            double along = e1 * e2 + n1 * n2;
+            double across = Math.abs(e1 * n2 - n1 * e2);
+            if (along > 0 && across < apart / STRAIGHT_RADIUS * along) {
+                return Double.POSITIVE_INFINITY;
+            }
+            return apart / Math.max(1e-3, Math.atan2(across, along));
+        }
+
+        /** Where each step begins, and the last ends, on a plane, m. */
+        private void places(Track track, double[] east, double[] north) {
+            double scale = track.length() / total();
+            double perDegree = Math.toRadians(1) * 6_371_000;
+            double cosine = Math.cos(Math.toRadians(track.pieces().get(0).lat()[0]));
+            int piece = 0;
+            int point = 1;
+            double at = 0;
+            for (int i = 0; i <= size; i++) {
+                while (piece < track.pieces().size() - 1 && at > end(track.pieces().get(piece))) {
+                    piece++;
+                    point = 1;
+                }
+                Track.Piece on = track.pieces().get(piece);
+                while (point < on.size() - 1 && on.distance()[point] < at) {
+                    point++;
+                }
+                double from = on.distance()[point - 1];
+                double whole = on.distance()[point] - from;
+                double part = whole > 0 ? Math.max(0, Math.min(1, (at - from) / whole)) : 0;
+                double lon = on.lon()[point] - on.lon()[point - 1];
+                lon = lon > 180 ? lon - 360 : lon < -180 ? lon + 360 : lon;
+                north[i] = (on.lat()[point - 1] + part * (on.lat()[point] - on.lat()[point - 1])) * perDegree;
+                east[i] = (on.lon()[point - 1] + part * lon) * perDegree * cosine;
+                at += i < size ? length[i] * scale : 0;
+            }
+        }
+
         private double total() {
             double sum = 0;
             for (int i = 0; i < size; i++) {
@@ -252,12 +364,13 @@ public final class Way {
 
     /**
      * The same lap with neighbouring steps made one, for runs that need only how its time changes: steps join while they lie on one
-     * stretch, head the same way within 45 degrees, and their gradient stays within 2.5 % of the joined step's; a joined step is at most
+     * stretch, are all in bends or none is, head the same way within 45 degrees, and their gradient stays within 2.5 % of the joined step's; a joined step is at most
      * 1 km long.
      */
     public Way thinned() {
         Steps steps = new Steps(Math.max(16, size / 4));
         double[] headings = new double[size];
+        double[] tightest = new double[radius.length];
         int i = 0;
         while (i < size) {
             int first = i;
@@ -272,9 +385,12 @@ public final class Way {
                 i++;
             }
             headings[steps.size] = bearing[(first + i - 1) / 2];
+            for (int j = first; j < i && radius.length > 0; j++) {
+                tightest[steps.size] = Math.min(j == first ? Double.POSITIVE_INFINITY : tightest[steps.size], radius[j]);
+            }
             steps.add(sum, rise / sum, heights / sum, stretch[first]);
         }
-        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured);
+        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured, tightest);
     }
 
     private static final double JOINS_WITHIN = 0.025;
@@ -282,6 +398,9 @@ public final class Way {
 
     private boolean joins(int first, int next, double meanGradient, double joined) {
         double turned = Math.abs(turn(bearing[first], bearing[next]));
+        if (radius.length > 0 && (radius[first] < STRAIGHT_RADIUS) != (radius[next] < STRAIGHT_RADIUS)) {
+            return false;
+        }
         return stretch[next] == stretch[first] && joined + length[next] <= LONGEST_DRAWN
                 && Math.abs(gradient[next] - meanGradient) <= JOINS_WITHIN && !(turned > JOINS_HEADING);
     }
@@ -328,6 +447,11 @@ public final class Way {
     /** Heading of a step, radians clockwise from north; NaN where unknown. */
     public double bearing(int step) {
         return bearing[step];
+    }
+
+    /** The radius of the bend a step lies in, m; infinite where it is straight or not known. */
+    public double radius(int step) {
+        return radius.length == 0 ? Double.POSITIVE_INFINITY : radius[step];
     }
 
     /** The stretch a step lies on. */

@@ -1,13 +1,11 @@
-package courseworthy.demand;
-
-import courseworthy.ride.Air;
+package courseworthy.ride;
 
 /**
  * The temperature at an hour and a height. At the start's height it runs between the forecast's lowest and highest of the ride along a
  * cosine of the day with its top at 15:00 local time and its bottom at 3:00 (a common simplification, no source); with height it falls as in
  * the standard atmosphere (6.5 K per km).
  */
-final class Day {
+public final class Day {
 
     private static final double WARMEST = 15 * 3600.0;
     private static final double A_DAY = 24 * 3600.0;
@@ -26,7 +24,7 @@ final class Day {
      * @param low     lowest of the ride, °C
      * @param high    highest of the ride, °C
      */
-    Day(double start, double seconds, double low, double high) {
+    public Day(double start, double seconds, double low, double high) {
         this.start = start;
         this.low = Math.min(low, high);
         this.high = Math.max(low, high);
@@ -55,7 +53,7 @@ final class Day {
      * @param seconds     from the start
      * @param heightAbove the start's, m
      */
-    double temperature(double seconds, double heightAbove) {
+    public double temperature(double seconds, double heightAbove) {
         double place = Math.max(0, Math.min(shape.length - 1.001, seconds / STEP));
         int below = (int) place;
         double part = shape[below] + (shape[below + 1] - shape[below]) * (place - below);

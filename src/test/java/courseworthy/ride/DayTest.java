@@ -1,4 +1,4 @@
-package courseworthy.demand;
+package courseworthy.ride;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,0 +1,27 @@
+package courseworthy.ride;
+
+/** One choice of all that goes into a ride. */
+final class Inputs {
+
+    /** On what can be held. */
+    double powerFactor;
+    /** kg. */
+    double mass;
+    /** m². */
+    double dragArea;
+    /** On all gradients. */
+    double climbing;
+    /** At the rider's height, m/s. */
+    double wind;
+    /** On the density of air. */
+    double airFactor;
+    /** Share of the mean power lost from start to finish. */
+    double fade;
+    /** Rolling resistance coefficient by stretch. */
+    double[] rolling;
+    /** How fast the ground lets the rider go, by stretch, m/s. */
+    double[] cap;
+    /** Sideways acceleration the rider takes bends with, by stretch, m/s². */
+    double[] sideways;
+    Change change = Change.NONE;
+}

@@ -1,0 +1,402 @@
+package courseworthy.ride;
+
+import java.util.Arrays;
+
+/**
+ * A way cut into pieces and made ready to be ridden many times. Steps longer than a first piece are cut into pieces that grow from the
+ * step's start on, since there speed changes most.
+ */
+final class Riding {
+
+    /** Longest piece against the wind, across it, with it, and across it again, m, where only its strength is known. */
+    private static final double WIND_TURNS = 250;
+    /** Pieces ridden in one go: short enough that the loop is compiled early in a cold run. */
+    private static final int AT_A_TIME = 64;
+    /** To keep the lowest cadence in the easiest gear a rider gives up to this times the power of the moment (practice, no source). */
+    private static final double MOST_GROUND = 1.35;
+    /** Then cadence falls; from this share of the lowest cadence down the rider gets off and walks (practice, no source). */
+    private static final double WALKED_BELOW = 0.6;
+    /** However much is coasted, nobody pedals for long above this share of hour power (practice, no source). */
+    static final double MOST_PEDALLED = 1.3;
+
+    private final Way way;
+    /** For each step of the way not thinned: the step it went into, and its length, m. */
+    private final int[] stepOf;
+    private final double[] lengths;
+
+    private int size;
+    private double[] length;
+    private double[] sine;
+    private double[] cosine;
+    private double[] head;
+    private double[] turns;
+    private double[] radius;
+    private int[] stretch;
+    private int[] step;
+    /** By lap and piece where the air changes with the hour, else by piece. */
+    private double[] halfDensity;
+    private boolean hourly;
+    /** Whether only the strength of the wind is known. */
+    private final boolean anyWay;
+    /** Share of the power uphill that each piece, and each step, is ridden at. */
+    private double[] pace;
+    private double[] paceOfStep;
+    private double[] area = new double[0];
+
+    // The ride under way.
+    private final Motion motion = new Motion(Pace.WALK);
+    private Inputs in;
+    private boolean kept;
+    private double power;
+    private double most;
+    private double lasting;
+    private double weight;
+    private double inertia;
+    private double plainArea;
+    private double slowest;
+    private double fastest;
+    private double walked;
+
+    // What came of it.
+    double seconds;
+    private double fourth;
+    private double work;
+    private double pedalling;
+    private double[] arrival = new double[0];
+    private double[] powers = new double[0];
+
+    /**
+     * Cuts a way into pieces.
+     *
+     * @param way           the way, thinned or not
+     * @param full          the way not thinned
+     * @param weather       of the day
+     * @param turnsPerMetre turns that must be braked for, by stretch
+     * @param first         length of a first piece, m
+     * @param growth        of the pieces after it
+     */
+    Riding(Way way, Way full, Basis.Weather weather, double[] turnsPerMetre, double first, double growth) {
+        this.way = way;
+        stepOf = new int[full.size()];
+        lengths = new double[full.size()];
+        joined(full);
+        boolean headings = way.hasHeadings() && !Double.isNaN(weather.from());
+        anyWay = !headings && (!weather.windKnown() || weather.wind() > 0);
+        cut(first, growth, headings ? weather.from() : Double.NaN, turnsPerMetre);
+    }
+
+    private void joined(Way full) {
+        int into = 0;
+        for (int i = 0; i < stepOf.length; i++) {
+            lengths[i] = full.length(i);
+            while (into < way.size() - 1 && way.along(into) < full.along(i) - 0.5 * full.length(i)) {
+                into++;
+            }
+            stepOf[i] = into;
+        }
+    }
+
+    private void cut(double first, double growth, double from, double[] turnsPerMetre) {
+        room(2 * way.size() + 16);
+        for (int s = 0; s < way.size(); s++) {
+            double gradient = way.gradient(s);
+            double flat = 1 / Math.sqrt(1 + gradient * gradient);
+            double heading = Double.isNaN(from) ? 0 : Math.cos(from - way.bearing(s));
+            double left = way.length(s);
+            double start = way.along(s) - left;
+            double piece = first;
+            while (left > 0) {
+                double next = left < 1.5 * piece ? left : piece;
+                double turnsAt = WIND_TURNS * (Math.floor((start + 1e-6) / WIND_TURNS) + 1) - start;
+                if (anyWay && turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1) {
+                    next = turnsAt;
+                }
+                if (size == length.length) {
+                    room(2 * size);
+                }
+                length[size] = next;
+                sine[size] = gradient * flat;
+                cosine[size] = flat;
+                head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
+                stretch[size] = way.stretch(s);
+                turns[size] = turnsPerMetre[stretch[size]] * next;
+                radius[size] = way.radius(s);
+                step[size] = s;
+                size++;
+                left -= next;
+                start += next;
+                piece *= growth;
+            }
+        }
+    }
+
+    /** Against, across, with and across: the mean is nothing and the mean square a half, as over all directions. */
+    private static final double[] ANY_WAY = {1, 0, -1, 0};
+
+    private void room(int most) {
+        length = length == null ? new double[most] : Arrays.copyOf(length, most);
+        sine = sine == null ? new double[most] : Arrays.copyOf(sine, most);
+        cosine = cosine == null ? new double[most] : Arrays.copyOf(cosine, most);
+        head = head == null ? new double[most] : Arrays.copyOf(head, most);
+        turns = turns == null ? new double[most] : Arrays.copyOf(turns, most);
+        radius = radius == null ? new double[most] : Arrays.copyOf(radius, most);
+        stretch = stretch == null ? new int[most] : Arrays.copyOf(stretch, most);
+        step = step == null ? new int[most] : Arrays.copyOf(step, most);
+    }
+
+    /** Number of pieces of a lap. */
+    int size() {
+        return size;
+    }
+
+    /** Fills in the air: by height and, where the forecast has them, by the hour for a ride of so many seconds in all. */
+    void air(Basis.Weather weather, double whole, int laps) {
+        Densities densities = new Densities(way, weather);
+        Day day = weather.day(whole);
+        hourly = day != null;
+        halfDensity = new double[hourly ? size * laps : size];
+        double before = 0;
+        double length = way.length() * laps;
+        for (int at = 0; at < halfDensity.length; at++) {
+            int i = at % size;
+            double still = densities.at(way.height(step[i]));
+            halfDensity[at] = 0.5 * still;
+            if (hourly) {
+                double warmer = day.temperature((before + 0.5 * this.length[i]) / length * whole, 0) - weather.temperature();
+                halfDensity[at] /= 1 + warmer / (weather.temperature() + KELVIN);
+            }
+            before += this.length[i];
+        }
+    }
+
+    private static final double KELVIN = 273.15;
+
+    /**
+     * Lays down how power is shared out over the steps of the lap, for inputs and a power uphill, see {@link Pacing}.
+     *
+     * @param uphill at the crank, W
+     */
+    void pace(Inputs inputs, double uphill) {
+        paceOfStep = new double[way.size()];
+        pace = new double[size];
+        double guess = 6;
+        for (int i = 0; i < size; i++) {
+            int s = step[i];
+            if (i == 0 || s != step[i - 1]) {
+                double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
+                double steady = inputs.mass * PowerBalance.GRAVITY
+                        * (inputs.rolling[stretch[i]] * cosine[i] + inputs.climbing * sine[i]) + PowerBalance.BEARING_FORCE;
+                double wind = anyWay ? 0 : inputs.wind * head[i];
+                paceOfStep[s] = Pacing.share(uphill * PowerBalance.EFFICIENCY, air, wind, steady, guess);
+            }
+            pace[i] = paceOfStep[s];
+        }
+    }
+
+    /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
+    void paceAs(Riding thinned) {
+        pace = new double[size];
+        for (int i = 0; i < size; i++) {
+            pace[i] = thinned.paceOfStep[thinned.stepOf[step[i]]];
+        }
+    }
+
+    /**
+     * Rides all laps at a power that falls about its mean as the rider tires.
+     *
+     * @param inputs   the inputs
+     * @param laps     of the way
+     * @param uphill   power uphill in the middle of the ride, W
+     * @param hour     hour power, W
+     * @param expected time over which the rider tires, s
+     * @param keep     whether to keep how each step was ridden
+     */
+    void ride(Inputs inputs, int laps, double uphill, double hour, double expected, boolean keep) {
+        in = inputs;
+        kept = keep;
+        power = uphill;
+        most = MOST_PEDALLED * hour;
+        lasting = 1 / expected;
+        weight = (in.mass + in.change.mass()) * PowerBalance.GRAVITY;
+        inertia = in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS;
+        Gearing gears = in.change.gearing();
+        slowest = gears == null ? 0 : gears.slowest();
+        walked = WALKED_BELOW * slowest;
+        fastest = gears == null ? Double.MAX_VALUE : gears.fastest();
+        plainArea = in.change.dragArea(in.dragArea, 1) + PowerBalance.WHEEL_DRAG;
+        changedAreas();
+        if (keep) {
+            arrival = new double[way.size() * laps];
+            powers = new double[way.size() * laps];
+        }
+        motion.speed = Pace.WALK;
+        seconds = 0;
+        fourth = 0;
+        work = 0;
+        pedalling = 0;
+        for (int lap = 0; lap < laps; lap++) {
+            for (int i = 0; i < size; i += AT_A_TIME) {
+                ride(lap, i, Math.min(size, i + AT_A_TIME));
+            }
+        }
+        if (keep) {
+            meanPowers();
+        }
+    }
+
+    private void ride(int lap, int first, int end) {
+        for (int i = first; i < end; i++) {
+            int on = stretch[i];
+            double fresh = Math.min(most, power * pace[i] * (1 + in.fade * (0.5 - Math.min(1, seconds * lasting))));
+            double cap = in.cap[on] * in.change.cap();
+            if (radius[i] < Way.STRAIGHT_RADIUS) {
+                cap = Math.min(cap, Math.sqrt(in.sideways[on] * radius[i]));
+            }
+            double steady = weight * (in.rolling[on] * in.change.rollingOn(on) * cosine[i] + in.climbing * sine[i])
+                    + PowerBalance.BEARING_FORCE;
+            double air = halfDensity[hourly ? lap * size + i : i] * in.airFactor * (area.length == 0 ? plainArea : area[i]);
+            double done = work;
+            piece(i, fresh, cap, steady, air, in.wind * head[i]);
+            if (kept) {
+                int at = lap * way.size() + step[i];
+                arrival[at] = seconds;
+                powers[at] += work - done;
+            }
+        }
+    }
+
+    /** One piece, with the ground's cap, the gears and the end of riding minded. */
+    private void piece(int i, double fresh, double cap, double steady, double air, double wind) {
+        double lost = motion.speed - cap;
+        double took = 0;
+        if (lost > 0) {
+            took = lost * lost / (2 * Pace.BRAKING * motion.speed);
+            motion.speed = cap;
+        }
+        double from = motion.speed;
+        double pedalled = fresh;
+        double load = fresh;
+        motion.ride(length[i], fresh * PowerBalance.EFFICIENCY, air, wind, steady, inertia);
+        if (motion.speed > fastest && fastest < cap) {
+            pedalled = spunOut(i, from, fresh, steady, air, wind);
+            load = pedalled;
+        } else if (motion.speed < slowest) {
+            double asked = asked(slowest, steady, air, wind);
+            load = Math.max(fresh, Math.min(most, Math.min(asked, MOST_GROUND * fresh)));
+            pedalled = load;
+            motion.speed = from;
+            motion.ride(length[i], load * PowerBalance.EFFICIENCY, air, wind, steady, inertia);
+        }
+        if (motion.speed > cap) {
+            boolean held = from >= cap * (1 - 1e-9);
+            motion.seconds = held ? length[i] / cap : Math.max(motion.seconds, length[i] / cap);
+            motion.speed = cap;
+            pedalled = held ? Math.min(pedalled, Math.max(0, asked(cap, steady, air, wind))) : pedalled;
+            load = pedalled;
+        } else if (motion.speed < Math.max(Pace.WALK, walked)) {
+            motion.speed = Pace.WALK;
+            double ridden = from > Pace.WALK ? 2 / (from + Pace.WALK) : 1 / Pace.WALK;
+            motion.seconds = Math.max(ridden * Math.min(length[i], ROLLS_OUT), 0) + Math.max(0, length[i] - ROLLS_OUT) / Pace.WALK;
+            pedalled = 0;
+        }
+        took += motion.seconds + turns[i] * Pace.turn(motion.speed);
+        double square = load * load;
+        fourth += square * square * took;
+        work += pedalled * took;
+        pedalling += pedalled > 0 ? took : 0;
+        seconds += took;
+    }
+
+    /** Where the rider gets off, speed falls to walking over about this length, m. */
+    private static final double ROLLS_OUT = 10;
+
+    /** Beyond the highest cadence in the hardest gear the rider coasts, or pedals just enough to hold it; returns the power. */
+    private double spunOut(int i, double from, double fresh, double steady, double air, double wind) {
+        motion.speed = from;
+        motion.ride(length[i], 0, air, wind, steady, inertia);
+        if (motion.speed >= fastest) {
+            return 0;
+        }
+        motion.speed = fastest;
+        motion.seconds = Math.max(length[i] / fastest, Math.min(motion.seconds, length[i] * 2 / (from + fastest)));
+        return Math.min(fresh, Math.max(0, asked(fastest, steady, air, wind)));
+    }
+
+    /** Power at the crank that holding a speed asks for, W. */
+    private static double asked(double v, double steady, double air, double wind) {
+        double through = v + wind;
+        return v * (air * through * Math.abs(through) + steady + PowerBalance.BEARING_SLOPE * v) / PowerBalance.EFFICIENCY;
+    }
+
+    /** Drag area by piece where a change counts on part of the way only. */
+    private void changedAreas() {
+        double[] shares = in.change.dragOn();
+        if (shares.length == 0) {
+            area = shares;
+            return;
+        }
+        double[] changed = new double[way.size()];
+        double[] whole = new double[way.size()];
+        for (int i = 0; i < stepOf.length; i++) {
+            changed[stepOf[i]] += shares[i] * lengths[i];
+            whole[stepOf[i]] += lengths[i];
+        }
+        area = new double[size];
+        for (int i = 0; i < size; i++) {
+            area[i] = in.change.dragArea(in.dragArea, changed[step[i]] / whole[step[i]]) + PowerBalance.WHEEL_DRAG;
+        }
+    }
+
+    private void meanPowers() {
+        for (int at = 0; at < powers.length; at++) {
+            powers[at] /= arrival[at] - (at == 0 ? 0 : arrival[at - 1]);
+        }
+    }
+
+    /** Fourth-power mean over the riding time, W. */
+    double load() {
+        return Math.max(1, Math.sqrt(Math.sqrt(fourth / seconds)));
+    }
+
+    /** Mean over the riding time, W. */
+    double mean() {
+        return work / seconds;
+    }
+
+    /** Mean over the time pedalled, W. */
+    double pedalled() {
+        return pedalling == 0 ? 0 : work / pedalling;
+    }
+
+    /** The last ride, which must have been kept. */
+    Trace trace(int laps) {
+        return new Trace(way, laps, arrival, powers);
+    }
+
+    /** Density by height in steps of 25 m, linear between: the error is below 1e-6 of it. */
+    private static final class Densities {
+        private static final double STEP = 25;
+        private final double least;
+        private final double[] table;
+
+        Densities(Way way, Basis.Weather weather) {
+            double low = Double.MAX_VALUE;
+            double high = -Double.MAX_VALUE;
+            for (int i = 0; i < way.size(); i++) {
+                low = Math.min(low, way.height(i));
+                high = Math.max(high, way.height(i));
+            }
+            least = low;
+            table = new double[(int) Math.max(0, Math.ceil((high - low) / STEP)) + 2];
+            for (int i = 0; i < table.length; i++) {
+                table[i] = weather.density(low + i * STEP);
+            }
+        }
+
+        double at(double height) {
+            double place = (height - least) / STEP;
+            int below = (int) place;
+            return table[below] + (table[below + 1] - table[below]) * (place - below);
+        }
+    }
+}
