@@ -139,6 +139,22 @@ public final class Courseworthy {
         return JsonCatalogue.schema(Schemas.of(kind));
     }
 
+    /**
+     * Writes a folder of files to begin with.
+     *
+     * @return what to do next
+     */
+    public String startFolder(String typed) {
+        Faults faults = new Faults();
+        Path folder = new Inputs(home, faults).path(typed);
+        faults.throwIfAny();
+        StarterFolder.write(folder, typed);
+        String in = typed.endsWith("/") ? typed : typed + "/";
+        return "Wrote " + String.join(", ", StarterFolder.FILES) + " to " + in + "\nThey work as they are; change what is yours, then:\n\n"
+                + "    courseworthy brief " + in + "course.yaml --rider " + in + "rider.yaml --event " + in + "event.yaml --sheet " + in
+                + "sheet.yaml\n";
+    }
+
     public String topics(Format format, boolean colours) {
         return format == Format.JSON ? JsonCatalogue.topics() : Catalogue.topics(colours);
     }

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "gears", "topics", "measures", "rules", "schema",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "gears", "topics", "measures", "rules", "schema", "new",
             "completion");
 
     private Commands() {
@@ -31,6 +31,7 @@ final class Commands {
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);
             case "schema" -> new SchemaCommand(terminal);
+            case "new" -> new NewCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
             default -> throw new IllegalArgumentException(name);
         };
