@@ -58,29 +58,67 @@ public final class Flips {
         return where(decision -> decision.value() != null && decision.value() == value);
     }
 
+    /**
+     * Of all changes of one measure, the one that brings the decision nearest to a value, if nearer than it is; of equals the smallest.
+     * Null where none does, and for options without order, where nothing lies between.
+     */
+    public Flip toward(long value) {
+        if (now.topic().kind() == Topic.Kind.OPTIONS || now.value() == null) {
+            return null;
+        }
+        Flip[] best = {null};
+        search(flip -> {
+            if (apart(flip.decision(), value) < apart(best[0] == null ? now : best[0].decision(), value)
+                    || best[0] != null && apart(flip.decision(), value) == apart(best[0].decision(), value)
+                            && BY_SIZE.compare(flip, best[0]) < 0) {
+                best[0] = flip;
+            }
+            return false;
+        });
+        return best[0];
+    }
+
+    private static long apart(Decision decision, long value) {
+        return decision.value() == null ? Long.MAX_VALUE : Math.abs(decision.value() - value);
+    }
+
     private List<Flip> where(Predicate<Decision> wanted) {
         List<Flip> out = new ArrayList<>();
+        search(flip -> wanted.test(flip.decision()) && out.add(flip));
+        out.sort(BY_SIZE);
+        return out;
+    }
+
+    /** Tries every place of every known measure, nearest first in each direction until one is enough. */
+    private void search(Predicate<Flip> enough) {
         Set<Measure> measures = trial.upstream().measures();
         int done = 0;
         for (Measure measure : measures) {
             Value value = call.demands().get(measure);
             if (value != null) {
-                flips(measure, value, wanted, out);
+                search(measure, value, enough);
             }
             progress.at(++done, measures.size());
         }
-        out.sort(BY_SIZE);
-        return out;
     }
 
-    private void flips(Measure measure, Value value, Predicate<Decision> wanted, List<Flip> out) {
+    private void search(Measure measure, Value value, Predicate<Flip> enough) {
         SortedSet<Long> places = Places.of(trial, measure, value.mid());
         if (ordered(measure)) {
-            nearest(measure, value, up(places, value.mid()), Flip.Way.UP, wanted, out);
-            nearest(measure, value, down(places, value.mid()), Flip.Way.DOWN, wanted, out);
+            search(measure, value, up(places, value.mid()), Flip.Way.UP, enough);
+            search(measure, value, down(places, value.mid()), Flip.Way.DOWN, enough);
         } else {
             for (long place : places) {
-                nearest(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.Way.OVER, wanted, out);
+                search(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.Way.OVER, enough);
+            }
+        }
+    }
+
+    private void search(Measure measure, Value value, List<Long> candidates, Flip.Way way, Predicate<Flip> enough) {
+        for (long candidate : candidates) {
+            boolean inRange = candidate >= value.low() && candidate <= value.high();
+            if (enough.test(new Flip(measure, value.mid(), candidate, way, inRange, trial.with(measure, candidate)))) {
+                return;
             }
         }
     }
@@ -106,16 +144,5 @@ public final class Flips {
             }
         }
         return out;
-    }
-
-    private void nearest(Measure measure, Value value, List<Long> candidates, Flip.Way way, Predicate<Decision> wanted, List<Flip> out) {
-        for (long candidate : candidates) {
-            Decision decision = trial.with(measure, candidate);
-            if (wanted.test(decision)) {
-                boolean inRange = candidate >= value.low() && candidate <= value.high();
-                out.add(new Flip(measure, value.mid(), candidate, way, inRange, decision));
-                return;
-            }
-        }
     }
 }

@@ -5,6 +5,7 @@ import courseworthy.ride.Range;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -34,6 +35,20 @@ public final class Derived {
     /** The topics from which measures derive. */
     public static List<String> topicsRead() {
         return TOPICS_READ;
+    }
+
+    /** The topics from which one measure derives: the bike, and what is settled on its own wheel; none where it does not derive. */
+    public static List<String> topicsRead(Measure measure) {
+        List<String> out = new ArrayList<>();
+        if (measure.layer() > 0) {
+            String wheel = measure.written().substring(0, measure.written().indexOf(' '));
+            for (String topic : TOPICS_READ) {
+                if (topic.equals("bike") || topic.startsWith(wheel)) {
+                    out.add(topic);
+                }
+            }
+        }
+        return out;
     }
 
     /**

@@ -229,7 +229,7 @@ public sealed interface Condition {
         }
 
         /** The least and the greatest share it can be, in whole per cent; null without stretches. */
-        private long[] ends(Stage stage) {
+        long[] ends(Stage stage) {
             long[] length = new long[Truth.values().length];
             for (StretchFacts facts : stage.demands().stretches()) {
                 length[where.on(facts).ordinal()] += facts.get(StretchMeasure.LENGTH);

@@ -1,0 +1,250 @@
+package courseworthy.call;
+
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.Examined;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Saying;
+import courseworthy.rulebase.Stage;
+import courseworthy.rulebase.Truth;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Applies;
+import courseworthy.topic.Topics;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Answers why a decision is as it is, why a rule kept silent, and why another value was not chosen. */
+public final class Why {
+
+    private static final Comparator<Hearing> NEAREST_FIRST = Comparator.comparingInt(Hearing::unmet)
+            .thenComparing(hearing -> hearing.author().rule());
+
+    private final DroolsRules rules;
+    private final Call call;
+    private final Topic topic;
+    private final Decision decision;
+    private final Map<Topic, Settled> settled = new HashMap<>();
+
+    /**
+     * @param rules the rules that made the call
+     * @param call  the call
+     * @param topic the topic asked about
+     */
+    public Why(DroolsRules rules, Call call, Topic topic) {
+        this.rules = rules;
+        this.call = call;
+        this.topic = topic;
+        this.decision = call.on(topic);
+        for (Decision one : call.decisions()) {
+            boolean known = one.status() == Status.SETTLED;
+            settled.put(one.topic(), new Settled(one.topic(), known, known ? one.value() : 0));
+        }
+    }
+
+    /** The earlier decisions that it rests on, directly or through others, in the order in which they were settled. */
+    public List<Decision> chain() {
+        Set<Topic> found = new HashSet<>();
+        Deque<Topic> open = new ArrayDeque<>(List.of(topic));
+        while (!open.isEmpty()) {
+            for (Topic before : before(call.on(open.pop()))) {
+                if (found.add(before)) {
+                    open.add(before);
+                }
+            }
+        }
+        List<Decision> out = new ArrayList<>();
+        for (Decision one : call.decisions()) {
+            if (found.contains(one.topic())) {
+                out.add(one);
+            }
+        }
+        out.sort(Comparator.comparingInt(one -> one.topic().layer()));
+        return out;
+    }
+
+    private static Set<Topic> before(Decision decision) {
+        Set<Topic> out = new LinkedHashSet<>();
+        for (Applies applies : decision.topic().applies()) {
+            out.add(Topics.of(applies.topic()));
+        }
+        for (Claim claim : decision.taken()) {
+            for (Ground ground : claim.grounds()) {
+                before(ground.measure(), out);
+            }
+        }
+        return out;
+    }
+
+    private static void before(String measure, Set<Topic> out) {
+        if (measure.startsWith("decided: ")) {
+            out.add(Topics.of(measure.substring("decided: ".length())));
+        } else if (Measure.find(measure) != null) {
+            Derived.topicsRead(Measure.find(measure)).forEach(name -> out.add(Topics.of(name)));
+        }
+    }
+
+    /** The ids of all rules that may speak on the topic, sorted. */
+    public List<String> rulesOnTopic() {
+        return everyRule().stream().map(hearing -> hearing.author().rule()).sorted().toList();
+    }
+
+    /** The rules on the topic that kept silent, those with the fewest conditions unmet first. */
+    public List<Hearing> silent() {
+        List<Hearing> out = new ArrayList<>(everyRule());
+        out.removeIf(Hearing::spoke);
+        out.sort(NEAREST_FIRST);
+        return out;
+    }
+
+    /** One rule held against the day. @throws IllegalArgumentException where it does not speak on the topic */
+    public Hearing rule(String id) {
+        for (Hearing hearing : everyRule()) {
+            if (hearing.author().rule().equals(id)) {
+                return hearing;
+            }
+        }
+        throw new IllegalArgumentException(id + " does not speak on " + topic);
+    }
+
+    private List<Hearing> everyRule() {
+        Set<String> spoke = new HashSet<>();
+        decision.taken().forEach(claim -> spoke.add(claim.author().rule()));
+        decision.lost().forEach(lost -> spoke.add(lost.claim().author().rule()));
+        List<Hearing> out = new ArrayList<>();
+        for (Row row : rules.rows()) {
+            if (row.topics().contains(topic.name())) {
+                out.add(hearing(row, spoke.contains(row.author().rule())));
+            }
+        }
+        Map<String, String> joined = rules.topicsOfJoins();
+        for (Author join : rules.joins()) {
+            if (joined.get(join.rule()).equals(topic.name())) {
+                boolean said = spoke.contains(join.rule());
+                out.add(new Hearing(join, List.of(), said, Truth.of(said), List.of(), ""));
+            }
+        }
+        return out;
+    }
+
+    private Hearing hearing(Row row, boolean spoke) {
+        Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled);
+        List<String> says = new ArrayList<>();
+        String wanting = "";
+        for (Saying saying : row.sayings()) {
+            if (saying.topic().equals(topic)) {
+                says.add(saying.verb().word() + " " + saying.written());
+                boolean unknown = saying.worth() instanceof Saying.Times times && !call.demands().known(times.measure());
+                wanting = unknown ? ((Saying.Times) saying.worth()).measure().written() : wanting;
+            }
+        }
+        return new Hearing(row.author(), says, spoke, Examined.truth(row, stage), Examined.of(row, stage), wanting);
+    }
+
+    /** Why a value was not chosen. */
+    public Instead instead(long value, Flips flips) {
+        List<Flip> bring = flips.to(value);
+        return new Instead(topic, value, excluding(value), against(value), favouring(value), wouldSay(value), onStep(value), bring,
+                bring.isEmpty() ? flips.toward(value) : null);
+    }
+
+    /** The bounds, vetoes and existing values that leave it out. */
+    private List<Claim> excluding(long value) {
+        List<Claim> out = new ArrayList<>();
+        for (Claim claim : decision.taken()) {
+            boolean excludes = switch (claim.verb()) {
+                case AT_LEAST -> value < claim.value();
+                case AT_MOST -> value > claim.value();
+                case RULE_OUT -> value == claim.value();
+                case ONE_OF -> !claim.values().contains(value);
+                case PREFER, AVOID -> false;
+            };
+            if (excludes) {
+                out.add(claim);
+            }
+        }
+        return out;
+    }
+
+    /** The preferences that prevailed, of the rank that voted, and dislikes of it. */
+    private List<Claim> against(long value) {
+        Rank voting = null;
+        for (Claim claim : decision.taken()) {
+            boolean votes = claim.verb() == Verb.PREFER && (voting == null || claim.author().rank().compareTo(voting) < 0);
+            voting = votes ? claim.author().rank() : voting;
+        }
+        List<Claim> out = new ArrayList<>();
+        for (Claim claim : decision.taken()) {
+            boolean preferred = claim.verb() == Verb.PREFER && claim.author().rank() == voting && claim.value() != value;
+            if (preferred || claim.verb() == Verb.AVOID && claim.value() == value) {
+                out.add(claim);
+            }
+        }
+        return out;
+    }
+
+    /** What was said for it and lost. */
+    private List<Lost> favouring(long value) {
+        List<Lost> out = new ArrayList<>();
+        for (Lost lost : decision.lost()) {
+            if (lost.claim().verb() == Verb.PREFER && lost.claim().value() == value) {
+                out.add(lost);
+            }
+        }
+        return out;
+    }
+
+    /** Silent rules that would prefer it. */
+    private List<Hearing> wouldSay(long value) {
+        Set<String> ids = new HashSet<>();
+        for (Row row : rules.rows()) {
+            for (Saying saying : row.sayings()) {
+                if (saying.topic().equals(topic) && saying.verb() == Verb.PREFER && saying.worth() instanceof Saying.Literal literal
+                        && literal.value() == value) {
+                    ids.add(row.author().rule());
+                }
+            }
+        }
+        List<Hearing> out = new ArrayList<>(silent());
+        out.removeIf(hearing -> !ids.contains(hearing.author().rule()));
+        return out;
+    }
+
+    private boolean onStep(long value) {
+        return topic.kind() != Topic.Kind.QUANTITY || value % topic.step() == 0;
+    }
+
+    /**
+     * A value that was not chosen.
+     *
+     * @param topic     the topic
+     * @param value     the value
+     * @param excluding bounds, vetoes and existing values that leave it out
+     * @param against   preferences that prevailed, and dislikes of it
+     * @param favouring what was said for it and lost
+     * @param wouldSay  silent rules that would prefer it
+     * @param onStep    whether it lies on a step to which the topic is settled
+     * @param bring     the single changes that would bring it, smallest first
+     * @param toward    where none does, the single change that comes nearest to it; null where none does
+     */
+    public record Instead(Topic topic, long value, List<Claim> excluding, List<Claim> against, List<Lost> favouring,
+            List<Hearing> wouldSay, boolean onStep, List<Flip> bring, Flip toward) {
+    }
+}
