@@ -12,9 +12,14 @@ import courseworthy.brief.GearsText;
 import courseworthy.brief.JsonBrief;
 import courseworthy.brief.JsonCatalogue;
 import courseworthy.brief.JsonGears;
+import courseworthy.brief.JsonWhy;
+import courseworthy.brief.Reasoning;
 import courseworthy.brief.TopicText;
+import courseworthy.brief.WhyMarkdown;
+import courseworthy.brief.WhyText;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
+import courseworthy.call.Flip;
 import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.demand.Demands;
@@ -29,8 +34,8 @@ import courseworthy.problem.Spelling;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
+import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
-import courseworthy.rulebase.Rules;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
 import courseworthy.worth.GearChoice;
@@ -78,14 +83,33 @@ public final class Courseworthy {
         };
     }
 
-    /** One topic of the brief in full. */
-    public String topic(Request request, String topic, Format format, boolean colours) {
-        mustBeTopic(topic);
-        Brief brief = brief(request);
+    /** One topic of the brief in full, with what would change it. */
+    public String topic(Request request, String topic, Format format, boolean colours, Progress progress) {
+        mustBeTopic("--topic", topic);
+        Answer answer = answer(request);
+        List<Flip> flips = Reasons.flips(answer.rules(), answer.call(), Topics.of(topic), progress).any();
         return switch (format) {
-            case TEXT -> TopicText.of(brief, topic, colours);
-            case JSON -> JsonBrief.of(brief, topic);
-            case MARKDOWN -> BriefMarkdown.of(brief, topic);
+            case TEXT -> TopicText.of(answer.brief(), topic, flips, colours);
+            case JSON -> JsonBrief.of(answer.brief(), topic, flips);
+            case MARKDOWN -> BriefMarkdown.of(answer.brief(), topic, flips);
+        };
+    }
+
+    /**
+     * Why a decision is as it is.
+     *
+     * @param not  a value that was not chosen, as typed; null for none
+     * @param rule the id of a rule to hold against the day; null for none
+     */
+    public String why(Request request, String topic, String not, String rule, Format format, boolean colours, Progress progress) {
+        mustBeTopic("TOPIC", topic);
+        Long value = not == null ? null : Reasons.value(Topics.of(topic), not);
+        Answer answer = answer(request);
+        Reasoning reasoning = new Reasons(answer.rules(), answer.call(), Topics.of(topic), progress).of(answer.brief(), value, rule);
+        return switch (format) {
+            case TEXT -> WhyText.of(reasoning, colours);
+            case JSON -> JsonWhy.of(reasoning);
+            case MARKDOWN -> WhyMarkdown.of(reasoning);
         };
     }
 
@@ -170,14 +194,14 @@ public final class Courseworthy {
      */
     public String rules(String topic, Format format, boolean colours) {
         if (topic != null) {
-            mustBeTopic(topic);
+            mustBeTopic("--topic", topic);
         }
         List<Catalogue.Rule> rules = RuleList.of(topic);
         return format == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours);
     }
 
-    /** A brief and the call it was made of. */
-    private record Answer(Call call, Brief brief) {
+    /** A brief, the call it was made of, and the rules that made the call. */
+    private record Answer(DroolsRules rules, Call call, Brief brief) {
     }
 
     private Brief brief(Request request) {
@@ -193,10 +217,10 @@ public final class Courseworthy {
         Event event = inputs.event(request);
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
         Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
-        Rules rules = loading.finish(faults);
+        DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
-        return new Answer(call, Briefs.of(course, rider, event, call, Checklists.of(call, event)));
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event)));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {
@@ -211,10 +235,10 @@ public final class Courseworthy {
         faults.throwIfAny();
     }
 
-    private static void mustBeTopic(String name) {
+    private static void mustBeTopic(String option, String name) {
         if (Topics.find(name) == null) {
             String near = Spelling.didYouMean(name, Topics.names());
-            throw new BadInput(Fault.of("--topic", 0, "", Inputs.quoted(name), "a topic",
+            throw new BadInput(Fault.of(option, 0, "", Inputs.quoted(name), "a topic",
                     near.isEmpty() ? "'courseworthy topics' lists them." : near));
         }
     }

@@ -6,7 +6,6 @@ import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Rulebook;
-import courseworthy.rulebase.Rules;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.SheetReader;
 import java.nio.file.Path;
@@ -22,7 +21,7 @@ final class RuleLoading {
     private final Rider rider;
     private final List<String> sheets;
     private final Faults faults = new Faults();
-    private final FutureTask<Rules> loading = new FutureTask<>(this::load);
+    private final FutureTask<DroolsRules> loading = new FutureTask<>(this::load);
 
     private RuleLoading(Path home, Rider rider, List<String> sheets) {
         this.home = home;
@@ -40,9 +39,9 @@ final class RuleLoading {
     }
 
     /** Waits for the rules; null where there are faults, which are added to the given ones. */
-    Rules finish(Faults others) {
+    DroolsRules finish(Faults others) {
         try {
-            Rules rules = loading.get();
+            DroolsRules rules = loading.get();
             others.addAll(faults);
             return rules;
         } catch (ExecutionException e) {
@@ -60,7 +59,7 @@ final class RuleLoading {
         return cause instanceof RuntimeException known ? known : new IllegalStateException(cause);
     }
 
-    private Rules load() {
+    private DroolsRules load() {
         List<Row> own = rider == null ? List.of() : SheetReader.rider(rider.constraints(), rider.file(), faults);
         List<Sheet> given = new ArrayList<>();
         Inputs inputs = new Inputs(home, faults);

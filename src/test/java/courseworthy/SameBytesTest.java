@@ -59,6 +59,7 @@ class SameBytesTest {
     }
 
     private String written(Format format) {
-        return tool.brief(REQUEST, format, false) + tool.checklist(REQUEST, format, false) + tool.topic(REQUEST, "easiest gear", format, false);
+        return tool.brief(REQUEST, format, false) + tool.checklist(REQUEST, format, false) + tool.topic(REQUEST, "easiest gear", format, false, Progress.UNSEEN)
+                + tool.why(REQUEST, "easiest gear", null, null, format, false, Progress.UNSEEN);
     }
 }

@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.brief.Brief.LeaveAlone;
+import courseworthy.call.Flip;
 import courseworthy.checklist.Checklist;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
@@ -39,10 +40,11 @@ public final class BriefMarkdown {
         return markdown.page.toString();
     }
 
-    /** One topic in full. */
-    public static String of(Brief brief, String topic) {
+    /** One topic in full, with what would change it, smallest first. */
+    public static String of(Brief brief, String topic, List<Flip> flips) {
         BriefMarkdown markdown = new BriefMarkdown(brief);
         markdown.topic(brief.on(topic));
+        FlipText.add(markdown.page, flips);
         return markdown.page.toString();
     }
 

@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.brief.Brief.LeaveAlone;
 import courseworthy.brief.CourseLine.SurfaceShare;
+import courseworthy.call.Flip;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Claim;
@@ -28,6 +29,8 @@ import java.util.Map;
 public final class JsonBrief {
 
     private final Json json;
+    /** What would change the one decision that is written; null where that was not asked for. */
+    private List<Flip> flips;
 
     private JsonBrief(Json json) {
         this.json = json;
@@ -38,9 +41,18 @@ public final class JsonBrief {
         return Json.written(json -> new JsonBrief(json).brief(brief, brief.decisions()));
     }
 
-    /** The brief with the decision on one topic alone. */
-    public static String of(Brief brief, String topic) {
-        return Json.written(json -> new JsonBrief(json).brief(brief, List.of(brief.on(topic))));
+    /** The brief with the decision on one topic alone, and what would change it. */
+    public static String of(Brief brief, String topic, List<Flip> flips) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.flips = flips;
+            writer.brief(brief, List.of(brief.on(topic)));
+        });
+    }
+
+    /** Writes decisions and claims into a document of another kind. */
+    static JsonBrief on(Json json) {
+        return new JsonBrief(json);
     }
 
     /** The course and its demands alone. */
@@ -66,14 +78,14 @@ public final class JsonBrief {
         course(brief.course());
         demands(brief.demands().values());
         assumed(brief);
-        decisions(decisions);
+        decisions("decisions", decisions);
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());
         json.strings("cautions", brief.cautions());
         sections(brief.checklist().sections());
     }
 
-    private void head(Brief brief) throws IOException {
+    void head(Brief brief) throws IOException {
         head(json, brief);
     }
 
@@ -148,8 +160,8 @@ public final class JsonBrief {
         json.close();
     }
 
-    private void decisions(List<Decision> decisions) throws IOException {
-        json.list("decisions");
+    void decisions(String field, List<Decision> decisions) throws IOException {
+        json.list(field);
         for (Decision decision : decisions) {
             decision(decision);
         }
@@ -177,10 +189,13 @@ public final class JsonBrief {
             lost(lost);
         }
         json.endList();
+        if (flips != null) {
+            FlipText.add("flips", json, flips);
+        }
         json.close();
     }
 
-    private void lost(Lost lost) throws IOException {
+    void lost(Lost lost) throws IOException {
         json.open();
         claim(lost.claim());
         json.string("how", lost.how().words());
@@ -191,7 +206,7 @@ public final class JsonBrief {
         json.close();
     }
 
-    private void claim(Claim claim) throws IOException {
+    void claim(Claim claim) throws IOException {
         json.author(claim.author());
         says(claim);
         json.list("grounds");

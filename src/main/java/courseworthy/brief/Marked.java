@@ -34,6 +34,14 @@ final class Marked {
         out.append("- **").append(inside(bold)).append("** ").append(inside(text)).append('\n');
     }
 
+    /** A bullet with bullets below it. */
+    void bullet(String text, List<String> below) {
+        bullet(text);
+        for (String line : below) {
+            out.append("  - ").append(safe(line)).append('\n');
+        }
+    }
+
     /** A box to tick, the value to find below it. */
     void box(String bold, List<String> below) {
         out.append("- [ ] **").append(inside(bold)).append("**");

@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.brief.Page.Weight;
+import courseworthy.call.Flip;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Ground;
 import courseworthy.decision.Decision;
@@ -21,11 +22,15 @@ public final class TopicText {
         this.page = new Page(colours);
     }
 
-    /** @param topic a name of the catalogue */
-    public static String of(Brief brief, String topic, boolean colours) {
+    /**
+     * @param topic a name of the catalogue
+     * @param flips what would change it, smallest first
+     */
+    public static String of(Brief brief, String topic, List<Flip> flips, boolean colours) {
         TopicText text = new TopicText(brief, brief.on(topic), colours);
         text.decision();
         text.claims();
+        FlipText.add(text.page, flips);
         text.untold();
         return text.page.toString();
     }

@@ -18,6 +18,11 @@ final class BriefCommand extends RequestCommand {
 
     @Override
     String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        return topic.value() == null ? tool.brief(request, format, colours) : tool.topic(request, topic.value(), format, colours);
+        if (topic.value() == null) {
+            return tool.brief(request, format, colours);
+        }
+        try (Meter meter = meter("looking for what would change it")) {
+            return tool.topic(request, topic.value(), format, colours, meter);
+        }
     }
 }

@@ -130,6 +130,11 @@ abstract class Command implements Runnable {
         return new Courseworthy(home == null ? null : Path.of(home), this::remark);
     }
 
+    /** Shows on standard error, where that is a terminal, how far long work has come. To be closed when it is done. */
+    final Meter meter(String what) {
+        return new Meter(what, "1".equals(System.getProperty("courseworthy.watched")) ? spec.commandLine().getErr() : null);
+    }
+
     /** Prints a result to standard output, as it is. */
     final void print(String text) {
         spec.commandLine().getOut().print(text);

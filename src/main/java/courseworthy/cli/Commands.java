@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "gears", "topics", "measures", "rules", "schema", "new",
-            "completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "gears", "topics", "measures", "rules", "schema",
+            "new", "completion");
 
     private Commands() {
     }
@@ -26,6 +26,7 @@ final class Commands {
             case "brief" -> new BriefCommand(terminal);
             case "course" -> new CourseCommand(terminal);
             case "checklist" -> new ChecklistCommand(terminal);
+            case "why" -> new WhyCommand(terminal);
             case "gears" -> new GearsCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);

@@ -127,6 +127,6 @@ public record Examined(int depth, String what, String value, String asked, Truth
         if (scale.kind() == Scale.Kind.QUANTITY) {
             return scale.resolution().text(ticks);
         }
-        return ticks == 1 ? "1 word" : ticks + " words";
+        return ticks == 1 ? "1 step" : ticks + " steps";
     }
 }

@@ -93,7 +93,7 @@ class BriefMarkdownTest {
     @Test
     void everyTopicCanBeReadInFull() {
         for (String topic : Topics.names()) {
-            String page = BriefMarkdown.of(brief, topic);
+            String page = BriefMarkdown.of(brief, topic, Example.flips());
             assertThat(headings(page)).startsWith(topic + ": " + brief.on(topic).text()).contains("For", "Against");
             assertThat(foreign(page)).isEmpty();
         }

@@ -59,7 +59,7 @@ class BriefTextTest {
 
     @Test
     void aTopicInFullNamesEveryClaimWithItsGroundsAndItsPlace() {
-        String topic = TopicText.of(brief, "front tyre width", false);
+        String topic = TopicText.of(brief, "front tyre width", Example.flips(), false);
         assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("leaning");
         assertThat(topic.replaceAll("\\s+", " ")).contains("FOR prefer 45 mm Sharp stones cut")
                 .contains("should; common practice - roughness: rough (2.3), asked: at least rough")
@@ -73,7 +73,7 @@ class BriefTextTest {
         assertNarrow(text);
         assertNarrow(BriefText.checklist(brief, false));
         for (String topic : Topics.names()) {
-            assertNarrow(TopicText.of(brief, topic, false));
+            assertNarrow(TopicText.of(brief, topic, Example.flips(), false));
         }
         assertNarrow(Catalogue.topics(false));
         assertNarrow(Catalogue.measures(false));

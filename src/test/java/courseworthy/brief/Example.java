@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.call.Call;
+import courseworthy.call.Flip;
 import courseworthy.checklist.Checklists;
 import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
@@ -109,6 +110,13 @@ public final class Example {
     public Example untold(String rule, List<String> topics, String... wanting) {
         untold.add(new Untold(author(rule, Rank.HOUSE, Force.SHOULD, Evidence.PRACTICE, "Why."), topics, List.of(wanting)));
         return this;
+    }
+
+    /** What would change the decision on food: something smaller, and something that cannot be told apart from what is. */
+    public static List<Flip> flips() {
+        Decision more = new Decision(Topics.of("food"), Status.SETTLED, 60L, "", Standing.SETTLED, List.of(), List.of(), "");
+        Decision none = new Decision(Topics.of("food"), Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
+        return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none));
     }
 
     /** An example with something of everything. */

@@ -105,7 +105,7 @@ class JsonBriefTest {
 
     @Test
     void oneTopicAlone() {
-        JsonNode alone = Schema.tree(JsonBrief.of(Example.rich().brief(), "food"));
+        JsonNode alone = Schema.tree(JsonBrief.of(Example.rich().brief(), "food", Example.flips()));
         assertThat(alone.get("decisions")).hasSize(1);
         assertThat(alone.get("decisions").get(0).get("topic").asText()).isEqualTo("food");
     }

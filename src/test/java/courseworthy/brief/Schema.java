@@ -14,7 +14,8 @@ import java.util.List;
 /** The JSON of a brief held against its schema, which was written by hand from the description of the format. */
 public final class Schema {
 
-    private static final JsonSchema BRIEF = load();
+    private static final JsonSchema BRIEF = load("brief-format-1.schema.json");
+    private static final JsonSchema WHY = load("why-format-1.schema.json");
 
     private Schema() {
     }
@@ -22,6 +23,11 @@ public final class Schema {
     /** What the schema says against it, empty where nothing. */
     public static List<String> faults(String json) {
         return BRIEF.validate(tree(json)).stream().map(Object::toString).sorted().toList();
+    }
+
+    /** What the schema of reasons says against it, empty where nothing. */
+    public static List<String> faultsOfWhy(String json) {
+        return WHY.validate(tree(json)).stream().map(Object::toString).sorted().toList();
     }
 
     /** The JSON as a tree; a key twice in one object is refused, decimals stay exact. */
@@ -34,8 +40,8 @@ public final class Schema {
         }
     }
 
-    private static JsonSchema load() {
-        try (InputStream in = Schema.class.getResourceAsStream("brief-format-1.schema.json")) {
+    private static JsonSchema load(String name) {
+        try (InputStream in = Schema.class.getResourceAsStream(name)) {
             return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
         } catch (IOException e) {
             throw new AssertionError(e);

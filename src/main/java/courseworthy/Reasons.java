@@ -1,0 +1,115 @@
+package courseworthy;
+
+import courseworthy.brief.Brief;
+import courseworthy.brief.Reasoning;
+import courseworthy.call.Call;
+import courseworthy.call.Flips;
+import courseworthy.call.Hearing;
+import courseworthy.call.Why;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Spelling;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.topic.Topic;
+import courseworthy.units.Amount;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds the reasons of one decision. */
+final class Reasons {
+
+    private final DroolsRules rules;
+    private final Call call;
+    private final Topic topic;
+    private final Progress progress;
+    private final Why why;
+
+    Reasons(DroolsRules rules, Call call, Topic topic, Progress progress) {
+        this.rules = rules;
+        this.call = call;
+        this.topic = topic;
+        this.progress = progress;
+        this.why = new Why(rules, call, topic);
+    }
+
+    /** The search for what would change a decision. */
+    static Flips flips(DroolsRules rules, Call call, Topic topic, Progress progress) {
+        return new Flips(rules, call, topic, progress::at);
+    }
+
+    /**
+     * The reasons for the decision as a whole; where a value or a rule is asked about, those alone.
+     *
+     * @param not  a value that was not chosen; null for none
+     * @param rule the id of a rule; null for none
+     */
+    Reasoning of(Brief brief, Long not, String rule) {
+        Hearing hearing = rule == null ? null : hearing(rule);
+        if (not != null && not.equals(call.on(topic).value())) {
+            throw refused("--not", "\"" + topic.text(not) + "\", which is the decision", "a value that was not chosen", "");
+        }
+        Why.Instead instead = not == null ? null : why.instead(not, flips(rules, call, topic, progress));
+        if (hearing != null || instead != null) {
+            return new Reasoning(brief, call.on(topic), List.of(), List.of(), List.of(), instead, hearing);
+        }
+        return new Reasoning(brief, call.on(topic), why.chain(), why.silent(), flips(rules, call, topic, progress).any(), null, null);
+    }
+
+    private Hearing hearing(String id) {
+        List<String> known = why.rulesOnTopic();
+        if (!known.contains(id)) {
+            String near = Spelling.didYouMean(id, known);
+            throw refused("--rule", Inputs.quoted(id), "the id of a rule on " + topic,
+                    near.isEmpty() ? mend(id, known) : near);
+        }
+        return why.rule(id);
+    }
+
+    /** The rule's id without its sheet is a common slip. */
+    private String mend(String id, List<String> known) {
+        for (String one : known) {
+            if (one.endsWith("/" + id)) {
+                return "Did you mean \"" + one + "\"?";
+            }
+        }
+        return "'courseworthy rules --topic \"" + topic + "\"' lists the shipped ones.";
+    }
+
+    /** A value of a topic as typed, {@code 45 mm} or {@code dropper}. @throws BadInput where it is none */
+    static long value(Topic topic, String typed) {
+        if (topic.kind() != Topic.Kind.QUANTITY) {
+            int option = topic.option(typed);
+            if (option < 0) {
+                throw refused("--not", Inputs.quoted(typed), "one of: " + String.join(", ", topic.options()),
+                        Spelling.didYouMean(typed, topic.options()));
+            }
+            return option;
+        }
+        long value = quantity(topic, typed);
+        if (value < topic.least() || value > topic.most()) {
+            throw refused("--not", Inputs.quoted(typed), "a value from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
+        }
+        return value;
+    }
+
+    private static long quantity(Topic topic, String typed) {
+        try {
+            Amount amount = Amount.parse(typed, topic.resolution().unit().dimension());
+            return topic.resolution().ticks(amount);
+        } catch (Amount.NotAnAmount e) {
+            throw refused("--not", Inputs.quoted(typed), e.getMessage(), example(topic));
+        } catch (ArithmeticException e) {
+            throw refused("--not", Inputs.quoted(typed), "a value from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
+        }
+    }
+
+    private static String example(Topic topic) {
+        return "The common value of " + topic + " is " + topic.text(topic.standard()) + ".";
+    }
+
+    private static BadInput refused(String option, String found, String expected, String mend) {
+        List<Fault> faults = new ArrayList<>();
+        faults.add(Fault.of(option, 0, "", found, expected, mend));
+        return new BadInput(faults);
+    }
+}

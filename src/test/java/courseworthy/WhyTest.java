@@ -1,0 +1,342 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.brief.Brief;
+import courseworthy.brief.Briefs;
+import courseworthy.brief.Example;
+import courseworthy.brief.JsonWhy;
+import courseworthy.brief.Reasoning;
+import courseworthy.brief.Schema;
+import courseworthy.brief.WhyMarkdown;
+import courseworthy.brief.WhyText;
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.checklist.Checklists;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.StretchFacts;
+import courseworthy.demand.StretchMeasure;
+import courseworthy.demand.Value;
+import courseworthy.event.Event;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Faults;
+import courseworthy.rider.Rider;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.House;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.SheetReader;
+import courseworthy.topic.Topics;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Why and why not, in full, for a sheet of seven rows and a day of eight measures, worked out by hand. */
+class WhyTest {
+
+    private static final String SHEET = """
+            sheet: Seven
+            author: a coach
+            advice:
+              - id: rough-hundred
+                when: {distance: at least 80 km, roughness: at least rough}
+                say: {bike: prefer cross-country hardtail}
+                because: Rough ground all day is ridden on sprung forks.
+              - id: wide
+                when: {decided: {bike: cross-country hardtail}, worst roughness: over 2.5}
+                say: {front tyre width: prefer 57 mm}
+                force: must
+                because: Rugged pieces want width.
+              - id: narrow
+                when: {role: race}
+                say: {front tyre width: prefer 50 mm}
+                because: Narrow tyres are light.
+              - id: clear
+                say: {front tyre width: at most tyre clearance}
+                because: It must fit.
+              - id: allowed
+                say: {front tyre width: at most tyre width allowed}
+                because: The event says so.
+              - id: mud
+                when:
+                  ground: at least damp
+                  any of: [{mud: over 10 %}, {any stretch: {surface: mud, length: over 2 km}}]
+                  none of: [{hours: under 3 h}]
+                say: {front tyre width: prefer 45 mm}
+                because: Mud needs room.
+              - id: sand
+                when: {share of course: {where: {surface: sand}, is: over 20 %}, group share: under 5 %}
+                say: {front tyre width: prefer 60 mm}
+                because: Sand wants width.
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private DroolsRules rules;
+    private Call call;
+    private Brief brief;
+
+    @BeforeEach
+    void makeTheCall() throws IOException {
+        Faults faults = new Faults();
+        Sheet sheet = SheetReader.read(Files.writeString(folder.resolve("seven.yaml"), SHEET), "seven.yaml", 0, faults);
+        faults.throwIfAny();
+        rules = new DroolsRules(sheet.rows(), new House(List.of(), House.load().pairs(), House.load().joins()));
+        Map<Measure, Value> day = new EnumMap<>(Measure.class);
+        day.put(Measure.DISTANCE, Value.exact(800));
+        day.put(Measure.ROUGHNESS, new Value(18, 20, 24));
+        day.put(Measure.WORST_ROUGHNESS, Value.exact(32));
+        day.put(Measure.ROLE, Value.exact(1));
+        day.put(Measure.TYRE_CLEARANCE, Value.exact(60));
+        day.put(Measure.GROUND, Value.exact(0));
+        day.put(Measure.MUD, Value.exact(4));
+        day.put(Measure.HOURS, Value.exact(240));
+        StretchFacts sand = new StretchFacts(Map.of(StretchMeasure.LENGTH, 10L, StretchMeasure.SURFACE, position("sand")));
+        StretchFacts gravel = new StretchFacts(Map.of(StretchMeasure.LENGTH, 90L, StretchMeasure.SURFACE, position("gravel")));
+        call = Calling.call(rules, new Demands(day, List.of(sand, gravel), List.of()));
+        brief = Briefs.of(new Example().course(), Rider.UNKNOWN, Event.UNKNOWN, call, Checklists.of(call, Event.UNKNOWN));
+    }
+
+    private static long position(String surface) {
+        return StretchMeasure.SURFACE.scale().words().indexOf(surface);
+    }
+
+    private Reasoning why(String not, String rule) {
+        Long value = not == null ? null : Reasons.value(Topics.of("front tyre width"), not);
+        return new Reasons(rules, call, Topics.of("front tyre width"), Progress.UNSEEN).of(brief, value, rule);
+    }
+
+    /** The must for 57 mm weighs 4, the should for 50 mm weighs 2: two thirds of the vote. */
+    @Test
+    void theWholeChain() {
+        assertThat(WhyText.of(why(null, null), false)).isEqualTo("""
+                front tyre width: 57 mm                                                  leaning
+                Heather Ridge, set up for the race
+
+                FROM MEASURES TO DECISION
+                  bike: cross-country hardtail
+                    prefer cross-country hardtail: Seven/rough-hundred, should
+                      - distance: 80.0 km, asked: at least 80 km
+                      - roughness: rough (2.0), asked: at least rough (rests on the range)
+                  front tyre width: 57 mm
+                    prefer 57 mm: Seven/wide, must
+                      - decided: bike: cross-country hardtail, asked: cross-country hardtail
+                      - worst roughness: rugged (3.2), asked: over 2.5
+                    at most tyre clearance = 60 mm: Seven/clear, should
+                      - tyre clearance: 60 mm
+                    prefer 50 mm: Seven/narrow, should; outvoted by Seven/wide
+                      - role: race, asked: race
+
+                RULES THAT KEPT SILENT
+                  at most tyre width allowed: Seven/allowed
+                    It kept silent: its value comes from tyre width allowed, which is unknown.
+                  prefer 45 mm: Seven/mud
+                    - ground: dry, asked: at least damp, short by 1 step
+                    - any of:
+                      - mud: 4 %, asked: over 10 %, short by 7 %
+                      - any stretch: none such, asked: surface mud, length over 2 km
+                  prefer 60 mm: Seven/sand
+                    - share of course: surface sand: 10 %, asked: over 20 %, short by 11 %
+                    ? group share: unknown, asked: under 5 %
+                  + holds, - does not hold, ? cannot be told.
+
+                WHAT WOULD CHANGE IT
+                  - distance from 80.0 km down to 79.9 km: 50 mm
+                  - roughness from rough (2.0) down to mixed (1.9): 50 mm (within what it may be
+                    now)
+                  - tyre clearance from 60 mm down to 56 mm: 56 mm
+                  - worst roughness from rugged (3.2) down to rough (2.5): 50 mm
+                  One measure at a time, all others held, and with them every single stretch.
+                """);
+    }
+
+    @Test
+    void aRuleThatKeptSilent() {
+        assertThat(WhyText.of(why(null, "Seven/mud"), false)).isEqualTo("""
+                front tyre width: 57 mm                                                  leaning
+                Heather Ridge, set up for the race
+
+                Seven/mud
+                  prefer 45 mm; should
+                  Mud needs room. (Seven; an opinion)
+                  It kept silent: its conditions do not all hold.
+                  - ground: dry, asked: at least damp, short by 1 step
+                  - any of:
+                    - mud: 4 %, asked: over 10 %, short by 7 %
+                    - any stretch: none such, asked: surface mud, length over 2 km
+                  + none of:
+                    - hours: 4:00 h, asked: under 3 h, over by 1:01 h
+                  + holds, - does not hold, ? cannot be told.
+                  seven.yaml:23
+                """);
+    }
+
+    @Test
+    void aRuleThatSpokeAndOneThatLacksItsValue() {
+        assertThat(WhyText.of(why(null, "Seven/wide"), false)).contains("""
+                  prefer 57 mm; must
+                  Rugged pieces want width. (Seven; an opinion)
+                  It spoke.
+                  + decided: bike: cross-country hardtail, asked: cross-country hardtail
+                  + worst roughness: rugged (3.2), asked: over 2.5
+                """);
+        assertThat(WhyText.of(why(null, "Seven/allowed"), false)).contains("""
+                  It kept silent: its value comes from tyre width allowed, which is unknown.
+                  seven.yaml:20
+                """);
+    }
+
+    @Test
+    void aValueThatWasOutvoted() {
+        assertThat(WhyText.of(why("50 mm", null), false)).isEqualTo("""
+                front tyre width: 57 mm                                                  leaning
+                Heather Ridge, set up for the race
+
+                WHY NOT 50 MM
+                  What was preferred to it:
+                    prefer 57 mm: Seven/wide, must
+                      - decided: bike: cross-country hardtail, asked: cross-country hardtail
+                      - worst roughness: rugged (3.2), asked: over 2.5
+                      Rugged pieces want width.
+                  What spoke for it:
+                    prefer 50 mm: Seven/narrow, should; outvoted by Seven/wide
+                      - role: race, asked: race
+                  The smallest single change that brings it: distance from 80.0 km down to
+                  79.9 km.
+                  One measure at a time, all others held, and with them every single stretch.
+                """);
+    }
+
+    @Test
+    void aValueThatIsLeftOut() {
+        assertThat(WhyText.of(why("62 mm", null), false)).isEqualTo("""
+                front tyre width: 57 mm                                                  leaning
+                Heather Ridge, set up for the race
+
+                WHY NOT 62 MM
+                  It is left out by:
+                    at most tyre clearance = 60 mm: Seven/clear, should
+                      - tyre clearance: 60 mm
+                      It must fit.
+                  No change of a single measure brings it.
+                  One measure at a time, all others held, and with them every single stretch.
+                """);
+    }
+
+    @Test
+    void aValueThatASilentRuleWouldPrefer() {
+        assertThat(WhyText.of(why("45 mm", null), false)).contains("""
+                  What would speak for it, but kept silent:
+                    prefer 45 mm: Seven/mud
+                      - ground: dry, asked: at least damp, short by 1 step
+                      - any of:
+                        - mud: 4 %, asked: over 10 %, short by 7 %
+                        - any stretch: none such, asked: surface mud, length over 2 km
+                  The smallest single change that brings it: tyre clearance from 60 mm down to
+                  45 mm.
+                """);
+    }
+
+    @Test
+    void whereNothingBringsItTheNearestIsNamed() {
+        assertThat(WhyText.of(why("70 mm", null), false)).contains("""
+                  No change of a single measure brings it.
+                """);
+        assertThat(WhyText.of(why("55.5 mm", null), false)).contains("WHY NOT 56 MM");
+    }
+
+    @Test
+    void markdownSaysTheSame() {
+        for (Reasoning reasoning : List.of(why(null, null), why("50 mm", null), why("45 mm", null), why(null, "Seven/mud"))) {
+            String text = plain(WhyText.of(reasoning, false));
+            for (String line : WhyMarkdown.of(reasoning).split("\n")) {
+                String words = plain(line.replaceAll("^ *(#+|-) |^_|_$", "").replace("\\", ""));
+                assertThat(text.toLowerCase(java.util.Locale.ROOT)).contains(words.replace("How sure: ", "").toLowerCase(java.util.Locale.ROOT));
+            }
+        }
+        assertThat(WhyMarkdown.of(why(null, "Seven/sand"))).isEqualTo("""
+                # front tyre width: 57 mm
+
+                Heather Ridge, set up for the race
+
+                How sure: leaning
+
+
+                ## Seven/sand
+
+                prefer 60 mm; should
+
+                Sand wants width. (Seven; an opinion)
+
+                It kept silent: its conditions do not all hold.
+
+                - \\- share of course: surface sand: 10 %, asked: over 20 %, short by 11 %
+                - ? group share: unknown, asked: under 5 %
+
+                _+ holds, - does not hold, ? cannot be told._
+
+                seven.yaml:30
+
+                """);
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ").strip();
+    }
+
+    @Test
+    void jsonSaysTheSame() {
+        JsonNode whole = json(why(null, null));
+        assertThat(whole.get("chain")).hasSize(1);
+        assertThat(whole.get("chain").get(0).get("topic").asText()).isEqualTo("bike");
+        assertThat(whole.get("decisions").get(0).get("text").asText()).isEqualTo("57 mm");
+        assertThat(whole.get("silent")).hasSize(3);
+        JsonNode sand = whole.get("silent").get(2);
+        assertThat(sand.get("holds").asText()).isEqualTo("false");
+        assertThat(sand.get("tests").get(1).toString()).isEqualTo(
+                "{\"depth\":0,\"what\":\"group share\",\"value\":\"unknown\",\"asked\":\"under 5 %\",\"holds\":\"unknown\",\"off\":\"\"}");
+        assertThat(whole.get("flips").get(1).toString()).isEqualTo("{\"measure\":\"roughness\",\"from\":2,\"to\":1.9,\"unit\":\"\","
+                + "\"way\":\"down\",\"text\":\"roughness from rough (2.0) down to mixed (1.9)\",\"in_range\":true,\"decision\":"
+                + "{\"status\":\"settled\",\"value\":50,\"unit\":\"mm\",\"text\":\"50 mm\"}}");
+        JsonNode not = json(why("50 mm", "Seven/mud"));
+        assertThat(not.get("not").get(0).get("preferred").get(0).get("rule").asText()).isEqualTo("Seven/wide");
+        assertThat(not.get("not").get(0).get("brought_by").get(0).get("to").decimalValue()).isEqualByComparingTo("79900");
+        assertThat(not.get("rules").get(0).get("tests")).hasSize(6);
+    }
+
+    private static JsonNode json(Reasoning reasoning) {
+        String json = JsonWhy.of(reasoning);
+        assertThat(Schema.faultsOfWhy(json)).isEmpty();
+        return Schema.tree(json);
+    }
+
+    @Test
+    void whatIsAskedWrongIsRefused() {
+        refused("45", null, """
+                --not: found "45", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in
+                    The common value of front tyre width is 40 mm.""");
+        refused("120 mm", null, "--not: found \"120 mm\", expected a value from 23 mm to 75 mm");
+        refused("57 mm", null, "--not: found \"57 mm\", which is the decision, expected a value that was not chosen");
+        refused("2.25 in", null, "--not: found \"57 mm\", which is the decision, expected a value that was not chosen");
+        refused(null, "Seven/wid", "--rule: found \"Seven/wid\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/wide\"?");
+        refused(null, "mud", "--rule: found \"mud\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/mud\"?");
+        refused(null, "house/any", "--rule: found \"house/any\", expected the id of a rule on front tyre width\n"
+                + "    'courseworthy rules --topic \"front tyre width\"' lists the shipped ones.");
+        assertThatThrownBy(() -> Reasons.value(Topics.of("seatpost"), "droper")).isInstanceOf(BadInput.class)
+                .hasMessage("--not: found \"droper\", expected one of: rigid, dropper\n    Did you mean \"dropper\"?");
+        assertThat(Reasons.value(Topics.of("easiest gear"), "34/50")).isEqualTo(680);
+    }
+
+    private void refused(String not, String rule, String message) {
+        assertThatThrownBy(() -> why(not, rule)).isInstanceOf(BadInput.class).hasMessage(message);
+    }
+}

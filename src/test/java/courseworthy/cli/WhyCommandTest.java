@@ -1,0 +1,100 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.brief.Schema;
+import courseworthy.topic.Topics;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The command that explains one decision. */
+class WhyCommandTest {
+
+    private static final String COURSE = "course-profiles/heather-ridge.yaml";
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, Terminal.NONE);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+    }
+
+    /** Every course with its event and a rider; the topics go round, so that each is asked about somewhere. */
+    static List<List<String>> questions() throws Exception {
+        List<List<String>> out = new ArrayList<>();
+        try (Stream<Path> files = Files.list(Path.of("course-profiles"))) {
+            List<String> courses = files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".yaml")).sorted().toList();
+            for (int i = 0; i < Topics.names().size(); i++) {
+                String course = courses.get(i % courses.size());
+                out.add(List.of("why", "course-profiles/" + course, Topics.names().get(i), "--event", "docs/examples/events/" + course,
+                        "--rider", "docs/examples/riders/" + (i % 2 == 0 ? "kim-cross-country.yaml" : "robin-gravel.yaml")));
+            }
+        }
+        return out;
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void everyTopicIsExplainedInTextAndJson(List<String> question) {
+        Ran text = Ran.of(question.toArray(new String[0]));
+        assertThat(text.err()).isEmpty();
+        assertThat(text.code()).isZero();
+        assertThat(text.out()).startsWith(question.get(2) + ": ").contains("\nFROM MEASURES TO DECISION\n", "\nRULES THAT KEPT SILENT\n",
+                "\nWHAT WOULD CHANGE IT\n").doesNotContain("null", "\t", "{");
+        assertThat(text.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+        List<String> asked = new ArrayList<>(question);
+        asked.addAll(List.of("--format", "json"));
+        assertThat(Schema.faultsOfWhy(Ran.of(asked.toArray(new String[0])).out())).isEmpty();
+    }
+
+    @Test
+    void everyOptionOfABriefIsTaken() throws Exception {
+        Path sheet = Files.createTempFile("mine", ".yaml");
+        Files.writeString(sheet, "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n    say: {plugs: prefer 7}\n    because: Seven it is.\n");
+        Ran ran = Ran.of("why", COURSE, "plugs", "--sheet", sheet.toString(), "--role", "training", "--date", "2026-05-01", "--ground",
+                "surface=gravel");
+        Files.delete(sheet);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("plugs: 7 ").contains("set up for training, 1 May 2026", "prefer 7: Mine/x, should");
+    }
+
+    @Test
+    void oneTopicOfABriefSaysWhatWouldChangeIt() {
+        Ran text = Ran.of("brief", COURSE, "--topic", "front tyre width");
+        Ran json = Ran.of("brief", COURSE, "--topic", "front tyre width", "--format", "json");
+        String first = Schema.tree(json.out()).get("decisions").get(0).get("flips").get(0).get("text").asText();
+        assertThat(Schema.faults(json.out())).isEmpty();
+        assertThat(text.out().replaceAll("\\s+", " ")).contains("WHAT WOULD CHANGE IT - " + first + ": ");
+        assertThat(Ran.of("brief", COURSE, "--topic", "front tyre width", "--format", "markdown").out())
+                .contains("## What would change it\n\n- ", "\n_One measure at a time, all others held, and with them every single stretch._\n");
+        assertThat(Schema.tree(Ran.of("brief", COURSE, "--format", "json").out()).get("decisions").get(0).has("flips")).isFalse();
+    }
+
+    @Test
+    void whatIsMisspeltIsRefusedWithTheNearestSpelling() {
+        assertThat(Ran.of("why", COURSE, "front tyre with")).isEqualTo(new Ran(2, "", """
+                TOPIC: found "front tyre with", expected a topic
+                    Did you mean "front tyre width"?
+                """));
+        assertThat(Ran.of("why", COURSE, "seatpost", "--not", "droper")).isEqualTo(new Ran(2, "", """
+                --not: found "droper", expected one of: rigid, dropper
+                    Did you mean "dropper"?
+                """));
+        assertThat(Ran.of("why", COURSE, "seatpost", "--rule", "house/dropper-on-mountain-bike")).isEqualTo(new Ran(2, "", """
+                --rule: found "house/dropper-on-mountain-bike", expected the id of a rule on seatpost
+                    Did you mean "house/dropper-on-mountain-bikes"?
+                """));
+        assertThat(Ran.of("why", COURSE).err()).contains("TOPIC");
+    }
+}
