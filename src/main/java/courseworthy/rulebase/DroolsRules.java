@@ -14,10 +14,6 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.Where;
 import courseworthy.topic.Settled;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -49,7 +45,6 @@ import org.kie.api.runtime.KieSession;
  */
 public final class DroolsRules implements Rules {
 
-    private static final String COMPILED = "/META-INF/kie/courseworthy/courseworthy/drools-model";
     private static final String PACKAGE = "courseworthy.rulebase.";
     private static final String JOINS = PACKAGE + "joins";
     private static final String HEARD = "heard";
@@ -71,7 +66,7 @@ public final class DroolsRules implements Rules {
         this.rows = List.copyOf(rows);
         this.byLayer = Speaker.byLayer(rows);
         this.pairs = house.pairs();
-        List<Model> models = compiled();
+        List<Model> models = Compiled.models(JOINS);
         models.add(model(rows));
         this.network = KieBaseBuilder.createKieBaseFromModel(models);
         this.joins = authors(network, house.joins());
@@ -100,25 +95,6 @@ public final class DroolsRules implements Rules {
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static List<Model> compiled() {
-        List<Model> out = new ArrayList<>();
-        try (InputStream in = DroolsRules.class.getResourceAsStream(COMPILED)) {
-            if (in == null) {
-                throw new IllegalStateException("the compiled joins are missing: " + COMPILED);
-            }
-            for (String name : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
-                if (!name.isBlank() && !name.startsWith("Drools-Model-Version")) {
-                    out.add((Model) Class.forName(name.trim()).getDeclaredConstructor().newInstance());
-                }
-            }
-            return out;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
     }

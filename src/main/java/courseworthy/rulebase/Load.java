@@ -1,0 +1,13 @@
+package courseworthy.rulebase;
+
+/**
+ * What a build must bear; null where it is not known.
+ *
+ * @param rider  rider with kit, kg
+ * @param system rider, kit, water and bike, kg
+ * @param drop   the highest drop that must be ridden, m
+ */
+public record Load(Double rider, Double system, Double drop) {
+
+    public static final Load UNKNOWN = new Load(null, null, null);
+}

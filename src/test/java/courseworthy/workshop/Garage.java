@@ -1,0 +1,181 @@
+package courseworthy.workshop;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/** Workshops by chance: most things fit, some do not, some are not known, and much is mounted somewhere. */
+public final class Garage {
+
+    private final Random random;
+    private final double odd;
+    private final double missing;
+    private final List<Part> bikes = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+
+    /**
+     * @param odd     how often a detail is another than the common one
+     * @param missing how often a detail is not written
+     */
+    public Garage(long seed, double odd, double missing) {
+        this.random = new Random(seed);
+        this.odd = odd;
+        this.missing = missing;
+    }
+
+    /** A workshop of some bikes and about so many parts. */
+    public Workshop of(int bikesWanted, int partsWanted) {
+        for (int i = 0; i < bikesWanted; i++) {
+            bikes.add(part("bike " + i, Kind.BIKE, null));
+        }
+        for (Part bike : bikes) {
+            for (Place place : Place.values()) {
+                if (parts.size() < partsWanted && random.nextInt(12) > 0) {
+                    Part part = add(place.kind(), place.end());
+                    part.mount(host(bike, place));
+                }
+            }
+        }
+        while (parts.size() < partsWanted) {
+            Place place = Place.values()[random.nextInt(Place.values().length)];
+            add(place.kind(), place.end());
+        }
+        return new Workshop("by chance", "w.yaml", bikes, parts, new HashMap<>());
+    }
+
+    /** The host of the place where it is on the bike, else the bike, which a reader would refuse for a tyre: then it lies loose. */
+    private Part host(Part bike, Place place) {
+        if (place.host() == null) {
+            return bike;
+        }
+        for (Part each : parts) {
+            if (each.bike() == bike && each.place() == place.host()) {
+                return each;
+            }
+        }
+        return null;
+    }
+
+    private Part add(Kind kind, String end) {
+        Part part = part(kind.word() + " " + parts.size(), kind, end);
+        parts.add(part);
+        return part;
+    }
+
+    private Part part(String name, Kind kind, String end) {
+        Map<Detail, Object> details = new EnumMap<>(Detail.class);
+        for (Detail detail : kind.details()) {
+            if (random.nextDouble() >= missing) {
+                details.put(detail, value(detail, kind));
+            }
+        }
+        details.remove(Detail.OWNED);
+        details.remove(Detail.STAYS);
+        if (random.nextInt(30) == 0 && kind != Kind.BIKE) {
+            details.put(Detail.STAYS, true);
+        }
+        if (kind == Kind.WHEEL || kind == Kind.PADS) {
+            details.put(Detail.END, end);
+        }
+        return new Part(name, kind, 1, details);
+    }
+
+    @SafeVarargs
+    private final <T> T pick(T common, T... others) {
+        return others.length == 0 || random.nextDouble() >= odd ? common : others[random.nextInt(others.length)];
+    }
+
+    private double mm(int common, int... others) {
+        return (random.nextDouble() >= odd || others.length == 0 ? common : others[random.nextInt(others.length)]) / 1000.0;
+    }
+
+    private Object value(Detail detail, Kind kind) {
+        return switch (detail.form()) {
+            case YES_NO -> detail == Detail.HOOKLESS && kind == Kind.WHEEL || detail == Detail.POWER_METER || detail == Detail.DROPPER
+                    ? random.nextBoolean() : pick(true, false);
+            case WORD -> detail.words().get(random.nextInt(detail.words().size()));
+            case WORDS -> random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
+            case LABEL -> pick("a", "b");
+            case LABELS -> random.nextBoolean() ? List.of("b") : List.of();
+            case TEETH -> teeth(detail);
+            case DAY -> LocalDate.of(2026, 1 + random.nextInt(12), 1);
+            case CLEARANCES -> List.of(new Part.Clearance(random.nextBoolean() ? 0.622 : null, mm(65, 40, 50)));
+            case WHOLE, NUMBER -> whole(detail);
+            case AMOUNT -> amount(detail);
+        };
+    }
+
+    private int[] teeth(Detail detail) {
+        if (detail == Detail.TEETH) {
+            return random.nextInt(4) == 0 ? new int[] {46, 30} : new int[] {30 + 2 * random.nextInt(5)};
+        }
+        return pick(new int[] {10, 12, 14, 16, 18, 21, 24, 28, 32, 36, 42, 50}, new int[] {11, 13, 15, 17, 19, 21, 24, 28, 32, 37, 42},
+                new int[] {10, 12, 14, 16, 18, 21, 24, 28, 33, 39, 45, 51});
+    }
+
+    private Object whole(Detail detail) {
+        return switch (detail) {
+            case LARGEST_RING -> pick(50, 34);
+            case SMALLEST_RING -> pick(28, 34);
+            case SPEEDS -> pick(12, 11);
+            case LARGEST_SPROCKET -> pick(52, 42);
+            case CAPACITY -> pick(60, 40);
+            case LINKS -> pick(118, 112, 124);
+            default -> random.nextInt(10);
+        };
+    }
+
+    private Object amount(Detail detail) {
+        return switch (detail) {
+            case MASS -> (100 + random.nextInt(900)) / 1000.0;
+            case MASS_LIMIT, RIDER_LIMIT -> pick(130.0, 85.0);
+            case DROP_LIMIT -> pick(0.6, 0.1);
+            case HEAD_ANGLE -> pick(68.0, 66.0);
+            case SEAT_ANGLE -> 75.0;
+            case STEM_ANGLE -> pick(-6.0, -17.0);
+            case MARKED_PRESSURE -> 300_000.0;
+            case BEAD_SEAT -> mm(622, 584);
+            case WIDTH, MEASURED_WIDTH -> mm(55, 45, 50, 58, 66);
+            case RIM_INNER_WIDTH -> mm(30, 25, 21);
+            case LEAST_RIM, LEAST_TYRE -> mm(22, 40);
+            case MOST_RIM -> mm(36, 25);
+            case MOST_TYRE -> mm(70, 50);
+            case RIM_DEPTH -> mm(20, 50);
+            case VALVE_LENGTH -> mm(44, 70);
+            case AXLE_WIDTH -> mm(110, 148);
+            case TRAVEL, REAR_TRAVEL -> mm(120, 110, 140);
+            case LEAST_FORK_TRAVEL -> mm(100, 125);
+            case MOST_FORK_TRAVEL -> mm(140, 115);
+            case LENGTH -> mm(400, 350, 520);
+            case LEAST_FORK_LENGTH -> mm(380, 410);
+            case MOST_FORK_LENGTH -> mm(530, 390);
+            case DESIGN_FORK_LENGTH -> mm(400);
+            case STEERER_LENGTH -> mm(180, 170, 230);
+            case STEERER_CLAMP -> mm(28, 31);
+            case HEAD_TUBE -> mm(110, 140);
+            case CLAMP_HEIGHT -> mm(40);
+            case HEIGHT -> mm(15, 45);
+            case DIAMETER -> mm(180, 160, 200);
+            case LEAST_ROTOR -> mm(160);
+            case MOST_ROTOR -> mm(200, 160);
+            case CHAINLINE -> mm(54, 50);
+            case LEAST_CHAINLINE -> mm(52);
+            case MOST_CHAINLINE -> mm(56);
+            case CHAINSTAY -> mm(435, 430);
+            case CHAIN_GROWTH -> mm(12, 0);
+            case POST_DIAMETER -> mm(31, 27);
+            case LEAST_INSERTION, LEAST_POST_INSERTION -> mm(90, 130);
+            case MOST_POST_INSERTION -> mm(250, 150);
+            case SADDLE_HEIGHT -> mm(740);
+            case SEAT_TUBE -> mm(440);
+            case SHOCK_LENGTH -> mm(190, 210);
+            case SHOCK_STROKE -> mm(45, 50);
+            case BAR_CLAMP -> mm(35, 31);
+            default -> detail.least() + (detail.most() - detail.least()) * random.nextInt(10) / 9;
+        };
+    }
+}
