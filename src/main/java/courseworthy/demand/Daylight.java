@@ -69,6 +69,16 @@ final class Daylight {
         return times.getRise().isBefore(times.getSet());
     }
 
+    /** Sunrise and sunset in the day from a moment on, s from it; NaN where there is none. */
+    static double[] of(Instant from, double latitude, double longitude) {
+        SunTimes times = SunTimes.compute().on(from.atZone(ZoneOffset.UTC)).at(latitude, longitude).limit(WINDOW).execute();
+        return new double[] {seconds(from, times.getRise()), seconds(from, times.getSet())};
+    }
+
+    private static double seconds(Instant from, ZonedDateTime moment) {
+        return moment == null ? Double.NaN : Duration.between(from, moment.toInstant()).toSeconds();
+    }
+
     /** Whether it is dark, s from the start. */
     boolean dark(double seconds) {
         boolean dark = darkAtStart;

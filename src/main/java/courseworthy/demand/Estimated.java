@@ -11,8 +11,9 @@ import java.util.List;
  * @param pieces   where it is steep, those that are known
  * @param sprint   power of the finishing sprint, W; null where there is none
  * @param aero     where aero extensions can be used
+ * @param day      what the day brings along the way
  */
-public record Estimated(Estimate estimate, List<Piece> pieces, Range sprint, Aero aero) {
+public record Estimated(Estimate estimate, List<Piece> pieces, Range sprint, Aero aero, OnTheDay day) {
 
     public Estimated {
         pieces = List.copyOf(pieces);

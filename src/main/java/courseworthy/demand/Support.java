@@ -64,6 +64,16 @@ final class Support {
         ledger.range(Measure.WATER_OVER_THE_HOTTEST_GAP, water);
     }
 
+    /** Distances from the start where bottles can be filled, start and finish among them, rising; empty where they are not known. */
+    List<Double> fillings() {
+        return on.event.supportKnown() || on.laps > 1 ? places() : List.of();
+    }
+
+    /** Water to leave with for a gap, L. */
+    Range water(double from, double to) {
+        return water(from, to, time(from, to));
+    }
+
     private List<Double> places() {
         double lap = estimate.way().length();
         double whole = lap * on.laps;
@@ -96,8 +106,14 @@ final class Support {
         return Range.around(fast, rate.mid() * time.mid(), rate.high() * time.high()).times(RESERVE / 3600);
     }
 
+    /** Sweat lost in an hour, L: what is known of the rider, else an estimate by temperature and effort; null where neither is. */
+    Range lost(Double temperature) {
+        return on.rider.sweatRate() != null ? Range.exact(on.rider.sweatRate())
+                : temperature == null ? null : PEOPLE_DIFFER.times(sweat(temperature));
+    }
+
     /** Water an hour, L. */
-    private Range rate(Double temperature) {
+    Range rate(Double temperature) {
         if (on.rider.sweatRate() != null) {
             double lost = on.rider.sweatRate();
             return new Range(Math.min(LEAST_PER_HOUR, REPLACED * lost), REPLACED * lost, lost);

@@ -26,6 +26,7 @@ public final class Survey {
     private final Premises on;
     private final Ledger ledger;
     private final Terrain terrain;
+    private List<Climbs.Climb> climbs = List.of();
 
     private Survey(Premises on, Ledger ledger) {
         this.on = on;
@@ -57,13 +58,15 @@ public final class Survey {
         ledger.range(Measure.AERO_SHARE, aero.share());
         Weathering weather = new Weathering(on, estimate);
         weather.write(ledger);
-        new Support(on, estimate, weather).write(ledger);
+        Support support = new Support(on, estimate, weather);
+        support.write(ledger);
         Gears gears = new Gears(on, estimate);
         gears.write(ledger, hundred, lastLong);
         rider();
         bikeAtHand();
         rules();
-        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero));
+        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
+                new OnTheDay(on, estimate, weather, support, climbs)));
     }
 
     private void extent() {
@@ -95,7 +98,7 @@ public final class Survey {
         if (on.course.line() == null) {
             return null;
         }
-        List<Climbs.Climb> climbs = Climbs.of(on.course.line());
+        climbs = Climbs.of(on.course.line());
         ledger.exact(Measure.CLIMBS, climbs.size() * (double) on.laps);
         Climbs.Climb longest = Climbs.longest(climbs);
         ledger.exact(Measure.LONGEST_CLIMB, longest == null ? 0 : longest.length());
@@ -236,7 +239,8 @@ public final class Survey {
                 or(a.hookless(), b.hookless()), or(a.tyreMarking(), b.tyreMarking()), or(a.rimMarking(), b.rimMarking()),
                 or(a.tyreClearance(), b.tyreClearance()), or(a.tubeless(), b.tubeless()), or(a.dropLimit(), b.dropLimit()),
                 or(a.useCategory(), b.useCategory()), or(a.massLimit(), b.massLimit()), or(a.forkTravel(), b.forkTravel()),
-                or(a.lights(), b.lights()), or(a.rotorLimit(), b.rotorLimit()), or(a.powerMeter(), b.powerMeter()));
+                or(a.lights(), b.lights()), or(a.rotorLimit(), b.rotorLimit()), or(a.powerMeter(), b.powerMeter()),
+                a.damping().or(b.damping()));
     }
 
     private static <T> T or(T first, T second) {

@@ -18,7 +18,7 @@ import courseworthy.ride.Range;
  * width can be made to bear, which by equal pull in the casing is inverse to width: 5 bar at 28 mm is the hookless limit, ordinary hooked
  * tyres bear about half as much again. Marked limits lead; they are the business of rules, not of this figure.
  */
-final class TyrePressure {
+public final class TyrePressure {
 
     /** Roughness of the worst tenth where the ground is not known. */
     static final Range UNKNOWN_GROUND = new Range(1, 2.5, 4);
@@ -78,7 +78,7 @@ final class TyrePressure {
      * @param load on the wheel, kg
      */
     Range reference(Range load) {
-        double off = width <= MEASURED_TO && !offRoad ? MEASURED_OFF : PRACTICE_OFF;
+        double off = measured(width, offRoad) ? MEASURED_OFF : PRACTICE_OFF;
         Range byLoad = Range.of(x -> reference(x[0]), load);
         return byLoad.plus(Range.within(0, off * byLoad.mid()));
     }
@@ -101,6 +101,16 @@ final class TyrePressure {
 
     private double byCasing() {
         return "light".equals(casing) ? LIGHT_CASING : "heavy".equals(casing) ? HEAVY_CASING : 1;
+    }
+
+    /** Whether the published relation holds for a tyre, or practice alone. */
+    public static boolean measured(double width, boolean offRoad) {
+        return width <= MEASURED_TO && !offRoad;
+    }
+
+    /** What a tyre of another width asks for, over what one of this width does; widths in m. */
+    public static double byWidth(double width, double other) {
+        return atReferenceLoad(other) / atReferenceLoad(width);
     }
 
     /** Pressure of a width under the reference load, Pa. */

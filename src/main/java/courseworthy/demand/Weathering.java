@@ -101,28 +101,25 @@ final class Weathering {
             }
         }
         double start = day.temperature(0, 0);
-        ledger.range(Measure.START_TEMPERATURE, Range.within(start, FORECAST_OFF));
-        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), FORECAST_OFF));
-        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), FORECAST_OFF));
+        ledger.range(Measure.START_TEMPERATURE, Range.within(start, off()));
+        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), off()));
+        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), off()));
         if (on.course.line() != null) {
-            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, FORECAST_OFF));
+            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, off()));
         }
         if (night < Double.MAX_VALUE) {
-            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, FORECAST_OFF));
+            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, off()));
         }
     }
 
     /** Dark hours of the slow estimate, at the low end of the middle one; where the start is not written, also for earlier and later ones. */
     private Daylight daylight(Ledger ledger) {
-        ZoneOffset offset = on.event.offset();
-        double beside = offset != null ? offset.getTotalSeconds() : Math.round(on.course.longitude() / 15 * 3600);
-        if (offset == null) {
+        if (on.event.offset() == null) {
             ledger.assume("local time's offset from UTC", "the sun's, by longitude");
         }
         double mid = estimate.total().mid();
         double slow = estimate.total().high();
-        Instant midnight = LocalDateTime.of(on.event.date(), java.time.LocalTime.MIDNIGHT).toInstant(ZoneOffset.UTC)
-                .minusSeconds(Math.round(beside));
+        Instant midnight = midnight();
         Daylight likely = daylight(midnight, on.start, slow);
         double least = Math.min(likely.darkUntil(mid), likely.darkUntil(slow));
         double most = likely.darkUntil(slow);
@@ -140,6 +137,28 @@ final class Weathering {
         ledger.range(Measure.DARK_HOURS, Range.around(least, likely.darkUntil(slow), most));
         ledger.range(Measure.DAYLIGHT_TO_SPARE, Range.around(leastLeft, likely.lightLeft(slow), mostLeft));
         return likely;
+    }
+
+    /** How far temperatures may be off, °C: as the forecast says, else the usual. */
+    private double off() {
+        Double written = on.event.forecast().goodTo();
+        return written == null ? FORECAST_OFF : written;
+    }
+
+    /** Local midnight of the day, where date and place are known; else null. */
+    private Instant midnight() {
+        if (on.event.date() == null || Double.isNaN(on.course.latitude())) {
+            return null;
+        }
+        ZoneOffset offset = on.event.offset();
+        double beside = offset != null ? offset.getTotalSeconds() : Math.round(on.course.longitude() / 15 * 3600);
+        return LocalDateTime.of(on.event.date(), java.time.LocalTime.MIDNIGHT).toInstant(ZoneOffset.UTC).minusSeconds(Math.round(beside));
+    }
+
+    /** Sunrise and sunset of the day, s after local midnight, NaN where there is none; null where date or place are not known. */
+    double[] sun() {
+        Instant midnight = midnight();
+        return midnight == null ? null : Daylight.of(midnight, on.course.latitude(), on.course.longitude());
     }
 
     private Daylight daylight(Instant midnight, int startOfDay, double lasting) {

@@ -4,7 +4,10 @@ import courseworthy.text.Node;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The day as written; null means not written.
@@ -25,10 +28,11 @@ import java.util.List;
  * @param rules      the event's equipment rules
  * @param startHeight height of the start above sea level, m, where the course does not tell
  * @param bike       the {@code bike:} block as written, read later by the reader of such blocks; null where not written here
+ * @param plan       latest times on the way, where tyres are pumped, how long changes take
  */
 public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneOffset offset, Integer laps,
         String aim, Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
-        Double startHeight, Node.Mapping bike) {
+        Double startHeight, Node.Mapping bike, Plan plan) {
 
     /** What the rider wants, least first. */
     public static final List<String> AIMS = List.of("finish", "time", "podium");
@@ -37,10 +41,24 @@ public record Event(String name, String file, String role, LocalDate date, Local
     public static final Event UNKNOWN = new Event("", "", null, null, null, null, null, null, null, null, Forecast.UNKNOWN, List.of(),
             false, Rules.NONE, null, null);
 
+    /** A day of which nothing is planned yet. */
+    public Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneOffset offset, Integer laps, String aim,
+            Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
+            Double startHeight, Node.Mapping bike) {
+        this(name, file, role, date, start, offset, laps, aim, cutoff, groupShare, forecast, support, supportKnown, rules, startHeight,
+                bike, Plan.NONE);
+    }
+
     /** The same day with the role or the date replaced; null leaves what is written. */
     public Event with(String otherRole, LocalDate otherDate) {
         return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, offset, laps, aim,
-                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike);
+                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan);
+    }
+
+    /** The same day under another forecast. */
+    public Event with(Forecast other) {
+        return new Event(name, file, role, date, start, offset, laps, aim, cutoff, groupShare, other, support, supportKnown, rules,
+                startHeight, bike, plan);
     }
 
     /**
@@ -51,11 +69,64 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param ground  {@code dry}, {@code damp} or {@code wet}
      * @param wind    mean wind at 10 m height, m/s
      * @param from    direction it comes from, degrees clockwise from north
+     * @param goodTo  how far its temperatures may be off either way, C
+     * @param or      what it may turn to; whatever is not written there is as here
      */
-    public record Forecast(Double low, Double high, String ground, Double wind, Double from) {
+    public record Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or) {
         public static final Forecast UNKNOWN = new Forecast(null, null, null, null, null);
         /** Words for the ground, driest first. */
         public static final List<String> GROUNDS = List.of("dry", "damp", "wet");
+
+        /** A forecast without an alternative. */
+        public Forecast(Double low, Double high, String ground, Double wind, Double from) {
+            this(low, high, ground, wind, from, null, null);
+        }
+
+        /** The same with temperatures so much higher, and no alternative. */
+        public Forecast warmer(double by) {
+            return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), ground, wind,
+                    from, goodTo, null);
+        }
+    }
+
+    /**
+     * What the day's plan goes by besides.
+     *
+     * @param cutoffs latest times on the way, in order
+     * @param pumped  where the tyres are pumped; null where not written
+     * @param changes how long changes take, s, by {@link #CHANGES}; those that are written
+     */
+    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<String, Double> changes) {
+
+        public static final Plan NONE = new Plan(List.of(), null, Map.of());
+
+        /** What can be changed on a bike or packed, and takes time. */
+        public static final List<String> CHANGES = List.of("bike", "fork and rear travel", "suspension settings", "seatpost", "tyres",
+                "pressure", "wheels", "gears", "cockpit", "contact points", "electronics", "lights", "brakes", "upkeep", "clothing",
+                "carry");
+
+        public Plan {
+            cutoffs = List.copyOf(cutoffs);
+            changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+        }
+    }
+
+    /**
+     * The latest time at a point.
+     *
+     * @param at     m from the start of the event, over all laps
+     * @param within s from the start
+     */
+    public record Cutoff(double at, double within) {
+    }
+
+    /**
+     * Where the tyres are pumped.
+     *
+     * @param temperature C; null where not written
+     * @param height      above sea level, m; null where not written
+     */
+    public record Pumped(Double temperature, Double height) {
     }
 
     /**

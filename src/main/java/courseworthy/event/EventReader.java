@@ -7,6 +7,7 @@ import courseworthy.text.Node;
 import courseworthy.text.Yaml;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
+import courseworthy.units.Unit;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -14,16 +15,18 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads an event's file: a race, or the typical ride of a training bike. Bounds are wide (judgement, no source): they catch slips. */
 public final class EventReader {
 
     /** The keys of an event's file. */
     public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "laps", "aim", "cut-off",
-            "group share", "forecast", "support", "rules", "start height", "bike");
+            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
     /** The keys of {@code forecast}. */
-    public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from");
+    public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from", "good to", "or");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -81,8 +84,9 @@ public final class EventReader {
         List<Event.Support> support = support();
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
+        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
         Event event = new Event(name, shown, role, date, start, offset, laps, aim, cutoff, group, forecast, support, fields.has("support"),
-                rules, height, bike());
+                rules, height, bike(), plan);
         fields.done();
         return event;
     }
@@ -135,12 +139,17 @@ public final class EventReader {
         if (value == null) {
             return null;
         }
-        int[] parts = numbers(value.text(), "dd:dd");
-        if (parts == null || parts[0] > 23 || parts[1] > 59) {
+        LocalTime start = clock(value);
+        if (start == null) {
             fields.fault("start", value.describe(), CLOCK, "");
-            return null;
         }
-        return LocalTime.of(parts[0], parts[1]);
+        return start;
+    }
+
+    /** A time of day; null where it is none. */
+    private static LocalTime clock(Node.Scalar value) {
+        int[] parts = numbers(value.text(), "dd:dd");
+        return parts == null || parts[0] > 23 || parts[1] > 59 ? null : LocalTime.of(parts[0], parts[1]);
     }
 
     private ZoneOffset offset() {
@@ -183,19 +192,126 @@ public final class EventReader {
 
     private Event.Forecast forecast() {
         Fields from = fields.fields("forecast");
-        if (from == null) {
-            return Event.Forecast.UNKNOWN;
-        }
+        return from == null ? Event.Forecast.UNKNOWN : forecast(from, null);
+    }
+
+    /** Reads a forecast, or the alternative to one, which says only what differs. */
+    private Event.Forecast forecast(Fields from, Event.Forecast first) {
         String range = "a temperature from -40 C to 55 C";
         Double low = value(from, "low", Dimension.TEMPERATURE, -40, 55, range);
         Double high = value(from, "high", Dimension.TEMPERATURE, -40, 55, range);
-        if (low != null && high != null && low > high) {
-            from.fault("low", from.node("low").describe(), "no more than the high", "");
+        String ground = from.word("ground", Event.Forecast.GROUNDS);
+        Double wind = value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
+        Double direction = windFrom(from);
+        if (first != null) {
+            low = low == null ? first.low() : low;
+            high = high == null ? first.high() : high;
         }
-        Event.Forecast forecast = new Event.Forecast(low, high, from.word("ground", Event.Forecast.GROUNDS),
-                value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s"), windFrom(from));
+        if (low != null && high != null && low > high) {
+            String key = from.has("low") ? "low" : "high";
+            from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "no more than the high", first == null ? ""
+                    : "What is not written in the alternative is as in the forecast: write both low and high.");
+        }
+        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, ground, wind, direction, goodTo(from), null))
+                : new Event.Forecast(low, high, ground == null ? first.ground() : ground, wind == null ? first.wind() : wind,
+                        direction == null ? first.from() : direction, first.goodTo(), null);
         from.done();
         return forecast;
+    }
+
+    private Event.Forecast alternative(Fields from, Event.Forecast first) {
+        Fields or = from.fields("or");
+        if (or == null) {
+            return first;
+        }
+        if (or.block().entries().isEmpty()) {
+            from.fault("or", "nothing", "what the day may turn to, such as {ground: wet, high: 12 C}", "");
+        }
+        return new Event.Forecast(first.low(), first.high(), first.ground(), first.wind(), first.from(), first.goodTo(),
+                forecast(or, first));
+    }
+
+    /** How far temperatures may be off: a difference, so in degrees of either scale. */
+    private static Double goodTo(Fields from) {
+        String expected = "how far its temperatures may be off, such as 3 C or 5 F";
+        Node.Scalar value = from.scalar("good to", expected);
+        if (value == null) {
+            return null;
+        }
+        try {
+            Amount amount = Amount.parse(value.text(), Dimension.TEMPERATURE);
+            double degrees = amount.inBase() - Amount.parse(amount.unit() == Unit.F ? "0 F" : "0 C", Dimension.TEMPERATURE).inBase();
+            if (degrees > 0 && degrees <= 20) {
+                return degrees;
+            }
+        } catch (Amount.NotAnAmount e) {
+            // Said below.
+        }
+        from.fault("good to", value.describe(), expected, "It is over 0 C and at most 20 C.");
+        return null;
+    }
+
+    private List<Event.Cutoff> cutoffs(LocalTime start) {
+        List<Event.Cutoff> out = new ArrayList<>();
+        for (Fields each : fields.blocks("cut-offs")) {
+            each.required("at", "the distance from the start of the event, over all laps");
+            Double at = value(each, "at", Dimension.LENGTH, 1, 5_000_000, "a distance from 1 m to 5000 km");
+            Double within = value(each, "within", Dimension.TIME, 60, 240 * HOUR, "a time from the start, from 1 min to 240 h");
+            Double by = by(each, start);
+            if (each.has("within") == each.has("by")) {
+                faults.add(shown, each.line(), "cut-offs", each.has("by") ? "both a time of day and a time from the start"
+                        : "a point without a latest time", "by or within", "Write \"by: 12:30\", or \"within: 4:30 h\" from the start.");
+            } else if (at != null && (within != null || by != null)) {
+                out.add(new Event.Cutoff(at, within != null ? within : by));
+            }
+            each.done();
+        }
+        out.sort(Comparator.comparingDouble(Event.Cutoff::at));
+        return out;
+    }
+
+    /** A time of day as seconds from the start: on the next day where it is not after the start's. */
+    private Double by(Fields from, LocalTime start) {
+        Node.Scalar value = from.scalar("by", CLOCK);
+        LocalTime by = value == null ? null : clock(value);
+        if (value != null && by == null) {
+            from.fault("by", value.describe(), CLOCK, "");
+        } else if (by != null && start == null) {
+            from.fault("by", value.describe(), "a time of day only where the start is known",
+                    "Add a line \"start: 08:00\", or write \"within: 4:30 h\" from the start.");
+        }
+        if (by == null || start == null) {
+            return null;
+        }
+        int seconds = by.toSecondOfDay() - start.toSecondOfDay();
+        return seconds > 0 ? seconds : 24 * HOUR + seconds;
+    }
+
+    private Event.Pumped pumped() {
+        Fields from = fields.fields("pumped at");
+        if (from == null) {
+            return null;
+        }
+        Event.Pumped pumped = new Event.Pumped(value(from, "temperature", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C"),
+                value(from, "height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m"));
+        from.done();
+        return pumped;
+    }
+
+    private Map<String, Double> changes() {
+        Fields from = fields.fields("time to change");
+        Map<String, Double> out = new LinkedHashMap<>();
+        if (from == null) {
+            return out;
+        }
+        for (String what : Event.Plan.CHANGES) {
+            Double seconds = value(from, what, Dimension.TIME, 0, 240 * HOUR, "a time from 0 min to 240 h");
+            if (seconds != null) {
+                out.put(what, seconds);
+            }
+        }
+        from.done();
+        return out;
     }
 
     private Double windFrom(Fields from) {

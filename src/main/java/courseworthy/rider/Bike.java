@@ -18,10 +18,40 @@ package courseworthy.rider;
  * @param lights          run time of the lights at hand, s
  * @param rotorLimit      largest rotor that frame and fork permit, m
  * @param powerMeter      whether the bike has a power meter
+ * @param damping         clicks of its dampers and stroke of its shock
  */
 public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double tyreMarking, Double rimMarking,
         Double tyreClearance, Boolean tubeless, Double dropLimit, String useCategory, Double massLimit, Double forkTravel,
-        Double lights, Double rotorLimit, Boolean powerMeter) {
+        Double lights, Double rotorLimit, Boolean powerMeter, Damping damping) {
 
     public static final Bike UNKNOWN = new Bike(null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** A bike of whose dampers nothing is written. */
+    public Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double tyreMarking, Double rimMarking,
+            Double tyreClearance, Boolean tubeless, Double dropLimit, String useCategory, Double massLimit, Double forkTravel,
+            Double lights, Double rotorLimit, Boolean powerMeter) {
+        this(kind, mass, rimInnerWidth, hookless, tyreMarking, rimMarking, tyreClearance, tubeless, dropLimit, useCategory, massLimit,
+                forkTravel, lights, rotorLimit, powerMeter, Damping.UNKNOWN);
+    }
+
+    /**
+     * What a mechanic counts and measures at the dampers.
+     *
+     * @param rebound          clicks of the fork's rebound from closed to open
+     * @param compression      clicks of the fork's low-speed compression from closed to open
+     * @param shockRebound     the same of the shock
+     * @param shockCompression the same of the shock
+     * @param shockStroke      stroke of the shock, m
+     */
+    public record Damping(Integer rebound, Integer compression, Integer shockRebound, Integer shockCompression, Double shockStroke) {
+        public static final Damping UNKNOWN = new Damping(null, null, null, null, null);
+
+        /** What is written here, and elsewhere what is written there. */
+        public Damping or(Damping other) {
+            return new Damping(rebound != null ? rebound : other.rebound, compression != null ? compression : other.compression,
+                    shockRebound != null ? shockRebound : other.shockRebound,
+                    shockCompression != null ? shockCompression : other.shockCompression,
+                    shockStroke != null ? shockStroke : other.shockStroke);
+        }
+    }
 }

@@ -13,7 +13,7 @@ public final class BikeReader {
     /** The keys of a bike block. */
     public static final List<String> KEYS = List.of("kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking",
             "tyre clearance", "tubeless", "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit",
-            "power meter");
+            "power meter", "rebound clicks", "compression clicks", "shock rebound clicks", "shock compression clicks", "shock stroke");
 
     /** Kinds of bike. */
     public static final List<String> KINDS =
@@ -30,6 +30,8 @@ public final class BikeReader {
      */
     private static final double[] DROPS = {0.15, 0.15, 0.60, 1.20, Double.POSITIVE_INFINITY, 0.15, 0, 0.15, 0.61, 1.22,
         Double.POSITIVE_INFINITY};
+
+    private static final int MOST_CLICKS = 60;
 
     private BikeReader() {
     }
@@ -49,9 +51,15 @@ public final class BikeReader {
                 value(fields, "fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"),
                 value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"),
                 value(fields, "rotor limit", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
-                fields.yesNo("power meter"));
+                fields.yesNo("power meter"), damping(fields));
         fields.done();
         return bike;
+    }
+
+    private static Bike.Damping damping(Fields fields) {
+        return new Bike.Damping(fields.whole("rebound clicks", 1, MOST_CLICKS), fields.whole("compression clicks", 1, MOST_CLICKS),
+                fields.whole("shock rebound clicks", 1, MOST_CLICKS), fields.whole("shock compression clicks", 1, MOST_CLICKS),
+                value(fields, "shock stroke", Dimension.LENGTH, 0.020, 0.120, "a stroke from 20 mm to 120 mm"));
     }
 
     private static Double pressure(Fields fields, String key) {

@@ -58,6 +58,11 @@ final class RiderSchema {
                 .key("lights", about("Run time of the lights at the mode used", amount(Dimension.TIME)))
                 .key("rotor limit", about("Largest rotor that frame and fork permit", amount(Dimension.LENGTH)))
                 .key("power meter", Shape.yesNo())
+                .key("rebound clicks", about("Of the fork, from closed to open", Shape.whole(1, 60)))
+                .key("compression clicks", about("Of the fork at low speed, from closed to open", Shape.whole(1, 60)))
+                .key("shock rebound clicks", about("From closed to open", Shape.whole(1, 60)))
+                .key("shock compression clicks", about("From closed to open", Shape.whole(1, 60)))
+                .key("shock stroke", about("Stroke of the rear shock", amount(Dimension.LENGTH)))
                 .shape();
     }
 

@@ -149,7 +149,7 @@ class EventReaderTest {
             "start height: 12 km|e.yaml:1: start height: found \"12 km\", expected a height from -450 m to 9000 m",
             "bike: gravel|e.yaml:1: bike: found \"gravel\", expected a block of keys",
             "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, laps, aim, cut-off, group share, "
-                    + "forecast, support, rules, start height, bike;Did you mean \"laps\"?"})
+                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, bike;Did you mean \"laps\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));

@@ -102,7 +102,8 @@ class BikeReaderTest {
                 "b.yaml:14: rotor limit: found \"18 mm\", expected a diameter from 120 mm to 250 mm",
                 "b.yaml:15: power meter: found \"left\", expected yes or no",
                 "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, drop limit, mass, rim inner width, hookless, "
-                        + "tyre marking, rim marking, tyre clearance, tubeless, mass limit, fork travel, lights, rotor limit, power meter");
+                        + "tyre marking, rim marking, tyre clearance, tubeless, mass limit, fork travel, lights, rotor limit, power meter, "
+                        + "rebound clicks, compression clicks, shock rebound clicks, shock compression clicks, shock stroke");
     }
 
     @Test

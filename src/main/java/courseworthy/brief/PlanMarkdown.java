@@ -1,0 +1,91 @@
+package courseworthy.brief;
+
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.PlanB;
+
+/** Writes as Markdown what to set, the plan for the day and what changes if the forecast turns. */
+final class PlanMarkdown {
+
+    private final Marked page;
+    private final Brief brief;
+
+    PlanMarkdown(Marked page, Brief brief) {
+        this.page = page;
+        this.brief = brief;
+    }
+
+    void all() {
+        settings();
+        if (brief.outlook().plan() != null) {
+            plan(brief.outlook().plan());
+        }
+        for (PlanB other : brief.outlook().otherwise()) {
+            otherwise(other);
+        }
+    }
+
+    /** What is to be set on one topic. */
+    void topic(String topic) {
+        boolean titled = false;
+        for (String line : SettingWords.details(brief.outlook(), topic)) {
+            if (!titled) {
+                page.heading(2, "To set");
+                titled = true;
+            }
+            page.bullet(line);
+        }
+    }
+
+    private void settings() {
+        boolean titled = false;
+        for (SettingWords.Row row : SettingWords.rows(brief.outlook())) {
+            if (!titled) {
+                page.heading(2, "To set");
+                titled = true;
+            }
+            page.bullet(row.about() + ":", row.values());
+        }
+        if (brief.outlook().suspension() != null) {
+            page.gap();
+            page.emphasised(SettingWords.CHART);
+        }
+    }
+
+    private void plan(DayPlan plan) {
+        page.heading(2, "Plan for the day, " + (plan.start() == null ? "time from the start" : "start " + PlanWords.ofDay(plan.start())));
+        page.tableHead("At", "Time", "What");
+        for (PlanWords.Place place : PlanWords.places(plan)) {
+            page.tableRow(place.at(), place.time(), place.what());
+        }
+        page.gap();
+        for (String line : PlanWords.beyond(plan)) {
+            page.bullet(line);
+        }
+        page.bullet(PlanWords.carry(plan));
+        page.bullet(PlanWords.light(plan, brief));
+        page.gap();
+        page.tableHead("Hours", "Work", "Energy used", "Carbohydrate", "To drink", "Heat");
+        for (PlanWords.Needs needs : PlanWords.needs(plan)) {
+            page.tableRow(needs.hour(), needs.work(), needs.energy(), needs.food(), needs.drink(), needs.temperature());
+        }
+        page.gap();
+        for (String line : PlanWords.fuel(plan)) {
+            page.bullet(line);
+        }
+    }
+
+    private void otherwise(PlanB other) {
+        page.heading(2, PlanWords.turns(other));
+        page.paragraph(PlanWords.takes(other, brief));
+        if (other.lines().isEmpty()) {
+            page.paragraph(PlanWords.NOTHING_DIFFERS);
+            return;
+        }
+        page.tableHead("Topic", "Then", "Instead of", "Last moment");
+        for (PlanB.Line line : other.lines()) {
+            page.tableRow(line.topic(), line.second(), line.first(), PlanWords.latest(line, brief.outlook().plan()));
+        }
+        page.gap();
+        page.emphasised(PlanWords.LAST_MOMENT);
+    }
+}

@@ -1,0 +1,109 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Page.Weight;
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.PlanB;
+
+/** Writes for the terminal what to set, the plan for the day and what changes if the forecast turns. */
+final class PlanText {
+
+    private static final int AT = 10;
+    private static final int TIME = 25;
+    private static final int SETTING = 13;
+    private static final int NAME = 24;
+
+    private final Page page;
+    private final Brief brief;
+
+    PlanText(Page page, Brief brief) {
+        this.page = page;
+        this.brief = brief;
+    }
+
+    void all() {
+        settings();
+        if (brief.outlook().plan() != null) {
+            plan(brief.outlook().plan());
+        }
+        for (PlanB other : brief.outlook().otherwise()) {
+            otherwise(other);
+        }
+    }
+
+    /** What is to be set on one topic. */
+    void topic(String topic) {
+        boolean titled = false;
+        for (String line : SettingWords.details(brief.outlook(), topic)) {
+            if (!titled) {
+                page.heading("TO SET");
+                titled = true;
+            }
+            page.text(2, 4, line, Weight.PLAIN);
+        }
+    }
+
+    private void settings() {
+        boolean titled = false;
+        for (SettingWords.Row row : SettingWords.rows(brief.outlook())) {
+            if (!titled) {
+                page.heading("TO SET");
+                titled = true;
+            }
+            page.row(row.about(), SETTING, row.values(), Weight.PLAIN, "", 0, Weight.PLAIN);
+        }
+        if (brief.outlook().suspension() != null) {
+            page.text(2, 2, SettingWords.CHART, Weight.FAINT);
+        }
+    }
+
+    private void plan(DayPlan plan) {
+        page.gap();
+        page.spread("PLAN FOR THE DAY", plan.start() == null ? "time from the start" : "start " + PlanWords.ofDay(plan.start()), Weight.BOLD);
+        for (PlanWords.Place place : PlanWords.places(plan)) {
+            String lead = right(place.at(), AT) + "  " + left(place.time(), TIME);
+            for (String line : Columns.wrap(place.what(), Columns.PAGE - AT - TIME - 2)) {
+                page.drawn((lead + line).stripTrailing(), Weight.PLAIN);
+                lead = " ".repeat(AT + TIME + 2);
+            }
+        }
+        for (String line : PlanWords.beyond(plan)) {
+            page.text(2, 4, line, Weight.ALERT);
+        }
+        page.text(2, 4, PlanWords.carry(plan), Weight.PLAIN);
+        page.text(2, 4, PlanWords.light(plan, brief), Weight.PLAIN);
+        page.gap();
+        line("hours", "energy used", "carbohydrate", "to drink", "heat", Weight.FAINT);
+        for (PlanWords.Needs needs : PlanWords.needs(plan)) {
+            line(needs.hour(), needs.energy(), needs.food(), needs.drink(), needs.temperature(), Weight.PLAIN);
+        }
+        for (String line : PlanWords.fuel(plan)) {
+            page.text(2, 4, line, Weight.PLAIN);
+        }
+    }
+
+    private void line(String hour, String energy, String food, String drink, String heat, Weight weight) {
+        page.drawn(("  " + left(hour, 15) + left(energy, 22) + left(food, 17) + left(drink, 20) + heat).stripTrailing(), weight);
+    }
+
+    private void otherwise(PlanB other) {
+        page.heading(PlanWords.turns(other).toUpperCase(java.util.Locale.ROOT));
+        page.text(2, 2, PlanWords.takes(other, brief), Weight.PLAIN);
+        if (other.lines().isEmpty()) {
+            page.text(2, 2, PlanWords.NOTHING_DIFFERS, Weight.PLAIN);
+            return;
+        }
+        for (PlanB.Line line : other.lines()) {
+            page.row(line.topic(), NAME, line.second() + " instead of " + line.first(), Weight.BOLD, "", 0, Weight.PLAIN);
+            page.text(NAME + 2, NAME + 2, PlanWords.latest(line, brief.outlook().plan()), Weight.FAINT);
+        }
+        page.text(2, 2, PlanWords.LAST_MOMENT, Weight.FAINT);
+    }
+
+    private static String left(String text, int columns) {
+        return text + " ".repeat(Math.max(1, columns - text.length()));
+    }
+
+    private static String right(String text, int columns) {
+        return " ".repeat(Math.max(0, columns - text.length())) + text;
+    }
+}

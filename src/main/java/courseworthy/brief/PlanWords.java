@@ -1,0 +1,307 @@
+package courseworthy.brief;
+
+import courseworthy.demand.OnTheDay.Ascent;
+import courseworthy.demand.OnTheDay.Stop;
+import courseworthy.ride.Range;
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.DayPlan.Gap;
+import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.Kind;
+import courseworthy.worth.DayPlan.Light;
+import courseworthy.worth.DayPlan.Split;
+import courseworthy.worth.PlanB;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The day's plan and what changes if the forecast turns, in rows and sentences, the same for terminal and page. */
+final class PlanWords {
+
+    private static final double HOUR = 3600;
+    private static final double DAY = 24 * HOUR;
+    private static final double MINUTE = 60;
+    /** Splits nearer to each other than this share a row, m. */
+    private static final double TOGETHER = 150;
+    /** So many rows of hours at most; longer days are told by two, three or more hours. */
+    private static final int MOST_ROWS = 12;
+    /** From here on heat needs a word, C (common practice, no source). */
+    private static final double HOT = 28;
+    /** kcal in a gram of carbohydrate (Atwater's factor, from memory). */
+    private static final double KCAL_PER_GRAM = 4;
+    private static final double KJ = 1000;
+    /** Sodium to a litre drunk on rides over an hour and a half, mg (published range of advice). */
+    private static final String SODIUM = "400 to 1100 mg of sodium and 40 to 80 g of carbohydrate to the litre";
+
+    private PlanWords() {
+    }
+
+    /** A row of the splits. */
+    record Place(String at, String time, String what) {
+    }
+
+    /** A row of the hours. */
+    record Needs(String hour, String work, String energy, String food, String drink, String temperature) {
+    }
+
+    /** The day's splits that belong in a short plan, those at one place together. */
+    static List<Place> places(DayPlan plan) {
+        List<Place> out = new ArrayList<>();
+        Split first = null;
+        StringBuilder what = new StringBuilder();
+        for (Split split : plan.splits()) {
+            if (!split.main()) {
+                continue;
+            }
+            if (first != null && (split.at() - first.at() > TOGETHER || split.kind() == Kind.FOOT || split.kind() == Kind.TOP)) {
+                out.add(place(plan, first, what.toString()));
+                first = null;
+            }
+            if (first == null) {
+                first = split;
+                what.setLength(0);
+            }
+            what.append(what.length() == 0 ? "" : "; ").append(what(plan, split));
+        }
+        out.add(place(plan, first, what.toString()));
+        return out;
+    }
+
+    private static Place place(DayPlan plan, Split split, String what) {
+        return new Place(Words.number(split.at() / 1000, 1) + " km", time(plan, split.after()), what);
+    }
+
+    private static String what(DayPlan plan, Split split) {
+        return switch (split.kind()) {
+            case FOOT -> "foot of " + climb(split.climb());
+            case TOP -> "top of it, up " + Words.number(split.climb().rise(), 0) + " m";
+            case LAP -> "end of lap " + split.lap();
+            case SUPPORT -> support(plan, split);
+            case CUT_OFF -> cutoff(plan, split);
+            case FINISH -> "finish" + (split.latest() == null ? "" : "; " + cutoff(plan, split));
+        };
+    }
+
+    static String climb(Ascent climb) {
+        double length = climb.top() - climb.foot();
+        return Figures.distance(length) + " at " + Words.number(100 * climb.rise() / length, 1) + " %";
+    }
+
+    private static String support(DayPlan plan, Split split) {
+        Stop stop = split.stop();
+        String out = (stop.water() ? "water" : "") + (stop.food() ? stop.water() ? ", food" : "food" : "");
+        out = out + (stop.bag() ? out.isEmpty() ? "own bag" : ", own bag" : "");
+        Gap gap = stop.water() ? gap(plan, split.at()) : null;
+        return out + (gap == null ? "" : ": leave with " + litres(gap.carry()));
+    }
+
+    private static Gap gap(DayPlan plan, double from) {
+        for (Gap gap : plan.gaps()) {
+            if (Math.abs(gap.from() - from) < 1) {
+                return gap;
+            }
+        }
+        return null;
+    }
+
+    private static String cutoff(DayPlan plan, Split split) {
+        double latest = split.latest();
+        String limit = "cut-off " + (plan.start() == null ? clock(latest) + " h" : ofDay(plan.start() + latest)) + ": ";
+        Range after = split.after();
+        return limit + switch (split.stands()) {
+            case IN_TIME -> "the slow end has " + clock(latest - after.high()) + " h to spare";
+            case SLOW_END_MISSES -> "the slow end misses it by " + clock(after.high() - latest) + " h, the likely time has "
+                    + clock(latest - after.mid()) + " h to spare";
+            case MIDDLE_MISSES -> "the likely time misses it by " + clock(after.mid() - latest) + " h, the fast end has "
+                    + clock(latest - after.low()) + " h to spare";
+            case ALL_MISS -> "even the fast end misses it by " + clock(after.low() - latest) + " h";
+        };
+    }
+
+    /** A time from the start with its range: by the clock where the start is known. */
+    static String time(DayPlan plan, Range after) {
+        if (plan.start() == null) {
+            String mid = clock(after.mid());
+            return mid + " h (" + clock(after.low()) + " to " + clock(after.high()) + ")";
+        }
+        double start = plan.start();
+        return ofDay(start + after.mid()) + " (" + ofDay(start + after.low()) + " to " + ofDay(start + after.high()) + ")";
+    }
+
+    /** A time of day, with the days after the start's where it is a later one: {@code 7:05}, {@code 1:20 next day}. */
+    static String ofDay(double seconds) {
+        long minutes = Math.round(seconds / MINUTE);
+        long days = Math.floorDiv(minutes, 1440L);
+        String clock = clock(Math.floorMod(minutes, 1440L) * MINUTE);
+        return days == 0 ? clock : days == 1 ? clock + " next day" : days == -1 ? clock + " the day before" : days < 0
+                ? clock + ", " + -days + " days before" : clock + ", day " + (days + 1);
+    }
+
+    /** Hours and minutes: {@code 0:25}. */
+    static String clock(double seconds) {
+        long minutes = Math.round(seconds / MINUTE);
+        long rest = Math.abs(minutes) % 60;
+        return (minutes < 0 ? "-" : "") + Math.abs(minutes) / 60 + (rest < 10 ? ":0" : ":") + rest;
+    }
+
+    /** What each hour asks; several hours to a row on long days. */
+    static List<Needs> needs(DayPlan plan) {
+        List<Needs> out = new ArrayList<>();
+        List<Hour> hours = plan.hours();
+        int step = 1;
+        while (hours.size() > step * MOST_ROWS) {
+            step++;
+        }
+        for (int i = 0; i < hours.size(); i += step) {
+            out.add(needs(plan, hours.subList(i, Math.min(hours.size(), i + step)), i));
+        }
+        return out;
+    }
+
+    private static Needs needs(DayPlan plan, List<Hour> hours, int first) {
+        double[] work = new double[3];
+        double[] energy = new double[3];
+        double[] food = new double[3];
+        double[] drink = new double[3];
+        Double cold = null;
+        Double hot = null;
+        for (Hour hour : hours) {
+            add(work, hour.work());
+            add(energy, hour.energy());
+            add(food, hour.carbohydrate());
+            add(drink, hour.drink());
+            if (hour.temperature() != null) {
+                cold = cold == null ? hour.temperature() : Double.valueOf(Math.min(cold, hour.temperature()));
+                hot = hot == null ? hour.temperature() : Double.valueOf(Math.max(hot, hour.temperature()));
+            }
+        }
+        String name = clock(hours.get(0).from()) + " to " + clock(hours.get(hours.size() - 1).to());
+        return new Needs(name, ends(work, 1 / KJ, 10, " kJ"), ends(energy, 1 / DayPlan.KCAL, 10, " kcal"), plan.carbohydrateRate() == null
+                ? "" : ends(food, 1, 1, " g"), litres(new Range(drink[0], drink[1], drink[2])), temperature(cold, hot));
+    }
+
+    private static String temperature(Double cold, Double hot) {
+        if (cold == null) {
+            return "";
+        }
+        String low = Words.number(cold, 0);
+        String high = Words.number(hot, 0);
+        return low.equals(high) ? low + " C" : low + " to " + high + " C";
+    }
+
+    private static void add(double[] sum, Range range) {
+        sum[0] += range.low();
+        sum[1] += range.mid();
+        sum[2] += range.high();
+    }
+
+    /** {@code 650 kcal (560 to 760)}, rounded to what it is good for. */
+    private static String ends(double[] ends, double factor, double step, String unit) {
+        String low = rounded(ends[0] * factor, step);
+        String high = rounded(ends[2] * factor, step);
+        return rounded(ends[1] * factor, step) + unit + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+    }
+
+    private static String rounded(double value, double step) {
+        return Words.number(Math.round(value / step) * step, 0);
+    }
+
+    private static String ends(Range range, double factor, double step, String unit) {
+        return ends(new double[] {range.low(), range.mid(), range.high()}, factor, step, unit);
+    }
+
+    static String litres(Range litres) {
+        return Figures.range(litres, 1, "L");
+    }
+
+    /** The day's sums, and what to mind of food and drink. */
+    static List<String> fuel(DayPlan plan) {
+        List<String> out = new ArrayList<>();
+        out.add("In all " + ends(plan.work(), 1 / KJ, 50, " kJ") + " at the pedals, " + ends(plan.energy(), 1 / DayPlan.KCAL, 50, " kcal")
+                + " used, at a gross efficiency of 20 to 24 %.");
+        if (plan.carbohydrateRate() != null) {
+            Range rate = plan.carbohydrateRate();
+            double share = plan.food().mid() * KCAL_PER_GRAM / (plan.energy().mid() / DayPlan.KCAL);
+            out.add("To eat: " + ends(plan.food(), 1, 10, " g") + " of carbohydrate, " + ends(rate, 1, 1, " g") + " an hour, about "
+                    + Words.number(100 * share, 0) + " % of what is used; the body's stores give the rest."
+                    + (rate.high() > 60 ? " Above 60 g an hour only as mixed sugars, and only where it was practised." : ""));
+        }
+        out.add("To drink, by thirst: " + litres(plan.drink()) + " over the day, never more than is sweated"
+                + (plan.sweatKnown() ? "." : "; over 0.8 L an hour only where your own sweat rate is known (weigh yourself before and"
+                        + " after an hour's ride)."));
+        if (plan.hours().size() > 1) {
+            out.add("From an hour and a half on " + SODIUM + " are usual.");
+        }
+        if (hottest(plan) >= HOT) {
+            out.add("In heat start slower, cool head and arms with water at each tap, and stop with dizziness, chills or confusion. Who is"
+                    + " ill, pregnant, or on medication asks a doctor first.");
+        } else {
+            out.add("Who is ill, pregnant, or on medication asks a doctor first.");
+        }
+        return out;
+    }
+
+    private static double hottest(DayPlan plan) {
+        double hottest = -Double.MAX_VALUE;
+        for (Hour hour : plan.hours()) {
+            hottest = hour.temperature() == null ? hottest : Math.max(hottest, hour.temperature());
+        }
+        return hottest;
+    }
+
+    /** Water to leave the start with, apart from what is drunk. */
+    static String carry(DayPlan plan) {
+        if (plan.gaps().isEmpty()) {
+            return "Where bottles can be filled is not written, so what to carry from where is not known.";
+        }
+        return "Water to carry is apart from water to drink: the slow time over the gap, its heat, and 15 % in reserve. Leave the start with "
+                + litres(plan.gaps().get(0).carry()) + ".";
+    }
+
+    /** Sunrise and sunset, and how the finish stands to them; empty where date or place are not known. */
+    static String light(DayPlan plan, Brief brief) {
+        Light light = plan.light();
+        if (light == null) {
+            return "Date or place are not written, so when it is light is not known.";
+        }
+        String sun = Double.isNaN(light.rise()) || Double.isNaN(light.set()) ? "The sun does not both rise and set that day"
+                : "Sunrise " + ofDay(light.rise()) + ", sunset " + ofDay(light.set());
+        String lights = brief.on("lights").value() == null ? "" : "; lights: " + brief.on("lights").text();
+        if (plan.start() == null || Double.isNaN(light.set())) {
+            return sun + lights + ".";
+        }
+        double slow = plan.start() + plan.splits().get(plan.splits().size() - 1).after().high();
+        double left = light.set() - slow;
+        String end = slow > DAY ? "" : left >= 0 ? "; the slow end finishes " + clock(left) + " h before sunset"
+                : "; the slow end finishes " + clock(-left) + " h after sunset";
+        String early = plan.start() < light.rise() ? "; the start is " + clock(light.rise() - plan.start()) + " h before sunrise" : "";
+        return sun + early + end + lights + ".";
+    }
+
+    /** Latest times past the finish. */
+    static List<String> beyond(DayPlan plan) {
+        List<String> out = new ArrayList<>();
+        for (double at : plan.beyond()) {
+            out.add("A cut-off is written for " + Words.number(at / 1000, 1) + " km, which is not before the finish: check it.");
+        }
+        return out;
+    }
+
+    static String turns(PlanB other) {
+        return "If it turns " + other.turns();
+    }
+
+    /** The time of the day then. */
+    static String takes(PlanB other, Brief brief) {
+        return "About " + clock(other.time().mid()) + " h (" + clock(other.time().low()) + " to " + clock(other.time().high()) + ").";
+    }
+
+    /** {@code tyres, 12:45 h (estimate): begin by 18:55 the day before}. */
+    static String latest(PlanB.Line line, DayPlan plan) {
+        String by = plan == null || plan.start() == null ? "begin " + clock(-line.latest()) + " h before the start"
+                : "begin by " + ofDay(plan.start() + line.latest());
+        return line.change() + ", " + clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)") + ": " + by;
+    }
+
+    static final String LAST_MOMENT = "Each last moment stands alone: changes made by one pair of hands add up. It leaves the bike in the line-up "
+            + "20 min before the start. Times are estimates of practice where not written under time to change.";
+    static final String NOTHING_DIFFERS = "The call stays as it is.";
+}

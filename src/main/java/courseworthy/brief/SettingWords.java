@@ -1,0 +1,192 @@
+package courseworthy.brief;
+
+import courseworthy.demand.OnTheDay;
+import courseworthy.worth.Outlook;
+import courseworthy.worth.Pressures;
+import courseworthy.worth.Suspension;
+import courseworthy.worth.Suspension.Dial;
+import courseworthy.worth.Suspension.Sag;
+import courseworthy.worth.TyreSetting;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a mechanic sets, in words, the same for terminal and page. */
+final class SettingWords {
+
+    private static final double BAR = 1e5;
+    /** What is less than this apart is not told, Pa. */
+    private static final double TOLD = 4_000;
+
+    static final String CHART = "Starting points of common practice: the maker's chart for fork and shock leads. Count clicks from fully closed, without force.";
+
+    private SettingWords() {
+    }
+
+    /** One line: what, and the values. */
+    record Row(String about, String values) {
+    }
+
+    /** The settings in a few lines; empty where nothing is set. */
+    static List<Row> rows(Outlook outlook) {
+        List<Row> out = new ArrayList<>();
+        if (outlook.pressures() != null && (outlook.pressures().front() != null || outlook.pressures().rear() != null)) {
+            out.add(new Row("Pressure", pressure(outlook.pressures())));
+        }
+        Suspension suspension = outlook.suspension();
+        if (suspension != null) {
+            out.add(new Row("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
+            dials(out, "Rebound", suspension.rebound(), suspension.shockRebound());
+            dials(out, "Compression", suspension.compression(), suspension.shockCompression());
+        }
+        return out;
+    }
+
+    /** Both tyres in one line. */
+    private static String pressure(Pressures pressures) {
+        String start = both(pressures, true);
+        String out = pressures.pumpedKnown() ? "pump to " + both(pressures, false) + " at " + place(pressures.pumped()) + ", for " + start
+                + " at the start" : start + ", pumped at the start";
+        String wet = join(wet("front ", pressures.front()), wet("rear ", pressures.rear()));
+        return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet + " bar");
+    }
+
+    private static String both(Pressures pressures, boolean start) {
+        return join(one("front ", pressures.front(), start), one("rear ", pressures.rear(), start));
+    }
+
+    private static String one(String side, TyreSetting tyre, boolean start) {
+        return tyre == null ? "" : side + shown(tyre, start ? tyre.start() : tyre.pump());
+    }
+
+    private static String wet(String side, TyreSetting tyre) {
+        return tyre == null || tyre.wet() == null ? "" : side + bar(tyre.wet());
+    }
+
+    private static String shown(TyreSetting tyre, double pascal) {
+        return bar(pascal) + " bar (" + tyre.psi(pascal) + " psi)";
+    }
+
+    static String bar(double pascal) {
+        return Words.number(pascal / BAR, 2);
+    }
+
+    private static String place(OnTheDay.Place place) {
+        String heat = place.temperature() == null ? "" : Words.number(place.temperature(), 0) + " C";
+        String height = place.height() == null ? "" : Words.number(place.height(), 0) + " m";
+        return heat.isEmpty() ? height : height.isEmpty() ? heat : heat + " and " + height;
+    }
+
+    private static String sag(String end, Sag sag) {
+        return sag == null ? "" : end + millimetres(sag.sunk()) + " (" + Words.number(100 * sag.share(), 0) + " % of "
+                + millimetres(sag.travel()) + (sag.atTheShock() == null ? "" : ", about " + millimetres(sag.atTheShock()) + " at the shock") + ")";
+    }
+
+    private static String millimetres(double metres) {
+        return Words.number(metres * 1000, 0) + " mm";
+    }
+
+    private static void dials(List<Row> out, String about, Dial fork, Dial shock) {
+        if (fork == null) {
+            return;
+        }
+        if (shock == null || fork.range() == null && shock.range() == null) {
+            out.add(new Row(about, dial(fork)));
+        } else {
+            out.add(new Row(about, "fork " + dial(fork) + "; shock " + dial(shock)));
+        }
+    }
+
+    private static String dial(Dial dial) {
+        return dial.range() == null ? Words.number(100 * dial.share(), 0) + " % of the clicks from closed, " + towards(dial.share())
+                : dial.clicks() + " of " + dial.range() + " clicks from closed";
+    }
+
+    private static String towards(double share) {
+        return share < 0.2 ? "nearly closed" : share < 0.4 ? "towards closed" : share <= 0.6 ? "about the middle" : share < 0.8 ? "towards open"
+                : "nearly open";
+    }
+
+    private static String join(String first, String second) {
+        return first.isEmpty() ? second : second.isEmpty() ? first : first + ", " + second;
+    }
+
+    /** What is to be set on one topic, in full; empty where the topic is none of these. */
+    static List<String> details(Outlook outlook, String topic) {
+        Pressures pressures = outlook.pressures();
+        if (pressures != null && topic.equals("front tyre pressure") && pressures.front() != null) {
+            return pressure(pressures, pressures.front());
+        }
+        if (pressures != null && topic.equals("rear tyre pressure") && pressures.rear() != null) {
+            return pressure(pressures, pressures.rear());
+        }
+        Suspension suspension = outlook.suspension();
+        List<String> out = new ArrayList<>();
+        if (suspension == null) {
+            return out;
+        }
+        switch (topic) {
+            case "front sag" -> sagged(out, "Fork: ", suspension.front());
+            case "rear sag" -> sagged(out, "Rear: ", suspension.rear());
+            case "rebound" -> turned(out, suspension.rebound(), suspension.shockRebound(), "rebound clicks");
+            case "compression" -> turned(out, suspension.compression(), suspension.shockCompression(), "compression clicks");
+            default -> {
+                return out;
+            }
+        }
+        if (!out.isEmpty()) {
+            out.add(CHART);
+        }
+        return out;
+    }
+
+    private static void sagged(List<String> out, String end, Sag sag) {
+        if (sag != null) {
+            out.add(end + sag("", sag) + ".");
+            out.add("Sit still on the bike in full kit, bottles and pockets filled, leaning on something; push the ring down, get off gently, measure.");
+        }
+    }
+
+    private static void turned(List<String> out, Dial fork, Dial shock, String key) {
+        if (fork != null) {
+            out.add("Fork: " + dial(fork) + "." + (fork.range() == null ? " Write " + key + " in the bike block to have it counted." : ""));
+        }
+        if (shock != null) {
+            out.add("Shock: " + dial(shock) + ".");
+        }
+    }
+
+    private static List<String> pressure(Pressures pressures, TyreSetting tyre) {
+        List<String> out = new ArrayList<>();
+        out.add("At the start " + shown(tyre, tyre.start()) + "; worth trying " + bar(tyre.worth().low()) + " to " + bar(tyre.worth().high())
+                + " bar (" + tyre.psi(tyre.worth().low()) + " to " + tyre.psi(tyre.worth().high()) + " psi). "
+                + (tyre.published() ? "By the relation of 15 % drop, measured on smooth roads (Heine and Berto), good to 8 %."
+                        : "There is no published basis off hard ground or beyond 37 mm: a range of practice."));
+        out.add("Wheel load at the start line " + Figures.range(tyre.load(), 0, "kg") + ": rider, kit, bike and water, by position.");
+        out.add(pumped(pressures, tyre));
+        out.add("Not under " + bar(tyre.floor()) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
+                ? "No limit from above is known here: read tyre and rim before pumping."
+                : "Never over " + bar(tyre.ceiling()) + " bar, the lowest limit that is known."));
+        if (tyre.mounted() != null) {
+            out.add("A tyre marked " + millimetres(tyre.width()) + " measures " + Figures.range(tyre.mounted().times(1000), 1, "mm")
+                    + " on a rim of " + millimetres(tyre.rim()) + " inside, by its geometry: measure it, the pressure is for "
+                    + millimetres(tyre.width()) + " as mounted.");
+        }
+        out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
+                : "If it turns wet: leave it.");
+        if (tyre.most() - tyre.start() > TOLD) {
+            out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
+                    + (tyre.ceiling() != null && tyre.most() > tyre.ceiling() + 1
+                            ? " That is over the limit: start lower, or let air out there." : ""));
+        }
+        return out;
+    }
+
+    private static String pumped(Pressures pressures, TyreSetting tyre) {
+        if (!pressures.pumpedKnown()) {
+            return "Pumped at the start (assumed; pumped at in the event tells otherwise): the gauge shows the same.";
+        }
+        return "Pumped at " + place(pressures.pumped()) + " the gauge shows " + shown(tyre, tyre.pump()) + "; the start is at "
+                + (place(pressures.start()).isEmpty() ? "a place not known" : place(pressures.start())) + "."
+                + (tyre.capped() ? " More would be over the limit there: let the start have less." : "");
+    }
+}

@@ -1,0 +1,183 @@
+package courseworthy.demand;
+
+import courseworthy.event.Event;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import courseworthy.rider.Bike;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What the day brings along the way: climbs, places to fill bottles, latest times, heat, sweat, light; and where tyres are pumped. */
+public final class OnTheDay {
+
+    private final Premises on;
+    private final Estimate estimate;
+    private final Weathering weather;
+    private final Support support;
+    private final List<Climbs.Climb> climbs;
+
+    OnTheDay(Premises on, Estimate estimate, Weathering weather, Support support, List<Climbs.Climb> climbs) {
+        this.on = on;
+        this.estimate = estimate;
+        this.weather = weather;
+        this.support = support;
+        this.climbs = climbs;
+    }
+
+    /**
+     * A climb of one lap.
+     *
+     * @param foot m from the start of the lap
+     * @param top  m from the start of the lap
+     * @param rise m
+     */
+    public record Ascent(double foot, double top, double rise) {
+    }
+
+    /**
+     * A support point.
+     *
+     * @param at    m from the start, over all laps
+     * @param water whether bottles can be filled
+     * @param food  whether there is food
+     * @param bag   whether a bag of one's own waits there
+     */
+    public record Stop(double at, boolean water, boolean food, boolean bag) {
+    }
+
+    /**
+     * A latest time.
+     *
+     * @param at     m from the start, over all laps
+     * @param within s from the start
+     */
+    public record Latest(double at, double within) {
+    }
+
+    /**
+     * Temperature and height of a place.
+     *
+     * @param temperature C; null where not known
+     * @param height      above sea level, m; null where not known
+     */
+    public record Place(Double temperature, Double height) {
+    }
+
+    /** How long a change takes where that is written, s, by what is changed. */
+    public Map<String, Double> changes() {
+        return on.event.plan().changes();
+    }
+
+    /** The start, s after midnight; null where it is not written. */
+    public Integer start() {
+        return on.startKnown ? Integer.valueOf(on.start) : null;
+    }
+
+    /** The climbs of one lap, in order. */
+    public List<Ascent> climbs() {
+        List<Ascent> out = new ArrayList<>();
+        for (Climbs.Climb climb : climbs) {
+            out.add(new Ascent(climb.from(), climb.to(), climb.rise()));
+        }
+        return out;
+    }
+
+    /** The support points on the way, in order. */
+    public List<Stop> stops() {
+        List<Stop> out = new ArrayList<>();
+        double whole = estimate.way().length() * on.laps;
+        for (Event.Support point : on.event.support()) {
+            if (point.at() > 0 && point.at() < whole) {
+                out.add(new Stop(point.at(), point.water(), point.food(), point.bag()));
+            }
+        }
+        return out;
+    }
+
+    /** Latest times on the way and at the finish, in order; those past the finish are left out. */
+    public List<Latest> latest() {
+        List<Latest> out = new ArrayList<>();
+        double whole = estimate.way().length() * on.laps;
+        for (Event.Cutoff cutoff : on.event.plan().cutoffs()) {
+            if (cutoff.at() < whole) {
+                out.add(new Latest(cutoff.at(), cutoff.within()));
+            }
+        }
+        if (on.event.cutoff() != null) {
+            out.add(new Latest(whole, on.event.cutoff()));
+        }
+        return out;
+    }
+
+    /** The latest times that are written for points past the finish, m from the start. */
+    public List<Double> beyond() {
+        List<Double> out = new ArrayList<>();
+        double whole = estimate.way().length() * on.laps;
+        for (Event.Cutoff cutoff : on.event.plan().cutoffs()) {
+            if (cutoff.at() >= whole) {
+                out.add(cutoff.at());
+            }
+        }
+        return out;
+    }
+
+    /** Distances from the start where bottles can be filled, start and finish among them, rising; empty where they are not known. */
+    public List<Double> fillings() {
+        return support.fillings();
+    }
+
+    /** Water to leave with for a gap, L. */
+    public Range water(double from, double to) {
+        return support.water(from, to);
+    }
+
+    /** Temperature where the rider is after some riding time, °C; null without a forecast. */
+    public Double temperature(double ridingSeconds, double distance) {
+        double lap = estimate.way().length();
+        double along = distance >= lap * on.laps ? lap : distance % lap;
+        return weather.temperature(ridingSeconds, estimate.way().height(estimate.stepAt(along)));
+    }
+
+    /** Water to drink in an hour, L: between the usual least and most, never above the sweat lost. */
+    public Range drunk(Double temperature) {
+        return support.rate(temperature);
+    }
+
+    /** Sweat lost in an hour, L; null where nothing tells. */
+    public Range sweat(Double temperature) {
+        return support.lost(temperature);
+    }
+
+    /** Whether sweat is written rather than estimated. */
+    public boolean sweatKnown() {
+        return on.rider.sweatRate() != null;
+    }
+
+    /** Sunrise and sunset, s after local midnight, NaN where there is none; null where date or place are not known. */
+    public double[] sun() {
+        return weather.sun();
+    }
+
+    /** The start. */
+    public Place startPlace() {
+        return new Place(weather.temperature(0, estimate.way().height(0)), on.heightKnown() ? Double.valueOf(on.startHeight()) : null);
+    }
+
+    /** Where the tyres are pumped, as far as written; null where nothing is. */
+    public Place pumped() {
+        Event.Pumped written = on.event.plan().pumped();
+        return written == null ? null : new Place(written.temperature(), written.height());
+    }
+
+    /** Clicks of the fork's rebound, null where not written. */
+    public Integer clicks(boolean fork, boolean rebound) {
+        Bike.Damping damping = on.bike.damping();
+        return fork ? rebound ? damping.rebound() : damping.compression() : rebound ? damping.shockRebound() : damping.shockCompression();
+    }
+
+    /** Stroke of the shock, m; null where not written. */
+    public Double shockStroke() {
+        return on.bike.damping().shockStroke();
+    }
+}

@@ -1,0 +1,319 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.demand.OnTheDay;
+import courseworthy.demand.OnTheDay.Ascent;
+import courseworthy.demand.OnTheDay.Latest;
+import courseworthy.demand.OnTheDay.Stop;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import courseworthy.ride.Trace;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The day's plan: when the rider is where, what each hour asks to be eaten and drunk, what water to carry over each gap, and when it is light.
+ * Times are those of the estimate; stops are spread over the support points passed, or evenly where none are written.
+ *
+ * @param start     s after midnight; null where it is not written
+ * @param splits    places in order; the last is the finish
+ * @param hours     each hour from the start
+ * @param food      carbohydrate over the day, g
+ * @param work      over the day, J
+ * @param energy    used for that work, J
+ * @param drink     to drink over the day, L
+ * @param carbohydrateRate decided, with the limits of intake for such a time, g/h
+ * @param gaps      water to leave with at each place to fill bottles; empty where those are not known
+ * @param sweatKnown whether sweat is the rider's own figure
+ * @param light     null where date or place are not known
+ * @param beyond    latest times written for points past the finish, m
+ */
+public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range food, Range work, Range energy, Range drink,
+        Range carbohydrateRate, List<Gap> gaps, boolean sweatKnown, Light light, List<Double> beyond) {
+
+    /**
+     * Share of the energy used that turns the cranks. Moseley and Jeukendrup (2001), Med. Sci. Sports Exerc. 33:621-627: 0.198 ± 0.006, lower at
+     * low power; Stebbins and others (2014), J. Sports Sci. Med. 13:114-119: 0.213 to 0.228 over three hours; up to 0.24 is usual for the
+     * well trained (practice).
+     */
+    public static final Range GROSS_EFFICIENCY = new Range(0.20, 0.22, 0.24);
+    /** J in a kcal, thermochemical. */
+    public static final double KCAL = 4184;
+    private static final double HOUR = 3600;
+    /**
+     * Carbohydrate an hour, g. To an hour little is needed (practice); one to two and a half hours 30 to 60 (Thomas, Erdman and Burke (2016),
+     * Med. Sci. Sports Exerc. 48:543, from memory); longer 30 to 90, above 60 as mixed sugars alone (Jeukendrup (2014), Sports Med. 44 Suppl. 1;
+     * Wallis and Podlogar (2022)). It does not go with body mass.
+     */
+    private static final double[][] INTAKE = {{HOUR, 0, 30}, {2.5 * HOUR, 30, 60}, {Double.MAX_VALUE, 30, 90}};
+    /** Climbs of a lap told in the short plan. */
+    private static final int MAIN_CLIMBS = 3;
+
+    public DayPlan {
+        splits = List.copyOf(splits);
+        hours = List.copyOf(hours);
+        gaps = List.copyOf(gaps);
+        beyond = List.copyOf(beyond);
+    }
+
+    /** What a split is at. */
+    public enum Kind { FOOT, TOP, SUPPORT, LAP, CUT_OFF, FINISH }
+
+    /** How an arrival's range stands to a latest time. */
+    public enum Stands { IN_TIME, SLOW_END_MISSES, MIDDLE_MISSES, ALL_MISS }
+
+    /**
+     * A place on the way.
+     *
+     * @param kind   what is there
+     * @param at     m from the start
+     * @param after  time from the start, stops before it counted, s
+     * @param lap    from 1
+     * @param main   whether it belongs in a short plan
+     * @param climb  of FOOT and TOP, else null
+     * @param stop   of SUPPORT, else null
+     * @param latest of CUT_OFF, and of FINISH where there is one: s from the start; else null
+     */
+    public record Split(Kind kind, double at, Range after, int lap, boolean main, Ascent climb, Stop stop, Double latest) {
+
+        /** How it stands to its latest time, null where there is none. */
+        public Stands stands() {
+            if (latest == null) {
+                return null;
+            }
+            return after.high() <= latest ? Stands.IN_TIME : after.mid() <= latest ? Stands.SLOW_END_MISSES
+                    : after.low() <= latest ? Stands.MIDDLE_MISSES : Stands.ALL_MISS;
+        }
+    }
+
+    /**
+     * One hour, the last cut short.
+     *
+     * @param from         s from the start
+     * @param to           s from the start
+     * @param work         on the pedals, J
+     * @param energy       used for it, J
+     * @param carbohydrate to eat, g
+     * @param drink        L
+     * @param sweat        lost, L; null where nothing tells
+     * @param temperature  in its middle, C; null without a forecast
+     */
+    public record Hour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature) {
+    }
+
+    /**
+     * From one place to fill bottles to the next.
+     *
+     * @param carry to leave with, L: slow time, heat, a reserve of 15 %
+     */
+    public record Gap(double from, double to, Range carry) {
+    }
+
+    /**
+     * Daylight of the day.
+     *
+     * @param rise sunrise, s after midnight; NaN where there is none
+     * @param set  sunset, s after midnight; NaN where there is none
+     */
+    public record Light(double rise, double set) {
+    }
+
+    /** The plan of a call; null where it was not surveyed. */
+    public static DayPlan of(Call call) {
+        return call.demands().estimated() == null ? null : new Planning(call).plan();
+    }
+
+    /** Energy used for work at the pedals, J. */
+    public static Range energy(Range work) {
+        double mid = work.mid() / GROSS_EFFICIENCY.mid();
+        double down = Math.hypot(mid - work.low() / GROSS_EFFICIENCY.mid(), mid - work.mid() / GROSS_EFFICIENCY.high());
+        double up = Math.hypot(work.high() / GROSS_EFFICIENCY.mid() - mid, work.mid() / GROSS_EFFICIENCY.low() - mid);
+        return new Range(mid - down, mid, mid + up);
+    }
+
+    /** Carbohydrate in an hour of a ride of some length, g: what is decided, inside the limits of intake for such a ride. */
+    public static Range carbohydrate(double decided, double seconds) {
+        for (double[] limit : INTAKE) {
+            if (seconds <= limit[0]) {
+                return new Range(limit[1], Math.max(limit[1], Math.min(limit[2], decided)), limit[2]);
+            }
+        }
+        throw new IllegalArgumentException(seconds + " s");
+    }
+
+    /** Works one plan out. */
+    private static final class Planning {
+        private final Call call;
+        private final Estimate estimate;
+        private final OnTheDay day;
+        private final double lap;
+        private final int laps;
+        private final List<Stop> stops;
+
+        Planning(Call call) {
+            this.call = call;
+            estimate = call.demands().estimated().estimate();
+            day = call.demands().estimated().day();
+            lap = estimate.way().length();
+            laps = estimate.basis().laps();
+            stops = day.stops();
+        }
+
+        DayPlan plan() {
+            Double food = Pressures.base(call, "food");
+            Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
+            List<Hour> hours = hours(rate);
+            double[] sun = day.sun();
+            return new DayPlan(day.start(), splits(), hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
+                    day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1]), day.beyond());
+        }
+
+        private List<Split> splits() {
+            List<Split> out = new ArrayList<>();
+            List<Ascent> climbs = day.climbs();
+            for (int i = 0; i < laps; i++) {
+                for (Ascent climb : climbs) {
+                    boolean main = (i == 0 || i == laps - 1) && rank(climb, climbs) < MAIN_CLIMBS;
+                    add(out, Kind.FOOT, i * lap + climb.foot(), i + 1, main, climb, null, null);
+                    add(out, Kind.TOP, i * lap + climb.top(), i + 1, main, climb, null, null);
+                }
+                if (i < laps - 1) {
+                    add(out, Kind.LAP, (i + 1) * lap, i + 1, true, null, null, null);
+                }
+            }
+            for (Stop stop : stops) {
+                add(out, Kind.SUPPORT, stop.at(), lapAt(stop.at()), true, null, stop, null);
+            }
+            Double atTheFinish = null;
+            for (Latest latest : day.latest()) {
+                if (latest.at() < lap * laps) {
+                    add(out, Kind.CUT_OFF, latest.at(), lapAt(latest.at()), true, null, null, latest.within());
+                } else {
+                    atTheFinish = latest.within();
+                }
+            }
+            add(out, Kind.FINISH, lap * laps, laps, true, null, null, atTheFinish);
+            return out;
+        }
+
+        private int lapAt(double at) {
+            return (int) Math.min(laps, Math.floor(at / lap) + 1);
+        }
+
+        /** How many climbs rise more, earlier ones of the same rise counted. */
+        private static int rank(Ascent climb, List<Ascent> climbs) {
+            int rank = 0;
+            boolean before = true;
+            for (Ascent other : climbs) {
+                before = before && other != climb;
+                rank += other.rise() > climb.rise() || before && other.rise() == climb.rise() ? 1 : 0;
+            }
+            return rank;
+        }
+
+        /** Keeps the list in order of distance; what is at one place stays in the order in which it came. */
+        private void add(List<Split> out, Kind kind, double at, int lapNumber, boolean main, Ascent climb, Stop stop, Double latest) {
+            int place = out.size();
+            while (place > 0 && out.get(place - 1).at() > at) {
+                place--;
+            }
+            out.add(place, new Split(kind, at, after(at), lapNumber, main, climb, stop, latest));
+        }
+
+        /** Time from the start to a place, s. */
+        private Range after(double at) {
+            return at >= lap * laps ? estimate.total() : estimate.arrivals(at).plus(estimate.stops().times(stopped(at)));
+        }
+
+        /** Share of the stopping time that lies before a place. */
+        private double stopped(double at) {
+            if (stops.isEmpty()) {
+                return estimate.arrivalAt(at) / estimate.riding().mid();
+            }
+            int passed = 0;
+            for (Stop stop : stops) {
+                passed += stop.at() < at ? 1 : 0;
+            }
+            return passed / (double) stops.size();
+        }
+
+        /** Hours of the middle estimate, stops spread evenly. */
+        private List<Hour> hours(Range rate) {
+            double whole = estimate.total().mid();
+            double pauses = whole / estimate.riding().mid();
+            int count = (int) Math.max(1, Math.ceil(whole / HOUR - 1e-6));
+            double[] work = new double[count];
+            double[] middle = new double[count];
+            share(work, middle, pauses);
+            double sure = power();
+            List<Hour> out = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                double from = i * HOUR;
+                double to = Math.min(whole, from + HOUR);
+                double part = (to - from) / HOUR;
+                Range done = Range.within(work[i], work[i] * sure);
+                Double temperature = day.temperature((from + to) / 2 / pauses, middle[i]);
+                Range sweat = day.sweat(temperature);
+                out.add(new Hour(from, to, done, energy(done), rate == null ? Range.exact(0) : rate.times(part),
+                        day.drunk(temperature).times(part), sweat == null ? null : sweat.times(part), temperature));
+            }
+            return out;
+        }
+
+        /** Shares the work of each step over the hours it lies in, and finds where the rider is in the middle of each. */
+        private void share(double[] work, double[] middle, double pauses) {
+            Trace trace = estimate.trace();
+            int size = trace.size();
+            double before = 0;
+            int next = 0;
+            for (int i = 0; i < size; i++) {
+                double after = trace.arrival(i) * pauses;
+                double power = trace.power(i) / pauses;
+                while (before < after) {
+                    int hour = (int) Math.min(work.length - 1, Math.floor(before / HOUR));
+                    double to = hour == work.length - 1 ? after : Math.min(after, (hour + 1) * HOUR);
+                    work[hour] += power * (to - before);
+                    before = to;
+                }
+                while (next < middle.length && after >= Math.min((next + 0.5) * HOUR, (next * HOUR + estimate.total().mid()) / 2)) {
+                    middle[next++] = trace.along(i);
+                }
+            }
+            while (next < middle.length) {
+                middle[next++] = lap * laps;
+            }
+        }
+
+        /** How far power may be off, as a share: hour power and how hard the ride is ridden are independent. */
+        private double power() {
+            Range hour = estimate.basis().hourPower();
+            Range intensity = estimate.basis().intensity();
+            return Math.hypot((hour.high() - hour.low()) / 2 / hour.mid(), (intensity.high() - intensity.low()) / 2 / intensity.mid());
+        }
+
+        /** Ends add up: who eats or drinks little does so all day. */
+        private static Range sum(List<Hour> hours, int what) {
+            double low = 0;
+            double mid = 0;
+            double high = 0;
+            for (Hour hour : hours) {
+                Range each = what == 0 ? hour.carbohydrate() : what == 1 ? hour.work() : what == 2 ? hour.energy() : hour.drink();
+                low += each.low();
+                mid += each.mid();
+                high += each.high();
+            }
+            return new Range(low, mid, high);
+        }
+
+        private List<Gap> gaps() {
+            List<Gap> out = new ArrayList<>();
+            List<Double> places = day.fillings();
+            for (int i = 1; i < places.size(); i++) {
+                if (places.get(i) - places.get(i - 1) > 1) {
+                    out.add(new Gap(places.get(i - 1), places.get(i), day.water(places.get(i - 1), places.get(i))));
+                }
+            }
+            return out;
+        }
+    }
+}

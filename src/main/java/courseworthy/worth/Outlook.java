@@ -1,0 +1,24 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import java.util.List;
+
+/**
+ * What a call means for the day: what to set, when to be where, and what changes if the forecast turns.
+ *
+ * @param pressures  null where the call was not surveyed
+ * @param suspension null where the bike has none
+ * @param plan       null where the call was not surveyed
+ * @param otherwise  second calls; empty where the forecast states no other
+ */
+public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise) {
+
+    public Outlook {
+        otherwise = List.copyOf(otherwise);
+    }
+
+    public static Outlook of(Call call, List<PlanB> otherwise) {
+        boolean surveyed = call.demands().estimated() != null;
+        return new Outlook(surveyed ? Pressures.of(call) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise);
+    }
+}

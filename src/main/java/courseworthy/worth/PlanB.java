@@ -1,0 +1,118 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.demand.OnTheDay;
+import courseworthy.ride.Range;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What changes if the forecast turns.
+ *
+ * @param turns  what it may turn to, in words
+ * @param time   of the day then, riding and stopping, s
+ * @param lines  the decisions that differ, in the order of the catalogue
+ */
+public record PlanB(String turns, Range time, List<Line> lines) {
+
+    /** The bike stands in the line-up so long before the start, s (practice). */
+    public static final double LINED_UP = 20 * 60;
+    private static final double MIN = 60;
+    private static final double HOUR = 3600;
+
+    public PlanB {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One decision that differs.
+     *
+     * @param topic   name
+     * @param first   the call as it stands
+     * @param second  the call then
+     * @param change  what is changed for it, a word of the event's {@code time to change}
+     * @param takes   work and waiting together, s
+     * @param written whether that time was written; else it is an estimate
+     * @param latest  the last moment to begin, s from the start, so below 0
+     */
+    public record Line(String topic, String first, String second, String change, double takes, boolean written, double latest) {
+    }
+
+    /**
+     * Compares two calls.
+     *
+     * @param turns  what the day may turn to, in words
+     * @param first  the call
+     * @param second the call then
+     */
+    public static PlanB of(String turns, Call first, Call second) {
+        List<Line> lines = new ArrayList<>();
+        for (Decision decision : first.decisions()) {
+            Decision other = second.on(decision.topic());
+            if (!decision.text().equals(other.text())) {
+                lines.add(line(decision, other, first));
+            }
+        }
+        return new PlanB(turns, second.demands().estimated().estimate().total(), lines);
+    }
+
+    private static Line line(Decision decision, Decision other, Call call) {
+        String change = change(decision.topic());
+        OnTheDay day = call.demands().estimated().day();
+        Double written = day.changes().get(change);
+        double takes = written != null ? written : takes(change, call);
+        return new Line(decision.topic().name(), decision.text(), other.text(), change, takes, written != null, -LINED_UP - takes);
+    }
+
+    /** What is changed for a topic. */
+    static String change(Topic topic) {
+        return switch (topic.name()) {
+            case "bike" -> "bike";
+            case "fork travel", "rear travel", "fork legs" -> "fork and rear travel";
+            case "front sag", "rear sag", "rebound", "compression", "lockout" -> "suspension settings";
+            case "seatpost", "dropper stroke" -> "seatpost";
+            case "front tyre pressure", "rear tyre pressure" -> "pressure";
+            case "front rim material", "rear rim material", "front rim depth", "rear rim depth", "front rim inner width",
+                 "rear rim inner width" -> "wheels";
+            case "chainrings", "easiest gear", "hardest gear", "largest step" -> "gears";
+            case "bar width", "bar height", "aero extensions" -> "cockpit";
+            case "saddle", "pedals", "shoes", "grips or tape" -> "contact points";
+            case "gloves", "clothing", "eyewear", "helmet" -> "clothing";
+            case "power meter", "navigation", "battery reserve" -> "electronics";
+            case "lights", "light run time" -> "lights";
+            case "front rotor", "rear rotor", "pad compound", "pad thickness" -> "brakes";
+            case "lubricant", "chain", "cassette", "sealant age", "cables or batteries" -> "upkeep";
+            case "water", "water carrier", "food", "plugs", "tube", "inflation", "tools", "spares", "mudguard", "emergency kit" -> "carry";
+            default -> "tyres";
+        };
+    }
+
+    /**
+     * How long a change takes someone who has done it before, parts and tools at hand, s (estimates, common practice, no source). Fresh sealant
+     * wants a night to find its leaks, a chain its lubricant a night to creep in or set, new pads a ride to bed in.
+     */
+    private static double takes(String change, Call call) {
+        return switch (change) {
+            case "bike" -> 60 * MIN;
+            case "fork and rear travel" -> 3 * HOUR;
+            case "tyres" -> 45 * MIN + (sealed(call) ? 12 * HOUR : 0);
+            case "gears" -> 45 * MIN;
+            case "brakes" -> 60 * MIN;
+            case "upkeep" -> 30 * MIN + 8 * HOUR;
+            case "cockpit" -> 30 * MIN;
+            case "seatpost", "contact points" -> 20 * MIN;
+            case "wheels", "electronics" -> 15 * MIN;
+            case "pressure" -> 5 * MIN;
+            default -> 10 * MIN;
+        };
+    }
+
+    private static boolean sealed(Call call) {
+        Topic sealant = Topics.of("rear sealant");
+        Long value = call.on(sealant).value();
+        return value != null && sealant.text(value).equals("yes");
+    }
+}

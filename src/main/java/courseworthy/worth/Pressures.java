@@ -1,0 +1,154 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MountedWidth;
+import courseworthy.demand.OnTheDay;
+import courseworthy.demand.TyrePressure;
+import courseworthy.demand.Value;
+import courseworthy.ride.BikeKind;
+import courseworthy.ride.Range;
+import courseworthy.topic.Topics;
+
+/**
+ * Both tyres' pressures: what to set, where it is pumped, the range worth trying, and what to do if it turns wet.
+ *
+ * @param front      null where it is not decided
+ * @param rear       null where it is not decided
+ * @param start      temperature and height of the start, what is known of them
+ * @param pumped     temperature and height where they are pumped
+ * @param pumpedKnown whether that was written; else it is taken to be the start
+ */
+public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place start, OnTheDay.Place pumped, boolean pumpedKnown) {
+
+    /** Of the reference, on wet ground (practice; as the house's own row on wet ground has it). */
+    private static final double IN_THE_WET = 0.95;
+
+    static Pressures of(Call call) {
+        OnTheDay day = call.demands().estimated().day();
+        OnTheDay.Place start = day.startPlace();
+        OnTheDay.Place written = day.pumped();
+        OnTheDay.Place pumped = written == null ? start : new OnTheDay.Place(written.temperature() == null ? start.temperature()
+                : written.temperature(), written.height() == null ? start.height() : written.height());
+        Pressures places = new Pressures(null, null, start, pumped, written != null);
+        return new Pressures(places.setting(call, true), places.setting(call, false), start, pumped, written != null);
+    }
+
+    private TyreSetting setting(Call call, boolean front) {
+        String side = front ? "front " : "rear ";
+        Decision pressure = call.on(Topics.of(side + "tyre pressure"));
+        Double width = base(call, side + "tyre width");
+        Range reference = range(call.demands(), front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE);
+        Range floor = range(call.demands(), front ? Measure.FRONT_PRESSURE_FLOOR : Measure.REAR_PRESSURE_FLOOR);
+        if (pressure.value() == null || width == null || reference == null || floor == null) {
+            return null;
+        }
+        double decided = pressure.topic().resolution().base(pressure.value());
+        Double ceiling = ceiling(pressure);
+        Double rim = base(call, side + "rim inner width");
+        Range mounted = rim == null || rim >= width ? null : MountedWidth.of(width, rim);
+        double pump = TyreSetting.rounded(elsewhere(decided, pumped));
+        boolean capped = ceiling != null && pump > ceiling;
+        return new TyreSetting(front, load(call, front), width, mounted, rim == null ? 0 : rim, TyrePressure.measured(width, offRoad(call)),
+                decided, capped ? TyreSetting.roundedDown(ceiling) : pump, worth(decided, reference, floor.mid(), ceiling, width, mounted),
+                floor.mid(), ceiling, wet(call, decided, reference.mid(), floor.mid()), capped, most(call, decided));
+    }
+
+    private double elsewhere(double decided, OnTheDay.Place place) {
+        return elsewhere(decided, place.temperature(), place.height());
+    }
+
+    /** What is not known of either place is taken to be alike. */
+    private double elsewhere(double decided, Double temperature, Double height) {
+        boolean heat = start.temperature() != null && temperature != null;
+        boolean high = start.height() != null && height != null;
+        return Gauge.elsewhere(decided, heat ? start.temperature() : 15, high ? start.height() : 0, heat ? temperature : 15,
+                high ? height : 0);
+    }
+
+    /** The more of what the hottest place of the ride and its highest would make of it. */
+    private double most(Call call, double decided) {
+        double most = decided;
+        Double hottest = mid(call.demands(), Measure.HOTTEST_TEMPERATURE);
+        if (hottest != null) {
+            most = Math.max(most, elsewhere(decided, hottest, start.height()));
+        }
+        Double summit = mid(call.demands(), Measure.SUMMIT_TEMPERATURE);
+        Double highest = mid(call.demands(), Measure.HIGHEST_POINT);
+        if (summit != null && highest != null) {
+            most = Math.max(most, elsewhere(decided, summit, highest));
+        }
+        return most;
+    }
+
+    /** The reference's range, the tyre's true width counted, inside floor and ceiling and about what is decided. */
+    private static Range worth(double decided, Range reference, double floor, Double ceiling, double width, Range mounted) {
+        double less = mounted == null ? 0 : Math.max(0, 1 - TyrePressure.byWidth(width, mounted.high()));
+        double more = mounted == null ? 0 : Math.max(0, TyrePressure.byWidth(width, mounted.low()) - 1);
+        double low = decided * (1 - Math.hypot(1 - reference.low() / reference.mid(), less));
+        double high = decided * (1 + Math.hypot(reference.high() / reference.mid() - 1, more));
+        double top = ceiling == null ? high : Math.min(high, ceiling);
+        return Range.around(Math.min(decided, TyreSetting.roundedUp(Math.max(low, floor))), decided,
+                Math.max(decided, TyreSetting.roundedDown(top)));
+    }
+
+    private static Double wet(Call call, double decided, double reference, double floor) {
+        Value ground = call.demands().get(Measure.GROUND);
+        if (ground != null && Measure.GROUND.scale().text(ground.mid()).equals("wet")) {
+            return null;
+        }
+        double wet = Math.max(TyreSetting.roundedUp(floor), TyreSetting.rounded(IN_THE_WET * Math.min(reference, decided)));
+        return wet < decided - 1 ? Double.valueOf(wet) : null;
+    }
+
+    /** The tightest of the limits from above that hold. */
+    private static Double ceiling(Decision pressure) {
+        Double least = null;
+        for (Claim claim : pressure.taken()) {
+            if (claim.author().rank() == Rank.LIMIT && claim.verb() == Verb.AT_MOST) {
+                double most = pressure.topic().resolution().base(claim.value());
+                least = least == null ? most : Math.min(least, most);
+            }
+        }
+        return least;
+    }
+
+    private static Range load(Call call, boolean front) {
+        BikeKind kind = BikeKind.of(text(call, "bike"));
+        BikeKind ridden = kind == null ? call.demands().estimated().estimate().basis().kind() : kind;
+        return range(call.demands(), Measure.START_LINE_MASS).times(front ? ridden.frontShare() : 1 - ridden.frontShare());
+    }
+
+    private static boolean offRoad(Call call) {
+        Value paved = call.demands().get(Measure.PAVED_SHARE);
+        return paved == null || paved.mid() != Measure.PAVED_SHARE.scale().resolution().ticks(1.0);
+    }
+
+    private static String text(Call call, String topic) {
+        Decision decision = call.on(Topics.of(topic));
+        return decision.value() == null ? "" : decision.topic().text(decision.value());
+    }
+
+    /** What is decided, in base units; null where nothing is. */
+    static Double base(Call call, String topic) {
+        Decision decision = call.on(Topics.of(topic));
+        return decision.value() == null ? null : Double.valueOf(decision.topic().resolution().base(decision.value()));
+    }
+
+    private static Double mid(Demands demands, Measure measure) {
+        Value value = demands.get(measure);
+        return value == null ? null : Double.valueOf(measure.scale().resolution().base(value.mid()));
+    }
+
+    /** A measure in base units; null where unknown. */
+    static Range range(Demands demands, Measure measure) {
+        Value value = demands.get(measure);
+        return value == null ? null : new Range(measure.scale().resolution().base(value.low()),
+                measure.scale().resolution().base(value.mid()), measure.scale().resolution().base(value.high()));
+    }
+}

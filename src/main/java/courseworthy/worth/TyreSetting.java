@@ -1,0 +1,47 @@
+package courseworthy.worth;
+
+import courseworthy.ride.Range;
+
+/**
+ * What to pump one tyre to.
+ *
+ * @param front     front or rear
+ * @param load      on the wheel at the start line, kg
+ * @param width     as mounted, m
+ * @param mounted   what a tyre marked with that width measures on the decided rim, m; null where the rim is not decided
+ * @param rim       inner width of the rim, m; 0 where not decided
+ * @param published whether the published relation holds; else practice
+ * @param start     gauge pressure at the start, Pa
+ * @param pump      what the gauge shows where it is pumped, Pa
+ * @param worth     pressures worth trying at the start, inside floor and ceiling, Pa
+ * @param floor     against rim strikes, Pa
+ * @param ceiling   the lowest limit from above, Pa; null where none is known
+ * @param wet       for wet ground, Pa; null where the ground is wet already or it would be no lower
+ * @param capped    whether the gauge at the pump was held at the ceiling
+ * @param most      the most the gauge would show on the way, Pa
+ */
+public record TyreSetting(boolean front, Range load, double width, Range mounted, double rim, boolean published, double start, double pump,
+        Range worth, double floor, Double ceiling, Double wet, boolean capped, double most) {
+
+    /** Pressures are told in steps of this, Pa: nobody's hands tell less apart. */
+    public static final double STEP = 5_000;
+    private static final double PSI = 6894.757293168;
+
+    /** Whole pounds per square inch nearest to a pressure, never above the ceiling. */
+    public long psi(double pascal) {
+        long nearest = Math.round(pascal / PSI);
+        return ceiling != null && nearest * PSI > ceiling && pascal <= ceiling ? (long) Math.floor(ceiling / PSI + 1e-9) : nearest;
+    }
+
+    static double rounded(double pascal) {
+        return Math.round(pascal / STEP) * STEP;
+    }
+
+    static double roundedDown(double pascal) {
+        return Math.floor(pascal / STEP + 1e-6) * STEP;
+    }
+
+    static double roundedUp(double pascal) {
+        return Math.ceil(pascal / STEP - 1e-6) * STEP;
+    }
+}
