@@ -39,6 +39,7 @@ import courseworthy.rulebase.House;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
 import courseworthy.worth.GearChoice;
+import courseworthy.worth.PlanB;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -220,7 +221,8 @@ public final class Courseworthy {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event)));
+        List<PlanB> otherwise = Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call);
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), otherwise));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -4,6 +4,7 @@ import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.rulebase.Untold;
+import courseworthy.worth.Outlook;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -23,10 +24,11 @@ import java.util.List;
  * @param wanted       what to write so that they can
  * @param cautions     what to mind, in sentences
  * @param checklist    what to do and when
+ * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist) {
+        List<String> cautions, Checklist checklist, Outlook outlook) {
 
     public Brief {
         decisions = List.copyOf(decisions);

@@ -30,6 +30,7 @@ public final class BriefMarkdown {
         markdown.groundWanted();
         markdown.inShort();
         markdown.call();
+        new PlanMarkdown(markdown.page, brief).all();
         markdown.leaveAlone();
         markdown.why();
         markdown.against();
@@ -202,6 +203,7 @@ public final class BriefMarkdown {
         if (!decision.why().isEmpty()) {
             page.paragraph(decision.why());
         }
+        new PlanMarkdown(page, brief).topic(decision.topic().name());
         page.heading(2, "For");
         for (Claim claim : decision.taken()) {
             claim(claim, "");

@@ -34,6 +34,7 @@ public final class BriefText {
         text.groundWanted();
         text.inShort();
         text.call();
+        new PlanText(text.page, brief).all();
         text.leaveAlone();
         text.why();
         text.against();

@@ -82,6 +82,7 @@ public final class JsonBrief {
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());
         json.strings("cautions", brief.cautions());
+        new JsonPlan(json).of(brief.outlook());
         sections(brief.checklist().sections());
     }
 

@@ -76,16 +76,16 @@ final class PlanMarkdown {
 
     private void otherwise(PlanB other) {
         page.heading(2, PlanWords.turns(other));
-        page.paragraph(PlanWords.takes(other, brief));
+        page.paragraph(PlanWords.about(other));
         if (other.lines().isEmpty()) {
             page.paragraph(PlanWords.NOTHING_DIFFERS);
             return;
         }
-        page.tableHead("Topic", "Then", "Instead of", "Last moment");
+        page.tableHead("Topic", "Then", "Instead of", "Begin by");
         for (PlanB.Line line : other.lines()) {
             page.tableRow(line.topic(), line.second(), line.first(), PlanWords.latest(line, brief.outlook().plan()));
         }
         page.gap();
-        page.emphasised(PlanWords.LAST_MOMENT);
+        page.emphasised(PlanWords.takes(other));
     }
 }

@@ -86,17 +86,18 @@ final class PlanText {
     }
 
     private void otherwise(PlanB other) {
-        page.heading(PlanWords.turns(other).toUpperCase(java.util.Locale.ROOT));
-        page.text(2, 2, PlanWords.takes(other, brief), Weight.PLAIN);
+        page.gap();
+        page.spread(PlanWords.turns(other).toUpperCase(java.util.Locale.ROOT), other.lines().isEmpty() ? "" : "begin by", Weight.BOLD);
+        page.text(2, 2, PlanWords.about(other), Weight.PLAIN);
         if (other.lines().isEmpty()) {
             page.text(2, 2, PlanWords.NOTHING_DIFFERS, Weight.PLAIN);
             return;
         }
         for (PlanB.Line line : other.lines()) {
-            page.row(line.topic(), NAME, line.second() + " instead of " + line.first(), Weight.BOLD, "", 0, Weight.PLAIN);
-            page.text(NAME + 2, NAME + 2, PlanWords.latest(line, brief.outlook().plan()), Weight.FAINT);
+            String by = PlanWords.latest(line, brief.outlook().plan());
+            page.row(line.topic(), NAME, line.second() + " instead of " + line.first(), Weight.BOLD, by, by.length(), Weight.PLAIN);
         }
-        page.text(2, 2, PlanWords.LAST_MOMENT, Weight.FAINT);
+        page.text(2, 2, PlanWords.takes(other), Weight.FAINT);
     }
 
     private static String left(String text, int columns) {

@@ -118,12 +118,12 @@ final class PlanWords {
 
     /** A time from the start with its range: by the clock where the start is known. */
     static String time(DayPlan plan, Range after) {
-        if (plan.start() == null) {
-            String mid = clock(after.mid());
-            return mid + " h (" + clock(after.low()) + " to " + clock(after.high()) + ")";
-        }
-        double start = plan.start();
-        return ofDay(start + after.mid()) + " (" + ofDay(start + after.low()) + " to " + ofDay(start + after.high()) + ")";
+        boolean known = plan.start() != null;
+        double start = known ? plan.start() : 0;
+        String mid = known ? ofDay(start + after.mid()) : clock(after.mid()) + " h";
+        String low = known ? ofDay(start + after.low()) : clock(after.low());
+        String high = known ? ofDay(start + after.high()) : clock(after.high());
+        return low.equals(high) ? mid : mid + " (" + low + " to " + high + ")";
     }
 
     /** A time of day, with the days after the start's where it is a later one: {@code 7:05}, {@code 1:20 next day}. */
@@ -290,18 +290,28 @@ final class PlanWords {
     }
 
     /** The time of the day then. */
-    static String takes(PlanB other, Brief brief) {
+    static String about(PlanB other) {
         return "About " + clock(other.time().mid()) + " h (" + clock(other.time().low()) + " to " + clock(other.time().high()) + ").";
     }
 
-    /** {@code tyres, 12:45 h (estimate): begin by 18:55 the day before}. */
+    /** The last moment to begin: {@code 7:05}, {@code 18:55 the day before}. */
     static String latest(PlanB.Line line, DayPlan plan) {
-        String by = plan == null || plan.start() == null ? "begin " + clock(-line.latest()) + " h before the start"
-                : "begin by " + ofDay(plan.start() + line.latest());
-        return line.change() + ", " + clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)") + ": " + by;
+        return plan == null || plan.start() == null ? clock(-line.latest()) + " h before" : ofDay(plan.start() + line.latest());
     }
 
-    static final String LAST_MOMENT = "Each last moment stands alone: changes made by one pair of hands add up. It leaves the bike in the line-up "
-            + "20 min before the start. Times are estimates of practice where not written under time to change.";
+    /** How long each change takes: {@code Takes: tyres 12:45 h (estimate)}. */
+    static String takes(PlanB other) {
+        StringBuilder out = new StringBuilder();
+        for (PlanB.Line line : other.lines()) {
+            String each = line.change() + " " + clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
+            if (out.indexOf(each) < 0) {
+                out.append(out.length() == 0 ? "Takes: " : ", ").append(each);
+            }
+        }
+        return out.append(". ").append(LAST_MOMENT).toString();
+    }
+
+    private static final String LAST_MOMENT = "Each last moment stands alone, with the bike in the line-up 20 min before the start: changes by"
+            + " one pair of hands add up. Times you know go under time to change in the event.";
     static final String NOTHING_DIFFERS = "The call stays as it is.";
 }

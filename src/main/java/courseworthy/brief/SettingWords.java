@@ -172,7 +172,7 @@ final class SettingWords {
                     + millimetres(tyre.width()) + " as mounted.");
         }
         out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
-                : "If it turns wet: leave it.");
+                : "If it turns wet: leave it; what speaks for this pressure outweighs the wet.");
         if (tyre.most() - tyre.start() > TOLD) {
             out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
                     + (tyre.ceiling() != null && tyre.most() > tyre.ceiling() + 1

@@ -29,6 +29,7 @@ public final class TopicText {
     public static String of(Brief brief, String topic, List<Flip> flips, boolean colours) {
         TopicText text = new TopicText(brief, brief.on(topic), colours);
         text.decision();
+        new PlanText(text.page, brief).topic(topic);
         text.claims();
         FlipText.add(text.page, flips);
         text.untold();

@@ -46,8 +46,11 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
      * Wallis and Podlogar (2022)). It does not go with body mass.
      */
     private static final double[][] INTAKE = {{HOUR, 0, 30}, {2.5 * HOUR, 30, 60}, {Double.MAX_VALUE, 30, 90}};
-    /** Climbs of a lap told in the short plan. */
+    /** Climbs of a lap told in the short plan: so many, with at least this share of the biggest one's rise. */
     private static final int MAIN_CLIMBS = 3;
+    private static final double MAIN_RISE = 0.25;
+    /** A last hour shorter than this is counted to the one before, s. */
+    private static final double LEFT_OVER = 900;
 
     public DayPlan {
         splits = List.copyOf(splits);
@@ -87,7 +90,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
     }
 
     /**
-     * One hour, the last cut short.
+     * One hour; the last is cut short or takes up to a quarter more.
      *
      * @param from         s from the start
      * @param to           s from the start
@@ -173,7 +176,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
             List<Ascent> climbs = day.climbs();
             for (int i = 0; i < laps; i++) {
                 for (Ascent climb : climbs) {
-                    boolean main = (i == 0 || i == laps - 1) && rank(climb, climbs) < MAIN_CLIMBS;
+                    boolean main = (i == 0 || i == laps - 1) && main(climb, climbs);
                     add(out, Kind.FOOT, i * lap + climb.foot(), i + 1, main, climb, null, null);
                     add(out, Kind.TOP, i * lap + climb.top(), i + 1, main, climb, null, null);
                 }
@@ -198,6 +201,15 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
 
         private int lapAt(double at) {
             return (int) Math.min(laps, Math.floor(at / lap) + 1);
+        }
+
+        private static boolean main(Ascent climb, List<Ascent> climbs) {
+            for (Ascent other : climbs) {
+                if (climb.rise() < MAIN_RISE * other.rise()) {
+                    return false;
+                }
+            }
+            return rank(climb, climbs) < MAIN_CLIMBS;
         }
 
         /** How many climbs rise more, earlier ones of the same rise counted. */
@@ -241,7 +253,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
         private List<Hour> hours(Range rate) {
             double whole = estimate.total().mid();
             double pauses = whole / estimate.riding().mid();
-            int count = (int) Math.max(1, Math.ceil(whole / HOUR - 1e-6));
+            int count = (int) Math.max(1, Math.ceil((whole - LEFT_OVER) / HOUR));
             double[] work = new double[count];
             double[] middle = new double[count];
             share(work, middle, pauses);
@@ -249,7 +261,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
             List<Hour> out = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 double from = i * HOUR;
-                double to = Math.min(whole, from + HOUR);
+                double to = i == count - 1 ? whole : from + HOUR;
                 double part = (to - from) / HOUR;
                 Range done = Range.within(work[i], work[i] * sure);
                 Double temperature = day.temperature((from + to) / 2 / pauses, middle[i]);
@@ -275,7 +287,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
                     work[hour] += power * (to - before);
                     before = to;
                 }
-                while (next < middle.length && after >= Math.min((next + 0.5) * HOUR, (next * HOUR + estimate.total().mid()) / 2)) {
+                while (next < middle.length && after >= (next == middle.length - 1 ? (next * HOUR + estimate.total().mid()) / 2 : (next + 0.5) * HOUR)) {
                     middle[next++] = trace.along(i);
                 }
             }

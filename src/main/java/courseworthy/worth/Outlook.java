@@ -17,8 +17,18 @@ public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, 
         otherwise = List.copyOf(otherwise);
     }
 
+    /** The call on wet ground, where one was made; else null. */
+    private static Call wet(List<PlanB> otherwise) {
+        for (PlanB other : otherwise) {
+            if (other.wet() != null) {
+                return other.wet();
+            }
+        }
+        return null;
+    }
+
     public static Outlook of(Call call, List<PlanB> otherwise) {
         boolean surveyed = call.demands().estimated() != null;
-        return new Outlook(surveyed ? Pressures.of(call) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise);
+        return new Outlook(surveyed ? Pressures.of(call, wet(otherwise)) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise);
     }
 }

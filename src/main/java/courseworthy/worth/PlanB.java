@@ -15,8 +15,9 @@ import java.util.List;
  * @param turns  what it may turn to, in words
  * @param time   of the day then, riding and stopping, s
  * @param lines  the decisions that differ, in the order of the catalogue
+ * @param wet    the call on wet ground; null where the ground is not wet then
  */
-public record PlanB(String turns, Range time, List<Line> lines) {
+public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
 
     /** The bike stands in the line-up so long before the start, s (practice). */
     public static final double LINED_UP = 20 * 60;
@@ -56,7 +57,7 @@ public record PlanB(String turns, Range time, List<Line> lines) {
                 lines.add(line(decision, other, first));
             }
         }
-        return new PlanB(turns, second.demands().estimated().estimate().total(), lines);
+        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, Pressures.wet(second) ? second : null);
     }
 
     private static Line line(Decision decision, Decision other, Call call) {
@@ -79,8 +80,8 @@ public record PlanB(String turns, Range time, List<Line> lines) {
                  "rear rim inner width" -> "wheels";
             case "chainrings", "easiest gear", "hardest gear", "largest step" -> "gears";
             case "bar width", "bar height", "aero extensions" -> "cockpit";
-            case "saddle", "pedals", "shoes", "grips or tape" -> "contact points";
-            case "gloves", "clothing", "eyewear", "helmet" -> "clothing";
+            case "saddle", "pedals", "grips or tape" -> "contact points";
+            case "gloves", "shoes", "clothing", "eyewear", "helmet" -> "clothing";
             case "power meter", "navigation", "battery reserve" -> "electronics";
             case "lights", "light run time" -> "lights";
             case "front rotor", "rear rotor", "pad compound", "pad thickness" -> "brakes";
@@ -92,7 +93,7 @@ public record PlanB(String turns, Range time, List<Line> lines) {
 
     /**
      * How long a change takes someone who has done it before, parts and tools at hand, s (estimates, common practice, no source). Fresh sealant
-     * wants a night to find its leaks, a chain its lubricant a night to creep in or set, new pads a ride to bed in.
+     * wants a night to find its leaks, a chain its lubricant a night to creep in or set, new pads a ride to bed in, a battery to charge.
      */
     private static double takes(String change, Call call) {
         return switch (change) {
@@ -104,7 +105,8 @@ public record PlanB(String turns, Range time, List<Line> lines) {
             case "upkeep" -> 30 * MIN + 8 * HOUR;
             case "cockpit" -> 30 * MIN;
             case "seatpost", "contact points" -> 20 * MIN;
-            case "wheels", "electronics" -> 15 * MIN;
+            case "electronics" -> 2 * HOUR;
+            case "wheels" -> 15 * MIN;
             case "pressure" -> 5 * MIN;
             default -> 10 * MIN;
         };

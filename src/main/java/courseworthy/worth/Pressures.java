@@ -1,10 +1,15 @@
 package courseworthy.worth;
 
 import courseworthy.call.Call;
+import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
+import courseworthy.claim.Where;
 import courseworthy.decision.Decision;
+import courseworthy.decision.Settling;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MountedWidth;
@@ -14,6 +19,8 @@ import courseworthy.demand.Value;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Both tyres' pressures: what to set, where it is pumped, the range worth trying, and what to do if it turns wet.
@@ -26,20 +33,23 @@ import courseworthy.topic.Topics;
  */
 public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place start, OnTheDay.Place pumped, boolean pumpedKnown) {
 
-    /** Of the reference, on wet ground (practice; as the house's own row on wet ground has it). */
+    /** What the shipped row on wet ground prefers, of the reference. */
     private static final double IN_THE_WET = 0.95;
+    private static final Author WET_ROW = new Author("house/less-pressure-in-the-wet", Rank.HOUSE, 0, Force.SHOULD, Evidence.PRACTICE, "",
+            "In the wet a little less pressure lays more rubber on slippery ground.", new Where("rules/tyres/pressure.yaml", 0));
 
-    static Pressures of(Call call) {
+    /** @param turned the call on wet ground; null where none was made */
+    static Pressures of(Call call, Call turned) {
         OnTheDay day = call.demands().estimated().day();
         OnTheDay.Place start = day.startPlace();
         OnTheDay.Place written = day.pumped();
         OnTheDay.Place pumped = written == null ? start : new OnTheDay.Place(written.temperature() == null ? start.temperature()
                 : written.temperature(), written.height() == null ? start.height() : written.height());
         Pressures places = new Pressures(null, null, start, pumped, written != null);
-        return new Pressures(places.setting(call, true), places.setting(call, false), start, pumped, written != null);
+        return new Pressures(places.setting(call, turned, true), places.setting(call, turned, false), start, pumped, written != null);
     }
 
-    private TyreSetting setting(Call call, boolean front) {
+    private TyreSetting setting(Call call, Call turned, boolean front) {
         String side = front ? "front " : "rear ";
         Decision pressure = call.on(Topics.of(side + "tyre pressure"));
         Double width = base(call, side + "tyre width");
@@ -49,14 +59,14 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
             return null;
         }
         double decided = pressure.topic().resolution().base(pressure.value());
-        Double ceiling = ceiling(pressure);
+        Double ceiling = atMost(pressure, true);
         Double rim = base(call, side + "rim inner width");
         Range mounted = rim == null || rim >= width ? null : MountedWidth.of(width, rim);
         double pump = TyreSetting.rounded(elsewhere(decided, pumped));
         boolean capped = ceiling != null && pump > ceiling;
         return new TyreSetting(front, load(call, front), width, mounted, rim == null ? 0 : rim, TyrePressure.measured(width, offRoad(call)),
-                decided, capped ? TyreSetting.roundedDown(ceiling) : pump, worth(decided, reference, floor.mid(), ceiling, width, mounted),
-                floor.mid(), ceiling, wet(call, decided, reference.mid(), floor.mid()), capped, most(call, decided));
+                decided, capped ? TyreSetting.roundedDown(ceiling) : pump, worth(pressure, reference, floor.mid(), width, mounted),
+                floor.mid(), ceiling, wetter(call, turned, pressure, reference.mid()), capped, most(call, decided));
     }
 
     private double elsewhere(double decided, OnTheDay.Place place) {
@@ -86,31 +96,52 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
         return most;
     }
 
-    /** The reference's range, the tyre's true width counted, inside floor and ceiling and about what is decided. */
-    private static Range worth(double decided, Range reference, double floor, Double ceiling, double width, Range mounted) {
+    /** As uncertain as the reference is, the tyre's true width counted, about what is decided and inside every bound on it. */
+    private static Range worth(Decision pressure, Range reference, double floor, double width, Range mounted) {
+        double decided = pressure.topic().resolution().base(pressure.value());
         double less = mounted == null ? 0 : Math.max(0, 1 - TyrePressure.byWidth(width, mounted.high()));
         double more = mounted == null ? 0 : Math.max(0, TyrePressure.byWidth(width, mounted.low()) - 1);
         double low = decided * (1 - Math.hypot(1 - reference.low() / reference.mid(), less));
         double high = decided * (1 + Math.hypot(reference.high() / reference.mid() - 1, more));
-        double top = ceiling == null ? high : Math.min(high, ceiling);
+        Double most = atMost(pressure, false);
+        double top = most == null ? high : Math.min(high, most);
         return Range.around(Math.min(decided, TyreSetting.roundedUp(Math.max(low, floor))), decided,
                 Math.max(decided, TyreSetting.roundedDown(top)));
     }
 
-    private static Double wet(Call call, double decided, double reference, double floor) {
-        Value ground = call.demands().get(Measure.GROUND);
-        if (ground != null && Measure.GROUND.scale().text(ground.mid()).equals("wet")) {
+    /**
+     * The pressure on wet ground: that of the call made for it, else the same claims with the wet row's among them, settled anew. Null where the
+     * ground is wet already or it would be no lower.
+     */
+    private static Double wetter(Call call, Call turned, Decision dry, double reference) {
+        if (wet(call)) {
             return null;
         }
-        double wet = Math.max(TyreSetting.roundedUp(floor), TyreSetting.rounded(IN_THE_WET * Math.min(reference, decided)));
-        return wet < decided - 1 ? Double.valueOf(wet) : null;
+        Decision wet = turned != null ? turned.on(dry.topic()) : settled(dry, reference);
+        return wet.value() == null || wet.value() >= dry.value() ? null : Double.valueOf(wet.topic().resolution().base(wet.value()));
     }
 
-    /** The tightest of the limits from above that hold. */
-    private static Double ceiling(Decision pressure) {
+    private static Decision settled(Decision dry, double reference) {
+        List<Claim> claims = new ArrayList<>(dry.taken());
+        for (Decision.Lost lost : dry.lost()) {
+            claims.add(lost.claim());
+        }
+        long value = dry.topic().resolution().ticks(IN_THE_WET * reference);
+        claims.add(Claim.of(WET_ROW, dry.topic(), Verb.PREFER, value, dry.topic().text(value), List.of()));
+        return Settling.settle(dry.topic(), claims);
+    }
+
+    /** Whether a call is for wet ground. */
+    static boolean wet(Call call) {
+        Value ground = call.demands().get(Measure.GROUND);
+        return ground != null && Measure.GROUND.scale().text(ground.mid()).equals("wet");
+    }
+
+    /** The tightest of the bounds from above that hold; null where there is none. */
+    private static Double atMost(Decision pressure, boolean limits) {
         Double least = null;
         for (Claim claim : pressure.taken()) {
-            if (claim.author().rank() == Rank.LIMIT && claim.verb() == Verb.AT_MOST) {
+            if (claim.verb() == Verb.AT_MOST && (claim.author().rank() == Rank.LIMIT || !limits)) {
                 double most = pressure.topic().resolution().base(claim.value());
                 least = least == null ? most : Math.min(least, most);
             }

@@ -1,0 +1,71 @@
+package courseworthy;
+
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.course.Course;
+import courseworthy.demand.Survey;
+import courseworthy.event.Event;
+import courseworthy.event.Event.Forecast;
+import courseworthy.rider.Bike;
+import courseworthy.rider.Rider;
+import courseworthy.rulebase.Rules;
+import courseworthy.worth.PlanB;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Surveys and calls anew for each day that the forecast says may come instead; where it says none, does nothing. */
+final class Otherwise {
+
+    private Otherwise() {
+    }
+
+    /** What is ridden, as read. */
+    record Ride(Course course, Rider rider, Event event, Bike bike) {
+    }
+
+    static List<PlanB> of(Rules rules, Ride ride, Call call) {
+        Forecast forecast = ride.event().forecast();
+        List<PlanB> out = new ArrayList<>();
+        if (forecast.or() != null) {
+            out.add(of(rules, ride, call, forecast.or(), turns(forecast, forecast.or())));
+        }
+        if (forecast.goodTo() != null && (forecast.low() != null || forecast.high() != null)) {
+            String by = degrees(forecast.goodTo());
+            out.add(of(rules, ride, call, forecast.warmer(-forecast.goodTo()), by + " colder"));
+            out.add(of(rules, ride, call, forecast.warmer(forecast.goodTo()), by + " warmer"));
+        }
+        return out;
+    }
+
+    private static PlanB of(Rules rules, Ride ride, Call call, Forecast forecast, String turns) {
+        Event event = ride.event().with(forecast);
+        return PlanB.of(turns, call, Calling.call(rules, Survey.of(ride.course(), ride.rider(), event, ride.bike())));
+    }
+
+    /** What differs, in words. */
+    private static String turns(Forecast first, Forecast or) {
+        StringBuilder out = new StringBuilder();
+        if (or.ground() != null && !or.ground().equals(first.ground())) {
+            add(out, or.ground());
+        }
+        if (or.low() != null && !or.low().equals(first.low()) || or.high() != null && !or.high().equals(first.high())) {
+            add(out, or.low() == null ? degrees(or.high()) : or.high() == null ? degrees(or.low())
+                    : Math.round(or.low()) + " to " + degrees(or.high()));
+        }
+        if (or.wind() != null && !or.wind().equals(first.wind())) {
+            add(out, "wind " + Math.round(or.wind() * 3.6) + " km/h");
+        }
+        if (or.from() != null && !or.from().equals(first.from())) {
+            add(out, "wind from " + Math.round(or.from()) + " deg");
+        }
+        return out.length() == 0 ? "as the forecast's other says" : out.toString();
+    }
+
+    private static void add(StringBuilder out, String what) {
+        out.append(out.length() == 0 ? "" : ", ").append(what);
+    }
+
+    private static String degrees(double celsius) {
+        return Math.round(celsius) + " C";
+    }
+}
