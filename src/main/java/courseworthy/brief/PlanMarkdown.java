@@ -64,7 +64,7 @@ final class PlanMarkdown {
         page.bullet(PlanWords.carry(plan));
         page.bullet(PlanWords.light(plan, brief));
         page.gap();
-        page.tableHead("Hours", "Work", "Energy used", "Carbohydrate", "To drink", "Heat");
+        page.tableHead(PlanWords.NEEDS.toArray(new String[0]));
         for (PlanWords.Needs needs : PlanWords.needs(plan)) {
             page.tableRow(needs.hour(), needs.work(), needs.energy(), needs.food(), needs.drink(), needs.temperature());
         }

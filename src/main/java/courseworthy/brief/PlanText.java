@@ -72,7 +72,7 @@ final class PlanText {
         page.text(2, 4, PlanWords.carry(plan), Weight.PLAIN);
         page.text(2, 4, PlanWords.light(plan, brief), Weight.PLAIN);
         page.gap();
-        line("hours", "energy used", "carbohydrate", "to drink", "heat", Weight.FAINT);
+        line(PlanWords.NEEDS.get(0), PlanWords.NEEDS.get(2), PlanWords.NEEDS.get(3), PlanWords.NEEDS.get(4), PlanWords.NEEDS.get(5), Weight.FAINT);
         for (PlanWords.Needs needs : PlanWords.needs(plan)) {
             line(needs.hour(), needs.energy(), needs.food(), needs.drink(), needs.temperature(), Weight.PLAIN);
         }
@@ -82,7 +82,7 @@ final class PlanText {
     }
 
     private void line(String hour, String energy, String food, String drink, String heat, Weight weight) {
-        page.drawn(("  " + left(hour, 15) + left(energy, 22) + left(food, 17) + left(drink, 20) + heat).stripTrailing(), weight);
+        page.drawn(("  " + left(hour, 16) + left(energy, 20) + left(food, 18) + left(drink, 17) + heat).stripTrailing(), weight);
     }
 
     private void otherwise(PlanB other) {

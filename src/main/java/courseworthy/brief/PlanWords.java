@@ -38,7 +38,10 @@ final class PlanWords {
     record Place(String at, String time, String what) {
     }
 
-    /** A row of the hours. */
+    /** What stands over the hours, in the order of {@link Needs}. */
+    static final List<String> NEEDS = List.of("hours", "kJ of work", "kcal used", "g carbohydrate", "L to drink", "up to C");
+
+    /** A row of the hours, numbers with their ranges. */
     record Needs(String hour, String work, String energy, String food, String drink, String temperature) {
     }
 
@@ -161,7 +164,6 @@ final class PlanWords {
         double[] energy = new double[3];
         double[] food = new double[3];
         double[] drink = new double[3];
-        Double cold = null;
         Double hot = null;
         for (Hour hour : hours) {
             add(work, hour.work());
@@ -169,22 +171,12 @@ final class PlanWords {
             add(food, hour.carbohydrate());
             add(drink, hour.drink());
             if (hour.temperature() != null) {
-                cold = cold == null ? hour.temperature() : Double.valueOf(Math.min(cold, hour.temperature()));
                 hot = hot == null ? hour.temperature() : Double.valueOf(Math.max(hot, hour.temperature()));
             }
         }
         String name = clock(hours.get(0).from()) + " to " + clock(hours.get(hours.size() - 1).to());
-        return new Needs(name, ends(work, 1 / KJ, 10, " kJ"), ends(energy, 1 / DayPlan.KCAL, 10, " kcal"), plan.carbohydrateRate() == null
-                ? "" : ends(food, 1, 1, " g"), litres(new Range(drink[0], drink[1], drink[2])), temperature(cold, hot));
-    }
-
-    private static String temperature(Double cold, Double hot) {
-        if (cold == null) {
-            return "";
-        }
-        String low = Words.number(cold, 0);
-        String high = Words.number(hot, 0);
-        return low.equals(high) ? low + " C" : low + " to " + high + " C";
+        return new Needs(name, ends(work, 1 / KJ, 10, ""), ends(energy, 1 / DayPlan.KCAL, 10, ""), plan.carbohydrateRate() == null
+                ? "" : ends(food, 1, 1, ""), tenths(drink), hot == null ? "" : Words.number(hot, 0));
     }
 
     private static void add(double[] sum, Range range) {
@@ -208,6 +200,12 @@ final class PlanWords {
         return ends(new double[] {range.low(), range.mid(), range.high()}, factor, step, unit);
     }
 
+    private static String tenths(double[] ends) {
+        String low = Words.number(ends[0], 1);
+        String high = Words.number(ends[2], 1);
+        return Words.number(ends[1], 1) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+    }
+
     static String litres(Range litres) {
         return Figures.range(litres, 1, "L");
     }
@@ -227,7 +225,7 @@ final class PlanWords {
         out.add("To drink, by thirst: " + litres(plan.drink()) + " over the day, never more than is sweated"
                 + (plan.sweatKnown() ? "." : "; over 0.8 L an hour only where your own sweat rate is known (weigh yourself before and"
                         + " after an hour's ride)."));
-        if (plan.hours().size() > 1) {
+        if (plan.hours().get(plan.hours().size() - 1).to() > 1.5 * HOUR) {
             out.add("From an hour and a half on " + SODIUM + " are usual.");
         }
         if (hottest(plan) >= HOT) {

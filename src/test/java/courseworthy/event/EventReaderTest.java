@@ -1,6 +1,7 @@
 package courseworthy.event;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
@@ -82,6 +83,34 @@ class EventReaderTest {
         assertThat(event.bike().get("kind").describe()).isEqualTo("\"gravel\"");
     }
 
+    /** What is not written of the alternative is as in the forecast; a difference of 9 F is one of 5 C. */
+    @Test
+    void aForecastMayTurn() {
+        Event.Forecast forecast = read("forecast: {low: 9 C, high: 21 C, ground: dry, wind: 3 m/s, good to: 9 F, or: {ground: wet, high: 13 C}}\n")
+                .forecast();
+        assertThat(said()).isEmpty();
+        assertThat(forecast.goodTo()).isCloseTo(5, within(1e-9));
+        assertThat(forecast.or()).isEqualTo(new Event.Forecast(9.0, 13.0, "wet", 3.0, null, forecast.goodTo(), null));
+    }
+
+    /** A latest time of day that is not after the start's is on the next day. */
+    @Test
+    void latestTimesAreFromTheStart() {
+        Event event = read("start: 20:00\ncut-offs:\n  - {at: 50 km, by: 02:30}\n  - {at: 20 km, within: 2:15 h}\n  - {at: 10 km, by: 21:00}\n");
+        assertThat(said()).isEmpty();
+        assertThat(event.plan().cutoffs()).containsExactly(new Event.Cutoff(10_000, 3600), new Event.Cutoff(20_000, 8100),
+                new Event.Cutoff(50_000, 6.5 * 3600));
+    }
+
+    @Test
+    void whereTyresArePumpedAndHowLongChangesTake() {
+        Event event = read("pumped at: {temperature: 64.4 F, height: 420 m}\ntime to change: {tyres: 40 min, gears: 1:30 h}\n");
+        assertThat(said()).isEmpty();
+        assertThat(event.plan().pumped().temperature()).isCloseTo(18, within(1e-9));
+        assertThat(event.plan().pumped().height()).isEqualTo(420);
+        assertThat(event.plan().changes()).containsExactly(java.util.Map.entry("tyres", 2400.0), java.util.Map.entry("gears", 5400.0));
+    }
+
     @Test
     void whatIsNotWrittenIsUnknown() {
         assertThat(read("name: Some Day\n")).isEqualTo(new Event("Some Day", "e.yaml", null, null, null, null, null, null, null, null,
@@ -136,7 +165,7 @@ class EventReaderTest {
             "forecast: {wind: 300 km/h}|e.yaml:1: wind: found \"300 km/h\", expected a mean wind from 0 m/s to 50 m/s",
             "forecast: {wind from: sw}|e.yaml:1: wind from: found \"sw\", expected a direction the wind comes from, such as SW or 225 deg;Did you mean \"SW\"?",
             "forecast: {wind from: 400 deg}|e.yaml:1: wind from: found \"400 deg\", expected a direction the wind comes from, such as SW or 225 deg",
-            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from",
+            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from, good to, or",
             "support: plenty|e.yaml:1: support: found \"plenty\", expected a list of points, or none;Start each point with a dash: \"- {at: 42 km, water: yes}\".",
             "support: [{water: yes}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
             "support: [{at: 42 km}]|e.yaml:1: support: found a point that offers nothing, expected water, food or bag;Add what there is, such as \"water: yes\".",
@@ -148,6 +177,19 @@ class EventReaderTest {
             "rules: {helmets: required}|e.yaml:1: helmets: found an unknown key, expected one of: edition, aero extensions, tyre width, lights, mudguards, outside help, kit",
             "start height: 12 km|e.yaml:1: start height: found \"12 km\", expected a height from -450 m to 9000 m",
             "bike: gravel|e.yaml:1: bike: found \"gravel\", expected a block of keys",
+            "forecast: {good to: 0 C}|e.yaml:1: good to: found \"0 C\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
+            "forecast: {good to: often}|e.yaml:1: good to: found \"often\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
+            "forecast: {or: wet}|e.yaml:1: or: found \"wet\", expected a block of keys",
+            "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {ground: wet, high: 12 C}",
+            "forecast: {or: {or: {ground: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, ground, wind, wind from",
+            "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not written in the alternative is as in the forecast: write both low and high.",
+            "cut-offs: [{at: 33 km}]|e.yaml:1: cut-offs: found a point without a latest time, expected by or within;Write \"by: 12:30\", or \"within: 4:30 h\" from the start.",
+            "cut-offs: [{within: 3 h}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
+            "cut-offs: [{at: 33 km, by: 11:15}]|e.yaml:1: by: found \"11:15\", expected a time of day only where the start is known;Add a line \"start: 08:00\", or write \"within: 4:30 h\" from the start.",
+            "cut-offs: [{at: 33 km, by: noon}]|e.yaml:1: by: found \"noon\", expected a time of day as HH:MM, such as 07:30",
+            "pumped at: home|e.yaml:1: pumped at: found \"home\", expected a block of keys",
+            "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
+            "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
             "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, laps, aim, cut-off, group share, "
                     + "forecast, support, rules, start height, cut-offs, pumped at, time to change, bike;Did you mean \"laps\"?"})
     void aSlipIsSaidInFull(String text, String message) {

@@ -197,7 +197,7 @@ class SchemasTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"mass: 70", "mass: 70 W", "skill: pro", "races a year: 2.5", "power: [{for: 20 min}]", "bike: {kind: tandem}",
-        "bike: {hookless: 1}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
+        "bike: {hookless: 1}", "bike: {rebound clicks: 0}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
     void aWrongRiderIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("rider", text);
     }
@@ -205,7 +205,8 @@ class SchemasTest {
     @ParameterizedTest
     @ValueSource(strings = {"role: commute", "date: 9 May", "start: 7:30", "laps: 0", "forecast: {ground: icy}", "forecast: {wind: 3 m}",
         "forecast: {wind from: NNNW}", "support: [{water: yes}]", "support: [{at: 4 km}]", "rules: {tyre width: 45 mm}",
-        "rules: {lights: yes}", "day: x"})
+        "rules: {lights: yes}", "day: x", "forecast: {or: wet}", "forecast: {or: {or: {ground: wet}}}", "cut-offs: [{at: 3 km}]",
+        "cut-offs: [{within: 3 h}]", "pumped at: home", "time to change: {tyres: soon}", "time to change: {soup: 3 min}"})
     void aWrongEventIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("event", text);
     }

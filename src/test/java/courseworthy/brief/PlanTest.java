@@ -1,0 +1,84 @@
+package courseworthy.brief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.Request;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
+
+/** What to set, the day's plan and the second call, as they are told: terminal, page and JSON agree. */
+class PlanTest {
+
+    private static final String HEATHER = "course-profiles/heather-ridge.yaml";
+    private static final String KIM = "docs/examples/riders/kim-cross-country.yaml";
+
+    private static String told(String course, String event, String rider, Format format) {
+        return new Courseworthy(Path.of(""), remark -> { }).brief(new Request(course, null, event, rider, List.of(), null, null), format, false);
+    }
+
+    static Stream<String> courses() {
+        return Stream.of("heather-ridge", "larch-common", "long-plain-330", "market-roads");
+    }
+
+    @ParameterizedTest
+    @MethodSource("courses")
+    void allThreeAgreeAndFit(String course) {
+        String profile = "course-profiles/" + course + ".yaml";
+        String event = "docs/examples/events/" + course + ".yaml";
+        String text = told(profile, event, KIM, Format.TEXT);
+        String page = told(profile, event, KIM, Format.MARKDOWN);
+        String json = told(profile, event, KIM, Format.JSON);
+        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+        assertThat(Schema.faults(json)).isEmpty();
+        JsonNode plan = Schema.tree(json).get("plan");
+        assertThat(plan.get("splits").size()).isGreaterThan(1);
+        JsonNode finish = plan.get("splits").get(plan.get("splits").size() - 1);
+        assertThat(finish.get("what").asText()).isEqualTo("finish");
+        double start = Integer.parseInt(plan.get("start").asText().substring(0, 2)) * 3600
+                + Integer.parseInt(plan.get("start").asText().substring(3)) * 60;
+        String at = PlanWords.ofDay(start + finish.get("after_s").get("value").asDouble());
+        assertThat(text).contains(at + " (").contains("finish");
+        assertThat(page).contains(at + " (");
+        String psi = Schema.tree(json).get("settings").get("front_tyre").get("gauge_psi").asText();
+        assertThat(text).contains("(" + psi + " psi)");
+        assertThat(page).contains("(" + psi + " psi)");
+    }
+
+    @Test
+    void theSecondCallIsToldOnlyWhereTheForecastMayTurn() {
+        String event = "docs/examples/events/heather-ridge.yaml";
+        assertThat(told(HEATHER, event, KIM, Format.TEXT)).contains("IF IT TURNS WET, 6 TO 13 C").contains(" instead of ");
+        assertThat(told(HEATHER, event, KIM, Format.MARKDOWN)).contains("## If it turns wet, 6 to 13 C");
+        JsonNode json = Schema.tree(told(HEATHER, event, KIM, Format.JSON));
+        assertThat(json.get("plan_b")).hasSize(1);
+        assertThat(json.get("plan_b").get(0).get("lines").size()).isPositive();
+        assertThat(told(HEATHER, null, KIM, Format.TEXT)).doesNotContain("IF IT TURNS");
+        assertThat(Schema.tree(told(HEATHER, null, KIM, Format.JSON)).get("plan_b")).isEmpty();
+    }
+
+    @Test
+    void aTopicSaysWhatToSet() {
+        String text = new Courseworthy(Path.of(""), remark -> { }).topic(
+                new Request(HEATHER, null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null), "front tyre pressure",
+                Format.TEXT, false);
+        assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.00 bar", "a\n    range of practice");
+        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void timesOfDayGoOnToTheNextAndBack() {
+        assertThat(PlanWords.ofDay(7 * 3600 + 300)).isEqualTo("7:05");
+        assertThat(PlanWords.ofDay(25.5 * 3600)).isEqualTo("1:30 next day");
+        assertThat(PlanWords.ofDay(-1800)).isEqualTo("23:30 the day before");
+        assertThat(PlanWords.ofDay(-50 * 3600)).isEqualTo("22:00, 3 days before");
+        assertThat(PlanWords.ofDay(49 * 3600)).isEqualTo("1:00, day 3");
+        assertThat(PlanWords.clock(59.9 * 60)).isEqualTo("1:00");
+    }
+}
