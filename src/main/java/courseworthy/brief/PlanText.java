@@ -61,6 +61,10 @@ final class PlanText {
         page.spread("PLAN FOR THE DAY", plan.start() == null ? "time from the start" : "start " + PlanWords.ofDay(plan.start()), Weight.BOLD);
         for (PlanWords.Place place : PlanWords.places(plan)) {
             String lead = right(place.at(), AT) + "  " + left(place.time(), TIME);
+            if (lead.length() > AT + TIME + 2) {
+                page.drawn(lead.stripTrailing(), Weight.PLAIN);
+                lead = " ".repeat(AT + TIME + 2);
+            }
             for (String line : Columns.wrap(place.what(), Columns.PAGE - AT - TIME - 2)) {
                 page.drawn((lead + line).stripTrailing(), Weight.PLAIN);
                 lead = " ".repeat(AT + TIME + 2);
