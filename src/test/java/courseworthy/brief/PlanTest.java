@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import courseworthy.Courseworthy;
 import courseworthy.Courseworthy.Format;
+import courseworthy.Progress;
 import courseworthy.Request;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,7 +68,7 @@ class PlanTest {
     void aTopicSaysWhatToSet() {
         String text = new Courseworthy(Path.of(""), remark -> { }).topic(
                 new Request(HEATHER, null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null), "front tyre pressure",
-                Format.TEXT, false);
+                Format.TEXT, false, Progress.UNSEEN);
         assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.00 bar", "a\n    range of practice");
         assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
     }
