@@ -8,98 +8,103 @@ import courseworthy.event.Event;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 
-/** What to mind with a call, each sentence with the condition on which it is shown. */
+/** What to mind with a call, each sentence with the condition on which it is said. */
 final class Cautions {
 
-    /** The call and the day that conditions look at. */
-    private record Day(Call call, Event event) {
+    private final Call call;
+    private final Event event;
+    private final List<String> said = new ArrayList<>();
 
-        boolean decided(String topic, String... words) {
-            Decision decision = call.on(Topics.of(topic));
-            if (decision.value() == null) {
-                return false;
-            }
-            return words.length == 0 || List.of(words).contains(decision.topic().text(decision.value()));
-        }
-
-        boolean known(Measure measure) {
-            return call.demands().known(measure);
-        }
-
-        /** Whether a quantity's middle is over a number in its shown unit. */
-        boolean over(Measure measure, double shown) {
-            Value value = call.demands().get(measure);
-            return value != null && measure.scale().resolution().shown(value.mid()) > shown;
-        }
-
-        boolean is(Measure measure, String word) {
-            Value value = call.demands().get(measure);
-            return value != null && measure.scale().text(value.mid()).equals(word);
-        }
-    }
-
-    private record Caution(Predicate<Day> when, String text) {
-    }
-
-    private static final List<Caution> ALL = List.of(
-            new Caution(day -> true,
-                    "Markings on a part, its maker's instructions and the event's own rules lead; this page never overrides them."),
-            new Caution(day -> day.decided("front tyre pressure") || day.decided("rear tyre pressure"),
-                    "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above 5 bar, and only"
-                            + " tyres marked for them."),
-            new Caution(day -> !day.known(Measure.LOWER_MARKING),
-                    "The pressure markings of this bike are not known here: read both tyres and both rims before you pump."),
-            new Caution(day -> !day.known(Measure.HOOKLESS),
-                    "Whether the rims are hookless is not known here: find out before you choose tyre and pressure."),
-            new Caution(day -> true,
-                    "Tighten to the torque marked on the part. Brakes, and any work you are not sure of, belong to a qualified"
-                            + " mechanic."),
-            new Caution(day -> true,
-                    "Parts of different makers, speeds or standards go together only where their makers say so."),
-            new Caution(day -> day.over(Measure.DROP_HEIGHT, 0) && !day.known(Measure.BIKE_DROP_LIMIT),
-                    "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
-                            + " what is above it."),
-            new Caution(day -> day.decided("aero extensions", "on"),
-                    "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
-                            + " brakes."),
-            new Caution(day -> day.decided("aero extensions", "on") && !day.known(Measure.AERO_EXTENSIONS_ALLOWED),
-                    "Whether the event allows aero extensions is not known here: ask before you fit them."),
-            new Caution(day -> day.decided("water"),
-                    "Drink by thirst and never more than you sweat. In heat, when ill or on medication, ask a doctor first, and stop"
-                            + " when you feel dizzy, cold or confused."),
-            new Caution(day -> !day.known(Measure.WATER_OVER_THE_HOTTEST_GAP),
-                    "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
-                            + " event's support and forecast, and carry more where in doubt."),
-            new Caution(day -> !day.known(Measure.DARK_HOURS),
-                    "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
-                            + " take a light where in doubt."),
-            new Caution(day -> !day.known(Measure.COLDEST_TEMPERATURE),
-                    "No forecast is given, so clothing is a guess: look at one for the highest point as well as the start."),
-            new Caution(day -> day.call().demands().get(Measure.KNOWN_GROUND) != null && !day.over(Measure.KNOWN_GROUND, 99),
-                    "Part of the ground is not known here and may be rougher than what is: tyres and suspension may be too light for it."),
-            new Caution(day -> day.over(Measure.HIGHEST_POINT, 2500),
-                    "Above 2500 m the air is thin: whoever is not used to it slows down, and turns round with headache or nausea."),
-            new Caution(day -> day.is(Measure.ROLE, "race") && day.event().rules().edition().isEmpty(),
-                    "The event's rules are not given here, or not their edition: read this year's before you pack."),
-            new Caution(day -> day.is(Measure.ROLE, "race") && !day.event().rules().edition().isEmpty(),
-                    "Event rules change from year to year: check that yours are still of the edition given here."),
-            new Caution(day -> day.is(Measure.ROLE, "training"),
-                    "On open roads and shared trails the local traffic law and rights of way hold, lights and bell included."));
-
-    private Cautions() {
+    private Cautions(Call call, Event event) {
+        this.call = call;
+        this.event = event;
     }
 
     /** The sentences that apply, the general ones first. */
     static List<String> of(Call call, Event event) {
-        Day day = new Day(call, event);
-        List<String> out = new ArrayList<>();
-        for (Caution caution : ALL) {
-            if (caution.when().test(day)) {
-                out.add(caution.text());
-            }
+        Cautions cautions = new Cautions(call, event);
+        cautions.onTheBike();
+        cautions.onTheDay();
+        return cautions.said;
+    }
+
+    private void onTheBike() {
+        say(true,
+                "Markings on a part, its maker's instructions and the event's own rules lead; this page never overrides them.");
+        say(decided("front tyre pressure") || decided("rear tyre pressure"),
+                "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above 5 bar, and only"
+                        + " tyres marked for them.");
+        say(!known(Measure.LOWER_MARKING),
+                "The pressure markings of this bike are not known here: read both tyres and both rims before you pump.");
+        say(!known(Measure.HOOKLESS),
+                "Whether the rims are hookless is not known here: find out before you choose tyre and pressure.");
+        say(true,
+                "Tighten to the torque marked on the part. Brakes, and any work you are not sure of, belong to a qualified"
+                        + " mechanic.");
+        say(true,
+                "Parts of different makers, speeds or standards go together only where their makers say so.");
+        say(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
+                "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
+                        + " what is above it.");
+        say(decided("aero extensions", "on"),
+                "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
+                        + " brakes.");
+        say(decided("aero extensions", "on") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
+                "Whether the event allows aero extensions is not known here: ask before you fit them.");
+    }
+
+    private void onTheDay() {
+        say(decided("water"),
+                "Drink by thirst and never more than you sweat. In heat, when ill or on medication, ask a doctor first, and stop"
+                        + " when you feel dizzy, cold or confused.");
+        say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP),
+                "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
+                        + " event's support and forecast, and carry more where in doubt.");
+        say(!known(Measure.DARK_HOURS),
+                "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
+                        + " take a light where in doubt.");
+        say(!known(Measure.COLDEST_TEMPERATURE),
+                "No forecast is given, so clothing is a guess: look at one for the highest point as well as the start.");
+        say(call.demands().get(Measure.KNOWN_GROUND) != null && !over(Measure.KNOWN_GROUND, 99),
+                "Part of the ground is not known here and may be rougher than what is: tyres and suspension may be too light for it.");
+        say(over(Measure.HIGHEST_POINT, 2500),
+                "Above 2500 m the air is thin: whoever is not used to it slows down, and turns round with headache or nausea.");
+        say(is(Measure.ROLE, "race") && event.rules().edition().isEmpty(),
+                "The event's rules are not given here, or not their edition: read this year's before you pack.");
+        say(is(Measure.ROLE, "race") && !event.rules().edition().isEmpty(),
+                "Event rules change from year to year: check that yours are still of the edition given here.");
+        say(is(Measure.ROLE, "training"),
+                "On open roads and shared trails the local traffic law and rights of way hold, lights and bell included.");
+    }
+
+    private void say(boolean when, String text) {
+        if (when) {
+            said.add(text);
         }
-        return out;
+    }
+
+    private boolean decided(String topic) {
+        return call.on(Topics.of(topic)).value() != null;
+    }
+
+    private boolean decided(String topic, String word) {
+        Decision decision = call.on(Topics.of(topic));
+        return decision.value() != null && decision.topic().text(decision.value()).equals(word);
+    }
+
+    private boolean known(Measure measure) {
+        return call.demands().known(measure);
+    }
+
+    /** Whether a quantity's middle is over a number in its shown unit. */
+    private boolean over(Measure measure, double shown) {
+        Value value = call.demands().get(measure);
+        return value != null && measure.scale().resolution().shown(value.mid()) > shown;
+    }
+
+    private boolean is(Measure measure, String word) {
+        Value value = call.demands().get(measure);
+        return value != null && measure.scale().text(value.mid()).equals(word);
     }
 }

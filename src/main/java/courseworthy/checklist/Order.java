@@ -59,12 +59,20 @@ final class Order {
         for (Entry entry : section) {
             longest.merge(block(entry), entry.needs(), Math::max);
         }
-        return Comparator.comparing((Entry e) -> !e.item().critical())
-                .thenComparing(e -> -longest.get(block(e)))
-                .thenComparing(e -> place(e.item().part()))
-                .thenComparing(e -> e.item().part())
-                .thenComparing(e -> -e.needs())
-                .thenComparing(Entry::id);
+        return new Preference(longest);
+    }
+
+    /** Critical first, then what needs longest, part by part in the order one walks round a bike. */
+    private record Preference(Map<String, Long> longest) implements Comparator<Entry> {
+        @Override
+        public int compare(Entry one, Entry other) {
+            int by = Boolean.compare(other.item().critical(), one.item().critical());
+            by = by != 0 ? by : Long.compare(longest.get(block(other)), longest.get(block(one)));
+            by = by != 0 ? by : Integer.compare(place(one.item().part()), place(other.item().part()));
+            by = by != 0 ? by : one.item().part().compareTo(other.item().part());
+            by = by != 0 ? by : Long.compare(other.needs(), one.needs());
+            return by != 0 ? by : one.id().compareTo(other.id());
+        }
     }
 
     private static int place(String part) {

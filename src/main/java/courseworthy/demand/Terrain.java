@@ -8,12 +8,10 @@ import courseworthy.course.Surface;
 import courseworthy.ride.Range;
 import courseworthy.ride.Roughness;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.function.Predicate;
+import java.util.Objects;
 
 /**
  * What the ground of the stretches asks. A share is of what is known; its low end takes all unknown ground as without, its high end as
@@ -45,22 +43,47 @@ final class Terrain {
     }
 
     private void shares(Ledger ledger) {
-        ledger.exact(Measure.KNOWN_GROUND, lengthOf(s -> isKnown(s.ground())) / length);
-        ledger.range(Measure.PAVED_SHARE, share(s -> isOf(s, Surface.Family.PAVED)));
-        ledger.range(Measure.GRAVEL_SHARE, share(s -> isOf(s, Surface.Family.FIRM, Surface.Family.GRAVEL)));
-        ledger.range(Measure.TRAIL_SHARE, share(s -> isOf(s, Surface.Family.EARTH, Surface.Family.ROCK)));
-        ledger.range(Measure.SOFT_SHARE, share(s -> isOf(s, Surface.Family.SOFT)));
-        ledger.range(Measure.LOOSE_SHARE, share(s -> loose(s.ground())));
+        ledger.exact(Measure.KNOWN_GROUND, lengthOf(Property.KNOWN, true) / length);
+        ledger.range(Measure.PAVED_SHARE, share(Property.PAVED));
+        ledger.range(Measure.GRAVEL_SHARE, share(Property.GRAVEL));
+        ledger.range(Measure.TRAIL_SHARE, share(Property.TRAIL));
+        ledger.range(Measure.SOFT_SHARE, share(Property.SOFT));
+        ledger.range(Measure.LOOSE_SHARE, share(Property.LOOSE));
+    }
+
+    /** What ground can be, cannot be, or is not known to be. */
+    private enum Property {
+        KNOWN, PAVED, GRAVEL, TRAIL, SOFT, LOOSE, SHARP_STONES, SANDY, MUD_ALWAYS, MUD_WHEN_WET, MUD_PERHAPS, STONES_TOLD, SAND_TOLD, MUD_TOLD;
+
+        /** Null where it is not known. */
+        Boolean of(Ground ground) {
+            Surface surface = ground.surface();
+            return switch (this) {
+                case KNOWN -> isKnown(ground);
+                case PAVED -> surface == null ? null : isPaved(ground);
+                case GRAVEL -> surface == null ? null : isOf(surface, Surface.Family.FIRM, Surface.Family.GRAVEL);
+                case TRAIL -> surface == null ? null : isOf(surface, Surface.Family.EARTH, Surface.Family.ROCK);
+                case SOFT -> surface == null ? null : isOf(surface, Surface.Family.SOFT, Surface.Family.SOFT);
+                case LOOSE -> loose(ground);
+                case SHARP_STONES -> sharpStones(ground);
+                case SANDY -> sandy(ground);
+                case MUD_ALWAYS -> surface == Surface.MUD;
+                case MUD_WHEN_WET -> surface != Surface.MUD && Boolean.TRUE.equals(ground.mudWhenWet());
+                case MUD_PERHAPS -> ground.mudWhenWet() == null && (surface == null || surface.family() == Surface.Family.EARTH);
+                case STONES_TOLD -> ground.sharpStones() != null;
+                case SAND_TOLD -> surface != null || ground.sand() != null;
+                case MUD_TOLD -> surface != null || ground.mudWhenWet() != null;
+            };
+        }
+
+        private static boolean isOf(Surface surface, Surface.Family one, Surface.Family other) {
+            return surface.family() == one || surface.family() == other;
+        }
     }
 
     /** Whether anything is known by which the ground can be judged. */
     static boolean isKnown(Ground ground) {
         return ground.surface() != null || ground.smoothness() != null || ground.trackGrade() != null || ground.mtbScale() != null;
-    }
-
-    private static Boolean isOf(Stretch stretch, Surface.Family... families) {
-        Surface surface = stretch.ground().surface();
-        return surface == null ? null : List.of(families).contains(surface.family());
     }
 
     static boolean isPaved(Ground ground) {
@@ -107,28 +130,42 @@ final class Terrain {
         return even || (firm || solid) && ground.smoothness() == null ? Double.valueOf(0) : null;
     }
 
-    private double lengthOf(Predicate<Stretch> which) {
+    /** The length of ground that has a property, has not (false), or is not known to have (null). */
+    private double lengthOf(Property property, Boolean whether) {
         double sum = 0;
         for (Stretch stretch : stretches) {
-            sum += which.test(stretch) ? stretch.length() : 0;
+            sum += Objects.equals(property.of(stretch.ground()), whether) ? stretch.length() : 0;
         }
         return sum;
     }
 
-    /** The share of a property of what is known, null where nothing is. */
-    private Range share(Function<Stretch, Boolean> property) {
-        return share(property, 1);
+    private boolean any(Property property) {
+        for (Stretch stretch : stretches) {
+            if (Boolean.TRUE.equals(property.of(stretch.ground()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    /** The same with the high end taking a part of the unknown as with. */
-    private Range share(Function<Stretch, Boolean> property, double unknownWith) {
-        double with = lengthOf(s -> Boolean.TRUE.equals(property.apply(s)));
-        double unknown = lengthOf(s -> property.apply(s) == null);
+    private boolean paved() {
+        for (Stretch stretch : stretches) {
+            if (!isPaved(stretch.ground())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The share of a property of what is known, null where nothing is. */
+    private Range share(Property property) {
+        double with = lengthOf(property, true);
+        double unknown = lengthOf(property, null);
         double known = length - unknown;
         if (!(known > 0)) {
             return null;
         }
-        return Range.around(with / length, with / known, (with + unknownWith * unknown) / length);
+        return Range.around(with / length, with / known, (with + unknown) / length);
     }
 
     private void roughness(Ledger ledger) {
@@ -143,11 +180,16 @@ final class Terrain {
             return;
         }
         ledger.range(Measure.ROUGHNESS, mean(rough, 1));
-        rough.sort(Comparator.comparingDouble((Rough r) -> r.number.mid()).reversed());
+        rough.sort(null);
         ledger.range(Measure.WORST_ROUGHNESS, mean(rough, WORST_PART));
     }
 
-    private record Rough(double length, Range number) {
+    /** The roughest first. */
+    private record Rough(double length, Range number) implements Comparable<Rough> {
+        @Override
+        public int compareTo(Rough other) {
+            return Double.compare(other.number.mid(), number.mid());
+        }
     }
 
     /** The mean over the first part of some ground, by length. */
@@ -189,10 +231,8 @@ final class Terrain {
     }
 
     private void sharpStones(Ledger ledger) {
-        boolean spokenOf = stretches.stream().anyMatch(s -> s.ground().sharpStones() != null);
-        boolean paved = stretches.stream().allMatch(s -> isPaved(s.ground()));
-        if (spokenOf || paved) {
-            ledger.range(Measure.SHARP_STONES, unspokenIsWithout(s -> sharpStones(s.ground())));
+        if (any(Property.STONES_TOLD) || paved()) {
+            ledger.range(Measure.SHARP_STONES, unspokenIsWithout(Property.SHARP_STONES));
         }
     }
 
@@ -207,9 +247,9 @@ final class Terrain {
     }
 
     /** A share in which ground that is not spoken of counts as without, with a small allowance at the high end. */
-    private Range unspokenIsWithout(Function<Stretch, Boolean> property) {
-        double with = lengthOf(s -> Boolean.TRUE.equals(property.apply(s)));
-        double unspoken = lengthOf(s -> property.apply(s) == null);
+    private Range unspokenIsWithout(Property property) {
+        double with = lengthOf(property, true);
+        double unspoken = lengthOf(property, null);
         return Range.around(with / length, with / length, (with + UNSPOKEN * unspoken) / length);
     }
 
@@ -222,8 +262,7 @@ final class Terrain {
     }
 
     private Range sand() {
-        boolean anything = stretches.stream().anyMatch(s -> s.ground().surface() != null || s.ground().sand() != null);
-        return anything ? unspokenIsWithout(s -> sandy(s.ground())) : null;
+        return any(Property.SAND_TOLD) ? unspokenIsWithout(Property.SANDY) : null;
     }
 
     /**
@@ -231,12 +270,12 @@ final class Terrain {
      * dry with the wet share as the high end.
      */
     private Range mud(String forecastGround) {
-        if (stretches.stream().noneMatch(s -> s.ground().surface() != null || s.ground().mudWhenWet() != null)) {
+        if (!any(Property.MUD_TOLD)) {
             return null;
         }
-        double always = lengthOf(s -> s.ground().surface() == Surface.MUD) / length;
-        double whenWet = lengthOf(s -> s.ground().surface() != Surface.MUD && Boolean.TRUE.equals(s.ground().mudWhenWet())) / length;
-        double maybe = lengthOf(Terrain::mayTurnToMud) / length;
+        double always = lengthOf(Property.MUD_ALWAYS, true) / length;
+        double whenWet = lengthOf(Property.MUD_WHEN_WET, true) / length;
+        double maybe = lengthOf(Property.MUD_PERHAPS, true) / length;
         if (forecastGround == null) {
             return new Range(always, always, always + whenWet);
         }
@@ -245,11 +284,6 @@ final class Terrain {
             case "damp" -> new Range(always, always + whenWet / 2, always + whenWet + UNSPOKEN * maybe / 2);
             default -> Range.exact(always);
         };
-    }
-
-    private static boolean mayTurnToMud(Stretch stretch) {
-        Surface surface = stretch.ground().surface();
-        return stretch.ground().mudWhenWet() == null && (surface == null || surface.family() == Surface.Family.EARTH);
     }
 
     private void singles(Ledger ledger, int laps) {

@@ -2,9 +2,6 @@ package courseworthy.rulebase;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.Predicate;
-import java.util.function.ToLongFunction;
 import org.kie.api.definition.type.ClassReactive;
 
 /** The gears that exist: chainrings and cassettes that are ridden together. */
@@ -26,6 +23,10 @@ public final class RealPairs {
      */
     record Pair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
             String cassette, Teeth teeth) {
+
+        boolean isOn(String kind, String rings) {
+            return bike.equals(kind) && chainrings.equals(rings);
+        }
     }
 
     /**
@@ -76,24 +77,32 @@ public final class RealPairs {
 
     /** The easiest gears there are on a kind of bike with one or two chainrings. */
     public Existing easiest(String bike, String chainrings) {
-        return those(p -> true, bike, chainrings, Pair::easiest, Pair::easiestTeeth);
+        Existing.Collecting out = new Existing.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.isOn(bike, chainrings)) {
+                out.add(pair.easiest(), pair.easiestTeeth());
+            }
+        }
+        return out.existing();
     }
 
     /** The hardest gears that come with an easiest gear. */
     public Existing hardest(String bike, String chainrings, long easiest) {
-        return those(p -> p.easiest() == easiest, bike, chainrings, Pair::hardest, Pair::hardestTeeth);
+        Existing.Collecting out = new Existing.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.isOn(bike, chainrings) && pair.easiest() == easiest) {
+                out.add(pair.hardest(), pair.hardestTeeth());
+            }
+        }
+        return out.existing();
     }
 
     /** The largest steps of the cassettes that give both end gears. */
     public Existing steps(String bike, String chainrings, long easiest, long hardest) {
-        return those(p -> p.easiest() == easiest && p.hardest() == hardest, bike, chainrings, Pair::step, Pair::cassette);
-    }
-
-    private Existing those(Predicate<Pair> which, String bike, String chainrings, ToLongFunction<Pair> value, Function<Pair, String> label) {
         Existing.Collecting out = new Existing.Collecting();
         for (Pair pair : pairs) {
-            if (pair.bike().equals(bike) && pair.chainrings().equals(chainrings) && which.test(pair)) {
-                out.add(value.applyAsLong(pair), label.apply(pair));
+            if (pair.isOn(bike, chainrings) && pair.easiest() == easiest && pair.hardest() == hardest) {
+                out.add(pair.step(), pair.cassette());
             }
         }
         return out.existing();

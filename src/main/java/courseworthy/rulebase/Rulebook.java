@@ -35,10 +35,12 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
      */
     public static Rulebook of(List<Sheet> house, List<Row> rider, List<Sheet> sheets, Faults faults) {
         Map<String, Row> rows = new LinkedHashMap<>();
-        house.forEach(sheet -> sheet.rows().forEach(row -> add(row, rows, faults)));
-        rider.forEach(row -> add(row, rows, faults));
+        addAll(house, rows, faults);
+        for (Row row : rider) {
+            add(row, rows, faults);
+        }
         uniqueTitles(sheets, faults);
-        sheets.forEach(sheet -> sheet.rows().forEach(row -> add(row, rows, faults)));
+        addAll(sheets, rows, faults);
         List<Sheet.LeaveOut> leftOut = new ArrayList<>();
         Set<String> gone = new LinkedHashSet<>();
         for (Sheet sheet : sheets) {
@@ -51,6 +53,14 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
         afterSomething(rows, faults);
         gone.forEach(rows::remove);
         return new Rulebook(new ArrayList<>(rows.values()), leftOut);
+    }
+
+    private static void addAll(List<Sheet> sheets, Map<String, Row> rows, Faults faults) {
+        for (Sheet sheet : sheets) {
+            for (Row row : sheet.rows()) {
+                add(row, rows, faults);
+            }
+        }
     }
 
     private static void add(Row row, Map<String, Row> rows, Faults faults) {
