@@ -39,7 +39,7 @@ import courseworthy.rulebase.House;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
 import courseworthy.worth.GearChoice;
-import courseworthy.worth.PlanB;
+import courseworthy.worth.Outlook;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -87,7 +87,7 @@ public final class Courseworthy {
     /** One topic of the brief in full, with what would change it. */
     public String topic(Request request, String topic, Format format, boolean colours, Progress progress) {
         mustBeTopic("--topic", topic);
-        Answer answer = answer(request);
+        Answer answer = answer(request, true);
         List<Flip> flips = Reasons.flips(answer.rules(), answer.call(), Topics.of(topic), progress).any();
         return switch (format) {
             case TEXT -> TopicText.of(answer.brief(), topic, flips, colours);
@@ -116,7 +116,7 @@ public final class Courseworthy {
 
     /** The checklist alone. */
     public String checklist(Request request, Format format, boolean colours) {
-        Brief brief = brief(request);
+        Brief brief = answer(request).brief();
         return switch (format) {
             case TEXT -> BriefText.checklist(brief, colours);
             case JSON -> JsonBrief.checklist(brief);
@@ -206,10 +206,15 @@ public final class Courseworthy {
     }
 
     private Brief brief(Request request) {
-        return answer(request).brief();
+        return answer(request, true).brief();
     }
 
+    /** Without what to set, the day's plan and second calls. */
     private Answer answer(Request request) {
+        return answer(request, false);
+    }
+
+    private Answer answer(Request request, boolean outlook) {
         Faults faults = new Faults();
         Inputs inputs = new Inputs(home, faults);
         Rider rider = inputs.rider(request.rider());
@@ -221,8 +226,8 @@ public final class Courseworthy {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
-        List<PlanB> otherwise = Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call);
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), otherwise));
+        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call)) : Outlook.NONE;
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -12,7 +12,6 @@ import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.rider.Rider;
 import courseworthy.worth.Outlook;
-import courseworthy.worth.PlanB;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -29,14 +28,14 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, checklist, List.of());
+        return of(course, rider, event, call, checklist, Outlook.NONE);
     }
 
-    /** @param otherwise the second calls, where the forecast states what it may turn to */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, List<PlanB> otherwise) {
+    /** @param outlook what to set, the day's plan, second calls */
+    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, Outlook.of(call, otherwise));
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook);
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

@@ -37,6 +37,9 @@ final class SettingWords {
             out.add(new Row("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
             dials(out, "Rebound", suspension.rebound(), suspension.shockRebound());
             dials(out, "Compression", suspension.compression(), suspension.shockCompression());
+            if (suspension.lockout() != null) {
+                out.add(new Row("Lockout", suspension.lockout() + lockout(suspension.lockout())));
+            }
         }
         return out;
     }
@@ -45,7 +48,7 @@ final class SettingWords {
     private static String pressure(Pressures pressures) {
         String start = both(pressures, true);
         String out = pressures.pumpedKnown() ? "pump to " + both(pressures, false) + " at " + place(pressures.pumped()) + ", for " + start
-                + " at the start" : start + ", pumped at the start";
+                + " at the start" : start + ", pumped at the start (assumed)";
         String wet = join(wet("front ", pressures.front()), wet("rear ", pressures.rear()));
         return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet + " bar");
     }
@@ -74,6 +77,11 @@ final class SettingWords {
         String heat = place.temperature() == null ? "" : Words.number(place.temperature(), 0) + " C";
         String height = place.height() == null ? "" : Words.number(place.height(), 0) + " m";
         return heat.isEmpty() ? height : height.isEmpty() ? heat : heat + " and " + height;
+    }
+
+    private static String lockout(String how) {
+        return how.equals("none") ? "" : how.equals("remote") ? ", for smooth climbs and sprints; open before each descent"
+                : ", for long smooth climbs; open before each descent";
     }
 
     private static String sag(String end, Sag sag) {
@@ -129,6 +137,11 @@ final class SettingWords {
             case "rear sag" -> sagged(out, "Rear: ", suspension.rear());
             case "rebound" -> turned(out, suspension.rebound(), suspension.shockRebound(), "rebound clicks");
             case "compression" -> turned(out, suspension.compression(), suspension.shockCompression(), "compression clicks");
+            case "lockout" -> {
+                if (suspension.lockout() != null) {
+                    out.add("Lockout: " + suspension.lockout() + lockout(suspension.lockout()) + ".");
+                }
+            }
             default -> {
                 return out;
             }
@@ -181,12 +194,20 @@ final class SettingWords {
         return out;
     }
 
+    private static String unknown(Pressures pressures) {
+        boolean heat = pressures.start().temperature() == null && pressures.pumped().temperature() != null;
+        boolean height = pressures.start().height() == null && pressures.pumped().height() != null;
+        return heat && height ? " Neither temperature nor height of the start is known, so they are not reckoned with."
+                : heat ? " The start's temperature is not known, so it is not reckoned with: write the forecast."
+                : height ? " The start's height is not known, so it is not reckoned with." : "";
+    }
+
     private static String pumped(Pressures pressures, TyreSetting tyre) {
         if (!pressures.pumpedKnown()) {
             return "Pumped at the start (assumed; pumped at in the event tells otherwise): the gauge shows the same.";
         }
         return "Pumped at " + place(pressures.pumped()) + " the gauge shows " + shown(tyre, tyre.pump()) + "; the start is at "
-                + (place(pressures.start()).isEmpty() ? "a place not known" : place(pressures.start())) + "."
+                + (place(pressures.start()).isEmpty() ? "a place not known" : place(pressures.start())) + "." + unknown(pressures)
                 + (tyre.capped() ? " More would be over the limit there: let the start have less." : "");
     }
 }

@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise) {
 
+    /** Where nobody asked. */
+    public static final Outlook NONE = new Outlook(null, null, null, List.of());
+
     public Outlook {
         otherwise = List.copyOf(otherwise);
     }
