@@ -96,15 +96,42 @@ final class Places {
     private void follow(Topic topic, Saying.Times times, long low, long high) {
         long value = first(topic, times, low);
         long worth = times.on(topic, value);
+        places.add(value);
         while (worth <= high && value <= Size.most(measure)) {
-            places.add(value);
-            value = first(topic, times, worth + 1);
-            if (times.on(topic, value) == worth) {
+            long next = next(topic, times, value, worth);
+            if (next < 0) {
                 return;
             }
+            value = next;
             worth = times.on(topic, value);
+            places.add(value);
         }
-        places.add(value);
+    }
+
+    /** The next value that makes another claim; most often it is the very next. Negative where none does. */
+    private static long next(Topic topic, Saying.Times times, long value, long worth) {
+        long step = 1;
+        while (times.on(topic, value + step) == worth) {
+            step *= 2;
+            if (step > Integer.MAX_VALUE) {
+                return -1;
+            }
+        }
+        return step == 1 ? value + 1 : firstOver(topic, times, value + step / 2, value + step, worth);
+    }
+
+    private static long firstOver(Topic topic, Saying.Times times, long notYet, long already, long worth) {
+        long low = notYet + 1;
+        long high = already;
+        while (low < high) {
+            long middle = Math.floorDiv(low + high, 2);
+            if (times.on(topic, middle) > worth) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return high;
     }
 
     /** The least value that makes a claim of at least so much; claims grow with the measure. */

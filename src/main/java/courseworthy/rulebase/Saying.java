@@ -44,6 +44,9 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
 
         private long converted(Resolution to, long value) {
             Resolution from = measure.scale().resolution();
+            if (from.equals(to) && factor.compareTo(BigDecimal.ONE) == 0) {
+                return value;
+            }
             BigDecimal base = from.unit().toBase(from.step().multiply(BigDecimal.valueOf(value))).multiply(factor);
             return to.unit().fromBase(base).divide(to.step(), 0, RoundingMode.HALF_UP).longValue();
         }
