@@ -73,7 +73,7 @@ public final class Derived {
         Value mass = demands.get(Measure.START_LINE_MASS);
         String side = front ? "front" : "rear";
         Settled width = known(settled, side + " tyre width");
-        if (kind == null || mass == null || width == null) {
+        if (kind == null || mass == null || width == null || width.value() <= 0) {
             return;
         }
         Range load = base(Measure.START_LINE_MASS, mass).times(front ? kind.frontShare() : 1 - kind.frontShare());

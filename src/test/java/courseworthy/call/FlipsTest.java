@@ -9,6 +9,8 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.Value;
 import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.Generated;
+import courseworthy.rulebase.House;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -107,6 +109,25 @@ class FlipsTest {
             flips += new TickByTick(HOUSE, Facts.of(seed).demands()).agree(measure, least, most, Topics.all());
         }
         assertThat(flips).isPositive();
+    }
+
+    /** Rules made by chance: groups in groups, several layers, ranks that overrule each other, much that is unknown. */
+    @Test
+    void itFindsWhatEveryTickFindsUnderGeneratedRules() {
+        int flips = 0;
+        for (int seed = 0; seed < Math.max(4, LONG); seed++) {
+            Generated generated = new Generated(9_000 + seed);
+            DroolsRules rules = new DroolsRules(generated.rows(60, 0), new House(List.of(), House.realPairs(), House.load().joins()));
+            Demands demands = generated.situation().demands();
+            TickByTick slow = new TickByTick(rules, demands);
+            for (Measure measure : demands.values().keySet()) {
+                if (measure.layer() == 0) {
+                    long most = Math.min(14, Size.most(measure));
+                    flips += slow.agree(measure, Math.max(-8, Places.least(measure)), most, Topics.all());
+                }
+            }
+        }
+        assertThat(flips).isGreaterThan(10);
     }
 
     @Test

@@ -26,19 +26,19 @@ import java.util.Map;
 import java.util.SplittableRandom;
 
 /** Rows and situations made by chance from a seed: conditions of every shape, several layers, much that is unknown. */
-final class Generated {
+public final class Generated {
 
     /** Quantities and thresholds lie within so many ticks, so that thresholds are met exactly often enough. */
     private static final int TICKS = 12;
 
     private final SplittableRandom chance;
 
-    Generated(long seed) {
+    public Generated(long seed) {
         this.chance = new SplittableRandom(seed);
     }
 
     /** Rows with at least so many conditions and up to three more. */
-    List<Row> rows(int count, int conditions) {
+    public List<Row> rows(int count, int conditions) {
         List<Row> out = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             out.add(row(i, conditions + chance.nextInt(4)));
@@ -159,7 +159,7 @@ final class Generated {
     }
 
     /** What is known on one day: measures with ranges, stretches and a settled value for every topic, each now and then unknown. */
-    record Situation(Demands demands, Map<Topic, Settled> settled) {
+    public record Situation(Demands demands, Map<Topic, Settled> settled) {
 
         Stage after(int layer) {
             Map<Measure, Value> known = new EnumMap<>(Measure.class);
@@ -178,7 +178,7 @@ final class Generated {
         }
     }
 
-    Situation situation() {
+    public Situation situation() {
         int gaps = 3 + chance.nextInt(20);
         Map<Measure, Value> known = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
