@@ -19,15 +19,17 @@ public final class Estimate {
 
     /** Power and what can be held for the time agree to this share; for the ends of the range less closely, the rest by its slope. */
     private static final double AGREED = 2e-4;
-    private static final double ENDS_AGREED = 5e-3;
+    private static final double ENDS_AGREED = 2e-2;
     /** Of two rides that differ by a few seconds. */
     private static final double PAIRED = 1e-6;
     private static final int MOST_ROUNDS = 40;
+    /** How fast load outgrows what can be held as power grows, to begin with. */
+    private static final double USUAL_SLOPE = 0.95;
     /** First pieces of a step, m, and how they grow; those of the thinned way. */
     private static final double FIRST = 15;
     private static final double GROWTH = 1.6;
-    private static final double THINNED_FIRST = 30;
-    private static final double THINNED_GROWTH = 2.2;
+    private static final double THINNED_FIRST = 60;
+    private static final double THINNED_GROWTH = 2.5;
 
     private final Way way;
     private final Basis basis;
@@ -88,7 +90,7 @@ public final class Estimate {
             expected = about.seconds;
             thin.air(basis.weather(), expected, basis.laps());
             thin.pace(inputs(), about.power);
-            about = held(thin, inputs(), about, PAIRED, true);
+            about = held(thin, inputs(), about, round == 0 ? ENDS_AGREED : PAIRED, true);
         }
         thin.ride(inputs(), basis.laps(), about.power * 1.01, hour(inputs()), expected, false);
         timeByPower = Math.log(thin.seconds / about.seconds) / Math.log(1.01);
@@ -195,7 +197,7 @@ public final class Estimate {
             if (Math.abs(off) < agreed || power >= most && off > 0) {
                 break;
             }
-            double slope = round == 0 ? 1 : -(off - offBefore) / Math.log(power / before);
+            double slope = round == 0 ? USUAL_SLOPE : -(off - offBefore) / Math.log(power / before);
             before = power;
             offBefore = off;
             power = Math.min(most, power * Math.exp(Math.max(-0.7, Math.min(0.7, off / Math.max(0.4, Math.min(3, slope))))));

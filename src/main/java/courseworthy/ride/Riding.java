@@ -44,21 +44,23 @@ final class Riding {
     private double[] area = new double[0];
 
     // The ride under way.
-    private final Motion motion = new Motion(Pace.WALK);
+    private final Motion motion = new Motion();
     private Inputs in;
     private boolean kept;
     private double power;
     private double most;
     private double lasting;
     private double weight;
-    private double inertia;
     private double plainArea;
+    private double[] rollingForce;
+    private double[] caps;
     private double slowest;
     private double fastest;
     private double walked;
 
     // What came of it.
     double seconds;
+    private double load;
     private double fourth;
     private double work;
     private double pedalling;
@@ -89,45 +91,58 @@ final class Riding {
         int into = 0;
         for (int i = 0; i < stepOf.length; i++) {
             lengths[i] = full.length(i);
-            while (into < way.size() - 1 && way.along(into) < full.along(i) - 0.5 * full.length(i)) {
-                into++;
-            }
+            into = into(into, full.along(i) - 0.5 * full.length(i));
             stepOf[i] = into;
         }
     }
 
-    private void cut(double first, double growth, double from, double[] turnsPerMetre) {
-        room(2 * way.size() + 16);
-        for (int s = 0; s < way.size(); s++) {
-            double gradient = way.gradient(s);
-            double flat = 1 / Math.sqrt(1 + gradient * gradient);
-            double heading = Double.isNaN(from) ? 0 : Math.cos(from - way.bearing(s));
-            double left = way.length(s);
-            double start = way.along(s) - left;
-            double piece = first;
-            while (left > 0) {
-                double next = left < 1.5 * piece ? left : piece;
-                double turnsAt = WIND_TURNS * (Math.floor((start + 1e-6) / WIND_TURNS) + 1) - start;
-                if (anyWay && turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1) {
-                    next = turnsAt;
-                }
-                if (size == length.length) {
-                    room(2 * size);
-                }
-                length[size] = next;
-                sine[size] = gradient * flat;
-                cosine[size] = flat;
-                head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
-                stretch[size] = way.stretch(s);
-                turns[size] = turnsPerMetre[stretch[size]] * next;
-                radius[size] = way.radius(s);
-                step[size] = s;
-                size++;
-                left -= next;
-                start += next;
-                piece *= growth;
-            }
+    private int into(int from, double middle) {
+        int into = from;
+        while (into < way.size() - 1 && way.along(into) < middle) {
+            into++;
         }
+        return into;
+    }
+
+    private void cut(double first, double growth, double from, double[] turnsPerMetre) {
+        room(way.size() + way.size() / 8 + 64);
+        for (int s = 0; s < way.size(); s++) {
+            cut(s, first, growth, from, turnsPerMetre);
+        }
+    }
+
+    /** One step; a method of its own, so that it is compiled early in a cold run, as are others that a loop below calls. */
+    private void cut(int s, double first, double growth, double from, double[] turnsPerMetre) {
+        double gradient = way.gradient(s);
+        double flat = 1 / Math.sqrt(1 + gradient * gradient);
+        double heading = Double.isNaN(from) ? 0 : Math.cos(from - way.bearing(s));
+        double left = way.length(s);
+        double start = way.along(s) - left;
+        double piece = first;
+        while (left > 0) {
+            double next = anyWay ? untilTheWindTurns(start, left, piece) : left < 1.5 * piece ? left : piece;
+            if (size == length.length) {
+                room(size + size / 2);
+            }
+            length[size] = next;
+            sine[size] = gradient * flat;
+            cosine[size] = flat;
+            head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
+            stretch[size] = way.stretch(s);
+            turns[size] = turnsPerMetre[stretch[size]] * next;
+            radius[size] = way.radius(s);
+            step[size] = s;
+            size++;
+            left -= next;
+            start += next;
+            piece *= growth;
+        }
+    }
+
+    private static double untilTheWindTurns(double start, double left, double piece) {
+        double next = left < 1.5 * piece ? left : piece;
+        double turnsAt = WIND_TURNS * (Math.floor((start + 1e-6) / WIND_TURNS) + 1) - start;
+        return turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1 ? turnsAt : next;
     }
 
     /** Against, across, with and across: the mean is nothing and the mean square a half, as over all directions. */
@@ -155,18 +170,25 @@ final class Riding {
         Day day = weather.day(whole);
         hourly = day != null;
         halfDensity = new double[hourly ? size * laps : size];
-        double before = 0;
-        double length = way.length() * laps;
-        for (int at = 0; at < halfDensity.length; at++) {
-            int i = at % size;
-            double still = densities.at(way.height(step[i]));
-            halfDensity[at] = 0.5 * still;
-            if (hourly) {
-                double warmer = day.temperature((before + 0.5 * this.length[i]) / length * whole, 0) - weather.temperature();
-                halfDensity[at] /= 1 + warmer / (weather.temperature() + KELVIN);
+        for (int lap = 0; lap < (hourly ? laps : 1); lap++) {
+            for (int i = 0; i < size; i++) {
+                halfDensity[lap * size + i] = halfDensity(i, densities);
+                if (hourly) {
+                    double seconds = (lap + way.along(step[i]) / way.length()) / laps * whole;
+                    halfDensity[lap * size + i] /= warmer(day, weather.temperature(), seconds);
+                }
             }
-            before += this.length[i];
         }
+    }
+
+    private double halfDensity(int i, Densities densities) {
+        int s = step[i];
+        return 0.5 * densities.at(way.height(s));
+    }
+
+    /** Absolute temperature at a time over the mean one. */
+    private static double warmer(Day day, double mean, double seconds) {
+        return (day.temperature(seconds, 0) + KELVIN) / (mean + KELVIN);
     }
 
     private static final double KELVIN = 273.15;
@@ -179,26 +201,32 @@ final class Riding {
     void pace(Inputs inputs, double uphill) {
         paceOfStep = new double[way.size()];
         pace = new double[size];
-        double guess = 6;
         for (int i = 0; i < size; i++) {
             int s = step[i];
             if (i == 0 || s != step[i - 1]) {
-                double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
-                double steady = inputs.mass * PowerBalance.GRAVITY
-                        * (inputs.rolling[stretch[i]] * cosine[i] + inputs.climbing * sine[i]) + PowerBalance.BEARING_FORCE;
-                double wind = anyWay ? 0 : inputs.wind * head[i];
-                paceOfStep[s] = Pacing.share(uphill * PowerBalance.EFFICIENCY, air, wind, steady, guess);
+                paceOfStep[s] = pace(i, inputs, uphill * PowerBalance.EFFICIENCY);
             }
             pace[i] = paceOfStep[s];
         }
+    }
+
+    private double pace(int i, Inputs inputs, double wheelPower) {
+        double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
+        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[stretch[i]] * cosine[i] + inputs.climbing * sine[i])
+                + PowerBalance.BEARING_FORCE;
+        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * head[i], steady, 6);
     }
 
     /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
     void paceAs(Riding thinned) {
         pace = new double[size];
         for (int i = 0; i < size; i++) {
-            pace[i] = thinned.paceOfStep[thinned.stepOf[step[i]]];
+            pace[i] = thinned.paceOf(step[i]);
         }
+    }
+
+    private double paceOf(int fullStep) {
+        return paceOfStep[stepOf[fullStep]];
     }
 
     /**
@@ -218,18 +246,18 @@ final class Riding {
         most = MOST_PEDALLED * hour;
         lasting = 1 / expected;
         weight = (in.mass + in.change.mass()) * PowerBalance.GRAVITY;
-        inertia = in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS;
         Gearing gears = in.change.gearing();
         slowest = gears == null ? 0 : gears.slowest();
         walked = WALKED_BELOW * slowest;
         fastest = gears == null ? Double.MAX_VALUE : gears.fastest();
+        byStretch();
         plainArea = in.change.dragArea(in.dragArea, 1) + PowerBalance.WHEEL_DRAG;
         changedAreas();
         if (keep) {
             arrival = new double[way.size() * laps];
             powers = new double[way.size() * laps];
         }
-        motion.speed = Pace.WALK;
+        motion.start(Pace.WALK, in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS);
         seconds = 0;
         fourth = 0;
         work = 0;
@@ -244,67 +272,140 @@ final class Riding {
         }
     }
 
-    private void ride(int lap, int first, int end) {
-        for (int i = first; i < end; i++) {
-            int on = stretch[i];
-            double fresh = Math.min(most, power * pace[i] * (1 + in.fade * (0.5 - Math.min(1, seconds * lasting))));
-            double cap = in.cap[on] * in.change.cap();
-            if (radius[i] < Way.STRAIGHT_RADIUS) {
-                cap = Math.min(cap, Math.sqrt(in.sideways[on] * radius[i]));
-            }
-            double steady = weight * (in.rolling[on] * in.change.rollingOn(on) * cosine[i] + in.climbing * sine[i])
-                    + PowerBalance.BEARING_FORCE;
-            double air = halfDensity[hourly ? lap * size + i : i] * in.airFactor * (area.length == 0 ? plainArea : area[i]);
-            double done = work;
-            piece(i, fresh, cap, steady, air, in.wind * head[i]);
-            if (kept) {
-                int at = lap * way.size() + step[i];
-                arrival[at] = seconds;
-                powers[at] += work - done;
-            }
+    private void byStretch() {
+        rollingForce = new double[in.rolling.length];
+        caps = new double[in.rolling.length];
+        for (int i = 0; i < caps.length; i++) {
+            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(i);
+            caps[i] = in.cap[i] * in.change.cap();
         }
     }
 
-    /** One piece, with the ground's cap, the gears and the end of riding minded. */
-    private void piece(int i, double fresh, double cap, double steady, double air, double wind) {
-        double lost = motion.speed - cap;
-        double took = 0;
-        if (lost > 0) {
-            took = lost * lost / (2 * Pace.BRAKING * motion.speed);
-            motion.speed = cap;
+    /** Rides pieces of a lap one after the other. What is usual is done here, the rest in {@link #minded}. */
+    private void ride(int lap, int first, int end) {
+        Motion m = motion;
+        double[] lengths = length;
+        double[] paces = pace;
+        double[] densities = halfDensity;
+        double[] bends = radius;
+        double[] corners = turns;
+        double[] along = cosine;
+        double[] up = sine;
+        double[] winds = head;
+        double[] rolls = rollingForce;
+        double[] limits = caps;
+        double mean = power;
+        double highest = most;
+        double per = lasting;
+        int[] on = stretch;
+        double fade = in.fade;
+        double airFactor = in.airFactor;
+        double area = plainArea;
+        boolean apart = this.area.length > 0;
+        double slope = weight * in.climbing;
+        double windSpeed = in.wind;
+        double least = Math.max(Pace.WALK, slowest);
+        double fast = fastest;
+        int shift = hourly ? lap * size : 0;
+        double now = seconds;
+        double fourths = fourth;
+        double works = work;
+        double turning = pedalling;
+        for (int i = first; i < end; i++) {
+            int s = on[i];
+            double gone = now * per;
+            double fresh = mean * paces[i] * (1 + fade * (0.5 - (gone < 1 ? gone : 1)));
+            fresh = fresh < highest ? fresh : highest;
+            double steady = rolls[s] * along[i] + slope * up[i] + PowerBalance.BEARING_FORCE;
+            double air = densities[shift + i] * airFactor * (apart ? this.area[i] : area);
+            double wind = windSpeed * winds[i];
+            double cap = bends[i] < Way.STRAIGHT_RADIUS ? inBend(i, s) : limits[s];
+            double from = m.speed();
+            double took = from > cap ? brake(cap) : 0;
+            m.ride(lengths[i], fresh * PowerBalance.EFFICIENCY, air, wind, steady);
+            double v = m.speed();
+            double pedalled = fresh;
+            double counts = fresh;
+            if (v > cap || v < least || v > fast) {
+                pedalled = minded(i, from < cap ? from : cap, fresh, cap, steady, air, wind);
+                counts = load;
+            }
+            took += m.seconds;
+            if (corners[i] > 0) {
+                took += corners[i] * Pace.turn(m.speed());
+            }
+            double square = counts * counts;
+            fourths += square * square * took;
+            works += pedalled * took;
+            turning += pedalled > 0 ? took : 0;
+            now += took;
+            if (kept) {
+                int at = lap * way.size() + step[i];
+                arrival[at] = now;
+                powers[at] += pedalled * took;
+            }
         }
-        double from = motion.speed;
+        seconds = now;
+        fourth = fourths;
+        work = works;
+        pedalling = turning;
+    }
+
+    private double inBend(int i, int on) {
+        return Math.min(caps[on], Math.sqrt(in.sideways[on] * radius[i]));
+    }
+
+    /**
+     * Minds the ground's cap, the gears and the end of riding where a piece ridden freely from a speed ran into one of them; returns the power
+     * on the pedals and leaves in {@link #load} what it counts as.
+     */
+    private double minded(int i, double from, double fresh, double cap, double steady, double air, double wind) {
         double pedalled = fresh;
-        double load = fresh;
-        motion.ride(length[i], fresh * PowerBalance.EFFICIENCY, air, wind, steady, inertia);
-        if (motion.speed > fastest && fastest < cap) {
+        double v = motion.speed();
+        load = fresh;
+        if (v > fastest && fastest < cap) {
             pedalled = spunOut(i, from, fresh, steady, air, wind);
             load = pedalled;
-        } else if (motion.speed < slowest) {
-            double asked = asked(slowest, steady, air, wind);
-            load = Math.max(fresh, Math.min(most, Math.min(asked, MOST_GROUND * fresh)));
-            pedalled = load;
-            motion.speed = from;
-            motion.ride(length[i], load * PowerBalance.EFFICIENCY, air, wind, steady, inertia);
-        }
-        if (motion.speed > cap) {
-            boolean held = from >= cap * (1 - 1e-9);
-            motion.seconds = held ? length[i] / cap : Math.max(motion.seconds, length[i] / cap);
-            motion.speed = cap;
-            pedalled = held ? Math.min(pedalled, Math.max(0, asked(cap, steady, air, wind))) : pedalled;
+        } else if (v < slowest) {
+            pedalled = Math.max(fresh, Math.min(most, Math.min(asked(slowest, steady, air, wind), MOST_GROUND * fresh)));
             load = pedalled;
-        } else if (motion.speed < Math.max(Pace.WALK, walked)) {
-            motion.speed = Pace.WALK;
-            double ridden = from > Pace.WALK ? 2 / (from + Pace.WALK) : 1 / Pace.WALK;
-            motion.seconds = Math.max(ridden * Math.min(length[i], ROLLS_OUT), 0) + Math.max(0, length[i] - ROLLS_OUT) / Pace.WALK;
+            motion.speed(from);
+            motion.ride(length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
+        }
+        v = motion.speed();
+        if (v > cap) {
+            pedalled = held(i, from, cap, pedalled, steady, air, wind);
+            load = pedalled;
+        } else if (v < Pace.WALK || v < walked) {
+            walk(i, from);
             pedalled = 0;
         }
-        took += motion.seconds + turns[i] * Pace.turn(motion.speed);
-        double square = load * load;
-        fourth += square * square * took;
-        work += pedalled * took;
-        pedalling += pedalled > 0 ? took : 0;
-        seconds += took;
+        return pedalled;
+    }
+
+    /** Brakes to a cap and returns what that takes longer than riding on, s. */
+    private double brake(double cap) {
+        double v = motion.speed();
+        motion.speed(cap);
+        return (v - cap) * (v - cap) / (2 * Pace.BRAKING * v);
+    }
+
+    /** Goes no faster than the cap and returns the power on the pedals: once the cap is reached, what holding it asks for. */
+    private double held(int i, double from, double cap, double pedalled, double steady, double air, double wind) {
+        motion.speed(cap);
+        if (from < cap * (1 - 1e-9)) {
+            motion.seconds = Math.max(motion.seconds, length[i] / cap);
+            return pedalled;
+        }
+        motion.seconds = length[i] / cap;
+        return Math.min(pedalled, Math.max(0, asked(cap, steady, air, wind)));
+    }
+
+    /** Gets off where speed has fallen to walking, and walks on. */
+    private void walk(int i, double from) {
+        double ridden = from > Pace.WALK ? Math.min(length[i], ROLLS_OUT) : 0;
+        motion.speed(Pace.WALK);
+        motion.seconds = ridden * 2 / (from + Pace.WALK) + (length[i] - ridden) / Pace.WALK;
     }
 
     /** Where the rider gets off, speed falls to walking over about this length, m. */
@@ -312,12 +413,12 @@ final class Riding {
 
     /** Beyond the highest cadence in the hardest gear the rider coasts, or pedals just enough to hold it; returns the power. */
     private double spunOut(int i, double from, double fresh, double steady, double air, double wind) {
-        motion.speed = from;
-        motion.ride(length[i], 0, air, wind, steady, inertia);
-        if (motion.speed >= fastest) {
+        motion.speed(from);
+        motion.ride(length[i], 0, air, wind, steady);
+        if (motion.speed() >= fastest) {
             return 0;
         }
-        motion.speed = fastest;
+        motion.speed(fastest);
         motion.seconds = Math.max(length[i] / fastest, Math.min(motion.seconds, length[i] * 2 / (from + fastest)));
         return Math.min(fresh, Math.max(0, asked(fastest, steady, air, wind)));
     }

@@ -30,9 +30,6 @@ public final class Way {
 
     /** A bend wider than this slows nobody, m. */
     static final double STRAIGHT_RADIUS = 60;
-    /** A bend's radius is told from how the way heads over this much before it and after it, m: shorter is the receiver's noise. */
-    private static final double ARM = 20;
-
     private static final double STRAIGHT = Math.toRadians(20);
     private static final double LOOK_ALONG = 50;
 
@@ -239,126 +236,15 @@ public final class Way {
         }
 
         Way way(boolean measured, Track track) {
-            double[] bearing = bearings(track);
-            double[] radius = measured && track != null ? radii(track) : new double[0];
+            double[] bearing = new double[size];
+            double[] radius = new double[measured && track != null ? size : 0];
+            if (track == null) {
+                Arrays.fill(bearing, Double.NaN);
+            } else {
+                new Shape(track, size, length).tell(bearing, radius);
+            }
             return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing,
                     Arrays.copyOf(stretch, size), measured, radius);
-        }
-
-        /** The heading of each step, radians clockwise from north, NaN where there is no track. */
-        private double[] bearings(Track track) {
-            double[] out = new double[size];
-            if (track == null) {
-                Arrays.fill(out, Double.NaN);
-                return out;
-            }
-            double scale = track.length() / total();
-            int piece = 0;
-            int point = 1;
-            int last = 0;
-            double before = 0;
-            for (int i = 0; i < size; i++) {
-                double middle = (before + 0.5 * length[i]) * scale;
-                before += length[i];
-                while (piece < track.pieces().size() - 1 && middle > end(track.pieces().get(piece))) {
-                    piece++;
-                    point = 1;
-                    last = 0;
-                }
-                Track.Piece on = track.pieces().get(piece);
-                while (point < on.size() - 1 && on.distance()[point] < middle) {
-                    point++;
-                }
-                out[i] = point == last ? out[i - 1] : bearing(on, point);
-                last = point;
-            }
-            return out;
-        }
-
-        /** The radius of the bend each step lies in, m; straight ones infinite. */
-        private double[] radii(Track track) {
-            double[] east = new double[size + 1];
-            double[] north = new double[size + 1];
-            places(track, east, north);
-            double[] out = new double[size];
-            int before = 0;
-            int after = 0;
-            double arm = 0;
-            double ahead = 0;
-            for (int i = 0; i < size; i++) {
-                while (arm - length[before] >= ARM) {
-                    arm -= length[before++];
-                }
-                if (i > 0) {
-                    ahead -= length[i];
-                }
-                while (after < size - 1 && ahead < ARM) {
-                    ahead += length[++after];
-                }
-                out[i] = i == before || after <= i ? Double.POSITIVE_INFINITY
-                        : radius(east[i] - east[before], north[i] - north[before], east[after + 1] - east[i + 1],
-                                north[after + 1] - north[i + 1], length[i] + 0.5 * (arm + ahead));
-                arm += length[i];
-            }
-            return out;
-        }
-
-        /** Two chords whose middles are so far apart, m; infinite where they turn by less than a bend of the widest radius would. */
-        private static double radius(double e1, double n1, double e2, double n2, double apart) {
-            double along = e1 * e2 + n1 * n2;
-            double across = Math.abs(e1 * n2 - n1 * e2);
-            if (along > 0 && across < apart / STRAIGHT_RADIUS * along) {
-                return Double.POSITIVE_INFINITY;
-            }
-            return apart / Math.max(1e-3, Math.atan2(across, along));
-        }
-
-        /** Where each step begins, and the last ends, on a plane, m. */
-        private void places(Track track, double[] east, double[] north) {
-            double scale = track.length() / total();
-            double perDegree = Math.toRadians(1) * 6_371_000;
-            double cosine = Math.cos(Math.toRadians(track.pieces().get(0).lat()[0]));
-            int piece = 0;
-            int point = 1;
-            double at = 0;
-            for (int i = 0; i <= size; i++) {
-                while (piece < track.pieces().size() - 1 && at > end(track.pieces().get(piece))) {
-                    piece++;
-                    point = 1;
-                }
-                Track.Piece on = track.pieces().get(piece);
-                while (point < on.size() - 1 && on.distance()[point] < at) {
-                    point++;
-                }
-                double from = on.distance()[point - 1];
-                double whole = on.distance()[point] - from;
-                double part = whole > 0 ? Math.max(0, Math.min(1, (at - from) / whole)) : 0;
-                double lon = on.lon()[point] - on.lon()[point - 1];
-                lon = lon > 180 ? lon - 360 : lon < -180 ? lon + 360 : lon;
-                north[i] = (on.lat()[point - 1] + part * (on.lat()[point] - on.lat()[point - 1])) * perDegree;
-                east[i] = (on.lon()[point - 1] + part * lon) * perDegree * cosine;
-                at += i < size ? length[i] * scale : 0;
-            }
-        }
-
-        private double total() {
-            double sum = 0;
-            for (int i = 0; i < size; i++) {
-                sum += length[i];
-            }
-            return sum;
-        }
-
-        private static double end(Track.Piece piece) {
-            return piece.distance()[piece.size() - 1];
-        }
-
-        /** On the tangent plane: over the short steps of a track the error is far below a degree. */
-        private static double bearing(Track.Piece piece, int point) {
-            double north = piece.lat()[point] - piece.lat()[point - 1];
-            double east = piece.lon()[point] - piece.lon()[point - 1];
-            double wrapped = east > 180 ? east - 360 : east < -180 ? east + 360 : east;
-            return Math.atan2(wrapped * Math.cos(Math.toRadians(piece.lat()[point])), north);
         }
     }
 
