@@ -4,6 +4,7 @@ import courseworthy.course.Course;
 import courseworthy.course.Line;
 import courseworthy.course.Stretch;
 import courseworthy.event.Event;
+import courseworthy.ride.Air;
 import courseworthy.ride.Basis;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.DragArea;
@@ -218,7 +219,14 @@ final class Premises {
         Event.Forecast forecast = event.forecast();
         Double mean = meanTemperature();
         return new Basis.Weather(mean == null ? TEMPERATURE : mean, startHeight(), forecast.wind() != null,
-                forecast.wind() == null ? 0 : forecast.wind(), forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from()));
+                forecast.wind() == null ? 0 : forecast.wind(), forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from()),
+                hours(), Basis.Weather.HUMIDITY, Air.STANDARD_PRESSURE);
+    }
+
+    /** The temperature by the hour, where both its ends are forecast. */
+    private Basis.Hours hours() {
+        Event.Forecast forecast = event.forecast();
+        return forecast.low() == null || forecast.high() == null ? null : new Basis.Hours(start, forecast.low(), forecast.high());
     }
 
     private Double meanTemperature() {

@@ -41,30 +41,77 @@ final class Spread {
         return out;
     }
 
+    /** Where between its ends an input is worked out, from its slow to its fast end; the middle is the third. */
+    static final double[] PLACES = {-1, -0.5, 0, 0.5, 1};
+    static final int MIDDLE = 2;
+
+    /** Parts that only multiply. */
+    static final Together APART = new Together(0, 0, 1);
+
     /**
-     * The range of a result that was worked out with each input alone at its ends: between them it is taken to run along a parabola, and the
-     * parts that inputs change it by to multiply (true) or to add up (false). This stands for riding every draw; tests hold the one against
-     * the other.
+     * Two inputs that slow a ride less together than one after the other: where rolling resistance already does, the ground's cap on speed is
+     * reached less often.
      *
-     * @param mid        with all inputs in the middle
-     * @param slow       with each input at its slow end (-1)
-     * @param fast       with each input at its fast end (1)
-     * @param multiplied how the parts join
+     * @param one   an input
+     * @param other another
+     * @param both  result with both at their slow ends, over the product of their parts
      */
-    static Range range(double mid, double[] slow, double[] fast, boolean multiplied, double[][] draws) {
-        double[] results = new double[draws.length];
-        for (int i = 0; i < results.length; i++) {
-            double joined = multiplied ? 1 : 0;
-            for (int input = 0; input < slow.length; input++) {
-                double q = draws[i][input];
-                double up = fast[input] - mid;
-                double down = slow[input] - mid;
-                double change = 0.5 * q * (up - down + q * (up + down));
-                joined = multiplied ? joined * (1 + change / mid) : joined + change;
-            }
-            results[i] = multiplied ? mid * joined : mid + joined;
+    record Together(int one, int other, double both) {
+
+        double factor(double[] draw) {
+            double a = draw[one];
+            double b = draw[other];
+            return a < 0 && b < 0 && both != 1 ? 1 + a * b * (both - 1) : 1;
         }
-        return range(mid, results);
+    }
+
+    /**
+     * The range of a result that was worked out with each input alone at its ends, and half-way to them where it changes much: between these
+     * places it runs along a curve through them, and the parts that inputs change it by multiply or add up. This stands for riding every
+     * draw; tests hold the one against the other.
+     *
+     * @param mid      with all inputs in the middle
+     * @param results  by input and place; NaN where it was not worked out half-way
+     * @param together how the parts multiply; null where they add up
+     */
+    static Range range(double mid, double[][] results, Together together, double[][] draws) {
+        double[][] curves = new double[results.length][];
+        for (int input = 0; input < curves.length; input++) {
+            curves[input] = curve(mid, results[input]);
+        }
+        double[] joined = new double[draws.length];
+        for (int i = 0; i < joined.length; i++) {
+            double sum = mid;
+            for (int input = 0; input < curves.length; input++) {
+                double change = on(curves[input], draws[i][input]);
+                sum = together != null ? sum * (1 + change / mid) : sum + change;
+            }
+            sum *= together == null ? 1 : together.factor(draws[i]);
+            joined[i] = sum;
+        }
+        return range(mid, joined);
+    }
+
+    /** Coefficients of q to q⁴ of the change from the middle. */
+    private static double[] curve(double mid, double[] at) {
+        double slow = at[0] - mid;
+        double fast = at[4] - mid;
+        if (Double.isNaN(at[1])) {
+            return new double[] {(fast - slow) / 2, (fast + slow) / 2, 0, 0};
+        }
+        double halfSlow = at[1] - mid;
+        double halfFast = at[3] - mid;
+        double odd = (fast - slow) / 2;
+        double oddHalf = (halfFast - halfSlow) / 2;
+        double even = (fast + slow) / 2;
+        double evenHalf = (halfFast + halfSlow) / 2;
+        double third = (odd - 2 * oddHalf) / 0.75;
+        double fourth = (even - 4 * evenHalf) / 0.75;
+        return new double[] {odd - third, even - fourth, third, fourth};
+    }
+
+    private static double on(double[] curve, double q) {
+        return q * (curve[0] + q * (curve[1] + q * (curve[2] + q * curve[3])));
     }
 
     /** The range of results of all draws about the middle one. */

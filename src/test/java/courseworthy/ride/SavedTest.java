@@ -81,7 +81,7 @@ class SavedTest {
         Gearing wide = new Gearing(List.of(0.8, 1.2, 1.8, 2.7, 4.5), 2.1, 60, 110);
         Gearing noTop = new Gearing(List.of(0.8, 1.2, 1.8, 2.2), 2.1, 60, 100);
         Gearing hard = new Gearing(List.of(2.2, 2.7, 4.5), 2.1, 60, 110);
-        Gearing noBottom = new Gearing(List.of(3.0, 4.5), 2.1, 60, 110);
+        Gearing noBottom = new Gearing(List.of(4.5), 2.1, 60, 110);
         assertThat(estimate.saved(Change.NONE.withGearing(wide)).mid()).isCloseTo(0, within(3.0));
         assertThat(estimate.saved(Change.NONE.withGearing(noTop)).high()).isLessThan(-5);
         assertThat(estimate.saved(Change.NONE.withGearing(hard)).mid()).isLessThan(-5);
