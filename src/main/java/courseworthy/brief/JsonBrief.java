@@ -78,6 +78,7 @@ public final class JsonBrief {
         course(brief.course());
         demands(brief.demands().values());
         assumed(brief);
+        new JsonRide(json).of(brief.demands().estimated());
         decisions("decisions", decisions);
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());

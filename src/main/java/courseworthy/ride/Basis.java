@@ -37,7 +37,7 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
         /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 %. */
         public static final double HUMIDITY = 0.5;
         /** How far density may be off: pressure at sea level stays within 2 % or so of the standard's (common practice, no source). */
-        static final Range DENSITY_OFF = Range.within(1, 0.02);
+        public static final Range DENSITY_OFF = Range.within(1, 0.02);
         /**
          * Wind at a rider's height over wind at 10 m: 0.64 by the logarithmic profile at 1.2 m over open grass of 0.03 m roughness length,
          * less among trees and hedges (common practice, no source).

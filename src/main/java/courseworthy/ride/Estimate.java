@@ -486,6 +486,21 @@ public final class Estimate {
         return cap[stretchIndex];
     }
 
+    /** Sideways acceleration that bends of a stretch are taken with, m/s². */
+    public Range sideways(int stretchIndex) {
+        return sideways[stretchIndex];
+    }
+
+    /** Turns of a stretch that must be braked for, per m, as written; 0 where none are. */
+    public double turnsPerMetre(int stretchIndex) {
+        return turns[stretchIndex];
+    }
+
+    /** Number of stretches. */
+    public int stretches() {
+        return rolling.length;
+    }
+
     /** The power balance on a stretch, all inputs in the middle. */
     public PowerBalance balance(int stretchIndex) {
         return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), rolling[stretchIndex].mid());

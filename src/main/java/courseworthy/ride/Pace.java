@@ -26,7 +26,7 @@ public final class Pace {
     private static final Range UNKNOWN = new Range(8, 13, 19);
 
     /** Walking beside the bike uphill, m/s (common practice, no source: about 3.5 km/h). */
-    static final double WALK = 0.95;
+    public static final double WALK = 0.95;
     /** From this technical grade on an ordinary rider walks uphill (mtb:scale 4: "loose, boulders, dangerous hairpins"). */
     static final double WALKED_FROM = 4;
 
@@ -40,9 +40,10 @@ public final class Pace {
     private static final double WET_PAVED = 0.75;
     private static final double WET_LOOSE = 0.85;
 
-    /** Speed in a turn that must be braked for, m/s; braking and the way back to speed, m/s² (common practice, no source). */
+    /** Speed in a turn that must be braked for, m/s, and the way back to speed, m/s² (common practice, no source). */
     private static final double TURN_SPEED = 5;
-    static final double BRAKING = 3;
+    /** Braking before what must be taken slower, m/s² (common practice, no source). */
+    public static final double BRAKING = 3;
     private static final double GATHERING = 0.5;
 
     private Pace() {

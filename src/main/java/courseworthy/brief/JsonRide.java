@@ -1,0 +1,104 @@
+package courseworthy.brief;
+
+import courseworthy.demand.Estimated;
+import courseworthy.ride.Basis;
+import courseworthy.ride.Endurance;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Pace;
+import courseworthy.ride.PowerBalance;
+import courseworthy.ride.Way;
+import java.io.IOException;
+
+/** The ride estimate in a brief's JSON: what it found, and all it was worked out from, so that anyone can do so again. */
+final class JsonRide {
+
+    private final Json json;
+
+    JsonRide(Json json) {
+        this.json = json;
+    }
+
+    /** Null where no ride was estimated. */
+    void of(Estimated estimated) throws IOException {
+        if (estimated == null) {
+            json.string("ride", null);
+            return;
+        }
+        Estimate estimate = estimated.estimate();
+        json.object("ride");
+        json.range("riding_s", estimate.riding(), 1);
+        json.range("stops_s", estimate.stops(), 1);
+        json.range("total_s", estimate.total(), 1);
+        json.decimal("power_uphill_w", estimate.uphill(), 1);
+        json.decimal("power_pedalled_w", estimate.power(), 1);
+        json.decimal("power_mean_w", estimate.meanPower(), 1);
+        json.decimal("power_fourth_power_mean_w", estimate.load(), 1);
+        json.decimal("power_that_can_be_held_w", estimate.canHold(), 1);
+        inputs(estimate);
+        json.close();
+    }
+
+    private void inputs(Estimate estimate) throws IOException {
+        Basis basis = estimate.basis();
+        json.object("inputs");
+        json.decimal("laps", basis.laps(), 0);
+        json.range("mass_kg", basis.mass(), 2);
+        json.range("drag_area_m2", basis.dragArea(), 4);
+        json.range("hour_power_w", basis.hourPower(), 1);
+        json.range("share_of_hour_power_held", Endurance.share(estimate.riding().mid()), 4);
+        json.range("share_of_that_ridden", basis.intensity(), 4);
+        json.range("power_lost_by_the_end", Endurance.fade(estimate.riding().mid()), 4);
+        json.range("factor_on_gradients", basis.climbing(), 4);
+        weather(estimate, basis.weather());
+        constants();
+        stretches(estimate);
+        json.close();
+    }
+
+    private void weather(Estimate estimate, Basis.Weather weather) throws IOException {
+        json.range("wind_at_the_rider_m_s", weather.windAtRider(), 2);
+        if (Double.isNaN(weather.from())) {
+            json.string("wind_from_deg", null);
+        } else {
+            json.decimal("wind_from_deg", Math.toDegrees(weather.from()), 1);
+        }
+        json.decimal("start_height_m", weather.startHeight(), 1);
+        json.decimal("temperature_c", weather.temperature(), 1);
+        json.decimal("temperature_low_c", weather.hours() == null ? weather.temperature() : weather.hours().low(), 1);
+        json.decimal("temperature_high_c", weather.hours() == null ? weather.temperature() : weather.hours().high(), 1);
+        json.decimal("humidity", weather.humidity(), 2);
+        json.decimal("pressure_at_sea_level_kpa", weather.pressure() / 1000, 3);
+        json.decimal("density_at_the_start_kg_m3", estimate.density(), 4);
+        json.range("factor_on_density", Basis.Weather.DENSITY_OFF, 4);
+    }
+
+    private void constants() throws IOException {
+        json.decimal("gravity_m_s2", PowerBalance.GRAVITY, 5);
+        json.decimal("drive_efficiency", PowerBalance.EFFICIENCY, 5);
+        json.decimal("wheel_drag_area_m2", PowerBalance.WHEEL_DRAG, 4);
+        json.decimal("wheel_inertia_kg", PowerBalance.WHEEL_INERTIA_MASS, 4);
+        json.decimal("bearing_force_n", PowerBalance.BEARING_FORCE, 4);
+        json.decimal("bearing_force_per_speed_n_s_m", PowerBalance.BEARING_SLOPE, 4);
+        json.decimal("walking_m_s", Pace.WALK, 2);
+        json.decimal("braking_m_s2", Pace.BRAKING, 2);
+    }
+
+    private void stretches(Estimate estimate) throws IOException {
+        Way way = estimate.way();
+        json.list("stretches");
+        for (int stretch = 0; stretch < estimate.stretches(); stretch++) {
+            double length = 0;
+            for (int step = 0; step < way.size(); step++) {
+                length += way.stretch(step) == stretch ? way.length(step) : 0;
+            }
+            json.open();
+            json.decimal("length_m", length, 1);
+            json.range("rolling_resistance", estimate.rolling(stretch), 5);
+            json.range("fastest_m_s", estimate.cap(stretch), 2);
+            json.range("sideways_in_bends_m_s2", estimate.sideways(stretch), 2);
+            json.decimal("turns_per_km", 1000 * estimate.turnsPerMetre(stretch), 2);
+            json.close();
+        }
+        json.endList();
+    }
+}
