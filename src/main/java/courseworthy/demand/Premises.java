@@ -31,6 +31,9 @@ final class Premises {
     private static final Range CLIMBING_CADENCE = Range.within(60, 8);
     private static final Range HIGHEST_CADENCE = Range.within(100, 10);
     /** A cadence that is written is good to this, per minute. */
+    /** Minutes from the hiss to being back at speed. */
+    private static final Range PLUG_STOP = new Range(2, 3, 6);
+    private static final Range TUBE_STOP = new Range(5, 8, 15);
     private static final double CADENCE_KNOWN = 2;
     /** A body or bike that was weighed is good to this, kg. */
     private static final double WEIGHED = 0.5;
@@ -65,6 +68,9 @@ final class Premises {
     final Range climbingCadence;
     final Range highestCadence;
     final Range groupShare;
+    /** What a stop costs, s. */
+    final Range plugStop;
+    final Range tubeStop;
     final int skill;
     final boolean startKnown;
     /** Seconds after midnight, local. */
@@ -93,6 +99,8 @@ final class Premises {
         skill = Rider.SKILLS.indexOf(rider.skill() == null ? SKILL : rider.skill());
         assumeIf(rider.skill() == null, "skill", SKILL);
         groupShare = groupShare();
+        plugStop = stop(rider.stops().plug(), PLUG_STOP, "plug stop");
+        tubeStop = stop(rider.stops().tube(), TUBE_STOP, "tube stop");
         startKnown = event.start() != null;
         start = startKnown ? event.start().toSecondOfDay() : LIKELY_START;
     }
@@ -109,6 +117,15 @@ final class Premises {
         }
         ledger.assume(what, text(otherwise, unit, decimals));
         return otherwise;
+    }
+
+    /** In s; a stop that is written is taken as it is. */
+    private Range stop(Double written, Range minutes, String what) {
+        if (written != null) {
+            return Range.exact(written);
+        }
+        ledger.assume(what, text(minutes, "min", 0));
+        return minutes.times(60);
     }
 
     /** A range in words: {@code 75 kg (65 to 85)}. */

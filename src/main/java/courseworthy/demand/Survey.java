@@ -168,6 +168,9 @@ public final class Survey {
         if (on.rider.racesAYear() != null) {
             ledger.exact(Measure.RACES_A_YEAR, on.rider.racesAYear());
         }
+        ledger.range(Measure.PLUG_STOP, on.plugStop);
+        ledger.range(Measure.TUBE_STOP, on.tubeStop);
+        ledger.exact(Measure.LOST_GROUP, on.rider.stops().lostGroup());
         ledger.exact(Measure.USED_BAR_WIDTH, on.rider.barWidth());
     }
 

@@ -20,10 +20,11 @@ import java.util.List;
  * @param barWidth         the width the rider is used to, m
  * @param bike             the bike at hand
  * @param constraints      advice rows of the rider's own, as written; may be null
+ * @param stops            what stops cost
  */
 public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints) {
+        Node constraints, StopCosts stops) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
@@ -34,6 +35,24 @@ public record Rider(String name, String file, Double mass, Double height, Double
 
     public Rider {
         efforts = List.copyOf(efforts);
+    }
+
+    /** A rider of whom nothing is known of what stops cost. */
+    public Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill, Double climbingCadence,
+            Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike, Node constraints) {
+        this(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
+                StopCosts.UNKNOWN);
+    }
+
+    /**
+     * What a stop costs this rider, as written; null means not written.
+     *
+     * @param plug      a puncture mended with a plug, s
+     * @param tube      a puncture mended with a tube, s
+     * @param lostGroup riding on alone after it, s
+     */
+    public record StopCosts(Double plug, Double tube, Double lostGroup) {
+        public static final StopCosts UNKNOWN = new StopCosts(null, null, null);
     }
 
     /**

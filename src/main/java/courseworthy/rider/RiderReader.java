@@ -16,7 +16,7 @@ public final class RiderReader {
 
     /** The keys of a rider's file. */
     public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
-            "highest cadence", "races a year", "sweat rate", "bar width", "bike", "constraints");
+            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "bike", "constraints");
 
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
@@ -60,9 +60,10 @@ public final class RiderReader {
         if (climbing != null && highest != null && climbing >= highest) {
             fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
         }
+        Rider.StopCosts stops = stops();
         Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, fields.whole("races a year", 0, 200),
                 value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L"),
-                value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm"), bike(), constraints());
+                value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm"), bike(), constraints(), stops);
         fields.done();
         return rider;
     }
@@ -80,6 +81,14 @@ public final class RiderReader {
             fields.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
         }
         return name.strip().replace('\n', ' ');
+    }
+
+    private Rider.StopCosts stops() {
+        return new Rider.StopCosts(stop("plug stop"), stop("tube stop"), stop("lost group"));
+    }
+
+    private Double stop(String key) {
+        return value(key, Dimension.TIME, 5, 4 * HOUR, "a time from 5 s to 4 h");
     }
 
     private Bike bike() {

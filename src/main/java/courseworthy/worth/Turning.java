@@ -76,12 +76,17 @@ public final class Turning {
 
     /** How a piece is ridden in a gear. */
     Climbed climbed(Piece piece, Gear gear) {
+        return climbed(piece, gear.ratio());
+    }
+
+    /** How a piece is ridden with so many turns of the wheel for one of the crank. */
+    Climbed climbed(Piece piece, double ratio) {
         Range rolling = estimate.rolling(way.stretch(estimate.stepAt(Math.min(way.length(), piece.middle()))));
         double dragArea = estimate.basis().dragArea().mid();
         double density = estimate.density();
         Range speed = Range.of(x -> PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density), piece.power(), mass, rolling,
                 piece.gradient());
-        Range cadence = Range.of(x -> gear.cadence(x[0], x[1] * circumference), speed, CIRCUMFERENCE_OFF);
+        Range cadence = Range.of(x -> x[0] * 60 / (ratio * x[1] * circumference), speed, CIRCUMFERENCE_OFF);
         return new Climbed(piece.kind(), piece.gradient(), piece.power(), speed, cadence, torque(piece.power().mid(), cadence));
     }
 
@@ -92,7 +97,11 @@ public final class Turning {
 
     /** Speed in a gear at the rider's highest cadence, m/s. */
     Range topSpeed(Gear gear) {
-        return Range.of(x -> gear.speed(x[0], x[1] * circumference), highest, CIRCUMFERENCE_OFF);
+        return topSpeed(gear.ratio());
+    }
+
+    Range topSpeed(double ratio) {
+        return Range.of(x -> ratio * x[1] * circumference * x[0] / 60, highest, CIRCUMFERENCE_OFF);
     }
 
     /** All that rings and a cassette give here. */

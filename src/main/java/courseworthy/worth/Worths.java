@@ -1,0 +1,342 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Aero;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Estimated;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.ride.Change;
+import courseworthy.ride.DragArea;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Range;
+import courseworthy.ride.Way;
+import courseworthy.rulebase.RealPairs;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/** What the decisions of one call are worth, each worked out when it is asked for. */
+public final class Worths {
+
+    /**
+     * Drag area on extensions over that of the usual position. That one counts as upright, its drag area being above those published for
+     * upright riders (0.299 and 0.270 m²). Aero and tucked-arm over upright: 0.262 and 0.216 over 0.299 m² (Grappe, Candau, Belli, Rouillon
+     * 1997, Ergonomics 40:1299-1311); time-trial over upright: 0.211 over 0.270 m² (Defraeye, Blocken et al. 2010, J. Biomech. 43:1262, from
+     * memory). The lowest, their mean, and at the high end aero over dropped, 0.262 over 0.276 m², for a rider who sits low already.
+     */
+    private static final Range DRAG = new Range(0.216 / 0.299, (0.262 / 0.299 + 0.216 / 0.299 + 0.211 / 0.270) / 3, 0.262 / 0.276);
+    /** Clamp-on extensions with their pads, kg (practice). */
+    private static final Range EXTENSIONS_MASS = new Range(0.25, 0.40, 0.60);
+    /** On foot with a flat that cannot be mended, s (practice). */
+    private static final Range ON_FOOT = new Range(1800, 3600, 7200);
+    /** Of these less is no option, whatever it returns. */
+    private static final Set<String> NEVER_LESS = Set.of("water", "front rotor", "rear rotor");
+    /** How the next size is away: 5 mm of tyre, half a litre. */
+    private static final long TYRE_STEP = 5;
+    private static final long WATER_STEP = 5;
+
+    private final Call call;
+    private final Supplier<RealPairs> pairs;
+    private final Demands demands;
+    private final Estimated on;
+    private final Sensitivity sensitivity;
+    private Turning turning;
+    private Range lostGroup;
+
+    /**
+     * @param call  whose demands may be without an estimate; then nothing is worked out
+     * @param pairs the gears that exist, asked for only where gears are
+     */
+    public Worths(Call call, Supplier<RealPairs> pairs) {
+        this.call = call;
+        this.pairs = pairs;
+        demands = call.demands();
+        on = demands.estimated();
+        sensitivity = on == null ? null : new Sensitivity(on.estimate());
+    }
+
+    /** Whether anything can be worked out. */
+    public boolean known() {
+        return on != null;
+    }
+
+    /** What 1 kg less returns over the ride, s. */
+    public Range perKilogram() {
+        return sensitivity.perKilogram();
+    }
+
+    /** A steep piece in the easiest gear that is decided; null where either is not known. */
+    public Climbed climbed(Estimated.Kind kind) {
+        Double ratio = ratio("easiest gear");
+        Estimated.Piece piece = on.piece(kind);
+        return ratio == null || piece == null ? null : turning().climbed(piece, ratio);
+    }
+
+    /** Speed at which the hardest gear that is decided is spun out, m/s; null where none is decided. */
+    public Range topSpeed() {
+        Double ratio = ratio("hardest gear");
+        return ratio == null ? null : turning().topSpeed(ratio);
+    }
+
+    private Double ratio(String topic) {
+        Decision decision = call.on(Topics.of(topic));
+        return decision.value() == null ? null : decision.topic().resolution().base(decision.value());
+    }
+
+    private Turning turning() {
+        if (turning == null) {
+            turning = GearChoice.turning(call);
+        }
+        return turning;
+    }
+
+    /** What a decision is worth; null where nothing can be said. */
+    public Worth on(Topic topic) {
+        Decision decision = call.on(topic);
+        if (on == null || decision.value() == null) {
+            return null;
+        }
+        return switch (topic.name()) {
+            case "easiest gear", "hardest gear", "largest step" ->
+                new Worth(topic.name(), false, List.of(), null, GearChoice.of(call, pairs.get()), List.of());
+            case "aero extensions" -> new Worth(topic.name(), false, List.of(), extensions(), null, List.of(Notes.EXTENSIONS));
+            case "power meter" -> new Worth(topic.name(), false, List.of(), null, null, List.of(Notes.POWER_METER));
+            default -> parts(decision);
+        };
+    }
+
+    private Worth parts(Decision decision) {
+        Decision other = otherEnd(decision);
+        List<Alternative> alternatives = new ArrayList<>();
+        for (long value : values(decision, other)) {
+            Effect effect = effect(decision, other, value);
+            if (effect != null && !effect.none()) {
+                alternatives.add(alternative(decision, other != null, value, effect));
+            }
+        }
+        return alternatives.isEmpty() ? null : new Worth(decision.topic().name(), other != null, alternatives, null, null,
+                notes(decision.topic(), alternatives));
+    }
+
+    private static Effect effect(Decision decision, Decision other, long value) {
+        Effect one = Parts.between(decision.topic(), decision.value(), value);
+        return one == null || other == null ? one : one.alike(Parts.between(other.topic(), decision.value(), value));
+    }
+
+    /** The decision on the other wheel where it is the same, else null. */
+    private Decision otherEnd(Decision decision) {
+        String name = decision.topic().name();
+        String end = name.startsWith("front ") ? "rear " + name.substring(6) : name.startsWith("rear ") ? "front " + name.substring(5) : "";
+        Topic topic = Topics.find(end);
+        if (topic == null || Parts.between(topic, topic.standard(), topic.standard()) == null || name.endsWith("travel")) {
+            return null;
+        }
+        Decision other = call.on(topic);
+        return decision.value().equals(other.value()) ? other : null;
+    }
+
+    /** The next values either side, or the other options, that no limit rules out. */
+    private static List<Long> values(Decision decision, Decision other) {
+        Topic topic = decision.topic();
+        List<Long> out = new ArrayList<>();
+        if (topic.kind() == Topic.Kind.OPTIONS) {
+            for (long value = topic.least(); value <= topic.most(); value++) {
+                add(out, decision, other, value);
+            }
+            return out;
+        }
+        if (!NEVER_LESS.contains(topic.name())) {
+            add(out, decision, other, decision.value() - step(topic));
+        }
+        add(out, decision, other, decision.value() + step(topic));
+        return out;
+    }
+
+    private static long step(Topic topic) {
+        return switch (topic.name()) {
+            case "front tyre width", "rear tyre width" -> TYRE_STEP;
+            case "water" -> WATER_STEP;
+            default -> topic.step();
+        };
+    }
+
+    private static void add(List<Long> out, Decision decision, Decision other, long value) {
+        Topic topic = decision.topic();
+        if (value != decision.value() && value >= topic.least() && value <= topic.most() && permitted(decision, value)
+                && (other == null || permitted(other, value))) {
+            out.add(value);
+        }
+    }
+
+    /** Whether no limit speaks against a value; limits that tie one wheel to the other move with both. */
+    private static boolean permitted(Decision decision, long value) {
+        for (Claim claim : decision.taken()) {
+            boolean limit = claim.author().rank() == Rank.LIMIT && !claim.author().rule().startsWith("pairing/");
+            if (limit && (claim.verb() == Verb.AT_MOST && value > claim.value() || claim.verb() == Verb.AT_LEAST && value < claim.value()
+                    || claim.verb() == Verb.RULE_OUT && value == claim.value())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Alternative alternative(Decision decision, boolean both, long value, Effect effect) {
+        Range saved = sensitivity.saved(effect);
+        Topic topic = decision.topic();
+        String now = topic.text(decision.value());
+        String then = topic.text(value);
+        List<BreakEven> breakEvens = new ArrayList<>();
+        boolean faster = saved.mid() > 0;
+        Range returns = faster ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
+        for (Stop stop : stops(topic)) {
+            BreakEven even = BreakEven.of(faster ? then : now, faster ? now : then, returns, stop.what, stop.cost, races());
+            if (even != null && risks(topic, faster ? value : decision.value(), faster ? decision.value() : value)) {
+                breakEvens.add(even);
+            }
+        }
+        return new Alternative(then + (both ? " front and rear" : ""), effect, saved, breakEvens);
+    }
+
+    /** Whether the faster value is the one with less to protect it. */
+    private static boolean risks(Topic topic, long faster, long slower) {
+        return faster < slower || topic.kind() == Topic.Kind.OPTIONS;
+    }
+
+    /** A stop that the faster option may bring, and its cost, s. */
+    private record Stop(String what, Range cost) {
+    }
+
+    private List<Stop> stops(Topic topic) {
+        return switch (topic.name()) {
+            case "front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing", "front tyre tread", "rear tyre tread",
+                 "front insert", "rear insert" -> punctures();
+            case "tube" -> List.of(new Stop("walk", ON_FOOT));
+            case "plugs" -> {
+                Range plug = range(Measure.PLUG_STOP);
+                Range tube = range(Measure.TUBE_STOP);
+                Range more = Range.of(x -> Math.max(1, x[0] - x[1]), tube, plug);
+                yield List.of(new Stop("tube stop in place of a plug", more));
+            }
+            default -> List.of();
+        };
+    }
+
+    private List<Stop> punctures() {
+        List<Stop> out = new ArrayList<>();
+        out.add(new Stop("plug stop", range(Measure.PLUG_STOP)));
+        Range tube = range(Measure.TUBE_STOP);
+        out.add(new Stop("tube stop", tube));
+        Range group = lostGroup();
+        if (group != null && group.high() >= 1) {
+            out.add(new Stop("tube stop that loses the group", tube.plus(group)));
+        }
+        return out;
+    }
+
+    /** As the rider puts it, else for half of what is ridden in a group (none to all of it), s; null where all is ridden alone. */
+    private Range lostGroup() {
+        if (lostGroup == null) {
+            Value written = demands.get(Measure.LOST_GROUP);
+            lostGroup = written != null ? range(Measure.LOST_GROUP) : companyLost();
+        }
+        return lostGroup;
+    }
+
+    private Range companyLost() {
+        Range share = range(Measure.GROUP_SHARE);
+        if (share.mid() <= 0) {
+            return null;
+        }
+        Range alone = DragArea.alone(on.estimate().basis().kind(), range(Measure.RIDER_MASS).mid());
+        double more = alone.mid() / DragArea.over(alone, share.mid()).mid() - 1;
+        Range all = sensitivity.perDrag().times(more);
+        return new Range(0, all.mid() / 2, Math.max(all.mid() / 2, all.high()));
+    }
+
+    private Integer races() {
+        Value races = demands.get(Measure.RACES_A_YEAR);
+        return races == null || races.mid() == 0 ? null : (int) races.mid();
+    }
+
+    private Range range(Measure measure) {
+        Value value = demands.get(measure);
+        var resolution = measure.scale().resolution();
+        return new Range(resolution.base(value.low()), resolution.base(value.mid()), resolution.base(value.high()));
+    }
+
+    private static List<String> notes(Topic topic, List<Alternative> alternatives) {
+        List<String> out = new ArrayList<>();
+        switch (topic.name()) {
+            case "fork travel", "rear travel", "fork legs", "lockout", "seatpost" -> out.add(Notes.MASS_ONLY);
+            case "front tyre tread", "rear tyre tread" -> out.add(Notes.GRIP);
+            case "front tyre width", "rear tyre width" -> out.add(Notes.WIDTH);
+            case "front rim depth", "rear rim depth" -> out.add(Notes.WIND);
+            case "front rotor", "rear rotor" -> out.add(Notes.BRAKES);
+            case "water" -> out.add(Notes.WATER);
+            case "tube" -> out.add(Notes.TUBE);
+            case "plugs" -> out.add(Notes.PLUG);
+            default -> { }
+        }
+        if (!topic.name().equals("water")) {
+            out.add(Notes.PARTS);
+        }
+        boolean risk = false;
+        for (Alternative each : alternatives) {
+            risk |= !each.breakEvens().isEmpty();
+        }
+        if (risk) {
+            out.add(Notes.STOPS);
+        }
+        return out;
+    }
+
+    /** Ridden on them where they fit against the usual position throughout, the mass of them counted. */
+    private Extensions extensions() {
+        Estimate estimate = on.estimate();
+        Way way = estimate.way();
+        Aero aero = on.aero();
+        double[] sure = new double[way.size()];
+        double surely = 0;
+        double atMost = 0;
+        for (int i = 0; i < sure.length; i++) {
+            sure[i] = aero.fits(i, false) ? 1 : 0;
+            surely += sure[i] * way.length(i) / way.length();
+            atMost += aero.fits(i, true) ? way.length(i) / way.length() : 0;
+        }
+        Range kept = aero.kept();
+        Range share = new Range(surely * kept.low(), surely * kept.mid(), Math.max(surely * kept.mid(), Math.max(surely, atMost) * kept.high()));
+        Range mass = perKilogram();
+        if (share.high() <= 0) {
+            Range carried = Range.of(x -> -x[0] * x[1], EXTENSIONS_MASS, mass);
+            return new Extensions(share, DRAG, EXTENSIONS_MASS, carried);
+        }
+        Range perShare = ridden(estimate, surely > 0 ? sure : loose(way, aero), kept, surely > 0 ? surely : atMost);
+        Range saved = Range.of(x -> x[0] * x[1] * (1 - x[2]) / (1 - DRAG.mid()) - x[3] * x[4], perShare, share, DRAG, EXTENSIONS_MASS, mass);
+        return new Extensions(share, DRAG, EXTENSIONS_MASS, saved);
+    }
+
+    private static double[] loose(Way way, Aero aero) {
+        double[] out = new double[way.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = aero.fits(i, true) ? 1 : 0;
+        }
+        return out;
+    }
+
+    /** Time returned by each part of the distance on which they are used, at the likely drag, s for all of it. */
+    private static Range ridden(Estimate estimate, double[] where, Range kept, double length) {
+        double[] shares = where.clone();
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] *= kept.mid();
+        }
+        return estimate.saved(Change.NONE.withDragFactor(DRAG.mid()).withDragOn(shares)).times(1 / (length * kept.mid()));
+    }
+}
