@@ -40,6 +40,8 @@ import courseworthy.schema.Schemas;
 import courseworthy.topic.Topics;
 import courseworthy.worth.GearChoice;
 import courseworthy.worth.Outlook;
+import courseworthy.worth.Sensitivity;
+import courseworthy.worth.Worths;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -76,7 +78,7 @@ public final class Courseworthy {
 
     /** The whole brief. */
     public String brief(Request request, Format format, boolean colours) {
-        Brief brief = brief(request);
+        Brief brief = answer(request, true, true).brief();
         return switch (format) {
             case TEXT -> BriefText.of(brief, colours);
             case JSON -> JsonBrief.of(brief);
@@ -87,7 +89,7 @@ public final class Courseworthy {
     /** One topic of the brief in full, with what would change it. */
     public String topic(Request request, String topic, Format format, boolean colours, Progress progress) {
         mustBeTopic("--topic", topic);
-        Answer answer = answer(request, true);
+        Answer answer = answer(request, true, false);
         List<Flip> flips = Reasons.flips(answer.rules(), answer.call(), Topics.of(topic), progress).any();
         return switch (format) {
             case TEXT -> TopicText.of(answer.brief(), topic, flips, colours);
@@ -206,15 +208,19 @@ public final class Courseworthy {
     }
 
     private Brief brief(Request request) {
-        return answer(request, true).brief();
+        return answer(request, true, false).brief();
     }
 
     /** Without what to set, the day's plan and second calls. */
     private Answer answer(Request request) {
-        return answer(request, false);
+        return answer(request, false, false);
     }
 
-    private Answer answer(Request request, boolean outlook) {
+    /**
+     * @param outlook whether to work out what to set, the day's plan and second calls
+     * @param ahead   whether to work out what a plain brief shows of worth while the call is made
+     */
+    private Answer answer(Request request, boolean outlook, boolean ahead) {
         Faults faults = new Faults();
         Inputs inputs = new Inputs(home, faults);
         Rider rider = inputs.rider(request.rider());
@@ -223,11 +229,15 @@ public final class Courseworthy {
         Event event = inputs.event(request);
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
         Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
+        Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
+        if (ahead && sensitivity != null) {
+            sensitivity.ahead(Worths.mayUseExtensions(demands));
+        }
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
         Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call)) : Outlook.NONE;
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day));
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day, new Worths(call, sensitivity)));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -5,6 +5,7 @@ import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.rulebase.Untold;
 import courseworthy.worth.Outlook;
+import courseworthy.worth.Worths;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -25,10 +26,11 @@ import java.util.List;
  * @param cautions     what to mind, in sentences
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
+ * @param worths       what decisions are worth, worked out when it is written; null where nothing is
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist, Outlook outlook) {
+        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths) {
 
     public Brief {
         decisions = List.copyOf(decisions);

@@ -31,6 +31,7 @@ public final class BriefMarkdown {
         markdown.inShort();
         markdown.call();
         new PlanMarkdown(markdown.page, brief).all();
+        WorthMarkdown.terse(markdown.page, brief);
         markdown.leaveAlone();
         markdown.why();
         markdown.against();
@@ -204,6 +205,7 @@ public final class BriefMarkdown {
             page.paragraph(decision.why());
         }
         new PlanMarkdown(page, brief).topic(decision.topic().name());
+        WorthMarkdown.full(page, brief, decision.topic());
         page.heading(2, "For");
         for (Claim claim : decision.taken()) {
             claim(claim, "");

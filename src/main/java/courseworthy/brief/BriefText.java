@@ -35,6 +35,7 @@ public final class BriefText {
         text.inShort();
         text.call();
         new PlanText(text.page, brief).all();
+        WorthText.terse(text.page, brief);
         text.leaveAlone();
         text.why();
         text.against();

@@ -12,6 +12,7 @@ import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.rider.Rider;
 import courseworthy.worth.Outlook;
+import courseworthy.worth.Worths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -28,14 +29,17 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, checklist, Outlook.NONE);
+        return of(course, rider, event, call, checklist, Outlook.NONE, null);
     }
 
-    /** @param outlook what to set, the day's plan, second calls */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook) {
+    /**
+     * @param outlook what to set, the day's plan, second calls
+     * @param worths  what the decisions are worth; null where that is not wanted
+     */
+    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook, Worths worths) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook);
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths);
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

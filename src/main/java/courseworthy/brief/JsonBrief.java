@@ -31,6 +31,8 @@ public final class JsonBrief {
     private final Json json;
     /** What would change the one decision that is written; null where that was not asked for. */
     private List<Flip> flips;
+    /** Whose decisions are written, where what they are worth is written too; else null. */
+    private Brief worthOf;
 
     private JsonBrief(Json json) {
         this.json = json;
@@ -79,6 +81,7 @@ public final class JsonBrief {
         demands(brief.demands().values());
         assumed(brief);
         new JsonRide(json).of(brief.demands().estimated());
+        worthOf = brief;
         decisions("decisions", decisions);
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());
@@ -165,12 +168,12 @@ public final class JsonBrief {
     void decisions(String field, List<Decision> decisions) throws IOException {
         json.list(field);
         for (Decision decision : decisions) {
-            decision(decision);
+            decision(decision, decisions.size() == 1);
         }
         json.endList();
     }
 
-    private void decision(Decision decision) throws IOException {
+    private void decision(Decision decision, boolean alone) throws IOException {
         json.open();
         json.string("topic", decision.topic().name());
         json.string("status", decision.status().words());
@@ -191,6 +194,11 @@ public final class JsonBrief {
             lost(lost);
         }
         json.endList();
+        if (worthOf != null && alone) {
+            new JsonWorth(json).full(worthOf, decision);
+        } else if (worthOf != null) {
+            new JsonWorth(json).terse(worthOf, decision);
+        }
         if (flips != null) {
             FlipText.add("flips", json, flips);
         }

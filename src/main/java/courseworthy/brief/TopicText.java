@@ -30,6 +30,7 @@ public final class TopicText {
         TopicText text = new TopicText(brief, brief.on(topic), colours);
         text.decision();
         new PlanText(text.page, brief).topic(topic);
+        WorthText.full(text.page, brief, text.decision.topic());
         text.claims();
         FlipText.add(text.page, flips);
         text.untold();

@@ -358,7 +358,7 @@ public final class Estimate {
      * so the range is that of the difference. What can be held goes with the time on either side. Worked out on the thinned way, whose error
      * is the same on both sides.
      */
-    public Range saved(Change change) {
+    public synchronized Range saved(Change change) {
         if (change.equals(Change.NONE)) {
             return Range.exact(0);
         }
@@ -385,7 +385,7 @@ public final class Estimate {
     }
 
     /** The middle ride with a change, step by step. */
-    public Trace trace(Change change) {
+    public synchronized Trace trace(Change change) {
         Inputs in = inputs();
         in.change = change;
         return held(whole, in, middle, AGREED, true).steps;

@@ -15,9 +15,12 @@ import courseworthy.ride.Range;
  */
 public record BreakEven(String faster, String safer, Range returns, String stop, Range cost, Range rides, Integer races) {
 
-    /** @return null where neither is clearly faster: what returns less than half a second pays for no stop */
+    /** Less than this is nothing, s. */
+    private static final double LEAST = 0.05;
+
+    /** @return null where neither is faster */
     static BreakEven of(String faster, String safer, Range returns, String stop, Range cost, Integer races) {
-        if (returns.mid() < 0.5) {
+        if (returns.mid() < LEAST) {
             return null;
         }
         return new BreakEven(faster, safer, returns, stop, cost, rides(cost, returns), races);

@@ -48,7 +48,8 @@ public record Effect(Range mass, Range drag, Range rolling) {
     }
 
     private static Range scaled(Range range, double factor) {
-        return Range.around(range.low() * factor, range.mid() * factor, range.high() * factor);
+        // Adding 0 makes a negative zero a plain one.
+        return Range.around(range.low() * factor + 0.0, range.mid() * factor + 0.0, range.high() * factor + 0.0);
     }
 
     public boolean none() {

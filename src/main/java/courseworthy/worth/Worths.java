@@ -5,34 +5,23 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.demand.Aero;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Estimated;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
-import courseworthy.ride.Change;
+import courseworthy.ride.BikeKind;
 import courseworthy.ride.DragArea;
-import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
-import courseworthy.ride.Way;
-import courseworthy.rulebase.RealPairs;
+import courseworthy.rulebase.House;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 
 /** What the decisions of one call are worth, each worked out when it is asked for. */
 public final class Worths {
 
-    /**
-     * Drag area on extensions over that of the usual position. That one counts as upright, its drag area being above those published for
-     * upright riders (0.299 and 0.270 m²). Aero and tucked-arm over upright: 0.262 and 0.216 over 0.299 m² (Grappe, Candau, Belli, Rouillon
-     * 1997, Ergonomics 40:1299-1311); time-trial over upright: 0.211 over 0.270 m² (Defraeye, Blocken et al. 2010, J. Biomech. 43:1262, from
-     * memory). The lowest, their mean, and at the high end aero over dropped, 0.262 over 0.276 m², for a rider who sits low already.
-     */
-    private static final Range DRAG = new Range(0.216 / 0.299, (0.262 / 0.299 + 0.216 / 0.299 + 0.211 / 0.270) / 3, 0.262 / 0.276);
     /** Clamp-on extensions with their pads, kg (practice). */
     private static final Range EXTENSIONS_MASS = new Range(0.25, 0.40, 0.60);
     /** On foot with a flat that cannot be mended, s (practice). */
@@ -44,7 +33,6 @@ public final class Worths {
     private static final long WATER_STEP = 5;
 
     private final Call call;
-    private final Supplier<RealPairs> pairs;
     private final Demands demands;
     private final Estimated on;
     private final Sensitivity sensitivity;
@@ -52,20 +40,26 @@ public final class Worths {
     private Range lostGroup;
 
     /**
-     * @param call  whose demands may be without an estimate; then nothing is worked out
-     * @param pairs the gears that exist, asked for only where gears are
+     * @param call        whose demands may be without an estimate; then nothing is worked out
+     * @param sensitivity of the ride the call is for; null where there is no estimate
      */
-    public Worths(Call call, Supplier<RealPairs> pairs) {
+    public Worths(Call call, Sensitivity sensitivity) {
         this.call = call;
-        this.pairs = pairs;
+        this.sensitivity = sensitivity;
         demands = call.demands();
         on = demands.estimated();
-        sensitivity = on == null ? null : new Sensitivity(on.estimate());
     }
 
     /** Whether anything can be worked out. */
     public boolean known() {
         return on != null;
+    }
+
+    /** Whether it may turn out that extensions are advised: a bike that takes them, and an event that allows them. */
+    public static boolean mayUseExtensions(Demands demands) {
+        Value allowed = demands.get(Measure.AERO_EXTENSIONS_ALLOWED);
+        BikeKind kind = demands.estimated() == null ? null : demands.estimated().estimate().basis().kind();
+        return allowed != null && allowed.mid() == 1 && (kind == BikeKind.ROAD || kind == BikeKind.GRAVEL);
     }
 
     /** What 1 kg less returns over the ride, s. */
@@ -106,7 +100,7 @@ public final class Worths {
         }
         return switch (topic.name()) {
             case "easiest gear", "hardest gear", "largest step" ->
-                new Worth(topic.name(), false, List.of(), null, GearChoice.of(call, pairs.get()), List.of());
+                new Worth(topic.name(), false, List.of(), null, GearChoice.of(call, House.realPairs()), List.of());
             case "aero extensions" -> new Worth(topic.name(), false, List.of(), extensions(), null, List.of(Notes.EXTENSIONS));
             case "power meter" -> new Worth(topic.name(), false, List.of(), null, null, List.of(Notes.POWER_METER));
             default -> parts(decision);
@@ -300,43 +294,14 @@ public final class Worths {
 
     /** Ridden on them where they fit against the usual position throughout, the mass of them counted. */
     private Extensions extensions() {
-        Estimate estimate = on.estimate();
-        Way way = estimate.way();
-        Aero aero = on.aero();
-        double[] sure = new double[way.size()];
-        double surely = 0;
-        double atMost = 0;
-        for (int i = 0; i < sure.length; i++) {
-            sure[i] = aero.fits(i, false) ? 1 : 0;
-            surely += sure[i] * way.length(i) / way.length();
-            atMost += aero.fits(i, true) ? way.length(i) / way.length() : 0;
-        }
-        Range kept = aero.kept();
-        Range share = new Range(surely * kept.low(), surely * kept.mid(), Math.max(surely * kept.mid(), Math.max(surely, atMost) * kept.high()));
+        Range share = sensitivity.aeroShare();
+        Range drag = Sensitivity.AERO_DRAG;
         Range mass = perKilogram();
         if (share.high() <= 0) {
-            Range carried = Range.of(x -> -x[0] * x[1], EXTENSIONS_MASS, mass);
-            return new Extensions(share, DRAG, EXTENSIONS_MASS, carried);
+            return new Extensions(share, drag, EXTENSIONS_MASS, Range.of(x -> -x[0] * x[1], EXTENSIONS_MASS, mass));
         }
-        Range perShare = ridden(estimate, surely > 0 ? sure : loose(way, aero), kept, surely > 0 ? surely : atMost);
-        Range saved = Range.of(x -> x[0] * x[1] * (1 - x[2]) / (1 - DRAG.mid()) - x[3] * x[4], perShare, share, DRAG, EXTENSIONS_MASS, mass);
-        return new Extensions(share, DRAG, EXTENSIONS_MASS, saved);
-    }
-
-    private static double[] loose(Way way, Aero aero) {
-        double[] out = new double[way.size()];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = aero.fits(i, true) ? 1 : 0;
-        }
-        return out;
-    }
-
-    /** Time returned by each part of the distance on which they are used, at the likely drag, s for all of it. */
-    private static Range ridden(Estimate estimate, double[] where, Range kept, double length) {
-        double[] shares = where.clone();
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] *= kept.mid();
-        }
-        return estimate.saved(Change.NONE.withDragFactor(DRAG.mid()).withDragOn(shares)).times(1 / (length * kept.mid()));
+        Range saved = Range.of(x -> x[0] * x[1] * (1 - x[2]) / (1 - drag.mid()) - x[3] * x[4], sensitivity.perAeroShare(), share, drag,
+                EXTENSIONS_MASS, mass);
+        return new Extensions(share, drag, EXTENSIONS_MASS, saved);
     }
 }

@@ -1,0 +1,186 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Short.Entry;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Estimated.Kind;
+import courseworthy.ride.Range;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.worth.Alternative;
+import courseworthy.worth.BreakEven;
+import courseworthy.worth.Climbed;
+import courseworthy.worth.Effect;
+import courseworthy.worth.Extensions;
+import courseworthy.worth.Worth;
+import courseworthy.worth.Worths;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sentences on what decisions are worth, the same for every output that is read by people. */
+final class WorthWords {
+
+    /** Below this a difference is none, s. */
+    private static final double NOTHING = 0.5;
+
+    private WorthWords() {
+    }
+
+    /** The leading figures of the whole call, each after the topic it belongs to. */
+    static List<Entry> terse(Brief brief) {
+        List<Entry> out = new ArrayList<>();
+        if (brief.worths() == null || !brief.worths().known()) {
+            return out;
+        }
+        add(out, "easiest gear", brief);
+        add(out, "hardest gear", brief);
+        add(out, "rear tyre casing", brief);
+        add(out, "aero extensions", brief);
+        out.add(new Entry("mass", "1 kg less returns " + Figures.time(brief.worths().perKilogram()) + "."));
+        return out;
+    }
+
+    private static void add(List<Entry> out, String topic, Brief brief) {
+        String line = terse(topic, brief);
+        if (!line.isEmpty()) {
+            out.add(new Entry(topic, line));
+        }
+    }
+
+    /** The leading figure on a topic; empty where the plain brief has none. */
+    static String terse(String topic, Brief brief) {
+        Worths worths = brief.worths();
+        if (worths == null || !worths.known()) {
+            return "";
+        }
+        return switch (topic) {
+            case "easiest gear" -> steep(worths);
+            case "hardest gear" -> worths.topSpeed() == null ? "" : "Spun out from " + Figures.speed(worths.topSpeed()) + ".";
+            case "rear tyre casing" -> casing(worths);
+            case "aero extensions" -> aero(brief);
+            default -> "";
+        };
+    }
+
+    private static String steep(Worths worths) {
+        Climbed last = worths.climbed(Kind.LAST_CLIMB);
+        Climbed hundred = worths.climbed(Kind.HUNDRED);
+        if (last == null && hundred == null) {
+            return "";
+        }
+        String onTheLast = last == null ? "" : Figures.cadence(last.cadence()) + " on the last long climb";
+        String steepest = hundred == null ? "" : Figures.cadence(hundred.cadence()) + " on the steepest 100 m";
+        return onTheLast + (last == null || hundred == null ? "" : ", ") + steepest + ".";
+    }
+
+    private static String casing(Worths worths) {
+        Worth worth = worths.on(Topics.of("rear tyre casing"));
+        if (worth == null) {
+            return "";
+        }
+        Alternative best = worth.best();
+        BreakEven even = best.breakEvens().isEmpty() ? null : best.breakEvens().get(Math.min(1, best.breakEvens().size() - 1));
+        return capital(alternative(best)) + "." + (even == null ? "" : " " + odds(even) + ".");
+    }
+
+    private static String aero(Brief brief) {
+        Decision decision = brief.on("aero extensions");
+        if (decision.value() == null || !decision.text().equals("on")) {
+            return "";
+        }
+        return capital(extensions(brief.worths().on(decision.topic()).extensions())) + ".";
+    }
+
+    /** {@code light front and rear returns 40 s (10 to 90)}. */
+    static String alternative(Alternative alternative) {
+        return alternative.value() + " " + returns(alternative.saved());
+    }
+
+    static String returns(Range saved) {
+        if (Math.abs(saved.mid()) < NOTHING) {
+            return saved.mid() == 0 ? "returns nothing" : saved.mid() > 0 ? "returns less than a second" : "costs less than a second";
+        }
+        String time = saved.mid() > 0 ? "returns " + Figures.time(saved) : "costs " + Figures.time(turned(saved));
+        return time + (saved.low() < 0 && saved.high() > 0 ? ", so which is faster cannot be told" : "");
+    }
+
+    private static Range turned(Range range) {
+        return new Range(-range.high(), -range.mid(), -range.low());
+    }
+
+    /** What changes, in words: {@code 160 g less (80 to 300), rolling -4 % (-8 to -1)}. */
+    static String effect(Effect effect) {
+        List<String> out = new ArrayList<>();
+        if (!effect.mass().equals(Effect.NONE.mass())) {
+            boolean less = effect.mass().mid() < 0;
+            out.add(Figures.mass(less ? turned(effect.mass()) : effect.mass()) + (less ? " less" : " more"));
+        }
+        if (!effect.rolling().equals(Effect.NONE.rolling())) {
+            out.add("rolling " + Figures.percent(effect.rolling(), 1));
+        }
+        if (!effect.drag().equals(Effect.NONE.drag())) {
+            out.add("drag " + Figures.percent(effect.drag(), 1));
+        }
+        return String.join(", ", out);
+    }
+
+    /** {@code It pays only below one extra tube stop (8 min) in 12 such rides (5 to 30)}. */
+    static String odds(BreakEven even) {
+        String cost = " (" + Figures.time(even.cost().mid()) + ")";
+        String pays = capital(even.faster()) + " pays only below ";
+        Range rides = even.rides();
+        if (rides.mid() < 1) {
+            String least = Double.isInfinite(rides.high()) ? "none" : Words.number(1 / rides.high(), 1);
+            return pays + Words.number(1 / rides.mid(), 1) + " extra " + plural(even.stop()) + cost + " a ride (" + least + " to " + Words.number(1 / rides.low(), 1) + ")";
+        }
+        String ends = Double.isInfinite(rides.high()) ? count(rides.low()) + " or more" : count(rides.low()) + " to " + count(rides.high());
+        return pays + "one extra " + even.stop() + cost + " in " + count(rides.mid()) + " such rides (" + ends + ")";
+    }
+
+    /** {@code tube stops that lose the group}. */
+    private static String plural(String stop) {
+        return stop.equals("walk") ? "walks" : stop.replace("stop", "stops").replace("loses", "lose");
+    }
+
+    private static String count(double rides) {
+        return Words.number(rides, rides < 10 ? 1 : 0);
+    }
+
+    /** What it returns over a year; empty where the number of races is not written. */
+    static String season(BreakEven even) {
+        return even.season() == null ? "" : "Over " + even.races() + " such races a year it returns " + Figures.time(even.season()) + "; one "
+                + even.stop() + " costs " + Figures.time(even.cost());
+    }
+
+    static String extensions(Extensions extensions) {
+        if (extensions.share().high() <= 0) {
+            return "nowhere on this course can they be used; carrying them " + returns(extensions.saved());
+        }
+        return "used on " + Figures.percent(extensions.share(), 0) + " of the course, where drag is " + Figures.percent(extensions.drag(), 0)
+                + " of the usual; that " + returns(extensions.saved()) + " for someone riding alone there";
+    }
+
+    /** The lines on one alternative. */
+    static List<String> lines(Alternative alternative) {
+        List<String> out = new ArrayList<>();
+        out.add(effect(alternative.effect()) + ".");
+        for (BreakEven even : alternative.breakEvens()) {
+            out.add(odds(even) + ".");
+        }
+        if (!alternative.breakEvens().isEmpty()) {
+            String season = season(alternative.breakEvens().get(alternative.breakEvens().size() > 1 ? 1 : 0));
+            if (!season.isEmpty()) {
+                out.add(season + ".");
+            }
+        }
+        return out;
+    }
+
+    /** What one decision is worth; null where nothing can be said or nothing was worked out. */
+    static Worth worth(Brief brief, Topic topic) {
+        return brief.worths() == null ? null : brief.worths().on(topic);
+    }
+
+    static String capital(String text) {
+        return BriefText.capital(text);
+    }
+}
