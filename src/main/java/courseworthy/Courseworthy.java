@@ -207,10 +207,6 @@ public final class Courseworthy {
     private record Answer(DroolsRules rules, Call call, Brief brief) {
     }
 
-    private Brief brief(Request request) {
-        return answer(request, true, false).brief();
-    }
-
     /** Without what to set, the day's plan and second calls. */
     private Answer answer(Request request) {
         return answer(request, false, false);
