@@ -45,6 +45,9 @@ final class PlanMarkdown {
             }
             page.bullet(row.about() + ":", row.values());
         }
+        for (String alert : SettingWords.alerts(brief.outlook())) {
+            page.bullet("(!)", alert);
+        }
         if (brief.outlook().suspension() != null) {
             page.gap();
             page.emphasised(SettingWords.CHART);

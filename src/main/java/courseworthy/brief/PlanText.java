@@ -51,6 +51,7 @@ final class PlanText {
             }
             page.row(row.about(), SETTING, row.values(), Weight.PLAIN, "", 0, Weight.PLAIN);
         }
+        page.texts("  ! ", SettingWords.alerts(brief.outlook()));
         if (brief.outlook().suspension() != null) {
             page.text(2, 2, SettingWords.CHART, Weight.FAINT);
         }

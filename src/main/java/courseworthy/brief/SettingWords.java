@@ -44,6 +44,30 @@ final class SettingWords {
         return out;
     }
 
+    /** What goes beyond a limit; empty where nothing does. */
+    static List<String> alerts(Outlook outlook) {
+        List<String> out = new ArrayList<>();
+        if (outlook.pressures() != null) {
+            alert(out, "Front tyre: ", outlook.pressures().front());
+            alert(out, "Rear tyre: ", outlook.pressures().rear());
+        }
+        return out;
+    }
+
+    private static void alert(List<String> out, String tyre, TyreSetting setting) {
+        if (setting != null && setting.capped()) {
+            out.add(tyre + "where it is pumped more than the limit of " + bar(setting.ceiling()) + " bar would be needed; pump to the limit.");
+        }
+        if (setting != null && risesOver(setting)) {
+            out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
+                    + bar(setting.ceiling()) + " bar: start lower, or let air out there.");
+        }
+    }
+
+    private static boolean risesOver(TyreSetting tyre) {
+        return tyre.ceiling() != null && tyre.most() > tyre.ceiling() + TOLD;
+    }
+
     /** Both tyres in one line. */
     private static String pressure(Pressures pressures) {
         String start = both(pressures, true);
@@ -188,8 +212,7 @@ final class SettingWords {
                 : "If it turns wet: leave it; what speaks for this pressure outweighs the wet.");
         if (tyre.most() - tyre.start() > TOLD) {
             out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
-                    + (tyre.ceiling() != null && tyre.most() > tyre.ceiling() + 1
-                            ? " That is over the limit: start lower, or let air out there." : ""));
+                    + (risesOver(tyre) ? " That is over the limit: start lower, or let air out there." : ""));
         }
         return out;
     }

@@ -55,7 +55,7 @@ class OutlookTest {
     @CsvSource({"'tyre marking: 2.0 bar, rim marking: 1.9 bar', 1.9", "'tyre marking: 6 bar, rim marking: 6 bar, hookless: yes', 5",
         "'hookless: yes', 5"})
     void noLimitIsEverExceeded(String bike, double most) {
-        for (String course : List.of(GRAVEL, ROAD)) {
+        for (String course : most < 2 ? List.of(GRAVEL) : List.of(GRAVEL, ROAD)) {
             for (String at : List.of("", "pumped at: {temperature: 40 C, height: 0 m}\n", "pumped at: {temperature: 20 C, height: 2500 m}\n")) {
                 Pressures pressures = outlook(Called.call(folder, course, rider(course == ROAD ? "road" : "gravel", bike), DAY + at)).pressures();
                 for (TyreSetting tyre : List.of(pressures.front(), pressures.rear())) {
@@ -68,6 +68,24 @@ class OutlookTest {
                 }
             }
         }
+    }
+
+    /** Narrow tyres on a marking below their floor: no pressure is told rather than one that is over the limit. */
+    @Test
+    void noPressureIsToldWhereNoneIsSafe() {
+        Pressures pressures = outlook(Called.call(folder, ROAD, rider("road", "tyre marking: 1.9 bar, rim marking: 1.9 bar"), DAY)).pressures();
+        assertThat(pressures.front()).isNull();
+        assertThat(pressures.rear()).isNull();
+    }
+
+    /** A filling at the limit on a cold morning is over it in the heat of the day: by 283 to 303 K, 2.0 bar becomes 2.2 (gas law, by hand). */
+    @Test
+    void whatHeatMakesOfItIsTold() {
+        String bike = rider("gravel", "tyre marking: 1.9 bar, rim marking: 1.9 bar");
+        TyreSetting tyre = outlook(Called.call(folder, GRAVEL, bike, DAY.replace("high: 20 C", "high: 30 C"))).pressures().rear();
+        assertThat(tyre.start()).isCloseTo(1.9 * BAR, within(1.0));
+        assertThat(tyre.most()).isCloseTo((1.9 * BAR + 97_773) * 303.15 / 283.15 - 97_773, within(0.03 * BAR));
+        assertThat(tyre.most()).isGreaterThan(tyre.ceiling());
     }
 
     /** What to do if it turns wet is what the call for a wet day says, the shipped rules deciding both. */
