@@ -350,7 +350,7 @@ public final class Estimate {
     }
 
     private static double between(Run run, double from, double to) {
-        return run.steps.arrivalAt(to) - run.steps.arrivalAt(from);
+        return (run.steps.arrivalAt(to) - run.steps.arrivalAt(from)) * run.seconds / run.steps.total();
     }
 
     /**

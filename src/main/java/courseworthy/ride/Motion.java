@@ -7,8 +7,8 @@ package courseworthy.ride;
  *
  * <p>Between the ends of a piece force and 1/v count with weights θ at its end and 1 - θ at its start. θ is such that a speed that
  * settles exponentially is met exactly (exponential fitting: Liniger W, Willoughby RA, 1970, SIAM J. Numer. Anal. 7:47-66, from memory):
- * a half on short pieces, so that the error falls with the square of their length, and 1 on long ones, so that the steady speed is
- * reached and nothing overshoots however long they are. Work at the wheel is power times time in these weights too, so energy is kept
+ * a half on short pieces, so that the error falls with the square of their length, and 1 on long ones, so that they end at the steady
+ * speed and stay stable however long they are. Work at the wheel is power times time in these weights too, so energy is kept
  * exactly.
  */
 final class Motion {

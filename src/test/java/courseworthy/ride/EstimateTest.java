@@ -119,6 +119,59 @@ class EstimateTest {
         assertThat(twelve / one).isCloseTo(1, within(0.001));
     }
 
+    /** A course written twice over is one of two laps: the same time, and each lap's power the later the lower. */
+    @Test
+    void writtenTwiceIsTwoLaps() {
+        Stretch up = stretch(6, 300, 20, CHUNKY);
+        Stretch down = stretch(9, 30, 310, ROAD);
+        double twice = estimate(Invented.course(up, down, up, down), strongAmateur(BikeKind.GRAVEL, 1)).riding().mid();
+        Estimate laps = estimate(Invented.course(up, down), strongAmateur(BikeKind.GRAVEL, 2));
+        assertThat(laps.riding().mid() / twice).isCloseTo(1, within(0.001));
+        assertThat(laps.arrivalAt(30_000) - laps.arrivalAt(15_000)).isGreaterThan(0.995 * laps.arrivalAt(15_000));
+    }
+
+    /** Stretches, and the track that runs over the very hills they stand for in points 10 m apart: less than 1 % apart. */
+    @ParameterizedTest
+    @CsvSource({"GRAVEL", "ROAD", "FULL"})
+    void stretchesAndTheEquivalentTrackTakeAsLong(BikeKind kind) {
+        for (Course course : List.of(gravel200(), crossCountryLap(), Invented.course(stretch(30, 900, 300, ROAD), stretch(12, 0, 700, FINE)))) {
+            Way drawn = Way.of(course, 300);
+            Line line = Invented.line(drawn.length(), 10, d -> heightOf(drawn, d));
+            Course track = Invented.course(line, null, course.stretches());
+            Basis basis = strongAmateur(kind, 1);
+            double byTrack = estimate(track, basis).riding().mid();
+            assertThat(estimate(course, basis).riding().mid() / byTrack).isCloseTo(1, within(0.01));
+        }
+    }
+
+    private static double heightOf(Way way, double distance) {
+        double height = 300;
+        for (int i = 0; i < way.size() && way.along(i) - way.length(i) < distance; i++) {
+            height += way.gradient(i) * Math.min(way.length(i), distance - (way.along(i) - way.length(i)));
+        }
+        return height;
+    }
+
+    /** The range of a part is wider, for its length, than that of the whole, and the parts' middles add up to it. */
+    @Test
+    void partsAreLessSureThanTheWhole() {
+        Estimate estimate = estimate(gravel200(), strongAmateur(BikeKind.GRAVEL, 1));
+        Range first = estimate.between(0, 50_000);
+        Range whole = estimate.arrivals(200_000);
+        assertThat(whole.mid()).isCloseTo(estimate.riding().mid(), within(1e-6));
+        assertThat(whole.low()).isCloseTo(estimate.riding().low(), within(0.002 * whole.mid()));
+        assertThat(whole.high()).isCloseTo(estimate.riding().high(), within(0.002 * whole.mid()));
+        assertThat((first.high() - first.low()) / first.mid()).isGreaterThan((whole.high() - whole.low()) / whole.mid());
+        double sum = 0;
+        for (int quarter = 0; quarter < 4; quarter++) {
+            sum += estimate.between(quarter * 50_000, (quarter + 1) * 50_000).mid();
+            Range known = estimate.betweenOfAKnownTotal(quarter * 50_000, (quarter + 1) * 50_000);
+            Range open = estimate.between(quarter * 50_000, (quarter + 1) * 50_000);
+            assertThat(known.high() - known.low()).isLessThan(open.high() - open.low());
+        }
+        assertThat(sum).isCloseTo(whole.mid(), within(1e-6));
+    }
+
     /** A way there and back against one long hill up, by symmetry: reversed, it takes as long as the other way round. */
     @Test
     void aRollingCourseReversedTakesAsLong() {
