@@ -123,7 +123,7 @@ final class JsonPlan {
         json.object("plan");
         json.string("start", plan.start() == null ? null : time(plan.start()));
         json.list("splits");
-        for (Split split : plan.splits()) {
+        for (Split split : plan.every().all()) {
             split(split);
         }
         json.endList();

@@ -51,9 +51,6 @@ final class PlanWords {
         Split first = null;
         StringBuilder what = new StringBuilder();
         for (Split split : plan.splits()) {
-            if (!split.main()) {
-                continue;
-            }
             if (first != null && (split.at() - first.at() > TOGETHER || split.kind() == Kind.FOOT || split.kind() == Kind.TOP)) {
                 out.add(place(plan, first, what.toString()));
                 first = null;

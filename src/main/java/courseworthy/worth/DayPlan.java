@@ -16,7 +16,8 @@ import java.util.List;
  * Times are those of the estimate; stops are spread over the support points passed, or evenly where none are written.
  *
  * @param start     s after midnight; null where it is not written
- * @param splits    places in order; the last is the finish
+ * @param splits    the main places in order; the last is the finish
+ * @param every     all places, worked out when they are asked for
  * @param hours     each hour from the start
  * @param food      carbohydrate over the day, g
  * @param work      over the day, J
@@ -28,7 +29,7 @@ import java.util.List;
  * @param light     null where date or place are not known
  * @param beyond    latest times written for points past the finish, m
  */
-public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range food, Range work, Range energy, Range drink,
+public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Range food, Range work, Range energy, Range drink,
         Range carbohydrateRate, List<Gap> gaps, boolean sweatKnown, Light light, List<Double> beyond) {
 
     /**
@@ -57,6 +58,12 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
         hours = List.copyOf(hours);
         gaps = List.copyOf(gaps);
         beyond = List.copyOf(beyond);
+    }
+
+    /** All places on the way. */
+    public interface EverySplit {
+        /** In order; the last is the finish. */
+        List<Split> all();
     }
 
     /** What a split is at. */
@@ -145,7 +152,7 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
     }
 
     /** Works one plan out. */
-    private static final class Planning {
+    private static final class Planning implements EverySplit {
         private final Call call;
         private final Estimate estimate;
         private final OnTheDay day;
@@ -167,18 +174,25 @@ public record DayPlan(Integer start, List<Split> splits, List<Hour> hours, Range
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
             List<Hour> hours = hours(rate);
             double[] sun = day.sun();
-            return new DayPlan(day.start(), splits(), hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
+            return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
                     day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1]), day.beyond());
         }
 
-        private List<Split> splits() {
+        @Override
+        public List<Split> all() {
+            return splits(true);
+        }
+
+        private List<Split> splits(boolean all) {
             List<Split> out = new ArrayList<>();
             List<Ascent> climbs = day.climbs();
             for (int i = 0; i < laps; i++) {
                 for (Ascent climb : climbs) {
                     boolean main = (i == 0 || i == laps - 1) && main(climb, climbs);
-                    add(out, Kind.FOOT, i * lap + climb.foot(), i + 1, main, climb, null, null);
-                    add(out, Kind.TOP, i * lap + climb.top(), i + 1, main, climb, null, null);
+                    if (main || all) {
+                        add(out, Kind.FOOT, i * lap + climb.foot(), i + 1, main, climb, null, null);
+                        add(out, Kind.TOP, i * lap + climb.top(), i + 1, main, climb, null, null);
+                    }
                 }
                 if (i < laps - 1) {
                     add(out, Kind.LAP, (i + 1) * lap, i + 1, true, null, null, null);

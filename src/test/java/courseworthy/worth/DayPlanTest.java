@@ -128,7 +128,8 @@ class DayPlanTest {
         Call call = Called.call(folder, COURSE, RIDER, DAY);
         DayPlan plan = DayPlan.of(call);
         Split before = null;
-        for (Split split : plan.splits()) {
+        assertThat(plan.every().all()).containsAll(plan.splits());
+        for (Split split : plan.every().all()) {
             if (before != null) {
                 assertThat(split.at()).isGreaterThanOrEqualTo(before.at());
                 assertThat(split.after().mid()).isGreaterThanOrEqualTo(before.after().mid());
@@ -152,7 +153,7 @@ class DayPlanTest {
     }
 
     private static List<Double> at(DayPlan plan, Kind kind) {
-        return plan.splits().stream().filter(split -> split.kind() == kind).map(Split::at).toList();
+        return plan.every().all().stream().filter(split -> split.kind() == kind).map(Split::at).toList();
     }
 
     @Test
