@@ -5,12 +5,15 @@ import courseworthy.brief.BriefMarkdown;
 import courseworthy.brief.BriefText;
 import courseworthy.brief.Briefs;
 import courseworthy.brief.Catalogue;
+import courseworthy.brief.CompareMarkdown;
+import courseworthy.brief.CompareText;
 import courseworthy.brief.CourseLine;
 import courseworthy.brief.CourseText;
 import courseworthy.brief.GearsMarkdown;
 import courseworthy.brief.GearsText;
 import courseworthy.brief.JsonBrief;
 import courseworthy.brief.JsonCatalogue;
+import courseworthy.brief.JsonCompare;
 import courseworthy.brief.JsonGears;
 import courseworthy.brief.JsonWhy;
 import courseworthy.brief.Reasoning;
@@ -37,12 +40,16 @@ import courseworthy.rider.Rider;
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
 import courseworthy.schema.Schemas;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.worth.GearChoice;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Sensitivity;
+import courseworthy.worth.SetUp;
+import courseworthy.worth.SetUps;
 import courseworthy.worth.Worths;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -124,6 +131,39 @@ public final class Courseworthy {
             case JSON -> JsonBrief.checklist(brief);
             case MARKDOWN -> BriefMarkdown.checklist(brief);
         };
+    }
+
+    /**
+     * Set-ups beside the recommended one.
+     *
+     * @param written one text for each set-up, topics and values as sheets write them
+     */
+    public String compare(Request request, List<String> written, Format format, boolean colours) {
+        List<Map<Topic, Long>> asked = setUps(written);
+        Answer answer = answer(request);
+        SetUps setUps = new SetUps(answer.rules(), answer.call(), Sensitivity.of(answer.call().demands()));
+        List<SetUp> all = new ArrayList<>(List.of(setUps.recommended()));
+        for (int i = 0; i < asked.size(); i++) {
+            all.add(setUps.of(written.get(i), asked.get(i)));
+        }
+        return switch (format) {
+            case TEXT -> CompareText.of(answer.brief(), all, colours);
+            case JSON -> JsonCompare.of(answer.brief(), all);
+            case MARKDOWN -> CompareMarkdown.of(answer.brief(), all);
+        };
+    }
+
+    private static List<Map<Topic, Long>> setUps(List<String> written) {
+        Faults faults = new Faults();
+        if (written.isEmpty()) {
+            faults.add("--set", 0, "", "no set-up", "at least one, such as --set 'front tyre width=45 mm'", "");
+        }
+        List<Map<Topic, Long>> out = new ArrayList<>();
+        for (String each : written) {
+            out.add(new SetUpReader(faults).read(each));
+        }
+        faults.throwIfAny();
+        return out;
     }
 
     /** What a course asks of the gears, and what those that are ridden together give. */

@@ -111,8 +111,7 @@ final class WorthWords {
     static String effect(Effect effect) {
         List<String> out = new ArrayList<>();
         if (!effect.mass().equals(Effect.NONE.mass())) {
-            boolean less = effect.mass().mid() < 0;
-            out.add(Figures.mass(less ? turned(effect.mass()) : effect.mass()) + (less ? " less" : " more"));
+            out.add(mass(effect.mass()));
         }
         if (!effect.rolling().equals(Effect.NONE.rolling())) {
             out.add("rolling " + Figures.percent(effect.rolling(), 1));
@@ -123,10 +122,21 @@ final class WorthWords {
         return String.join(", ", out);
     }
 
+    /** {@code 160 g (80 to 300) less}. */
+    static String mass(Range added) {
+        boolean less = added.mid() < 0;
+        return Figures.mass(less ? turned(added) : added) + (less ? " less" : " more");
+    }
+
     /** {@code It pays only below one extra tube stop (8 min) in 12 such rides (5 to 30)}. */
     static String odds(BreakEven even) {
+        return odds(even, even.faster());
+    }
+
+    /** @param faster the faster option in words */
+    static String odds(BreakEven even, String faster) {
         String cost = " (" + Figures.time(even.cost().mid()) + ")";
-        String pays = capital(even.faster()) + " pays only below ";
+        String pays = capital(faster) + " pays only below ";
         Range rides = even.rides();
         if (rides.mid() < 1) {
             String least = Double.isInfinite(rides.high()) ? "none" : Words.number(1 / rides.high(), 1);

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "gears", "topics", "measures", "rules", "schema",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "topics", "measures", "rules", "schema",
             "new", "completion");
 
     private Commands() {
@@ -27,6 +27,7 @@ final class Commands {
             case "course" -> new CourseCommand(terminal);
             case "checklist" -> new ChecklistCommand(terminal);
             case "why" -> new WhyCommand(terminal);
+            case "compare" -> new CompareCommand(terminal);
             case "gears" -> new GearsCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);

@@ -234,6 +234,14 @@ public final class Turning {
         return estimate.cap(way.stretch(step)).mid();
     }
 
+    /** Time lost to spinning out a gear of a ratio, so much of the distance ridden in a group, s. */
+    Range costOfSpinning(double ratio, double groupShare) {
+        Range top = topSpeed(ratio);
+        Range inAGroup = spinning(group(), top).cost().times(groupShare);
+        Range byOneself = spinning(alone(), top).cost().times(1 - groupShare);
+        return new Range(inAGroup.low() + byOneself.low(), inAGroup.mid() + byOneself.mid(), inAGroup.high() + byOneself.high());
+    }
+
     private Spinning spinning(Paced paced, Range limit) {
         double[] low = spunOut(paced, limit.low());
         double[] mid = spunOut(paced, limit.mid());

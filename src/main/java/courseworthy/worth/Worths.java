@@ -255,12 +255,12 @@ public final class Worths {
         return new Range(0, all.mid() / 2, Math.max(all.mid() / 2, all.high()));
     }
 
-    private Integer races() {
+    Integer races() {
         Value races = demands.get(Measure.RACES_A_YEAR);
         return races == null || races.mid() == 0 ? null : (int) races.mid();
     }
 
-    private Range range(Measure measure) {
+    Range range(Measure measure) {
         Value value = demands.get(measure);
         var resolution = measure.scale().resolution();
         return new Range(resolution.base(value.low()), resolution.base(value.mid()), resolution.base(value.high()));
@@ -293,7 +293,7 @@ public final class Worths {
     }
 
     /** Ridden on them where they fit against the usual position throughout, the mass of them counted. */
-    private Extensions extensions() {
+    Extensions extensions() {
         Range share = sensitivity.aeroShare();
         Range drag = Sensitivity.AERO_DRAG;
         Range mass = perKilogram();

@@ -1,0 +1,24 @@
+package courseworthy.cli;
+
+import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.Request;
+import java.util.List;
+
+/** Prints set-ups side by side. */
+final class CompareCommand extends RequestCommand {
+
+    private final Given<List<String>> setUps = repeated("--set", "SETUP",
+            "One set-up: topics and values such as 'front tyre width=45 mm, rear tyre width=45 mm'; give it once for each set-up.");
+
+    CompareCommand(Terminal terminal) {
+        super("compare", terminal, "Puts set-ups beside the recommended one: time, work, cadence, and the odds at which they pay.",
+                "courseworthy compare heather-ridge --set 'front tyre casing=light, rear tyre casing=light'",
+                "courseworthy compare heather-ridge --rider me.yaml --set 'easiest gear=32/51' --set 'fork travel=100 mm'");
+    }
+
+    @Override
+    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
+        return tool.compare(request, setUps.value(), format, colours);
+    }
+}

@@ -1,0 +1,48 @@
+package courseworthy.worth;
+
+import courseworthy.ride.Range;
+import courseworthy.topic.Topic;
+import java.util.List;
+
+/**
+ * One set-up beside the recommended one.
+ *
+ * @param written   as asked for; for the recommended its name
+ * @param changes   what is decided otherwise than recommended, the asked for first
+ * @param refused   what was asked for and cannot be, each with why
+ * @param effect    what its parts do to the ride
+ * @param returned  time it returns over the ride against the recommended, s; 0 for that one
+ * @param riding    riding time, s, at the likely value of all that is uncertain
+ * @param work      work at the crank over the ride, J
+ * @param climbed   in its easiest gear; null where not known
+ * @param steepest  on the steepest 100 m in its easiest gear; null where not known
+ * @param topSpeed  where its hardest gear is spun out, m/s; null where not known
+ * @param breakEven against the recommended; null where no stop hangs on the difference
+ * @param uncounted topics that differ and that no figure here counts
+ */
+public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, double riding,
+        double work, Climbed climbed, Climbed steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
+
+    public SetUp {
+        changes = List.copyOf(changes);
+        refused = List.copyOf(refused);
+        uncounted = List.copyOf(uncounted);
+    }
+
+    /**
+     * A topic decided otherwise.
+     *
+     * @param asked whether it was asked for; else it follows from what was
+     */
+    public record Difference(Topic topic, String recommended, String here, boolean asked) {
+    }
+
+    /**
+     * A value that was asked for and did not prevail.
+     *
+     * @param by   ids of the rules that stand against it
+     * @param here what is decided instead
+     */
+    public record Refusal(Topic topic, String asked, String here, List<String> by) {
+    }
+}

@@ -1,0 +1,196 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Estimated.Kind;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.ride.Range;
+import courseworthy.ride.Trace;
+import courseworthy.rulebase.Rules;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes set-ups to stand beside the recommended one: the whole call is made anew with what was asked for fixed. */
+public final class SetUps {
+
+    static final String RECOMMENDED = "recommended";
+    /** A puncture may hang on these. */
+    private static final Set<String> PUNCTURES = Set.of("front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing",
+            "front tyre tread", "rear tyre tread", "front insert", "rear insert");
+    /** The model does not ride these, though they change the ride. */
+    private static final Set<String> NOT_RIDDEN = Set.of("bike", "front tyre pressure", "rear tyre pressure", "bar width", "bar height",
+            "front sealant", "rear sealant");
+
+    private final Rules rules;
+    private final Call recommended;
+    private final Sensitivity sensitivity;
+    private final Worths worths;
+    private final double riding;
+    private final double work;
+
+    /** @param recommended a call with an estimate */
+    public SetUps(Rules rules, Call recommended, Sensitivity sensitivity) {
+        this.rules = rules;
+        this.recommended = recommended;
+        this.sensitivity = sensitivity;
+        this.worths = new Worths(recommended, sensitivity);
+        Trace trace = recommended.demands().estimated().estimate().trace();
+        riding = trace.total();
+        double sum = 0;
+        for (int i = 0; i < trace.size(); i++) {
+            sum += trace.power(i) * trace.seconds(i);
+        }
+        work = sum;
+    }
+
+    /** The recommended set-up. */
+    public SetUp recommended() {
+        return new SetUp(RECOMMENDED, List.of(), List.of(), Effect.NONE, Range.exact(0), riding, work, worths.climbed(Kind.LAST_CLIMB),
+                worths.climbed(Kind.HUNDRED), worths.topSpeed(), null, List.of());
+    }
+
+    /**
+     * A set-up with some topics fixed.
+     *
+     * @param written as the user wrote it
+     * @param values  in the topics' ticks or positions
+     */
+    public SetUp of(String written, Map<Topic, Long> values) {
+        Call call = Calling.call(new Asked(rules, values), recommended.demands());
+        List<SetUp.Difference> changes = new ArrayList<>();
+        List<String> uncounted = new ArrayList<>();
+        Effect effect = effect(call);
+        for (Topic topic : Topics.all()) {
+            Decision before = recommended.on(topic);
+            Decision after = call.on(topic);
+            if (!before.text().equals(after.text())) {
+                changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
+                        new SetUp.Difference(topic, before.text(), after.text(), values.containsKey(topic)));
+                if (NOT_RIDDEN.contains(topic.name())) {
+                    uncounted.add(topic.name());
+                }
+            }
+        }
+        Worths here = new Worths(call, sensitivity);
+        Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
+        double takes = riding - returned.mid();
+        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
+                here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
+    }
+
+    /** How many of the differences only follow. */
+    private static int follow(List<SetUp.Difference> changes) {
+        int count = 0;
+        for (SetUp.Difference each : changes) {
+            count += each.asked() ? 0 : 1;
+        }
+        return count;
+    }
+
+    private Effect effect(Call call) {
+        Effect sum = Effect.NONE;
+        for (Topic topic : Topics.all()) {
+            if (topic.name().startsWith("rear ") && Topics.find("front " + topic.name().substring(5)) != null) {
+                continue;
+            }
+            Effect one = effect(call, topic);
+            Topic rear = topic.name().startsWith("front ") ? Topics.find("rear " + topic.name().substring(6)) : null;
+            Effect other = rear == null ? Effect.NONE : effect(call, rear);
+            sum = sum.and(one.alike(other));
+        }
+        Effect rearTravel = effect(call, Topics.of("rear travel"));
+        return sum.and(rearTravel);
+    }
+
+    private Effect effect(Call call, Topic topic) {
+        Long before = recommended.on(topic).value();
+        Long after = call.on(topic).value();
+        if (before == null || after == null || before.equals(after)) {
+            return Effect.NONE;
+        }
+        Effect effect = Parts.between(topic, before, after);
+        return effect == null ? Effect.NONE : effect;
+    }
+
+    /** What having or not having aero extensions returns against the recommended, s. */
+    private Range extensions(Call call) {
+        Topic topic = Topics.of("aero extensions");
+        boolean before = on(recommended, topic);
+        boolean after = on(call, topic);
+        if (before == after) {
+            return Range.exact(0);
+        }
+        Range saved = worths.extensions().saved();
+        return after ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
+    }
+
+    private static boolean on(Call call, Topic topic) {
+        Decision decision = call.on(topic);
+        return decision.status() == Status.SETTLED && topic.text(decision.value()).equals("on");
+    }
+
+    /** What less spinning out returns, s: alone and in a group by the share of each. */
+    private Range spinning(Call call) {
+        Topic hardest = Topics.of("hardest gear");
+        Long before = recommended.on(hardest).value();
+        Long after = call.on(hardest).value();
+        boolean sameWheel = recommended.on(Topics.of("rear tyre width")).text().equals(call.on(Topics.of("rear tyre width")).text());
+        if (before == null || after == null || before.equals(after) && sameWheel) {
+            return Range.exact(0);
+        }
+        Value share = recommended.demands().get(Measure.GROUP_SHARE);
+        double group = Measure.GROUP_SHARE.scale().resolution().base(share.mid());
+        Range cost = GearChoice.turning(call).costOfSpinning(hardest.resolution().base(after), group);
+        Range was = GearChoice.turning(recommended).costOfSpinning(hardest.resolution().base(before), group);
+        return Range.around(was.low() - cost.low(), was.mid() - cost.mid(), was.high() - cost.high());
+    }
+
+    private static List<SetUp.Refusal> refused(Call call, Map<Topic, Long> values) {
+        List<SetUp.Refusal> out = new ArrayList<>();
+        values.forEach((topic, value) -> {
+            Decision decision = call.on(topic);
+            if (decision.value() == null || !decision.value().equals(value)) {
+                out.add(new SetUp.Refusal(topic, topic.text(value), decision.text(), against(decision)));
+            }
+        });
+        return out;
+    }
+
+    /** The rules that stand against what was asked for. */
+    private static List<String> against(Decision decision) {
+        List<String> out = new ArrayList<>();
+        for (Lost lost : decision.lost()) {
+            if (lost.claim().author().rule().startsWith(Asked.SHEET)) {
+                for (String rule : lost.by()) {
+                    if (!out.contains(rule)) {
+                        out.add(rule);
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    private BreakEven breakEven(Call call, String written, Range returned) {
+        boolean risk = false;
+        for (String name : PUNCTURES) {
+            Topic topic = Topics.of(name);
+            risk |= !recommended.on(topic).text().equals(call.on(topic).text());
+        }
+        if (!risk) {
+            return null;
+        }
+        boolean faster = returned.mid() > 0;
+        Range returns = faster ? returned : new Range(-returned.high(), -returned.mid(), -returned.low());
+        return BreakEven.of(faster ? written : RECOMMENDED, faster ? RECOMMENDED : written, returns, "tube stop", worths.range(Measure.TUBE_STOP),
+                worths.races());
+    }
+}
