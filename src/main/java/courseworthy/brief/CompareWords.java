@@ -24,9 +24,9 @@ final class CompareWords {
 
     static List<Row> rows(List<SetUp> setUps) {
         List<Row> out = new ArrayList<>();
-        out.add(row("riding time", setUps, each -> Figures.time(each.riding())));
+        out.add(row("riding time", setUps, each -> each.riding() == null ? "" : Figures.time(each.riding())));
         out.add(row("against recommended", setUps, CompareWords::against));
-        out.add(row("work", setUps, each -> Words.number(each.work() / 1000, 0) + " kJ"));
+        out.add(row("work", setUps, each -> each.work() == null ? "" : Words.number(each.work() / 1000, 0) + " kJ"));
         out.add(row("mass", setUps, each -> mass(each.effect().mass())));
         out.add(row("last long climb", setUps, each -> cadence(each.climbed())));
         out.add(row("steepest 100 m", setUps, each -> cadence(each.steepest())));
@@ -48,6 +48,9 @@ final class CompareWords {
     }
 
     private static String against(SetUp setUp) {
+        if (setUp.returned() == null) {
+            return "not worked out: another bike";
+        }
         return setUp.returned().isExact() && setUp.returned().mid() == 0 ? setUp.changes().isEmpty() ? "" : "no difference"
                 : WorthWords.returns(setUp.returned());
     }

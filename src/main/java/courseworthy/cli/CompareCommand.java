@@ -13,8 +13,8 @@ final class CompareCommand extends RequestCommand {
 
     CompareCommand(Terminal terminal) {
         super("compare", terminal, "Puts set-ups beside the recommended one: time, work, cadence, and the odds at which they pay.",
-                "courseworthy compare heather-ridge --set 'front tyre casing=light, rear tyre casing=light'",
-                "courseworthy compare heather-ridge --rider me.yaml --set 'easiest gear=32/51' --set 'fork travel=100 mm'");
+                "courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'",
+                "courseworthy compare heather-ridge --set 'easiest gear=32/51' --set 'tube=2'");
     }
 
     @Override

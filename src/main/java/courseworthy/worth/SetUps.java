@@ -80,6 +80,10 @@ public final class SetUps {
             }
         }
         Worths here = new Worths(call, sensitivity);
+        if (uncounted.contains("bike")) {
+            return new SetUp(written, changes, refused(call, values), Effect.NONE, null, null, null, here.climbed(Kind.LAST_CLIMB),
+                    here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
+        }
         Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
         double takes = riding - returned.mid();
         return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),

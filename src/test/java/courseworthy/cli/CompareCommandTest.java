@@ -1,0 +1,96 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+/** The command that puts set-ups side by side. */
+class CompareCommandTest {
+
+    private static final String[] HEATHER = {"compare", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
+        "--rider", "docs/examples/riders/kim-cross-country.yaml"};
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, Terminal.NONE);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+
+        static Ran heather(String... more) {
+            String[] all = Arrays.copyOf(HEATHER, HEATHER.length + more.length);
+            System.arraycopy(more, 0, all, HEATHER.length, more.length);
+            return of(all);
+        }
+    }
+
+    @Test
+    void setUpsStandBesideTheRecommended() {
+        Ran ran = Ran.heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.out()).startsWith("Heather Ridge Marathon                                      set-ups side by side\nfor Kim\n")
+                .contains("                    recommended         set-up A            set-up B\n", "                    recommended                   set-up C\n",
+                        "\nSET-UP A: front tyre casing=light, rear tyre casing=light\n  Front tyre casing light in place of reinforced.\n",
+                        "\n  Fork travel 100 mm in place of 120 mm.\n");
+    }
+
+    /** What limits forbid is not compared: it stays as it is, and the limit is named. */
+    @Test
+    void aLimitGoesBeforeWhatIsAskedFor() {
+        assertThat(Ran.heather("--set", "front tyre width=70 mm").out()).contains("\n  ! front tyre width cannot be 70 mm and stays 60 mm:\n"
+                + "    limit/tyre-clears-the-frame stands against it.\n");
+    }
+
+    @Test
+    void anotherBikeIsNotGivenATime() {
+        assertThat(Ran.heather("--set", "bike=gravel").out()).contains("not worked out: another bike");
+    }
+
+    @Test
+    void outputsAgree() {
+        String text = Ran.heather("--set", "front insert=yes, rear insert=yes").out();
+        String markdown = Ran.heather("--set", "front insert=yes, rear insert=yes", "--format", "markdown").out();
+        String json = Ran.heather("--set", "front insert=yes, rear insert=yes", "--format", "json").out();
+        String flat = text.replaceAll("\\s+", " ");
+        assertThat(markdown).startsWith("# Heather Ridge Marathon, set-ups side by side\n");
+        for (String line : markdown.split("\n")) {
+            if (line.startsWith("- ")) {
+                assertThat(flat).contains(line.substring(2));
+            }
+        }
+        assertThat(json).startsWith("{\n  \"format\" : 1,\n").contains("\"written\" : \"recommended\"", "\"written\" : \"front insert=yes, rear insert=yes\"",
+                "\"asked\" : true");
+        assertThat(flat).contains("240 g (120 to 500)");
+        assertThat(json).contains("\"mass_kg\" : {\n        \"value\" : 0.24,\n        \"low\" : 0.12,\n        \"high\" : 0.5\n");
+    }
+
+    @Test
+    void everythingWrongIsSaidAtOnce() {
+        assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml", "--set",
+                "front tyre widht=45 mm, bike=tandem, front tyre casing, rear tyre width=45, rear insert=no, rear insert=yes, water=90 L"))
+                .isEqualTo(new Ran(2, "", """
+                --set: found "front tyre widht", expected a topic
+                    Did you mean "front tyre width"?
+                --set: bike: found "tandem", expected one of: road, gravel, cross-country hardtail, cross-country full suspension, trail
+                --set: found "front tyre casing", expected topic=value, such as 'front tyre width=45 mm, rear tyre width=45 mm'
+                --set: rear tyre width: found "45", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in
+                --set: rear insert: found a second value, expected each topic once in a set-up
+                    Write another --set for another set-up.
+                --set: water: found "90 L", expected from 0.3 L to 8.0 L
+                """));
+        assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml")).isEqualTo(new Ran(2, "",
+                "--set: found no set-up, expected at least one, such as --set 'front tyre width=45 mm'\n"));
+    }
+
+    @Test
+    void helpHasAnExample() {
+        assertThat(Ran.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'\n");
+    }
+}
