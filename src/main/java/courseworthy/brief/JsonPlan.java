@@ -147,6 +147,11 @@ final class JsonPlan {
             json.close();
         }
         json.endList();
+        json.list("cut_offs_past_the_finish_m");
+        for (double at : plan.beyond()) {
+            json.number(Math.round(at));
+        }
+        json.endList();
         json.string("sunrise", plan.light() == null || Double.isNaN(plan.light().rise()) ? null : time(plan.light().rise()));
         json.string("sunset", plan.light() == null || Double.isNaN(plan.light().set()) ? null : time(plan.light().set()));
         json.close();

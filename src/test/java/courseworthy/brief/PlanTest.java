@@ -7,12 +7,15 @@ import courseworthy.Courseworthy;
 import courseworthy.Courseworthy.Format;
 import courseworthy.Progress;
 import courseworthy.Request;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What to set, the day's plan and the second call, as they are told: terminal, page and JSON agree. */
 class PlanTest {
@@ -62,6 +65,22 @@ class PlanTest {
         assertThat(json.get("plan_b").get(0).get("lines").size()).isPositive();
         assertThat(told(HEATHER, null, KIM, Format.TEXT)).doesNotContain("IF IT TURNS");
         assertThat(Schema.tree(told(HEATHER, null, KIM, Format.JSON)).get("plan_b")).isEmpty();
+    }
+
+    /** A stated uncertainty gives a colder and a warmer day, and widens what is told of the temperatures. */
+    @Test
+    void statedUncertaintyIsTwoMoreDays(@TempDir Path folder) throws IOException {
+        Path event = Files.writeString(folder.resolve("e.yaml"), Files.readString(Path.of("docs/examples/events/market-roads.yaml"))
+                .replace("ground: dry", "ground: dry, good to: 9 C"));
+        String text = told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.TEXT);
+        assertThat(text).contains("IF IT TURNS 9 C COLDER", "IF IT TURNS 9 C WARMER");
+        JsonNode json = Schema.tree(told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.JSON));
+        assertThat(json.get("plan_b")).hasSize(2);
+        for (JsonNode demand : json.get("demands")) {
+            if (demand.get("name").asText().equals("start temperature")) {
+                assertThat(demand.get("high").asDouble() - demand.get("low").asDouble()).isEqualTo(18);
+            }
+        }
     }
 
     @Test

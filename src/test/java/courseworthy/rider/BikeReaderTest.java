@@ -49,6 +49,14 @@ class BikeReaderTest {
     }
 
     @Test
+    void dampersAreCounted() {
+        Bike bike = read("rebound clicks: 12\ncompression clicks: 15\nshock rebound clicks: 8\nshock compression clicks: 4\nshock stroke: 45 mm\n");
+        assertThat(said()).isEmpty();
+        assertThat(bike.damping()).isEqualTo(new Bike.Damping(12, 15, 8, 4, 0.045));
+        assertThat(new Bike.Damping(null, 9, null, null, null).or(bike.damping())).isEqualTo(new Bike.Damping(12, 9, 8, 4, 0.045));
+    }
+
+    @Test
     void anEmptyBlockIsNotGuessedAt() {
         assertThat(read("kind: gravel\n")).isEqualTo(
                 new Bike("gravel", null, null, null, null, null, null, null, null, null, null, null, null, null, null));
