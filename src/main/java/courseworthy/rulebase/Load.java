@@ -3,7 +3,7 @@ package courseworthy.rulebase;
 /**
  * What a build must bear; null where it is not known.
  *
- * @param rider  rider with kit, kg
+ * @param rider  rider without kit, kg
  * @param system rider, kit, water and bike, kg
  * @param drop   the highest drop that must be ridden, m
  */

@@ -24,7 +24,7 @@ public enum Detail {
             "the intended-use category marked (EN 17406, ASTM F2043)"),
     DROP_LIMIT("drop limit", "a height from 0 m to 5 m", Dimension.LENGTH, 0, 5, "the highest drop the maker permits"),
     MASS_LIMIT("mass limit", "a mass from 40 kg to 300 kg", Dimension.MASS, 40, 300, "the highest marked mass of rider, kit and bike"),
-    RIDER_LIMIT("rider limit", "a mass from 40 kg to 250 kg", Dimension.MASS, 40, 250, "the highest marked mass of the rider with kit"),
+    RIDER_LIMIT("rider limit", "a mass from 40 kg to 250 kg", Dimension.MASS, 40, 250, "the highest marked mass of the rider"),
 
     BEAD_SEAT("bead seat", "a diameter from 200 mm to 700 mm", Dimension.LENGTH, 0.2, 0.7, "bead seat diameter: 622 mm, 584 mm ..."),
     TYRE_CLEARANCE("tyre clearance", Form.CLEARANCES, 0.018, 0.130,

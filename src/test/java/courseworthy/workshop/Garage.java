@@ -97,7 +97,12 @@ public final class Garage {
         return switch (detail.form()) {
             case YES_NO -> detail == Detail.HOOKLESS && kind == Kind.WHEEL || detail == Detail.POWER_METER || detail == Detail.DROPPER
                     ? random.nextBoolean() : pick(true, false);
-            case WORD -> detail.words().get(random.nextInt(detail.words().size()));
+            case WORD -> switch (detail) {
+                case USE_CATEGORY -> pick("EN 3", "EN 2", "ASTM 4", "EN 5");
+                case ACTUATION -> pick("cable", "electronic");
+                case COMPOUND -> pick("organic", "sintered");
+                default -> detail.words().get(random.nextInt(detail.words().size()));
+            };
             case WORDS -> random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
             case LABEL -> pick("a", "b");
             case LABELS -> random.nextBoolean() ? List.of("b") : List.of();

@@ -1,0 +1,55 @@
+package courseworthy.build;
+
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a swap asks for once it is done (common practice, no source). Torque is as marked on the part, never a figure of ours. */
+final class Afterwards {
+
+    /** A wheel ridden less than this settles its spokes yet, s (common practice, no source). */
+    private static final double YOUNG_WHEEL = 10 * 3600;
+
+    private Afterwards() {
+    }
+
+    /** @param on what went on; null where something only came off */
+    static List<String> of(Place place, Part on) {
+        List<String> out = new ArrayList<>();
+        if (on == null) {
+            return out;
+        }
+        switch (place.kind()) {
+            case TYRE -> out.add("Seat both beads, add sealant where it is run, hold the pressure overnight");
+            case WHEEL -> wheel(out, on);
+            case ROTOR, PADS -> out.add("Bed in rotor and pads, then check that nothing rubs");
+            case CASSETTE, DERAILLEUR, SHIFTER -> out.add("Index the gears and set the end stops");
+            case CHAIN -> out.add("Check the length on the largest ring and sprocket");
+            case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(Detail.POWER_METER)) ? ", zero the power meter" : ""));
+            case CHAINRING -> out.add("Bolts as marked; check chain length and gears");
+            case FORK -> out.add("Steering free and without play, stem bolts as marked, pressure and sag set anew");
+            case SHOCK -> out.add("Bolts as marked, pressure and sag set anew");
+            case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
+            case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
+            case PEDALS -> out.add("Right and left not mixed up, tight as marked");
+            default -> {
+            }
+        }
+        return out;
+    }
+
+    private static void wheel(List<String> out, Part wheel) {
+        out.add("Axle as marked, rotor does not rub, gears and brake checked");
+        Double hours = wheel.number(Detail.HOURS_USED);
+        if (hours != null && hours < YOUNG_WHEEL) {
+            out.add("Spokes checked and re-tensioned by a mechanic after the first rides");
+        }
+    }
+
+    /** Whether a qualified mechanic should do it, where one is not sure of it. */
+    static boolean mechanic(Place place) {
+        return place == Place.FORK || place == Place.SHOCK;
+    }
+}

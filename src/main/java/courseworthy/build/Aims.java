@@ -1,0 +1,225 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topic;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the decisions want of parts, and what a part loses against them. A loss is counted in notches, a notch being the smallest
+ * difference that is worth a swap (judgement, no source), times the weight of the strongest advice behind the decision: must 4,
+ * should 2, may 1.
+ */
+final class Aims {
+
+    /** A part may not be used, because it breaks a limit that is not one of fit. */
+    static final long FORBIDDEN = Long.MAX_VALUE / 4;
+
+    /** What a place costs that needs a part and has none: more than any other loss. */
+    static final long EMPTY = 100_000;
+
+    private static final int UNKNOWN_NOTCHES = 2;
+    private static final int OTHER_OPTION = 2;
+
+    /** A notch of a quantity in ticks of its topic; an ordered option is one notch from the next. */
+    private static final Map<String, Long> NOTCHES = Map.ofEntries(Map.entry("fork travel", 10L), Map.entry("rear travel", 10L),
+            Map.entry("dropper stroke", 20L), Map.entry("front tyre width", 3L), Map.entry("rear tyre width", 3L),
+            Map.entry("front rim inner width", 2L), Map.entry("rear rim inner width", 2L), Map.entry("easiest gear", 25L),
+            Map.entry("hardest gear", 120L), Map.entry("largest step", 3L), Map.entry("bar width", 15L), Map.entry("front rotor", 20L),
+            Map.entry("rear rotor", 20L), Map.entry("light run time", 2L));
+
+    /** Limits of the bike at hand as written for it alone: with a workshop, fit says the same of the parts themselves. */
+    private static final Set<String> SAID_BY_FIT = Set.of("limit/tyre-clears-the-frame", "limit/tyre-wider-than-the-rim",
+            "limit/fork-travel-the-frame-permits", "limit/rotors-the-frame-permits", "limit/bike-above-its-marks", "limit/not-made-for-tubeless");
+
+    /** Topics that are met by what is carried along, so that no part is ruled out by a limit on them; what is short is said. */
+    private static final Set<String> CARRIED = Set.of("lights", "light run time");
+
+    private final Map<Place, List<Aim>> byPlace = new EnumMap<>(Place.class);
+    private final List<Aim> ofBike = new ArrayList<>();
+    private final List<Aim> ofGears = new ArrayList<>();
+    private final Aim power;
+
+    Aims(Call call) {
+        Aim meter = null;
+        for (Decision decision : call.decisions()) {
+            Wanted wanted = decision.status() == Status.SETTLED ? Wanted.of(decision.topic().name()) : null;
+            if (wanted != null) {
+                Aim aim = aim(decision, wanted);
+                switch (wanted.of()) {
+                    case BIKE -> ofBike.add(aim);
+                    case GEARS -> ofGears.add(aim);
+                    case POWER -> meter = aim;
+                    default -> byPlace.computeIfAbsent(wanted.place(), place -> new ArrayList<>()).add(aim);
+                }
+            }
+        }
+        power = meter;
+    }
+
+    /**
+     * What one decision wants.
+     *
+     * @param decision the decision
+     * @param wanted   where it is realised
+     * @param weight   of being off its value, 0 where nothing was preferred
+     */
+    record Aim(Decision decision, Wanted wanted, int weight) {
+
+        Topic topic() {
+            return decision.topic();
+        }
+
+        /** @param got ticks or a position; null where the part does not say, {@link Wanted#ABSENT} where there is none */
+        long loss(Long got) {
+            if (got == null) {
+                return (long) Math.max(1, weight) * UNKNOWN_NOTCHES;
+            }
+            long sum = weight * notches(got, decision.value());
+            for (Claim claim : decision.taken()) {
+                long off = off(claim, got);
+                if (off > 0 && isLimit(claim)) {
+                    return FORBIDDEN;
+                }
+                sum += off * claim.author().force().weight();
+            }
+            return sum;
+        }
+
+        private boolean isLimit(Claim claim) {
+            return claim.author().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.author().rule()) && !CARRIED.contains(topic().name());
+        }
+
+        /** How far beyond a bound or a veto, in notches; joins between topics are left to the rules of fit. */
+        private long off(Claim claim, long got) {
+            if (claim.author().rule().startsWith("pairing/") || SAID_BY_FIT.contains(claim.author().rule())) {
+                return 0;
+            }
+            return switch (claim.verb()) {
+                case AT_LEAST -> got < claim.value() ? Math.max(1, notches(got, claim.value())) : 0;
+                case AT_MOST -> got > claim.value() ? Math.max(1, notches(got, claim.value())) : 0;
+                case RULE_OUT, AVOID -> got == claim.value() ? OTHER_OPTION : 0;
+                default -> 0;
+            };
+        }
+
+        private long notches(long got, long value) {
+            return switch (topic().kind()) {
+                case OPTIONS -> got == value ? 0 : OTHER_OPTION;
+                case ORDERED -> Math.abs(got - value);
+                case QUANTITY -> {
+                    long notch = NOTCHES.getOrDefault(topic().name(), topic().step());
+                    yield (Math.abs(got - value) + notch / 2) / notch;
+                }
+            };
+        }
+    }
+
+    private static Aim aim(Decision decision, Wanted wanted) {
+        int weight = 0;
+        for (Claim claim : decision.taken()) {
+            switch (claim.verb()) {
+                case PREFER, AVOID -> weight = Math.max(weight, claim.author().force().weight());
+                default -> {
+                }
+            }
+        }
+        return new Aim(decision, wanted, weight);
+    }
+
+    /** What a bike loses by itself: another kind, other rear travel. */
+    long ofBike(Part bike) {
+        return sum(ofBike, bike);
+    }
+
+    /** What a part loses in a place; a place left empty is asked with null, and costs dearly where a bike needs a part there. */
+    long of(Place place, Part part) {
+        return part == null && place.needed() ? EMPTY : sum(byPlace.getOrDefault(place, List.of()), part);
+    }
+
+    private static long sum(List<Aim> aims, Part part) {
+        long sum = 0;
+        for (Aim aim : aims) {
+            long loss = aim.loss(aim.wanted().got(part));
+            if (loss >= FORBIDDEN) {
+                return FORBIDDEN;
+            }
+            sum += loss;
+        }
+        return sum;
+    }
+
+    /** What rings and cassette lose together. */
+    long ofGears(Part rings, Part cassette) {
+        long sum = 0;
+        for (Aim aim : ofGears) {
+            sum += aim.loss(Wanted.gear(aim.topic().name(), rings, cassette));
+        }
+        return sum;
+    }
+
+    /** What is lost for want of a power meter, or for having one. */
+    long ofPower(Part crank, Part pedals, Part meter) {
+        return power == null ? 0 : power.loss(Wanted.power(power.topic(), crank, pedals, meter));
+    }
+
+    /** Everything wanted, to say what was not met, with what was got. */
+    List<Got> got(Part bike, Map<Place, Part> parts) {
+        List<Got> out = new ArrayList<>();
+        for (Aim aim : ofBike) {
+            out.add(new Got(aim, aim.wanted().got(bike)));
+        }
+        byPlace.forEach((place, aims) -> {
+            for (Aim aim : aims) {
+                if (parts.get(place) != null || !place.needed()) {
+                    out.add(new Got(aim, aim.wanted().got(parts.get(place))));
+                }
+            }
+        });
+        if (parts.get(Place.CHAINRING) != null && parts.get(Place.CASSETTE) != null) {
+            for (Aim aim : ofGears) {
+                out.add(new Got(aim, Wanted.gear(aim.topic().name(), parts.get(Place.CHAINRING), parts.get(Place.CASSETTE))));
+            }
+        }
+        if (power != null && parts.get(Place.CRANK) != null) {
+            out.add(new Got(power, Wanted.power(power.topic(), parts.get(Place.CRANK), parts.get(Place.PEDALS), parts.get(Place.METER))));
+        }
+        return out;
+    }
+
+    /**
+     * What a build has on a topic.
+     *
+     * @param value ticks or a position; null where the part does not say
+     */
+    record Got(Aim aim, Long value) {
+        long loss() {
+            return aim.loss(value);
+        }
+    }
+
+    /** The tread of a tyre and the like, as a position among a topic's options. */
+    static Long option(Topic topic, String word) {
+        int position = word == null ? -1 : topic.option(word);
+        return position < 0 ? null : Long.valueOf(position);
+    }
+
+    static Long option(Topic topic, Boolean yes, String whenYes, String whenNo) {
+        return yes == null ? null : option(topic, yes ? whenYes : whenNo);
+    }
+
+    static Long ticks(Topic topic, Part part, Detail detail) {
+        Double value = part.number(detail);
+        return value == null ? null : Long.valueOf(topic.resolution().ticks(value.doubleValue()));
+    }
+}

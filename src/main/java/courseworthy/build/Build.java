@@ -1,0 +1,79 @@
+package courseworthy.build;
+
+import courseworthy.rulebase.Found.Finding;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import java.util.List;
+
+/**
+ * The parts that realise a call on one bike of a workshop.
+ *
+ * @param workshop   its name; may be empty
+ * @param bike       the bike; null where no bike of the workshop can be built within all limits
+ * @param parts      what stands in each place that is listed, in the order of places
+ * @param mass       kg, of everything whose mass is known
+ * @param massNow    kg, as the bike stands now
+ * @param unweighed  parts of the build, and the frame, whose mass is not known
+ * @param swaps      what to change, in the order of work
+ * @param notMet     decisions that the build does not meet
+ * @param toMind     what the rules of fit say of the build: what is not known, what to mind
+ * @param inTheWay   where no bike can be built: what does not fit as each bike stands
+ * @param wear       what is worn or is growing old
+ * @param lacking    what other bikes lack once parts are taken from them
+ */
+public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
+        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> wear, List<String> lacking) {
+
+    public Build {
+        parts = List.copyOf(parts);
+        unweighed = List.copyOf(unweighed);
+        swaps = List.copyOf(swaps);
+        notMet = List.copyOf(notMet);
+        toMind = List.copyOf(toMind);
+        inTheWay = List.copyOf(inTheWay);
+        wear = List.copyOf(wear);
+        lacking = List.copyOf(lacking);
+    }
+
+    /** A part in its place. */
+    public record Fitted(Place place, Part part) {
+    }
+
+    /**
+     * One part off and another on.
+     *
+     * @param place   where
+     * @param off     what comes off; null for nothing
+     * @param on      what goes on; null for nothing
+     * @param from    the bike it is taken from; null where it lies loose
+     * @param minutes an estimate, or as the workshop says
+     * @param grams   change of mass; null where a mass is not known
+     * @param after   what the swap asks for afterwards, in sentences
+     * @param mechanic whether it is work for a qualified mechanic
+     */
+    public record Swap(Place place, Part off, Part on, Part from, double minutes, Long grams, List<String> after, boolean mechanic) {
+        public Swap {
+            after = List.copyOf(after);
+        }
+    }
+
+    /**
+     * A decision that the build does not meet.
+     *
+     * @param topic  the topic's name
+     * @param wanted the decision as text
+     * @param got    what the build has; "not known" where the part does not say
+     * @param part   what part would meet it, in words; empty where nothing can be said
+     */
+    public record NotMet(String topic, String wanted, String got, String part) {
+    }
+
+    /** Minutes of all swaps. */
+    public double minutes() {
+        double sum = 0;
+        for (Swap swap : swaps) {
+            sum += swap.minutes();
+        }
+        return sum;
+    }
+}

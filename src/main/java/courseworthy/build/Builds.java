@@ -1,0 +1,243 @@
+package courseworthy.build;
+
+import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.FitRules;
+import courseworthy.rulebase.Found.Finding;
+import courseworthy.rulebase.Load;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Kind;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. */
+public final class Builds {
+
+    /** Work on wheels and cranks off the bike comes first, then the bike from the frame outwards. */
+    private static final List<Place> ORDER = List.of(Place.FRONT_TYRE, Place.FRONT_INSERT, Place.FRONT_ROTOR, Place.REAR_TYRE, Place.REAR_INSERT,
+            Place.REAR_ROTOR, Place.CASSETTE, Place.CHAINRING, Place.SHOCK, Place.FORK, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS,
+            Place.SEATPOST, Place.SADDLE, Place.CRANK, Place.PEDALS, Place.DERAILLEUR, Place.SHIFTER, Place.FRONT_PADS, Place.REAR_PADS,
+            Place.FRONT_WHEEL, Place.REAR_WHEEL, Place.CHAIN, Place.LIGHTS);
+
+    private final Workshop workshop;
+    private final Call call;
+    private final LocalDate date;
+    private final Aims aims;
+    private final Load load;
+    private final Work work;
+
+    private Builds(Call call, Workshop workshop, LocalDate date) {
+        this.workshop = workshop;
+        this.call = call;
+        this.date = date;
+        this.aims = new Aims(call);
+        this.load = load(call);
+        this.work = new Work(workshop);
+    }
+
+    /** @param date the day of the ride; null where it is not known */
+    public static Build of(Call call, Workshop workshop, LocalDate date, FitRules rules) {
+        return new Builds(call, workshop, date).build(rules);
+    }
+
+    /** What the bike must bear: the high ends. */
+    private static Load load(Call call) {
+        return new Load(high(call, Measure.RIDER_MASS), high(call, Measure.START_LINE_MASS), high(call, Measure.DROP_HEIGHT));
+    }
+
+    private static Double high(Call call, Measure measure) {
+        Value value = call.demands().get(measure);
+        return value == null ? null : Double.valueOf(measure.scale().resolution().base(value.high()));
+    }
+
+    private Build build(FitRules rules) {
+        Part bike = null;
+        Map<Place, Part> parts = null;
+        long least = Long.MAX_VALUE;
+        for (Part each : workshop.bikes()) {
+            Search search = new Search(workshop, each, load, aims);
+            Map<Place, Part> found = search.solve();
+            if (found != null && search.cost() < least) {
+                bike = each;
+                parts = found;
+                least = search.cost();
+            }
+        }
+        return bike == null ? none(rules) : built(bike, parts, rules);
+    }
+
+    private Build none(FitRules rules) {
+        List<Finding> inTheWay = new ArrayList<>();
+        for (Part bike : workshop.bikes()) {
+            for (Finding finding : rules.on(bike, workshop.mounted(bike), load)) {
+                if (!finding.fit().fits() && finding.fit().result() != Fit.Result.UNKNOWN) {
+                    inTheWay.add(finding);
+                }
+            }
+        }
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of());
+    }
+
+    private Build built(Part bike, Map<Place, Part> chosen, FitRules rules) {
+        Map<Place, Part> parts = new EnumMap<>(chosen);
+        carriedAlong(bike, parts);
+        List<Fitted> fitted = new ArrayList<>();
+        List<Part> unweighed = new ArrayList<>();
+        double mass = known(bike, unweighed) + orZero(bike.number(Detail.OTHER_MASS));
+        for (Map.Entry<Place, Part> each : parts.entrySet()) {
+            fitted.add(new Fitted(each.getKey(), each.getValue()));
+            mass += known(each.getValue(), unweighed);
+        }
+        List<Swap> swaps = swaps(bike, parts);
+        return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, notMet(bike, parts),
+                rules.on(bike, parts, load), List.of(), wear(parts), lacking(bike, swaps));
+    }
+
+    /** Sealant stays in its tyre's wheel, a power meter on its crank, a bag where it is. */
+    private void carriedAlong(Part bike, Map<Place, Part> parts) {
+        for (Place place : new Place[] {Place.FRONT_SEALANT, Place.REAR_SEALANT, Place.METER, Place.BAG}) {
+            Part host = place.host() == null ? null : parts.get(place.host());
+            Part there = Work.stands(workshop, place, host, bike);
+            if (there != null) {
+                parts.put(place, there);
+            }
+        }
+        for (Part part : workshop.parts()) {
+            Place place = part.bike() == bike ? part.place() : null;
+            if (place != null && !parts.containsKey(place) && !Search.candidates(workshop, bike).containsKey(place) && place.host() == null) {
+                parts.put(place, part);
+            }
+        }
+    }
+
+    private static double known(Part part, List<Part> unweighed) {
+        if (!part.has(Detail.MASS)) {
+            unweighed.add(part);
+        }
+        return orZero(part.number(Detail.MASS));
+    }
+
+    private static double orZero(Double value) {
+        return value == null ? 0 : value;
+    }
+
+    private double massNow(Part bike) {
+        double sum = orZero(bike.number(Detail.MASS)) + orZero(bike.number(Detail.OTHER_MASS));
+        for (Part part : workshop.parts()) {
+            sum += part.bike() == bike ? orZero(part.number(Detail.MASS)) : 0;
+        }
+        return sum;
+    }
+
+    private List<Swap> swaps(Part bike, Map<Place, Part> parts) {
+        List<Swap> out = new ArrayList<>();
+        for (Place place : ORDER) {
+            Part on = parts.get(place);
+            Part host = place.host() == null ? null : parts.get(place.host());
+            Part off = Work.stands(workshop, place, host, bike);
+            boolean change = on == null ? off != null && Search.searched(place) : Work.isWork(on, place, host, bike);
+            if (change) {
+                Part from = on == null || on.bike() == bike ? null : on.bike();
+                Kind kind = place.kind();
+                Part goes = off == on ? null : off;
+                out.add(new Swap(place, goes, on, from, work.minutes(kind), grams(goes, on), Afterwards.of(place, on), Afterwards.mechanic(place)));
+            }
+        }
+        return out;
+    }
+
+    private static Long grams(Part off, Part on) {
+        boolean known = (off == null || off.has(Detail.MASS)) && (on == null || on.has(Detail.MASS));
+        double change = (on == null ? 0 : orZero(on.number(Detail.MASS))) - (off == null ? 0 : orZero(off.number(Detail.MASS)));
+        return known ? Long.valueOf(Math.round(change * 1000)) : null;
+    }
+
+    private List<NotMet> notMet(Part bike, Map<Place, Part> parts) {
+        List<NotMet> out = new ArrayList<>();
+        for (Aims.Got got : aims.got(bike, parts)) {
+            if (got.loss() > 0) {
+                Decision decision = got.aim().decision();
+                String has = got.value() == null ? "not known" : decision.topic().text(got.value());
+                out.add(new NotMet(decision.topic().name(), decision.text(), has, Missing.part(got.aim().wanted(), decision, bike, parts)));
+            }
+        }
+        return out;
+    }
+
+    /** What is worn past its mark, or older than the call allows. */
+    private List<String> wear(Map<Place, Part> parts) {
+        List<String> out = new ArrayList<>();
+        for (Map.Entry<Place, Part> each : parts.entrySet()) {
+            Part part = each.getValue();
+            switch (part.kind()) {
+                case CHAIN -> over(out, part, "is worn to its limit: change it, and look at the cassette, which wears with it",
+                        part.number(Detail.WEAR), part.number(Detail.WEAR_LIMIT));
+                case ROTOR -> over(out, part, "is worn to the thickness marked on it: change it", part.number(Detail.LEAST_THICKNESS),
+                        part.number(Detail.THICKNESS));
+                case PADS -> pads(out, part);
+                case TYRE -> {
+                    if (orZero(part.number(Detail.CUTS)) > 0) {
+                        out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
+                    }
+                }
+                case SEALANT -> sealant(out, part);
+                default -> {
+                }
+            }
+        }
+        return out;
+    }
+
+    private static void over(List<String> out, Part part, String words, Double value, Double limit) {
+        if (value != null && limit != null && value >= limit - 1e-9) {
+            out.add(part + " " + words);
+        }
+    }
+
+    private void pads(List<String> out, Part part) {
+        Decision least = call.on(Topics.of("pad thickness"));
+        Double left = part.number(Detail.LEFT);
+        if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
+            out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
+        }
+    }
+
+    private void sealant(List<String> out, Part part) {
+        Decision most = call.on(Topics.of("sealant age"));
+        LocalDate added = part.day(Detail.ADDED);
+        if (added != null && date != null && most.status() == Status.SETTLED) {
+            long days = ChronoUnit.DAYS.between(added, date);
+            if (days > most.value()) {
+                out.add(part + " will be " + days + " days old on the day: top it up (at most " + most.topic().text(most.value()) + ")");
+            }
+        }
+    }
+
+    private static List<String> lacking(Part bike, List<Swap> swaps) {
+        Map<Part, List<String>> by = new LinkedHashMap<>();
+        for (Swap swap : swaps) {
+            if (swap.from() != null && swap.from() != bike) {
+                by.computeIfAbsent(swap.from(), each -> new ArrayList<>()).add(swap.on().name());
+            }
+        }
+        List<String> out = new ArrayList<>();
+        by.forEach((other, names) -> out.add(other + " stands without " + String.join(", ", names) + " until they go back"));
+        return out;
+    }
+}

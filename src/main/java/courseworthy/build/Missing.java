@@ -1,0 +1,52 @@
+package courseworthy.build;
+
+import courseworthy.decision.Decision;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import java.util.Map;
+
+/** What part would meet a decision that the workshop does not, with what it must fit. */
+final class Missing {
+
+    private Missing() {
+    }
+
+    static String part(Wanted wanted, Decision decision, Part bike, Map<Place, Part> parts) {
+        return switch (wanted.of()) {
+            case BIKE -> decision.topic().name().equals("bike") ? "a bike of that kind" : "another bike";
+            case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(Place.REAR_WHEEL), Detail.FREEHUB);
+            case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, Detail.BOTTOM_BRACKET);
+            case PART -> "a " + wanted.place().words() + " with " + decision.topic().name() + " " + decision.text() + mustFit(wanted.place(), bike, parts);
+        };
+    }
+
+    private static String mustFit(Place place, Part bike, Map<Place, Part> parts) {
+        return switch (place) {
+            case FRONT_TYRE -> size(", for bead seat ", parts.get(Place.FRONT_WHEEL), Detail.BEAD_SEAT);
+            case REAR_TYRE -> size(", for bead seat ", parts.get(Place.REAR_WHEEL), Detail.BEAD_SEAT);
+            case FRONT_WHEEL -> label(", for axle ", parts.get(Place.FORK), Detail.AXLE);
+            case REAR_WHEEL -> label(", for axle ", bike, Detail.AXLE);
+            case FRONT_ROTOR -> label(", for rotor mount ", parts.get(Place.FRONT_WHEEL), Detail.ROTOR_MOUNT);
+            case REAR_ROTOR -> label(", for rotor mount ", parts.get(Place.REAR_WHEEL), Detail.ROTOR_MOUNT);
+            case FORK -> label(", for steerer ", bike, Detail.STEERER);
+            case SEATPOST -> size(", for post diameter ", bike, Detail.POST_DIAMETER);
+            case CASSETTE -> label(", for freehub ", parts.get(Place.REAR_WHEEL), Detail.FREEHUB);
+            case CHAINRING -> label(", for ring mount ", parts.get(Place.CRANK), Detail.RING_MOUNT);
+            case BAR -> size(", for bar clamp ", parts.get(Place.STEM), Detail.BAR_CLAMP);
+            default -> "";
+        };
+    }
+
+    private static String label(String before, Part part, Detail detail) {
+        return part == null || !part.has(detail) ? "" : before + part.word(detail);
+    }
+
+    private static String size(String before, Part part, Detail detail) {
+        if (part == null || !part.has(detail)) {
+            return "";
+        }
+        long tenths = Math.round(part.number(detail) * 10_000);
+        return before + tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10) + " mm";
+    }
+}

@@ -1,0 +1,588 @@
+package courseworthy.build;
+
+import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.FitChecks;
+import courseworthy.rulebase.FitChecks.Check;
+import courseworthy.rulebase.Load;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The build on one bike that satisfies every limit and costs least: exact, by branch and bound. Places are variables, parts their
+ * values; checks of two places are tables, checks of three are asked when two of their places are filled. What a choice forbids or costs
+ * moves to the open places; what is then open falls apart into groups that know nothing of each other, each solved by itself. The
+ * bound of a group comes from a tree over its places, on which costs of two places are counted exactly.
+ *
+ * <p>A cost is the loss against the decisions, then the number of swaps, then their minutes, in one number. A combination that is
+ * unknown is taken only where it stands so now on this bike; it never counts as fitting for a swap.
+ */
+final class Search {
+
+    static final long LOSS = 100_000_000L;
+    static final long SWAP = 100_000L;
+
+    /** The order in which places are filled: what much hangs on first, each after the one above it in the tree. */
+    private static final List<Place> ORDER = List.of(Place.FORK, Place.REAR_WHEEL, Place.FRONT_WHEEL, Place.REAR_TYRE, Place.FRONT_TYRE,
+            Place.CASSETTE, Place.CHAINRING, Place.DERAILLEUR, Place.SHIFTER, Place.CHAIN, Place.CRANK, Place.PEDALS, Place.REAR_ROTOR,
+            Place.FRONT_ROTOR, Place.REAR_PADS, Place.FRONT_PADS, Place.REAR_INSERT, Place.FRONT_INSERT, Place.STEM, Place.SPACERS, Place.BAR,
+            Place.EXTENSIONS, Place.SEATPOST, Place.SADDLE, Place.SHOCK, Place.LIGHTS, Place.FRONT_SEALANT, Place.REAR_SEALANT, Place.METER,
+            Place.BAG);
+
+    private final Workshop workshop;
+    private final Part bike;
+    private final Load load;
+    private final Aims aims;
+    private final Work work;
+
+    private final Place[] places;
+    private final Part[][] values;
+    private final long[][] cost;
+    /** For each pair of places with a check or a shared cost: [i][j][value of i][value of j], FORBIDDEN where they do not go together. */
+    private final long[][][][] pair;
+    private final List<List<Wide>> wideOf = new ArrayList<>();
+
+    private final int[] parent;
+    private final int[] chosen;
+    private long best = Long.MAX_VALUE;
+    private long nodes;
+
+    /** A check of three places, with its answers as far as they were asked: 0 not yet, 1 allowed, 2 not. */
+    private record Wide(int[] places, Check check, byte[][][] answers) {
+    }
+
+    Search(Workshop workshop, Part bike, Load load, Aims aims) {
+        this.workshop = workshop;
+        this.bike = bike;
+        this.load = load;
+        this.aims = aims;
+        this.work = new Work(workshop);
+        Map<Place, List<Part>> open = candidates(workshop, bike);
+        List<Place> inOrder = new ArrayList<>(open.keySet());
+        inOrder.sort(Comparator.comparing(ORDER::indexOf));
+        places = inOrder.toArray(new Place[0]);
+        values = new Part[places.length][];
+        cost = new long[places.length][];
+        pair = new long[places.length][places.length][][];
+        for (int i = 0; i < places.length; i++) {
+            fill(i, open.get(places[i]));
+        }
+        tables();
+        parent = new int[places.length];
+        for (int i = 0; i < places.length; i++) {
+            parent[i] = parent(i);
+        }
+        chosen = new int[places.length];
+        Arrays.fill(chosen, -1);
+    }
+
+    /** What could stand in each place of a bike; null among them where it may be left empty. */
+    static Map<Place, List<Part>> candidates(Workshop workshop, Part bike) {
+        Map<Place, Part> now = workshop.mounted(bike);
+        Map<Place, List<Part>> out = new EnumMap<>(Place.class);
+        for (Place place : Place.values()) {
+            List<Part> parts = new ArrayList<>();
+            if (searched(place)) {
+                for (Part part : workshop.parts()) {
+                    if (Place.of(part).contains(place) && mayServe(part, place, bike, now.get(place) != null)) {
+                        parts.add(part);
+                    }
+                }
+                if (!place.needed() || now.get(place) == null) {
+                    parts.add(null);
+                }
+            }
+            if (parts.size() > 1 || parts.size() == 1 && parts.get(0) != null) {
+                out.put(place, parts);
+            }
+        }
+        return out;
+    }
+
+    /** Sealant goes where its tyre goes, a power meter where its crank goes; a bag is packed, not built. */
+    static boolean searched(Place place) {
+        return place != Place.FRONT_SEALANT && place != Place.REAR_SEALANT && place != Place.METER && place != Place.BAG;
+    }
+
+    /** A place with nothing listed in it may be there without being written: it is not filled from another bike. */
+    private static boolean mayServe(Part part, Place place, Part bike, boolean listed) {
+        if (!part.owned() || part.bike() != null && part.bike() != bike && Boolean.TRUE.equals(part.yes(courseworthy.workshop.Detail.STAYS))) {
+            return false;
+        }
+        return listed || !place.needed() || part.bike() == null || part.bike() == bike;
+    }
+
+    private void fill(int i, List<Part> parts) {
+        List<Part> possible = new ArrayList<>();
+        List<Long> costs = new ArrayList<>();
+        for (Part part : parts) {
+            long each = alone(places[i], part);
+            if (each < Aims.FORBIDDEN) {
+                possible.add(part);
+                costs.add(each);
+            }
+        }
+        List<Integer> order = new ArrayList<>();
+        for (int v = 0; v < possible.size(); v++) {
+            order.add(v);
+        }
+        order.sort(Comparator.comparing(costs::get));
+        values[i] = new Part[order.size()];
+        cost[i] = new long[order.size()];
+        for (int v = 0; v < order.size(); v++) {
+            values[i][v] = possible.get(order.get(v));
+            cost[i][v] = costs.get(order.get(v));
+        }
+    }
+
+    /** What a part costs in a place whatever else is chosen; FORBIDDEN where a limit of its own is broken. */
+    private long alone(Place place, Part part) {
+        for (Check check : FitChecks.all()) {
+            if (check.places().size() == 1 && check.places().get(0) == place && !allowed(check, new Part[] {part})) {
+                return Aims.FORBIDDEN;
+            }
+        }
+        long loss = aims.of(place, part);
+        return loss >= Aims.FORBIDDEN ? Aims.FORBIDDEN : loss * LOSS + (place.host() == null ? swap(place, part, null) : 0);
+    }
+
+    /** What a swap costs; taking a part from another bike is a swap more. */
+    private long swap(Place place, Part part, Part host) {
+        if (part == null) {
+            Part off = Work.stands(workshop, place, host, bike);
+            return off == null ? 0 : SWAP + Math.round(work.minutes(off.kind()) * 10);
+        }
+        if (!Work.isWork(part, place, host, bike)) {
+            return 0;
+        }
+        boolean taken = part.bike() != null && part.bike() != bike && !(host != null && Work.isOn(part, host));
+        return (taken ? 2 : 1) * SWAP + Math.round(work.minutes(part.kind()) * 10);
+    }
+
+    private boolean allowed(Check check, Part[] parts) {
+        boolean stands = true;
+        for (int i = 0; i < parts.length; i++) {
+            if (parts[i] == null && check.places().get(i) != check.optional()) {
+                return true;
+            }
+            stands &= parts[i] == null || Work.isThere(parts[i], check.places().get(i), bike);
+        }
+        Fit fit = check.question().ask(bike, load, parts);
+        return fit.fits() || stands && fit.result() == Fit.Result.UNKNOWN;
+    }
+
+    private void tables() {
+        for (int i = 0; i < places.length; i++) {
+            wideOf.add(new ArrayList<>());
+        }
+        for (Check check : FitChecks.all()) {
+            int[] at = indices(check.places());
+            if (at != null && at.length == 2 && check.optional() == null) {
+                forbid(at[0], at[1], check);
+            } else if (at != null && at.length > 1) {
+                Wide wide = new Wide(at, check, new byte[values[at[0]].length][values[at[1]].length][values[at[2]].length]);
+                for (int each : at) {
+                    wideOf.get(each).add(wide);
+                }
+            } else if (at == null && check.optional() != null) {
+                withoutOptional(check);
+            }
+        }
+        for (int i = 0; i < places.length; i++) {
+            carried(i);
+            for (int j = 0; j < i; j++) {
+                different(i, j);
+            }
+        }
+        gears();
+        power();
+    }
+
+    /** A check whose optional place has no candidates joins the others alone. */
+    private void withoutOptional(Check check) {
+        List<Place> rest = new ArrayList<>(check.places());
+        rest.remove(check.optional());
+        int[] at = indices(rest);
+        if (at != null && at.length == 2) {
+            Check less = new Check(check.rule(), rest, null, (b, l, p) -> check.question().ask(b, l, new Part[] {p[0], p[1], null}));
+            forbid(at[0], at[1], less);
+        }
+    }
+
+    /** The variables of places; null where one of them has none. */
+    private int[] indices(List<Place> wanted) {
+        int[] out = new int[wanted.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = Arrays.asList(places).indexOf(wanted.get(i));
+            if (out[i] < 0) {
+                return null;
+            }
+        }
+        return out;
+    }
+
+    private long[][] table(int i, int j) {
+        if (pair[i][j] == null) {
+            pair[i][j] = new long[values[i].length][values[j].length];
+            pair[j][i] = new long[values[j].length][values[i].length];
+        }
+        return pair[i][j];
+    }
+
+    private void add(int i, int j, int v, int w, long more) {
+        long sum = Math.min(Aims.FORBIDDEN, table(i, j)[v][w] + more);
+        pair[i][j][v][w] = sum;
+        pair[j][i][w][v] = sum;
+    }
+
+    private void forbid(int i, int j, Check check) {
+        for (int v = 0; v < values[i].length; v++) {
+            for (int w = 0; w < values[j].length; w++) {
+                if (!allowed(check, new Part[] {values[i][v], values[j][w]})) {
+                    add(i, j, v, w, Aims.FORBIDDEN);
+                }
+            }
+        }
+    }
+
+    /** Work on what another part carries hangs on which one that is. */
+    private void carried(int i) {
+        int host = places[i].host() == null ? -1 : Arrays.asList(places).indexOf(places[i].host());
+        for (int v = 0; v < values[i].length; v++) {
+            if (places[i].host() != null && host < 0) {
+                cost[i][v] += swap(places[i], values[i][v], null);
+            } else if (host >= 0) {
+                for (int w = 0; w < values[host].length; w++) {
+                    add(i, host, v, w, swap(places[i], values[i][v], values[host][w]));
+                }
+            }
+        }
+    }
+
+    private void different(int i, int j) {
+        if (places[i].kind() == places[j].kind()) {
+            for (int v = 0; v < values[i].length; v++) {
+                for (int w = 0; w < values[j].length; w++) {
+                    if (values[i][v] != null && values[i][v] == values[j][w]) {
+                        add(i, j, v, w, Aims.FORBIDDEN);
+                    }
+                }
+            }
+        }
+    }
+
+    private void gears() {
+        int rings = Arrays.asList(places).indexOf(Place.CHAINRING);
+        int cassette = Arrays.asList(places).indexOf(Place.CASSETTE);
+        for (int v = 0; rings >= 0 && cassette >= 0 && v < values[rings].length; v++) {
+            for (int w = 0; w < values[cassette].length; w++) {
+                if (values[rings][v] != null && values[cassette][w] != null) {
+                    add(rings, cassette, v, w, LOSS * aims.ofGears(values[rings][v], values[cassette][w]));
+                }
+            }
+        }
+    }
+
+    /** A power meter in the crank or the pedals, or on the crank. */
+    private void power() {
+        int crank = Arrays.asList(places).indexOf(Place.CRANK);
+        int pedals = Arrays.asList(places).indexOf(Place.PEDALS);
+        for (int v = 0; crank >= 0 && v < values[crank].length; v++) {
+            if (pedals < 0) {
+                cost[crank][v] += LOSS * aims.ofPower(values[crank][v], null, Work.meterOn(workshop, values[crank][v]));
+            }
+            for (int w = 0; pedals >= 0 && w < values[pedals].length; w++) {
+                add(crank, pedals, v, w, LOSS * aims.ofPower(values[crank][v], values[pedals][w],
+                        Work.meterOn(workshop, values[crank][v])));
+            }
+        }
+    }
+
+    /** The place above in the tree on which the bound is counted, -1 for a root; always one that shares a table with it. */
+    private int parent(int i) {
+        Place above = switch (places[i]) {
+            case FRONT_WHEEL, STEM -> Place.FORK;
+            case REAR_TYRE, REAR_ROTOR, CASSETTE -> Place.REAR_WHEEL;
+            case FRONT_TYRE, FRONT_ROTOR -> Place.FRONT_WHEEL;
+            case REAR_INSERT -> Place.REAR_TYRE;
+            case FRONT_INSERT -> Place.FRONT_TYRE;
+            case CHAINRING, DERAILLEUR, CHAIN -> Place.CASSETTE;
+            case SHIFTER -> Place.DERAILLEUR;
+            case CRANK -> Place.CHAINRING;
+            case PEDALS -> Place.CRANK;
+            case REAR_PADS -> Place.REAR_ROTOR;
+            case FRONT_PADS -> Place.FRONT_ROTOR;
+            case BAR -> Place.STEM;
+            case EXTENSIONS -> Place.BAR;
+            case SADDLE -> Place.SEATPOST;
+            default -> null;
+        };
+        int at = above == null ? -1 : Arrays.asList(places).indexOf(above);
+        return at >= 0 && pair[at][i] != null ? at : -1;
+    }
+
+    /** The cheapest build, null where none satisfies every limit; its cost is {@link #cost()}. */
+    Map<Place, Part> solve() {
+        for (Check check : FitChecks.all()) {
+            Fit frame = check.places().isEmpty() ? check.question().ask(bike, load, new Part[0]) : Fit.FITS;
+            if (!frame.fits() && frame.result() != Fit.Result.UNKNOWN) {
+                return null;
+            }
+        }
+        long ofBike = aims.ofBike(bike);
+        if (ofBike >= Aims.FORBIDDEN) {
+            return null;
+        }
+        int[] all = new int[places.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = i;
+        }
+        int[] found = new int[places.length];
+        long least = apart(all, cost, Aims.FORBIDDEN, found);
+        if (least >= Aims.FORBIDDEN) {
+            return null;
+        }
+        best = ofBike * LOSS + least;
+        Map<Place, Part> out = new EnumMap<>(Place.class);
+        for (int i = 0; i < places.length; i++) {
+            if (values[i][found[i]] != null) {
+                out.put(places[i], values[i][found[i]]);
+            }
+        }
+        return out;
+    }
+
+    long cost() {
+        return best;
+    }
+
+    /** How many choices were tried: to see that the bound does its work. */
+    long nodes() {
+        return nodes;
+    }
+
+    /**
+     * The least cost of open places, group by group.
+     *
+     * @param open  the open places
+     * @param now   what each value costs, given what is chosen
+     * @param under what it must stay below
+     * @param found takes the values of the cheapest
+     * @return the least cost, or FORBIDDEN where nothing stays below
+     */
+    private long apart(int[] open, long[][] now, long under, int[] found) {
+        List<int[]> groups = groups(open);
+        long[] bounds = new long[groups.size()];
+        long sum = 0;
+        for (int g = 0; g < bounds.length; g++) {
+            bounds[g] = least(marginals(groups.get(g), now), groups.get(g));
+            sum += bounds[g];
+            if (bounds[g] >= Aims.FORBIDDEN || sum >= under) {
+                return Aims.FORBIDDEN;
+            }
+        }
+        for (int g = 0; g < bounds.length; g++) {
+            long exact = group(groups.get(g), now, under - (sum - bounds[g]), found);
+            if (exact >= Aims.FORBIDDEN) {
+                return Aims.FORBIDDEN;
+            }
+            sum += exact - bounds[g];
+        }
+        return sum < under ? sum : Aims.FORBIDDEN;
+    }
+
+    /** The least cost of one group: its first place is filled with each value, cheapest first. */
+    private long group(int[] open, long[][] now, long under, int[] found) {
+        if (open.length == 0) {
+            return 0;
+        }
+        long[][] marginals = marginals(open, now);
+        int i = open[0];
+        long rest = least(marginals, open) - min(marginals[i]);
+        int[] without = Arrays.copyOfRange(open, 1, open.length);
+        long lowest = under;
+        int[] trial = found.clone();
+        for (int v : cheapestFirst(marginals[i])) {
+            if (marginals[i][v] + rest >= lowest) {
+                break;
+            }
+            nodes++;
+            chosen[i] = v;
+            long[][] after = choose(i, v, now);
+            long sum = after == null ? Aims.FORBIDDEN : apart(without, after, lowest - now[i][v], trial);
+            chosen[i] = -1;
+            if (sum < Aims.FORBIDDEN && now[i][v] + sum < lowest) {
+                lowest = now[i][v] + sum;
+                trial[i] = v;
+                for (int each : open) {
+                    found[each] = trial[each];
+                }
+            }
+        }
+        return lowest < under ? lowest : Aims.FORBIDDEN;
+    }
+
+    /** Open places that hang together, in groups; the order of places is kept. */
+    private List<int[]> groups(int[] open) {
+        List<int[]> out = new ArrayList<>();
+        boolean[] left = new boolean[places.length];
+        for (int each : open) {
+            left[each] = true;
+        }
+        for (int each : open) {
+            if (left[each]) {
+                boolean[] in = new boolean[places.length];
+                reach(each, left, in);
+                int[] group = new int[open.length];
+                int size = 0;
+                for (int other : open) {
+                    if (in[other]) {
+                        group[size++] = other;
+                    }
+                }
+                out.add(Arrays.copyOf(group, size));
+            }
+        }
+        return out;
+    }
+
+    private void reach(int i, boolean[] left, boolean[] in) {
+        left[i] = false;
+        in[i] = true;
+        for (int j = 0; j < places.length; j++) {
+            if (left[j] && pair[i][j] != null) {
+                reach(j, left, in);
+            }
+        }
+        for (Wide wide : wideOf.get(i)) {
+            for (int j : wide.places()) {
+                if (left[j]) {
+                    reach(j, left, in);
+                }
+            }
+        }
+    }
+
+    /** What each value of a group costs at least with everything below it in the tree. */
+    private long[][] marginals(int[] group, long[][] now) {
+        long[][] out = new long[places.length][];
+        for (int each : group) {
+            out[each] = now[each].clone();
+        }
+        for (int k = group.length - 1; k >= 0; k--) {
+            int i = group[k];
+            int above = parent[i];
+            if (above >= 0 && out[above] != null) {
+                for (int v = 0; v < out[above].length; v++) {
+                    out[above][v] = Math.min(Aims.FORBIDDEN, out[above][v] + least(out[i], pair[above][i][v]));
+                }
+            }
+        }
+        return out;
+    }
+
+    private static long least(long[] costs, long[] shared) {
+        long least = Aims.FORBIDDEN;
+        for (int w = 0; w < costs.length; w++) {
+            least = Math.min(least, costs[w] + shared[w]);
+        }
+        return least;
+    }
+
+    /** The bound of a group: the least of each root of the tree. */
+    private long least(long[][] marginals, int[] group) {
+        long sum = 0;
+        for (int i : group) {
+            if (parent[i] < 0 || marginals[parent[i]] == null) {
+                sum = Math.min(Aims.FORBIDDEN, sum + min(marginals[i]));
+            }
+        }
+        return sum;
+    }
+
+    private static long min(long[] costs) {
+        long least = Aims.FORBIDDEN;
+        for (long each : costs) {
+            least = Math.min(least, each);
+        }
+        return least;
+    }
+
+    private static int[] cheapestFirst(long[] costs) {
+        List<Integer> order = new ArrayList<>();
+        for (int v = 0; v < costs.length; v++) {
+            if (costs[v] < Aims.FORBIDDEN) {
+                order.add(v);
+            }
+        }
+        order.sort(Comparator.comparingLong(v -> costs[v]));
+        return order.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** The costs of open places once a value is chosen; null where a place is left with none. */
+    private long[][] choose(int i, int v, long[][] now) {
+        long[][] out = now.clone();
+        for (int j = 0; j < places.length; j++) {
+            if (chosen[j] < 0 && pair[i][j] != null) {
+                out[j] = now[j].clone();
+                for (int w = 0; w < out[j].length; w++) {
+                    out[j][w] = Math.min(Aims.FORBIDDEN, out[j][w] + pair[i][j][v][w]);
+                }
+                if (min(out[j]) >= Aims.FORBIDDEN) {
+                    return null;
+                }
+            }
+        }
+        for (Wide wide : wideOf.get(i)) {
+            if (!narrow(wide, out, now)) {
+                return null;
+            }
+        }
+        return out;
+    }
+
+    /** Asks a check of three places where one of them at most is open. False where nothing is left. */
+    private boolean narrow(Wide wide, long[][] out, long[][] before) {
+        int open = -1;
+        int[] at = new int[3];
+        for (int k = 0; k < 3; k++) {
+            at[k] = chosen[wide.places()[k]];
+            if (at[k] < 0 && open >= 0) {
+                return true;
+            }
+            open = at[k] < 0 ? k : open;
+        }
+        if (open < 0) {
+            return allowed(wide, at);
+        }
+        int i = wide.places()[open];
+        if (out[i] == before[i]) {
+            out[i] = before[i].clone();
+        }
+        for (int w = 0; w < out[i].length; w++) {
+            at[open] = w;
+            if (out[i][w] < Aims.FORBIDDEN && !allowed(wide, at)) {
+                out[i][w] = Aims.FORBIDDEN;
+            }
+        }
+        return min(out[i]) < Aims.FORBIDDEN;
+    }
+
+    private boolean allowed(Wide wide, int[] at) {
+        byte[] answers = wide.answers()[at[0]][at[1]];
+        if (answers[at[2]] == 0) {
+            Part[] parts = new Part[3];
+            for (int k = 0; k < 3; k++) {
+                parts[k] = values[wide.places()[k]][at[k]];
+            }
+            answers[at[2]] = (byte) (allowed(wide.check(), parts) ? 1 : 2);
+        }
+        return answers[at[2]] == 1;
+    }
+}

@@ -1,0 +1,109 @@
+package courseworthy.build;
+
+import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.FitChecks;
+import courseworthy.rulebase.FitChecks.Check;
+import courseworthy.rulebase.Load;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Every combination, place after place, with no bound but what is forbidden already: slow and plain. */
+final class BruteForce {
+
+    private final Workshop workshop;
+    private final Part bike;
+    private final Load load;
+    private final Aims aims;
+    private final Work work;
+    private final List<Place> places;
+    private final Map<Place, List<Part>> candidates;
+    private long least = Long.MAX_VALUE;
+
+    BruteForce(Workshop workshop, Part bike, Load load, Aims aims) {
+        this.workshop = workshop;
+        this.bike = bike;
+        this.load = load;
+        this.aims = aims;
+        this.work = new Work(workshop);
+        this.candidates = Search.candidates(workshop, bike);
+        this.places = new ArrayList<>(candidates.keySet());
+    }
+
+    long least() {
+        if (permitted(Map.of(), null)) {
+            fill(0, new EnumMap<>(Place.class));
+        }
+        return least;
+    }
+
+    private void fill(int at, Map<Place, Part> parts) {
+        if (at == places.size()) {
+            least = Math.min(least, costOf(parts));
+            return;
+        }
+        for (Part part : candidates.get(places.get(at))) {
+            if (part != null && parts.containsValue(part)) {
+                continue;
+            }
+            if (part != null) {
+                parts.put(places.get(at), part);
+            }
+            if (permitted(parts, places.subList(0, at + 1))) {
+                fill(at + 1, parts);
+            }
+            parts.remove(places.get(at));
+        }
+    }
+
+    /** @param decided places decided so far, null for the frame alone */
+    private boolean permitted(Map<Place, Part> parts, List<Place> decided) {
+        for (Check check : FitChecks.all()) {
+            boolean due = decided == null ? check.places().isEmpty()
+                    : check.places().contains(decided.get(decided.size() - 1)) && check.places().stream().allMatch(
+                            place -> decided.contains(place) || place == check.optional() && !candidates.containsKey(place));
+            boolean known = !due || check.on(bike, load, parts).fits() || check.on(bike, load, parts).result() == Fit.Result.UNKNOWN
+                    && check.places().stream().allMatch(place -> parts.get(place) == null || parts.get(place).bike() == bike
+                    && parts.get(place).place() == place);
+            if (!known) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The cost as it is defined, added up from the whole. */
+    long costOf(Map<Place, Part> parts) {
+        long loss = aims.ofBike(bike);
+        long swaps = 0;
+        long tenths = 0;
+        for (Place place : places) {
+            Part part = parts.get(place);
+            loss += aims.of(place, part);
+            Part host = place.host() == null ? null : parts.get(place.host());
+            if (loss >= Aims.FORBIDDEN) {
+                return Long.MAX_VALUE;
+            }
+            if (part == null) {
+                Part off = Work.stands(workshop, place, host, bike);
+                swaps += off == null ? 0 : 1;
+                tenths += off == null ? 0 : Math.round(work.minutes(off.kind()) * 10);
+            } else if (host == null ? part.bike() != bike || part.place() != place : !Work.isOn(part, host)) {
+                boolean elsewhere = part.bike() != null && part.bike() != bike;
+                swaps += elsewhere ? 2 : 1;
+                tenths += Math.round(work.minutes(part.kind()) * 10);
+            }
+        }
+        if (parts.get(Place.CHAINRING) != null && parts.get(Place.CASSETTE) != null) {
+            loss += aims.ofGears(parts.get(Place.CHAINRING), parts.get(Place.CASSETTE));
+        }
+        if (candidates.containsKey(Place.CRANK)) {
+            loss += aims.ofPower(parts.get(Place.CRANK), parts.get(Place.PEDALS), Work.meterOn(workshop, parts.get(Place.CRANK)));
+        }
+        return loss * Search.LOSS + swaps * Search.SWAP + tenths;
+    }
+}

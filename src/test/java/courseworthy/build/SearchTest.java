@@ -1,0 +1,111 @@
+package courseworthy.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.claim.Where;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Settling;
+import courseworthy.demand.Demands;
+import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.FitChecks;
+import courseworthy.rulebase.Load;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Garage;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The search against brute force, and its builds against the rules of fit, over workshops made by chance. */
+class SearchTest {
+
+    /** A call by chance: every topic preferred or bounded somewhere. */
+    static Call call(long seed) {
+        Random random = new Random(seed);
+        List<Decision> decisions = new ArrayList<>();
+        for (Topic topic : Topics.all()) {
+            List<Claim> claims = new ArrayList<>();
+            for (int i = 0; i < random.nextInt(3); i++) {
+                Verb verb = topic.kind() == Topic.Kind.OPTIONS ? Verb.PREFER : List.of(Verb.PREFER, Verb.AT_LEAST, Verb.AT_MOST).get(random.nextInt(3));
+                Force force = Force.values()[random.nextInt(3)];
+                long value = topic.least() + (long) (random.nextDouble() * (topic.most() - topic.least() + 1));
+                Author author = new Author("house/r" + i, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
+                claims.add(Claim.of(author, topic, verb, value, topic.text(value), List.of()));
+            }
+            decisions.add(Settling.settle(topic, claims));
+        }
+        return new Call(new Demands(Map.of(), List.of(), List.of()), decisions, List.of(), List.of());
+    }
+
+    /** Five hundred small workshops: no combination is cheaper, and one is found exactly where there is one. */
+    @Test
+    void nothingIsCheaper() {
+        int found = 0;
+        for (int seed = 0; seed < 500; seed++) {
+            Workshop workshop = new Garage(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1, 26 + seed % 8);
+            Aims aims = new Aims(call(seed));
+            Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
+            Part bike = workshop.bikes().get(0);
+            Search search = new Search(workshop, bike, load, aims);
+            Map<Place, Part> best = search.solve();
+            long brute = new BruteForce(workshop, bike, load, aims).least();
+            assertThat(best == null ? Long.MAX_VALUE : search.cost()).as("seed " + seed).isEqualTo(brute);
+            if (best != null) {
+                found++;
+                assertThat(new BruteForce(workshop, bike, load, aims).costOf(best)).as("seed " + seed).isEqualTo(brute);
+            }
+        }
+        assertThat(found).isBetween(100, 490);
+    }
+
+    /** Ten thousand workshops: no build breaks a rule, uses a part twice, or takes what stays elsewhere. */
+    @Test
+    void noBuildViolatesALimit() {
+        int builds = 0;
+        for (int seed = 0; seed < 10_000; seed++) {
+            Workshop workshop = new Garage(seed, seed % 5 * 0.02, seed % 3 * 0.01).of(1 + seed % 3, 30 + seed % 50);
+            Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
+            Part bike = workshop.bikes().get(seed % workshop.bikes().size());
+            Map<Place, Part> build = new Search(workshop, bike, load, new Aims(call(seed % 50))).solve();
+            if (build != null) {
+                builds++;
+                String wrong = IndependentCheck.of(bike, build, load);
+                assertThat(wrong).as("seed " + seed + " " + build).isEmpty();
+            }
+        }
+        assertThat(builds).isGreaterThan(3_000);
+    }
+
+    /** Five bikes and four hundred parts in less than a second, once the classes are warm. */
+    @Test
+    void aFullGarageIsQuick() {
+        long slowest = 0;
+        int builds = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            Workshop workshop = new Garage(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
+            Aims aims = new Aims(call(seed));
+            long start = System.nanoTime();
+            for (Part bike : workshop.bikes()) {
+                builds += new Search(workshop, bike, new Load(75.0, 95.0, 0.1), aims).solve() == null ? 0 : 1;
+            }
+            if (seed > 0) {
+                slowest = Math.max(slowest, System.nanoTime() - start);
+            }
+        }
+        assertThat(builds).isGreaterThan(30);
+        assertThat(slowest / 1_000_000).as("ms").isLessThan(1000);
+    }
+}
