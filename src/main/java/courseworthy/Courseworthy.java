@@ -20,6 +20,7 @@ import courseworthy.brief.Reasoning;
 import courseworthy.brief.TopicText;
 import courseworthy.brief.WhyMarkdown;
 import courseworthy.brief.WhyText;
+import courseworthy.build.Builds;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.call.Flip;
@@ -39,6 +40,7 @@ import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
+import courseworthy.rulebase.FitRules;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -48,6 +50,7 @@ import courseworthy.worth.Sensitivity;
 import courseworthy.worth.SetUp;
 import courseworthy.worth.SetUps;
 import courseworthy.worth.Worths;
+import courseworthy.workshop.Workshop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -219,7 +222,7 @@ public final class Courseworthy {
         String in = typed.endsWith("/") ? typed : typed + "/";
         return "Wrote " + String.join(", ", StarterFolder.FILES) + " to " + in + "\nThey work as they are; change what is yours, then:\n\n"
                 + "    courseworthy brief " + in + "course.yaml --rider " + in + "rider.yaml --event " + in + "event.yaml --sheet " + in
-                + "sheet.yaml\n";
+                + "sheet.yaml --workshop " + in + "workshop.yaml\n";
     }
 
     public String topics(Format format, boolean colours) {
@@ -263,6 +266,7 @@ public final class Courseworthy {
         RuleLoading loading = RuleLoading.start(home, rider, request.sheets());
         Course course = inputs.course(request.course(), request.ground());
         Event event = inputs.event(request);
+        Workshop workshop = inputs.workshop(request.workshop());
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
         Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
@@ -273,7 +277,8 @@ public final class Courseworthy {
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
         Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call)) : Outlook.NONE;
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day, new Worths(call, sensitivity)));
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day, new Worths(call, sensitivity),
+                workshop == null ? null : Builds.of(call, workshop, event.date(), FitRules.load())));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -8,6 +8,8 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -78,6 +80,12 @@ final class Inputs {
     Rider rider(String typed) {
         Path path = typed == null ? null : path(typed);
         return typed == null ? Rider.UNKNOWN : path == null ? null : RiderReader.read(path, typed, faults);
+    }
+
+    /** The workshop; null where no file is named. */
+    Workshop workshop(String typed) {
+        Path path = typed == null ? null : path(typed);
+        return path == null ? null : WorkshopReader.read(path, typed, faults);
     }
 
     /** The event with the role and the date that the request puts before its own. */

@@ -12,11 +12,18 @@ import java.util.List;
  * @param sheets coaches' sheets, in order
  * @param role   {@code training} or {@code race}; goes before the event's
  * @param date   {@code 2025-06-14}; goes before the event's
+ * @param workshop the workshop's file
  */
-public record Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date) {
+public record Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date,
+        String workshop) {
 
     public Request {
         sheets = List.copyOf(sheets);
+    }
+
+    /** Without a workshop. */
+    public Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date) {
+        this(course, ground, event, rider, sheets, role, date, null);
     }
 
     /** A course alone. */

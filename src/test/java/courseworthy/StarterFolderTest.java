@@ -39,8 +39,8 @@ class StarterFolderTest {
         assertThat(names(folder)).containsExactlyInAnyOrderElementsOf(StarterFolder.FILES);
         assertThat(names(place)).as("nothing beside it").containsExactly("race");
         Request request = new Request(folder + "/course.yaml", null, folder + "/event.yaml", folder + "/rider.yaml", List.of(folder + "/sheet.yaml"),
-                null, null);
-        assertThat(tool.brief(request, Format.TEXT, false)).contains("My course", "My event, for Me", "Top up sealant and spin both wheels");
+                null, null, folder + "/workshop.yaml");
+        assertThat(tool.brief(request, Format.TEXT, false)).contains("My course", "My event, for Me", "Top up sealant and spin both wheels", "THE BUILD");
         Faults faults = new Faults();
         WorkshopReader.read(folder.resolve("workshop.yaml"), "workshop.yaml", faults);
         assertThat(faults.faults()).isEmpty();

@@ -1,5 +1,6 @@
 package courseworthy.brief;
 
+import courseworthy.build.Build;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
@@ -27,10 +28,11 @@ import java.util.List;
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  * @param worths       what decisions are worth, worked out when it is written; null where nothing is
+ * @param build        the parts of a workshop that realise the call; null where no workshop is given
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths) {
+        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build) {
 
     public Brief {
         decisions = List.copyOf(decisions);

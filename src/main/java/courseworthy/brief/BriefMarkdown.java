@@ -32,6 +32,7 @@ public final class BriefMarkdown {
         markdown.call();
         new PlanMarkdown(markdown.page, brief).all();
         WorthMarkdown.terse(markdown.page, brief);
+        BuildMarkdown.add(markdown.page, brief.build());
         markdown.leaveAlone();
         markdown.why();
         markdown.against();

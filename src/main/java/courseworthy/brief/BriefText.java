@@ -36,6 +36,9 @@ public final class BriefText {
         text.call();
         new PlanText(text.page, brief).all();
         WorthText.terse(text.page, brief);
+        if (brief.build() != null) {
+            BuildText.add(text.page, brief.build());
+        }
         text.leaveAlone();
         text.why();
         text.against();

@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.brief.Brief.LeaveAlone;
+import courseworthy.build.Build;
 import courseworthy.call.Call;
 import courseworthy.checklist.Checklist;
 import courseworthy.claim.Claim;
@@ -29,17 +30,19 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, checklist, Outlook.NONE, null);
+        return of(course, rider, event, call, checklist, Outlook.NONE, null, null);
     }
 
     /**
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
+     * @param build   the parts that realise it; null where no workshop is given
      */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook, Worths worths) {
+    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook, Worths worths,
+            Build build) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths);
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build);
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

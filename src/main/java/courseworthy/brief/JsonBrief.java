@@ -87,6 +87,7 @@ public final class JsonBrief {
         couldNotTell(brief.couldNotTell());
         json.strings("cautions", brief.cautions());
         new JsonPlan(json).of(brief.outlook());
+        new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());
     }
 

@@ -18,11 +18,12 @@ import java.util.List;
  * @param notMet     decisions that the build does not meet
  * @param toMind     what the rules of fit say of the build: what is not known, what to mind
  * @param inTheWay   where no bike can be built: what does not fit as each bike stands
+ * @param pressures  what to start from with the tyres of the build, in sentences
  * @param wear       what is worn or is growing old
  * @param lacking    what other bikes lack once parts are taken from them
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> wear, List<String> lacking) {
+        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking) {
 
     public Build {
         parts = List.copyOf(parts);
@@ -31,6 +32,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         notMet = List.copyOf(notMet);
         toMind = List.copyOf(toMind);
         inTheWay = List.copyOf(inTheWay);
+        pressures = List.copyOf(pressures);
         wear = List.copyOf(wear);
         lacking = List.copyOf(lacking);
     }

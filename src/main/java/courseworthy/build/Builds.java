@@ -91,7 +91,7 @@ public final class Builds {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of());
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of());
     }
 
     private Build built(Part bike, Map<Place, Part> chosen, FitRules rules) {
@@ -106,7 +106,7 @@ public final class Builds {
         }
         List<Swap> swaps = swaps(bike, parts);
         return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, notMet(bike, parts),
-                rules.on(bike, parts, load), List.of(), wear(parts), lacking(bike, swaps));
+                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps));
     }
 
     /** Sealant stays in its tyre's wheel, a power meter on its crank, a bag where it is. */

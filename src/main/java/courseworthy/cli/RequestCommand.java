@@ -16,6 +16,8 @@ abstract class RequestCommand extends Command {
             "A coach's sheet of advice; may be given several times, later ones first among equals.");
     private final Given<String> role = option("--role", "ROLE", "training or race; goes before the event's.");
     private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; goes before the event's.");
+    private final Given<String> workshop = option("--workshop", "FILE",
+            "What the rider owns: the build is found in it, with what to swap.");
     private final Given<Format> format = format(Format.values());
     private final Output output = output();
 
@@ -26,7 +28,7 @@ abstract class RequestCommand extends Command {
     @Override
     public final void run() {
         Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
-                date.value());
+                date.value(), workshop.value());
         output.write(answer(tool(), request, format.value(), colours() && !output.toFile()));
     }
 

@@ -1,0 +1,81 @@
+package courseworthy.brief;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.rulebase.Found.Finding;
+import courseworthy.workshop.Part;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A build in words, for text and Markdown alike. */
+final class BuildWords {
+
+    private BuildWords() {
+    }
+
+    static String title(Build build) {
+        return build.bike() == null ? "No bike can be built within all limits."
+                : build.bike() + ", " + kilograms(build.mass()) + weighed(build) + " (as it stands now " + kilograms(build.massNow()) + ")";
+    }
+
+    private static String weighed(Build build) {
+        if (build.unweighed().isEmpty()) {
+            return "";
+        }
+        List<String> names = new ArrayList<>();
+        for (Part part : build.unweighed()) {
+            names.add(part.name());
+        }
+        return " without " + String.join(", ", names) + ", whose mass is not known";
+    }
+
+    static String kilograms(double mass) {
+        return BigDecimal.valueOf(mass).setScale(2, RoundingMode.HALF_UP).toPlainString() + " kg";
+    }
+
+    /** The part, and where it comes from where it has to move. */
+    static String part(Build build, Fitted fitted) {
+        for (Swap swap : build.swaps()) {
+            if (swap.place() == fitted.place()) {
+                return fitted.part() + (swap.from() == null ? " (goes on)" : " (goes on, from " + swap.from() + ")");
+            }
+        }
+        return fitted.part().name();
+    }
+
+    static String swap(Swap swap) {
+        String what = swap.on() == null ? "Take off " + swap.off() : "Put on " + swap.on() + (swap.off() == null ? "" : " for " + swap.off());
+        return what + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about " + Math.round(swap.minutes())
+                + " min" + grams(swap.grams()) + after(swap);
+    }
+
+    private static String grams(Long grams) {
+        return grams == null ? ", mass change not known" : grams == 0 ? "" : ", " + (grams > 0 ? "+" : "") + grams + " g";
+    }
+
+    private static String after(Swap swap) {
+        String mechanic = swap.mechanic() ? " Work for a qualified mechanic where you are not sure of it." : "";
+        return (swap.after().isEmpty() ? "." : ". " + String.join(". ", swap.after()) + ".") + mechanic;
+    }
+
+    static String total(Build build) {
+        return build.swaps().size() + (build.swaps().size() == 1 ? " swap" : " swaps") + ", about " + Math.round(build.minutes())
+                + " min of work by estimate. Then a ride of 30 to 60 min on this very build, and every bolt and axle checked after it.";
+    }
+
+    static String notMet(NotMet each) {
+        return each.topic() + ": " + each.got() + " where the call is " + each.wanted() + (each.part().isEmpty() ? "" : ". Would meet it: " + each.part());
+    }
+
+    static String finding(Finding finding) {
+        List<String> names = new ArrayList<>();
+        for (Part part : finding.parts()) {
+            names.add(part.name());
+        }
+        return String.join(" and ", names) + ", " + finding.fit().result().words() + ": " + finding.fit().words() + ". " + finding.author().because();
+    }
+}

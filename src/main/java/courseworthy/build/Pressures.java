@@ -1,0 +1,103 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Pressures to start from with the tyres of the build, whose width and casing may be others than the call's: the same relation, with
+ * what is mounted, never above the lower of the two markings, nor above 5 bar on a rim without hooks (ETRTO TSS, second-hand).
+ */
+final class Pressures {
+
+    private static final double HOOKLESS_MOST = 500_000;
+    /** After this layer the call derives pressures. */
+    private static final int LAYER = 5;
+
+    private final Call call;
+    private final Map<Place, Part> parts;
+
+    private Pressures(Call call, Map<Place, Part> parts) {
+        this.call = call;
+        this.parts = parts;
+    }
+
+    /** A line for each tyre whose width is known. */
+    static List<String> of(Call call, Map<Place, Part> parts) {
+        Pressures pressures = new Pressures(call, parts);
+        Map<Measure, Value> derived = Derived.after(LAYER, call.demands(), pressures.settled());
+        List<String> out = new ArrayList<>();
+        pressures.line(out, "front", Place.FRONT_TYRE, Place.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
+                derived.get(Measure.FRONT_PRESSURE_FLOOR));
+        pressures.line(out, "rear", Place.REAR_TYRE, Place.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
+                derived.get(Measure.REAR_PRESSURE_FLOOR));
+        return out;
+    }
+
+    private Map<Topic, Settled> settled() {
+        Map<Topic, Settled> out = new HashMap<>();
+        for (Decision decision : call.decisions()) {
+            boolean known = decision.status() == Status.SETTLED;
+            out.put(decision.topic(), new Settled(decision.topic(), known, known ? decision.value() : 0));
+        }
+        for (String end : new String[] {"front", "rear"}) {
+            Place tyre = end.equals("front") ? Place.FRONT_TYRE : Place.REAR_TYRE;
+            put(out, end + " tyre width", tyre);
+            put(out, end + " tyre casing", tyre);
+            put(out, end + " insert", end.equals("front") ? Place.FRONT_INSERT : Place.REAR_INSERT);
+        }
+        return out;
+    }
+
+    private void put(Map<Topic, Settled> to, String topic, Place place) {
+        Wanted wanted = Wanted.of(topic);
+        Long got = parts.get(place) == null && place.needed() ? null : wanted.got(parts.get(place));
+        to.put(wanted.topic(), new Settled(wanted.topic(), got != null, got == null ? 0 : got));
+    }
+
+    private void line(List<String> out, String end, Place tyre, Place wheel, Value reference, Value floor) {
+        Part on = parts.get(tyre);
+        if (on == null || reference == null) {
+            return;
+        }
+        Topic topic = Topics.of(end + " tyre pressure");
+        Double most = most(on, parts.get(wheel));
+        if (most == null) {
+            out.add(end + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
+            return;
+        }
+        long ceiling = (long) Math.floor(most / (topic.resolution().base(1)) + 1e-6);
+        long start = Math.min(reference.mid(), ceiling);
+        String text = end + ", " + on + ": start from " + topic.text(start);
+        if (floor != null && floor.mid() > ceiling) {
+            text += "; a floor against rim strikes of " + topic.text(floor.mid()) + " is above what is marked: these tyres are too narrow for the course";
+        } else if (floor != null) {
+            text += ", at least " + topic.text(Math.min(floor.mid(), ceiling)) + " against rim strikes";
+        }
+        out.add(text + ", at most " + topic.text(ceiling) + " as marked");
+    }
+
+    /** The lower marking, Pa; null where either is not known. */
+    private static Double most(Part tyre, Part wheel) {
+        Double one = tyre.number(Detail.MARKED_PRESSURE);
+        Double other = wheel == null ? null : wheel.number(Detail.MARKED_PRESSURE);
+        if (one == null || other == null) {
+            return null;
+        }
+        double lower = Math.min(one, other);
+        return Boolean.FALSE.equals(wheel.yes(Detail.HOOKLESS)) ? lower : Math.min(lower, HOOKLESS_MOST);
+    }
+}

@@ -1,0 +1,65 @@
+package courseworthy.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.Request;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+
+/** The build of the shipped example, held against habits of the trade (common practice, no source). */
+class ExampleBuildTest {
+
+    private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",
+            "docs/examples/riders/robin-gravel.yaml", List.of(), null, null, "docs/examples/workshops/robin.yaml");
+
+    private static String brief(Format format) {
+        return new Courseworthy(Path.of(""), remark -> { }).brief(RACE, format, false);
+    }
+
+    private static JsonNode build() throws IOException {
+        return new ObjectMapper().readTree(brief(Format.JSON)).get("build");
+    }
+
+    private static String part(JsonNode build, String place) {
+        return StreamSupport.stream(build.get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals(place))
+                .map(each -> each.get("part").asText()).collect(Collectors.joining());
+    }
+
+    /** Carbon wheels for racing, the dropper stays on, the shared crank comes over for its power meter, sidewalls keep their protection. */
+    @Test
+    void theRaceBikeIsBuiltForTheRace() throws IOException {
+        JsonNode build = build();
+        assertThat(build.get("bike").asText()).isEqualTo("race bike");
+        assertThat(part(build, "front wheel")).isEqualTo("race carbon front");
+        assertThat(part(build, "rear wheel")).isEqualTo("race carbon rear");
+        assertThat(part(build, "crank")).isEqualTo("power crank");
+        assertThat(part(build, "seatpost")).contains("dropper");
+        assertThat(part(build, "rear tyre")).doesNotContain("light");
+        assertThat(build.get("mass_kg").asDouble()).isLessThan(build.get("mass_now_kg").asDouble());
+        assertThat(build.get("lacking").get(0).asText()).isEqualTo("training bike stands without power crank until they go back");
+        assertThat(build.get("in_the_way")).isEmpty();
+    }
+
+    /** What the JSON says stands in the text and in the Markdown too. */
+    @Test
+    void theThreeAgree() throws IOException {
+        JsonNode build = build();
+        String text = brief(Format.TEXT).replaceAll("\\s+", " ");
+        String markdown = brief(Format.MARKDOWN).replaceAll("\\s+", " ");
+        build.get("parts").forEach(each -> {
+            assertThat(text).contains(each.get("place").asText() + " " + each.get("part").asText());
+            assertThat(markdown).contains("| " + each.get("place").asText() + " | " + each.get("part").asText());
+        });
+        build.get("swaps").forEach(each -> assertThat(text).contains("Put on " + each.get("on").asText()));
+        build.get("pressures").forEach(each -> assertThat(text).contains(each.asText()));
+        assertThat(brief(Format.TEXT).lines()).allMatch(line -> line.length() <= 80);
+    }
+}
