@@ -6,6 +6,7 @@ import courseworthy.ride.Endurance;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Pace;
 import courseworthy.ride.PowerBalance;
+import courseworthy.ride.Range;
 import courseworthy.ride.Way;
 import java.io.IOException;
 
@@ -30,12 +31,24 @@ final class JsonRide {
         json.range("stops_s", estimate.stops(), 1);
         json.range("total_s", estimate.total(), 1);
         json.decimal("power_uphill_w", estimate.uphill(), 1);
+        power("power_on_climbs_w", estimate.powerOn(0.02, 1));
+        power("power_on_the_level_w", estimate.powerOn(-0.01, 0.01));
+        power("power_on_descents_w", estimate.powerOn(-1, -0.02));
         json.decimal("power_pedalled_w", estimate.power(), 1);
         json.decimal("power_mean_w", estimate.meanPower(), 1);
         json.decimal("power_fourth_power_mean_w", estimate.load(), 1);
         json.decimal("power_that_can_be_held_w", estimate.canHold(), 1);
         inputs(estimate);
         json.close();
+    }
+
+    /** Null where there is next to none of such ground. */
+    private void power(String field, Range watts) throws IOException {
+        if (watts == null) {
+            json.string(field, null);
+        } else {
+            json.range(field, watts, 1);
+        }
     }
 
     private void inputs(Estimate estimate) throws IOException {

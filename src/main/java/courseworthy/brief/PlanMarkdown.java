@@ -64,6 +64,7 @@ final class PlanMarkdown {
         for (String line : PlanWords.beyond(plan)) {
             page.bullet(line);
         }
+        page.bullet(PlanWords.power(brief));
         page.bullet(PlanWords.carry(plan));
         page.bullet(PlanWords.light(plan, brief));
         page.gap();

@@ -74,6 +74,7 @@ final class PlanText {
         for (String line : PlanWords.beyond(plan)) {
             page.text(2, 4, line, Weight.ALERT);
         }
+        page.text(2, 4, PlanWords.power(brief), Weight.PLAIN);
         page.text(2, 4, PlanWords.carry(plan), Weight.PLAIN);
         page.text(2, 4, PlanWords.light(plan, brief), Weight.PLAIN);
         page.gap();

@@ -2,6 +2,8 @@ package courseworthy.brief;
 
 import courseworthy.demand.OnTheDay.Ascent;
 import courseworthy.demand.OnTheDay.Stop;
+import courseworthy.ride.Endurance;
+import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Gap;
@@ -16,6 +18,9 @@ import java.util.List;
 /** The day's plan and what changes if the forecast turns, in rows and sentences, the same for terminal and page. */
 final class PlanWords {
 
+    /** Ground that counts as climbing or falling, and as level, as gradients. */
+    private static final double CLIMBS = 0.02;
+    private static final double LEVEL = 0.01;
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
     private static final double MINUTE = 60;
@@ -240,6 +245,29 @@ final class PlanWords {
             hottest = hour.temperature() == null ? hottest : Math.max(hottest, hour.temperature());
         }
         return hottest;
+    }
+
+    /** What power the times rest on, and how it is shared out. */
+    static String power(Brief brief) {
+        Estimate estimate = brief.demands().estimated().estimate();
+        String parts = power("", estimate.powerOn(CLIMBS, 1), "uphill");
+        parts = power(parts, estimate.powerOn(-LEVEL, LEVEL), "on the level");
+        parts = power(parts, estimate.powerOn(-1, -CLIMBS), "downhill");
+        long falls = Math.round(100 * Endurance.fade(estimate.riding().mid()).mid());
+        return "The times rest on about " + parts + (falls > 0 ? ", falling by " + falls + " % from start to finish" : "")
+                + ": harder where power buys most time, easing where it buys least.";
+    }
+
+    private static String power(String before, Range watts, String where) {
+        if (watts == null) {
+            return before;
+        }
+        String here = fives(watts.mid()) + " W (" + fives(watts.low()) + " to " + fives(watts.high()) + ") " + where;
+        return before.isEmpty() ? here : before + ", " + here;
+    }
+
+    private static long fives(double watts) {
+        return 5 * Math.round(watts / 5);
     }
 
     /** Water to leave the start with, apart from what is drunk. */

@@ -71,7 +71,7 @@ public final class Estimate {
             rolling[i] = Rolling.of(ground, basis.kind(), basis.wetness());
             cap[i] = Pace.cap(ground, basis.kind(), basis.skill(), basis.wetness());
             sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
-            turns[i] = ground.turnsPerKm() == null ? 0 : ground.turnsPerKm() / 1000;
+            turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.tightBends(i));
         }
         whole = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
         thin = new Riding(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
@@ -431,6 +431,23 @@ public final class Estimate {
         return middle.mean;
     }
 
+    /**
+     * Mean power on the pedals where the ground has a gradient between two, W, with the range of what can be held; null where less than a
+     * fiftieth of the time is ridden so.
+     */
+    public Range powerOn(double least, double most) {
+        double seconds = 0;
+        double work = 0;
+        for (int at = 0; at < trace.size(); at++) {
+            double gradient = way.gradient(trace.step(at));
+            if (gradient >= least && gradient <= most) {
+                seconds += trace.seconds(at);
+                work += trace.power(at) * trace.seconds(at);
+            }
+        }
+        return seconds < middle.seconds / 50 ? null : powerFactor().times(work / seconds);
+    }
+
     /** What can be held for the riding time, W. */
     public double canHold() {
         return basis.hourPower().mid() * Endurance.share(middle.seconds, 0) * basis.intensity().mid();
@@ -491,7 +508,7 @@ public final class Estimate {
         return sideways[stretchIndex];
     }
 
-    /** Turns of a stretch that must be braked for, per m, as written; 0 where none are. */
+    /** Turns of a stretch that must be braked for, per m: as written, less those that the track shows itself; 0 where none are. */
     public double turnsPerMetre(int stretchIndex) {
         return turns[stretchIndex];
     }

@@ -30,6 +30,9 @@ public final class Way {
 
     /** A bend wider than this slows nobody, m. */
     static final double STRAIGHT_RADIUS = 60;
+    /** A bend as tight as the turns that profiles count, m. */
+    private static final double TIGHT = 20;
+
     private static final double STRAIGHT = Math.toRadians(20);
     private static final double LOOK_ALONG = 50;
 
@@ -338,6 +341,19 @@ public final class Way {
     /** The radius of the bend a step lies in, m; infinite where it is straight or not known. */
     public double radius(int step) {
         return radius.length == 0 ? Double.POSITIVE_INFINITY : radius[step];
+    }
+
+    /** Tight bends of a stretch that the track shows, for each m of it; 0 where no bend is known. */
+    double tightBends(int onStretch) {
+        double bends = 0;
+        double whole = 0;
+        for (int i = 0; i < size && radius.length > 0; i++) {
+            boolean here = stretch[i] == onStretch;
+            whole += here ? length[i] : 0;
+            boolean tight = here && radius[i] < TIGHT;
+            bends += tight && !(i > 0 && stretch[i - 1] == onStretch && radius[i - 1] < TIGHT) ? 1 : 0;
+        }
+        return whole > 0 ? bends / whole : 0;
     }
 
     /** The stretch a step lies on. */

@@ -85,6 +85,9 @@ class PacingTest {
         assertThat(trace.power(35)).isLessThan(trace.power(20));
         assertThat(trace.power(2 * lap + 5)).isLessThan(climb);
         assertThat(climb).isGreaterThan(estimate.meanPower());
+        assertThat(estimate.powerOn(0.02, 1).mid()).isBetween(estimate.powerOn(-0.01, 0.01).mid(), estimate.uphill());
+        assertThat(estimate.powerOn(-1, -0.02).mid()).isLessThan(estimate.powerOn(-0.01, 0.01).mid());
+        assertThat(estimate.powerOn(0.2, 1)).isNull();
     }
 
     private static final int HAIRPINS = 40;
@@ -147,6 +150,22 @@ class PacingTest {
             }
         }
         assertThat(bends.riding().mid()).isGreaterThan(1.15 * straight.riding().mid());
+    }
+
+    /** Turns that a profile counts and its track shows are braked for once: a few written ones change nothing, many do. */
+    @Test
+    void turnsOfTheTrackCountOnce() {
+        Track track = zigzag(15);
+        var line = Invented.line(track.length(), 5, d -> 800 - 0.05 * d);
+        double[] seconds = new double[3];
+        double[] written = {0, 4, 20};
+        for (int i = 0; i < 3; i++) {
+            Ground ground = written[i] == 0 ? ROAD : Invented.turning(ROAD, written[i]);
+            seconds[i] = estimate(Invented.course(line, track, List.of(stretch(track.length() / 1000, 0, 0.05 * track.length(), ground))),
+                    strongAmateur(BikeKind.ROAD, 1)).riding().mid();
+        }
+        assertThat(seconds[1]).isEqualTo(seconds[0]);
+        assertThat(seconds[2]).isGreaterThan(1.05 * seconds[0]);
     }
 
     /** Wet and unskilled take bends slower, paved faster than loose. */
