@@ -262,7 +262,9 @@ final class PlanWords {
         if (watts == null) {
             return before;
         }
-        String here = fives(watts.mid()) + " W (" + fives(watts.low()) + " to " + fives(watts.high()) + ") " + where;
+        boolean sure = fives(watts.low()) == fives(watts.high());
+        String ends = sure ? " W " : " W (" + fives(watts.low()) + " to " + fives(watts.high()) + ") ";
+        String here = fives(watts.mid()) + ends + where;
         return before.isEmpty() ? here : before + ", " + here;
     }
 
