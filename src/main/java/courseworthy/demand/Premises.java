@@ -220,7 +220,7 @@ final class Premises {
 
     /** What the estimate rests on; notes down what it needs and is not written. */
     Basis basis() {
-        boolean climbingKnown = course.stretches().stream().allMatch(Way::saysClimbing)
+        boolean climbingKnown = Way.saysClimbing(course.stretches())
                 || course.line() != null && course.line().measured();
         assumeIf(!climbingKnown, "climbing where it is not written, for the estimate of time", "10 m per km (0 to 25)");
         assumeIf(!heightKnown(), "height of the start, for the density of air", number(START_HEIGHT, 0) + " m");

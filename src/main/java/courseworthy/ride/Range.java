@@ -78,4 +78,15 @@ public record Range(double low, double mid, double high) {
         at[input] = kept;
         return changed;
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Range that && Double.compare(low, that.low) == 0 && Double.compare(mid, that.mid) == 0
+                && Double.compare(high, that.high) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return (Double.hashCode(low) * 31 + Double.hashCode(mid)) * 31 + Double.hashCode(high);
+    }
 }

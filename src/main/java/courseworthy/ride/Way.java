@@ -180,6 +180,16 @@ public final class Way {
         }
     }
 
+    /** Whether rise or drop is known of every stretch. */
+    public static boolean saysClimbing(List<Stretch> stretches) {
+        for (Stretch stretch : stretches) {
+            if (!saysClimbing(stretch)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether rise or drop is known; where one is, the other is none if it is not written. */
     public static boolean saysClimbing(Stretch stretch) {
         return stretch.rise() != null || stretch.drop() != null;
