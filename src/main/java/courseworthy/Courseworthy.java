@@ -20,6 +20,7 @@ import courseworthy.brief.Reasoning;
 import courseworthy.brief.TopicText;
 import courseworthy.brief.WhyMarkdown;
 import courseworthy.brief.WhyText;
+import courseworthy.build.Build;
 import courseworthy.build.Builds;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
@@ -277,8 +278,9 @@ public final class Courseworthy {
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
         Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call)) : Outlook.NONE;
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event), day, new Worths(call, sensitivity),
-                workshop == null ? null : Builds.of(call, workshop, event.date(), FitRules.load())));
+        Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), FitRules.load());
+        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
+                new Worths(call, sensitivity), build));
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -1,5 +1,6 @@
 package courseworthy.checklist;
 
+import courseworthy.build.Build;
 import courseworthy.call.Call;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
@@ -26,16 +27,23 @@ public final class Checklists {
 
     private final Call call;
     private final Event event;
+    private final Build build;
     private final String role;
 
-    private Checklists(Call call, Event event) {
+    private Checklists(Call call, Event event, Build build) {
         this.call = call;
         this.event = event;
+        this.build = build;
         this.role = role(call);
     }
 
     public static Checklist of(Call call, Event event) {
-        return new Checklists(call, event).checklist();
+        return of(call, event, null);
+    }
+
+    /** @param build whose swaps go on the list; null for none */
+    public static Checklist of(Call call, Event event, Build build) {
+        return new Checklists(call, event, build).checklist();
     }
 
     /** What the bike is set up for; {@code training} where the demands do not say. */
@@ -65,6 +73,9 @@ public final class Checklists {
             }
         }
         out.addAll(asked());
+        if (build != null) {
+            out.addAll(Swaps.of(build));
+        }
         return out;
     }
 

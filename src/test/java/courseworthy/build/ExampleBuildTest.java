@@ -59,6 +59,9 @@ class ExampleBuildTest {
             assertThat(markdown).contains("| " + each.get("place").asText() + " | " + each.get("part").asText());
         });
         build.get("swaps").forEach(each -> assertThat(text).contains("Put on " + each.get("on").asText()));
+        String list = text.substring(text.indexOf("CHECKLIST"));
+        build.get("swaps").forEach(each -> assertThat(list).contains("Put on " + each.get("on").asText()));
+        assertThat(list).contains("Ride 30 to 60 min on the very build");
         build.get("pressures").forEach(each -> assertThat(text).contains(each.asText()));
         assertThat(brief(Format.TEXT).lines()).allMatch(line -> line.length() <= 80);
     }
