@@ -5,6 +5,7 @@ import courseworthy.brief.BriefMarkdown;
 import courseworthy.brief.BriefText;
 import courseworthy.brief.Briefs;
 import courseworthy.brief.Catalogue;
+import courseworthy.brief.CheckText;
 import courseworthy.brief.CompareMarkdown;
 import courseworthy.brief.CompareText;
 import courseworthy.brief.CourseLine;
@@ -13,6 +14,7 @@ import courseworthy.brief.GearsMarkdown;
 import courseworthy.brief.GearsText;
 import courseworthy.brief.JsonBrief;
 import courseworthy.brief.JsonCatalogue;
+import courseworthy.brief.JsonCheck;
 import courseworthy.brief.JsonCompare;
 import courseworthy.brief.JsonGears;
 import courseworthy.brief.JsonWhy;
@@ -224,6 +226,12 @@ public final class Courseworthy {
         return "Wrote " + String.join(", ", StarterFolder.FILES) + " to " + in + "\nThey work as they are; change what is yours, then:\n\n"
                 + "    courseworthy brief " + in + "course.yaml --rider " + in + "rider.yaml --event " + in + "event.yaml --sheet " + in
                 + "sheet.yaml --workshop " + in + "workshop.yaml\n";
+    }
+
+    /** Looks over a coach's sheet; what cannot be used is thrown, what is to be looked at is returned. */
+    public String sheetCheck(String file, Format format, boolean colours) {
+        SheetLook look = SheetLook.at(home, file, this::stopOrWarn);
+        return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks()) : CheckText.of(file, look.rows(), look.remarks(), colours);
     }
 
     public String topics(Format format, boolean colours) {

@@ -4,9 +4,9 @@ import courseworthy.call.Upstream.Slot;
 import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
+import courseworthy.rulebase.Ends;
 import courseworthy.rulebase.Reads;
 import courseworthy.rulebase.Saying;
-import courseworthy.rulebase.Subject;
 import courseworthy.topic.Topic;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -18,8 +18,6 @@ import java.util.TreeSet;
  */
 final class Places {
 
-    /** Nobody rides where it is colder, C. */
-    private static final double COLDEST = -50;
     /** A measure from which others derive is followed up to so many times its value. */
     private static final int DERIVED_UP_TO = 3;
 
@@ -36,12 +34,6 @@ final class Places {
         this.now = now;
     }
 
-    /** The least value a measure can have. */
-    static long least(Measure measure) {
-        long least = Subject.of(measure).least();
-        return least == Long.MIN_VALUE ? measure.scale().resolution().ticks(COLDEST) : least;
-    }
-
     /**
      * The places of a measure, ascending, the least value it can have first.
      *
@@ -49,13 +41,13 @@ final class Places {
      */
     static SortedSet<Long> of(Trial trial, Measure measure, long now) {
         Places out = new Places(trial, measure, now);
-        out.places.add(least(measure));
+        out.places.add(Ends.least(measure));
         if (measure.scale().kind() == Scale.Kind.QUANTITY) {
             out.quantity();
         } else {
             out.every(0, measure.scale().words().size() - 1);
         }
-        out.places.removeIf(place -> place < least(measure) || place > Size.most(measure));
+        out.places.removeIf(place -> place < Ends.least(measure) || place > Ends.most(measure));
         return out.places;
     }
 
@@ -67,8 +59,8 @@ final class Places {
 
     private void quantity() {
         if (upstream.derives() && Derived.read().contains(measure)) {
-            long most = Size.most(measure);
-            every(least(measure), most == Long.MAX_VALUE ? DERIVED_UP_TO * now : most);
+            long most = Ends.most(measure);
+            every(Ends.least(measure), most == Long.MAX_VALUE ? DERIVED_UP_TO * now : most);
         }
         for (Slot slot : upstream.readers(measure)) {
             Reads.turns(slot.row(), measure, places);
@@ -97,7 +89,7 @@ final class Places {
         long value = first(topic, times, low);
         long worth = times.on(topic, value);
         places.add(value);
-        while (worth <= high && value <= Size.most(measure)) {
+        while (worth <= high && value <= Ends.most(measure)) {
             long next = next(topic, times, value, worth);
             if (next < 0) {
                 return;
@@ -136,7 +128,7 @@ final class Places {
 
     /** The least value that makes a claim of at least so much; claims grow with the measure. */
     private long first(Topic topic, Saying.Times times, long wanted) {
-        long low = least(measure);
+        long low = Ends.least(measure);
         long high = Math.max(1, Math.abs(now));
         while (times.on(topic, high) < wanted && high < Integer.MAX_VALUE) {
             high *= 2;

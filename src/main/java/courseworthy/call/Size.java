@@ -2,6 +2,7 @@ package courseworthy.call;
 
 import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
+import courseworthy.rulebase.Ends;
 import courseworthy.units.Dimension;
 
 /**
@@ -10,10 +11,6 @@ import courseworthy.units.Dimension;
  */
 final class Size {
 
-    /** Ends of a scale that goes no further, in its base unit: roughness to 5, mtb:scale to 6, a share to all. */
-    private static final double ROUGHEST = 5;
-    private static final double HARDEST_GRADE = 6;
-    private static final double ALL = 1;
     /** Between a frosty and a hot day, K. */
     private static final double TEMPERATURES = 40;
 
@@ -35,23 +32,7 @@ final class Size {
         if (measure.scale().resolution().unit().dimension() == Dimension.TEMPERATURE) {
             return measure.scale().resolution().base(1) * apart / TEMPERATURES;
         }
-        long most = most(measure);
+        long most = Ends.most(measure);
         return apart / (most == Long.MAX_VALUE ? larger : most);
-    }
-
-    /** The largest value a measure can have, {@link Long#MAX_VALUE} where there is none. */
-    static long most(Measure measure) {
-        Scale scale = measure.scale();
-        if (scale.kind() != Scale.Kind.QUANTITY) {
-            return scale.words().size() - 1;
-        }
-        if (!scale.bands().isEmpty()) {
-            return scale.resolution().ticks(ROUGHEST);
-        }
-        if (measure == Measure.TECHNICAL_GRADE || measure == Measure.HARDEST_TECHNICAL_GRADE) {
-            return scale.resolution().ticks(HARDEST_GRADE);
-        }
-        boolean share = scale.resolution().unit().dimension() == Dimension.SHARE;
-        return share ? scale.resolution().ticks(ALL) : Long.MAX_VALUE;
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 final class Commands {
 
     static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "topics", "measures", "rules", "schema",
-            "new", "completion");
+            "new", "sheet", "completion");
 
     private Commands() {
     }
@@ -34,6 +34,7 @@ final class Commands {
             case "rules" -> new RulesCommand(terminal);
             case "schema" -> new SchemaCommand(terminal);
             case "new" -> new NewCommand(terminal);
+            case "sheet" -> new SheetCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
             default -> throw new IllegalArgumentException(name);
         };

@@ -9,6 +9,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.Value;
 import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.Ends;
 import courseworthy.rulebase.Generated;
 import courseworthy.rulebase.House;
 import courseworthy.topic.Topic;
@@ -91,8 +92,8 @@ class FlipsTest {
             for (Measure measure : demands.values().keySet()) {
                 long now = demands.get(measure).mid();
                 boolean words = measure.scale().kind() != Scale.Kind.QUANTITY;
-                long least = words ? 0 : Math.max(Places.least(measure), now - 8);
-                long most = Math.min(Size.most(measure), words ? Long.MAX_VALUE : now + 8);
+                long least = words ? 0 : Math.max(Ends.least(measure), now - 8);
+                long most = Math.min(Ends.most(measure), words ? Long.MAX_VALUE : now + 8);
                 flips += slow.agree(measure, least, most, Topics.all());
             }
         }
@@ -122,8 +123,8 @@ class FlipsTest {
             TickByTick slow = new TickByTick(rules, demands);
             for (Measure measure : demands.values().keySet()) {
                 if (measure.layer() == 0) {
-                    long most = Math.min(14, Size.most(measure));
-                    flips += slow.agree(measure, Math.max(-8, Places.least(measure)), most, Topics.all());
+                    long most = Math.min(14, Ends.most(measure));
+                    flips += slow.agree(measure, Math.max(-8, Ends.least(measure)), most, Topics.all());
                 }
             }
         }

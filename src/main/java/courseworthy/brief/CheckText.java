@@ -1,0 +1,53 @@
+package courseworthy.brief;
+
+import courseworthy.brief.Page.Weight;
+import courseworthy.claim.Author;
+import courseworthy.rulebase.check.Remark;
+import courseworthy.rulebase.check.Remark.Fact;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes what is to be looked at in a sheet, for the terminal. */
+public final class CheckText {
+
+    private CheckText() {
+    }
+
+    /**
+     * @param file    the sheet's path as typed
+     * @param rows    how many rows it has
+     * @param remarks what is to be looked at, in order
+     */
+    public static String of(String file, int rows, List<Remark> remarks, boolean colours) {
+        Page page = new Page(colours);
+        for (Remark remark : remarks) {
+            Author row = remark.rows().get(0);
+            page.text(0, 4, row.where() + ": " + row.rule() + ": " + remark.kind().words(), Weight.BOLD);
+            page.text(4, 4, remark.text() + other(remark), Weight.PLAIN);
+            page.text(4, 4, remark.mend(), Weight.PLAIN);
+            if (!remark.example().isEmpty()) {
+                page.text(4, 6, "Such as: " + example(remark) + ".", Weight.FAINT);
+            }
+        }
+        page.text(0, 0, file + ": " + count(rows, "row") + ", " + (remarks.isEmpty() ? "nothing to look at" : count(remarks.size(), "remark"))
+                + ".", Weight.PLAIN);
+        return page.toString();
+    }
+
+    /** Where the row stands that it is held against. */
+    private static String other(Remark remark) {
+        return remark.rows().size() < 2 ? "" : " (" + remark.rows().get(1).where() + ")";
+    }
+
+    private static String example(Remark remark) {
+        List<String> out = new ArrayList<>();
+        for (Fact fact : remark.example()) {
+            out.add(fact.what() + " " + fact.value());
+        }
+        return String.join(", ", out);
+    }
+
+    private static String count(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,52 @@
+package courseworthy.brief;
+
+import courseworthy.claim.Author;
+import courseworthy.rulebase.check.Remark;
+import courseworthy.rulebase.check.Remark.Fact;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Writes what is to be looked at in a sheet, as JSON, format 1. */
+public final class JsonCheck {
+
+    private JsonCheck() {
+    }
+
+    /** The remarks in order, each with its rows and an example. */
+    public static String of(String file, int rows, List<Remark> remarks) {
+        return Json.written(json -> {
+            json.string("sheet", file);
+            json.number("rows", BigDecimal.valueOf(rows));
+            json.list("remarks");
+            for (Remark remark : remarks) {
+                remark(json, remark);
+            }
+            json.endList();
+        });
+    }
+
+    private static void remark(Json json, Remark remark) throws IOException {
+        json.open();
+        json.string("kind", remark.kind().words());
+        json.list("rules");
+        for (Author author : remark.rows()) {
+            json.open();
+            json.string("rule", author.rule());
+            json.string("where", author.where().toString());
+            json.close();
+        }
+        json.endList();
+        json.string("text", remark.text());
+        json.string("mend", remark.mend());
+        json.list("example");
+        for (Fact fact : remark.example()) {
+            json.open();
+            json.string("what", fact.what());
+            json.string("value", fact.value());
+            json.close();
+        }
+        json.endList();
+        json.close();
+    }
+}

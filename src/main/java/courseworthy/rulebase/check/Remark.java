@@ -1,0 +1,42 @@
+package courseworthy.rulebase.check;
+
+import courseworthy.claim.Author;
+import java.util.List;
+
+/**
+ * Something to look at in a sheet.
+ *
+ * @param kind    what kind of thing
+ * @param rows    the row it is about first, then the one it is held against where there is one
+ * @param text    what is so, in a sentence
+ * @param mend    what to do about it, in a sentence
+ * @param example a situation that shows it; empty where there is none, as for a row that can never speak
+ */
+public record Remark(Kind kind, List<Author> rows, String text, String mend, List<Fact> example) {
+
+    /** Kinds of remarks, gravest first. */
+    public enum Kind {
+        NEVER("can never speak"), SET_ASIDE("never counts"), CONTRADICTS("contradicts"), IDENTICAL("identical"),
+        EQUIVALENT("same in other words"), NEEDLESS("says nothing new"), REPEATS("repeats the house"), ALWAYS("always holds"),
+        JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), UNREASONED("not reasoned about");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** One fact of an example, {@code hours} and {@code 4:01 h}. */
+    public record Fact(String what, String value) {
+    }
+
+    public Remark {
+        rows = List.copyOf(rows);
+        example = List.copyOf(example);
+    }
+}

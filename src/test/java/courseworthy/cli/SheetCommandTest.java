@@ -1,0 +1,132 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.brief.Schema;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that looks over a sheet, on its full text. */
+class SheetCommandTest {
+
+    private static final String SHEET = """
+            sheet: Mine
+            author: a coach
+            advice:
+              - id: never
+                when: {hours: over 5 h, none of: [{hours: over 3 h}]}
+                say: {plugs: prefer 3}
+                because: It cannot be.
+              - id: road-fork
+                when: {decided: {bike: road}}
+                say: {fork travel: prefer 120 mm}
+                because: It does not apply.
+              - id: always
+                when: {any of: [{hours: over 3 h}, {hours: under 4 h}]}
+                say: {food: prefer 60 g/h}
+                because: It always holds.
+              - id: stones
+                when: {sharp stones: over 10 %, roughness: at least rough}
+                say: {front tyre casing: at least heavy}
+                because: First.
+              - id: again
+                when: {none of: [{sharp stones: at most 10 %}, {roughness: under rough}]}
+                say: {front tyre casing: at least heavy}
+                because: The same in other words.
+              - id: many
+                when: {sharp stones: over 30 %, roughness: at least rough}
+                say: {front tyre casing: at least reinforced}
+                because: Nothing new.
+              - id: light
+                when: {sharp stones: over 20 %, roughness: at least rugged}
+                say: {front tyre casing: prefer light}
+                because: It is light.
+              - id: short
+                when: {hours: under 3 h}
+                say: {water: prefer 0.7 L}
+                because: A bottle will do.
+              - id: middling
+                when: {hours: between 3 h and 4 h}
+                say: {water: prefer 0.7 L}
+                because: A bottle will do still.
+            """;
+
+    private static final String REMARKS = """
+            FILE:4: Mine/never: can never speak
+                hours: over 5 h and none of [hours: over 3 h] cannot hold together.
+                Mend a condition, or remove the row.
+            FILE:8: Mine/road-fork: never counts
+                Where it speaks, fork travel does not apply.
+                Mend what is asked of the bike, or say it of another topic.
+                Such as: decided: bike road.
+            FILE:12: Mine/always: always holds
+                It holds whatever is found, once it is known.
+                Leave out "when", or mend a condition.
+                Such as: hours 3:01 h.
+            FILE:20: Mine/again: same in other words
+                It speaks just where Mine/stones does, and says the same. (FILE:16)
+                Keep one of them.
+                Such as: sharp stones 11 %, roughness rough (2.0).
+            FILE:24: Mine/many: says nothing new
+                Wherever it speaks, Mine/stones says as much. (FILE:16)
+                Remove it, or let it say more.
+                Such as: sharp stones 31 %, roughness rough (2.0).
+            FILE:28: Mine/light: contradicts
+                Whenever it speaks, Mine/stones speaks too: front tyre casing: at least
+                heavy, and front tyre casing: prefer light. (FILE:16)
+                Mend one, or let their conditions exclude each other.
+                Such as: sharp stones 21 %, roughness rugged (3.0).
+            FILE:36: Mine/middling: could be one row
+                It says what Mine/short does, where hours lies next to its range. (FILE:32)
+                One row will do, with hours at most 4:00 h.
+                Such as: hours 3:00 h.
+            FILE: 9 rows, 7 remarks.
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... args) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int code = Tool.run(args, out, err, Terminal.NONE);
+            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+    }
+
+    @Test
+    void everyRemarkSaysWhatIsSoAndWhatToDoAndShowsIt() throws IOException {
+        String file = Files.writeString(folder.resolve("mine.yaml"), SHEET).toString();
+        Ran ran = Ran.of("sheet", "check", file);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(plain(ran.out(), file)).isEqualTo(plain(REMARKS, file));
+        assertThat(Schema.tree(Ran.of("sheet", "check", file, "--format", "json").out()).get("remarks")).hasSize(7);
+    }
+
+    /** The place of the file decides where lines break. */
+    private static String plain(String text, String file) {
+        return text.replace(file, "FILE").replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void aSheetThatCannotBeUsedIsRefused() throws IOException {
+        String file = Files.writeString(folder.resolve("mine.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n"
+                + "    say: {fork travl: prefer 120 mm}\n    because: y\n").toString();
+        Ran ran = Ran.of("sheet", "check", file);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("mine.yaml:5: ", "fork travl", "Did you mean \"fork travel\"?");
+        assertThat(Ran.of("sheet", "chek", file)).isEqualTo(new Ran(2, "", """
+                ACTION: found "chek", expected check
+                    Did you mean "check"?
+                """));
+    }
+}
