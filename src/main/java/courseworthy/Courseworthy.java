@@ -280,7 +280,7 @@ public final class Courseworthy {
         Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
         if (ahead && sensitivity != null) {
-            sensitivity.ahead(Worths.mayUseExtensions(demands));
+            sensitivity.ahead(Worths.mayUseExtensions(demands), Worths.inCompany(demands));
         }
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);

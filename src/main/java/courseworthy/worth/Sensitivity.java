@@ -43,12 +43,15 @@ public final class Sensitivity {
     }
 
     /** Works out on a thread of its own what a plain brief shows, while the call is made; whoever asks earlier waits. */
-    public void ahead(boolean extensions) {
+    public void ahead(boolean extensions, boolean company) {
         Thread thread = new Thread("worth") {
             @Override
             public void run() {
                 perKilogram();
                 perRolling();
+                if (company) {
+                    perDrag();
+                }
                 if (extensions && aeroShare().high() > 0) {
                     perAeroShare();
                 }

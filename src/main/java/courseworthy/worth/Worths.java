@@ -62,6 +62,12 @@ public final class Worths {
         return allowed != null && allowed.mid() == 1 && (kind == BikeKind.ROAD || kind == BikeKind.GRAVEL);
     }
 
+    /** Whether some of it is likely to be ridden in a group. */
+    public static boolean inCompany(Demands demands) {
+        Value share = demands.get(Measure.GROUP_SHARE);
+        return share != null && share.mid() > 0;
+    }
+
     /** What 1 kg less returns over the ride, s. */
     public Range perKilogram() {
         return sensitivity.perKilogram();
