@@ -57,6 +57,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         public Swap {
             after = List.copyOf(after);
         }
+
+        /** Where on the bike it is, in words. */
+        public String where() {
+            return place.words();
+        }
     }
 
     /**

@@ -35,7 +35,7 @@ final class Swaps {
         String what = swap.on() == null ? "Take off " + swap.off() : "Put on " + swap.on() + (swap.off() == null ? "" : " for " + swap.off())
                 + (swap.from() == null ? "" : ", from " + swap.from());
         String find = swap.after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.after());
-        return new Item(what, find, "The build asks for it (" + swap.place().words() + ", about " + Math.round(swap.minutes()) + " min).", false,
+        return new Item(what, find, "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).", false,
                 PART, "", null);
     }
 
