@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.PlanB;
+import java.util.List;
 
 /** Writes as Markdown what to set, the plan for the day and what changes if the forecast turns. */
 final class PlanMarkdown {
@@ -26,23 +27,21 @@ final class PlanMarkdown {
 
     /** What is to be set on one topic. */
     void topic(String topic) {
-        boolean titled = false;
-        for (String line : SettingWords.details(brief.outlook(), topic)) {
-            if (!titled) {
-                page.heading(2, "To set");
-                titled = true;
-            }
+        List<String> details = SettingWords.details(brief.outlook(), topic);
+        if (!details.isEmpty()) {
+            page.heading(2, "To set");
+        }
+        for (String line : details) {
             page.bullet(line);
         }
     }
 
     private void settings() {
-        boolean titled = false;
-        for (SettingWords.Row row : SettingWords.rows(brief.outlook())) {
-            if (!titled) {
-                page.heading(2, "To set");
-                titled = true;
-            }
+        List<SettingWords.Row> rows = SettingWords.rows(brief.outlook());
+        if (!rows.isEmpty()) {
+            page.heading(2, "To set");
+        }
+        for (SettingWords.Row row : rows) {
             page.bullet(row.about() + ":", row.values());
         }
         for (String alert : SettingWords.alerts(brief.outlook())) {

@@ -3,6 +3,7 @@ package courseworthy.brief;
 import courseworthy.brief.Page.Weight;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.PlanB;
+import java.util.List;
 
 /** Writes for the terminal what to set, the plan for the day and what changes if the forecast turns. */
 final class PlanText {
@@ -32,23 +33,21 @@ final class PlanText {
 
     /** What is to be set on one topic. */
     void topic(String topic) {
-        boolean titled = false;
-        for (String line : SettingWords.details(brief.outlook(), topic)) {
-            if (!titled) {
-                page.heading("TO SET");
-                titled = true;
-            }
+        List<String> details = SettingWords.details(brief.outlook(), topic);
+        if (!details.isEmpty()) {
+            page.heading("TO SET");
+        }
+        for (String line : details) {
             page.text(2, 4, line, Weight.PLAIN);
         }
     }
 
     private void settings() {
-        boolean titled = false;
-        for (SettingWords.Row row : SettingWords.rows(brief.outlook())) {
-            if (!titled) {
-                page.heading("TO SET");
-                titled = true;
-            }
+        List<SettingWords.Row> rows = SettingWords.rows(brief.outlook());
+        if (!rows.isEmpty()) {
+            page.heading("TO SET");
+        }
+        for (SettingWords.Row row : rows) {
             page.row(row.about(), SETTING, row.values(), Weight.PLAIN, "", 0, Weight.PLAIN);
         }
         page.texts("  ! ", SettingWords.alerts(brief.outlook()));

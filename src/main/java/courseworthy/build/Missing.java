@@ -17,8 +17,20 @@ final class Missing {
             case BIKE -> decision.topic().name().equals("bike") ? "a bike of that kind" : "another bike";
             case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(Place.REAR_WHEEL), Detail.FREEHUB);
             case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, Detail.BOTTOM_BRACKET);
-            case PART -> "a " + wanted.place().words() + " with " + decision.topic().name() + " " + decision.text() + mustFit(wanted.place(), bike, parts);
+            case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts);
         };
+    }
+
+    /** {@code a front tyre of width 40 mm}, {@code a dropper seatpost}, {@code light clipless pedals}, {@code aero extensions}. */
+    static String named(String piece, String topic, String value) {
+        String article = piece.endsWith("s") ? "" : "a ";
+        if (topic.equals(piece)) {
+            return value.equals("yes") || value.equals("on") ? article + piece : article + value + " " + piece;
+        }
+        String end = piece.indexOf(' ') < 0 ? piece : piece.substring(0, piece.indexOf(' '));
+        String property = topic.startsWith(piece + " ") ? topic.substring(piece.length() + 1)
+                : topic.startsWith(end + " ") ? topic.substring(end.length() + 1) : topic;
+        return article + piece + " of " + property + " " + value;
     }
 
     private static String mustFit(Place place, Part bike, Map<Place, Part> parts) {

@@ -19,7 +19,7 @@ final class ProfileReader {
     private static final double SHORTEST_STRETCH = 1;
     private static final double LONGEST_STRETCH = 2_000_000;
     private static final double MOST_HEIGHT = 9000;
-    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_LINE = 200;
 
     private final String shown;
     private final Faults faults;
@@ -85,14 +85,8 @@ final class ProfileReader {
 
     /** A text on one line, empty where absent. */
     private String line(Fields fields, String key) {
-        String text = fields.prose(key);
-        if (text == null) {
-            return "";
-        }
-        if (text.length() > LONGEST_NAME) {
-            fields.fault(key, text.length() + " characters", "at most " + LONGEST_NAME, "");
-        }
-        return text.strip().replace('\n', ' ');
+        String text = fields.line(key, LONGEST_LINE);
+        return text == null ? "" : text;
     }
 
     private void stretches(Fields fields, boolean track) {

@@ -42,7 +42,6 @@ public final class EventReader {
     public static final List<String> COMPASS = List.of("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W",
             "WNW", "NW", "NNW");
 
-    private static final int LONGEST_NAME = 200;
     private static final double HOUR = 3600;
     private static final String AT_MOST = "at most ";
     private static final String DATE = "a day as YYYY-MM-DD, such as 2026-05-09";
@@ -71,7 +70,7 @@ public final class EventReader {
     }
 
     private Event event() {
-        String name = name();
+        String name = fields.name();
         String role = fields.word("role", ROLES);
         LocalDate date = date();
         LocalTime start = start();
@@ -94,17 +93,6 @@ public final class EventReader {
     private static Double value(Fields from, String key, Dimension dimension, double least, double most, String range) {
         Amount amount = from.amount(key, dimension, least, most, range);
         return amount == null ? null : Double.valueOf(amount.inBase());
-    }
-
-    private String name() {
-        String name = fields.prose("name");
-        if (name == null) {
-            return "";
-        }
-        if (name.length() > LONGEST_NAME) {
-            fields.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
-        }
-        return name.strip().replace('\n', ' ');
     }
 
     /** Read later, with the rider's own block, by the reader of such blocks. */

@@ -21,7 +21,6 @@ public final class RiderReader {
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
 
-    private static final int LONGEST_NAME = 200;
     private static final double HOUR = 3600;
     /** Least and most power that is believed, W: most for an hour and longer, for five minutes and longer, and for less. */
     private static final double LEAST_POWER = 50;
@@ -49,7 +48,7 @@ public final class RiderReader {
     }
 
     private Rider rider() {
-        String name = name();
+        String name = fields.name();
         Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
         Double height = value("height", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
         Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
@@ -70,17 +69,6 @@ public final class RiderReader {
 
     private Double value(String key, Dimension dimension, double least, double most, String range) {
         return BikeReader.value(fields, key, dimension, least, most, range);
-    }
-
-    private String name() {
-        String name = fields.prose("name");
-        if (name == null) {
-            return "";
-        }
-        if (name.length() > LONGEST_NAME) {
-            fields.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
-        }
-        return name.strip().replace('\n', ' ');
     }
 
     private Rider.StopCosts stops() {

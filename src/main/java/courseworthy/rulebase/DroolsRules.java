@@ -22,9 +22,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.function.Supplier;
 import org.drools.model.Global;
 import org.drools.model.Model;
 import org.drools.model.PatternDSL.PatternDef;
@@ -70,33 +67,6 @@ public final class DroolsRules implements Rules {
         models.add(model(rows));
         this.network = KieBaseBuilder.createKieBaseFromModel(models);
         this.joins = authors(network, house.joins());
-    }
-
-    /**
-     * Builds the network on another thread, while the caller reads a track.
-     *
-     * @return waits for the network when asked; whatever went wrong while it was built is thrown then
-     */
-    public static Supplier<Rules> prepare(Supplier<Rules> building) {
-        FutureTask<Rules> task = new FutureTask<>(building::get);
-        Thread thread = new Thread(task, "rules");
-        thread.setDaemon(true);
-        thread.start();
-        return () -> result(task);
-    }
-
-    private static Rules result(FutureTask<Rules> task) {
-        try {
-            return task.get();
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException known) {
-                throw known;
-            }
-            throw new IllegalStateException(e.getCause());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        }
     }
 
     private static Model model(List<Row> rows) {

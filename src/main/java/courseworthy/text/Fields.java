@@ -16,6 +16,8 @@ import java.util.Set;
  */
 public final class Fields {
 
+    private static final int LONGEST_NAME = 200;
+
     private final String file;
     private final Node.Mapping block;
     private final Faults faults;
@@ -93,6 +95,21 @@ public final class Fields {
             faults.add(Yaml.cut(file, value, key));
         }
         return value.text();
+    }
+
+    /** A text on one line of at most so many characters; null where absent. */
+    public String line(String key, int most) {
+        String text = prose(key);
+        if (text != null && text.length() > most) {
+            fault(key, text.length() + " characters", "at most " + most, "");
+        }
+        return text == null ? null : text.strip().replace('\n', ' ');
+    }
+
+    /** A name of at most 200 characters; empty where absent. */
+    public String name() {
+        String name = line("name", LONGEST_NAME);
+        return name == null ? "" : name;
     }
 
     /** An amount of a dimension with its unit. */

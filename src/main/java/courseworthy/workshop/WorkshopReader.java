@@ -142,14 +142,8 @@ public final class WorkshopReader {
 
     private String name(Fields from) {
         from.required("name", "a name of its own");
-        String name = from.prose("name");
-        if (name == null || name.isBlank()) {
-            return null;
-        }
-        if (name.length() > LONGEST_NAME) {
-            from.fault("name", name.length() + " characters", "at most " + LONGEST_NAME, "");
-        }
-        return name.strip().replace('\n', ' ');
+        String name = from.line("name", LONGEST_NAME);
+        return name == null || name.isEmpty() ? null : name;
     }
 
     private void named(Part part, Fields from) {

@@ -2,9 +2,7 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,20 +19,6 @@ class AnswersTest {
 
     @TempDir
     private Path folder;
-
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(Terminal terminal, String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, terminal);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-
-        static Ran of(String... args) {
-            return of(Terminal.NONE, args);
-        }
-    }
 
     @ParameterizedTest
     @ValueSource(strings = {"brief", "checklist", "course"})

@@ -2,8 +2,6 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
@@ -13,25 +11,15 @@ class CompareCommandTest {
     private static final String[] HEATHER = {"compare", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
         "--rider", "docs/examples/riders/kim-cross-country.yaml"};
 
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, Terminal.NONE);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-
-        static Ran heather(String... more) {
-            String[] all = Arrays.copyOf(HEATHER, HEATHER.length + more.length);
-            System.arraycopy(more, 0, all, HEATHER.length, more.length);
-            return of(all);
-        }
+    private static Ran heather(String... more) {
+        String[] all = Arrays.copyOf(HEATHER, HEATHER.length + more.length);
+        System.arraycopy(more, 0, all, HEATHER.length, more.length);
+        return Ran.of(all);
     }
 
     @Test
     void setUpsStandBesideTheRecommended() {
-        Ran ran = Ran.heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
+        Ran ran = heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
@@ -44,20 +32,20 @@ class CompareCommandTest {
     /** What limits forbid is not compared: it stays as it is, and the limit is named. */
     @Test
     void aLimitGoesBeforeWhatIsAskedFor() {
-        assertThat(Ran.heather("--set", "front tyre width=70 mm").out()).contains("\n  ! front tyre width cannot be 70 mm and stays 60 mm:\n"
+        assertThat(heather("--set", "front tyre width=70 mm").out()).contains("\n  ! front tyre width cannot be 70 mm and stays 60 mm:\n"
                 + "    limit/tyre-clears-the-frame stands against it.\n");
     }
 
     @Test
     void anotherBikeIsNotGivenATime() {
-        assertThat(Ran.heather("--set", "bike=gravel").out()).contains("not worked out: another bike");
+        assertThat(heather("--set", "bike=gravel").out()).contains("not worked out: another bike");
     }
 
     @Test
     void outputsAgree() {
-        String text = Ran.heather("--set", "front insert=yes, rear insert=yes").out();
-        String markdown = Ran.heather("--set", "front insert=yes, rear insert=yes", "--format", "markdown").out();
-        String json = Ran.heather("--set", "front insert=yes, rear insert=yes", "--format", "json").out();
+        String text = heather("--set", "front insert=yes, rear insert=yes").out();
+        String markdown = heather("--set", "front insert=yes, rear insert=yes", "--format", "markdown").out();
+        String json = heather("--set", "front insert=yes, rear insert=yes", "--format", "json").out();
         String flat = text.replaceAll("\\s+", " ");
         assertThat(markdown).startsWith("# Heather Ridge Marathon, set-ups side by side\n");
         for (String line : markdown.split("\n")) {

@@ -2,8 +2,6 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
 /** The command that shows what a course asks of the gears. */
@@ -11,16 +9,6 @@ class GearsCommandTest {
 
     private static final String[] HEATHER = {"gears", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
         "--rider", "docs/examples/riders/kim-cross-country.yaml"};
-
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, Terminal.NONE);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-    }
 
     private static String[] with(String... more) {
         String[] all = java.util.Arrays.copyOf(HEATHER, HEATHER.length + more.length);

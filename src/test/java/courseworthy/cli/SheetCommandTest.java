@@ -3,9 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.brief.Schema;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -90,16 +88,6 @@ class SheetCommandTest {
 
     @TempDir
     private Path folder;
-
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, Terminal.NONE);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-    }
 
     @Test
     void everyRemarkSaysWhatIsSoAndWhatToDoAndShowsIt() throws IOException {

@@ -4,26 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
-import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ToolTest {
-
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, Terminal.NONE);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-    }
 
     static List<String> commands() {
         return Commands.NAMES;

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.brief.Schema;
 import courseworthy.topic.Topics;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,16 +17,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WhyCommandTest {
 
     private static final String COURSE = "course-profiles/heather-ridge.yaml";
-
-    private record Ran(int code, String out, String err) {
-
-        static Ran of(String... args) {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Tool.run(args, out, err, Terminal.NONE);
-            return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        }
-    }
 
     /** Every course with its event and a rider; the topics go round, so that each is asked about somewhere. */
     static List<List<String>> questions() throws Exception {
