@@ -12,7 +12,7 @@ import java.util.List;
 final class Climbs {
 
     private static final double LEAST_RISE = 30;
-    private static final double LEAST_GRADIENT = 0.03;
+    static final double LEAST_GRADIENT = 0.03;
     /** Flatter than this does not count as going on climbing. */
     private static final double FLAT = 0.015;
     private static final double DIP = 10;

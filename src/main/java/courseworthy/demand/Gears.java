@@ -3,6 +3,7 @@ package courseworthy.demand;
 import courseworthy.course.Stretch;
 import courseworthy.ride.Basis;
 import courseworthy.ride.DragArea;
+import courseworthy.ride.Endurance;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
@@ -24,6 +25,8 @@ final class Gears {
     private static final double MOST_SURGE = 1.4;
     /** The same on 500 m, two to four minutes, and at most on 1 km (practice). */
     private static final double LONG_SURGE = 1.1;
+    /** A piece of climbing so long is ridden on steady power, without a surge, m (practice: from about four minutes on). */
+    private static final double SUSTAINED = 1000;
     /** A top gear is turned at this share of the highest cadence, but in a sprint at all of it (practice). */
     private static final double COMFORTABLE = 0.92;
     /** Pedalling pays where it gains this much speed over coasting (practice). */
@@ -58,13 +61,13 @@ final class Gears {
         this.density = estimate.density();
     }
 
-    /** @param steepest the places that are steepest over 100 m; empty where none is known */
-    void write(Ledger ledger, List<Steepness.Steepest> steepest, Climbs.Climb lastLong) {
-        Range needed = easiest(steepest);
-        ledger.range(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, needed);
-        if (lastLong != null) {
-            ledger.range(Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, onTheLastClimb(lastLong));
+    void write(Ledger ledger, Steepness steepness) {
+        Range needed = null;
+        for (Steepness.Steepest place : steepness.places(100)) {
+            needed = easier(needed, ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place));
         }
+        ledger.range(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, needed);
+        ledger.range(Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, onTheLastClimb(steepness));
         Range useful = atSpeed();
         ledger.range(Measure.RATIO_USEFUL_AT_SPEED, useful);
         if (needed != null) {
@@ -72,32 +75,36 @@ final class Gears {
         }
     }
 
-    /** The easiest gear that any of some places asks for, or null. */
-    private Range easiest(List<Steepness.Steepest> places) {
-        Range easiest = null;
-        for (Steepness.Steepest place : places) {
-            Range needed = whereSteepest(place);
-            easiest = easiest == null || needed.mid() < easiest.mid() ? needed : easiest;
-        }
-        return easiest;
+    private static Range easier(Range one, Range other) {
+        return one == null || other.mid() < one.mid() ? other : one;
     }
 
-    private Range whereSteepest(Steepness.Steepest steepest) {
-        return ratio(surge(steepest.middle(), SURGE, MOST_SURGE), steepest.gradient(), steepest.middle());
-    }
-
-    /** So many times hour power, by how tired the rider is there on the last lap; at the low end the ride's own power. */
+    /**
+     * So many times hour power, by how tired the rider is there on the last lap; at the low end the ride's own power. Tired by half of what
+     * a ride up to there fades, so that the same place later in a longer ride never finds a fresher rider.
+     */
     private Range surge(double middle, double likely, double most) {
         double at = (on.laps - 1) * way.length() + Math.min(way.length(), middle);
         double seconds = estimate.arrivalAt(at);
-        double tired = 1 + Math.min(0, estimate.freshness(seconds));
+        double tired = 1 - Endurance.fade(seconds).mid() / 2;
         double hour = on.hourPower.mid() * tired;
         double riding = Math.min(hour, estimate.powerAt(seconds));
         return new Range(riding, hour * likely, hour * most);
     }
 
-    private Range onTheLastClimb(Climbs.Climb climb) {
-        return ratio(powerAtTheTop(climb.to()), Range.exact(climb.gradient()), (climb.from() + climb.to()) / 2);
+    /**
+     * The easiest gear that any long piece of climbing asks for, on the power that is left at the end of its part of the lap: of two alike
+     * the last decides. Every piece of one length counts, so that what gets steeper never asks for a harder gear, as it could if one
+     * climb were picked out by its foot and top.
+     */
+    private Range onTheLastClimb(Steepness steepness) {
+        Range needed = null;
+        for (Steepness.Steepest climb : steepness.sustained(SUSTAINED)) {
+            if (climb.gradient().mid() >= Climbs.LEAST_GRADIENT) {
+                needed = easier(needed, ratio(powerAtTheTop(steepness.endOfPart(climb.middle())), climb));
+            }
+        }
+        return needed;
     }
 
     /** The power of that hour of the ride, on the last lap. */
@@ -122,14 +129,14 @@ final class Gears {
         return on.training || "finish".equals(on.aim) ? null : SPRINT.times(on.hourPower.mid());
     }
 
-    private Range ratio(Range power, Range gradient, double where) {
-        int stretch = way.stretch(estimate.stepAt(Math.min(way.length(), where)));
+    private Range ratio(Range power, Steepness.Steepest place) {
+        int stretch = way.stretch(estimate.stepAt(Math.min(way.length(), place.middle())));
         Range rolling = estimate.rolling(stretch);
         double dragArea = estimate.basis().dragArea().mid();
         return Range.of(x -> {
             double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);
             return gear(Math.max(speed, WALKED_BELOW), x[4], x[5] * on.kind.circumference());
-        }, power, on.startLineMass, rolling, gradient, on.climbingCadence, CIRCUMFERENCE_OFF);
+        }, power, on.startLineMass, rolling, place.gradient(), on.climbingCadence, CIRCUMFERENCE_OFF);
     }
 
     /**

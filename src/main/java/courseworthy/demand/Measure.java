@@ -108,8 +108,8 @@ public enum Measure {
             "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, at hour "
                     + "power as tired as the hour finds it; none easier than walking pace asks for"),
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", Holder.quantity(Unit.RATIO, "0.001"), 0,
-            "The gear that lets the rider turn the lowest climbing cadence on the last long climb, on the tired power "
-                    + "of that hour; none easier than walking pace asks for"),
+            "The gear that lets the rider turn the lowest climbing cadence on the hardest kilometre of 3 % or more, on the tired "
+                    + "power of that hour, so that of climbs alike the last decides; none easier than walking pace asks for"),
     RATIO_USEFUL_AT_SPEED("ratio useful at speed", Holder.quantity(Unit.RATIO, "0.001"), 0,
             "The gear the rider turns at the highest cadence at the fastest of: descents where hour power still gains "
                     + "a fifth over coasting; the flat in the group with a tailwind; the finishing sprint in a race for a time "

@@ -5,6 +5,7 @@ import courseworthy.course.Line;
 import courseworthy.course.Stretch;
 import courseworthy.ride.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -31,8 +32,8 @@ final class Steepness {
     private static final double STEEPEST_DRAWN = 0.45;
     /** A stretch that drops more than this many times its rise is a descent (practice). */
     private static final double DESCENT = 1.5;
-    /** As steep as the steepest, within half of what is shown. */
-    private static final double AS_STEEP = 0.0025;
+    /** A lap is looked at in so many parts, so that what is steep late is seen beside what is steeper early. */
+    private static final int PARTS = 10;
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
     private final Line line;
@@ -78,11 +79,14 @@ final class Steepness {
 
     /** Over 100, 500 or 1000 m; null where no elevation is known or the course is shorter. */
     Steepest over(double window) {
-        List<Steepest> places = places(window);
-        return places.isEmpty() ? null : places.get(0);
+        Steepest best = null;
+        for (Steepest each : places(window)) {
+            best = best == null || each.gradient.mid() > best.gradient.mid() ? each : best;
+        }
+        return best;
     }
 
-    /** The steepest place first, then those on other stretches that are as steep within a quarter of a percent. */
+    /** The steepest place of each stretch and each tenth of the lap, by its middle, as far as they are long enough. */
     List<Steepest> places(double window) {
         if (line == null) {
             return List.of();
@@ -91,7 +95,16 @@ final class Steepness {
         return places.isEmpty() ? slid(window) : places;
     }
 
+    /** The steepest place of each stretch and each tenth of the lap by the line alone, drawn or measured. */
+    List<Steepest> sustained(double window) {
+        return line == null ? List.of() : slid(window);
+    }
 
+    /** The end of the tenth of the lap that holds a place, m from the start of the lap. */
+    double endOfPart(double place) {
+        double lap = line.distance()[line.size() - 1];
+        return Math.min(lap, Math.ceil(place / lap * PARTS) * lap / PARTS);
+    }
 
     private static Range measured(double gradient, double window) {
         double off = HEIGHT_ERROR / window;
@@ -115,23 +128,7 @@ final class Steepness {
             }
             from += stretch.length();
         }
-        return steepestFirst(all);
-    }
-
-    private static List<Steepest> steepestFirst(List<Steepest> all) {
-        Steepest best = null;
-        for (Steepest each : all) {
-            best = best == null || each.gradient.mid() > best.gradient.mid() ? each : best;
-        }
-        List<Steepest> places = new ArrayList<>();
-        for (Steepest each : all) {
-            if (each == best) {
-                places.add(0, each);
-            } else if (each.gradient.mid() >= best.gradient.mid() - AS_STEEP) {
-                places.add(each);
-            }
-        }
-        return places;
+        return all;
     }
 
     private static Range likely(Stretch stretch, double window) {
@@ -155,15 +152,15 @@ final class Steepness {
                 a.high() + (b.high() - a.high()) * part);
     }
 
-    /** The steepest window on each stretch by its middle, straight between nodes; none where the line is too short. */
+    /** The steepest window of each part by its middle, straight between nodes; none where the line is too short. */
     private List<Steepest> slid(double window) {
         double[] d = line.distance();
         double[] e = line.elevation();
         List<Steepest> all = new ArrayList<>();
         double best = NOT_FOUND;
         double where = 0;
-        double stretchEnd = stretches.get(0).length();
-        int stretch = 0;
+        double[] ends = ends();
+        int part = 0;
         int start = 0;
         int piece = 0;
         for (int end = 1; end < d.length; end++) {
@@ -179,20 +176,36 @@ final class Steepness {
             while (d[start + 1] <= from) {
                 start++;
             }
-            while (stretch < stretches.size() - 1 && from + window / 2 > stretchEnd) {
+            while (part < ends.length - 1 && from + window / 2 > ends[part]) {
                 add(all, best, where, window);
                 best = NOT_FOUND;
-                stretchEnd += stretches.get(++stretch).length();
+                part++;
             }
-            double part = (from - d[start]) / (d[start + 1] - d[start]);
-            double gradient = (e[end] - e[start] - part * (e[start + 1] - e[start])) / window;
+            double along = (from - d[start]) / (d[start + 1] - d[start]);
+            double gradient = (e[end] - e[start] - along * (e[start + 1] - e[start])) / window;
             if (gradient > best) {
                 best = gradient;
                 where = from + window / 2;
             }
         }
         add(all, best, where, window);
-        return steepestFirst(all);
+        return all;
+    }
+
+    /** Where the stretches and the tenths of the lap end, m, in order. */
+    private double[] ends() {
+        double[] ends = new double[stretches.size() + PARTS];
+        double lap = line.distance()[line.size() - 1];
+        for (int i = 0; i < PARTS; i++) {
+            ends[i] = lap * (i + 1) / PARTS;
+        }
+        double end = 0;
+        for (int i = 0; i < stretches.size(); i++) {
+            end += stretches.get(i).length();
+            ends[PARTS + i] = end;
+        }
+        Arrays.sort(ends);
+        return ends;
     }
 
     private void add(List<Steepest> all, double gradient, double where, double window) {

@@ -51,7 +51,7 @@ public final class Survey {
         extent();
         Climbs.Climb lastLong = climbs();
         Steepness steepness = new Steepness(on.course);
-        List<Steepness.Steepest> hundred = steepest(steepness);
+        steepest(steepness);
         terrain.write(ledger, on.laps, on.event.forecast().ground());
         Estimate estimate = estimate();
         Aero aero = new Aero(on, estimate);
@@ -61,7 +61,7 @@ public final class Survey {
         Support support = new Support(on, estimate, weather);
         support.write(ledger);
         Gears gears = new Gears(on, estimate);
-        gears.write(ledger, hundred, lastLong);
+        gears.write(ledger, steepness);
         rider();
         bikeAtHand();
         rules();
@@ -112,13 +112,11 @@ public final class Survey {
         return last;
     }
 
-    private List<Steepness.Steepest> steepest(Steepness steepness) {
+    private void steepest(Steepness steepness) {
         ledger.range(Measure.STEEPEST_RAMP, steepness.ramp());
-        List<Steepness.Steepest> hundred = steepness.places(100);
-        gradient(Measure.STEEPEST_100_M, hundred.isEmpty() ? null : hundred.get(0));
+        gradient(Measure.STEEPEST_100_M, steepness.over(100));
         gradient(Measure.STEEPEST_500_M, steepness.over(500));
         gradient(Measure.STEEPEST_1_KM, steepness.over(1000));
-        return hundred;
     }
 
     /** The steep pieces that are known, and the last long climb. */

@@ -48,6 +48,67 @@ class SurveyProperties {
         assertThat(demands.assumed()).allSatisfy(each -> assertThat(each.value()).isNotEmpty());
     }
 
+    /**
+     * Ground that rises more anywhere, and falls less or as much everywhere, never asks for a harder gear, whatever climbs appear, join or
+     * part by it. To a thousandth, the resolution of a ratio.
+     */
+    @Property(tries = 300)
+    void steeperNeverAsksForAHarderGear(@ForAll long seed) {
+        random.setSeed(seed);
+        double length = between(3000, 120_000);
+        Line line = hills(length);
+        Rider rider = rider();
+        Event event = event();
+        Bike bike = bike();
+        Demands gentle = Survey.of(measured(line, length), rider, event, bike);
+        Demands steep = Survey.of(measured(steeper(line), length), rider, event, bike);
+        for (Measure ratio : List.of(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB)) {
+            if (gentle.known(ratio)) {
+                assertThat(steep.get(ratio).mid()).as(ratio.written()).isLessThanOrEqualTo(gentle.get(ratio).mid() + 1);
+            }
+        }
+    }
+
+    /** Slopes of up to 12 % either way, each kept up for 100 m to 4 km, at 10 m. */
+    private Line hills(double length) {
+        int size = (int) (length / 10) + 1;
+        double[] distance = new double[size];
+        double[] elevation = new double[size];
+        double slope = 0;
+        double until = 0;
+        elevation[0] = 500;
+        for (int i = 1; i < size; i++) {
+            distance[i] = length * i / (size - 1);
+            if (distance[i] > until) {
+                slope = between(-1, 1) * between(0, 0.12);
+                until = distance[i] + between(100, 4000);
+            }
+            elevation[i] = elevation[i - 1] + slope * (distance[i] - distance[i - 1]);
+        }
+        return new Line(distance, elevation, true, true);
+    }
+
+    private Line steeper(Line line) {
+        double[] elevation = line.elevation().clone();
+        double added = 0;
+        double more = 0;
+        double until = 0;
+        for (int i = 1; i < elevation.length; i++) {
+            if (line.distance()[i] > until) {
+                more = perhaps() ? 0 : between(0, 0.03);
+                until = line.distance()[i] + between(100, 4000);
+            }
+            added += more * (line.distance()[i] - line.distance()[i - 1]);
+            elevation[i] += added;
+        }
+        return new Line(line.distance(), elevation, true, true);
+    }
+
+    private static Course measured(Line line, double length) {
+        Stretch stretch = new Stretch(length, null, null, null, Ground.UNKNOWN, 0);
+        return new Course("any", "", "", List.of(stretch), null, line, null, null, List.of(), List.of(), List.of(), Double.NaN, Double.NaN);
+    }
+
     private boolean perhaps() {
         return random.nextInt(3) > 0;
     }
