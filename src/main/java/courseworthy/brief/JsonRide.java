@@ -82,7 +82,7 @@ final class JsonRide {
         json.decimal("humidity", weather.humidity(), 2);
         json.decimal("pressure_at_sea_level_kpa", weather.pressure() / 1000, 3);
         json.decimal("density_at_the_start_kg_m3", estimate.density(), 4);
-        json.range("factor_on_density", Basis.Weather.DENSITY_OFF, 4);
+        json.range("factor_on_density", weather.densityOff(), 4);
     }
 
     private void constants() throws IOException {

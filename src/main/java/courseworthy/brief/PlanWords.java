@@ -336,7 +336,7 @@ final class PlanWords {
         return out.append(". ").append(LAST_MOMENT).toString();
     }
 
-    private static final String LAST_MOMENT = "Each last moment stands alone, with the bike in the line-up 20 min before the start: changes by"
-            + " one pair of hands add up. Times you know go under time to change in the event.";
+    private static final String LAST_MOMENT = "One pair of hands makes all of them one after another, and waits run beside the work; the bike is in the"
+            + " line-up 20 min before the start. Times you know go under time to change in the event.";
     static final String NOTHING_DIFFERS = "The call stays as it is.";
 }

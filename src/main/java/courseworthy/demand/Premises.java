@@ -234,10 +234,12 @@ final class Premises {
 
     private Basis.Weather weather() {
         Event.Forecast forecast = event.forecast();
+        Event.Air air = forecast.air();
         Double mean = meanTemperature();
         return new Basis.Weather(mean == null ? TEMPERATURE : mean, startHeight(), forecast.wind() != null,
                 forecast.wind() == null ? 0 : forecast.wind(), forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from()),
-                hours(), Basis.Weather.HUMIDITY, Air.STANDARD_PRESSURE);
+                hours(), air.humidity() == null ? Basis.Weather.HUMIDITY : air.humidity(),
+                air.pressure() == null ? Air.STANDARD_PRESSURE : air.pressure(), air.pressure() != null);
     }
 
     /** The temperature by the hour, where both its ends are forecast. */

@@ -71,8 +71,9 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param from    direction it comes from, degrees clockwise from north
      * @param goodTo  how far its temperatures may be off either way, C
      * @param or      what it may turn to; whatever is not written there is as here
+     * @param air     humidity and pressure of the air
      */
-    public record Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or) {
+    public record Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or, Air air) {
         public static final Forecast UNKNOWN = new Forecast(null, null, null, null, null);
         /** Words for the ground, driest first. */
         public static final List<String> GROUNDS = List.of("dry", "damp", "wet");
@@ -82,10 +83,30 @@ public record Event(String name, String file, String role, LocalDate date, Local
             this(low, high, ground, wind, from, null, null);
         }
 
+        /** A forecast that says nothing of humidity and pressure. */
+        public Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or) {
+            this(low, high, ground, wind, from, goodTo, or, Air.UNKNOWN);
+        }
+
         /** The same with temperatures so much higher, and no alternative. */
         public Forecast warmer(double by) {
             return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), ground, wind,
-                    from, goodTo, null);
+                    from, goodTo, null, air);
+        }
+    }
+
+    /**
+     * The air of a forecast beside its temperature.
+     *
+     * @param humidity relative, 0 to 1, mean over the ride; null where not written
+     * @param pressure at sea level, as weather services give it, Pa; null where not written
+     */
+    public record Air(Double humidity, Double pressure) {
+        public static final Air UNKNOWN = new Air(null, null);
+
+        /** The same, and what is not written here as there. */
+        public Air or(Air other) {
+            return new Air(humidity == null ? other.humidity : humidity, pressure == null ? other.pressure : pressure);
         }
     }
 

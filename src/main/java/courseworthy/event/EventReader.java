@@ -26,7 +26,8 @@ public final class EventReader {
     public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "laps", "aim", "cut-off",
             "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
     /** The keys of {@code forecast}. */
-    public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from", "good to", "or");
+    public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from", "humidity", "air pressure",
+            "good to", "or");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -191,6 +192,8 @@ public final class EventReader {
         String ground = from.word("ground", Event.Forecast.GROUNDS);
         Double wind = value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
         Double direction = windFrom(from);
+        Event.Air air = new Event.Air(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
+                value(from, "air pressure", Dimension.PRESSURE, 85_000, 108_500, "a pressure at sea level from 850 hPa to 1085 hPa"));
         if (first != null) {
             low = low == null ? first.low() : low;
             high = high == null ? first.high() : high;
@@ -200,9 +203,9 @@ public final class EventReader {
             from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "no more than the high", first == null ? ""
                     : "What is not written in the alternative is as in the forecast: write both low and high.");
         }
-        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, ground, wind, direction, goodTo(from), null))
+        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, ground, wind, direction, goodTo(from), null, air))
                 : new Event.Forecast(low, high, ground == null ? first.ground() : ground, wind == null ? first.wind() : wind,
-                        direction == null ? first.from() : direction, first.goodTo(), null);
+                        direction == null ? first.from() : direction, first.goodTo(), null, air.or(first.air()));
         from.done();
         return forecast;
     }
@@ -216,7 +219,7 @@ public final class EventReader {
             from.fault("or", "nothing", "what the day may turn to, such as {ground: wet, high: 12 C}", "");
         }
         return new Event.Forecast(first.low(), first.high(), first.ground(), first.wind(), first.from(), first.goodTo(),
-                forecast(or, first));
+                forecast(or, first), first.air());
     }
 
     /** How far temperatures may be off: a difference, so in degrees of either scale. */

@@ -30,14 +30,17 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
      * @param hours       the temperature by the hour; null where it is held over the ride
      * @param humidity    relative, 0 to 1
      * @param pressure    at sea level, Pa
+     * @param pressureKnown whether that is forecast
      */
     public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
-            double pressure) {
+            double pressure, boolean pressureKnown) {
 
         /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 %. */
         public static final double HUMIDITY = 0.5;
         /** How far density may be off: pressure at sea level stays within 2 % or so of the standard's (common practice, no source). */
-        public static final Range DENSITY_OFF = Range.within(1, 0.02);
+        private static final Range DENSITY_OFF = Range.within(1, 0.02);
+        /** The same where pressure is forecast: 1.5 °C of the temperature's error are left, 0.5 % by the gas law. */
+        private static final Range DENSITY_OFF_AS_FORECAST = Range.within(1, 0.005);
         /**
          * Wind at a rider's height over wind at 10 m: 0.64 by the logarithmic profile at 1.2 m over open grass of 0.03 m roughness length,
          * less among trees and hedges (common practice, no source).
@@ -50,7 +53,12 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
 
         /** Temperature held over the ride, usual humidity, standard pressure. */
         public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from) {
-            this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE);
+            this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE, false);
+        }
+
+        /** Factor on density for what is not known of the air. */
+        public Range densityOff() {
+            return pressureKnown ? DENSITY_OFF_AS_FORECAST : DENSITY_OFF;
         }
 
         /** The day's temperature for a ride of so many seconds in all; null where it is held. */

@@ -143,7 +143,7 @@ public final class Estimate {
         in.dragArea = at(basis.dragArea(), -places[Uncertain.DRAG.ordinal()]);
         in.climbing = at(basis.climbing(), -places[Uncertain.CLIMBING.ordinal()]);
         in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
-        in.airFactor = at(Basis.Weather.DENSITY_OFF, -places[Uncertain.AIR.ordinal()]);
+        in.airFactor = at(basis.weather().densityOff(), -places[Uncertain.AIR.ordinal()]);
         in.fade = at(Endurance.fade(expected), -places[Uncertain.TIRING.ordinal()]);
         in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
         in.cap = at(cap, places[Uncertain.CAP.ordinal()]);

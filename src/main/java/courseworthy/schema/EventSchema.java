@@ -76,7 +76,9 @@ final class EventSchema {
                 .key("high", about("Highest temperature of the ride", amount(Dimension.TEMPERATURE)))
                 .key("ground", Shape.word(Event.Forecast.GROUNDS))
                 .key("wind", about("Mean wind", amount(Dimension.SPEED)))
-                .key("wind from", about("Where it comes from", Shape.anyOf(Shape.word(EventReader.COMPASS), amount(Dimension.ANGLE))));
+                .key("wind from", about("Where it comes from", Shape.anyOf(Shape.word(EventReader.COMPASS), amount(Dimension.ANGLE))))
+                .key("humidity", about("Mean relative humidity of the ride", amount(Dimension.SHARE)))
+                .key("air pressure", about("At sea level, as weather services give it", amount(Dimension.PRESSURE)));
     }
 
     private static Map<String, Object> support() {

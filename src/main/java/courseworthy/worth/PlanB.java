@@ -2,12 +2,14 @@ package courseworthy.worth;
 
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
-import courseworthy.demand.OnTheDay;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What changes if the forecast turns.
@@ -37,9 +39,12 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
      * @param change  what is changed for it, a word of the event's {@code time to change}
      * @param takes   work and waiting together, s
      * @param written whether that time was written; else it is an estimate
-     * @param latest  the last moment to begin, s from the start, so below 0
+     * @param latest  the last moment to begin where all lines are changed one after another, s from the start, so below 0
      */
     public record Line(String topic, String first, String second, String change, double takes, boolean written, double latest) {
+        Line begun(double at) {
+            return new Line(topic, first, second, change, takes, written, at);
+        }
     }
 
     /**
@@ -57,15 +62,50 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
                 lines.add(line(decision, other, first));
             }
         }
+        Map<String, Double> begun = begun(lines, first);
+        for (int i = 0; i < lines.size(); i++) {
+            lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
+        }
         return new PlanB(turns, second.demands().estimated().estimate().total(), lines, Pressures.wet(second) ? second : null);
     }
 
     private static Line line(Decision decision, Decision other, Call call) {
         String change = change(decision.topic());
-        OnTheDay day = call.demands().estimated().day();
-        Double written = day.changes().get(change);
-        double takes = written != null ? written : takes(change, call);
-        return new Line(decision.topic().name(), decision.text(), other.text(), change, takes, written != null, -LINED_UP - takes);
+        Double written = written(change, call);
+        double takes = written != null ? written : work(change) + waiting(change, call);
+        return new Line(decision.topic().name(), decision.text(), other.text(), change, takes, written != null, 0);
+    }
+
+    /** What the event says a change takes, all of it work; null where it does not say. */
+    private static Double written(String change, Call call) {
+        return call.demands().estimated().day().changes().get(change);
+    }
+
+    /**
+     * The last moment to begin each change so that all are done by one pair of hands before the line-up: what has to wait longest is
+     * begun first, and the waits run beside the work on the others. No other order lets the first of them begin later (longest tail
+     * first: Jackson, Scheduling a production line to minimize maximum tardiness, 1955; from memory).
+     */
+    private static Map<String, Double> begun(List<Line> lines, Call call) {
+        List<String> changes = new ArrayList<>();
+        for (Line line : lines) {
+            if (!changes.contains(line.change())) {
+                changes.add(line.change());
+            }
+        }
+        changes.sort(Comparator.comparingDouble(each -> waits(each, call)));
+        Map<String, Double> out = new HashMap<>();
+        double free = -LINED_UP;
+        for (String change : changes) {
+            Double written = written(change, call);
+            free = Math.min(free, -LINED_UP - waits(change, call)) - (written != null ? written : work(change));
+            out.put(change, free);
+        }
+        return out;
+    }
+
+    private static double waits(String change, Call call) {
+        return written(change, call) != null ? 0 : waiting(change, call);
     }
 
     /** What is changed for a topic. */
@@ -95,20 +135,25 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
      * How long a change takes someone who has done it before, parts and tools at hand, s (estimates, common practice, no source). Fresh sealant
      * wants a night to find its leaks, a chain its lubricant a night to creep in or set, new pads a ride to bed in, a battery to charge.
      */
-    private static double takes(String change, Call call) {
+    private static double work(String change) {
         return switch (change) {
-            case "bike" -> 60 * MIN;
+            case "bike", "brakes" -> 60 * MIN;
             case "fork and rear travel" -> 3 * HOUR;
-            case "tyres" -> 45 * MIN + (sealed(call) ? 12 * HOUR : 0);
-            case "gears" -> 45 * MIN;
-            case "brakes" -> 60 * MIN;
-            case "upkeep" -> 30 * MIN + 8 * HOUR;
-            case "cockpit" -> 30 * MIN;
+            case "tyres", "gears" -> 45 * MIN;
+            case "upkeep", "cockpit" -> 30 * MIN;
             case "seatpost", "contact points" -> 20 * MIN;
-            case "electronics" -> 2 * HOUR;
             case "wheels" -> 15 * MIN;
-            case "pressure" -> 5 * MIN;
+            case "pressure", "electronics" -> 5 * MIN;
             default -> 10 * MIN;
+        };
+    }
+
+    private static double waiting(String change, Call call) {
+        return switch (change) {
+            case "tyres" -> sealed(call) ? 12 * HOUR : 0;
+            case "upkeep" -> 8 * HOUR;
+            case "electronics" -> 2 * HOUR - 5 * MIN;
+            default -> 0;
         };
     }
 

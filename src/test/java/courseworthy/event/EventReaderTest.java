@@ -93,6 +93,20 @@ class EventReaderTest {
         assertThat(forecast.or()).isEqualTo(new Event.Forecast(9.0, 13.0, "wet", 3.0, null, forecast.goodTo(), null));
     }
 
+    /** Humidity and pressure of the air; what the alternative does not say of them is as in the forecast. */
+    @Test
+    void aForecastMayTellHumidityAndPressure() {
+        Event.Forecast forecast = read("forecast: {low: 9 C, high: 21 C, humidity: 35 %, air pressure: 1002 hPa, or: {humidity: 95 %}}\n").forecast();
+        assertThat(said()).isEmpty();
+        assertThat(forecast.air()).isEqualTo(new Event.Air(0.35, 100_200.0));
+        assertThat(forecast.or().air()).isEqualTo(new Event.Air(0.95, 100_200.0));
+        assertThat(forecast.warmer(3).air()).isEqualTo(forecast.air());
+        read("forecast: {humidity: 120 %, air pressure: 1002 bar}\n");
+        assertThat(said()).containsExactly(
+                "e.yaml:1: humidity: found \"120 %\", expected a relative humidity from 0 % to 100 %",
+                "e.yaml:1: air pressure: found \"1002 bar\", expected a pressure at sea level from 850 hPa to 1085 hPa");
+    }
+
     /** A latest time of day that is not after the start's is on the next day. */
     @Test
     void latestTimesAreFromTheStart() {
@@ -165,7 +179,7 @@ class EventReaderTest {
             "forecast: {wind: 300 km/h}|e.yaml:1: wind: found \"300 km/h\", expected a mean wind from 0 m/s to 50 m/s",
             "forecast: {wind from: sw}|e.yaml:1: wind from: found \"sw\", expected a direction the wind comes from, such as SW or 225 deg;Did you mean \"SW\"?",
             "forecast: {wind from: 400 deg}|e.yaml:1: wind from: found \"400 deg\", expected a direction the wind comes from, such as SW or 225 deg",
-            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from, good to, or",
+            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from, humidity, air pressure, good to, or",
             "support: plenty|e.yaml:1: support: found \"plenty\", expected a list of points, or none;Start each point with a dash: \"- {at: 42 km, water: yes}\".",
             "support: [{water: yes}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
             "support: [{at: 42 km}]|e.yaml:1: support: found a point that offers nothing, expected water, food or bag;Add what there is, such as \"water: yes\".",
@@ -181,7 +195,7 @@ class EventReaderTest {
             "forecast: {good to: often}|e.yaml:1: good to: found \"often\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
             "forecast: {or: wet}|e.yaml:1: or: found \"wet\", expected a block of keys",
             "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {ground: wet, high: 12 C}",
-            "forecast: {or: {or: {ground: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, ground, wind, wind from",
+            "forecast: {or: {or: {ground: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, ground, wind, wind from, humidity, air pressure",
             "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not written in the alternative is as in the forecast: write both low and high.",
             "cut-offs: [{at: 33 km}]|e.yaml:1: cut-offs: found a point without a latest time, expected by or within;Write \"by: 12:30\", or \"within: 4:30 h\" from the start.",
             "cut-offs: [{within: 3 h}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",

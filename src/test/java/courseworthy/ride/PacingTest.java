@@ -202,15 +202,15 @@ class PacingTest {
     }
 
     private static Basis.Weather weather(double temperature, Basis.Hours hours) {
-        return new Basis.Weather(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE);
+        return new Basis.Weather(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE, false);
     }
 
     /** Moist air and low pressure are thinner (published: 0.9 % for moisture at 20 °C), so quicker. */
     @Test
     void airGoesWithMoistureAndPressure() {
-        Basis.Weather dry = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 101_325);
-        Basis.Weather moist = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 1, 101_325);
-        Basis.Weather low = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 98_000);
+        Basis.Weather dry = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 101_325, true);
+        Basis.Weather moist = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 1, 101_325, true);
+        Basis.Weather low = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 98_000, true);
         assertThat(moist.density(0) / dry.density(0)).isCloseTo(0.991, within(0.001));
         assertThat(low.density(0) / dry.density(0)).isCloseTo(98_000 / 101_325.0, within(0.0005));
     }
