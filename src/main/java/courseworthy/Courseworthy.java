@@ -147,7 +147,9 @@ public final class Courseworthy {
     public String compare(Request request, List<String> written, Format format, boolean colours) {
         List<Map<Topic, Long>> asked = setUps(written);
         Answer answer = answer(request);
-        SetUps setUps = new SetUps(answer.rules(), answer.call(), Sensitivity.of(answer.call().demands()));
+        Otherwise.Ride ride = answer.ride();
+        SetUps setUps = new SetUps(answer.rules(), answer.call(), Sensitivity.of(answer.call().demands()),
+                kind -> Survey.of(ride.course(), ride.rider(), ride.event(), Bike.of(kind)));
         List<SetUp> all = new ArrayList<>(List.of(setUps.recommended()));
         for (int i = 0; i < asked.size(); i++) {
             all.add(setUps.of(written.get(i), asked.get(i)));
@@ -256,7 +258,7 @@ public final class Courseworthy {
     }
 
     /** A brief, the call it was made of, and the rules that made the call. */
-    private record Answer(DroolsRules rules, Call call, Brief brief) {
+    private record Answer(DroolsRules rules, Call call, Brief brief, Otherwise.Ride ride) {
     }
 
     /** Without what to set, the day's plan and second calls. */
@@ -285,10 +287,11 @@ public final class Courseworthy {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands);
-        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, new Otherwise.Ride(course, rider, event, bike), call)) : Outlook.NONE;
+        Otherwise.Ride ride = new Otherwise.Ride(course, rider, event, bike);
+        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call)) : Outlook.NONE;
         Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
-                new Worths(call, sensitivity), build));
+                new Worths(call, sensitivity), build), ride);
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

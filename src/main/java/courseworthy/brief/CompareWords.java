@@ -24,9 +24,9 @@ final class CompareWords {
 
     static List<Row> rows(List<SetUp> setUps) {
         List<Row> out = new ArrayList<>();
-        out.add(row("riding time", setUps, each -> each.riding() == null ? "" : Figures.time(each.riding())));
+        out.add(row("riding time", setUps, each -> Figures.time(each.riding())));
         out.add(row("against recommended", setUps, CompareWords::against));
-        out.add(row("work", setUps, each -> each.work() == null ? "" : Words.number(each.work() / 1000, 0) + " kJ"));
+        out.add(row("work", setUps, each -> Words.number(each.work() / 1000, 0) + " kJ"));
         out.add(row("mass", setUps, each -> mass(each.effect().mass())));
         out.add(row("last long climb", setUps, each -> cadence(each.climbed())));
         out.add(row("steepest 100 m", setUps, each -> cadence(each.steepest())));
@@ -48,9 +48,6 @@ final class CompareWords {
     }
 
     private static String against(SetUp setUp) {
-        if (setUp.returned() == null) {
-            return "not worked out: another bike";
-        }
         return setUp.returned().isExact() && setUp.returned().mid() == 0 ? setUp.changes().isEmpty() ? "" : "no difference"
                 : WorthWords.returns(setUp.returned());
     }
@@ -80,10 +77,22 @@ final class CompareWords {
         if (setUp.changes().isEmpty() && setUp.refused().isEmpty()) {
             out.add("Nothing differs from the recommended.");
         }
+        if (another(setUp)) {
+            out.add("Ridden anew with the usual mass, tyres and position of its kind: bring your own figures in a file with that bike.");
+        }
         if (!setUp.uncounted().isEmpty()) {
             out.add("Not in these figures: what " + String.join(", ", setUp.uncounted()) + (setUp.uncounted().size() == 1 ? " does." : " do."));
         }
         return out;
+    }
+
+    private static boolean another(SetUp setUp) {
+        for (SetUp.Difference each : setUp.changes()) {
+            if (each.topic().name().equals("bike")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static final String MEANS = "Each set-up is the whole call made anew with what was asked for fixed; limits still go first. Times are for riding,"

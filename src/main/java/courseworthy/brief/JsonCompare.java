@@ -32,15 +32,9 @@ public final class JsonCompare {
     private void setUp(SetUp setUp) throws IOException {
         json.open();
         json.string("written", setUp.written());
-        if (setUp.returned() == null) {
-            json.string("riding_s", null);
-            json.string("returns_s", null);
-            json.string("work_J", null);
-        } else {
-            json.decimal("riding_s", setUp.riding(), 0);
-            json.range("returns_s", setUp.returned(), 1);
-            json.decimal("work_J", setUp.work(), 0);
-        }
+        json.decimal("riding_s", setUp.riding(), 0);
+        json.range("returns_s", setUp.returned(), 1);
+        json.decimal("work_J", setUp.work(), 0);
         json.range("mass_kg", setUp.effect().mass(), 3);
         json.range("drag_share", setUp.effect().drag(), 4);
         json.range("rolling_share", setUp.effect().rolling(), 4);

@@ -50,6 +50,15 @@ public final class Sampled {
         return Spread.range(estimate.saved(change).mid(), saved);
     }
 
+    /** Time that another ride returns, s: each draw against the same draw of the other, so that what is alike in both cancels. */
+    public Range savedBy(Sampled other) {
+        double[] saved = new double[draws.length];
+        for (int i = 0; i < saved.length; i++) {
+            saved[i] = without[i].seconds() - other.without[i].seconds();
+        }
+        return Spread.range(estimate.trace().total() - other.estimate.trace().total(), saved);
+    }
+
     private Estimate.Run[] rides(Change change) {
         Estimate.Run[] runs = new Estimate.Run[draws.length];
         Thread[] threads = new Thread[THREADS];

@@ -24,7 +24,12 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
         Double tyreClearance, Boolean tubeless, Double dropLimit, String useCategory, Double massLimit, Double forkTravel,
         Double lights, Double rotorLimit, Boolean powerMeter, Damping damping) {
 
-    public static final Bike UNKNOWN = new Bike(null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+    public static final Bike UNKNOWN = of(null);
+
+    /** A bike of which no more is known than its kind. */
+    public static Bike of(String kind) {
+        return new Bike(kind, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+    }
 
     /** A bike of whose dampers nothing is written. */
     public Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double tyreMarking, Double rimMarking,

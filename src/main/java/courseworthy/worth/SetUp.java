@@ -11,18 +11,17 @@ import java.util.List;
  * @param changes   what is decided otherwise than recommended, the asked for first
  * @param refused   what was asked for and cannot be, each with why
  * @param effect    what its parts do to the ride
- * @param returned  time it returns over the ride against the recommended, s; 0 for that one, null where it is another bike, whose own part
- *                  in the time is not worked out
- * @param riding    riding time, s, at the likely value of all that is uncertain; null as above
- * @param work      work at the crank over the ride, J; null as above
+ * @param returned  time it returns over the ride against the recommended, s; 0 for that one. Another bike is ridden anew
+ * @param riding    riding time, s, at the likely value of all that is uncertain
+ * @param work      work at the crank over the ride, J
  * @param climbed   in its easiest gear; null where not known
  * @param steepest  on the steepest 100 m in its easiest gear; null where not known
  * @param topSpeed  where its hardest gear is spun out, m/s; null where not known
  * @param breakEven against the recommended; null where no stop hangs on the difference
  * @param uncounted topics that differ and that no figure here counts
  */
-public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, Double riding,
-        Double work, Climbed climbed, Climbed steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
+public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, double riding,
+        double work, Climbed climbed, Climbed steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
 
     public SetUp {
         changes = List.copyOf(changes);

@@ -5,10 +5,13 @@ import courseworthy.call.Calling;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands;
 import courseworthy.demand.Estimated.Kind;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
+import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
+import courseworthy.ride.Sampled;
 import courseworthy.ride.Trace;
 import courseworthy.rulebase.Rules;
 import courseworthy.topic.Topic;
@@ -17,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Makes set-ups to stand beside the recommended one: the whole call is made anew with what was asked for fixed. */
 public final class SetUps {
@@ -26,7 +30,7 @@ public final class SetUps {
     private static final Set<String> PUNCTURES = Set.of("front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing",
             "front tyre tread", "rear tyre tread", "front insert", "rear insert");
     /** The model does not ride these, though they change the ride. */
-    private static final Set<String> NOT_RIDDEN = Set.of("bike", "front tyre pressure", "rear tyre pressure", "bar width", "bar height",
+    private static final Set<String> NOT_RIDDEN = Set.of("front tyre pressure", "rear tyre pressure", "bar width", "bar height",
             "front sealant", "rear sealant");
 
     private final Rules rules;
@@ -35,20 +39,29 @@ public final class SetUps {
     private final Worths worths;
     private final double riding;
     private final double work;
+    private final Function<String, Demands> onAnother;
 
-    /** @param recommended a call with an estimate */
-    public SetUps(Rules rules, Call recommended, Sensitivity sensitivity) {
+    /**
+     * @param recommended a call with an estimate
+     * @param onAnother   the demands of the same ride on another kind of bike, of which no more is known
+     */
+    public SetUps(Rules rules, Call recommended, Sensitivity sensitivity, Function<String, Demands> onAnother) {
+        this.onAnother = onAnother;
         this.rules = rules;
         this.recommended = recommended;
         this.sensitivity = sensitivity;
         this.worths = new Worths(recommended, sensitivity);
         Trace trace = recommended.demands().estimated().estimate().trace();
         riding = trace.total();
+        work = work(trace);
+    }
+
+    private static double work(Trace trace) {
         double sum = 0;
         for (int i = 0; i < trace.size(); i++) {
             sum += trace.power(i) * trace.seconds(i);
         }
-        work = sum;
+        return sum;
     }
 
     /** The recommended set-up. */
@@ -65,9 +78,23 @@ public final class SetUps {
      */
     public SetUp of(String written, Map<Topic, Long> values) {
         Call call = Calling.call(new Asked(rules, values), recommended.demands());
-        List<SetUp.Difference> changes = new ArrayList<>();
+        Decision bike = call.on(Topics.of("bike"));
+        if (bike.value() != null && !bike.text().equals(recommended.on(bike.topic()).text())) {
+            return onAnother(written, values, bike.text());
+        }
         List<String> uncounted = new ArrayList<>();
+        List<SetUp.Difference> changes = changes(call, values, uncounted);
         Effect effect = effect(call);
+        Worths here = new Worths(call, sensitivity);
+        Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
+        double takes = riding - returned.mid();
+        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
+                here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
+    }
+
+    /** What differs from the recommended, the asked for first; adds what of it no figure counts. */
+    private List<SetUp.Difference> changes(Call call, Map<Topic, Long> values, List<String> uncounted) {
+        List<SetUp.Difference> changes = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             Decision before = recommended.on(topic);
             Decision after = call.on(topic);
@@ -79,15 +106,19 @@ public final class SetUps {
                 }
             }
         }
-        Worths here = new Worths(call, sensitivity);
-        if (uncounted.contains("bike")) {
-            return new SetUp(written, changes, refused(call, values), Effect.NONE, null, null, null, here.climbed(Kind.LAST_CLIMB),
-                    here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
-        }
-        Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
-        double takes = riding - returned.mid();
-        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
-                here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
+        return changes;
+    }
+
+    /** The same ride on another kind of bike: with the usual mass, tyres and position of its kind, since no more of it is known. */
+    private SetUp onAnother(String written, Map<Topic, Long> values, String kind) {
+        Call call = Calling.call(new Asked(rules, values), onAnother.apply(kind));
+        List<String> uncounted = new ArrayList<>();
+        List<SetUp.Difference> changes = changes(call, values, uncounted);
+        Estimate there = call.demands().estimated().estimate();
+        Range returned = Sampled.of(recommended.demands().estimated().estimate()).savedBy(Sampled.of(there));
+        Worths here = new Worths(call, Sensitivity.of(call.demands()));
+        return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
+                here.climbed(Kind.LAST_CLIMB), here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
     }
 
     /** How many of the differences only follow. */

@@ -37,8 +37,10 @@ class CompareCommandTest {
     }
 
     @Test
-    void anotherBikeIsNotGivenATime() {
-        assertThat(heather("--set", "bike=gravel").out()).contains("not worked out: another bike");
+    void anotherBikeIsRiddenAnew() {
+        String out = heather("--set", "bike=cross-country hardtail").out();
+        assertThat(out).contains("Ridden anew with the usual mass, tyres and position of its kind").doesNotContain("what bike does");
+        assertThat(out.lines().filter(line -> line.startsWith("riding time")).findFirst().orElseThrow().trim().split(" {2,}")).hasSize(3);
     }
 
     @Test
