@@ -185,6 +185,16 @@ public final class Courseworthy {
         };
     }
 
+    /**
+     * Bar and saddle positions of a workshop's bikes, or one bike's carried over to another.
+     *
+     * @param from  the bike whose position is carried over; null, as {@code to}, to show all
+     * @param rider the rider's file; null for none
+     */
+    public String position(String workshop, String from, String to, String rider, Format format, boolean colours) {
+        return Positions.of(home, workshop, from, to, rider, format, colours, this::stopOrWarn);
+    }
+
     /** A course by itself. */
     public String course(String file, String ground, Format format, boolean colours) {
         Faults faults = new Faults();

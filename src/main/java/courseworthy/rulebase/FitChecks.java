@@ -96,6 +96,7 @@ public final class FitChecks {
         add("front-and-rear-travel", (bike, load, p) -> Fitting.travelInBalance(p[0], bike), on(FORK));
         add("shock-in-the-frame", (bike, load, p) -> Fitting.shock(p[0], bike), on(SHOCK));
         add("stem-on-the-steerer", (bike, load, p) -> Fitting.steererClamp(p[0], p[1]), on(STEM, FORK));
+        add("stem-the-frame-permits", (bike, load, p) -> Fitting.stemLength(p[0], bike), on(STEM));
         add("bar-in-the-stem", (bike, load, p) -> Fitting.barClamp(p[0], p[1]), on(BAR, STEM));
         add("levers-on-the-bar", (bike, load, p) -> Fitting.barShape(p[0], p[1]), on(SHIFTER, BAR));
         add("extensions-on-the-bar", (bike, load, p) -> Fitting.extensions(p[0], p[1]), on(EXTENSIONS, BAR));

@@ -395,10 +395,26 @@ public final class Fitting {
 
     /** The cut steerer against head tube, spacers and stem clamp. @param spacers null where there are none */
     public static Fit steererLength(Part fork, Part stem, Part spacers, Part bike) {
+        Double height = spacers == null ? Double.valueOf(0) : spacers.number(Detail.HEIGHT);
+        return steererLength(fork, stem, spacers, height, bike);
+    }
+
+    /**
+     * As {@link #steererLength(Part, Part, Part, Part)} for a height of spacers under the stem, m; what the fork's maker permits of
+     * them is kept where it is known.
+     */
+    public static Fit steererLength(Part fork, Part stem, double under, Part bike) {
+        return steererLength(fork, stem, null, under, bike);
+    }
+
+    private static Fit steererLength(Part fork, Part stem, Part spacers, Double height, Part bike) {
         Double length = fork.number(Detail.STEERER_LENGTH);
         Double head = bike.number(Detail.HEAD_TUBE);
         Double clamp = stem.number(Detail.CLAMP_HEIGHT);
-        Double height = spacers == null ? Double.valueOf(0) : spacers.number(Detail.HEIGHT);
+        Double most = fork.number(Detail.MOST_SPACERS);
+        if (most != null && height != null && height > most + 1e-9) {
+            return Fit.not(mm(height - most) + " more spacers under the stem than the maker of " + fork + " permits");
+        }
         if (length == null || head == null || clamp == null || height == null) {
             return Fit.unknown(length == null ? "measure the steerer of " + fork : head == null ? "measure the head tube of " + bike
                     : clamp == null ? "measure the clamp of " + stem : "measure " + spacers);
@@ -411,6 +427,16 @@ public final class Fitting {
             return Fit.not("the steerer stands " + mm(above) + " out of the stem");
         }
         return above < 0.003 ? Fit.FITS : Fit.mind(mm(above) + " of spacers on top of the stem, since the steerer is cut for more");
+    }
+
+    /** The stem lengths that the frame's maker permits; most state none. */
+    public static Fit stemLength(Part stem, Part bike) {
+        if (!bike.has(Detail.LEAST_STEM) && !bike.has(Detail.MOST_STEM)) {
+            return Fit.FITS;
+        }
+        Double length = stem.number(Detail.STEM_LENGTH);
+        return length == null ? Fit.unknown("measure the length of " + stem)
+                : within(length, bike.number(Detail.LEAST_STEM), bike.number(Detail.MOST_STEM), "the stem lengths that " + bike + " permits");
     }
 
     public static Fit barClamp(Part bar, Part stem) {
@@ -439,10 +465,14 @@ public final class Fitting {
         return apart < 0.00005 ? Fit.FITS : Fit.not(mm(apart) + (one > other ? " too thick" : " too thin"));
     }
 
-    /** How deep the post stands in the frame at the rider's saddle height. */
+    /** How deep the post stands in the frame at the saddle height written of the bike. */
     public static Fit postInsertion(Part post, Part saddle, Part bike) {
+        return postInsertion(post, saddle, bike, bike.number(Detail.SADDLE_HEIGHT));
+    }
+
+    /** As {@link #postInsertion(Part, Part, Part)} at a saddle height, m; null where it is not known. */
+    public static Fit postInsertion(Part post, Part saddle, Part bike, Double wanted) {
         Double length = post.number(Detail.LENGTH);
-        Double wanted = bike.number(Detail.SADDLE_HEIGHT);
         Double tube = bike.number(Detail.SEAT_TUBE);
         Double top = saddle.number(Detail.HEIGHT);
         Double frames = bike.number(Detail.LEAST_POST_INSERTION);

@@ -78,6 +78,7 @@ final class WorkshopSchema {
             case LABELS -> Shape.oneOrMore(Shape.text());
             case TEETH -> Shape.oneOrMore(Shape.whole((int) detail.least(), (int) detail.most()));
             case DAY -> Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+            case SIZES -> Shape.oneOrMore(amount(detail.dimension()));
             case CLEARANCES -> Shape.anyOf(amount(Dimension.LENGTH), Shape.listOf(clearance()));
         };
     }

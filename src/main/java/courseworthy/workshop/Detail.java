@@ -41,8 +41,14 @@ public enum Detail {
     CHAINSTAY("chainstay", "a length from 350 mm to 550 mm", Dimension.LENGTH, 0.35, 0.55, "bottom bracket to rear axle"),
     CHAIN_GROWTH("chain growth", "a length from 0 mm to 60 mm", Dimension.LENGTH, 0, 0.06, "how much farther the rear axle is from the bottom bracket at full travel"),
     STACK("stack", "a length from 400 mm to 800 mm", Dimension.LENGTH, 0.4, 0.8, "bottom bracket to top of head tube, upright"),
-    REACH("reach", "a length from 0 mm to 600 mm", Dimension.LENGTH, 0, 0.6, "of a frame: bottom bracket to top of head tube, level; of a bar: clamp to hoods, level"),
-    HEAD_TUBE("head tube", "a length from 60 mm to 300 mm", Dimension.LENGTH, 0.06, 0.3, "with headset cups"),
+    REACH("reach", "a length from -100 mm to 600 mm", Dimension.LENGTH, -0.1, 0.6,
+            "of a frame: bottom bracket to top of head tube, level; of a bar: clamp to hoods or grips, level, negative behind the clamp"),
+    HEAD_TUBE("head tube", "a length from 60 mm to 300 mm", Dimension.LENGTH, 0.06, 0.3, "with the headset, from the fork's crown to the lowest spacer"),
+    HEADSET_COVER("headset cover", "a height from 0 mm to 40 mm", Dimension.LENGTH, 0, 0.04,
+            "along the steerer, from where stack and reach are stated to the lowest spacer; 0 mm where they are stated to the top of the headset"),
+    LEAST_STEM("least stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the shortest stem that the frame's maker permits"),
+    MOST_STEM("most stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the longest stem that the frame's maker permits"),
+    TRAINED_ON("trained on", Form.YES_NO, 0, 0, "the bike ridden most, whose position is carried over to the others; one at most"),
     SEAT_TUBE("seat tube", "a length from 250 mm to 700 mm", Dimension.LENGTH, 0.25, 0.7, "bottom bracket to top"),
     SADDLE_HEIGHT("saddle height", "a length from 400 mm to 950 mm", Dimension.LENGTH, 0.4, 0.95, "bottom bracket to saddle top along the seat tube"),
     SADDLE_SETBACK("saddle setback", "a length from -150 mm to 200 mm", Dimension.LENGTH, -0.15, 0.2, "saddle tip behind the bottom bracket"),
@@ -72,6 +78,7 @@ public enum Detail {
     TRAVEL("travel", "a travel from 0 mm to 250 mm", Dimension.LENGTH, 0, 0.25, "0 mm for a rigid fork"),
     LENGTH("length", "a length from 100 mm to 700 mm", Dimension.LENGTH, 0.1, 0.7, "axle to crown of a fork; end to end of a seatpost"),
     STEERER_LENGTH("steerer length", "a length from 80 mm to 400 mm", Dimension.LENGTH, 0.08, 0.4, "from the crown to where it is cut"),
+    MOST_SPACERS("most spacers", "a height from 0 mm to 100 mm", Dimension.LENGTH, 0, 0.1, "the most that the fork's maker permits under the stem"),
     LEGS("legs", List.of("slim", "standard", "stout"), "of a fork"),
     LOCKOUT("lockout", List.of("none", "by hand", "remote"), ""),
 
@@ -121,11 +128,14 @@ public enum Detail {
     BAR_CLAMP("bar clamp", "a diameter from 20 mm to 40 mm", Dimension.LENGTH, 0.02, 0.04, "of bar and stem"),
     EXTENSIONS_APPROVED("extensions approved", Form.YES_NO, 0, 0, "whether the maker approves clamp-on extensions"),
     RISE("rise", "a height from -80 mm to 120 mm", Dimension.LENGTH, -0.08, 0.12, "of a bar: clamp to grips, upright"),
-    STEM_LENGTH("stem length", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, ""),
+    DROP("drop", "a height from 60 mm to 200 mm", Dimension.LENGTH, 0.06, 0.2, "of a drop bar: from hoods to drops, upright"),
+    STEM_LENGTH("stem length", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "middle of the steerer to middle of the bar"),
     STEM_ANGLE("stem angle", "an angle from -45 deg to 45 deg", Dimension.ANGLE, -45, 45, "to the square of the steerer, rising is positive"),
-    STEERER_CLAMP("steerer clamp", "a diameter from 22 mm to 45 mm", Dimension.LENGTH, 0.022, 0.045, "diameter of stem and steerer where they meet"),
+    STEERER_CLAMP("steerer clamp", "a diameter from 22 mm to 45 mm", Dimension.LENGTH, 0.022, 0.045, "diameter of steerer, stem and spacers where they meet"),
+    TURNS_OVER("turns over", Form.YES_NO, 0, 0, "whether it may be mounted either way up"),
     CLAMP_HEIGHT("clamp height", "a height from 20 mm to 70 mm", Dimension.LENGTH, 0.02, 0.07, "of the stem on the steerer"),
     HEIGHT("height", "a height from 0 mm to 150 mm", Dimension.LENGTH, 0, 0.15, "of spacers together; of a saddle from rails to top"),
+    PIECES("pieces", Form.SIZES, 0.0005, 0.1, "heights of the single spacers, where they can be parted: [10 mm, 5 mm]"),
 
     DROPPER("dropper", Form.YES_NO, 0, 0, ""),
     STROKE("stroke", "a stroke from 20 mm to 300 mm", Dimension.LENGTH, 0.02, 0.3, "of a dropper post"),
@@ -145,7 +155,7 @@ public enum Detail {
     VOLUME("volume", "a volume from 0.1 L to 60 L", Dimension.VOLUME, 0.1, 60, "");
 
     /** How a detail is written. */
-    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES }
+    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES, SIZES }
 
     private static final Map<String, Detail> BY_NAME = new LinkedHashMap<>();
 

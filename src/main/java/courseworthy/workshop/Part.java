@@ -17,7 +17,7 @@ public final class Part {
     /**
      * @param name    unique in its workshop
      * @param line    where it is written, 1-based
-     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate or {@code List<Clearance>} by the form
+     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>} or {@code List<Double>} by the form
      */
     public Part(String name, Kind kind, int line, Map<Detail, ?> details) {
         this.name = name;
@@ -118,6 +118,12 @@ public final class Part {
     @SuppressWarnings("unchecked")
     public List<String> words(Detail detail) {
         return (List<String>) details.get(detail);
+    }
+
+    /** Sizes in m, as written; null where not written. */
+    @SuppressWarnings("unchecked")
+    public List<Double> sizes(Detail detail) {
+        return (List<Double>) details.get(detail);
     }
 
     /** Null where not written. */

@@ -79,10 +79,24 @@ public final class WorkshopReader {
             add(parts, part(each, kind(each)));
         }
         fields.done();
+        oneTrainedOn(bikes);
         mount();
         places(parts);
         lonelyLabels();
         return new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes);
+    }
+
+    private void oneTrainedOn(List<Part> bikes) {
+        Part first = null;
+        for (Part bike : bikes) {
+            if (Boolean.TRUE.equals(bike.yes(Detail.TRAINED_ON))) {
+                if (first != null) {
+                    faults.add(shown, bike.line(), "trained on", "\"" + bike.name() + "\" beside \"" + first.name() + "\"",
+                            "one bike whose position the others take over", "");
+                }
+                first = first == null ? bike : first;
+            }
+        }
     }
 
     private static void add(List<Part> to, Part part) {
@@ -126,6 +140,9 @@ public final class WorkshopReader {
                 details.put(detail, value);
             }
         }
+        if (details.get(Detail.PIECES) instanceof List<?> pieces) {
+            details.putIfAbsent(Detail.HEIGHT, sum(pieces));
+        }
         from.done();
         if (name == null) {
             return null;
@@ -138,6 +155,14 @@ public final class WorkshopReader {
             mountedAt(part, at);
         }
         return part;
+    }
+
+    private static double sum(List<?> sizes) {
+        double sum = 0;
+        for (Object size : sizes) {
+            sum += (Double) size;
+        }
+        return sum;
     }
 
     private String name(Fields from) {
@@ -186,6 +211,7 @@ public final class WorkshopReader {
             case TEETH -> teeth(from, key, detail);
             case DAY -> day(from, key);
             case CLEARANCES -> clearances(from, key);
+            case SIZES -> sizes(from, key, detail);
         };
     }
 
@@ -272,6 +298,21 @@ public final class WorkshopReader {
         return null;
     }
 
+    private List<Double> sizes(Fields from, String key, Detail detail) {
+        List<Double> out = new ArrayList<>();
+        for (Node item : from.items(key)) {
+            Amount amount = item instanceof Node.Scalar scalar ? from.amount(key, scalar, detail.dimension()) : null;
+            if (amount != null && (amount.inBase() < detail.least() || amount.inBase() > detail.most())) {
+                faults.add(shown, item.line(), key, item.describe(), "heights from 0.5 mm to 100 mm", "");
+                return null;
+            }
+            if (amount != null) {
+                out.add(amount.inBase());
+            }
+        }
+        return out.isEmpty() ? null : List.copyOf(out);
+    }
+
     private List<Part.Clearance> clearances(Fields from, String key) {
         Node node = from.node(key);
         if (node instanceof Node.Scalar) {
@@ -309,6 +350,15 @@ public final class WorkshopReader {
         inOrder(part, from, Detail.LEAST_CHAINLINE, Detail.MOST_CHAINLINE);
         inOrder(part, from, Detail.LEAST_TYRE, Detail.MOST_TYRE);
         inOrder(part, from, Detail.LEAST_RIM, Detail.MOST_RIM);
+        inOrder(part, from, Detail.LEAST_STEM, Detail.MOST_STEM);
+        List<Double> pieces = part.sizes(Detail.PIECES);
+        if (pieces != null && Math.abs(sum(pieces) - part.number(Detail.HEIGHT)) > 0.0005) {
+            from.fault("pieces", "pieces that do not add up to the height of \"" + part.name() + "\"", "pieces that do", "");
+        }
+        Double reach = part.number(Detail.REACH);
+        if (part.kind() == Kind.BIKE && reach != null && reach < 0) {
+            from.fault("reach", from.node("reach").describe(), "a frame's reach from 0 mm to 600 mm", "");
+        }
         Double width = part.number(Detail.WIDTH);
         if (part.kind() == Kind.TYRE && width != null && width > 0.13) {
             from.fault("width", from.node("width").describe(), "a tyre's width from 18 mm to 130 mm", "");

@@ -157,4 +157,15 @@ class FittingTest {
         assertThat(Fitting.clears(part(Kind.TYRE, Detail.WIDTH, mm(30)), part(Kind.WHEEL, Detail.BEAD_SEAT, mm(584)), fork).words())
                 .contains("not made for a wheel of 584 mm");
     }
+
+    /** What makers permit: 30 mm of spacers under the stem, stems from 80 to 110 mm; who states nothing permits all. */
+    @ParameterizedTest
+    @CsvSource({"30, 80, FITS", "30.1, 80, DOES_NOT_FIT", "0, 110, FITS", "0, 79.9, DOES_NOT_FIT", "0, 110.1, DOES_NOT_FIT"})
+    void spacersAndStemsWithinWhatIsPermitted(double spacers, double length, Result result) {
+        Part bike = part(Kind.BIKE, Detail.HEAD_TUBE, mm(140), Detail.LEAST_STEM, mm(80), Detail.MOST_STEM, mm(110));
+        Part fork = part(Kind.FORK, Detail.STEERER_LENGTH, mm(215), Detail.MOST_SPACERS, mm(30));
+        Part stem = part(Kind.STEM, Detail.STEM_LENGTH, mm(length), Detail.CLAMP_HEIGHT, mm(40));
+        assertThat(Fitting.steererLength(fork, stem, mm(spacers), bike).and(Fitting.stemLength(stem, bike)).result()).isEqualTo(result);
+        assertThat(Fitting.stemLength(stem, part(Kind.BIKE))).isEqualTo(Fit.FITS);
+    }
 }

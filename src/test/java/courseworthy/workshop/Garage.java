@@ -109,6 +109,7 @@ public final class Garage {
             case TEETH -> teeth(detail);
             case DAY -> LocalDate.of(2026, 1 + random.nextInt(12), 1);
             case CLEARANCES -> List.of(new Part.Clearance(random.nextBoolean() ? 0.622 : null, mm(65, 40, 50)));
+            case SIZES -> List.of(mm(10), mm(5));
             case WHOLE, NUMBER -> whole(detail);
             case AMOUNT -> amount(detail);
         };

@@ -201,4 +201,34 @@ class WorkshopReaderTest {
         read(TWO.replace("mass: 400 g", "mass: 400").replace("on: front hoop", "on: nowhere").replace("end: front", "end: left"));
         assertThat(said()).hasSize(4);
     }
+
+    /** Spacers by the piece make up their height; a bar may reach back, a frame cannot; one bike lends its position. */
+    @Test
+    void whatAPositionRestsOn() {
+        Workshop workshop = read("""
+                parts:
+                  - {name: rings, kind: spacers, mass: 9 g, pieces: [10 mm, 5 mm, 2.5 mm]}
+                  - {name: swept, kind: bar, mass: 200 g, reach: -45 mm}
+                """);
+        assertThat(workshop.find("rings").number(Detail.HEIGHT)).isCloseTo(0.0175, within(1e-12));
+        assertThat(workshop.find("rings").sizes(Detail.PIECES)).containsExactly(0.01, 0.005, 0.0025);
+        assertThat(workshop.find("swept").number(Detail.REACH)).isEqualTo(-0.045);
+        assertThat(said()).isEmpty();
+        read("""
+                bikes:
+                  - {name: a, mass: 2 kg, trained on: yes, reach: -5 mm}
+                  - {name: b, mass: 2 kg, trained on: yes, least stem: 90 mm, most stem: 80 mm}
+                parts:
+                  - {name: rings, kind: spacers, mass: 9 g, height: 20 mm, pieces: [10 mm, 5 mm]}
+                  - {name: more rings, kind: spacers, mass: 9 g, pieces: [10 mm, 5]}
+                  - {name: towers, kind: spacers, mass: 9 g, pieces: [200 mm]}
+                """);
+        assertThat(said()).containsExactly("w.yaml:2: reach: found \"-5 mm\", expected a frame's reach from 0 mm to 600 mm",
+                "w.yaml:3: least stem: found \"90 mm\", expected no more than the most stem",
+                "w.yaml:3: trained on: found \"b\" beside \"a\", expected one bike whose position the others take over",
+                "w.yaml:5: pieces: found pieces that do not add up to the height of \"rings\", expected pieces that do",
+                "w.yaml:6: pieces: found \"5\", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in\n"
+                        + "    Add the unit, one of: km, mi, m, ft, cm, mm, in.",
+                "w.yaml:7: pieces: found \"200 mm\", expected heights from 0.5 mm to 100 mm");
+    }
 }

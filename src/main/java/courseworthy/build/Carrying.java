@@ -1,0 +1,313 @@
+package courseworthy.build;
+
+import courseworthy.build.Carried.Choice;
+import courseworthy.build.Carried.Saddle;
+import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.Fitting;
+import courseworthy.rulebase.Load;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Kind;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Carries one bike's position over to another: every stem of the workshop, either way up where its maker allows it, on every stack of
+ * spacers at hand, with the bar that is on the bike, is tried against the limits of steerer, fork, frame and clamps.
+ */
+public final class Carrying {
+
+    /** Distances are compared in tenths of a millimetre: nobody mounts a bar closer. */
+    private static final double TICK = 0.0001;
+    /** What is not known to fit is told of where it comes closer by this, m. */
+    private static final double WORTH_MEASURING = 0.001;
+    /** What is not in the workshop is told of where it comes closer by this, m (judgement, no source). */
+    private static final double WORTH_BUYING = 0.003;
+    /** Stem lengths, mm, and angles, degrees, in which stems are commonly made (common practice, no source). */
+    private static final int[] LENGTHS = {35, 40, 50, 60, 70, 80, 90, 100, 110, 120, 130};
+    private static final int[] ANGLES = {0, -6, 6, -10, 10, -17, 17};
+
+    private final Workshop workshop;
+    private final Position from;
+    private final Position to;
+    private final Load load;
+
+    private Carrying(Workshop workshop, Part from, Part to, Load load) {
+        this.workshop = workshop;
+        this.from = Position.of(workshop, from);
+        this.to = Position.of(workshop, to);
+        this.load = load;
+    }
+
+    /** @param load what is known of the rider's mass, against what is marked on stems and posts */
+    public static Carried of(Workshop workshop, Part from, Part to, Load load) {
+        return new Carrying(workshop, from, to, load).carried();
+    }
+
+    private Carried carried() {
+        List<String> toMeasure = new ArrayList<>(from.toMeasure());
+        toMeasure.addAll(to.toMeasure());
+        if (from.hands() == null || to.cockpit() == null) {
+            return new Carried(from, to, List.of(), null, List.of(), null, saddle(), toMeasure, toMind(null));
+        }
+        List<Choice> all = all(toMeasure);
+        List<Choice> fitting = bestOfEach(all, Fit.Result.FITS);
+        Choice closest = fitting.isEmpty() ? null : fitting.get(0);
+        return new Carried(from, to, fitting, unknown(all, closest), refused(all, fitting), wished(closest), saddle(), toMeasure, toMind(closest));
+    }
+
+    // Stem and spacers
+
+    private List<Choice> all(List<String> toMeasure) {
+        List<Choice> out = new ArrayList<>();
+        List<Stack> stacks = stacks();
+        for (Part stem : workshop.parts()) {
+            if (stem.kind() != Kind.STEM || !stem.owned() || stays(stem)) {
+                continue;
+            }
+            Detail missing = missing(stem);
+            if (missing != null) {
+                toMeasure.add("measure the " + missing.written() + " of " + stem);
+                continue;
+            }
+            boolean level = stem.number(Detail.STEM_ANGLE) == 0;
+            for (Stack stack : stacks) {
+                out.add(choice(stem, false, stack));
+                if (!level && !Boolean.FALSE.equals(stem.yes(Detail.TURNS_OVER))) {
+                    out.add(choice(stem, true, stack));
+                }
+            }
+        }
+        return out;
+    }
+
+    private List<Stack> stacks() {
+        return Stack.all(workshop, to.bike(), to.parts().get(Place.FORK));
+    }
+
+    private boolean stays(Part stem) {
+        return Boolean.TRUE.equals(stem.yes(Detail.STAYS)) && stem.bike() != to.bike();
+    }
+
+    private static Detail missing(Part stem) {
+        for (Detail needed : new Detail[] {Detail.STEM_LENGTH, Detail.STEM_ANGLE, Detail.CLAMP_HEIGHT}) {
+            if (!stem.has(needed)) {
+                return needed;
+            }
+        }
+        return null;
+    }
+
+    private Choice choice(Part stem, boolean turned, Stack stack) {
+        double angle = stem.number(Detail.STEM_ANGLE) * (turned ? -1 : 1) + 0.0;
+        Point hands = to.cockpit().with(to.bike().number(Detail.HEADSET_COVER) + stack.height(), stem.number(Detail.CLAMP_HEIGHT),
+                stem.number(Detail.STEM_LENGTH), angle).hands();
+        boolean asNow = stem == to.parts().get(Place.STEM) && !turned && Math.abs(stack.height() - underNow()) < TICK;
+        return new Choice(stem, turned, stem.number(Detail.STEM_LENGTH), angle, stack.height(), stack.byPart(), above(stem, stack),
+                hands.forward() - from.hands().forward(), hands.up() - from.hands().up(), fit(stem, turned, stack), asNow);
+    }
+
+    private double underNow() {
+        Part spacers = to.parts().get(Place.SPACERS);
+        return spacers == null ? 0 : spacers.number(Detail.HEIGHT);
+    }
+
+    private Double above(Part stem, Stack stack) {
+        Part fork = to.parts().get(Place.FORK);
+        Double steerer = fork == null ? null : fork.number(Detail.STEERER_LENGTH);
+        Double head = to.bike().number(Detail.HEAD_TUBE);
+        return steerer == null || head == null ? null : Double.valueOf(steerer - head - stem.number(Detail.CLAMP_HEIGHT) - stack.height());
+    }
+
+    /** What does not fit before what is not known. */
+    private Fit fit(Part stem, boolean turned, Stack stack) {
+        Part fork = to.parts().get(Place.FORK);
+        List<Fit> fits = new ArrayList<>();
+        fits.add(Fitting.barClamp(to.parts().get(Place.BAR), stem));
+        fits.add(Fitting.stemLength(stem, to.bike()));
+        fits.add(Fitting.bears(stem, load));
+        if (fork == null) {
+            fits.add(new Fit(Fit.Result.UNKNOWN, "list the fork that is on " + to.bike()));
+        } else {
+            fits.add(Fitting.steererClamp(stem, fork));
+            fits.add(Fitting.steererLength(fork, stem, stack.height(), to.bike()));
+            fits.add(spacersPermitted(fork, stack));
+        }
+        if (turned && !stem.has(Detail.TURNS_OVER)) {
+            fits.add(new Fit(Fit.Result.UNKNOWN, "find out whether " + stem + " may be mounted either way up"));
+        }
+        if (!stack.known()) {
+            fits.add(new Fit(Fit.Result.UNKNOWN, stack.toMeasure(to.bike(), fork)));
+        }
+        return worst(fits);
+    }
+
+    private static Fit worst(List<Fit> fits) {
+        Fit worst = Fit.FITS;
+        for (Fit each : fits) {
+            worst = each.result().compareTo(worst.result()) > 0 ? each : worst;
+        }
+        return worst;
+    }
+
+    /** Where the fork's maker's limit is not known, no more than stands there now. */
+    private Fit spacersPermitted(Part fork, Stack stack) {
+        boolean known = fork.has(Detail.MOST_SPACERS) || stack.height() <= underNow() + TICK;
+        return known ? Fit.FITS : new Fit(Fit.Result.UNKNOWN, "find the most spacers under the stem that the maker of " + fork + " permits");
+    }
+
+    /** Of each stem the closest, the closest stem first; of equals what stands there, then what lies loose, then the least change. */
+    private List<Choice> bestOfEach(List<Choice> all, Fit.Result result) {
+        List<Choice> sorted = new ArrayList<>();
+        for (Choice choice : all) {
+            if (choice.fit().result() == result) {
+                sorted.add(choice);
+            }
+        }
+        sorted.sort(Comparator.<Choice>comparingLong(choice -> Math.round(choice.apart() / TICK)).thenComparingInt(this::trouble));
+        List<Choice> out = new ArrayList<>();
+        for (Choice choice : sorted) {
+            if (!has(out, choice.stem())) {
+                out.add(choice);
+            }
+        }
+        return out;
+    }
+
+    private int trouble(Choice choice) {
+        int stem = choice.stem().bike() == to.bike() ? 0 : choice.stem().on() == null ? 4 : 8;
+        return stem + (choice.turned() ? 2 : 0) + (Math.abs(choice.under() - underNow()) < TICK ? 0 : 1);
+    }
+
+    private static boolean has(List<Choice> choices, Part stem) {
+        for (Choice choice : choices) {
+            if (choice.stem() == stem) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Choice unknown(List<Choice> all, Choice closest) {
+        List<Choice> unknown = bestOfEach(all, Fit.Result.UNKNOWN);
+        boolean worth = !unknown.isEmpty() && (closest == null || unknown.get(0).apart() < closest.apart() - WORTH_MEASURING);
+        return worth ? unknown.get(0) : null;
+    }
+
+    /** Stems that fit on no stack. */
+    private List<Choice> refused(List<Choice> all, List<Choice> fitting) {
+        List<Choice> out = new ArrayList<>();
+        List<Choice> unknown = bestOfEach(all, Fit.Result.UNKNOWN);
+        for (Choice choice : bestOfEach(all, Fit.Result.DOES_NOT_FIT)) {
+            if (!has(fitting, choice.stem()) && !has(unknown, choice.stem())) {
+                out.add(choice);
+            }
+        }
+        return out;
+    }
+
+    private Choice wished(Choice closest) {
+        List<Choice> all = new ArrayList<>();
+        for (int angle : ANGLES) {
+            for (int length : LENGTHS) {
+                Part stem = common(length, angle);
+                for (Stack stack : stacks()) {
+                    all.add(choice(stem, false, stack));
+                }
+            }
+        }
+        List<Choice> fitting = bestOfEach(all, Fit.Result.FITS);
+        boolean worth = !fitting.isEmpty() && (closest == null || fitting.get(0).apart() < closest.apart() - WORTH_BUYING);
+        return worth ? fitting.get(0) : null;
+    }
+
+    /** A stem that is nowhere: its clamps as the bike needs them, as high as that of the stem on it. */
+    private Part common(int length, int angle) {
+        Map<Detail, Object> details = new EnumMap<>(Detail.class);
+        details.put(Detail.STEM_LENGTH, length / 1000.0);
+        details.put(Detail.STEM_ANGLE, (double) angle);
+        copy(details, to.parts().get(Place.STEM), Detail.CLAMP_HEIGHT);
+        copy(details, to.parts().get(Place.FORK), Detail.STEERER_CLAMP);
+        copy(details, to.parts().get(Place.BAR), Detail.BAR_CLAMP);
+        return new Part("a stem of " + length + " mm at " + angle + " deg", Kind.STEM, 0, details);
+    }
+
+    private static void copy(Map<Detail, Object> to, Part part, Detail detail) {
+        if (part != null && part.has(detail)) {
+            to.put(detail, part.number(detail));
+        }
+    }
+
+    // Saddle
+
+    private Saddle saddle() {
+        Double longer = difference(to.crankLength(), from.crankLength());
+        Double height = difference(from.saddleHeight(), longer == null ? Double.valueOf(0) : longer);
+        Part post = to.parts().get(Place.SEATPOST);
+        Part saddle = to.parts().get(Place.SADDLE);
+        Fit fit = height == null || post == null || saddle == null ? null : Fitting.postInsertion(post, saddle, to.bike(), height);
+        List<Part> others = fit == null || fit.fits() ? List.of() : otherPosts(saddle, height);
+        return new Saddle(height, longer, from.saddleSetback(), onRails(height), post, fit, others);
+    }
+
+    private List<Part> otherPosts(Part saddle, double height) {
+        List<Part> out = new ArrayList<>();
+        for (Part post : workshop.parts()) {
+            if (post.kind() == Kind.SEATPOST && post.on() == null && post.owned() && Fitting.postDiameter(post, to.bike()).fits()
+                    && Fitting.rails(saddle, post).fits() && Fitting.bears(post, load).fits()
+                    && Fitting.postInsertion(post, saddle, to.bike(), height).fits()) {
+                out.add(post);
+            }
+        }
+        return out;
+    }
+
+    /**
+     * How far ahead of the post's clamp a saddle's tip is on either bike: the clamp lies on the line of the seat tube, behind the bottom
+     * bracket by height times the cosine of its angle and by the post's setback. The difference is what the saddle moves on its rails.
+     */
+    private Double onRails(Double height) {
+        Double here = clampBehind(from, from.saddleHeight());
+        Double there = clampBehind(to, height);
+        return from.saddleSetback() == null ? null : difference(there, here);
+    }
+
+    private static Double clampBehind(Position position, Double height) {
+        Part post = position.parts().get(Place.SEATPOST);
+        Double setback = post == null ? null : post.number(Detail.SETBACK);
+        Double angle = position.seatAngle();
+        return height == null || setback == null || angle == null ? null
+                : Double.valueOf(-Point.BOTTOM_BRACKET.step(height, 180 - angle).forward() + setback);
+    }
+
+    private static Double difference(Double one, Double other) {
+        return one == null || other == null ? null : Double.valueOf(one - other);
+    }
+
+    // What to mind
+
+    private List<String> toMind(Choice closest) {
+        List<String> out = new ArrayList<>(from.restsOn());
+        out.addAll(to.restsOn());
+        if (from.barShape() != null && to.barShape() != null && !from.barShape().equals(to.barShape())) {
+            out.add("a " + from.barShape() + " bar is held elsewhere than a " + to.barShape() + " one: the place of the hands carries over only "
+                    + "roughly");
+        }
+        if (difference(to.crankLength(), from.crankLength()) == null) {
+            out.add("the saddle's height holds for cranks of one length: take off what the cranks of " + to.bike() + " are longer than those of "
+                    + from.bike() + ", add what they are shorter");
+        }
+        if (closest != null && closest.stem().bike() != null && closest.stem().bike() != to.bike()) {
+            out.add("without " + closest.stem() + " there is no stem on " + closest.stem().bike());
+        }
+        if (closest != null && load.rider() == null && closest.stem().has(Detail.RIDER_LIMIT)) {
+            out.add("marked on " + closest.stem() + ": riders up to " + Math.round(closest.stem().number(Detail.RIDER_LIMIT)) + " kg");
+        }
+        return out;
+    }
+}

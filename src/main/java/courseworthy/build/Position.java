@@ -1,0 +1,189 @@
+package courseworthy.build;
+
+import courseworthy.rulebase.Fitting;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where a rider sits and holds on one bike, measured from the bottom bracket, the bike standing upright on level ground, unladen, with
+ * the suspension not sagged. What is not known is null. Lengths in m, angles in degrees.
+ */
+public final class Position {
+
+    private final Part bike;
+    private final Map<Place, Part> parts;
+    private final List<String> toMeasure = new ArrayList<>();
+    private final List<String> restsOn = new ArrayList<>();
+    private final double turned;
+    private final Cockpit cockpit;
+
+    private Position(Part bike, Map<Place, Part> parts) {
+        this.bike = bike;
+        this.parts = parts;
+        this.turned = turned();
+        this.cockpit = fromHeadTubeToHands();
+        saddleToMeasure();
+    }
+
+    /** The position on a bike as it stands. */
+    public static Position of(Workshop workshop, Part bike) {
+        return new Position(bike, workshop.mounted(bike));
+    }
+
+    /**
+     * How far the fork turns the bike from the position its geometry is stated for, degrees, front up positive. A longer fork turns it
+     * about the rear axle; what is measured from the bottom bracket turns by the same angle about the bottom bracket.
+     */
+    private double turned() {
+        Part fork = parts.get(Place.FORK);
+        Double change = fork == null ? null : Fitting.headAngleChange(fork, bike);
+        if (change == null) {
+            restsOn.add("the geometry of " + bike + " is taken as stated: whether its fork is as long as that is stated for is not known");
+            return 0;
+        }
+        if (Math.abs(change) >= 0.05) {
+            restsOn.add("the length of " + fork + " turns " + bike + " by " + degrees(Math.abs(change)) + ": its head angle is " + degrees(bike.number(Detail.HEAD_ANGLE)
+                    + change) + " instead of " + degrees(bike.number(Detail.HEAD_ANGLE)));
+        }
+        return -change;
+    }
+
+    private Cockpit fromHeadTubeToHands() {
+        Part stem = listed(Place.STEM);
+        Part bar = listed(Place.BAR);
+        Part spacers = parts.get(Place.SPACERS);
+        Double reach = known(bike, Detail.REACH);
+        Double stack = known(bike, Detail.STACK);
+        Double angle = known(bike, Detail.HEAD_ANGLE);
+        Double cover = known(bike, Detail.HEADSET_COVER);
+        Double height = spacers == null ? Double.valueOf(0) : known(spacers, Detail.HEIGHT);
+        Double clamp = known(stem, Detail.CLAMP_HEIGHT);
+        Double length = known(stem, Detail.STEM_LENGTH);
+        Double stemAngle = known(stem, Detail.STEM_ANGLE);
+        Double barReach = known(bar, Detail.REACH);
+        Double rise = known(bar, Detail.RISE);
+        if (!toMeasure.isEmpty()) {
+            return null;
+        }
+        Point top = new Point(reach, stack).turned(turned);
+        return new Cockpit(top.forward(), top.up(), angle - turned, cover + height, clamp, length, stemAngle, barReach, rise);
+    }
+
+    private void saddleToMeasure() {
+        known(bike, Detail.SADDLE_HEIGHT);
+        known(bike, Detail.SADDLE_SETBACK);
+        known(bike, Detail.SEAT_ANGLE);
+        known(listed(Place.CRANK), Detail.CRANK_LENGTH);
+    }
+
+    private Part listed(Place place) {
+        Part part = parts.get(place);
+        if (part == null) {
+            toMeasure.add("list the " + place.words() + " that is on " + bike);
+        }
+        return part;
+    }
+
+    private Double known(Part part, Detail detail) {
+        if (part != null && !part.has(detail)) {
+            toMeasure.add("measure the " + detail.written() + " of " + part);
+        }
+        return part == null ? null : part.number(detail);
+    }
+
+    private static Double orNull(Part part, Detail detail) {
+        return part == null ? null : part.number(detail);
+    }
+
+    static String degrees(double angle) {
+        long tenths = Math.round(angle * 10);
+        return tenths / 10 + "." + Math.abs(tenths % 10) + " deg";
+    }
+
+    public Part bike() {
+        return bike;
+    }
+
+    /** What is mounted, by place. */
+    Map<Place, Part> parts() {
+        return parts;
+    }
+
+    Cockpit cockpit() {
+        return cockpit;
+    }
+
+    /** Of the steerer to the ground, with the fork that is on it. */
+    public Double headAngle() {
+        return bike.has(Detail.HEAD_ANGLE) ? Double.valueOf(bike.number(Detail.HEAD_ANGLE) - turned) : null;
+    }
+
+    /** Of the seat tube to the ground, with the fork that is on it. */
+    Double seatAngle() {
+        return bike.has(Detail.SEAT_ANGLE) ? Double.valueOf(bike.number(Detail.SEAT_ANGLE) - turned) : null;
+    }
+
+    /** Where the hands lie: on the hoods of a drop bar, on the grips of another. */
+    public Point hands() {
+        return cockpit == null ? null : cockpit.hands();
+    }
+
+    /** How far the drops of a drop bar lie above the bottom bracket. */
+    public Double drops() {
+        Double drop = orNull(parts.get(Place.BAR), Detail.DROP);
+        return drop == null || cockpit == null ? null : Double.valueOf(hands().up() - drop);
+    }
+
+    public Double barWidth() {
+        return orNull(parts.get(Place.BAR), Detail.WIDTH);
+    }
+
+    /** The bar's shape as written; null where it is not. */
+    public String barShape() {
+        Part bar = parts.get(Place.BAR);
+        return bar == null ? null : bar.word(Detail.BAR_SHAPE);
+    }
+
+    /** Bottom bracket to saddle top along the seat tube. */
+    public Double saddleHeight() {
+        return bike.number(Detail.SADDLE_HEIGHT);
+    }
+
+    /** The saddle's tip behind the bottom bracket, level. */
+    public Double saddleSetback() {
+        return bike.number(Detail.SADDLE_SETBACK);
+    }
+
+    public Double crankLength() {
+        return orNull(parts.get(Place.CRANK), Detail.CRANK_LENGTH);
+    }
+
+    /** How far the saddle's top is above the hands; negative where it is below them. */
+    public Double saddleAboveHands() {
+        Double height = saddleHeight();
+        Double angle = seatAngle();
+        return height == null || angle == null || cockpit == null ? null
+                : Double.valueOf(Point.BOTTOM_BRACKET.step(height, 180 - angle).up() - hands().up());
+    }
+
+    /** From the saddle's tip forward to the hands, level. */
+    public Double tipToHands() {
+        Double setback = saddleSetback();
+        return setback == null || cockpit == null ? null : Double.valueOf(hands().forward() + setback);
+    }
+
+    /** What to measure or to list so that all of it is known, in sentences without a full stop. */
+    public List<String> toMeasure() {
+        return List.copyOf(toMeasure);
+    }
+
+    /** What the figures rest on, in sentences without a full stop. */
+    public List<String> restsOn() {
+        return List.copyOf(restsOn);
+    }
+}

@@ -1,0 +1,108 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.brief.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that carries a position over. */
+class PositionCommandTest {
+
+    private static final String ROBIN = "docs/examples/workshops/robin.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private static Ran carried(String... more) {
+        String[] args = {"position", ROBIN, "--from", "training bike", "--to", "race bike"};
+        String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+        System.arraycopy(more, 0, all, args.length, more.length);
+        return Ran.of(all);
+    }
+
+    @Test
+    void textFitsATerminal() {
+        Ran ran = carried();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+        assertThat(ran.out()).startsWith("""
+                Robin's garage                                           bar and saddle position
+                race bike to be ridden as training bike is
+
+                                             training bike     race bike now           differs
+                """).contains("""
+
+                THE STEM THAT COMES CLOSEST
+                  Take race stem 70, the other way up (70 mm at 6 deg), with 15 mm of race
+                    spacers and 15 mm of loose spacers under it.
+                  It leaves the hands 11 mm too low and 1 mm too far back.
+                """, "  - low stem 100, does not fit: bar clamp: 35 mm against 31.8 mm\n", "nothing new on race day", "a qualified fitter or a doctor decides",
+                "torque marked on the parts", "minimum-insertion mark", "sag lowers the front");
+        assertThat(Ran.of("position", ROBIN).out().lines()).allMatch(line -> line.length() <= 80).contains("gravel bike", "race bike", "training bike");
+    }
+
+    /** The same figures stand in all three. */
+    @Test
+    void outputsAgree() {
+        String text = carried().out().replaceAll("\\s+", " ");
+        for (String line : carried("--format", "markdown").out().split("\n")) {
+            if (line.startsWith("- ")) {
+                assertThat(text).contains(line.substring(2).replace("\\", ""));
+            }
+        }
+        JsonNode json = Schema.tree(carried("--format", "json").out());
+        JsonNode closest = json.get("stems").get(0);
+        assertThat(closest.get("stem").textValue()).isEqualTo("race stem 70");
+        assertThat(Math.round(closest.get("hands_too_high_mm").doubleValue())).isEqualTo(-11);
+        assertThat(closest.get("spacers_under_mm").doubleValue()).isEqualTo(30);
+        assertThat(json.get("from").get("saddle_height_mm").doubleValue()).isEqualTo(750);
+        assertThat(Schema.tree(Ran.of("position", ROBIN, "--format", "json").out()).get("bikes")).hasSize(3);
+        assertThat(Ran.of("position", ROBIN, "--format", "markdown").out()).startsWith("# Robin's garage, bar and saddle position\n\n\n## gravel bike\n");
+    }
+
+    /** A level bar clamp of another size, drops against grips, and cranks that differ. */
+    @Test
+    void aDropBarIsHeldElsewhere() {
+        String text = Ran.of("position", ROBIN, "--from", "race bike", "--to", "gravel bike").out().replaceAll("\\s+", " ");
+        assertThat(text).contains("A flat bar is held elsewhere than a drop one: the place of the hands carries over only roughly.",
+                "Height 747.5 mm, for cranks that are 2.5 mm longer: 7.5 mm lower than now.");
+    }
+
+    @Test
+    void whatIsMissingIsAskedFor() throws IOException {
+        String file = Files.writeString(folder.resolve("w.yaml"), "bikes:\n  - {name: old, mass: 2 kg}\n  - {name: new, mass: 2 kg}\n").toString();
+        Ran ran = Ran.of("position", file, "--from", "old", "--to", "new");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("  - Measure the stack of old.\n", "  - List the bar that is on new.\n",
+                "\nTHE STEM THAT COMES CLOSEST\n  Not known before what is missing is measured.\n", "\nTHE SADDLE\n  Height: not known.\n");
+        assertThat(ran.out()).doesNotContain("null", "NaN");
+        assertThat(Ran.of("position", file, "--from", "old", "--to", "new", "--format", "json").code()).isZero();
+        assertThat(Ran.of("position", file, "--from", "old", "--to", "new", "--format", "markdown").out()).doesNotContain("null");
+    }
+
+    @Test
+    void badInputIsRefused() {
+        assertThat(Ran.of("position", ROBIN, "--from", "traning bike", "--to", "race bike")).isEqualTo(new Ran(2, "", """
+                --from: found "traning bike", expected a bike of the workshop: gravel bike, race bike, training bike
+                    Did you mean "training bike"?
+                """));
+        assertThat(Ran.of("position", ROBIN, "--from", "race bike")).isEqualTo(new Ran(2, "", "--to: found none beside --from, expected both, or neither\n"));
+        assertThat(Ran.of("position", ROBIN, "--from", "race bike", "--to", "race bike")).isEqualTo(new Ran(2, "",
+                "--to: found the bike of --from, expected another bike\n"));
+        Ran none = Ran.of("position", "no-such.yaml");
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.out()).isEmpty();
+        assertThat(none.err()).startsWith("no-such.yaml: found no such file");
+    }
+
+    @Test
+    void helpHasExamples() {
+        assertThat(Ran.of("position", "--help").out()).contains("courseworthy position workshop.yaml --from 'training bike' --to 'race bike'");
+    }
+}
