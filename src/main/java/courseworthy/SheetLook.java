@@ -6,7 +6,7 @@ import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Rulebook;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.SheetReader;
-import courseworthy.rulebase.check.Remark;
+import courseworthy.rulebase.check.Remarks;
 import courseworthy.rulebase.check.SheetCheck;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ import java.util.function.Consumer;
  * @param rows    how many rows it has
  * @param remarks what is to be looked at
  */
-record SheetLook(int rows, List<Remark> remarks) {
+record SheetLook(int rows, Remarks remarks) {
 
     /** @param stopOrWarn shows warnings, and throws where the sheet cannot be used */
     static SheetLook at(Path home, String file, Consumer<Faults> stopOrWarn) {

@@ -4,6 +4,7 @@ import courseworthy.brief.Page.Weight;
 import courseworthy.claim.Author;
 import courseworthy.rulebase.check.Remark;
 import courseworthy.rulebase.check.Remark.Fact;
+import courseworthy.rulebase.check.Remarks;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,25 +19,31 @@ public final class CheckText {
      * @param rows    how many rows it has
      * @param remarks what is to be looked at, in order
      */
-    public static String of(String file, int rows, List<Remark> remarks, boolean colours) {
+    public static String of(String file, int rows, Remarks remarks, boolean colours) {
         Page page = new Page(colours);
-        for (Remark remark : remarks) {
+        for (Remark remark : remarks.list()) {
             Author row = remark.rows().get(0);
             page.text(0, 4, row.where() + ": " + row.rule() + ": " + remark.kind().words(), Weight.BOLD);
-            page.text(4, 4, remark.text() + other(remark), Weight.PLAIN);
+            page.text(4, 4, remark.text() + other(remark) + more(remark), Weight.PLAIN);
             page.text(4, 4, remark.mend(), Weight.PLAIN);
             if (!remark.example().isEmpty()) {
                 page.text(4, 6, "Such as: " + example(remark) + ".", Weight.FAINT);
             }
         }
-        page.text(0, 0, file + ": " + count(rows, "row") + ", " + (remarks.isEmpty() ? "nothing to look at" : count(remarks.size(), "remark"))
-                + ".", Weight.PLAIN);
+        remarks.unlisted().forEach((kind, count) -> page.text(0, 4, "And " + count + " more like this: " + kind.words() + ".", Weight.PLAIN));
+        int count = remarks.count();
+        page.text(0, 0, file + ": " + count(rows, "row") + ", " + (count == 0 ? "nothing to look at" : count(count, "remark")) + ".",
+                Weight.PLAIN);
         return page.toString();
     }
 
     /** Where the row stands that it is held against. */
     private static String other(Remark remark) {
         return remark.rows().size() < 2 ? "" : " (" + remark.rows().get(1).where() + ")";
+    }
+
+    private static String more(Remark remark) {
+        return remark.more() == 0 ? "" : " And " + remark.more() + " more like this.";
     }
 
     private static String example(Remark remark) {

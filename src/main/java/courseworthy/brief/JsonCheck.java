@@ -3,9 +3,9 @@ package courseworthy.brief;
 import courseworthy.claim.Author;
 import courseworthy.rulebase.check.Remark;
 import courseworthy.rulebase.check.Remark.Fact;
+import courseworthy.rulebase.check.Remarks;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.util.List;
 
 /** Writes what is to be looked at in a sheet, as JSON, format 1. */
 public final class JsonCheck {
@@ -14,13 +14,21 @@ public final class JsonCheck {
     }
 
     /** The remarks in order, each with its rows and an example. */
-    public static String of(String file, int rows, List<Remark> remarks) {
+    public static String of(String file, int rows, Remarks remarks) {
         return Json.written(json -> {
             json.string("sheet", file);
             json.number("rows", BigDecimal.valueOf(rows));
             json.list("remarks");
-            for (Remark remark : remarks) {
+            for (Remark remark : remarks.list()) {
                 remark(json, remark);
+            }
+            json.endList();
+            json.list("unlisted");
+            for (Remark.Kind kind : remarks.unlisted().keySet()) {
+                json.open();
+                json.string("kind", kind.words());
+                json.number("count", BigDecimal.valueOf(remarks.unlisted().get(kind)));
+                json.close();
             }
             json.endList();
         });
@@ -39,6 +47,7 @@ public final class JsonCheck {
         json.endList();
         json.string("text", remark.text());
         json.string("mend", remark.mend());
+        json.number("more", BigDecimal.valueOf(remark.more()));
         json.list("example");
         for (Fact fact : remark.example()) {
             json.open();

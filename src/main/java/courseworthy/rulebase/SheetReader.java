@@ -31,6 +31,9 @@ import java.util.regex.Pattern;
  */
 public final class SheetReader {
 
+    /** Largest sheet read, in bytes: over ten thousand rows of ordinary length. */
+    static final int MOST_BYTES = 4_000_000;
+
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final Pattern BRACED = Pattern.compile("\\{([^{}]*)}");
     private static final List<String> RESERVED = List.of("house", "limit", "pairing", "rider");
@@ -59,7 +62,7 @@ public final class SheetReader {
      * @return the sheet, or null where the file could not be read; the faults say why
      */
     public static Sheet read(Path path, String shown, int order, Faults faults) {
-        Node.Mapping root = Yaml.read(path, shown, faults);
+        Node.Mapping root = Yaml.read(path, shown, MOST_BYTES, faults);
         return root == null ? null : decode(root, shown, Rank.COACH, order, faults);
     }
 

@@ -38,13 +38,15 @@ import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * Reads one YAML file into a tree, walking the parser's events so that raw text, quoting and lines are kept and nothing is coerced.
- * Refuses anchors, aliases, tags, merge keys, duplicate keys, several documents, complex keys, empty values, files over 1 MB and
+ * Refuses anchors, aliases, tags, merge keys, duplicate keys, several documents, complex keys, empty values, files over 1 MB (or as the kind of file has it) and
  * nesting deeper than 20; collects what it refuses. Text that is not YAML at all, or too deep, ends the reading where it stands.
  */
 public final class Yaml {
 
     /** Largest file read, in bytes. */
     public static final int MOST_BYTES = 1_000_000;
+
+    private static final int MEGABYTE = 1_000_000;
 
     /** Deepest nesting read. */
     public static final int DEEPEST = 20;
@@ -82,9 +84,18 @@ public final class Yaml {
      * @return the tree, or null where nothing could be read; the faults say why
      */
     public static Node.Mapping read(Path path, String shown, Faults faults) {
+        return read(path, shown, MOST_BYTES, faults);
+    }
+
+    /**
+     * Reads a file as {@link #read(Path, String, Faults)} does, of another kind of size.
+     *
+     * @param most largest file read, in bytes: whole millions
+     */
+    public static Node.Mapping read(Path path, String shown, int most, Faults faults) {
         byte[] bytes;
         try (InputStream in = Files.newInputStream(path)) {
-            bytes = in.readNBytes(MOST_BYTES + 1);
+            bytes = in.readNBytes(most + 1);
         } catch (NoSuchFileException e) {
             faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
             return null;
@@ -93,13 +104,18 @@ public final class Yaml {
                     "Check the path and its permissions.");
             return null;
         }
-        return read(bytes, shown, faults);
+        return read(bytes, shown, most, faults);
     }
 
     /** Reads bytes as {@link #read(Path, String, Faults)} reads a file. */
     public static Node.Mapping read(byte[] bytes, String shown, Faults faults) {
-        if (bytes.length > MOST_BYTES) {
-            faults.add(shown, 0, "", "a file over 1 MB", "at most 1 MB", "Split it into several files.");
+        return read(bytes, shown, MOST_BYTES, faults);
+    }
+
+    private static Node.Mapping read(byte[] bytes, String shown, int most, Faults faults) {
+        if (bytes.length > most) {
+            String size = most / MEGABYTE + " MB";
+            faults.add(shown, 0, "", "a file over " + size, "at most " + size, "Split it into several files.");
             return null;
         }
         String text = decode(bytes, shown, faults);

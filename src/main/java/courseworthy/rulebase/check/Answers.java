@@ -9,6 +9,9 @@ import java.util.Objects;
 /** How what two rows say compares. */
 final class Answers {
 
+    /** What {@link #compared} tells of values that cannot be compared. */
+    private static final int UNLIKE = 2;
+
     private Answers() {
     }
 
@@ -22,14 +25,49 @@ final class Answers {
     }
 
     private static boolean saysAll(Row a, Row b) {
-        return a.sayings().stream().allMatch(one -> b.sayings().stream().anyMatch(other -> same(one, other)));
+        for (Saying saying : a.sayings()) {
+            if (!says(b, saying)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean says(Row row, Saying saying) {
+        for (Saying one : row.sayings()) {
+            if (one.topic() == saying.topic() && one.verb() == saying.verb() && compared(one, saying) == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a row says no less than another, as strongly. */
     static boolean noLess(Row strong, Row weak) {
-        return !weak.sayings().isEmpty() && strong.author().force().compareTo(weak.author().force()) <= 0
-                && (weak.task() == null || sameTask(strong, weak))
-                && weak.sayings().stream().allMatch(one -> strong.sayings().stream().anyMatch(other -> noLess(other, one)));
+        if (weak.sayings().isEmpty() || strong.author().force().compareTo(weak.author().force()) > 0
+                || weak.task() != null && !sameTask(strong, weak)) {
+            return false;
+        }
+        for (Saying saying : weak.sayings()) {
+            if (!saysNoLess(strong, saying)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean saysNoLess(Row strong, Saying weak) {
+        for (Saying saying : strong.sayings()) {
+            if (saying.topic() == weak.topic() && saying.verb() == weak.verb() && noLess(saying, weak)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean noLess(Saying strong, Saying weak) {
+        int compared = compared(strong, weak);
+        return compared == 0 || compared == 1 && strong.verb() == Verb.AT_LEAST || compared == -1 && strong.verb() == Verb.AT_MOST;
     }
 
     private static boolean sameTask(Row a, Row b) {
@@ -38,31 +76,15 @@ final class Answers {
                         && Objects.equals(a.task().find(), b.task().find());
     }
 
-    private static boolean same(Saying a, Saying b) {
-        return a.topic().equals(b.topic()) && a.verb() == b.verb() && compared(a, b) == Integer.valueOf(0);
-    }
-
-    private static boolean noLess(Saying strong, Saying weak) {
-        Integer compared = compared(strong, weak);
-        if (!strong.topic().equals(weak.topic()) || strong.verb() != weak.verb() || compared == null) {
-            return false;
-        }
-        return switch (strong.verb()) {
-            case AT_LEAST -> compared >= 0;
-            case AT_MOST -> compared <= 0;
-            default -> compared == 0;
-        };
-    }
-
-    /** Which of two values is the larger; null where that cannot be said. */
-    private static Integer compared(Saying a, Saying b) {
+    /** Which of two values is the larger; {@link #UNLIKE} where that cannot be said. */
+    private static int compared(Saying a, Saying b) {
         if (a.worth() instanceof Saying.Literal one && b.worth() instanceof Saying.Literal other) {
-            return Integer.signum(Long.compare(one.value(), other.value()));
+            return Long.compare(one.value(), other.value());
         }
         if (a.worth() instanceof Saying.Times one && b.worth() instanceof Saying.Times other && one.measure() == other.measure()) {
             return Integer.signum(one.factor().compareTo(other.factor()));
         }
-        return null;
+        return UNLIKE;
     }
 
     /** Two sayings that cannot both be followed. */
@@ -72,13 +94,31 @@ final class Answers {
         boolean uneven() {
             return (one.verb() == Verb.PREFER) != (other.verb() == Verb.PREFER);
         }
+
+        String words() {
+            return Answers.words(one) + ", and " + Answers.words(other);
+        }
     }
 
     /** The first pair of sayings that cannot both be followed; null where there is none. */
     static Clash clash(Row a, Row b) {
         for (Saying one : a.sayings()) {
             for (Saying other : b.sayings()) {
-                if (one.topic().equals(other.topic()) && (clash(one, other) || clash(other, one))) {
+                if (one.topic() == other.topic() && (clash(one, other) || clash(other, one))) {
+                    return new Clash(one, other);
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Two sayings of one row that cannot both be followed; null where there is none. */
+    static Clash clash(Row row) {
+        for (int i = 0; i < row.sayings().size(); i++) {
+            for (int j = i + 1; j < row.sayings().size(); j++) {
+                Saying one = row.sayings().get(i);
+                Saying other = row.sayings().get(j);
+                if (one.topic() == other.topic() && (clash(one, other) || clash(other, one))) {
                     return new Clash(one, other);
                 }
             }

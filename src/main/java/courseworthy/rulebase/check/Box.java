@@ -1,69 +1,174 @@
 package courseworthy.rulebase.check;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
-/** Situations in which each of some things has a value of its set; a thing that is not named may be anything, or unknown. */
-record Box(Map<Thing, Values> sets) {
+/** Situations in which each of some things has a value of its set; a thing that is not named may be anything, or unknown. Immutable. */
+final class Box {
 
-    static final Box ANYTHING = new Box(Map.of());
+    static final Box ANYTHING = new Box(new Thing[0], new Values[0]);
+
+    /** By number, ascending. */
+    private final Thing[] things;
+    private final Values[] values;
+
+    private Box(Thing[] things, Values[] values) {
+        this.things = things;
+        this.values = values;
+    }
 
     static Box of(Thing thing, Values values) {
-        return new Box(Map.of(thing, values));
+        return new Box(new Thing[] {thing}, new Values[] {values});
+    }
+
+    int size() {
+        return things.length;
+    }
+
+    Thing thing(int at) {
+        return things[at];
+    }
+
+    Values values(int at) {
+        return values[at];
+    }
+
+    private int at(Thing thing) {
+        for (int i = 0; i < things.length; i++) {
+            if (things[i] == thing) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     Values of(Thing thing) {
-        Values values = sets.get(thing);
-        return values == null ? thing.all() : values;
+        int at = at(thing);
+        return at < 0 ? thing.all() : values[at];
     }
 
-    private Box with(Thing thing, Values values) {
-        Map<Thing, Values> out = new LinkedHashMap<>(sets);
-        out.put(thing, values);
-        return new Box(out);
+    private Box with(Thing thing, Values set) {
+        int at = at(thing);
+        if (at >= 0) {
+            Values[] changed = values.clone();
+            changed[at] = set;
+            return new Box(things, changed);
+        }
+        return and(Box.of(thing, set));
+    }
+
+    /** Whether some situation is in both. */
+    boolean meets(Box other) {
+        int i = 0;
+        int j = 0;
+        while (i < things.length && j < other.things.length) {
+            int apart = things[i].number() - other.things[j].number();
+            if (apart == 0 && !values[i].meets(other.values[j])) {
+                return false;
+            }
+            i += apart <= 0 ? 1 : 0;
+            j += apart >= 0 ? 1 : 0;
+        }
+        return true;
     }
 
     /** Situations in both; null where there is none. */
     Box and(Box other) {
-        Map<Thing, Values> out = new LinkedHashMap<>(sets);
-        for (Map.Entry<Thing, Values> entry : other.sets.entrySet()) {
-            Values both = of(entry.getKey()).and(entry.getValue());
-            if (both.isEmpty()) {
-                return null;
-            }
-            out.put(entry.getKey(), both);
+        if (!meets(other)) {
+            return null;
         }
-        return new Box(out);
+        Thing[] both = new Thing[things.length + other.things.length];
+        Values[] sets = new Values[both.length];
+        int size = 0;
+        int i = 0;
+        int j = 0;
+        while (i < things.length || j < other.things.length) {
+            int apart = i == things.length ? 1 : j == other.things.length ? -1 : things[i].number() - other.things[j].number();
+            both[size] = apart <= 0 ? things[i] : other.things[j];
+            sets[size++] = apart < 0 ? values[i] : apart > 0 ? other.values[j] : values[i].and(other.values[j]);
+            i += apart <= 0 ? 1 : 0;
+            j += apart >= 0 ? 1 : 0;
+        }
+        return size == both.length ? new Box(both, sets) : new Box(Arrays.copyOf(both, size), Arrays.copyOf(sets, size));
     }
 
-    /** Situations in this and not in the other, as boxes without any in common. */
+    /** The smallest box that holds both. */
+    Box hull(Box other) {
+        Box out = ANYTHING;
+        for (int i = 0; i < things.length; i++) {
+            int at = other.at(things[i]);
+            if (at >= 0) {
+                out = out.with(things[i], values[i].or(other.values[at]));
+            }
+        }
+        return out;
+    }
+
+    /** Situations in this and not in the other, as boxes without any in common; this box alone where they do not meet. */
     List<Box> less(Box other) {
+        if (!meets(other)) {
+            return List.of(this);
+        }
         List<Box> out = new ArrayList<>();
         Box rest = this;
-        for (Map.Entry<Thing, Values> entry : other.sets.entrySet()) {
-            Thing thing = entry.getKey();
+        for (int i = 0; i < other.things.length; i++) {
+            Thing thing = other.things[i];
             Values mine = rest.of(thing);
-            Values left = mine.less(entry.getValue());
+            Values left = mine.less(other.values[i]);
             if (!left.isEmpty()) {
                 out.add(rest.with(thing, left));
+                rest = rest.with(thing, mine.and(other.values[i]));
             }
-            Values both = mine.and(entry.getValue());
-            if (both.isEmpty()) {
-                return List.of(this);
-            }
-            rest = rest.with(thing, both);
         }
         return out;
     }
 
     boolean contains(Box other) {
-        for (Map.Entry<Thing, Values> entry : sets.entrySet()) {
-            if (!entry.getValue().contains(other.of(entry.getKey()))) {
+        for (int i = 0; i < things.length; i++) {
+            if (!values[i].contains(other.of(things[i]))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The one thing that two boxes ask otherwise; null where they ask of other things, or several otherwise. */
+    Thing differing(Box other) {
+        if (things.length != other.things.length) {
+            return null;
+        }
+        Thing out = null;
+        for (int i = 0; i < things.length; i++) {
+            if (things[i] != other.things[i]) {
+                return null;
+            }
+            if (!values[i].equals(other.values[i])) {
+                if (out != null) {
+                    return null;
+                }
+                out = things[i];
+            }
+        }
+        return out;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Box that && Arrays.equals(things, that.things) && Arrays.equals(values, that.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(values);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < things.length; i++) {
+            out.append(i == 0 ? "" : ", ").append(things[i].name()).append(' ').append(values[i]);
+        }
+        return out.toString();
     }
 }

@@ -2,84 +2,110 @@ package courseworthy.rulebase.check;
 
 import courseworthy.rulebase.Condition;
 import courseworthy.rulebase.ValueTest;
+import courseworthy.rulebase.check.Steps.TooMany;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Applies;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The situations in which a condition is true, as boxes. Exact where the things asked about are free of each other: what is not known is
  * neither true nor false, and a topic is settled only where it applies.
  */
-record Region(List<Box> boxes) {
+final class Region {
 
     /** A condition of more alternatives than this is not reasoned about. */
     static final int MOST_BOXES = 500;
     /** Nor is it where comparing it with another takes more steps than this. */
     private static final int MOST_STEPS = 20_000;
 
-    /** The condition has too many alternatives. */
-    static final class TooMany extends Exception {
-        private static final long serialVersionUID = 1L;
+    private final Box[] boxes;
+    /** Holds all of them: what does not meet it meets none. */
+    private final Box hull;
 
-        TooMany() {
-            super("too many alternatives", null, false, false);
+    private Region(List<Box> boxes) {
+        this.boxes = boxes.toArray(new Box[0]);
+        Box around = boxes.isEmpty() ? Box.ANYTHING : boxes.get(0);
+        for (Box box : boxes) {
+            around = around == box ? box : around.hull(box);
         }
+        this.hull = around;
     }
 
-    Region {
-        boxes = List.copyOf(boxes);
-    }
+    /** Works out regions for one check. */
+    static final class Reader {
 
-    /** Where a condition is true. */
-    static Region of(Condition condition) throws TooMany {
-        return of(condition, true);
-    }
+        private final Things things;
+        private final Steps steps;
 
-    private static Region of(Condition condition, boolean truth) throws TooMany {
-        if (condition instanceof Condition.Measured measured) {
-            Thing thing = Thing.of(measured.measure());
-            return of(thing, asked(measured.test(), thing, truth));
+        /** @param steps may be spent on all of them */
+        Reader(Things things, Steps steps) {
+            this.things = things;
+            this.steps = steps;
         }
-        if (condition instanceof Condition.Decided decided) {
-            Thing thing = Thing.of(decided.topic());
-            return of(thing, asked(decided.test(), thing, truth)).and(applies(decided.topic()));
-        }
-        if (condition instanceof Condition.Stretches stretches) {
-            long value = stretches.any() == truth ? 1 : 0;
-            return of(Thing.of(stretches), Values.of(value, value));
-        }
-        if (condition instanceof Condition.Share share) {
-            Thing thing = Thing.of(share);
-            return of(thing, asked(share.test(), thing, truth));
-        }
-        if (condition instanceof Condition.AllOf all) {
-            return truth ? all(all.parts(), true) : any(all.parts(), false);
-        }
-        if (condition instanceof Condition.AnyOf any) {
-            return truth ? any(any.parts(), true) : all(any.parts(), false);
-        }
-        Condition.NoneOf none = (Condition.NoneOf) condition;
-        return truth ? all(none.parts(), false) : any(none.parts(), true);
-    }
 
-    private static Region all(List<Condition> parts, boolean truth) throws TooMany {
-        Region out = new Region(List.of(Box.ANYTHING));
-        for (Condition part : parts) {
-            out = out.and(of(part, truth));
+        /** Where a condition is true. */
+        Region of(Condition condition) throws TooMany {
+            return of(condition, true);
         }
-        return out;
-    }
 
-    private static Region any(List<Condition> parts, boolean truth) throws TooMany {
-        List<Box> out = new ArrayList<>();
-        for (Condition part : parts) {
-            out.addAll(of(part, truth).boxes);
+        private Region of(Condition condition, boolean truth) throws TooMany {
+            if (condition instanceof Condition.Measured measured) {
+                Thing thing = things.of(measured.measure());
+                return Region.of(thing, asked(measured.test(), thing, truth));
+            }
+            if (condition instanceof Condition.Decided decided) {
+                Thing thing = things.of(decided.topic());
+                return Region.of(thing, asked(decided.test(), thing, truth)).and(applies(decided.topic()), steps);
+            }
+            if (condition instanceof Condition.Stretches stretches) {
+                long value = stretches.any() == truth ? 1 : 0;
+                return Region.of(things.of(stretches), Values.of(value, value));
+            }
+            if (condition instanceof Condition.Share share) {
+                Thing thing = things.of(share);
+                return Region.of(thing, asked(share.test(), thing, truth));
+            }
+            if (condition instanceof Condition.AllOf all) {
+                return truth ? all(all.parts(), true) : any(all.parts(), false);
+            }
+            if (condition instanceof Condition.AnyOf any) {
+                return truth ? any(any.parts(), true) : all(any.parts(), false);
+            }
+            Condition.NoneOf none = (Condition.NoneOf) condition;
+            return truth ? all(none.parts(), false) : any(none.parts(), true);
         }
-        return simple(out);
+
+        private Region all(List<Condition> parts, boolean truth) throws TooMany {
+            Region out = new Region(List.of(Box.ANYTHING));
+            for (Condition part : parts) {
+                out = out.and(of(part, truth), steps);
+            }
+            return out;
+        }
+
+        private Region any(List<Condition> parts, boolean truth) throws TooMany {
+            List<Box> out = new ArrayList<>();
+            for (Condition part : parts) {
+                out.addAll(List.of(of(part, truth).boxes));
+            }
+            return simple(out, steps);
+        }
+
+        /** Where a topic applies, so that it can be settled. */
+        Region applies(Topic topic) throws TooMany {
+            Region out = new Region(List.of(Box.ANYTHING));
+            for (Applies applies : topic.applies()) {
+                Topic on = Topics.of(applies.topic());
+                Values options = Values.NONE;
+                for (String option : applies.options()) {
+                    options = options.or(Values.of(on.option(option), on.option(option)));
+                }
+                out = out.and(Region.of(things.of(on), options), steps).and(applies(on), steps);
+            }
+            return out;
+        }
     }
 
     private static Region of(Thing thing, Values values) {
@@ -87,7 +113,7 @@ record Region(List<Box> boxes) {
     }
 
     private static Values asked(ValueTest test, Thing thing, boolean truth) {
-        Values passing = new Values(List.of(), false);
+        Values passing = Values.NONE;
         if (test instanceof ValueTest.Within within) {
             passing = Values.of(within.least(), within.most());
         } else if (test instanceof ValueTest.Among among) {
@@ -98,27 +124,22 @@ record Region(List<Box> boxes) {
         return truth ? thing.known().and(passing) : thing.known().less(passing);
     }
 
-    /** Where a topic applies, so that it can be settled. */
-    static Region applies(Topic topic) throws TooMany {
-        Region out = new Region(List.of(Box.ANYTHING));
-        for (Applies applies : topic.applies()) {
-            Topic on = Topics.of(applies.topic());
-            Values options = new Values(List.of(), false);
-            for (String option : applies.options()) {
-                options = options.or(Values.of(on.option(option), on.option(option)));
-            }
-            out = out.and(of(Thing.of(on), options)).and(applies(on));
-        }
-        return out;
-    }
-
     boolean isEmpty() {
-        return boxes.isEmpty();
+        return boxes.length == 0;
     }
 
-    Region and(Region other) throws TooMany {
+    int size() {
+        return boxes.length;
+    }
+
+    Box box(int at) {
+        return boxes[at];
+    }
+
+    private Region and(Region other, Steps steps) throws TooMany {
         List<Box> out = new ArrayList<>();
         for (Box a : boxes) {
+            steps.spend(other.boxes.length);
             for (Box b : other.boxes) {
                 Box both = a.and(b);
                 if (both != null) {
@@ -129,16 +150,27 @@ record Region(List<Box> boxes) {
                 throw new TooMany();
             }
         }
-        return simple(out);
+        return simple(out, steps);
+    }
+
+    /** Whether some situation is in both. */
+    boolean meets(Region other, Steps steps) throws TooMany {
+        if (!hull.meets(other.hull)) {
+            return false;
+        }
+        if (boxes.length == 1 && other.boxes.length == 1) {
+            return true;
+        }
+        steps.spend((long) boxes.length * other.boxes.length);
+        return common(other) != null;
     }
 
     /** A situation in both; null where there is none. */
     Box common(Region other) {
         for (Box a : boxes) {
             for (Box b : other.boxes) {
-                Box both = a.and(b);
-                if (both != null) {
-                    return both;
+                if (a.meets(b)) {
+                    return a.and(b);
                 }
             }
         }
@@ -146,10 +178,10 @@ record Region(List<Box> boxes) {
     }
 
     /** A situation in this region and not in the other; null where there is none. */
-    Box beyond(Region other) throws TooMany {
-        int[] left = {MOST_STEPS};
+    Box beyond(Region other, Steps steps) throws TooMany {
+        Steps part = steps.atMost(MOST_STEPS);
         for (Box box : boxes) {
-            Box found = beyond(box, other.boxes, 0, left);
+            Box found = beyond(box, other.boxes, 0, part);
             if (found != null) {
                 return found;
             }
@@ -158,17 +190,14 @@ record Region(List<Box> boxes) {
     }
 
     /** What is left of a box once the others from a place on are taken away: one piece after the other, to the end. */
-    private static Box beyond(Box box, List<Box> others, int from, int[] left) throws TooMany {
-        for (int i = from; i < others.size(); i++) {
-            if (left[0]-- == 0) {
-                throw new TooMany();
-            }
-            List<Box> pieces = box.less(others.get(i));
-            if (pieces.size() == 1 && pieces.get(0) == box) {
+    private static Box beyond(Box box, Box[] others, int from, Steps steps) throws TooMany {
+        for (int i = from; i < others.length; i++) {
+            steps.spend(1);
+            if (!box.meets(others[i])) {
                 continue;
             }
-            for (Box piece : pieces) {
-                Box found = beyond(piece, others, i + 1, left);
+            for (Box piece : box.less(others[i])) {
+                Box found = beyond(piece, others, i + 1, steps);
                 if (found != null) {
                     return found;
                 }
@@ -178,26 +207,34 @@ record Region(List<Box> boxes) {
         return box;
     }
 
-    boolean within(Region other) throws TooMany {
-        return beyond(other) == null;
+    boolean within(Region other, Steps steps) throws TooMany {
+        if (!other.hull.contains(hull)) {
+            // The hull of the other holds all of it, so what is not within the hull is not within the region.
+            return false;
+        }
+        if (boxes.length == 1 && other.boxes.length == 1) {
+            return true;
+        }
+        return beyond(other, steps) == null;
     }
 
     /** Whether it holds every situation in which all it asks about is known. */
-    boolean isEverything() throws TooMany {
-        Map<Thing, Values> known = new LinkedHashMap<>();
+    boolean isEverything(Steps steps) throws TooMany {
+        Box known = Box.ANYTHING;
         for (Box box : boxes) {
-            for (Thing thing : box.sets().keySet()) {
-                known.put(thing, thing.known());
+            for (int i = 0; i < box.size(); i++) {
+                known = known.and(Box.of(box.thing(i), box.thing(i).known()));
             }
         }
-        return new Region(List.of(new Box(known))).within(this);
+        return new Region(List.of(known)).beyond(this, steps) == null;
     }
 
     /** Without boxes that lie in others. */
-    private static Region simple(List<Box> boxes) throws TooMany {
+    private static Region simple(List<Box> boxes, Steps steps) throws TooMany {
         if (boxes.size() > MOST_BOXES) {
             throw new TooMany();
         }
+        steps.spend((long) boxes.size() * boxes.size() / 2);
         List<Box> out = new ArrayList<>();
         for (Box box : boxes) {
             if (out.stream().noneMatch(other -> other.contains(box))) {

@@ -10,9 +10,10 @@ import java.util.List;
  * @param rows    the row it is about first, then the one it is held against where there is one
  * @param text    what is so, in a sentence
  * @param mend    what to do about it, in a sentence
+ * @param more    how many more rows it could be held against with the same outcome, that are not listed
  * @param example a situation that shows it; empty where there is none, as for a row that can never speak
  */
-public record Remark(Kind kind, List<Author> rows, String text, String mend, List<Fact> example) {
+public record Remark(Kind kind, List<Author> rows, String text, String mend, int more, List<Fact> example) {
 
     /** Kinds of remarks, gravest first. */
     public enum Kind {

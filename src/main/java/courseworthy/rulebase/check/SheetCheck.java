@@ -1,22 +1,17 @@
 package courseworthy.rulebase.check;
 
 import courseworthy.claim.Author;
-import courseworthy.claim.Verb;
 import courseworthy.rulebase.Condition;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Saying;
-import courseworthy.rulebase.check.Region.TooMany;
 import courseworthy.rulebase.check.Remark.Fact;
 import courseworthy.rulebase.check.Remark.Kind;
+import courseworthy.rulebase.check.Steps.TooMany;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Looks over the rows of a sheet by reasoning over intervals and ordered values, never by sampling: what a verifier of decision tables
@@ -26,20 +21,25 @@ import java.util.Set;
  */
 public final class SheetCheck {
 
-    private final List<Row> rows;
-    private final List<Row> house;
-    private final Map<Row, Region> regions = new IdentityHashMap<>();
-    private final List<Remark> remarks = new ArrayList<>();
-    /** Rows that can never speak, or are not reasoned about: they are held against no others. */
-    private final Set<Row> apart = Collections.newSetFromMap(new IdentityHashMap<>());
-    /** Rows that say again what an earlier one says: what holds of that one need not be said of them. */
-    private final Set<Row> doubles = Collections.newSetFromMap(new IdentityHashMap<>());
-    /** Pairs of rows, by their ids, that share several topics and were held against each other under one. */
-    private final Set<String> met = new LinkedHashSet<>();
+    /** So many remarks of a kind are written out; of the others it is said how many there are. */
+    public static final int MOST_OF_A_KIND = 100;
 
-    private SheetCheck(List<Row> rows, List<Row> house) {
+    /** Steps to be spent on working out where rows speak, over all rows; and for a row at the least. */
+    private static final long ALL_STEPS = 30_000_000;
+    private static final long LEAST_STEPS = 3_000;
+    /** Steps for what is reasoned of one row by itself. */
+    private static final long ROW_STEPS = 40_000;
+
+    private final List<Row> rows;
+    private final Things things = new Things();
+    private final List<Placed> placed = new ArrayList<>();
+    private final List<Remark> ofRow = new ArrayList<>();
+    private final Map<Kind, Integer> shown = new EnumMap<>(Kind.class);
+    private final Map<Kind, Integer> unlisted = new EnumMap<>(Kind.class);
+    private final List<Remark> remarks = new ArrayList<>();
+
+    private SheetCheck(List<Row> rows) {
         this.rows = rows;
-        this.house = house;
     }
 
     /**
@@ -48,39 +48,73 @@ public final class SheetCheck {
      * @param rows  the rows of one sheet
      * @param house the shipped rows
      */
-    public static List<Remark> of(List<Row> rows, List<Row> house) {
-        SheetCheck check = new SheetCheck(rows, house);
+    public static Remarks of(List<Row> rows, List<Row> house) {
+        return new SheetCheck(rows).look(house);
+    }
+
+    private Remarks look(List<Row> house) {
         for (Row row : rows) {
-            check.alone(row);
+            placed.add(Placed.of(placed.size(), row, region(row)));
         }
-        check.pairs();
-        check.againstTheHouse();
-        Map<String, Integer> order = new LinkedHashMap<>();
-        rows.forEach(row -> order.put(row.author().rule(), order.size()));
-        check.remarks.sort(Comparator.comparing((Remark remark) -> order.get(remark.rows().get(0).rule()))
-                .thenComparing(Remark::kind).thenComparing(remark -> remark.rows().toString()));
-        return List.copyOf(check.remarks);
+        Tally pairs = new Pairs(placed).tally();
+        Map<String, List<Placed>> shipped = shipped(house);
+        for (Placed one : placed) {
+            alone(one);
+            for (Kind kind : Kind.values()) {
+                pairs(one, kind, pairs);
+            }
+            againstTheHouse(one, shipped);
+            take();
+        }
+        return new Remarks(remarks, unlisted);
+    }
+
+    /** Takes what was remarked of one row, the gravest first, as far as there is room. */
+    private void take() {
+        ofRow.sort((a, b) -> a.kind().compareTo(b.kind()));
+        for (Remark remark : ofRow) {
+            if (shown.merge(remark.kind(), 1, Integer::sum) <= MOST_OF_A_KIND) {
+                remarks.add(remark);
+            } else {
+                unlisted.merge(remark.kind(), 1 + remark.more(), Integer::sum);
+            }
+        }
+        ofRow.clear();
     }
 
     // One row by itself -----------------------------------------------------------------------------------------------
 
-    private void alone(Row row) {
+    private Region region(Row row) {
         try {
-            Region region = Region.of(row.condition());
-            regions.put(row, region);
-            if (region.isEmpty()) {
-                apart.add(row);
+            return regions(Math.max(LEAST_STEPS, ALL_STEPS / rows.size())).of(row.condition());
+        } catch (TooMany e) {
+            return null;
+        }
+    }
+
+    private Region.Reader regions(long steps) {
+        return new Region.Reader(things, new Steps(steps));
+    }
+
+    private void alone(Placed one) {
+        Row row = one.row();
+        if (one.region() == null) {
+            add(Kind.UNREASONED, row, null, "Its conditions have too many alternatives.", "Make several rows of it.", null);
+            return;
+        }
+        try {
+            if (one.region().isEmpty()) {
                 never(row);
                 return;
             }
-            if (!row.condition().parts().isEmpty() && region.isEverything()) {
+            against(row);
+            if (!row.condition().parts().isEmpty() && one.region().isEverything(new Steps(ROW_STEPS))) {
                 add(Kind.ALWAYS, row, null, "It holds whatever is found, once it is known.",
-                        "Leave out \"when\", or mend a condition.", region.boxes().get(0));
+                        "Leave out \"when\", or mend a condition.", one.region().box(0));
             }
-            setAside(row, region);
+            setAside(row, one.region());
         } catch (TooMany e) {
-            apart.add(row);
-            add(Kind.UNREASONED, row, null, "Its conditions have " + e.getMessage() + ".", "Make several rows of it.", null);
+            add(Kind.UNREASONED, row, null, "Its conditions have too many alternatives.", "Make several rows of it.", null);
         }
     }
 
@@ -89,7 +123,7 @@ public final class SheetCheck {
         for (int i = needed.size() - 1; i >= 0; i--) {
             List<Condition> fewer = new ArrayList<>(needed);
             fewer.remove(i);
-            if (Region.of(new Condition.AllOf(fewer)).isEmpty()) {
+            if (regions(ROW_STEPS).of(new Condition.AllOf(fewer)).isEmpty()) {
                 needed = fewer;
             }
         }
@@ -98,12 +132,20 @@ public final class SheetCheck {
         add(Kind.NEVER, row, null, text, "Mend a condition, or remove the row.", null);
     }
 
+    /** A row that says two things of which one rules out the other. */
+    private void against(Row row) {
+        Answers.Clash clash = Answers.clash(row);
+        if (clash != null) {
+            add(Kind.CONTRADICTS, row, null, "It says both " + clash.words() + ".", "Keep one of them.", null);
+        }
+    }
+
     /** A row that speaks only where its topic does not apply. */
     private void setAside(Row row, Region region) throws TooMany {
         for (Saying saying : row.sayings()) {
-            if (region.common(Region.applies(saying.topic())) == null) {
+            if (region.common(regions(ROW_STEPS).applies(saying.topic())) == null) {
                 add(Kind.SET_ASIDE, row, null, "Where it speaks, " + saying.topic().name() + " does not apply.",
-                        "Mend what is asked of the bike, or say it of another topic.", region.boxes().get(0));
+                        "Mend what is asked of the bike, or say it of another topic.", region.box(0));
                 return;
             }
         }
@@ -111,157 +153,85 @@ public final class SheetCheck {
 
     // Rows of one sheet against each other ----------------------------------------------------------------------------
 
-    private void pairs() {
-        for (List<Row> onOneTopic : byTopic().values()) {
-            for (int i = 0; i < onOneTopic.size(); i++) {
-                for (int j = i + 1; j < onOneTopic.size(); j++) {
-                    pair(onOneTopic.get(i), onOneTopic.get(j));
-                }
-            }
+    private void pairs(Placed one, Kind kind, Tally pairs) {
+        for (int i = 0; pairs.partner(kind, one.at(), i) >= 0; i++) {
+            boolean last = pairs.partner(kind, one.at(), i + 1) < 0;
+            int more = last ? pairs.count(kind, one.at()) - i - 1 : 0;
+            pair(kind, one, placed.get(pairs.partner(kind, one.at(), i)), more);
         }
     }
 
-    /** Rows by the topics they speak on; a pair that shares several is met under the first alone. */
-    private Map<String, List<Row>> byTopic() {
-        Map<String, List<Row>> out = new LinkedHashMap<>();
-        for (Row row : rows) {
-            if (!apart.contains(row)) {
-                row.topics().forEach(topic -> out.computeIfAbsent(topic, t -> new ArrayList<>()).add(row));
-            }
+    private void pair(Kind kind, Placed one, Placed other, int more) {
+        Row row = one.row();
+        String id = id(other.row());
+        Box common = kind == Kind.UNREASONED ? null : one.region().common(other.region());
+        switch (kind) {
+            case IDENTICAL -> add(kind, row, other.row(), "It asks and says just what " + id + " does.", "Keep one of them.", more, common);
+            case EQUIVALENT -> add(kind, row, other.row(), "It speaks just where " + id + " does, and says the same.", "Keep one of them.",
+                    more, common);
+            case NEEDLESS -> add(kind, row, other.row(), "Wherever it speaks, " + id + " says as much.", "Remove it, or let it say more.",
+                    more, common);
+            case CONTRADICTS -> add(kind, row, other.row(), (always(one, other) ? "They always speak together"
+                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other) + ".",
+                    "Mend one, or let their conditions exclude each other.", more, common);
+            case OVERLAPS -> add(kind, row, other.row(), "Both may speak with equal force: " + said(one, other) + ".",
+                    "Fine where a vote shall settle it; else let their conditions exclude each other.", more, common);
+            case JOINABLE -> joinable(one, other, more);
+            default -> add(kind, row, other.row(), "Together their conditions have too many alternatives.", "Make several rows of them.",
+                    more, null);
         }
-        return out;
     }
 
-    private void pair(Row a, Row b) {
-        if (doubles.contains(a) || doubles.contains(b)) {
-            return;
-        }
-        if ((a.topics().size() > 1 && b.topics().size() > 1) && !met.add(a.author().rule() + "\n" + b.author().rule())) {
-            return;
-        }
-        Box common = regions.get(a).common(regions.get(b));
+    /** What two rows say that does not go together, in the order of the sheet. */
+    private static String said(Placed one, Placed other) {
+        boolean inOrder = one.at() < other.at();
+        return Answers.clash(inOrder ? one.row() : other.row(), inOrder ? other.row() : one.row()).words();
+    }
+
+    private static boolean always(Placed one, Placed other) {
         try {
-            if (common == null) {
-                joinable(a, b);
-            } else {
-                together(a, b, common);
-            }
+            return other.region().within(one.region(), new Steps(ROW_STEPS));
         } catch (TooMany e) {
-            add(Kind.UNREASONED, a, b, "Together their conditions have " + e.getMessage() + ".", "Make several rows of them.", null);
+            return false;
         }
     }
 
-    private void together(Row a, Row b, Box common) throws TooMany {
-        boolean aInB = regions.get(a).within(regions.get(b));
-        boolean bInA = regions.get(b).within(regions.get(a));
-        if (aInB && bInA && Answers.same(a, b)) {
-            boolean alike = a.condition().canonical().equals(b.condition().canonical());
-            add(alike ? Kind.IDENTICAL : Kind.EQUIVALENT, b, a,
-                    alike ? "It asks and says just what " + id(a) + " does." : "It speaks just where " + id(a) + " does, and says the same.",
-                    "Keep one of them.", common);
-            doubles.add(b);
-        } else if (bInA && Answers.noLess(a, b)) {
-            needless(b, a, common);
-        } else if (aInB && Answers.noLess(b, a)) {
-            needless(a, b, common);
-        } else {
-            clash(a, b, common, aInB, bInA);
-            if (!aInB && !bInA) {
-                joinable(a, b);
-            }
-        }
-    }
-
-    private void needless(Row row, Row broader, Box common) {
-        add(Kind.NEEDLESS, row, broader, "Wherever it speaks, " + id(broader) + " says as much.", "Remove it, or let it say more.", common);
-    }
-
-    private void clash(Row a, Row b, Box common, boolean aInB, boolean bInA) {
-        Answers.Clash clash = Answers.clash(a, b);
-        if (clash == null) {
-            return;
-        }
-        boolean preferenceIsFirst = clash.one().verb() == Verb.PREFER;
-        boolean hopeless = clash.uneven() && (preferenceIsFirst ? aInB : bInA);
-        boolean equal = a.author().force() == b.author().force();
-        String said = Answers.words(clash.one()) + ", and " + Answers.words(clash.other());
-        if (hopeless || equal && !clash.uneven() && (aInB || bInA)) {
-            boolean both = aInB && bInA;
-            Row narrow = aInB ? a : b;
-            Row broad = aInB ? b : a;
-            add(Kind.CONTRADICTS, narrow, broad, (both ? "They always speak together" : "Whenever it speaks, " + id(broad) + " speaks too")
-                    + ": " + said + ".", "Mend one, or let their conditions exclude each other.", common);
-        } else if (equal && !clash.uneven()) {
-            add(Kind.OVERLAPS, a, b, "Both may speak with equal force: " + said + ".",
-                    "Fine where a vote shall settle it; else let their conditions exclude each other.", common);
-        }
-    }
-
-    /** Two rows that say the same and differ in one range alone, which is one range together. */
-    private void joinable(Row a, Row b) {
-        Region one = regions.get(a);
-        Region other = regions.get(b);
-        if (!Answers.same(a, b) || one.boxes().size() != 1 || other.boxes().size() != 1) {
-            return;
-        }
-        Map<Thing, Values> first = one.boxes().get(0).sets();
-        Map<Thing, Values> second = other.boxes().get(0).sets();
-        Thing differing = differing(first, second);
-        if (differing == null) {
-            return;
-        }
-        Values together = first.get(differing).or(second.get(differing));
-        if (together.spans().size() == 1) {
-            add(Kind.JOINABLE, b, a, "It says what " + id(a) + " does, where " + differing.name() + " lies next to its range.",
-                    "One row will do, with " + differing.name() + " " + differing.text(together.spans().get(0)) + ".", other.boxes().get(0));
-        }
-    }
-
-    /** The one thing that two boxes ask otherwise; null where they ask of other things, or several otherwise. */
-    private static Thing differing(Map<Thing, Values> first, Map<Thing, Values> second) {
-        if (!first.keySet().equals(second.keySet())) {
-            return null;
-        }
-        Thing out = null;
-        for (Thing thing : first.keySet()) {
-            if (!first.get(thing).equals(second.get(thing))) {
-                if (out != null) {
-                    return null;
-                }
-                out = thing;
-            }
-        }
-        return out;
+    private void joinable(Placed one, Placed other, int more) {
+        Thing thing = Pairs.join(other, one);
+        Values together = one.region().box(0).of(thing).or(other.region().box(0).of(thing));
+        add(Kind.JOINABLE, one.row(), other.row(), "It says what " + id(other.row()) + " does, where " + thing.name()
+                + " lies next to its range.", "One row will do, with " + thing.name() + " "
+                + thing.text(together.least(0), together.most(0)) + ".", more, one.region().box(0));
     }
 
     // Against the shipped rows ----------------------------------------------------------------------------------------
 
-    private void againstTheHouse() {
-        Map<String, List<Row>> byTopic = new LinkedHashMap<>();
+    /** The shipped rows by what they say. */
+    private Map<String, List<Placed>> shipped(List<Row> house) {
+        Map<String, List<Placed>> out = new HashMap<>();
         for (Row row : house) {
-            if (!row.sayings().isEmpty()) {
-                byTopic.computeIfAbsent(row.topics().get(0), t -> new ArrayList<>()).add(row);
+            Region region = row.sayings().isEmpty() ? null : region(row);
+            if (region != null) {
+                out.computeIfAbsent(Placed.says(row), says -> new ArrayList<>()).add(Placed.of(0, row, region));
             }
         }
-        for (Row row : rows) {
-            for (String topic : apart.contains(row) ? List.<String>of() : row.topics()) {
-                byTopic.getOrDefault(topic, List.of()).forEach(shipped -> repeats(row, shipped));
-            }
-        }
+        return out;
     }
 
-    private void repeats(Row row, Row shipped) {
-        try {
-            if (Answers.sameSayings(row, shipped)) {
-                Region region = regions.get(row);
-                if (region.within(Region.of(shipped.condition()))) {
-                    add(Kind.REPEATS, row, shipped, "Wherever it speaks, " + id(shipped) + " says the same already.",
-                            "Leave it out, unless it shall go before the house's other advice.", region.boxes().get(0));
+    private void againstTheHouse(Placed one, Map<String, List<Placed>> shipped) {
+        if (!one.reasoned() || one.row().sayings().isEmpty()) {
+            return;
+        }
+        for (Placed other : shipped.getOrDefault(one.says(), List.of())) {
+            try {
+                if (one.region().within(other.region(), new Steps(ROW_STEPS))) {
+                    add(Kind.REPEATS, one.row(), other.row(), "Wherever it speaks, " + id(other.row()) + " says the same already.",
+                            "Leave it out, unless it shall go before the house's other advice.", one.region().box(0));
                 }
+            } catch (TooMany e) {
+                add(Kind.UNREASONED, one.row(), other.row(), "Together their conditions have too many alternatives.",
+                        "Make several rows of it.", null);
             }
-        } catch (TooMany e) {
-            // Too large to compare with: nothing is claimed of it.
-            apart.add(row);
         }
     }
 
@@ -270,17 +240,21 @@ public final class SheetCheck {
     }
 
     private void add(Kind kind, Row row, Row other, String text, String mend, Box example) {
+        add(kind, row, other, text, mend, 0, example);
+    }
+
+    private void add(Kind kind, Row row, Row other, String text, String mend, int more, Box example) {
         List<Author> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
-        remarks.add(new Remark(kind, authors, text, mend, example == null ? List.of() : facts(example)));
+        ofRow.add(new Remark(kind, authors, text, mend, more, example == null ? List.of() : facts(example)));
     }
 
     private static List<Fact> facts(Box box) {
         List<Fact> out = new ArrayList<>();
-        box.sets().forEach((thing, values) -> {
-            if (!values.spans().isEmpty()) {
-                out.add(new Fact(thing.name(), thing.text(values.example())));
+        for (int i = 0; i < box.size(); i++) {
+            if (box.values(i).spans() > 0) {
+                out.add(new Fact(box.thing(i).name(), box.thing(i).text(box.values(i).example())));
             }
-        });
+        }
         return out;
     }
 }

@@ -1,87 +1,76 @@
 package courseworthy.rulebase.check;
 
-import courseworthy.demand.Measure;
-import courseworthy.rulebase.Condition;
-import courseworthy.rulebase.Ends;
-import courseworthy.rulebase.StretchSet;
 import courseworthy.rulebase.Subject;
-import courseworthy.topic.Topic;
-import java.util.List;
 
 /**
  * Something that conditions ask about, taken as free to be anything: a measure, a settled topic, a share of the course, or whether some
  * stretch is such and such. Stretches that are asked about in other words are other things; what follows from one for another is left out.
- *
- * @param key   one for each thing, however it is written
- * @param name  as sheets write it, with what it is asked of
- * @param scale how its values are written; null for yes and no
- * @param all   every value it can have, and unknown
+ * There is one for each thing in one check (see {@link Things}).
  */
-record Thing(String key, String name, Subject scale, Values all) {
+final class Thing {
 
-    private static final Values YES_NO = new Values(List.of(new Values.Span(0, 1)), true);
+    private final int number;
+    private final String name;
+    private final Subject scale;
+    private final Values all;
+    private final Values known;
+    private final Object asked;
 
-    static Thing of(Measure measure) {
-        return new Thing(measure.written(), measure.written(), Subject.of(measure), open(Ends.least(measure), Ends.most(measure)));
+    /**
+     * @param number its place among the things of a check
+     * @param name   as sheets write it, with what it is asked of
+     * @param scale  how its values are written; null for yes and no
+     * @param all    every value it can have, and unknown
+     * @param asked  the measure, the topic, or the set of conditions on stretches
+     */
+    Thing(int number, String name, Subject scale, Values all, Object asked) {
+        this.number = number;
+        this.name = name;
+        this.scale = scale;
+        this.all = all;
+        this.known = all.orUnknown(false);
+        this.asked = asked;
     }
 
-    /** What is settled on a topic may lie outside what is sensible for it, where a bound asks for that. */
-    static Thing of(Topic topic) {
-        boolean quantity = topic.kind() == Topic.Kind.QUANTITY;
-        return new Thing("decided: " + topic.name(), "decided: " + topic.name(), Subject.of(topic),
-                quantity ? open(Long.MIN_VALUE, Long.MAX_VALUE) : open(topic.least(), topic.most()));
+    int number() {
+        return number;
     }
 
-    static Thing of(Condition.Stretches stretches) {
-        return new Thing("any stretch: " + key(stretches.set()), "any stretch: " + written(stretches.set()), null, YES_NO);
+    String name() {
+        return name;
     }
 
-    static Thing of(Condition.Share share) {
-        return new Thing("share of course: " + key(share.where()), "share of course: " + written(share.where()), Subject.SHARE, open(0, 100));
+    Subject scale() {
+        return scale;
     }
 
-    /** Neither the order nor the wording of conditions matters. */
-    private static String key(StretchSet set) {
-        return String.join(", ", set.tests().stream().map(one -> one.measure().written() + one.test().canonical()).sorted().toList());
-    }
-
-    private static String written(StretchSet set) {
-        return String.join(", ", set.tests().stream().map(one -> one.measure().written() + " " + one.written()).toList());
-    }
-
-    private static Values open(long least, long most) {
-        return new Values(List.of(new Values.Span(least, most)), true);
+    Values all() {
+        return all;
     }
 
     /** Every value it can have once it is known. */
     Values known() {
-        return new Values(all.spans(), false);
+        return known;
+    }
+
+    Object asked() {
+        return asked;
     }
 
     String text(long value) {
         return scale == null ? value == 1 ? "yes" : "no" : scale.text(value);
     }
 
-    /** A set in words, {@code between 2 km and 3 km}. */
-    String text(Values.Span span) {
-        boolean open = span.least() <= all.spans().get(0).least();
-        boolean end = span.most() >= all.spans().get(0).most();
-        if (span.least() == span.most()) {
-            return text(span.least());
+    /** A range in words, {@code between 2 km and 3 km}. */
+    String text(long least, long most) {
+        boolean open = least <= all.least(0);
+        boolean end = most >= all.most(0);
+        if (least == most) {
+            return text(least);
         }
         if (open || end) {
-            return open && end ? "anything" : open ? "at most " + text(span.most()) : "at least " + text(span.least());
+            return open && end ? "anything" : open ? "at most " + text(most) : "at least " + text(least);
         }
-        return "between " + text(span.least()) + " and " + text(span.most());
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Thing thing && thing.key.equals(key);
-    }
-
-    @Override
-    public int hashCode() {
-        return key.hashCode();
+        return "between " + text(least) + " and " + text(most);
     }
 }

@@ -1,100 +1,184 @@
 package courseworthy.rulebase.check;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * A set of values of one thing: whole ticks or positions in intervals that neither touch nor overlap, ascending, and whether it may be
- * unknown.
- *
- * @param spans   the intervals, both ends included
- * @param unknown whether not knowing belongs to the set
+ * unknown. Immutable.
  */
-record Values(List<Span> spans, boolean unknown) {
+final class Values {
 
-    /** From {@code least} to {@code most}, both included. */
-    record Span(long least, long most) {
+    static final Values NONE = new Values(new long[0], false);
+
+    /** The least and the most of each interval, both included. */
+    private final long[] ends;
+    private final boolean unknown;
+
+    private Values(long[] ends, boolean unknown) {
+        this.ends = ends;
+        this.unknown = unknown;
     }
 
-    Values {
-        spans = List.copyOf(spans);
-    }
-
+    /** From {@code least} to {@code most}, both included; none where there is nothing between. */
     static Values of(long least, long most) {
-        return new Values(least > most ? List.of() : List.of(new Span(least, most)), false);
+        return least > most ? NONE : new Values(new long[] {least, most}, false);
+    }
+
+    /** The same values, and whether not knowing belongs to them. */
+    Values orUnknown(boolean may) {
+        return may == unknown ? this : new Values(ends, may);
     }
 
     boolean isEmpty() {
-        return spans.isEmpty() && !unknown;
+        return ends.length == 0 && !unknown;
+    }
+
+    boolean unknown() {
+        return unknown;
+    }
+
+    /** How many intervals it has. */
+    int spans() {
+        return ends.length / 2;
+    }
+
+    long least(int span) {
+        return ends[2 * span];
+    }
+
+    long most(int span) {
+        return ends[2 * span + 1];
+    }
+
+    boolean meets(Values other) {
+        if (unknown && other.unknown) {
+            return true;
+        }
+        int i = 0;
+        int j = 0;
+        while (i < ends.length && j < other.ends.length) {
+            if (ends[i + 1] < other.ends[j]) {
+                i += 2;
+            } else if (other.ends[j + 1] < ends[i]) {
+                j += 2;
+            } else {
+                return true;
+            }
+        }
+        return false;
     }
 
     Values and(Values other) {
-        List<Span> out = new ArrayList<>();
-        for (Span a : spans) {
-            for (Span b : other.spans) {
-                long least = Math.max(a.least, b.least);
-                long most = Math.min(a.most, b.most);
-                if (least <= most) {
-                    out.add(new Span(least, most));
-                }
+        if (ends.length == 2 && other.ends.length == 2) {
+            return of(Math.max(ends[0], other.ends[0]), Math.min(ends[1], other.ends[1])).orUnknown(unknown && other.unknown);
+        }
+        long[] out = new long[ends.length + other.ends.length];
+        int size = 0;
+        int i = 0;
+        int j = 0;
+        while (i < ends.length && j < other.ends.length) {
+            long least = Math.max(ends[i], other.ends[j]);
+            long most = Math.min(ends[i + 1], other.ends[j + 1]);
+            if (least <= most) {
+                out[size++] = least;
+                out[size++] = most;
+            }
+            if (ends[i + 1] < other.ends[j + 1]) {
+                i += 2;
+            } else {
+                j += 2;
             }
         }
-        return new Values(out, unknown && other.unknown);
+        return new Values(Arrays.copyOf(out, size), unknown && other.unknown);
     }
 
     Values or(Values other) {
-        List<Span> all = new ArrayList<>(spans);
-        all.addAll(other.spans);
-        all.sort((a, b) -> Long.compare(a.least, b.least));
-        List<Span> out = new ArrayList<>();
-        for (Span span : all) {
-            Span last = out.isEmpty() ? null : out.get(out.size() - 1);
-            if (last != null && (last.most == Long.MAX_VALUE || span.least <= last.most + 1)) {
-                out.set(out.size() - 1, new Span(last.least, Math.max(last.most, span.most)));
+        long[] out = new long[ends.length + other.ends.length];
+        int size = 0;
+        int i = 0;
+        int j = 0;
+        while (i < ends.length || j < other.ends.length) {
+            boolean mine = j == other.ends.length || i < ends.length && ends[i] <= other.ends[j];
+            long least = mine ? ends[i] : other.ends[j];
+            long most = mine ? ends[i + 1] : other.ends[j + 1];
+            if (mine) {
+                i += 2;
             } else {
-                out.add(span);
+                j += 2;
+            }
+            if (size > 0 && (out[size - 1] == Long.MAX_VALUE || least <= out[size - 1] + 1)) {
+                out[size - 1] = Math.max(out[size - 1], most);
+            } else {
+                out[size++] = least;
+                out[size++] = most;
             }
         }
-        return new Values(out, unknown || other.unknown);
+        return new Values(Arrays.copyOf(out, size), unknown || other.unknown);
     }
 
     /** What is in this set and not in the other. */
     Values less(Values other) {
-        List<Span> left = spans;
-        for (Span out : other.spans) {
-            left = less(left, out);
+        long[] out = new long[ends.length + other.ends.length];
+        int size = 0;
+        int j = 0;
+        for (int i = 0; i < ends.length; i += 2) {
+            long from = ends[i];
+            boolean left = true;
+            while (j < other.ends.length && other.ends[j + 1] < from) {
+                j += 2;
+            }
+            for (int k = j; left && k < other.ends.length && other.ends[k] <= ends[i + 1]; k += 2) {
+                if (other.ends[k] > from) {
+                    out[size++] = from;
+                    out[size++] = other.ends[k] - 1;
+                }
+                left = other.ends[k + 1] < ends[i + 1];
+                from = left ? other.ends[k + 1] + 1 : from;
+            }
+            if (left) {
+                out[size++] = from;
+                out[size++] = ends[i + 1];
+            }
         }
-        return new Values(left, unknown && !other.unknown);
-    }
-
-    private static List<Span> less(List<Span> spans, Span out) {
-        List<Span> left = new ArrayList<>();
-        for (Span span : spans) {
-            if (out.most < span.least || out.least > span.most) {
-                left.add(span);
-                continue;
-            }
-            if (span.least < out.least) {
-                left.add(new Span(span.least, out.least - 1));
-            }
-            if (span.most > out.most) {
-                left.add(new Span(out.most + 1, span.most));
-            }
-        }
-        return left;
+        return new Values(Arrays.copyOf(out, size), unknown && !other.unknown);
     }
 
     boolean contains(Values other) {
-        return other.less(this).isEmpty();
+        if (other.unknown && !unknown) {
+            return false;
+        }
+        int i = 0;
+        for (int j = 0; j < other.ends.length; j += 2) {
+            while (i < ends.length && ends[i + 1] < other.ends[j]) {
+                i += 2;
+            }
+            if (i == ends.length || ends[i] > other.ends[j] || ends[i + 1] < other.ends[j + 1]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A value to show as an example: an end that is one, the lowest first. */
     long example() {
-        Span first = Collections.min(spans, (a, b) -> Long.compare(a.least, b.least));
-        if (first.least != Long.MIN_VALUE) {
-            return first.least;
+        if (ends[0] != Long.MIN_VALUE) {
+            return ends[0];
         }
-        return first.most == Long.MAX_VALUE ? 0 : first.most;
+        return ends[1] == Long.MAX_VALUE ? 0 : ends[1];
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Values that && unknown == that.unknown && Arrays.equals(ends, that.ends);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(ends);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(ends) + (unknown ? " or unknown" : "");
     }
 }

@@ -23,6 +23,7 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -87,13 +88,9 @@ class GridTest {
             List<Row> rows = rows();
             TreeSet<String> expected = new TreeSet<>();
             rows.forEach(row -> alone(row, expected));
-            boolean again = pair(rows.get(0), rows.get(1), expected);
-            again |= pair(rows.get(0), rows.get(2), expected);
-            if (!again) {
-                pair(rows.get(1), rows.get(2), expected);
-            }
+            pairs(rows, expected);
             TreeSet<String> found = new TreeSet<>();
-            for (Remark remark : SheetCheck.of(rows, List.of())) {
+            for (Remark remark : SheetCheck.of(rows, List.of()).list()) {
                 if (remark.kind() != Kind.JOINABLE) {
                     found.add(remark.kind() + " " + ids(remark));
                     counts.merge(remark.kind(), 1, Integer::sum);
@@ -106,13 +103,37 @@ class GridTest {
         }
     }
 
+    /** Of many rows the remarks are counted where they are not listed, and rows are shared among threads. */
+    @Test
+    void itCountsWhatEverySituationShows() {
+        for (int size : new int[] {30, 60, 260}) {
+            List<Row> rows = new ArrayList<>();
+            for (int i = 0; i < size; i++) {
+                rows.add(i % 10 == 9 ? again(rows.get(i - 5), row(i)) : row(i));
+            }
+            TreeSet<String> expected = new TreeSet<>();
+            rows.forEach(row -> alone(row, expected));
+            pairs(rows, expected);
+            Remarks remarks = SheetCheck.of(rows, List.of());
+            for (Kind kind : Kind.values()) {
+                long wanted = expected.stream().filter(one -> one.startsWith(kind + " ")).count();
+                if (kind != Kind.JOINABLE) {
+                    assertThat(remarks.count(kind)).as("%s of %s rows", kind, size).isEqualTo((int) wanted);
+                }
+            }
+            remarks.list().stream().filter(one -> one.kind() != Kind.JOINABLE)
+                    .forEach(one -> assertThat(expected).contains(one.kind() + " " + ids(one)));
+            assertThat(SheetCheck.of(rows, List.of())).isEqualTo(remarks);
+        }
+    }
+
     /** An example shows what it is an example of: all rows of the remark speak in it. */
     @Test
     void allRowsOfARemarkSpeakInItsExample() {
         int shown = 0;
         for (int i = 0; i < SHEETS / 10; i++) {
             List<Row> rows = List.of(row(0), row(1), row(2));
-            for (Remark remark : SheetCheck.of(rows, List.of())) {
+            for (Remark remark : SheetCheck.of(rows, List.of()).list()) {
                 if (remark.kind() == Kind.JOINABLE || remark.kind() == Kind.NEVER) {
                     continue;
                 }
@@ -154,7 +175,11 @@ class GridTest {
     }
 
     private static String ids(Remark remark) {
-        return remark.rows().stream().map(Author::rule).sorted().toList().toString();
+        return remark.rows().stream().map(Author::rule).sorted(GridTest::byNumber).toList().toString();
+    }
+
+    private static int byNumber(String a, String b) {
+        return a.length() != b.length() ? Integer.compare(a.length(), b.length()) : a.compareTo(b);
     }
 
     private BitSet speaks(Row row) {
@@ -184,20 +209,26 @@ class GridTest {
         }
     }
 
-    /** Whether the second says again what the first says; it is then held against no other. */
-    private boolean pair(Row a, Row b, TreeSet<String> out) {
-        BitSet one = speaks(a);
-        BitSet other = speaks(b);
-        if (one.isEmpty() || other.isEmpty() || !one.intersects(other)) {
-            return false;
+    /** A row that says again what an earlier one says is held against no other. */
+    private void pairs(List<Row> rows, TreeSet<String> out) {
+        List<BitSet> speaks = rows.stream().map(this::speaks).toList();
+        BitSet again = new BitSet();
+        for (boolean doubles : new boolean[] {true, false}) {
+            for (int i = 0; i < rows.size(); i++) {
+                for (int j = i + 1; j < rows.size(); j++) {
+                    Kind kind = again.get(i) || again.get(j) ? null : pair(rows.get(i), speaks.get(i), rows.get(j), speaks.get(j));
+                    boolean same = kind == Kind.IDENTICAL || kind == Kind.EQUIVALENT;
+                    if (kind != null && same == doubles) {
+                        out.add(kind + " [" + rows.get(i).author().rule() + ", " + rows.get(j).author().rule() + "]");
+                        again.set(j, same);
+                    }
+                }
+            }
         }
-        boolean aInB = within(one, other);
-        boolean bInA = within(other, one);
-        Kind kind = kind(a, b, aInB, bInA);
-        if (kind != null) {
-            out.add(kind + " [" + a.author().rule() + ", " + b.author().rule() + "]");
-        }
-        return kind == Kind.IDENTICAL || kind == Kind.EQUIVALENT;
+    }
+
+    private static Kind pair(Row a, BitSet one, Row b, BitSet other) {
+        return one.intersects(other) ? kind(a, b, within(one, other), within(other, one)) : null;
     }
 
     private static boolean within(BitSet inner, BitSet outer) {
@@ -263,16 +294,18 @@ class GridTest {
     private List<Row> rows() {
         Row first = row(0);
         Row last = row(2);
-        if (chance.nextInt(20) == 0) {
-            List<Condition> parts = new ArrayList<>(first.condition().parts());
-            java.util.Collections.reverse(parts);
-            Condition.AllOf again = new Condition.AllOf(parts);
-            boolean reworded = chance.nextBoolean();
-            Author author = new Author(last.author().rule(), Rank.COACH, 0, first.author().force(), Evidence.OPINION, "", "Why.",
-                    last.author().where());
-            last = new Row(author, reworded ? new Condition.AllOf(List.of(new Condition.AnyOf(List.of(again)))) : again, first.sayings(), null);
-        }
-        return List.of(first, row(1), last);
+        return List.of(first, row(1), chance.nextInt(20) == 0 ? again(first, last) : last);
+    }
+
+    /** A row again under the name of another, word for word or in other words. */
+    private Row again(Row first, Row named) {
+        List<Condition> parts = new ArrayList<>(first.condition().parts());
+        Collections.reverse(parts);
+        Condition.AllOf again = new Condition.AllOf(parts);
+        boolean reworded = chance.nextBoolean();
+        Author author = new Author(named.author().rule(), Rank.COACH, 0, first.author().force(), Evidence.OPINION, "", "Why.",
+                named.author().where());
+        return new Row(author, reworded ? new Condition.AllOf(List.of(new Condition.AnyOf(List.of(again)))) : again, first.sayings(), null);
     }
 
     private Row row(int number) {

@@ -1,0 +1,48 @@
+package courseworthy.rulebase.check;
+
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Saying;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * A row with where it speaks.
+ *
+ * @param at     its place in the sheet, 0 first
+ * @param row    the row
+ * @param region where it speaks; null where that is not reasoned about
+ * @param says   the same text for rows that say the same, whatever their force
+ * @param topics on what, as the row names them
+ */
+record Placed(int at, Row row, Region region, String says, List<String> topics) {
+
+    static Placed of(int at, Row row, Region region) {
+        return new Placed(at, row, region, says(row), row.topics());
+    }
+
+    /** Whether it is held against others. */
+    boolean reasoned() {
+        return region != null && !region.isEmpty();
+    }
+
+    static String says(Row row) {
+        TreeSet<String> out = new TreeSet<>();
+        for (Saying saying : row.sayings()) {
+            out.add(saying.topic().name() + ' ' + saying.verb() + ' ' + value(saying));
+        }
+        List<String> all = new ArrayList<>(out);
+        if (row.task() != null) {
+            all.add(row.task().what() + '\n' + row.task().due() + '\n' + row.task().find());
+        }
+        return String.join("\n", all);
+    }
+
+    private static String value(Saying saying) {
+        if (saying.worth() instanceof Saying.Literal literal) {
+            return Long.toString(literal.value());
+        }
+        Saying.Times times = (Saying.Times) saying.worth();
+        return times.factor().stripTrailingZeros().toPlainString() + ' ' + times.measure().name();
+    }
+}
