@@ -299,9 +299,10 @@ public final class Courseworthy {
         Call call = Calling.call(rules, demands);
         Otherwise.Ride ride = new Otherwise.Ride(course, rider, event, bike);
         Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call)) : Outlook.NONE;
-        Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), FitRules.load());
+        Worths worths = new Worths(call, sensitivity);
+        Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), worths, FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
-                new Worths(call, sensitivity), build), ride);
+                worths, build), ride);
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -58,8 +58,8 @@ class ArchitectureTest {
         MAY_USE.put("call", "rulebase decision demand topic claim");
         // A call hands on demands, decisions and topics; the gears that exist are the rule base's.
         MAY_USE.put("worth", "call ride demand topic claim rulebase decision");
-        // A build is held against the decisions of a call, and says what they rest on.
-        MAY_USE.put("build", "call worth workshop rulebase demand topic claim decision");
+        // A build is held against the decisions of a call, and says what they rest on; what parts return is a range of the ride.
+        MAY_USE.put("build", "call worth ride workshop rulebase demand topic claim decision");
         MAY_USE.put("checklist", "call build event demand topic claim decision");
         MAY_USE.put("brief", "text course rider event workshop ride demand topic claim rulebase decision call worth build "
                 + "checklist");

@@ -50,7 +50,11 @@ final class BuildWords {
     static String swap(Swap swap) {
         String what = swap.on() == null ? "Take off " + swap.off() : "Put on " + swap.on() + (swap.off() == null ? "" : " for " + swap.off());
         return what + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about " + Math.round(swap.minutes())
-                + " min" + grams(swap.grams()) + after(swap);
+                + " min" + grams(swap.grams()) + why(swap) + after(swap);
+    }
+
+    private static String why(Swap swap) {
+        return swap.why().isEmpty() ? "" : ". For " + String.join(", ", swap.why());
     }
 
     private static String grams(Long grams) {

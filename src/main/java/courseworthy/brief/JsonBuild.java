@@ -72,6 +72,7 @@ final class JsonBuild {
         json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
         json.strings("after", swap.after());
         json.yesNo("mechanic", swap.mechanic());
+        json.strings("why", swap.why());
         json.close();
     }
 

@@ -19,6 +19,10 @@ import java.util.Set;
  * What the decisions want of parts, and what a part loses against them. A loss is counted in notches, a notch being the smallest
  * difference that is worth a swap (judgement, no source), times the weight of the strongest advice behind the decision: must 4,
  * should 2, may 1.
+ *
+ * <p>In a race, where the time between what is decided and what a part has can be computed, every whole 10 s of it on this course is a
+ * notch more, whichever of the two is faster: what is slower costs that time, and what is faster gives up what the call spent it on,
+ * which was worth at least as much to it. So the force of the advice and the time multiply, and neither outvotes the other.
  */
 final class Aims {
 
@@ -45,17 +49,23 @@ final class Aims {
     /** Topics that are met by what is carried along, so that no part is ruled out by a limit on them; what is short is said. */
     private static final Set<String> CARRIED = Set.of("lights", "light run time");
 
+    /** So many seconds on the course are a notch (judgement, no source). */
+    static final long NOTCH_SECONDS = 10;
+
+    private final Returns returns;
     private final Map<Place, List<Aim>> byPlace = new EnumMap<>(Place.class);
     private final List<Aim> ofBike = new ArrayList<>();
     private final List<Aim> ofGears = new ArrayList<>();
     private final Aim power;
 
-    Aims(Call call) {
+    /** @param returns what departures cost in time */
+    Aims(Call call, Returns returns) {
+        this.returns = returns;
         Aim meter = null;
         for (Decision decision : call.decisions()) {
             Wanted wanted = decision.status() == Status.SETTLED ? Wanted.of(decision.topic().name()) : null;
             if (wanted != null) {
-                Aim aim = aim(decision, wanted);
+                Aim aim = aim(decision, wanted, returns);
                 switch (wanted.of()) {
                     case BIKE -> ofBike.add(aim);
                     case GEARS -> ofGears.add(aim);
@@ -73,8 +83,9 @@ final class Aims {
      * @param decision the decision
      * @param wanted   where it is realised
      * @param weight   of being off its value, 0 where nothing was preferred
+     * @param returns  what being off it costs in time
      */
-    record Aim(Decision decision, Wanted wanted, int weight) {
+    record Aim(Decision decision, Wanted wanted, int weight, Returns returns) {
 
         Topic topic() {
             return decision.topic();
@@ -85,7 +96,7 @@ final class Aims {
             if (got == null) {
                 return (long) Math.max(1, weight) * UNKNOWN_NOTCHES;
             }
-            long sum = weight * notches(got, decision.value());
+            long sum = weight * (notches(got, decision.value()) + timed(got, decision.value()));
             for (Claim claim : decision.taken()) {
                 long off = off(claim, got);
                 if (off > 0 && isLimit(claim)) {
@@ -106,11 +117,19 @@ final class Aims {
                 return 0;
             }
             return switch (claim.verb()) {
-                case AT_LEAST -> got < claim.value() ? Math.max(1, notches(got, claim.value())) : 0;
-                case AT_MOST -> got > claim.value() ? Math.max(1, notches(got, claim.value())) : 0;
-                case RULE_OUT, AVOID -> got == claim.value() ? OTHER_OPTION : 0;
+                case AT_LEAST -> got < claim.value() ? beyond(claim, got) : 0;
+                case AT_MOST -> got > claim.value() ? beyond(claim, got) : 0;
+                case RULE_OUT, AVOID -> got == claim.value() ? OTHER_OPTION + timed(got, decision.value()) : 0;
                 default -> 0;
             };
+        }
+
+        private long beyond(Claim claim, long got) {
+            return Math.max(1, notches(got, claim.value())) + timed(got, claim.value());
+        }
+
+        private long timed(long got, long value) {
+            return got == value ? 0 : returns.apart(topic(), value, got) / NOTCH_SECONDS;
         }
 
         private long notches(long got, long value) {
@@ -125,7 +144,7 @@ final class Aims {
         }
     }
 
-    private static Aim aim(Decision decision, Wanted wanted) {
+    private static Aim aim(Decision decision, Wanted wanted, Returns returns) {
         int weight = 0;
         for (Claim claim : decision.taken()) {
             switch (claim.verb()) {
@@ -134,7 +153,35 @@ final class Aims {
                 }
             }
         }
-        return new Aim(decision, wanted, weight);
+        return new Aim(decision, wanted, weight, returns);
+    }
+
+    /** Seconds that 1 kg less returns. */
+    long perKilogram() {
+        return returns.perKilogram();
+    }
+
+    /** Whether front and rear tyre are decided alike, so that a pair serves. */
+    boolean pairOfTyres() {
+        for (Aim front : byPlace.getOrDefault(Place.FRONT_TYRE, List.of())) {
+            for (Aim rear : byPlace.getOrDefault(Place.REAR_TYRE, List.of())) {
+                boolean same = rear.topic().name().equals(front.topic().name().replace("front ", "rear "));
+                if (same && !rear.decision().value().equals(front.decision().value())) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** What was decided for a place. */
+    List<Aim> at(Place place) {
+        return byPlace.getOrDefault(place, List.of());
+    }
+
+    /** What was decided for rings and cassette together. */
+    List<Aim> ofGears() {
+        return ofGears;
     }
 
     /** What a bike loses by itself: another kind, other rear travel. */

@@ -52,10 +52,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
      * @param grams   change of mass; null where a mass is not known
      * @param after   what the swap asks for afterwards, in sentences
      * @param mechanic whether it is work for a qualified mechanic
+     * @param why     what it serves, in phrases: decisions with their value, what else goes on, grams
      */
-    public record Swap(Place place, Part off, Part on, Part from, double minutes, Long grams, List<String> after, boolean mechanic) {
+    public record Swap(Place place, Part off, Part on, Part from, double minutes, Long grams, List<String> after, boolean mechanic,
+            List<String> why) {
         public Swap {
             after = List.copyOf(after);
+            why = List.copyOf(why);
         }
 
         /** Where on the bike it is, in words. */

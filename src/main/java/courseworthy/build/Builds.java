@@ -18,6 +18,7 @@ import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
+import courseworthy.worth.Worths;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -42,18 +43,21 @@ public final class Builds {
     private final Load load;
     private final Work work;
 
-    private Builds(Call call, Workshop workshop, LocalDate date) {
+    private Builds(Call call, Workshop workshop, LocalDate date, Worths worths) {
         this.workshop = workshop;
         this.call = call;
         this.date = date;
-        this.aims = new Aims(call);
+        this.aims = new Aims(call, Returns.of(call, worths));
         this.load = load(call);
         this.work = new Work(workshop);
     }
 
-    /** @param date the day of the ride; null where it is not known */
-    public static Build of(Call call, Workshop workshop, LocalDate date, FitRules rules) {
-        return new Builds(call, workshop, date).build(rules);
+    /**
+     * @param date   the day of the ride; null where it is not known
+     * @param worths of the call; null where no ride was estimated, and then time counts for nothing
+     */
+    public static Build of(Call call, Workshop workshop, LocalDate date, Worths worths, FitRules rules) {
+        return new Builds(call, workshop, date, worths).build(rules);
     }
 
     /** What the bike must bear: the high ends. */
@@ -147,6 +151,7 @@ public final class Builds {
 
     private List<Swap> swaps(Part bike, Map<Place, Part> parts) {
         List<Swap> out = new ArrayList<>();
+        Purpose purpose = new Purpose(workshop, aims, load, bike, parts);
         for (Place place : ORDER) {
             Part on = parts.get(place);
             Part host = place.host() == null ? null : parts.get(place.host());
@@ -156,7 +161,9 @@ public final class Builds {
                 Part from = on == null || on.bike() == bike ? null : on.bike();
                 Kind kind = place.kind();
                 Part goes = off == on ? null : off;
-                out.add(new Swap(place, goes, on, from, work.minutes(kind), grams(goes, on), Afterwards.of(place, on), Afterwards.mechanic(place)));
+                Long grams = grams(goes, on);
+                out.add(new Swap(place, goes, on, from, work.minutes(kind), grams, Afterwards.of(place, on), Afterwards.mechanic(place),
+                        purpose.of(place, goes, grams)));
             }
         }
         return out;

@@ -4,6 +4,7 @@ import courseworthy.rulebase.Fit;
 import courseworthy.rulebase.FitChecks;
 import courseworthy.rulebase.FitChecks.Check;
 import courseworthy.rulebase.Load;
+import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -11,8 +12,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * The build on one bike that satisfies every limit and costs least: exact, by branch and bound. Places are variables, parts their
@@ -20,13 +24,27 @@ import java.util.Map;
  * moves to the open places; what is then open falls apart into groups that know nothing of each other, each solved by itself. The
  * bound of a group comes from a tree over its places, on which costs of two places are counted exactly.
  *
- * <p>A cost is the loss against the decisions, then the number of swaps, then their minutes, in one number. A combination that is
+ * <p>A cost is the loss against the decisions, then the swaps with the mass they take off, then their minutes, in one number. A swap
+ * counts like 10 s on the course, so that of parts that lose equally the lighter goes on where it returns more than that; to take a
+ * part from another bike counts twice. A pair of tyres goes before two of different kinds. A combination that is
  * unknown is taken only where it stands so now on this bike; it never counts as fitting for a swap.
  */
 final class Search {
 
-    static final long LOSS = 100_000_000L;
+    static final long LOSS = 10_000_000_000L;
     static final long SWAP = 100_000L;
+    /** Less than a swap, so that no pair is ever a reason for one. */
+    static final long NO_PAIR = SWAP / 2;
+    /** A tyre or rotor that changes ends, as two minutes of work: it may be marked with a direction. */
+    static final long OTHER_END = 20;
+    /** What 1 g costs where 1 kg costs 1 s. */
+    static final long GRAM_SECOND = SWAP / Aims.NOTCH_SECONDS / 1000;
+    /** Parts ridden less than this are new, s (common practice, no source). */
+    static final double NEW = 5 * 3600;
+
+    /** What a rider sits, steps and steers by, and a chain that has worn in with its cassette: never swapped for lightness alone. */
+    private static final Set<Place> PROVEN = EnumSet.of(Place.SADDLE, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS, Place.PEDALS,
+            Place.CRANK, Place.CHAIN);
 
     /** The order in which places are filled: what much hangs on first, each after the one above it in the tree. */
     private static final List<Place> ORDER = List.of(Place.FORK, Place.REAR_WHEEL, Place.FRONT_WHEEL, Place.REAR_TYRE, Place.FRONT_TYRE,
@@ -112,7 +130,7 @@ final class Search {
 
     /** A place with nothing listed in it may be there without being written: it is not filled from another bike. */
     private static boolean mayServe(Part part, Place place, Part bike, boolean listed) {
-        if (!part.owned() || part.bike() != null && part.bike() != bike && Boolean.TRUE.equals(part.yes(courseworthy.workshop.Detail.STAYS))) {
+        if (!part.owned() || part.bike() != null && part.bike() != bike && Boolean.TRUE.equals(part.yes(Detail.STAYS))) {
             return false;
         }
         return listed || !place.needed() || part.bike() == null || part.bike() == bike;
@@ -123,6 +141,7 @@ final class Search {
         List<Long> costs = new ArrayList<>();
         for (Part part : parts) {
             long each = alone(places[i], part);
+            each += each < Aims.FORBIDDEN ? mass(places[i], part, parts) : 0;
             if (each < Aims.FORBIDDEN) {
                 possible.add(part);
                 costs.add(each);
@@ -152,6 +171,34 @@ final class Search {
         return loss >= Aims.FORBIDDEN ? Aims.FORBIDDEN : loss * LOSS + (place.host() == null ? swap(place, part, null) : 0);
     }
 
+    /**
+     * What the mass of a part costs. One that is not weighed, or is new, counts as heavy as any that could stand there, unless it stands there
+     * now: so neither is put on for its lightness.
+     */
+    private long mass(Place place, Part part, List<Part> parts) {
+        if (part == null || PROVEN.contains(place)) {
+            return 0;
+        }
+        long grams = grams(part);
+        boolean there = Work.isThere(part, place, bike);
+        if (there ? grams == 0 : grams == 0 || isNew(part)) {
+            for (Part other : parts) {
+                long theirs = other == null ? 0 : grams(other);
+                grams = theirs == 0 ? grams : grams == 0 ? theirs : there ? Math.min(grams, theirs) : Math.max(grams, theirs);
+            }
+        }
+        return grams * aims.perKilogram() * GRAM_SECOND;
+    }
+
+    private static long grams(Part part) {
+        return part.has(Detail.MASS) ? Math.round(part.number(Detail.MASS) * 1000) : 0;
+    }
+
+    /** Whether a part is known to be hardly ridden. */
+    static boolean isNew(Part part) {
+        return part.has(Detail.HOURS_USED) && part.number(Detail.HOURS_USED) < NEW;
+    }
+
     /** What a swap costs; taking a part from another bike is a swap more. */
     private long swap(Place place, Part part, Part host) {
         if (part == null) {
@@ -162,10 +209,16 @@ final class Search {
             return 0;
         }
         boolean taken = part.bike() != null && part.bike() != bike && !(host != null && Work.isOn(part, host));
-        return (taken ? 2 : 1) * SWAP + Math.round(work.minutes(part.kind()) * 10);
+        boolean otherEnd = part.place() != null && part.place() != place;
+        return (taken ? 2 : 1) * SWAP + Math.round(work.minutes(part.kind()) * 10) + (otherEnd ? OTHER_END : 0);
     }
 
     private boolean allowed(Check check, Part[] parts) {
+        return allowed(bike, load, check, parts);
+    }
+
+    /** Whether a check lets parts stand in its places: unknown only where all of them do so now. */
+    static boolean allowed(Part bike, Load load, Check check, Part[] parts) {
         boolean stands = true;
         for (int i = 0; i < parts.length; i++) {
             if (parts[i] == null && check.places().get(i) != check.optional()) {
@@ -202,6 +255,7 @@ final class Search {
         }
         gears();
         power();
+        pair();
     }
 
     /** A check whose optional place has no candidates joins the others alone. */
@@ -287,6 +341,26 @@ final class Search {
                 }
             }
         }
+    }
+
+    private void pair() {
+        int front = Arrays.asList(places).indexOf(Place.FRONT_TYRE);
+        int rear = Arrays.asList(places).indexOf(Place.REAR_TYRE);
+        boolean wanted = front >= 0 && rear >= 0 && aims.pairOfTyres();
+        for (int v = 0; wanted && v < values[front].length; v++) {
+            for (int w = 0; w < values[rear].length; w++) {
+                if (values[front][v] != null && values[rear][w] != null && !isPair(values[front][v], values[rear][w])) {
+                    add(front, rear, v, w, NO_PAIR);
+                }
+            }
+        }
+    }
+
+    /** Whether two tyres are of one kind, as far as is written of them. */
+    static boolean isPair(Part front, Part rear) {
+        return Objects.equals(front.number(Detail.WIDTH), rear.number(Detail.WIDTH))
+                && Objects.equals(front.word(Detail.CASING), rear.word(Detail.CASING))
+                && Objects.equals(front.word(Detail.TREAD), rear.word(Detail.TREAD));
     }
 
     /** A power meter in the crank or the pedals, or on the crank. */

@@ -73,6 +73,33 @@ public final class Worths {
         return sensitivity.perKilogram();
     }
 
+    /**
+     * Time that one value of a topic returns against another over the ride, s: above 0 where it is faster. Mass, rolling and drag of ordinary
+     * parts are in it, and nothing else. Null where nothing can be computed.
+     */
+    public Range returned(Topic topic, long from, long to) {
+        if (on == null || from == to) {
+            return on == null ? null : Range.exact(0);
+        }
+        if (topic.name().equals("aero extensions")) {
+            Range saved = extensions().saved();
+            return topic.text(to).equals("on") ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
+        }
+        Effect effect = Parts.between(topic, from, to);
+        return effect == null ? null : sensitivity.saved(effect);
+    }
+
+    /** What a value of a topic does to mass, rolling and drag against another; nothing where nothing can be computed. */
+    public static Effect effect(Topic topic, long from, long to) {
+        Effect effect = from == to ? Effect.NONE : Parts.between(topic, from, to);
+        return effect == null ? Effect.NONE : effect;
+    }
+
+    /** Time that parts return, s: above 0 where they make the ride faster; null where nothing can be worked out. */
+    public Range saved(Effect effect) {
+        return on == null ? null : sensitivity.saved(effect);
+    }
+
     /** A steep piece in the easiest gear that is decided; null where either is not known. */
     public Climbed climbed(Estimated.Kind kind) {
         Double ratio = ratio("easiest gear");

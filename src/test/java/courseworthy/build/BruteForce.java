@@ -4,6 +4,7 @@ import courseworthy.rulebase.Fit;
 import courseworthy.rulebase.FitChecks;
 import courseworthy.rulebase.FitChecks.Check;
 import courseworthy.rulebase.Load;
+import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -11,6 +12,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.LongStream;
 
 /** Every combination, place after place, with no bound but what is forbidden already: slow and plain. */
 final class BruteForce {
@@ -81,9 +84,12 @@ final class BruteForce {
         long loss = aims.ofBike(bike);
         long swaps = 0;
         long tenths = 0;
+        long halves = 0;
+        long grams = 0;
         for (Place place : places) {
             Part part = parts.get(place);
             loss += aims.of(place, part);
+            grams += grams(place, part);
             Part host = place.host() == null ? null : parts.get(place.host());
             if (loss >= Aims.FORBIDDEN) {
                 return Long.MAX_VALUE;
@@ -95,8 +101,13 @@ final class BruteForce {
             } else if (host == null ? part.bike() != bike || part.place() != place : !Work.isOn(part, host)) {
                 boolean elsewhere = part.bike() != null && part.bike() != bike;
                 swaps += elsewhere ? 2 : 1;
-                tenths += Math.round(work.minutes(part.kind()) * 10);
+                tenths += Math.round(work.minutes(part.kind()) * 10) + (part.on() != null && part.place() != null && part.place() != place ? 20 : 0);
             }
+        }
+        Part front = parts.get(Place.FRONT_TYRE);
+        Part rear = parts.get(Place.REAR_TYRE);
+        if (front != null && rear != null && aims.pairOfTyres() && !Search.isPair(front, rear)) {
+            halves++;
         }
         if (parts.get(Place.CHAINRING) != null && parts.get(Place.CASSETTE) != null) {
             loss += aims.ofGears(parts.get(Place.CHAINRING), parts.get(Place.CASSETTE));
@@ -104,6 +115,26 @@ final class BruteForce {
         if (candidates.containsKey(Place.CRANK)) {
             loss += aims.ofPower(parts.get(Place.CRANK), parts.get(Place.PEDALS), Work.meterOn(workshop, parts.get(Place.CRANK)));
         }
-        return loss * Search.LOSS + swaps * Search.SWAP + tenths;
+        // A swap counts as 10 s, and so 1 g at 1 s for each kg as a ten-thousandth of a swap.
+        return loss * 10_000_000_000L + swaps * 100_000 + halves * 50_000 + grams * aims.perKilogram() * 10 + tenths;
+    }
+
+    /** Grams as they count: what is unknown or new as the heaviest that could stand there, what stands there unweighed as the lightest. */
+    private long grams(Place place, Part part) {
+        boolean proven = List.of(Place.SADDLE, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS, Place.PEDALS, Place.CRANK, Place.CHAIN)
+                .contains(place);
+        if (part == null || proven) {
+            return 0;
+        }
+        LongStream weighed = candidates.get(place).stream().filter(Objects::nonNull).mapToLong(BruteForce::weighed).filter(each -> each > 0);
+        if (part.bike() == bike && part.place() == place) {
+            return weighed(part) > 0 ? weighed(part) : weighed.min().orElse(0);
+        }
+        boolean fresh = part.has(Detail.HOURS_USED) && part.number(Detail.HOURS_USED) < 5 * 3600;
+        return weighed(part) > 0 && !fresh ? weighed(part) : weighed.max().orElse(0);
+    }
+
+    private static long weighed(Part part) {
+        return part.has(Detail.MASS) ? Math.round(part.number(Detail.MASS) * 1000) : 0;
     }
 }

@@ -50,13 +50,29 @@ class SearchTest {
         return new Call(new Demands(Map.of(), List.of(), List.of()), decisions, List.of(), List.of());
     }
 
+    /** Times by chance: some departures cost none, some a minute and more. */
+    static Returns returns(long seed) {
+        return new Returns() {
+            @Override
+            public long apart(Topic topic, long one, long other) {
+                long each = new Random(seed + topic.name().hashCode()).nextInt(4) * 7L;
+                return Math.min(90, each * Math.abs(one - other));
+            }
+
+            @Override
+            public long perKilogram() {
+                return seed % 5 * 60;
+            }
+        };
+    }
+
     /** Five hundred small workshops: no combination is cheaper, and one is found exactly where there is one. */
     @Test
     void nothingIsCheaper() {
         int found = 0;
         for (int seed = 0; seed < 500; seed++) {
             Workshop workshop = new Garage(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1, 26 + seed % 8);
-            Aims aims = new Aims(call(seed));
+            Aims aims = new Aims(call(seed), returns(seed));
             Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = workshop.bikes().get(0);
             Search search = new Search(workshop, bike, load, aims);
@@ -79,7 +95,7 @@ class SearchTest {
             Workshop workshop = new Garage(seed, seed % 5 * 0.02, seed % 3 * 0.01).of(1 + seed % 3, 30 + seed % 50);
             Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = workshop.bikes().get(seed % workshop.bikes().size());
-            Map<Place, Part> build = new Search(workshop, bike, load, new Aims(call(seed % 50))).solve();
+            Map<Place, Part> build = new Search(workshop, bike, load, new Aims(call(seed % 50), returns(seed))).solve();
             if (build != null) {
                 builds++;
                 String wrong = IndependentCheck.of(bike, build, load);
@@ -96,7 +112,7 @@ class SearchTest {
         int builds = 0;
         for (int seed = 0; seed < 20; seed++) {
             Workshop workshop = new Garage(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
-            Aims aims = new Aims(call(seed));
+            Aims aims = new Aims(call(seed), returns(seed));
             long start = System.nanoTime();
             for (Part bike : workshop.bikes()) {
                 builds += new Search(workshop, bike, new Load(75.0, 95.0, 0.1), aims).solve() == null ? 0 : 1;
