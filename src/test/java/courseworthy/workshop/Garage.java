@@ -3,15 +3,23 @@ package courseworthy.workshop;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 
 /** Workshops by chance: most things fit, some do not, some are not known, and much is mounted somewhere. */
 public final class Garage {
 
-    private final Random random;
+    /** What bar positions rest on is drawn apart, so that it leaves the rest of a garage as it is. */
+    private static final Set<Detail> COCKPIT = EnumSet.of(Detail.HEADSET_COVER, Detail.LEAST_STEM, Detail.MOST_STEM, Detail.TRAINED_ON,
+            Detail.MOST_SPACERS, Detail.TURNS_OVER, Detail.DROP, Detail.PIECES);
+
+    private final Random main;
+    private final Random cockpit;
+    private Random random;
     private final double odd;
     private final double missing;
     private final List<Part> bikes = new ArrayList<>();
@@ -22,7 +30,9 @@ public final class Garage {
      * @param missing how often a detail is not written
      */
     public Garage(long seed, double odd, double missing) {
-        this.random = new Random(seed);
+        this.main = new Random(seed);
+        this.cockpit = new Random(~seed);
+        this.random = main;
         this.odd = odd;
         this.missing = missing;
     }
@@ -69,10 +79,13 @@ public final class Garage {
     private Part part(String name, Kind kind, String end) {
         Map<Detail, Object> details = new EnumMap<>(Detail.class);
         for (Detail detail : kind.details()) {
+            boolean apart = COCKPIT.contains(detail) || kind == Kind.SPACERS && detail == Detail.STEERER_CLAMP;
+            random = apart ? cockpit : main;
             if (random.nextDouble() >= missing) {
                 details.put(detail, value(detail, kind));
             }
         }
+        random = main;
         details.remove(Detail.OWNED);
         details.remove(Detail.STAYS);
         if (random.nextInt(30) == 0 && kind != Kind.BIKE) {
@@ -163,6 +176,9 @@ public final class Garage {
             case STEERER_LENGTH -> mm(180, 170, 230);
             case STEERER_CLAMP -> mm(28, 31);
             case HEAD_TUBE -> mm(110, 140);
+            case LEAST_STEM -> mm(20, 90);
+            case MOST_STEM -> mm(160, 60);
+            case MOST_SPACERS -> mm(50, 10);
             case CLAMP_HEIGHT -> mm(40);
             case HEIGHT -> mm(15, 45);
             case DIAMETER -> mm(180, 160, 200);
