@@ -56,17 +56,24 @@ public final class Fitting {
     public static Fit tyreOnRim(Part tyre, Part wheel) {
         Double width = tyre.number(Detail.WIDTH);
         Double rim = wheel.number(Detail.RIM_INNER_WIDTH);
+        Fit charts = charts(tyre, wheel, width, rim);
         if (width == null || rim == null) {
-            return Fit.unknown(width == null ? "read the width marked on " + tyre : "measure between the rim's walls inside " + wheel);
+            // What is known not to fit goes before what is not known.
+            return !charts.fits() ? charts
+                    : Fit.unknown(width == null ? "read the width marked on " + tyre : "measure between the rim's walls inside " + wheel);
         }
         if (width - rim < OVER_RIM - 1e-9) {
             return Fit.not(mm(OVER_RIM - (width - rim)) + " too narrow for a rim of " + mm(rim) + " inside");
         }
-        Fit wheels = within(width, wheel.number(Detail.LEAST_TYRE), wheel.number(Detail.MOST_TYRE), "the wheel's chart");
-        Fit tyres = within(rim, tyre.number(Detail.LEAST_RIM), tyre.number(Detail.MOST_RIM), "the tyre's chart of rims");
-        Fit charts = wheels.and(tyres);
         boolean charted = wheel.has(Detail.LEAST_TYRE) && wheel.has(Detail.MOST_TYRE) || tyre.has(Detail.LEAST_RIM) && tyre.has(Detail.MOST_RIM);
         return !charts.fits() || charted ? charts : general(width, rim);
+    }
+
+    private static Fit charts(Part tyre, Part wheel, Double width, Double rim) {
+        Fit wheels = width == null ? Fit.FITS
+                : within(width, wheel.number(Detail.LEAST_TYRE), wheel.number(Detail.MOST_TYRE), "the wheel's chart");
+        Fit tyres = rim == null ? Fit.FITS : within(rim, tyre.number(Detail.LEAST_RIM), tyre.number(Detail.MOST_RIM), "the tyre's chart of rims");
+        return wheels.and(tyres);
     }
 
     private static Fit general(double width, double rim) {

@@ -55,6 +55,14 @@ class FittingTest {
         assertThat(Fitting.tyreOnRim(part(Kind.TYRE, Detail.WIDTH, mm(45)), charted).words()).isEqualTo("3 mm over the wheel's chart");
     }
 
+    /** A tyre outside the wheel's chart does not fit, even where the rim's inner width is not known; within it, it is not known to fit. */
+    @Test
+    void aChartForbidsWithoutTheRimsWidth() {
+        Part wheel = part(Kind.WHEEL, Detail.MOST_TYRE, mm(50));
+        assertThat(Fitting.tyreOnRim(part(Kind.TYRE, Detail.WIDTH, mm(55)), wheel)).isEqualTo(Fit.not("5 mm over the wheel's chart"));
+        assertThat(Fitting.tyreOnRim(part(Kind.TYRE, Detail.WIDTH, mm(50)), wheel).result()).isEqualTo(Result.UNKNOWN);
+    }
+
     /** ETRTO TSS as makers quote it: tubeless-type tyres approved for it, from 28 mm. */
     @Test
     void hooklessTakesApprovedTyresAlone() {
