@@ -158,11 +158,13 @@ public final class Fitting {
 
     public static Fit insert(Part insert, Part tyre) {
         Double width = tyre.number(Detail.WIDTH);
-        if (width == null || !insert.has(Detail.LEAST_TYRE) || !insert.has(Detail.MOST_TYRE)) {
-            return Fit.unknown(width == null ? "read the width marked on " + tyre : "find the tyre widths that " + insert + " is made for");
+        Fit size = same(insert, tyre, Detail.BEAD_SEAT);
+        if (width == null) {
+            return size.and(Fit.unknown("read the width marked on " + tyre));
         }
-        return same(insert, tyre, Detail.BEAD_SEAT)
-                .and(within(width, insert.number(Detail.LEAST_TYRE), insert.number(Detail.MOST_TYRE), "what the insert is made for"));
+        String find = "find the tyre widths that " + insert + " is made for";
+        return size.and(within(width, insert.number(Detail.LEAST_TYRE), insert.number(Detail.MOST_TYRE), "what the insert is made for"))
+                .and(known(insert, Detail.LEAST_TYRE, find)).and(known(insert, Detail.MOST_TYRE, find));
     }
 
     // Brakes
@@ -173,10 +175,11 @@ public final class Fitting {
 
     public static Fit rotorSize(Part rotor, Part holder) {
         Double diameter = rotor.number(Detail.DIAMETER);
-        if (diameter == null || !holder.has(Detail.MOST_ROTOR)) {
-            return Fit.unknown(diameter == null ? "measure " + rotor : "find the largest rotor that " + holder + " takes");
+        if (diameter == null) {
+            return Fit.unknown("measure " + rotor);
         }
-        return within(diameter, holder.number(Detail.LEAST_ROTOR), holder.number(Detail.MOST_ROTOR), "what " + holder + " takes");
+        Fit fit = within(diameter, holder.number(Detail.LEAST_ROTOR), holder.number(Detail.MOST_ROTOR), "what " + holder + " takes");
+        return fit.and(known(holder, Detail.MOST_ROTOR, "find the largest rotor that " + holder + " takes"));
     }
 
     public static Fit padsPermitted(Part pads, Part rotor) {
@@ -281,10 +284,12 @@ public final class Fitting {
 
     public static Fit chainline(Part crank, Part bike) {
         Double line = crank.number(Detail.CHAINLINE);
-        if (line == null || !bike.has(Detail.LEAST_CHAINLINE) || !bike.has(Detail.MOST_CHAINLINE)) {
-            return Fit.unknown(line == null ? "find the chainline of " + crank : "find the chainline that " + bike + " is made for");
+        if (line == null) {
+            return Fit.unknown("find the chainline of " + crank);
         }
-        return within(line, bike.number(Detail.LEAST_CHAINLINE), bike.number(Detail.MOST_CHAINLINE), "the frame's chainline");
+        String find = "find the chainline that " + bike + " is made for";
+        Fit fit = within(line, bike.number(Detail.LEAST_CHAINLINE), bike.number(Detail.MOST_CHAINLINE), "the frame's chainline");
+        return fit.and(known(bike, Detail.LEAST_CHAINLINE, find)).and(known(bike, Detail.MOST_CHAINLINE, find));
     }
 
     public static Fit bottomBracket(Part crank, Part bike) {
@@ -347,19 +352,21 @@ public final class Fitting {
 
     public static Fit forkTravel(Part fork, Part bike) {
         Double travel = fork.number(Detail.TRAVEL);
-        if (travel == null || !bike.has(Detail.MOST_FORK_TRAVEL)) {
-            return Fit.unknown(travel == null ? "find the travel of " + fork : "find the fork travel that " + bike + " permits");
+        if (travel == null) {
+            return Fit.unknown("find the travel of " + fork);
         }
-        return within(travel, bike.number(Detail.LEAST_FORK_TRAVEL), bike.number(Detail.MOST_FORK_TRAVEL), "the frame's range of travel");
+        Fit fit = within(travel, bike.number(Detail.LEAST_FORK_TRAVEL), bike.number(Detail.MOST_FORK_TRAVEL), "the frame's range of travel");
+        return fit.and(known(bike, Detail.MOST_FORK_TRAVEL, "find the fork travel that " + bike + " permits"));
     }
 
     /** The frame's range of fork lengths; within it, how the head angle changes. */
     public static Fit forkLength(Part fork, Part bike) {
         Double length = fork.number(Detail.LENGTH);
-        if (length == null || !bike.has(Detail.MOST_FORK_LENGTH)) {
-            return Fit.unknown(length == null ? "measure " + fork + " from axle to crown" : "find the fork length that " + bike + " permits");
+        if (length == null) {
+            return Fit.unknown("measure " + fork + " from axle to crown");
         }
-        Fit range = within(length, bike.number(Detail.LEAST_FORK_LENGTH), bike.number(Detail.MOST_FORK_LENGTH), "the frame's range of length");
+        Fit range = within(length, bike.number(Detail.LEAST_FORK_LENGTH), bike.number(Detail.MOST_FORK_LENGTH), "the frame's range of length")
+                .and(known(bike, Detail.MOST_FORK_LENGTH, "find the fork length that " + bike + " permits"));
         Double change = headAngleChange(fork, bike);
         if (!range.fits() || change == null || Math.abs(change) < 0.05) {
             return range;
@@ -575,6 +582,11 @@ public final class Fitting {
         }
         double apart = Math.abs(mine - theirs);
         return apart < SAME ? Fit.FITS : Fit.not(detail.written() + ": " + mm(mine) + " against " + mm(theirs));
+    }
+
+    /** A limit that has to be known beside what is held against it: what is broken already stays broken. */
+    private static Fit known(Part part, Detail limit, String find) {
+        return part.has(limit) ? Fit.FITS : Fit.unknown(find);
     }
 
     private static Fit within(double value, Double least, Double most, String what) {

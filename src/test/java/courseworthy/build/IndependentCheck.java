@@ -31,7 +31,10 @@ final class IndependentCheck {
         check.wheels();
         check.brakes();
         check.drivetrain();
+        check.chain();
         check.rest();
+        check.lengths();
+        check.order();
         check.loads(load);
         return check.wrong.toString();
     }
@@ -131,6 +134,139 @@ final class IndependentCheck {
         if (rings != null) {
             int[] teeth = rings.teeth(Detail.TEETH);
             need("ring size", teeth == null || !bike.has(Detail.LARGEST_RING) ? null : teeth[0] <= bike.number(Detail.LARGEST_RING), Place.CHAINRING);
+        }
+    }
+
+    /**
+     * An inch of chain is two links. Round the largest ring and sprocket go twice the longest stay, a quarter of the teeth of each (half a
+     * turn of each at half an inch a tooth), and an inch more for the pair that joins it (the common sizing rule, from memory).
+     */
+    private void chain() {
+        Part chain = build.get(Place.CHAIN);
+        Part cassette = build.get(Place.CASSETTE);
+        Part rings = build.get(Place.CHAINRING);
+        if (chain != null && cassette != null && rings != null) {
+            boolean still = bike.has(Detail.REAR_TRAVEL) && bike.number(Detail.REAR_TRAVEL) == 0;
+            boolean known = chain.has(Detail.LINKS) && cassette.has(Detail.SPROCKETS) && rings.has(Detail.TEETH) && bike.has(Detail.CHAINSTAY)
+                    && (still || bike.has(Detail.CHAIN_GROWTH));
+            Boolean enough = null;
+            if (known) {
+                double millimetres = 1000 * (bike.number(Detail.CHAINSTAY) + (bike.has(Detail.CHAIN_GROWTH) ? bike.number(Detail.CHAIN_GROWTH) : 0));
+                int[] cogs = cassette.teeth(Detail.SPROCKETS);
+                double halfInches = 4 * millimetres / 25.4 + (rings.teeth(Detail.TEETH)[0] + cogs[cogs.length - 1]) / 2.0 + 2;
+                int links = (int) Math.ceil(halfInches / 2 - 1e-7) * 2;
+                enough = chain.number(Detail.LINKS) >= links;
+            }
+            need("chain length", enough, Place.CHAIN, Place.CASSETTE, Place.CHAINRING);
+        }
+        between("chainline", Place.CRANK, Detail.CHAINLINE, bike.number(Detail.LEAST_CHAINLINE), bike.number(Detail.MOST_CHAINLINE));
+        for (Place place : List.of(Place.SHIFTER, Place.CHAIN)) {
+            Part part = build.get(place);
+            if (part != null && cassette != null) {
+                need("speeds", !part.has(Detail.SPEEDS) || !cassette.has(Detail.SPROCKETS) ? null
+                        : part.number(Detail.SPEEDS) == cassette.teeth(Detail.SPROCKETS).length, place, Place.CASSETTE);
+            }
+        }
+    }
+
+    /** Valve, seatpost and steerer: what must stand out, stay inside, and reach through. */
+    private void lengths() {
+        for (Place place : List.of(Place.FRONT_WHEEL, Place.REAR_WHEEL)) {
+            Part wheel = build.get(place);
+            if (wheel != null) {
+                need("valve", !wheel.has(Detail.VALVE_LENGTH) || !wheel.has(Detail.RIM_DEPTH) ? null
+                        : mm(wheel, Detail.VALVE_LENGTH) >= mm(wheel, Detail.RIM_DEPTH) + 15, place);
+            }
+        }
+        Part post = build.get(Place.SEATPOST);
+        Part saddle = build.get(Place.SADDLE);
+        if (post != null && saddle != null) {
+            boolean known = post.has(Detail.LENGTH) && post.has(Detail.LEAST_INSERTION) && saddle.has(Detail.HEIGHT)
+                    && bike.has(Detail.SADDLE_HEIGHT) && bike.has(Detail.SEAT_TUBE);
+            Boolean inside = null;
+            if (known) {
+                long out = mm(bike, Detail.SADDLE_HEIGHT) - mm(bike, Detail.SEAT_TUBE) - mm(saddle, Detail.HEIGHT);
+                long in = mm(post, Detail.LENGTH) - out;
+                boolean least = in >= mm(post, Detail.LEAST_INSERTION)
+                        && (!bike.has(Detail.LEAST_POST_INSERTION) || in >= mm(bike, Detail.LEAST_POST_INSERTION));
+                inside = !least ? Boolean.FALSE : bike.has(Detail.MOST_POST_INSERTION) ? in <= mm(bike, Detail.MOST_POST_INSERTION) : null;
+            }
+            need("post insertion", inside, Place.SEATPOST, Place.SADDLE);
+        }
+        Part fork = build.get(Place.FORK);
+        Part stem = build.get(Place.STEM);
+        Part spacers = build.get(Place.SPACERS);
+        if (fork != null && stem != null) {
+            boolean known = fork.has(Detail.STEERER_LENGTH) && stem.has(Detail.CLAMP_HEIGHT) && bike.has(Detail.HEAD_TUBE)
+                    && (spacers == null || spacers.has(Detail.HEIGHT));
+            Boolean reaches = null;
+            if (known) {
+                long needed = mm(bike, Detail.HEAD_TUBE) + mm(stem, Detail.CLAMP_HEIGHT) + (spacers == null ? 0 : mm(spacers, Detail.HEIGHT));
+                reaches = mm(fork, Detail.STEERER_LENGTH) >= needed && mm(fork, Detail.STEERER_LENGTH) <= needed + 40;
+            }
+            if (spacers != null && spacers.has(Detail.HEIGHT) && fork.has(Detail.MOST_SPACERS)) {
+                need("spacers", mm(spacers, Detail.HEIGHT) <= mm(fork, Detail.MOST_SPACERS), Place.FORK, Place.STEM, Place.SPACERS);
+            }
+            if (stem.has(Detail.STEM_LENGTH)) {
+                need("stem length", !(bike.has(Detail.LEAST_STEM) && mm(stem, Detail.STEM_LENGTH) < mm(bike, Detail.LEAST_STEM)
+                        || bike.has(Detail.MOST_STEM) && mm(stem, Detail.STEM_LENGTH) > mm(bike, Detail.MOST_STEM)), Place.STEM);
+            }
+            if (spacers == null) {
+                need("steerer", reaches, Place.FORK, Place.STEM);
+            } else {
+                need("steerer", reaches, Place.FORK, Place.STEM, Place.SPACERS);
+            }
+        }
+    }
+
+    /** Front never narrower nor smaller than rear, travels together, and the lower ends of what a frame takes. */
+    private void order() {
+        Part front = build.get(Place.FRONT_TYRE);
+        Part rear = build.get(Place.REAR_TYRE);
+        if (front != null && rear != null && width(front) != null && width(rear) != null) {
+            need("tyre order", width(front) >= width(rear), Place.FRONT_TYRE, Place.REAR_TYRE);
+        }
+        Part large = build.get(Place.FRONT_ROTOR);
+        Part small = build.get(Place.REAR_ROTOR);
+        if (large != null && small != null && large.has(Detail.DIAMETER) && small.has(Detail.DIAMETER)) {
+            need("rotor order", mm(large, Detail.DIAMETER) >= mm(small, Detail.DIAMETER), Place.FRONT_ROTOR, Place.REAR_ROTOR);
+        }
+        Part fork = build.get(Place.FORK);
+        if (fork != null && large != null && large.has(Detail.DIAMETER)) {
+            need("front rotor", !fork.has(Detail.MOST_ROTOR) ? null : mm(large, Detail.DIAMETER) <= mm(fork, Detail.MOST_ROTOR)
+                    && (!fork.has(Detail.LEAST_ROTOR) || mm(large, Detail.DIAMETER) >= mm(fork, Detail.LEAST_ROTOR)), Place.FORK, Place.FRONT_ROTOR);
+        }
+        if (fork != null && fork.has(Detail.TRAVEL) && bike.has(Detail.REAR_TRAVEL) && mm(fork, Detail.TRAVEL) > 0 && mm(bike, Detail.REAR_TRAVEL) > 0) {
+            need("travel", Math.abs(mm(fork, Detail.TRAVEL) - mm(bike, Detail.REAR_TRAVEL)) <= 20, Place.FORK);
+        }
+        if (fork != null && fork.has(Detail.TRAVEL) && bike.has(Detail.LEAST_FORK_TRAVEL)) {
+            need("fork travel", mm(fork, Detail.TRAVEL) >= mm(bike, Detail.LEAST_FORK_TRAVEL), Place.FORK);
+        }
+        if (fork != null && fork.has(Detail.LENGTH) && bike.has(Detail.LEAST_FORK_LENGTH)) {
+            need("fork length", mm(fork, Detail.LENGTH) >= mm(bike, Detail.LEAST_FORK_LENGTH), Place.FORK);
+        }
+        Part rings = build.get(Place.CHAINRING);
+        if (rings != null && rings.has(Detail.TEETH)) {
+            int[] teeth = rings.teeth(Detail.TEETH);
+            need("ring size", !bike.has(Detail.SMALLEST_RING) || teeth[teeth.length - 1] >= bike.number(Detail.SMALLEST_RING), Place.CHAINRING);
+            need("two rings", teeth.length == 1 ? Boolean.TRUE : bike.yes(Detail.TWO_RINGS), Place.CHAINRING);
+        }
+    }
+
+    private static Long width(Part tyre) {
+        return tyre.has(Detail.MEASURED_WIDTH) ? Long.valueOf(mm(tyre, Detail.MEASURED_WIDTH)) : tyre.has(Detail.WIDTH) ? mm(tyre, Detail.WIDTH) : null;
+    }
+
+    private static long mm(Part part, Detail detail) {
+        return Math.round(part.number(detail) * 1000);
+    }
+
+    private void between(String what, Place place, Detail detail, Double least, Double most) {
+        Part part = build.get(place);
+        if (part != null) {
+            boolean under = part.has(detail) && least != null && part.number(detail) < least - 1e-7;
+            boolean over = part.has(detail) && most != null && part.number(detail) > most + 1e-7;
+            need(what, under || over ? Boolean.FALSE : part.has(detail) && least != null && most != null ? Boolean.TRUE : null, place);
         }
     }
 
