@@ -31,6 +31,7 @@ final class BuildMarkdown {
             swaps.add(BuildWords.total(build));
         }
         list(page, "To change, in this order", swaps);
+        list(page, build.position() == null ? "" : "Position, as on " + build.position().from().bike(), PositionWords.inBrief(build.position()));
         list(page, "Missing elsewhere", build.lacking());
         list(page, "Worn", build.wear());
         List<String> notMet = new ArrayList<>();

@@ -221,6 +221,32 @@ final class PositionWords {
         return "The post, " + saddle.post() + why + saddle.fit().words() + "." + (names.isEmpty() ? "" : " Would do: " + String.join(", ", names) + ".");
     }
 
+    /** In a line or two; empty where there is nothing to carry over. */
+    static List<String> inBrief(Carried carried) {
+        List<String> out = new ArrayList<>();
+        if (carried == null) {
+            return out;
+        }
+        out.add(bar(carried));
+        out.add("Saddle: " + lowered(height(carried, carried.saddle())) + " " + setback(carried, carried.saddle())
+                + " To be tried in training first; the position command tells the rest.");
+        return out;
+    }
+
+    private static String bar(Carried carried) {
+        Choice closest = carried.closest();
+        if (carried.otherBar()) {
+            return "Bar: a " + carried.now().barShape() + " one is held elsewhere than a " + carried.from().barShape()
+                    + " one, so its place is not carried over.";
+        }
+        return closest == null ? closest(carried).get(0)
+                : sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest) + "; it leaves " + leaves(closest));
+    }
+
+    private static String lowered(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + sentence.substring(1);
+    }
+
     static String sentence(String words) {
         return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
     }

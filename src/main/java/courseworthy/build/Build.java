@@ -21,9 +21,11 @@ import java.util.List;
  * @param pressures  what to start from with the tyres of the build, in sentences
  * @param wear       what is worn or is growing old
  * @param lacking    what other bikes lack once parts are taken from them
+ * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking) {
+        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
+        Carried position) {
 
     public Build {
         parts = List.copyOf(parts);

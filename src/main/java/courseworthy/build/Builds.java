@@ -95,7 +95,8 @@ public final class Builds {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of());
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
+                null);
     }
 
     private Build built(Part bike, Map<Place, Part> chosen, FitRules rules) {
@@ -110,7 +111,16 @@ public final class Builds {
         }
         List<Swap> swaps = swaps(bike, parts);
         return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, notMet(bike, parts),
-                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps));
+                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps), position(bike, parts));
+    }
+
+    private Carried position(Part bike, Map<Place, Part> parts) {
+        for (Part each : workshop.bikes()) {
+            if (Boolean.TRUE.equals(each.yes(Detail.TRAINED_ON)) && each != bike) {
+                return Carrying.of(workshop, each, bike, parts, load);
+            }
+        }
+        return null;
     }
 
     /** Sealant stays in its tyre's wheel, a power meter on its crank, a bag where it is. */

@@ -73,6 +73,11 @@ public record Carried(Position from, Position now, List<Choice> choices, Choice 
         }
     }
 
+    /** Whether the bars are known to be of different shapes, so that the hands lie elsewhere on them. */
+    public boolean otherBar() {
+        return from.barShape() != null && now.barShape() != null && !from.barShape().equals(now.barShape());
+    }
+
     /** The closest that is known to fit; null where none is. */
     public Choice closest() {
         return choices.isEmpty() ? null : choices.get(0);

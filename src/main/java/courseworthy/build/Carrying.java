@@ -37,16 +37,21 @@ public final class Carrying {
     private final Position to;
     private final Load load;
 
-    private Carrying(Workshop workshop, Part from, Part to, Load load) {
+    private Carrying(Workshop workshop, Part from, Part to, Map<Place, Part> parts, Load load) {
         this.workshop = workshop;
         this.from = Position.of(workshop, from);
-        this.to = Position.of(workshop, to);
+        this.to = Position.of(to, parts);
         this.load = load;
     }
 
     /** @param load what is known of the rider's mass, against what is marked on stems and posts */
     public static Carried of(Workshop workshop, Part from, Part to, Load load) {
-        return new Carrying(workshop, from, to, load).carried();
+        return of(workshop, from, to, workshop.mounted(to), load);
+    }
+
+    /** @param parts what is to stand on the bike that takes it over */
+    static Carried of(Workshop workshop, Part from, Part to, Map<Place, Part> parts, Load load) {
+        return new Carrying(workshop, from, to, parts, load).carried();
     }
 
     private Carried carried() {

@@ -35,6 +35,11 @@ public final class Position {
         return new Position(bike, workshop.mounted(bike));
     }
 
+    /** The position on a bike with other parts than those it stands with. */
+    static Position of(Part bike, Map<Place, Part> parts) {
+        return new Position(bike, parts);
+    }
+
     /**
      * How far the fork turns the bike from the position its geometry is stated for, degrees, front up positive. A longer fork turns it
      * about the rear axle; what is measured from the bottom bracket turns by the same angle about the bottom bracket.

@@ -48,6 +48,16 @@ class ExampleBuildTest {
         assertThat(build.get("in_the_way")).isEmpty();
     }
 
+    /** The race bike takes over where the rider sits on the bike that is trained on. */
+    @Test
+    void thePositionComesAlong() throws IOException {
+        assertThat(build().get("position")).extracting(JsonNode::asText).containsExactly(
+                "Take race stem 70, the other way up (70 mm at 6 deg), with 15 mm of race spacers and 15 mm of loose spacers under it; it leaves the "
+                        + "hands 11 mm too low and 1 mm too far back.",
+                "Saddle: height 750 mm, as it is. Tip 38 mm behind the bottom bracket: 2 mm farther forward than now. To be tried in training "
+                        + "first; the position command tells the rest.");
+    }
+
     /** What the JSON says stands in the text and in the Markdown too. */
     @Test
     void theThreeAgree() throws IOException {
