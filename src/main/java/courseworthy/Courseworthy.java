@@ -240,6 +240,21 @@ public final class Courseworthy {
                 + "sheet.yaml --workshop " + in + "workshop.yaml\n";
     }
 
+    /**
+     * Writes a sheet of advice to begin with, and its cases.
+     *
+     * @return what to do next
+     */
+    public String startSheet(String typed) {
+        Faults faults = new Faults();
+        Path sheet = new Inputs(home, faults).path(typed);
+        faults.throwIfAny();
+        StarterSheet.write(sheet, typed);
+        return "Wrote " + typed + " and " + StarterSheet.casesOf(typed) + "\nThey work as they are; change what is yours, then:\n\n"
+                + "    courseworthy sheet check " + typed + "\n    courseworthy sheet test " + typed + "\n    courseworthy brief COURSE --sheet "
+                + typed + "\n";
+    }
+
     /** Looks over a coach's sheet; what cannot be used is thrown, what is to be looked at is returned. */
     public String sheetCheck(String file, Format format, boolean colours) {
         SheetLook look = SheetLook.at(home, file, this::stopOrWarn);

@@ -23,7 +23,7 @@ public record Wanted(Place place, List<String> keys, int rules) {
         GROUND("ground", "surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots", "sand", "mud when wet",
                 "water crossings", "drop height", "turns per km"),
         CLIMBING("climbing", "rise", "drop", "a track", "start height"),
-        RIDER("rider", "mass", "height", "kit", "power", "skill", "climbing cadence", "highest cadence", "races a year", "plug stop", "tube stop", "lost group", "sweat rate",
+        RIDER("rider", "name", "tags", "mass", "height", "kit", "power", "skill", "climbing cadence", "highest cadence", "races a year", "plug stop", "tube stop", "lost group", "sweat rate",
                 "bar width"),
         EVENT("event", "role", "date", "start", "utc offset", "laps", "aim", "cut-off", "group share", "forecast", "support", "rules"),
         BIKE("bike", "kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking", "tyre clearance", "tubeless",
@@ -90,6 +90,9 @@ public record Wanted(Place place, List<String> keys, int rules) {
             case "hour power", "power per kg" -> rider("power");
             case "skill", "climbing cadence", "highest cadence", "races a year", "plug stop", "tube stop", "lost group" -> rider(measure);
             case "used bar width" -> rider("bar width");
+            case "rider" -> rider("name");
+            case "rider tag" -> rider("tags");
+            case "date" -> event(measure);
             case "dark hours", "daylight to spare" -> event("date", "start", "utc offset");
             case "support gap", "support gap hours", "bag on the course" -> event("support");
             case "water over the hottest gap" -> event("support", "forecast");

@@ -86,7 +86,7 @@ public final class Calling {
                 values.put(one.getKey(), one.getValue());
             }
         }
-        return new Demands(values, given.stretches(), given.assumed(), given.estimated());
+        return new Demands(values, given.stretches(), given.assumed(), given.estimated(), given.occasion());
     }
 
     private void hear(Rules.Firing firing, int layer) {

@@ -230,7 +230,7 @@ final class Trial {
         private Demands without(Measure measure) {
             Map<Measure, Value> left = new HashMap<>(now.values());
             left.remove(measure);
-            return new Demands(left, now.stretches(), now.assumed());
+            return new Demands(left, now.stretches(), now.assumed(), now.estimated(), now.occasion());
         }
     }
 

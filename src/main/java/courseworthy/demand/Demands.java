@@ -12,6 +12,7 @@ public final class Demands {
     private final List<StretchFacts> stretches;
     private final List<Assumed> assumed;
     private final Estimated estimated;
+    private final Occasion occasion;
 
     /**
      * Something that was not written and was therefore assumed.
@@ -28,10 +29,16 @@ public final class Demands {
 
     /** @param estimated what lies behind the measures, null where they were not surveyed */
     public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated) {
+        this(values, stretches, assumed, estimated, Occasion.UNKNOWN);
+    }
+
+    /** @param occasion whose day it is, and which */
+    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion) {
         this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
         this.stretches = List.copyOf(stretches);
         this.assumed = List.copyOf(assumed);
         this.estimated = estimated;
+        this.occasion = occasion;
     }
 
     /** The value with its range, or null where unknown. */
@@ -62,11 +69,16 @@ public final class Demands {
         return estimated;
     }
 
+    /** Whose day it is, and which. */
+    public Occasion occasion() {
+        return occasion;
+    }
+
     /** These demands with some measures changed or added. */
     public Demands with(Map<Measure, Value> changes) {
         Map<Measure, Value> all = new EnumMap<>(Measure.class);
         all.putAll(values);
         all.putAll(changes);
-        return new Demands(all, stretches, assumed, estimated);
+        return new Demands(all, stretches, assumed, estimated, occasion);
     }
 }

@@ -78,8 +78,8 @@ final class Ledger {
         return values.get(measure);
     }
 
-    Demands demands(List<StretchFacts> stretches, Estimated estimated) {
-        return new Demands(values, stretches, assumed, estimated);
+    Demands demands(List<StretchFacts> stretches, Estimated estimated, Occasion occasion) {
+        return new Demands(values, stretches, assumed, estimated, occasion);
     }
 
     private static int position(Measure measure, String word) {

@@ -66,7 +66,11 @@ public final class Survey {
         bikeAtHand();
         rules();
         return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
-                new OnTheDay(on, estimate, weather, support, climbs)));
+                new OnTheDay(on, estimate, weather, support, climbs)), occasion());
+    }
+
+    private Occasion occasion() {
+        return new Occasion(on.rider == Rider.UNKNOWN ? null : on.rider.name(), on.rider.tags(), on.event.date());
     }
 
     private void extent() {

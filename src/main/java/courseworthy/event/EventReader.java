@@ -70,6 +70,11 @@ public final class EventReader {
         return tree == null ? null : new EventReader(shown, tree, faults).event();
     }
 
+    /** Reads what would stand in an event's file from a block of another one. */
+    public static Event read(Node.Mapping block, String shown, Faults faults) {
+        return new EventReader(shown, block, faults).event();
+    }
+
     private Event event() {
         String name = fields.name();
         String role = fields.word("role", ROLES);

@@ -21,10 +21,11 @@ import java.util.List;
  * @param bike             the bike at hand
  * @param constraints      advice rows of the rider's own, as written; may be null
  * @param stops            what stops cost
+ * @param tags             what the rider belongs to, in the coach's words
  */
 public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints, StopCosts stops) {
+        Node constraints, StopCosts stops, List<String> tags) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
@@ -35,13 +36,14 @@ public record Rider(String name, String file, Double mass, Double height, Double
 
     public Rider {
         efforts = List.copyOf(efforts);
+        tags = List.copyOf(tags);
     }
 
     /** A rider of whom nothing is known of what stops cost. */
     public Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill, Double climbingCadence,
             Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike, Node constraints) {
         this(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
-                StopCosts.UNKNOWN);
+                StopCosts.UNKNOWN, List.of());
     }
 
     /**

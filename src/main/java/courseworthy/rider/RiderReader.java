@@ -16,7 +16,7 @@ public final class RiderReader {
 
     /** The keys of a rider's file. */
     public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
-            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "bike", "constraints");
+            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "tags", "bike", "constraints");
 
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
@@ -47,6 +47,11 @@ public final class RiderReader {
         return tree == null ? null : new RiderReader(shown, tree, faults).rider();
     }
 
+    /** Reads what would stand in a rider's file from a block of another one. */
+    public static Rider read(Node.Mapping block, String shown, Faults faults) {
+        return new RiderReader(shown, block, faults).rider();
+    }
+
     private Rider rider() {
         String name = fields.name();
         Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
@@ -60,9 +65,12 @@ public final class RiderReader {
             fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
         }
         Rider.StopCosts stops = stops();
-        Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, fields.whole("races a year", 0, 200),
-                value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L"),
-                value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm"), bike(), constraints(), stops);
+        Integer races = fields.whole("races a year", 0, 200);
+        Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
+        Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
+        List<String> tags = fields.texts("tags");
+        Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, races, sweat, bar, bike(), constraints(), stops,
+                tags);
         fields.done();
         return rider;
     }

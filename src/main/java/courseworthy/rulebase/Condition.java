@@ -280,6 +280,51 @@ public sealed interface Condition {
         }
     }
 
+    /** A test of whose day it is, or which. */
+    record OnOccasion(OccasionTest test, String written) implements Condition {
+
+        @Override
+        public Truth on(Stage stage) {
+            return test.on(stage.demands().occasion());
+        }
+
+        @Override
+        public String canonical() {
+            return test.canonical();
+        }
+
+        @Override
+        public int layer() {
+            return 0;
+        }
+
+        @Override
+        public Condition map(Change change) {
+            return this;
+        }
+
+        @Override
+        public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
+            Truth now = on(stage);
+            if (now != Truth.UNKNOWN) {
+                out.add(new Ground(test.key(), test.found(stage.demands().occasion()), null, "", written, now == Truth.TRUE, false));
+            }
+        }
+
+        @Override
+        public void wanting(Stage stage, Set<String> out) {
+            if (on(stage) == Truth.UNKNOWN) {
+                out.add(test.key());
+            }
+        }
+
+        @Override
+        public boolean could(Stage stage, boolean truth) {
+            Truth now = on(stage);
+            return now == Truth.UNKNOWN || now == Truth.of(truth);
+        }
+    }
+
     /** A group of conditions. */
     sealed interface OfParts extends Condition {
 

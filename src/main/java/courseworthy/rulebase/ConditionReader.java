@@ -14,7 +14,7 @@ import java.util.List;
 final class ConditionReader {
 
     private static final List<String> SPECIAL =
-            List.of("decided", "any stretch", "no stretch", "share of course", "any of", "none of");
+            List.of("decided", "any stretch", "no stretch", "share of course", "rider", "rider tag", "date", "any of", "none of");
 
     /** Something a condition tests that is known only after a layer. */
     record Needs(String key, String what, int layer, int line) {
@@ -57,9 +57,17 @@ final class ConditionReader {
             case "any stretch" -> stretches(key.text(), true, value, out);
             case "no stretch" -> stretches(key.text(), false, value, out);
             case "share of course" -> share(value, out);
+            case "rider", "rider tag", "date" -> occasion(key.text(), value, out);
             case "any of" -> out.add(new Condition.AnyOf(sets(key.text(), value)));
             case "none of" -> out.add(new Condition.NoneOf(sets(key.text(), value)));
             default -> measure(key, value, out);
+        }
+    }
+
+    private void occasion(String key, Node value, List<Condition> out) {
+        OccasionTest test = new OccasionReader(file, faults).test(key, value);
+        if (test != null) {
+            out.add(new Condition.OnOccasion(test, TestReader.written(value)));
         }
     }
 

@@ -44,6 +44,8 @@ public record Examined(int depth, String what, String value, String asked, Truth
             out.add(stretches(stretches, stage, depth));
         } else if (condition instanceof Condition.Share share) {
             out.add(share(share, stage, depth));
+        } else if (condition instanceof Condition.OnOccasion one) {
+            out.add(new Examined(depth, one.test().key(), one.test().found(stage.demands().occasion()), one.written(), one.on(stage), ""));
         } else if (condition instanceof Condition.AllOf all) {
             group("all of", all, all.parts(), stage, depth, out);
         } else if (condition instanceof Condition.AnyOf any) {

@@ -96,9 +96,22 @@ final class SheetSchema {
                 .key("any stretch", about("Some run of stretches is so", Shape.oneOrMore(Shape.reference(STRETCHES))))
                 .key("no stretch", about("No run of stretches is so", Shape.oneOrMore(Shape.reference(STRETCHES))))
                 .key("share of course", about("So much of the course, by length, is so", Shape.oneOrMore(share())))
+                .key("rider", about("Names of riders", names()))
+                .key("rider tag", about("Tags of riders", names()))
+                .key("date", about("A day, or between two; every year where no year is written", Shape.pattern(dates())))
                 .key("any of", about("At least one of these sets holds", Shape.oneOrMore(Shape.reference(CONDITIONS))))
                 .key("none of", about("None of these sets holds", Shape.oneOrMore(Shape.reference(CONDITIONS))))
                 .also("minProperties", 1).shape();
+    }
+
+    private static Map<String, Object> names() {
+        return Shape.oneOrMore(Shape.text());
+    }
+
+    private static String dates() {
+        String day = "[0-9]{2}-[0-9]{2}";
+        String ofAYear = "[0-9]{4}-" + day;
+        return ofAYear + "|between " + ofAYear + " and " + ofAYear + "|between " + day + " and " + day;
     }
 
     private static Map<String, Object> decided() {

@@ -113,8 +113,9 @@ class SheetCommandTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("mine.yaml:5: ", "fork travl", "Did you mean \"fork travel\"?");
         assertThat(Ran.of("sheet", "chek", file)).isEqualTo(new Ran(2, "", """
-                ACTION: found "chek", expected check
+                courseworthy sheet: no command 'chek'
                     Did you mean "check"?
+                    'courseworthy sheet --help' lists what there is.
                 """));
     }
 }

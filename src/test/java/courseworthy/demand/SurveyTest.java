@@ -43,7 +43,7 @@ class SurveyTest {
 
     private static Rider rider() {
         return new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, null, 0.42, Bike.UNKNOWN, null,
-                new Rider.StopCosts(120.0, 400.0, 300.0));
+                new Rider.StopCosts(120.0, 400.0, 300.0), List.of());
     }
 
     private static Event event() {

@@ -158,7 +158,7 @@ class SheetReaderTest {
                 """)).containsExactly(
                 "s.yaml:4: because: found no such key, expected the reason, in one sentence\n    Add a line \"because: ...\".",
                 "s.yaml:6: rouhgness: found an unknown measure, expected a measure, or one of: decided, any stretch, no stretch, "
-                        + "share of course, any of, none of\n    Did you mean \"roughness\"?",
+                        + "share of course, rider, rider tag, date, any of, none of\n    Did you mean \"roughness\"?",
                 "s.yaml:7: descent per km: found \"18\", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or "
                         + "2.25 in\n    Add the unit, one of: km, mi, m, ft, cm, mm, in.",
                 "s.yaml:8: hours: found \"4 parsec\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",

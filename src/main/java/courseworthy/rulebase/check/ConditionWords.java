@@ -23,6 +23,9 @@ final class ConditionWords {
         if (condition instanceof Condition.Share share) {
             return "share of course (" + set(share.where()) + "): " + share.written();
         }
+        if (condition instanceof Condition.OnOccasion one) {
+            return one.test().key() + ": " + one.written();
+        }
         if (condition instanceof Condition.AnyOf any) {
             return "any of [" + joined(any.parts(), "; ") + "]";
         }

@@ -67,6 +67,10 @@ final class Region {
                 Thing thing = things.of(share);
                 return Region.of(thing, asked(share.test(), thing, truth));
             }
+            if (condition instanceof Condition.OnOccasion one) {
+                long value = truth ? 1 : 0;
+                return Region.of(things.of(one), Values.of(value, value));
+            }
             if (condition instanceof Condition.AllOf all) {
                 return truth ? all(all.parts(), true) : any(all.parts(), false);
             }

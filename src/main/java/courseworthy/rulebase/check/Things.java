@@ -44,6 +44,13 @@ final class Things {
                 : add(key, "share of course: " + written(share.where()), Subject.SHARE, open(0, 100), share.where());
     }
 
+    /** Names, tags and dates that are asked for in other words are other things. */
+    Thing of(Condition.OnOccasion one) {
+        String key = "occasion: " + one.test().canonical();
+        Thing known = met.get(key);
+        return known != null ? known : add(key, one.test().key() + " " + one.written(), null, YES_NO, one.test());
+    }
+
     private Thing add(String key, String name, Subject scale, Values all, Object asked) {
         Thing thing = new Thing(met.size(), name, scale, all, asked);
         met.put(key, thing);

@@ -11,5 +11,5 @@ import courseworthy.claim.Where;
  * @param facts    what is known
  * @param where    where it is written
  */
-record Case(String rule, String sentence, boolean fires, CaseFacts facts, Where where) {
+public record Case(String rule, String sentence, boolean fires, Situation facts, Where where) {
 }

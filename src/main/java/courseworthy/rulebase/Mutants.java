@@ -5,6 +5,7 @@ import courseworthy.rulebase.Condition.AnyOf;
 import courseworthy.rulebase.Condition.Decided;
 import courseworthy.rulebase.Condition.Measured;
 import courseworthy.rulebase.Condition.NoneOf;
+import courseworthy.rulebase.Condition.OnOccasion;
 import courseworthy.rulebase.Condition.Share;
 import courseworthy.rulebase.Condition.Stretches;
 import java.util.ArrayList;
@@ -127,6 +128,10 @@ final class Mutants {
             set(stretches.set(), set -> around.apply(new Stretches(stretches.any(), set)));
         } else if (condition instanceof Share share) {
             set(share.where(), set -> around.apply(new Share(set, share.test(), share.written())));
+        } else if (condition instanceof OnOccasion one) {
+            for (OccasionTest.Wrong wrong : one.test().wrong()) {
+                out.add(new Mutant(wrong.what(), wrong.lacking(), around.apply(new OnOccasion(wrong.test(), one.written()))));
+            }
         }
     }
 
@@ -170,6 +175,8 @@ final class Mutants {
             return (stretches.any() ? "any stretch " : "no stretch ") + stretches.set().written();
         } else if (condition instanceof Share share) {
             return "share of course " + share.where().written() + " is " + share.written();
+        } else if (condition instanceof OnOccasion one) {
+            return one.test().key() + " " + one.written();
         } else if (condition instanceof AllOf all) {
             return String.join(" and ", all.parts().stream().map(Mutants::text).toList());
         } else if (condition instanceof AnyOf any) {

@@ -1,0 +1,37 @@
+package courseworthy.rulebase;
+
+import courseworthy.claim.Where;
+import java.util.List;
+
+/**
+ * A sheet held against its cases.
+ *
+ * @param rows    how many rows it has
+ * @param cases   how many cases there are
+ * @param failed  those that did not come out as expected, in the order written
+ * @param missing what no case touches, in the order of the rows; null where it was not asked for
+ */
+public record Tried(int rows, int cases, List<Failed> failed, List<Missing> missing) {
+
+    /**
+     * A case that did not come out as expected.
+     *
+     * @param where       where it is written
+     * @param rule        the rule it is a case of; empty for a whole day
+     * @param sentence    what is the case
+     * @param differences what is otherwise, each in one line
+     */
+    public record Failed(Where where, String rule, String sentence, List<String> differences) {
+    }
+
+    /**
+     * Something of a row that no case touches.
+     *
+     * @param where   where the row stands
+     * @param rule    its qualified id
+     * @param what    what is not touched
+     * @param lacking the case that would
+     */
+    public record Missing(Where where, String rule, String what, String lacking) {
+    }
+}

@@ -1,0 +1,83 @@
+package courseworthy.rulebase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.demand.Demands;
+import courseworthy.demand.Occasion;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Conditions on whose day it is, and which: by the calendar. */
+class OccasionTestTest {
+
+    private static Truth on(String conditions, Occasion occasion) {
+        Faults faults = new Faults();
+        Condition condition = new ConditionReader("s.yaml", faults).read("when", Yaml.read(conditions.getBytes(java.nio.charset.StandardCharsets.UTF_8), "s.yaml", faults));
+        assertThat(faults.faults()).isEmpty();
+        return condition.on(new Stage(0, new Demands(Map.of(), List.of(), List.of(), null, occasion), Map.of()));
+    }
+
+    private static Occasion day(String date) {
+        return new Occasion("Kim", List.of(), LocalDate.parse(date));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-05-09, 2026-05-08, FALSE", "2026-05-09, 2026-05-09, TRUE", "2026-05-09, 2027-05-09, FALSE",
+        "between 2026-11-01 and 2027-02-28, 2026-10-31, FALSE", "between 2026-11-01 and 2027-02-28, 2026-11-01, TRUE",
+        "between 2026-11-01 and 2027-02-28, 2027-02-28, TRUE", "between 2026-11-01 and 2027-02-28, 2027-03-01, FALSE",
+        "between 11-01 and 02-28, 2030-12-31, TRUE", "between 11-01 and 02-28, 2031-01-01, TRUE", "between 11-01 and 02-28, 2031-02-28, TRUE",
+        "between 11-01 and 02-28, 2032-02-29, FALSE", "between 11-01 and 02-29, 2032-02-29, TRUE", "between 11-01 and 02-28, 2030-10-31, FALSE",
+        "between 04-01 and 04-30, 2030-04-30, TRUE", "between 04-01 and 04-30, 2030-05-01, FALSE", "between 04-01 and 04-30, 2030-03-31, FALSE"
+    })
+    void dates(String test, String date, Truth truth) {
+        assertThat(on("date: " + test, day(date))).isEqualTo(truth);
+    }
+
+    @Test
+    void aRiderIsMeantByNameOrByTag() {
+        Occasion robin = new Occasion("Robin", List.of("First season", "juniors"), null);
+        assertThat(on("rider: one of [kim, ROBIN]", robin)).isEqualTo(Truth.TRUE);
+        assertThat(on("rider: Rob", robin)).isEqualTo(Truth.FALSE);
+        assertThat(on("rider: Robin", Occasion.UNKNOWN)).isEqualTo(Truth.UNKNOWN);
+        assertThat(on("rider tag: [masters, Juniors]", robin)).isEqualTo(Truth.TRUE);
+        assertThat(on("rider tag: masters", robin)).isEqualTo(Truth.FALSE);
+        assertThat(on("rider tag: masters", new Occasion("", List.of(), null))).isEqualTo(Truth.FALSE);
+        assertThat(on("rider tag: masters", Occasion.UNKNOWN)).isEqualTo(Truth.UNKNOWN);
+        assertThat(on("date: 2026-05-09", robin)).isEqualTo(Truth.UNKNOWN);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "date: 2026-02-29; \"2026-02-29\"", "date: between 11-01 and 2026-02-28; \"between 11-01 and 2026-02-28\"", "date: 11-01; \"11-01\"",
+        "date: over 2026-05-09; \"over 2026-05-09\""
+    })
+    void aDayThatIsNoneIsSaid(String condition, String found) {
+        assertThat(faults(condition)).containsExactly("s.yaml:1: date: found " + found + ", expected a day such as 2026-05-09, between 2026-11-01 "
+                + "and 2027-02-28, or every year between 11-01 and 02-28");
+    }
+
+    @Test
+    void slipsAreSaid() {
+        assertThat(faults("date: between 2026-05-09 and 2026-05-08"))
+                .containsExactly("s.yaml:1: date: found \"between 2026-05-09 and 2026-05-08\", expected the earlier day first");
+        assertThat(faults("rider: [Kim, kim]")).containsExactly("s.yaml:1: rider: found \"kim\" a second time, expected each name once");
+        assertThat(faults("rider tag: one of [a,]")).containsExactly("s.yaml:1: rider tag: found an empty name, expected a name or one of [a, b]");
+        assertThat(faults("rider: {name: Kim}")).hasSize(1);
+    }
+
+    private static List<String> faults(String condition) {
+        Faults faults = new Faults();
+        Node node = Yaml.read(condition.getBytes(java.nio.charset.StandardCharsets.UTF_8), "s.yaml", faults);
+        new ConditionReader("s.yaml", faults).read("when", node);
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+}
