@@ -47,6 +47,7 @@ import courseworthy.rulebase.FitRules;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.worth.DayPlan;
 import courseworthy.worth.GearChoice;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Sensitivity;
@@ -308,6 +309,7 @@ public final class Courseworthy {
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
         if (ahead && sensitivity != null) {
             sensitivity.ahead(Worths.mayUseExtensions(demands), Worths.inCompany(demands));
+            DayPlan.ahead(demands);
         }
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);

@@ -6,7 +6,9 @@ import courseworthy.course.Stretch;
 import courseworthy.ride.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The steepest gradient sustained over a distance. From a measured line it is found by sliding a window over it, never across a break. A
@@ -38,6 +40,7 @@ final class Steepness {
 
     private final Line line;
     private final List<Stretch> stretches;
+    private final Map<Double, List<Steepest>> slid = new HashMap<>();
 
     Steepness(Course course) {
         line = course.line();
@@ -91,13 +94,21 @@ final class Steepness {
         if (line == null) {
             return List.of();
         }
-        List<Steepest> places = line.measured() ? slid(window) : drawn(window);
-        return places.isEmpty() ? slid(window) : places;
+        List<Steepest> places = line.measured() ? sustained(window) : drawn(window);
+        return places.isEmpty() ? sustained(window) : places;
     }
 
     /** The steepest place of each stretch and each tenth of the lap by the line alone, drawn or measured. */
     List<Steepest> sustained(double window) {
-        return line == null ? List.of() : slid(window);
+        if (line == null) {
+            return List.of();
+        }
+        List<Steepest> known = slid.get(window);
+        if (known == null) {
+            known = slid(window);
+            slid.put(window, known);
+        }
+        return known;
     }
 
     /** The end of the tenth of the lap that holds a place, m from the start of the lap. */

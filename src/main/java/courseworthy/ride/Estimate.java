@@ -2,7 +2,9 @@ package courseworthy.ride;
 
 import courseworthy.course.Ground;
 import courseworthy.course.Stretch;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How long a way takes, and how fast each step is ridden: a power balance along the way with the speed carried over from step to step
@@ -43,6 +45,7 @@ public final class Estimate {
     private final Range[] rolling;
     private final Range[] cap;
     private final Range[] sideways;
+    private final Map<Double, Range> arrivals = new HashMap<>();
     private final double[] turns;
     private final Riding whole;
     private final Riding thin;
@@ -279,9 +282,14 @@ public final class Estimate {
         return new double[Uncertain.COUNT][Spread.PLACES.length];
     }
 
-    /** Riding time to a distance from the start over all laps, s, with its range. */
-    public Range arrivals(double distance) {
-        return between(0, distance);
+    /** Riding time to a distance from the start over all laps, s, with its range; kept once it is worked out. */
+    public synchronized Range arrivals(double distance) {
+        Range known = arrivals.get(distance);
+        if (known == null) {
+            known = between(0, distance);
+            arrivals.put(distance, known);
+        }
+        return known;
     }
 
     /**

@@ -1,6 +1,7 @@
 package courseworthy.worth;
 
 import courseworthy.call.Call;
+import courseworthy.demand.Demands;
 import courseworthy.demand.OnTheDay;
 import courseworthy.demand.OnTheDay.Ascent;
 import courseworthy.demand.OnTheDay.Latest;
@@ -128,6 +129,11 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     public record Light(double rise, double set) {
     }
 
+    /** Works out arrivals, which hang on no decision, before the call is made: the estimate keeps them. */
+    public static void ahead(Demands demands) {
+        new Planning(null, demands).splits(false);
+    }
+
     /** The plan of a call; null where it was not surveyed. */
     public static DayPlan of(Call call) {
         return call.demands().estimated() == null ? null : new Planning(call).plan();
@@ -161,9 +167,14 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         private final List<Stop> stops;
 
         Planning(Call call) {
+            this(call, call.demands());
+        }
+
+        /** @param call may be null where only arrivals are asked for */
+        Planning(Call call, Demands demands) {
             this.call = call;
-            estimate = call.demands().estimated().estimate();
-            day = call.demands().estimated().day();
+            estimate = demands.estimated().estimate();
+            day = demands.estimated().day();
             lap = estimate.way().length();
             laps = estimate.basis().laps();
             stops = day.stops();

@@ -53,6 +53,7 @@ public record Effect(Range mass, Range drag, Range rolling) {
     }
 
     public boolean none() {
-        return equals(NONE);
+        // Not by the record's own equals: generated code costs every run some milliseconds the first time it is used.
+        return mass.equals(NOTHING) && drag.equals(NOTHING) && rolling.equals(NOTHING);
     }
 }
