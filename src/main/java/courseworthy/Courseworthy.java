@@ -17,9 +17,11 @@ import courseworthy.brief.JsonCatalogue;
 import courseworthy.brief.JsonCheck;
 import courseworthy.brief.JsonCompare;
 import courseworthy.brief.JsonGears;
+import courseworthy.brief.JsonTried;
 import courseworthy.brief.JsonWhy;
 import courseworthy.brief.Reasoning;
 import courseworthy.brief.TopicText;
+import courseworthy.brief.TriedText;
 import courseworthy.brief.WhyMarkdown;
 import courseworthy.brief.WhyText;
 import courseworthy.build.Build;
@@ -44,6 +46,7 @@ import courseworthy.rider.Rider;
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
 import courseworthy.rulebase.FitRules;
+import courseworthy.rulebase.Tried;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -260,6 +263,22 @@ public final class Courseworthy {
     public String sheetCheck(String file, Format format, boolean colours) {
         SheetLook look = SheetLook.at(home, file, this::stopOrWarn);
         return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks()) : CheckText.of(file, look.rows(), look.remarks(), colours);
+    }
+
+    /** A sheet held against its cases. */
+    public record Tests(String text, boolean asExpected) {
+    }
+
+    /**
+     * Holds a sheet against its cases.
+     *
+     * @param cases files of cases; where there are none, the one beside the sheet
+     * @param cover whether to show what no case touches
+     */
+    public Tests sheetTest(String file, List<String> cases, boolean cover, Format format, boolean colours, Progress progress) {
+        Tried tried = SheetTrial.of(home, file, cases, cover, this::stopOrWarn, progress);
+        String text = format == Format.JSON ? JsonTried.of(file, tried) : TriedText.of(file, tried, colours);
+        return new Tests(text, tried.failed().isEmpty());
     }
 
     public String topics(Format format, boolean colours) {

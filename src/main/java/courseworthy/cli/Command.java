@@ -59,6 +59,18 @@ abstract class Command implements Runnable {
         return parameter::getValue;
     }
 
+    /** Any number of further parameters, after those that must be given. */
+    final Given<List<String>> others(String label, String description) {
+        int index = spec.positionalParameters().size();
+        PositionalParamSpec parameter = PositionalParamSpec.builder().index(index + "..*").arity("0..*").required(false)
+                .type(List.class).auxiliaryTypes(String.class).paramLabel(label).description(description).build();
+        spec.addPositional(parameter);
+        return () -> {
+            List<String> given = parameter.getValue();
+            return given == null ? List.of() : List.copyOf(given);
+        };
+    }
+
     /** An option with one word; null where it is not given. */
     final Given<String> option(String name, String label, String description) {
         return option(String.class, label, description, name);

@@ -7,7 +7,7 @@ import java.util.Map;
 public enum ExitCode {
 
     OK(0, "the command did what was asked"),
-    FAULT(1, "the tool itself failed; COURSEWORTHY_TRACE=1 shows where"),
+    FAULT(1, "a sheet did not come out as its cases say, or the tool itself failed; COURSEWORTHY_TRACE=1 shows where"),
     BAD_INPUT(2, "something in the command line or in a file cannot be used; nothing was written");
 
     private final int number;

@@ -113,7 +113,7 @@ public final class CaseReader {
         List<CallCase.Named> silent = named(fields, "silent");
         fields.done();
         sources(fields, course);
-        if (expect.isEmpty() && standing.isEmpty() && speaks.isEmpty() && silent.isEmpty() && faults.faults().isEmpty()) {
+        if (!fields.has("expect") && !fields.has("standing") && !fields.has("speaks") && !fields.has("silent")) {
             faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, standing, speaks or silent", "");
         }
         calls.add(new CallCase(sentence == null ? "" : sentence, new Where(file, fields.lineOf("call")), course, ground, rider, event, situation,

@@ -28,10 +28,21 @@ public final class Trying {
         }
         List<String> differences = new ArrayList<>();
         differences.add("must " + (one.fires() ? "speak, but stays silent" : "stay silent, but speaks"));
-        for (Examined line : Examined.of(row, stage)) {
-            differences.add(words(line));
-        }
+        differences.addAll(lines(row, stage));
         return new Failed(one.where(), one.rule(), one.sentence(), differences);
+    }
+
+    /** Each condition of a row with what was found at the end of a call. */
+    public static List<String> lines(Row row, Situation end) {
+        return lines(row, end.after(row.condition().layer()));
+    }
+
+    private static List<String> lines(Row row, Stage stage) {
+        List<String> out = new ArrayList<>();
+        for (Examined line : Examined.of(row, stage)) {
+            out.add(words(line));
+        }
+        return out;
     }
 
     private static String words(Examined line) {

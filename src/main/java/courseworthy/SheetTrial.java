@@ -1,0 +1,264 @@
+package courseworthy;
+
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.course.Course;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Survey;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.CallCase;
+import courseworthy.rulebase.Case;
+import courseworthy.rulebase.CaseReader;
+import courseworthy.rulebase.Cases;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.House;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Rulebook;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.SheetReader;
+import courseworthy.rulebase.Situation;
+import courseworthy.rulebase.Tried;
+import courseworthy.rulebase.Trying;
+import courseworthy.rulebase.Trying.Touch;
+import courseworthy.text.Node;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+/** Holds a sheet against its cases: those of its rows each alone, those of whole days under all rules and limits together. */
+final class SheetTrial {
+
+    private final Inputs inputs;
+    private final Faults faults = new Faults();
+    private final House house = House.load();
+    private final Map<String, Row> rows = new LinkedHashMap<>();
+    private final Map<Row, List<Touch>> touches = new LinkedHashMap<>();
+    private final List<Tried.Failed> failed = new ArrayList<>();
+    private Sheet sheet;
+    private DroolsRules shared;
+    private Set<String> known = Set.of();
+
+    /** A case of a whole day, ready to be called. */
+    private record Ready(CallCase one, Demands demands, DroolsRules rules) {
+    }
+
+    private SheetTrial(Path home) {
+        this.inputs = new Inputs(home, faults);
+    }
+
+    /**
+     * Tries a sheet.
+     *
+     * @param typedCases the files of cases; where there are none, the one beside the sheet
+     * @param cover      whether to look for what no case touches
+     * @param stopOrWarn shows warnings, and throws where sheet or cases cannot be used
+     */
+    static Tried of(Path home, String typed, List<String> typedCases, boolean cover, Consumer<Faults> stopOrWarn, Progress progress) {
+        SheetTrial trial = new SheetTrial(home);
+        trial.read(typed);
+        List<Case> ofRules = new ArrayList<>();
+        List<Ready> calls = new ArrayList<>();
+        for (String file : trial.sheet == null ? List.<String>of() : typedCases.isEmpty() ? List.of(StarterSheet.casesOf(typed)) : typedCases) {
+            Cases cases = trial.cases(file);
+            ofRules.addAll(cases.ofRules());
+            for (CallCase call : cases.calls()) {
+                calls.add(trial.ready(call, file));
+            }
+        }
+        ofRules.forEach(trial::mustHaveItsRow);
+        stopOrWarn.accept(trial.faults);
+        ofRules.forEach(trial::tryRow);
+        for (int i = 0; i < calls.size(); i++) {
+            progress.at(i, calls.size());
+            trial.tryCall(calls.get(i));
+        }
+        return new Tried(trial.rows.size(), ofRules.size() + calls.size(), trial.failed, cover ? trial.missing() : null);
+    }
+
+    private void read(String typed) {
+        Path path = inputs.path(typed);
+        sheet = path == null ? null : SheetReader.read(path, typed, 0, faults);
+        if (sheet == null) {
+            return;
+        }
+        Rulebook book = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults);
+        known = new TreeSet<>();
+        book.rows().forEach(row -> known.add(row.author().rule()));
+        for (Row row : sheet.rows()) {
+            rows.put(row.author().rule(), row);
+            touches.put(row, new ArrayList<>());
+        }
+    }
+
+    private Cases cases(String file) {
+        Path path = inputs.path(file);
+        if (path != null && !Files.exists(path)) {
+            faults.add(file, 0, "", "no such file", "cases, beside the sheet or as named behind it",
+                    "'courseworthy sheet new' writes a sheet with cases to begin with.");
+            return new Cases(List.of(), List.of());
+        }
+        List<String> standings = Arrays.stream(Standing.values()).map(Standing::word).toList();
+        return path == null ? new Cases(List.of(), List.of()) : CaseReader.read(path, file, sheet.title(), standings, faults);
+    }
+
+    private Row row(String id) {
+        return rows.get(sheet.title() + "/" + id);
+    }
+
+    private void mustHaveItsRow(Case one) {
+        if (row(one.rule()) == null) {
+            List<String> ids = sheet.rows().stream().map(row -> row.author().rule().substring(sheet.title().length() + 1)).toList();
+            faults.add(one.where().file(), one.where().line(), "rule", "\"" + one.rule() + "\"", "the id of a row of " + sheet.file(),
+                    Spelling.didYouMean(one.rule(), ids));
+        }
+    }
+
+    private void tryRow(Case one) {
+        Row row = row(one.rule());
+        touches.get(row).add(new Touch(one.fires(), one.facts()));
+        Tried.Failed outcome = Trying.failed(row, one);
+        if (outcome != null) {
+            failed.add(outcome);
+        }
+    }
+
+    /** Reads what a case of a whole day names, and puts its rules together. */
+    private Ready ready(CallCase one, String file) {
+        one.speaks().forEach(named -> rule(named, one));
+        one.silent().forEach(named -> rule(named, one));
+        if (one.course() == null) {
+            return new Ready(one, one.situation().demands(), rules(Rider.UNKNOWN));
+        }
+        Beside beside = new Beside(inputs, faults, file);
+        Course course = beside.course(one.course(), one.ground());
+        Rider rider = one.rider() == null ? Rider.UNKNOWN : one.rider() instanceof Node.Mapping block ? RiderReader.read(block, file, faults)
+                : beside.read("rider", one.rider(), (path, shown) -> RiderReader.read(path, shown, faults));
+        Event event = one.event() == null ? Event.UNKNOWN : one.event() instanceof Node.Mapping block ? EventReader.read(block, file, faults)
+                : beside.read("event", one.event(), (path, shown) -> EventReader.read(path, shown, faults));
+        if (course == null || rider == null || event == null) {
+            return null;
+        }
+        Bike fromEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        DroolsRules rules = rules(rider);
+        return faults.stop() ? null : new Ready(one, Survey.of(course, rider, event, Survey.bike(rider.bike(), fromEvent)), rules);
+    }
+
+    /** All rules together; a rider's own take part. */
+    private DroolsRules rules(Rider rider) {
+        if (faults.stop()) {
+            return null;
+        }
+        if (rider.constraints() == null) {
+            shared = shared == null ? new DroolsRules(Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows(), house) : shared;
+            return shared;
+        }
+        List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
+        Rulebook book = Rulebook.of(house.sheets(), own, List.of(sheet), faults);
+        return faults.stop() ? null : new DroolsRules(book.rows(), house);
+    }
+
+    /** The qualified id of a rule that a case names. */
+    private String rule(CallCase.Named named, CallCase one) {
+        String id = rows.containsKey(sheet.title() + "/" + named.rule()) ? sheet.title() + "/" + named.rule() : named.rule();
+        if (!known.contains(id) && !id.startsWith("rider/")) {
+            faults.add(one.where().file(), named.line(), "call", "\"" + named.rule() + "\"", "the id of a row of " + sheet.file()
+                    + ", or of another rule with its sheet", Spelling.didYouMean(named.rule(), known));
+        }
+        return id;
+    }
+
+    private void tryCall(Ready ready) {
+        Call call = Calling.call(ready.rules(), ready.demands());
+        Set<String> spoke = spoke(call);
+        List<String> differences = new ArrayList<>();
+        ready.one().expect().forEach((topic, expected) -> expect(call.on(topic), expected, differences));
+        ready.one().standing().forEach((topic, word) -> standing(call.on(topic), word, differences));
+        Situation end = situation(call);
+        ready.one().speaks().forEach(named -> spoken(rule(named, ready.one()), true, spoke, end, differences));
+        ready.one().silent().forEach(named -> spoken(rule(named, ready.one()), false, spoke, end, differences));
+        if (!differences.isEmpty()) {
+            failed.add(new Tried.Failed(ready.one().where(), "", ready.one().sentence(), differences));
+        }
+    }
+
+    private static Set<String> spoke(Call call) {
+        Set<String> out = new TreeSet<>();
+        for (Decision decision : call.decisions()) {
+            for (Claim claim : decision.taken()) {
+                out.add(claim.author().rule());
+            }
+            for (Decision.Lost lost : decision.lost()) {
+                out.add(lost.claim().author().rule());
+            }
+        }
+        for (Task task : call.tasks()) {
+            out.add(task.author().rule());
+        }
+        return out;
+    }
+
+    /** What was known at the end of a call. */
+    private static Situation situation(Call call) {
+        Map<Topic, Settled> settled = new LinkedHashMap<>();
+        for (Decision decision : call.decisions()) {
+            boolean is = decision.status() == Status.SETTLED;
+            settled.put(decision.topic(), new Settled(decision.topic(), is, is ? decision.value() : 0));
+        }
+        return new Situation(call.demands().values(), settled, call.demands().stretches(), call.demands().occasion());
+    }
+
+    private static void expect(Decision decision, CallCase.Expected expected, List<String> differences) {
+        boolean met = expected.test() == null ? decision.status() == Status.NOT_APPLICABLE : expected.met(decision.value());
+        if (!met) {
+            differences.add(decision.topic().name() + ": found " + decision.text() + ", expected " + expected.written());
+        }
+    }
+
+    private static void standing(Decision decision, String word, List<String> differences) {
+        String found = decision.standing() == null ? decision.status().words() : decision.standing().word();
+        if (!found.equals(word)) {
+            differences.add("standing of " + decision.topic().name() + ": found " + found + ", expected " + word);
+        }
+    }
+
+    private void spoken(String rule, boolean must, Set<String> spoke, Situation end, List<String> differences) {
+        Row row = rows.get(rule);
+        if (row != null) {
+            touches.get(row).add(new Touch(must, end));
+        }
+        if (spoke.contains(rule) == must) {
+            return;
+        }
+        differences.add(rule + ": must " + (must ? "speak, but stays silent" : "stay silent, but speaks"));
+        if (row != null) {
+            Trying.lines(row, end).forEach(line -> differences.add("  " + line));
+        }
+    }
+
+    private List<Tried.Missing> missing() {
+        List<Tried.Missing> out = new ArrayList<>();
+        touches.forEach((row, all) -> out.addAll(Trying.missing(row, all)));
+        return out;
+    }
+}

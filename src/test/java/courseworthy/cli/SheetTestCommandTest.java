@@ -1,0 +1,179 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.brief.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that holds a sheet against its cases, on its full text. */
+class SheetTestCommandTest {
+
+    private static final String SHEET = """
+            sheet: Mine
+            author: a coach
+            advice:
+              - id: long-and-rough
+                when: {hours: over 4:00 h, roughness: at least rough}
+                say: {fork travel: prefer 130 mm}
+                because: Tired hands.
+              - id: winter
+                when: {date: between 11-01 and 02-28, rider tag: [juniors, masters]}
+                say: {food: prefer 60 g/h}
+                because: It is cold.
+              - id: always
+                say: {plugs: prefer 4}
+                because: One never knows.
+            """;
+
+    private static final String CASES = """
+            cases for: Mine
+            cases:
+              - rule: long-and-rough
+                fires:
+                  four hours: {hours: 4:00 h, roughness: 2.0}
+                still fires:
+                  a minute more: {hours: 4:01 h}
+                silent:
+                  smooth: {hours: 4:01 h, roughness: 1.9}
+              - rule: winter
+                fires:
+                  a junior in January: {rider tag: juniors, date: 2027-01-15}
+                silent:
+                  in March: {date: 2027-03-01}
+              - call: a short easy day
+                measures: {bike at hand: gravel, hours: 2:00 h, roughness: 1.0}
+                expect: {plugs: 3, fork travel: not applicable}
+                standing: {plugs: leaning}
+                speaks: [always, long-and-rough]
+                silent: [winter]
+            """;
+
+    private static final String OUTCOME = """
+            F/mine.cases.yaml:5: long-and-rough: four hours
+                must speak, but stays silent
+                hours over 4:00 h: false, found 4:00 h, short by 0:01 h
+                roughness at least rough: true, found rough (2.0)
+            F/mine.cases.yaml:15: a short easy day
+                plugs: found 4, expected 3
+                standing of plugs: found settled, expected leaning
+                Mine/long-and-rough: must speak, but stays silent
+                  hours over 4:00 h: false, found 2:00 h, short by 2:01 h
+                  roughness at least rough: false, found mixed (1.0), short by 1.0
+            F/mine.yaml: 3 rows, 6 cases, 2 not as expected.
+            """;
+
+    @TempDir
+    private Path folder;
+    private String sheet;
+
+    @BeforeEach
+    void sheet() throws IOException {
+        sheet = Files.writeString(folder.resolve("mine.yaml"), SHEET).toString();
+    }
+
+    private String cases(String text) throws IOException {
+        return Files.writeString(folder.resolve("mine.cases.yaml"), text).toString();
+    }
+
+    /** The place of the file decides where lines break. */
+    private String plain(String text) {
+        return text.replace(folder.toString(), "F").replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatComesOutOtherwiseIsShownWithEachDifference() throws IOException {
+        cases(CASES);
+        Ran ran = Ran.of("sheet", "test", sheet);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(plain(ran.out())).isEqualTo(plain(OUTCOME));
+        JsonNode json = Schema.tree(Ran.of("sheet", "test", sheet, "--format", "json", "--cover").out());
+        assertThat(json.get("failed")).hasSize(2);
+        assertThat(json.get("failed").get(1).get("differences")).hasSize(5);
+        assertThat(json.get("untouched").get(0).get("rule").asText()).isEqualTo("Mine/winter");
+    }
+
+    @Test
+    void whatNoCaseTouchesIsShownOnlyWhereItIsAskedFor() throws IOException {
+        cases("""
+                cases for: Mine
+                cases:
+                  - rule: long-and-rough
+                    fires:
+                      just over: {hours: 4:01 h, roughness: 2.0}
+                    silent:
+                      four hours: {hours: 4:00 h}
+                      smooth: {roughness: 1.8}
+                  - rule: winter
+                    fires:
+                      a junior on the first day: {rider tag: juniors, date: 2026-11-01}
+                    still fires:
+                      on the last: {date: 2027-02-28}
+                    silent:
+                      the day before: {date: 2026-10-31}
+                      the day after: {date: 2027-03-01}
+                      another: {rider tag: elite}
+                """);
+        assertThat(plain(Ran.of("sheet", "test", sheet).out())).isEqualTo("F/mine.yaml: 3 rows, 8 cases, all as expected. ");
+        Ran ran = Ran.of("sheet", "test", sheet, "--cover");
+        assertThat(ran.code()).isZero();
+        assertThat(plain(ran.out())).isEqualTo(plain("""
+                F/mine.yaml:4: Mine/long-and-rough: no case notices roughness from rough (2.0) moved to mixed (1.9)
+                    Add a silent case with roughness mixed (1.9).
+                F/mine.yaml:8: Mine/winter: no case notices rider tag masters taken away
+                    Add a firing case with rider tag masters.
+                F/mine.yaml:12: Mine/always: no case
+                    Add cases under fires and silent.
+                F/mine.yaml: 3 rows, 8 cases, all as expected. 3 places no case touches.
+                """));
+    }
+
+    @Test
+    void everyFaultOfTheCasesIsSaidAtOnce() throws IOException {
+        String cases = cases("""
+                cases for: Yours
+                cases:
+                  - rule: long-and-ruff
+                    fires: {x: {hourz: 3 h}}
+                  - call: a day
+                    course: ../x.yaml
+                    rider: {name: Kim, mass: 58}
+                    expect: {fork travl: 3 mm}
+                    speaks: nobody
+                  - call: another
+                    measures: {hours: 3:00 h, decided: {bike: road}}
+                    rider: kim.yaml
+                    standing: {fork travel: sure}
+                  - {call: c, course: no-such-course}
+                """);
+        Ran ran = Ran.of("sheet", "test", sheet);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
+                "C:1: cases for: found \"Yours\"", "C:4: found \"hourz\"", "C:4: rule: found \"long-and-ruff\"", "C:6: course: found \"../x.yaml\"",
+                "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: decided: found what is settled",
+                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it");
+        assertThat(ran.err()).contains("no-such-course: found no such file");
+    }
+
+    @Test
+    void withoutCasesItSaysWhereTheyBelong() {
+        assertThat(Ran.of("sheet", "test", sheet)).isEqualTo(new Ran(2, "", folder + "/mine.cases.yaml: found no such file, expected cases, beside "
+                + "the sheet or as named behind it\n    'courseworthy sheet new' writes a sheet with cases to begin with.\n"));
+    }
+
+    /** What is shipped to begin with holds, and leaves nothing untouched. */
+    @Test
+    void theStartingSheetHolds() {
+        String started = folder.resolve("start.yaml").toString();
+        Ran.of("sheet", "new", started);
+        assertThat(plain(Ran.of("sheet", "test", started, "--cover").out()))
+                .isEqualTo("F/start.yaml: 3 rows, 12 cases, all as expected. Nothing is left untouched. ");
+    }
+}
