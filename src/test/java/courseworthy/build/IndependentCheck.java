@@ -117,7 +117,7 @@ final class IndependentCheck {
             int[] cogs = cassette.teeth(Detail.SPROCKETS);
             Double most = derailleur.number(Detail.LARGEST_SPROCKET);
             need("largest sprocket", cogs == null || most == null ? null : cogs[cogs.length - 1] <= most, Place.CASSETTE, Place.DERAILLEUR);
-            need("speeds", cogs == null || !derailleur.has(Detail.SPEEDS) ? null : cogs.length == derailleur.number(Detail.SPEEDS),
+            need("speeds", speeds(cassette) < 0 || !derailleur.has(Detail.SPEEDS) ? null : speeds(cassette) == derailleur.number(Detail.SPEEDS),
                     Place.CASSETTE, Place.DERAILLEUR);
             String one = cassette.word(Detail.DRIVETRAIN);
             String other = derailleur.word(Detail.DRIVETRAIN);
@@ -163,8 +163,8 @@ final class IndependentCheck {
         for (Place place : List.of(Place.SHIFTER, Place.CHAIN)) {
             Part part = build.get(place);
             if (part != null && cassette != null) {
-                need("speeds", !part.has(Detail.SPEEDS) || !cassette.has(Detail.SPROCKETS) ? null
-                        : part.number(Detail.SPEEDS) == cassette.teeth(Detail.SPROCKETS).length, place, Place.CASSETTE);
+                need("speeds", !part.has(Detail.SPEEDS) || speeds(cassette) < 0 ? null : part.number(Detail.SPEEDS) == speeds(cassette), place,
+                        Place.CASSETTE);
             }
         }
     }
@@ -251,6 +251,11 @@ final class IndependentCheck {
             need("ring size", !bike.has(Detail.SMALLEST_RING) || teeth[teeth.length - 1] >= bike.number(Detail.SMALLEST_RING), Place.CHAINRING);
             need("two rings", teeth.length == 1 ? Boolean.TRUE : bike.yes(Detail.TWO_RINGS), Place.CHAINRING);
         }
+    }
+
+    /** As counted, else as written; -1 where neither is known. */
+    private static double speeds(Part cassette) {
+        return cassette.has(Detail.SPROCKETS) ? cassette.teeth(Detail.SPROCKETS).length : cassette.has(Detail.SPEEDS) ? cassette.number(Detail.SPEEDS) : -1;
     }
 
     private static Long width(Part tyre) {
