@@ -32,6 +32,8 @@ final class BuildMarkdown {
         }
         list(page, "To change, in this order", swaps);
         list(page, build.position() == null ? "" : "Position, as on " + build.position().from().bike(), PositionWords.inBrief(build.position()));
+        list(page, WorthwhileWords.CHANGES, WorthwhileWords.changes(build));
+        list(page, WorthwhileWords.LEAVE_ALONE, WorthwhileWords.leaveAlone(build));
         list(page, "Missing elsewhere", build.lacking());
         list(page, "Worn", build.wear());
         List<String> notMet = new ArrayList<>();

@@ -142,7 +142,12 @@ final class Json {
         out.writeBooleanField(field, value);
     }
 
+    /** Null where not known. */
     void number(String field, BigDecimal value) throws IOException {
+        if (value == null) {
+            out.writeNullField(field);
+            return;
+        }
         out.writeFieldName(field);
         out.writeNumber(plain(value));
     }

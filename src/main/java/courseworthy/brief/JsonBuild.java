@@ -59,6 +59,7 @@ final class JsonBuild {
         findings("in_the_way", build.inTheWay());
         json.strings("wear", build.wear());
         json.strings("lacking", build.lacking());
+        new JsonWorthwhile(json).of(build);
         json.strings("position", PositionWords.inBrief(build.position()));
         json.close();
     }

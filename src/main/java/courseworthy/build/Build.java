@@ -22,10 +22,11 @@ import java.util.List;
  * @param wear       what is worn or is growing old
  * @param lacking    what other bikes lack once parts are taken from them
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
+ * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
-        Carried position) {
+        Carried position, Worthwhile worthwhile) {
 
     public Build {
         parts = List.copyOf(parts);

@@ -41,12 +41,14 @@ public final class Builds {
     private final LocalDate date;
     private final Aims aims;
     private final Load load;
+    private final Worths worths;
     private final Work work;
 
     private Builds(Call call, Workshop workshop, LocalDate date, Worths worths) {
         this.workshop = workshop;
         this.call = call;
         this.date = date;
+        this.worths = worths;
         this.aims = new Aims(call, Returns.of(call, worths));
         this.load = load(call);
         this.work = new Work(workshop);
@@ -96,7 +98,7 @@ public final class Builds {
             }
         }
         return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
-                null);
+                null, null);
     }
 
     private Build built(Part bike, Map<Place, Part> chosen, FitRules rules) {
@@ -111,7 +113,8 @@ public final class Builds {
         }
         List<Swap> swaps = swaps(bike, parts);
         return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, notMet(bike, parts),
-                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps), position(bike, parts));
+                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps), position(bike, parts),
+                new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps));
     }
 
     private Carried position(Part bike, Map<Place, Part> parts) {

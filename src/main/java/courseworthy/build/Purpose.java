@@ -113,7 +113,7 @@ final class Purpose {
         }
     }
 
-    private static boolean complete(Check check, Map<Place, Part> parts) {
+    static boolean complete(Check check, Map<Place, Part> parts) {
         for (Place each : check.places()) {
             if (parts.get(each) == null && each != check.optional()) {
                 return false;

@@ -1,18 +1,22 @@
 package courseworthy.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.Courseworthy;
 import courseworthy.Courseworthy.Format;
 import courseworthy.Request;
+import courseworthy.brief.Schema;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The build of the shipped example, held against habits of the trade (common practice, no source). */
 class ExampleBuildTest {
@@ -56,6 +60,68 @@ class ExampleBuildTest {
                         + "hands 11 mm too low and 1 mm too far back.",
                 "Saddle: height 750 mm, as it is. Tip 38 mm behind the bottom bracket: 2 mm farther forward than now. To be tried in training "
                         + "first; the position command tells the rest.");
+    }
+
+    /** Masses add up to what the whole bike loses; what only mass changes returns mass for mass; work is that of all swaps. */
+    @Test
+    void theChangesAddUp() throws IOException {
+        JsonNode build = build();
+        double grams = 0;
+        double work = 0;
+        double returns = 0;
+        for (JsonNode each : build.get("changes")) {
+            grams += each.get("mass_change_kg").asDouble() * 1000;
+            work += each.get("work_s").asDouble();
+            returns += each.get("returns_s").get("value").asDouble();
+        }
+        assertThat(Math.round(grams)).isEqualTo(Math.round((build.get("mass_kg").asDouble() - build.get("mass_now_kg").asDouble()) * 1000));
+        double swaps = 0;
+        for (JsonNode each : build.get("swaps")) {
+            swaps += each.get("work_s").asDouble();
+            assertThat(each.get("why")).as(each.toString()).isNotEmpty();
+        }
+        JsonNode all = build.get("changes_together");
+        assertThat(work).isEqualTo(swaps).isEqualTo(all.get("work_s").asDouble());
+        assertThat(returns).isCloseTo(all.get("returns_s").get("value").asDouble(), within(0.5));
+        assertThat(Schema.faults(brief(Format.JSON))).isEmpty();
+    }
+
+    /** Practice: the proven saddle stays, nothing new on race day, legs and dropper that the ground asks for stay, the training bike too. */
+    @Test
+    void whatStaysIsSaidWithItsReason() throws IOException {
+        JsonNode stays = build().get("leave_alone");
+        String text = brief(Format.TEXT).replaceAll("\\s+", " ");
+        assertThat(because(stays, "saddle race")).contains("no place to get used to another");
+        assertThat(because(stays, "light tyre 57")).contains("nothing new on race day");
+        assertThat(because(stays, "slim fork 120")).contains("the call is fork legs stout");
+        assertThat(because(stays, "race post rigid")).contains("the call is seatpost dropper");
+        assertThat(because(stays, "training bike")).contains("the bike trained on");
+        stays.forEach(each -> assertThat(text).contains("- " + each.get("what").asText()));
+        for (JsonNode each : stays) {
+            assertThat(each.get("returns_s").isNull() || each.get("returns_s").get("value").asDouble() >= 10).isTrue();
+        }
+    }
+
+    private static String because(JsonNode stays, String what) {
+        return StreamSupport.stream(stays.spliterator(), false).filter(each -> each.get("what").asText().equals(what))
+                .map(each -> each.get("because").toString()).collect(Collectors.joining());
+    }
+
+    /** A part that is not weighed is named, and what it changes is not known, in every format. */
+    @Test
+    void whatIsNotWeighedIsNotGuessed(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of(RACE.workshop())).replace("on: training bike, mass: 560 g, bottom bracket", "on: training bike, bottom bracket");
+        Path file = Files.writeString(folder.resolve("w.yaml"), text);
+        Request request = new Request(RACE.course(), null, RACE.event(), RACE.rider(), List.of(), null, null, file.toString());
+        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+        JsonNode build = new ObjectMapper().readTree(tool.brief(request, Format.JSON, false)).get("build");
+        assertThat(build.get("unweighed").toString()).isEqualTo("[\"power crank\"]");
+        JsonNode crank = StreamSupport.stream(build.get("changes").spliterator(), false).filter(each -> each.get("place").asText().equals("crank"))
+                .findFirst().orElseThrow();
+        assertThat(crank.get("mass_change_kg").isNull()).isTrue();
+        assertThat(crank.get("returns_s").isNull()).isTrue();
+        assertThat(tool.brief(request, Format.TEXT, false).replaceAll("\\s+", " "))
+                .contains("crank, power crank for plain crank: mass change not known, what it returns cannot be computed");
     }
 
     /** What the JSON says stands in the text and in the Markdown too. */

@@ -1,0 +1,332 @@
+package courseworthy.build;
+
+import courseworthy.build.Aims.Aim;
+import courseworthy.build.Build.Swap;
+import courseworthy.build.Worthwhile.Change;
+import courseworthy.build.Worthwhile.Stay;
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.ride.Range;
+import courseworthy.rulebase.FitChecks;
+import courseworthy.rulebase.FitChecks.Check;
+import courseworthy.rulebase.Load;
+import courseworthy.topic.Topic;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import courseworthy.worth.Effect;
+import courseworthy.worth.Worths;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Weighs what a build changes on its bike, and what it leaves. Time comes from the masses of the parts themselves, and from what their
+ * width, casing, tread and the like do to rolling and drag; what a gear, a dropper or a power meter returns is not in it.
+ */
+final class Weighing {
+
+    /** Less than this is no temptation, s: what a swap counts for. */
+    private static final double TEMPTING = Aims.NOTCH_SECONDS;
+    /** So many of those that tempt most are told. */
+    private static final int TOLD = 6;
+    /** So few races a year repay little (common practice, no source). */
+    private static final int FEW = 3;
+    /** Reasons told of one part. */
+    private static final int REASONS = 2;
+    /** What the body knows: it stays even where something returns time. */
+    private static final Set<Place> TOUCHED = EnumSet.of(Place.SADDLE, Place.STEM, Place.BAR, Place.PEDALS, Place.SPACERS);
+
+    private final Workshop workshop;
+    private final Call call;
+    private final Aims aims;
+    private final Load load;
+    private final Worths worths;
+    private final Part bike;
+    private final Map<Place, Part> build;
+    private final Map<Place, Part> now;
+    private final Purpose purpose;
+
+    Weighing(Workshop workshop, Call call, Aims aims, Load load, Worths worths, Part bike, Map<Place, Part> build) {
+        this.workshop = workshop;
+        this.call = call;
+        this.aims = aims;
+        this.load = load;
+        this.worths = worths;
+        this.bike = bike;
+        this.build = build;
+        this.now = workshop.mounted(bike);
+        this.purpose = new Purpose(workshop, aims, load, bike, build);
+    }
+
+    Worthwhile of(List<Swap> swaps) {
+        List<Change> changes = new ArrayList<>();
+        EnumSet<Place> left = EnumSet.noneOf(Place.class);
+        for (Place place : Place.values()) {
+            if (now.get(place) != build.get(place)) {
+                left.add(place);
+            }
+        }
+        EnumSet<Place> all = EnumSet.copyOf(left);
+        for (Place place : Place.values()) {
+            if (left.contains(place)) {
+                EnumSet<Place> together = EnumSet.of(place);
+                for (Place other : left) {
+                    if (other.host() == place) {
+                        together.add(other);
+                    }
+                }
+                left.removeAll(together);
+                changes.add(change(place.words(), together, swaps));
+            }
+        }
+        Change sum = changes.isEmpty() ? null : change("all", all, swaps);
+        return new Worthwhile(changes, sum, leaveAlone(), races());
+    }
+
+    private Change change(String where, Set<Place> places, List<Swap> swaps) {
+        List<Part> on = new ArrayList<>();
+        List<Part> off = new ArrayList<>();
+        List<Part> fresh = new ArrayList<>();
+        List<String> serves = new ArrayList<>();
+        for (Place place : places) {
+            add(on, build.get(place));
+            add(off, now.get(place));
+            if (build.get(place) != null && Search.isNew(build.get(place))) {
+                fresh.add(build.get(place));
+            }
+            serves.addAll(purpose.served(place, taken(places)));
+        }
+        double minutes = 0;
+        for (Swap swap : swaps) {
+            boolean carried = swap.place().host() != null && places.contains(swap.place().host());
+            minutes += carried || places.contains(swap.place()) ? swap.minutes() : 0;
+        }
+        return new Change(where, on, off, grams(places, build), returns(places, build), minutes, distinct(serves), fresh);
+    }
+
+    private static void add(List<Part> to, Part part) {
+        if (part != null) {
+            to.add(part);
+        }
+    }
+
+    private static List<String> distinct(List<String> texts) {
+        return new ArrayList<>(new java.util.LinkedHashSet<>(texts));
+    }
+
+    /** The build with some places as they stand now. */
+    private Map<Place, Part> taken(Set<Place> places) {
+        Map<Place, Part> out = new EnumMap<>(build);
+        for (Place place : places) {
+            put(out, place, now.get(place));
+        }
+        return out;
+    }
+
+    private static void put(Map<Place, Part> to, Place place, Part part) {
+        if (part == null) {
+            to.remove(place);
+        } else {
+            to.put(place, part);
+        }
+    }
+
+    private Long grams(Set<Place> places, Map<Place, Part> with) {
+        return grams(places, now, with);
+    }
+
+    private static Long grams(Set<Place> places, Map<Place, Part> before, Map<Place, Part> after) {
+        double sum = 0;
+        for (Place place : places) {
+            Part one = before.get(place);
+            Part other = after.get(place);
+            if (one != null && !one.has(Detail.MASS) || other != null && !other.has(Detail.MASS)) {
+                return null;
+            }
+            sum += (other == null ? 0 : other.number(Detail.MASS)) - (one == null ? 0 : one.number(Detail.MASS));
+        }
+        return Math.round(sum * 1000);
+    }
+
+    private Range returns(Set<Place> places, Map<Place, Part> with) {
+        return returns(places, now, with);
+    }
+
+    /** Null where nothing was estimated, or where neither mass nor anything else can be computed. */
+    private Range returns(Set<Place> places, Map<Place, Part> before, Map<Place, Part> after) {
+        if (worths == null || !worths.known()) {
+            return null;
+        }
+        Long grams = grams(places, before, after);
+        Effect sum = grams == null ? Effect.NONE : new Effect(Range.exact(grams / 1000.0), Effect.NONE.drag(), Effect.NONE.rolling());
+        Range apart = null;
+        for (Place place : places) {
+            for (Aim aim : aims.at(place)) {
+                Long from = before.get(place) == null && place.needed() ? null : aim.wanted().got(before.get(place));
+                Long to = after.get(place) == null && place.needed() ? null : aim.wanted().got(after.get(place));
+                if (from != null && to != null && aim.topic().name().equals("aero extensions")) {
+                    apart = worths.returned(aim.topic(), from, to);
+                } else if (from != null && to != null) {
+                    sum = sum.and(effect(aim.topic(), from, to, grams == null));
+                }
+            }
+        }
+        Range saved = worths.saved(sum);
+        Range together = apart == null ? saved : saved.plus(apart);
+        return grams == null && sum.none() && apart == null ? null : together;
+    }
+
+    /** Rolling and drag; the mass of usual parts only where the parts are not weighed. */
+    private static Effect effect(Topic topic, long from, long to, boolean mass) {
+        Effect effect = Worths.effect(topic, from, to);
+        return mass ? effect : new Effect(Effect.NONE.mass(), effect.drag(), effect.rolling());
+    }
+
+    // What stays
+
+    private List<Stay> leaveAlone() {
+        List<Stay> out = new ArrayList<>();
+        if (!isRace()) {
+            return out;
+        }
+        for (Place place : List.of(Place.SADDLE, Place.PEDALS)) {
+            Part part = build.get(place);
+            if (part != null && part == now.get(place)) {
+                out.add(new Stay(part, null, part.number(Detail.HOURS_USED), null, List.of("the body knows it, and a race is no place to get used to another")));
+            }
+        }
+        List<Stay> tempting = new ArrayList<>();
+        Search.candidates(workshop, bike).forEach((place, parts) -> parts.forEach(part -> tempted(tempting, place, part)));
+        tempting.sort(Comparator.comparingDouble((Stay each) -> each.returns() == null ? 0 : -each.returns().mid())
+                .thenComparing(each -> each.part().name()).thenComparing(Stay::place));
+        out.addAll(tempting.subList(0, Math.min(TOLD, tempting.size())));
+        for (Part other : workshop.bikes()) {
+            if (other != bike) {
+                out.add(new Stay(other, null, null, null, List.of(otherBike(other))));
+            }
+        }
+        return out;
+    }
+
+    private boolean isRace() {
+        Value role = call.demands().get(Measure.ROLE);
+        return role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
+    }
+
+    private String otherBike(Part other) {
+        return (Boolean.TRUE.equals(other.yes(Detail.TRAINED_ON)) ? "it is the bike trained on, where parts that last win more than grams"
+                : "it is not ridden here") + "; what is taken from it goes back";
+    }
+
+    /** A part that fits, is not used, and would return time if nothing else counted. */
+    private void tempted(List<Stay> out, Place place, Part part) {
+        if (part == null || build.containsValue(part) || build.get(place) == null || told(out, part)) {
+            return;
+        }
+        Map<Place, Part> with = new EnumMap<>(build);
+        with.put(place, part);
+        Range returns = returns(EnumSet.of(place), build, with);
+        if (returns == null || returns.mid() < TEMPTING || !fits(place, with)) {
+            return;
+        }
+        List<String> because = new ArrayList<>();
+        for (Aim aim : aims.at(place)) {
+            if (because.size() < REASONS && aim.loss(aim.wanted().got(part)) > aim.loss(aim.wanted().got(build.get(place)))) {
+                because.add(reason(aim.decision()));
+            }
+        }
+        if (Search.isNew(part)) {
+            because.add("nothing new on race day");
+        }
+        if (because.isEmpty() && TOUCHED.contains(place)) {
+            because.add("what you sit, step and steer by stays as it is");
+        }
+        if (because.isEmpty() && place == Place.CHAIN) {
+            because.add("a chain stays with the cassette it has worn in with");
+        }
+        if (because.isEmpty() && part.bike() != null) {
+            because.add("it would have to come from " + part.bike() + " and go back");
+        }
+        if (because.isEmpty()) {
+            because.add("with it another part would have to give way that serves the call better");
+        }
+        Integer races = races();
+        if (races != null && races <= FEW) {
+            because.add("raced " + (races == 1 ? "once" : races + " times") + " a year it wins little");
+        }
+        if (!alike(out, place, returns, because)) {
+            out.add(new Stay(part, place.words(), part.number(Detail.HOURS_USED), returns, because));
+        }
+    }
+
+    /** Whether the like of it was told already: the other of a pair. */
+    private static boolean alike(List<Stay> stays, Place place, Range returns, List<String> because) {
+        for (Stay each : stays) {
+            if (each.place().equals(place.words()) && each.returns().equals(returns) && each.because().equals(because)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean told(List<Stay> stays, Part part) {
+        for (Stay each : stays) {
+            if (each.part() == part) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String reason(Decision decision) {
+        Claim leading = null;
+        for (Claim claim : decision.taken()) {
+            leading = leading == null || speaks(claim, decision) > speaks(leading, decision) ? claim : leading;
+        }
+        return "the call is " + decision.topic().name() + " " + decision.text() + (leading == null ? "" : ": " + lower(leading.author().because()));
+    }
+
+    /** A preference for the very value says most of why, a tie between front and rear least. */
+    private static int speaks(Claim claim, Decision decision) {
+        if (claim.author().rule().startsWith("pairing/")) {
+            return 0;
+        }
+        return claim.verb() == Verb.PREFER && claim.value() == decision.value() ? 2 : 1;
+    }
+
+    private static String lower(String sentence) {
+        String plain = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+        boolean word = plain.length() > 1 && Character.isUpperCase(plain.charAt(0)) && !Character.isUpperCase(plain.charAt(1));
+        return word ? Character.toLowerCase(plain.charAt(0)) + plain.substring(1) : plain;
+    }
+
+    private boolean fits(Place place, Map<Place, Part> with) {
+        for (Check check : FitChecks.all()) {
+            if (check.places().contains(place) && Purpose.complete(check, with)) {
+                Part[] parts = new Part[check.places().size()];
+                for (int i = 0; i < parts.length; i++) {
+                    parts[i] = with.get(check.places().get(i));
+                }
+                if (!Search.allowed(bike, load, check, parts)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private Integer races() {
+        Value races = call.demands().get(Measure.RACES_A_YEAR);
+        return races == null || races.mid() == 0 ? null : Integer.valueOf((int) races.mid());
+    }
+}

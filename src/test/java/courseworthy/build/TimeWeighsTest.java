@@ -1,0 +1,148 @@
+package courseworthy.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.claim.Where;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Settling;
+import courseworthy.demand.Demands;
+import courseworthy.problem.Faults;
+import courseworthy.rulebase.Load;
+import courseworthy.text.Yaml;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How time weighs beside force: by the rule as docs/files.md tells it, on the shipped workshop with a part or two changed. */
+class TimeWeighsTest {
+
+    private String workshop;
+    private final List<Decision> decisions = new ArrayList<>();
+    private long perKilogram;
+    private final Map<String, Long> apart = new java.util.HashMap<>();
+
+    TimeWeighsTest() throws IOException {
+        workshop = Files.readString(Path.of("docs/examples/workshops/robin.yaml"));
+        change("name: race post rigid,", "name: race post rigid, owned: no,");
+    }
+
+    private void change(String from, String to) {
+        assertThat(workshop.contains(from)).as(from).isTrue();
+        workshop = workshop.replace(from, to);
+    }
+
+    private void prefer(String topic, Force force, String value) {
+        Topic on = Topics.of(topic);
+        long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
+        Author author = new Author("house/" + topic, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
+        decisions.add(Settling.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of()))));
+    }
+
+    private Map<Place, Part> build() {
+        Faults faults = new Faults();
+        Workshop read = WorkshopReader.decode(Yaml.read(workshop.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+        faults.throwIfAny();
+        Returns returns = new Returns() {
+            @Override
+            public long apart(Topic topic, long one, long other) {
+                return apart.getOrDefault(topic.name() + " " + topic.text(one) + " to " + topic.text(other), 0L);
+            }
+
+            @Override
+            public long perKilogram() {
+                return perKilogram;
+            }
+        };
+        Call call = new Call(new Demands(Map.of(), List.of(), List.of()), decisions, List.of(), List.of());
+        return new Search(read, read.find("race bike"), new Load(70.0, 85.0, 0.1), new Aims(call, returns)).solve();
+    }
+
+    private String in(Place place) {
+        return build().get(place).name();
+    }
+
+    /** 120 g: at 83 s for each kg 9.96 s, at 84 s for each kg 10.08 s. */
+    @ParameterizedTest
+    @CsvSource({"0, dropper 125", "83, dropper 125", "84, light dropper 125"})
+    void aLighterPartGoesOnFromTenSeconds(long seconds, String post) {
+        perKilogram = seconds;
+        assertThat(in(Place.SEATPOST)).isEqualTo(post);
+    }
+
+    @Test
+    void whatIsNewOrNotWeighedNeverGoesOnForLightness() {
+        perKilogram = 84;
+        change("name: light dropper 125, kind: seatpost, mass: 440 g", "name: light dropper 125, kind: seatpost, mass: 440 g, hours used: 4.9 h");
+        assertThat(in(Place.SEATPOST)).isEqualTo("dropper 125");
+        change("hours used: 4.9 h", "hours used: 5 h");
+        assertThat(in(Place.SEATPOST)).isEqualTo("light dropper 125");
+        change("kind: seatpost, mass: 440 g", "kind: seatpost");
+        assertThat(in(Place.SEATPOST)).isEqualTo("dropper 125");
+    }
+
+    /** 160 g of pedals and 60 g of crank at 500 s for each kg are 80 and 30 s, and stay off all the same. */
+    @Test
+    void whatTheRiderTouchesStays() {
+        perKilogram = 500;
+        assertThat(in(Place.PEDALS)).isEqualTo("solid pedals A");
+        assertThat(in(Place.CRANK)).isEqualTo("plain crank");
+    }
+
+    /** Both are a step from the standard legs that are wanted; the one that is 10 s nearer is taken, against the one that is mounted. */
+    @Test
+    void ofTwoDeparturesTheOneThatIsLessTimeApart() {
+        prefer("fork legs", Force.MAY, "standard");
+        assertThat(in(Place.FORK)).isEqualTo("stout fork 120");
+        apart.put("fork legs standard to stout", 9L);
+        assertThat(in(Place.FORK)).as("nine seconds are no notch").isEqualTo("stout fork 120");
+        apart.put("fork legs standard to stout", 10L);
+        assertThat(in(Place.FORK)).isEqualTo("slim fork 120");
+        apart.put("fork legs standard to slim", 10L);
+        assertThat(in(Place.FORK)).isEqualTo("stout fork 120");
+    }
+
+    /** Force and time multiply: 10 s against what should be count twice, 30 s against what may be three times. */
+    @Test
+    void forceAndTimeMultiply() {
+        prefer("lockout", Force.SHOULD, "remote");
+        prefer("fork legs", Force.MAY, "slim");
+        apart.put("fork legs slim to stout", 30L);
+        assertThat(in(Place.FORK)).isEqualTo("slim fork 120");
+        change("legs: slim, lockout: remote", "legs: slim, lockout: by hand");
+        assertThat(in(Place.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 120");
+        apart.put("lockout remote to by hand", 10L);
+        assertThat(in(Place.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");
+    }
+
+    /** Of trail tyres the pair goes on as it was, A in front; with the rear one gone, no pair is a reason to swap. */
+    @Test
+    void aPairGoesOnAsItWas() {
+        prefer("front rim material", Force.MUST, "carbon");
+        prefer("rear rim material", Force.MUST, "carbon");
+        prefer("front tyre tread", Force.MUST, "all-round");
+        prefer("rear tyre tread", Force.MUST, "all-round");
+        Map<Place, Part> build = build();
+        assertThat(build.get(Place.FRONT_TYRE)).hasToString("trail tyre 60 A");
+        assertThat(build.get(Place.REAR_TYRE)).hasToString("trail tyre 60 B");
+    }
+}
