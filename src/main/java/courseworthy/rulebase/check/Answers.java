@@ -57,7 +57,8 @@ final class Answers {
     }
 
     private static boolean saysNoLess(Row strong, Saying weak) {
-        for (Saying saying : strong.sayings()) {
+        for (int i = 0; i < strong.sayings().size(); i++) {
+            Saying saying = strong.sayings().get(i);
             if (saying.topic() == weak.topic() && saying.verb() == weak.verb() && noLess(saying, weak)) {
                 return true;
             }
@@ -102,8 +103,10 @@ final class Answers {
 
     /** The first pair of sayings that cannot both be followed; null where there is none. */
     static Clash clash(Row a, Row b) {
-        for (Saying one : a.sayings()) {
-            for (Saying other : b.sayings()) {
+        for (int i = 0; i < a.sayings().size(); i++) {
+            Saying one = a.sayings().get(i);
+            for (int j = 0; j < b.sayings().size(); j++) {
+                Saying other = b.sayings().get(j);
                 if (one.topic() == other.topic() && (clash(one, other) || clash(other, one))) {
                     return new Clash(one, other);
                 }

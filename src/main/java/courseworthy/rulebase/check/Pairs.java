@@ -18,14 +18,18 @@ import java.util.Map;
 final class Pairs {
 
     /** Steps to be spent on rows with several alternatives, over all rows; and for a row at the least. */
-    private static final long ALL_STEPS = 60_000_000;
+    private static final long ALL_STEPS = 20_000_000;
     private static final long LEAST_STEPS = 2_000;
+    /** What so many sayings have to do with each other is remembered, some 20 MB. */
+    private static final int MOST_REMEMBERED = 2_000;
 
     private final Placed[] rows;
     /** Rows that say again what an earlier one says: what holds of that one need not be said of them. */
     private final boolean[] doubles;
-    /** A number for what each row says: the same for the same, whatever the force. */
+    /** A number for what each row says and how strongly: the same for the same. */
     private final int[] says;
+    /** How what rows say compares, by their numbers; worked out where it is asked for. */
+    private final Bearing[][] bearings;
     /** For each row the topics it speaks on, and for each topic its rows, ascending. */
     private final int[][] topics;
     private final int[][] onTopic;
@@ -39,7 +43,7 @@ final class Pairs {
         Map<String, Integer> numbers = new HashMap<>();
         List<List<Integer>> byTopic = new ArrayList<>();
         for (Placed one : rows) {
-            says[one.at()] = texts.computeIfAbsent(one.says(), text -> texts.size());
+            says[one.at()] = texts.computeIfAbsent(one.row().author().force() + "\n" + one.says(), text -> texts.size());
             List<String> names = one.reasoned() ? one.topics() : List.of();
             topics[one.at()] = new int[names.size()];
             for (int i = 0; i < names.size(); i++) {
@@ -51,6 +55,7 @@ final class Pairs {
                 byTopic.get(number).add(one.at());
             }
         }
+        bearings = new Bearing[texts.size()][];
         onTopic = new int[byTopic.size()][];
         for (int i = 0; i < onTopic.length; i++) {
             onTopic[i] = byTopic.get(i).stream().mapToInt(Integer::intValue).toArray();
@@ -187,6 +192,7 @@ final class Pairs {
     private record Found(Kind first, Placed about, boolean joinable) {
 
         static final Found NOTHING = new Found(null, null, false);
+        static final Found JOINABLE = new Found(null, null, true);
 
         Placed against(Placed a, Placed b) {
             return about == a ? b : a;
@@ -194,46 +200,74 @@ final class Pairs {
     }
 
     private Found pair(Placed a, Placed b, Steps steps) throws TooMany {
-        boolean same = a.row().author().force() == b.row().author().force() && says[a.at()] == says[b.at()];
-        boolean aAsMuch = same || Answers.noLess(a.row(), b.row());
-        boolean bAsMuch = same || Answers.noLess(b.row(), a.row());
-        Answers.Clash clash = aAsMuch || bAsMuch ? null : Answers.clash(a.row(), b.row());
-        if (!aAsMuch && !bAsMuch && (clash == null || !tells(a.row(), b.row(), clash))) {
+        Bearing bearing = bearing(a, b);
+        if (!bearing.matters()) {
             return Found.NOTHING;
         }
         if (!a.region().meets(b.region(), steps)) {
-            return new Found(null, null, same && join(a, b) != null);
+            return bearing.same() && join(a, b) != null ? Found.JOINABLE : Found.NOTHING;
         }
-        return together(a, b, same, aAsMuch, bAsMuch, clash, steps);
-    }
-
-    /** Whether a clash is told at all: of equals, or of a preference that a bound leaves no room. */
-    private static boolean tells(Row a, Row b, Answers.Clash clash) {
-        return clash.uneven() || a.author().force() == b.author().force();
-    }
-
-    private static Found together(Placed a, Placed b, boolean same, boolean aAsMuch, boolean bAsMuch, Answers.Clash clash, Steps steps)
-            throws TooMany {
         boolean aInB = a.region().within(b.region(), steps);
         boolean bInA = b.region().within(a.region(), steps);
-        if (bInA && aAsMuch) {
+        if (bInA && bearing.aAsMuch()) {
             return new Found(Kind.NEEDLESS, b, false);
         }
-        if (aInB && bAsMuch) {
+        if (aInB && bearing.bAsMuch()) {
             return new Found(Kind.NEEDLESS, a, false);
         }
-        boolean joinable = same && !aInB && !bInA && join(a, b) != null;
-        Answers.Clash told = clash != null || same ? clash : Answers.clash(a.row(), b.row());
-        return told == null ? new Found(null, null, joinable) : clash(a, b, told, aInB, bInA);
+        if (bearing.same()) {
+            return !aInB && !bInA && join(a, b) != null ? Found.JOINABLE : Found.NOTHING;
+        }
+        return bearing.clash() == null ? Found.NOTHING : clash(a, b, bearing, aInB, bInA);
     }
 
-    private static Found clash(Placed a, Placed b, Answers.Clash clash, boolean aInB, boolean bInA) {
-        boolean equal = a.row().author().force() == b.row().author().force();
+    private static Found clash(Placed a, Placed b, Bearing bearing, boolean aInB, boolean bInA) {
+        Answers.Clash clash = bearing.clash();
         boolean hopeless = clash.uneven() && (clash.one().verb() == Verb.PREFER ? aInB : bInA);
-        if (hopeless || equal && !clash.uneven() && (aInB || bInA)) {
+        if (hopeless || bearing.equal() && !clash.uneven() && (aInB || bInA)) {
             return new Found(Kind.CONTRADICTS, aInB ? a : b, false);
         }
-        return equal && !clash.uneven() ? new Found(Kind.OVERLAPS, a, false) : Found.NOTHING;
+        return bearing.equal() && !clash.uneven() ? new Found(Kind.OVERLAPS, a, false) : Found.NOTHING;
+    }
+
+    /**
+     * How what two rows say compares.
+     *
+     * @param same    whether they say the same with the same force
+     * @param aAsMuch whether the first says no less than the second
+     * @param bAsMuch whether the second says no less than the first
+     * @param equal   whether they speak with equal force
+     * @param clash   what they say that does not go together, null where nothing does
+     */
+    private record Bearing(boolean same, boolean aAsMuch, boolean bAsMuch, boolean equal, Answers.Clash clash) {
+
+        static Bearing of(Row a, Row b, boolean same) {
+            return new Bearing(same, same || Answers.noLess(a, b), same || Answers.noLess(b, a),
+                    a.author().force() == b.author().force(), same ? null : Answers.clash(a, b));
+        }
+
+        /** A clash is told of equals, or of a preference that a bound leaves no room. */
+        boolean matters() {
+            return aAsMuch || bAsMuch || clash != null && (equal || clash.uneven());
+        }
+    }
+
+    /** The same two sayings are compared once, unless there are too many kinds of them to remember. Threads may both do it. */
+    private Bearing bearing(Placed a, Placed b) {
+        int one = says[a.at()];
+        int other = says[b.at()];
+        if (bearings.length > MOST_REMEMBERED) {
+            return Bearing.of(a.row(), b.row(), one == other);
+        }
+        Bearing[] of = bearings[one];
+        if (of == null) {
+            of = new Bearing[bearings.length];
+            bearings[one] = of;
+        }
+        if (of[other] == null) {
+            of[other] = Bearing.of(a.row(), b.row(), one == other);
+        }
+        return of[other];
     }
 
     /** The thing whose ranges are one range together, where two rows differ in that alone; else null. */

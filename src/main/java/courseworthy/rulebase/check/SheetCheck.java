@@ -25,7 +25,7 @@ public final class SheetCheck {
     public static final int MOST_OF_A_KIND = 100;
 
     /** Steps to be spent on working out where rows speak, over all rows; and for a row at the least. */
-    private static final long ALL_STEPS = 30_000_000;
+    private static final long ALL_STEPS = 10_000_000;
     private static final long LEAST_STEPS = 3_000;
     /** Steps for what is reasoned of one row by itself. */
     private static final long ROW_STEPS = 40_000;
