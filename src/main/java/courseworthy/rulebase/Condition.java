@@ -351,8 +351,8 @@ public sealed interface Condition {
         @Override
         public Truth on(Stage stage) {
             Truth out = Truth.TRUE;
-            for (Condition part : parts) {
-                out = out.and(part.on(stage));
+            for (int i = 0; i < parts.size(); i++) {
+                out = out.and(parts.get(i).on(stage));
                 if (out == Truth.FALSE) {
                     return out;
                 }

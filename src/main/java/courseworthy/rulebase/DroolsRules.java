@@ -46,7 +46,11 @@ public final class DroolsRules implements Rules {
     private static final String JOINS = PACKAGE + "joins";
     private static final String HEARD = "heard";
 
+    /** From so many rows on, rows that ask alike are one rule together: each rule costs time to build and to pass over. */
+    private static final int MANY = 1_000;
+
     private final List<Row> rows;
+    /** Rows that are asked once the network has fired, whether they could not tell; none where bundles do so themselves. */
     private final Map<Integer, List<Row>> byLayer;
     private final RealPairs pairs;
     private final KieBase network;
@@ -61,7 +65,7 @@ public final class DroolsRules implements Rules {
      */
     public DroolsRules(List<Row> rows, House house) {
         this.rows = List.copyOf(rows);
-        this.byLayer = Speaker.byLayer(rows);
+        this.byLayer = rows.size() < MANY ? Speaker.byLayer(rows) : Map.of();
         this.pairs = house.pairs();
         List<Model> models = Compiled.models(JOINS);
         models.add(model(rows));
@@ -77,12 +81,51 @@ public final class DroolsRules implements Rules {
             if (!names.add(row.author().rule())) {
                 throw new IllegalArgumentException("two rows " + row.author().rule());
             }
+        }
+        if (rows.size() >= MANY) {
+            for (Bundle bundle : Bundle.of(rows)) {
+                model.addRule(ruleOf(bundle, globals.computeIfAbsent(bundle.rank(), rank -> global(rank, model))));
+            }
+            return model;
+        }
+        for (Row row : rows) {
             Global<Heard> heard = globals.computeIfAbsent(row.author().rank(), rank -> global(rank, model));
             for (int layer : row.layers()) {
                 model.addRule(ruleOf(row, layer, heard));
             }
         }
         return model;
+    }
+
+    private static Rule ruleOf(Bundle bundle, Global<Heard> heard) {
+        Variable<Stage> stage = declarationOf(Stage.class, "stage");
+        AtLayer at = new AtLayer(bundle.layer());
+        MayHold may = new MayHold(bundle);
+        PatternDef<Stage> pattern = pattern(stage);
+        pattern.expr(at.getExpressionHash(), at);
+        pattern.expr(may.getExpressionHash(), may);
+        return rule(PACKAGE + bundle.rank().word(), bundle.name()).build(pattern, on(stage, heard).execute(new SpeakTogether(bundle)));
+    }
+
+    /** Whether some row of a bundle may hold at a stage. */
+    private record MayHold(Bundle bundle) implements Predicate1<Stage>, HashedExpression {
+        @Override
+        public boolean test(Stage stage) {
+            return bundle.mayHold(stage);
+        }
+
+        @Override
+        public String getExpressionHash() {
+            return "Stage may hold " + bundle.name();
+        }
+    }
+
+    /** What a bundle does when it fires: those of its rows that hold are heard. */
+    private record SpeakTogether(Bundle bundle) implements Block2<Stage, Heard> {
+        @Override
+        public void execute(Stage stage, Heard heard) {
+            bundle.speak(stage, heard.speaker());
+        }
     }
 
     private static Global<Heard> global(Rank rank, ModelImpl model) {

@@ -10,13 +10,24 @@ import java.math.BigDecimal;
 /** Makes grounds. */
 final class Grounds {
 
+    /** What was last told of each measure: in one call all rows are told the same. Threads may overwrite each other's. */
+    private static final Told[] LAST = new Told[Measure.values().length];
+
+    private record Told(long value, String text, BigDecimal number, String unit) {
+    }
+
     private Grounds() {
     }
 
     /** A fact about a measure; {@code written} is empty where a value was taken from it and nothing tested. */
     static Ground of(Measure measure, long value, String written, boolean met, boolean near) {
-        Scale scale = measure.scale();
-        return new Ground(measure.written(), scale.text(value), number(scale, value), unit(scale), written, met, near);
+        Told told = LAST[measure.ordinal()];
+        if (told == null || told.value() != value) {
+            Scale scale = measure.scale();
+            told = new Told(value, scale.text(value), number(scale, value), unit(scale));
+            LAST[measure.ordinal()] = told;
+        }
+        return new Ground(measure.written(), told.text(), told.number(), told.unit(), written, met, near);
     }
 
     static Ground of(Topic topic, long value, String written, boolean met) {

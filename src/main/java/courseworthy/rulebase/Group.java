@@ -22,8 +22,8 @@ final class Group {
 
     static Truth any(List<Condition> parts, Stage stage) {
         Truth out = Truth.FALSE;
-        for (Condition part : parts) {
-            out = out.or(part.on(stage));
+        for (int i = 0; i < parts.size(); i++) {
+            out = out.or(parts.get(i).on(stage));
             if (out == Truth.TRUE) {
                 return out;
             }
@@ -69,7 +69,8 @@ final class Group {
 
     /** Only the parts that have the truth that is to be explained. */
     static void grounds(List<Condition> parts, Stage stage, boolean truth, Condition whole, List<Ground> out) {
-        for (Condition part : parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            Condition part = parts.get(i);
             if (part.on(stage) == Truth.of(truth)) {
                 part.grounds(stage, truth, whole, out);
             }
@@ -77,7 +78,8 @@ final class Group {
     }
 
     static void wanting(List<Condition> parts, Stage stage, Set<String> out) {
-        for (Condition part : parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            Condition part = parts.get(i);
             if (part.on(stage) == Truth.UNKNOWN) {
                 part.wanting(stage, out);
             }

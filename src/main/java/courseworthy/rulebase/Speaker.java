@@ -55,7 +55,14 @@ final class Speaker {
 
     /** Notes a row whose condition does not hold, where that is for want of knowledge. */
     void hear(Row row, Stage stage) {
-        if (row.condition().on(stage) == Truth.UNKNOWN && row.condition().could(stage, true)) {
+        if (row.condition().on(stage) == Truth.UNKNOWN) {
+            couldNotTell(row, stage);
+        }
+    }
+
+    /** Notes a row whose condition is unknown, unless it would not hold whatever became known. */
+    void couldNotTell(Row row, Stage stage) {
+        if (row.condition().could(stage, true)) {
             Set<String> wanting = new LinkedHashSet<>();
             row.condition().wanting(stage, wanting);
             mute(row.author(), row.topics(), wanting);
