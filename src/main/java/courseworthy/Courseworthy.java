@@ -338,7 +338,7 @@ public final class Courseworthy {
         Worths worths = new Worths(call, sensitivity);
         Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), worths, FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
-                worths, build), ride);
+                worths, build, loading.given()), ride);
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

@@ -21,6 +21,7 @@ final class RuleLoading {
     private final Rider rider;
     private final List<String> sheets;
     private final Faults faults = new Faults();
+    private final List<Sheet> given = new ArrayList<>();
     private final FutureTask<DroolsRules> loading = new FutureTask<>(this::load);
 
     private RuleLoading(Path home, Rider rider, List<String> sheets) {
@@ -52,6 +53,11 @@ final class RuleLoading {
         }
     }
 
+    /** The coaches' sheets in force, in the order given; to be asked for once loading is finished. */
+    List<Sheet> given() {
+        return given;
+    }
+
     private static RuntimeException unchecked(Throwable cause) {
         if (cause instanceof Error error) {
             throw error;
@@ -61,7 +67,6 @@ final class RuleLoading {
 
     private DroolsRules load() {
         List<Row> own = rider == null ? List.of() : SheetReader.rider(rider.constraints(), rider.file(), faults);
-        List<Sheet> given = new ArrayList<>();
         Inputs inputs = new Inputs(home, faults);
         for (int i = 0; i < sheets.size(); i++) {
             Path path = inputs.path(sheets.get(i));

@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
+import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.Untold;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Worths;
@@ -29,10 +30,11 @@ import java.util.List;
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  * @param worths       what decisions are worth, worked out when it is written; null where nothing is
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
+ * @param sheets       coaches' sheets in force, in the order given
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build) {
+        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build, List<Sheet> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);

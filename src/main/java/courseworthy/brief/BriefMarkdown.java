@@ -65,6 +65,9 @@ public final class BriefMarkdown {
         if (!whose.isEmpty()) {
             page.paragraph(whose);
         }
+        if (!brief.sheets().isEmpty()) {
+            page.paragraph(SheetWords.of(brief.sheets()));
+        }
     }
 
     private void course() {

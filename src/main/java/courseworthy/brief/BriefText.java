@@ -55,6 +55,9 @@ public final class BriefText {
         if (!whose.isEmpty()) {
             page.text(0, 0, whose, Weight.PLAIN);
         }
+        if (!brief.sheets().isEmpty()) {
+            page.text(0, 2, SheetWords.of(brief.sheets()), Weight.PLAIN);
+        }
         for (String line : Words.course(brief)) {
             if (!line.isEmpty()) {
                 page.text(0, 2, line, Weight.PLAIN);

@@ -12,6 +12,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.rider.Rider;
+import courseworthy.rulebase.Sheet;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Worths;
 import java.util.ArrayList;
@@ -30,19 +31,20 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, checklist, Outlook.NONE, null, null);
+        return of(course, rider, event, call, checklist, Outlook.NONE, null, null, List.of());
     }
 
     /**
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
      * @param build   the parts that realise it; null where no workshop is given
+     * @param sheets  coaches' sheets in force, in the order given
      */
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook, Worths worths,
-            Build build) {
+            Build build, List<Sheet> sheets) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build);
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build, sheets);
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

@@ -77,6 +77,9 @@ public final class JsonBrief {
 
     private void brief(Brief brief, List<Decision> decisions) throws IOException {
         head(brief);
+        if (!brief.sheets().isEmpty()) {
+            SheetWords.write(brief.sheets(), json);
+        }
         course(brief.course());
         demands(brief.demands().values());
         assumed(brief);

@@ -7,6 +7,7 @@ import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Task;
 import courseworthy.claim.Where;
+import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.Fields;
@@ -16,8 +17,11 @@ import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +40,11 @@ public final class SheetReader {
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final Pattern BRACED = Pattern.compile("\\{([^{}]*)}");
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_WORD = 60;
+    /** Licences that are suggested for sheets, by their SPDX identifiers (spdx.org/licenses). */
+    public static final List<String> LICENCES =
+            List.of("CC0-1.0", "CC-BY-4.0", "CC-BY-SA-4.0", "CC-BY-NC-4.0", "CC-BY-NC-SA-4.0", "CC-BY-ND-4.0", "CC-BY-NC-ND-4.0", "MIT", "Apache-2.0");
     private static final List<String> RESERVED = List.of("house", "limit", "pairing", "rider");
 
     private final String file;
@@ -62,8 +71,18 @@ public final class SheetReader {
      * @return the sheet, or null where the file could not be read; the faults say why
      */
     public static Sheet read(Path path, String shown, int order, Faults faults) {
-        Node.Mapping root = Yaml.read(path, shown, MOST_BYTES, faults);
-        return root == null ? null : decode(root, shown, Rank.COACH, order, faults);
+        byte[] bytes = Yaml.bytes(path, shown, MOST_BYTES, faults);
+        Node.Mapping root = bytes == null ? null : Yaml.read(bytes, shown, MOST_BYTES, faults);
+        return root == null ? null : decode(root, shown, Rank.COACH, order, faults).from(sha256(bytes));
+    }
+
+    /** SHA-256 as in FIPS 180-4, in small hexadecimal digits. */
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException never) {
+            throw new IllegalStateException("every Java platform has SHA-256", never);
+        }
     }
 
     /** Decodes the tree of a sheet of a rank. */
@@ -79,9 +98,12 @@ public final class SheetReader {
     private Sheet sheet(Fields fields) {
         String title = fields.required("sheet", "the sheet's name") == null ? "" : orEmpty(fields.prose("sheet"));
         String by = fields.required("author", "who wrote it") == null ? "" : orEmpty(fields.prose("author"));
+        Sheet.Origin origin = Sheet.Origin.NONE;
         if (rank == Rank.COACH) {
             prefix = title;
             checkTitle(fields, title);
+            checkLength(fields, "author", by);
+            origin = new Sheet.Origin(orEmpty(fields.line("version", LONGEST_WORD)), licence(fields), "");
         }
         Node advice = fields.node("advice");
         List<Row> rows = advice == null ? List.of() : rows("advice", advice);
@@ -90,7 +112,24 @@ public final class SheetReader {
             faults.add(file, fields.line(), "advice", "no such key", "a list of rows", "Write \"advice:\" and under it rows with an id.");
         }
         fields.done();
-        return new Sheet(title, by, file, fields.lineOf("sheet"), rows, leaveOuts);
+        return new Sheet(title, by, file, fields.lineOf("sheet"), rows, leaveOuts, origin);
+    }
+
+    private String licence(Fields fields) {
+        String licence = orEmpty(fields.line("licence", LONGEST_WORD));
+        String spelled = licence.replace(' ', '-');
+        String near = LICENCES.contains(spelled) ? "Did you mean \"" + spelled + "\"?" : Spelling.didYouMean(spelled, LICENCES);
+        if (!licence.isEmpty() && !LICENCES.contains(licence) && !near.isEmpty()) {
+            faults.add(Fault.warning(file, fields.lineOf("licence"), "licence", "\"" + licence + "\"", "an SPDX identifier, such as CC-BY-4.0", near));
+        }
+        return licence;
+    }
+
+    private static void checkLength(Fields fields, String key, String text) {
+        if (text.length() > LONGEST_NAME || text.indexOf('\n') >= 0) {
+            fields.fault(key, text.indexOf('\n') >= 0 ? "several lines" : text.length() + " characters",
+                    "one line of at most " + LONGEST_NAME + " characters", "");
+        }
     }
 
     private void checkTitle(Fields fields, String title) {
@@ -99,6 +138,7 @@ public final class SheetReader {
         } else if (title.contains("/")) {
             fields.fault("sheet", "\"" + title + "\"", "a name without \"/\"", "");
         }
+        checkLength(fields, "sheet", title);
     }
 
     private List<Row> rows(String key, Node node) {

@@ -35,6 +35,8 @@ final class SheetSchema {
         return new Shape.Block()
                 .key("sheet", about("The sheet's name", Shape.text()))
                 .key("author", about("Who wrote it", Shape.text()))
+                .key("version", about("Which one it is, in its author's words", Shape.text()))
+                .key("licence", about("What others may do with it: an SPDX identifier, such as CC-BY-4.0", Shape.text()))
                 .key("advice", Shape.oneOrMore(Shape.reference(ROW)))
                 .key("leave out", about("Rules that do not count", Shape.oneOrMore(leaveOut())))
                 .required("sheet", "author")

@@ -93,9 +93,19 @@ public final class Yaml {
      * @param most largest file read, in bytes: whole millions
      */
     public static Node.Mapping read(Path path, String shown, int most, Faults faults) {
-        byte[] bytes;
+        byte[] bytes = bytes(path, shown, most, faults);
+        return bytes == null ? null : read(bytes, shown, most, faults);
+    }
+
+    /**
+     * The bytes of a file, one more than the largest read where it is larger.
+     *
+     * @param most largest file read, in bytes
+     * @return null where it cannot be read; the faults say why
+     */
+    public static byte[] bytes(Path path, String shown, int most, Faults faults) {
         try (InputStream in = Files.newInputStream(path)) {
-            bytes = in.readNBytes(most + 1);
+            return in.readNBytes(most + 1);
         } catch (NoSuchFileException e) {
             faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
             return null;
@@ -104,7 +114,6 @@ public final class Yaml {
                     "Check the path and its permissions.");
             return null;
         }
-        return read(bytes, shown, most, faults);
     }
 
     /** Reads bytes as {@link #read(Path, String, Faults)} reads a file. */
@@ -112,7 +121,8 @@ public final class Yaml {
         return read(bytes, shown, MOST_BYTES, faults);
     }
 
-    private static Node.Mapping read(byte[] bytes, String shown, int most, Faults faults) {
+    /** Reads bytes as {@link #read(Path, String, int, Faults)} reads a file. */
+    public static Node.Mapping read(byte[] bytes, String shown, int most, Faults faults) {
         if (bytes.length > most) {
             String size = most / MEGABYTE + " MB";
             faults.add(shown, 0, "", "a file over " + size, "at most " + size, "Split it into several files.");
