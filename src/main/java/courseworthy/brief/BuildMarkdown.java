@@ -35,6 +35,7 @@ final class BuildMarkdown {
         list(page, WorthwhileWords.CHANGES, WorthwhileWords.changes(build));
         list(page, WorthwhileWords.LEAVE_ALONE, WorthwhileWords.leaveAlone(build));
         list(page, "Missing elsewhere", build.lacking());
+        list(page, "Back to how it stands now, after the race", BuildWords.back(build));
         list(page, "Worn", build.wear());
         List<String> notMet = new ArrayList<>();
         build.notMet().forEach(each -> notMet.add(BuildWords.notMet(each)));

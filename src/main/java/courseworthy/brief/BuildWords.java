@@ -48,9 +48,26 @@ final class BuildWords {
     }
 
     static String swap(Swap swap) {
-        String what = swap.on() == null ? "Take off " + swap.off() : "Put on " + swap.on() + (swap.off() == null ? "" : " for " + swap.off());
-        return what + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about " + Math.round(swap.minutes())
-                + " min" + grams(swap.grams()) + why(swap) + after(swap);
+        return swap.what() + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about "
+                + Math.round(swap.minutes()) + " min" + grams(swap.grams()) + why(swap) + after(swap);
+    }
+
+    /** The work back, each step in short: what it asks for afterwards is as before. */
+    static List<String> back(Build build) {
+        List<String> out = new ArrayList<>();
+        for (Swap swap : build.back()) {
+            out.add(swap.what() + " (" + swap.place().words() + ", on " + swap.bike() + "): about " + Math.round(swap.minutes()) + " min"
+                    + grams(swap.grams()) + ".");
+        }
+        if (!out.isEmpty()) {
+            out.add(count(build.back().size()) + ", about " + Math.round(build.minutesBack()) + " min of work by estimate. What each asks for "
+                    + "afterwards is on the checklist.");
+        }
+        return out;
+    }
+
+    private static String count(int swaps) {
+        return swaps + (swaps == 1 ? " swap" : " swaps");
     }
 
     private static String why(Swap swap) {
@@ -67,8 +84,8 @@ final class BuildWords {
     }
 
     static String total(Build build) {
-        return build.swaps().size() + (build.swaps().size() == 1 ? " swap" : " swaps") + ", about " + Math.round(build.minutes())
-                + " min of work by estimate. Then a ride of 30 to 60 min on this very build, and every bolt and axle checked after it.";
+        String needs = build.needs().isEmpty() ? "" : " To have at hand: " + String.join("; ", build.needs()) + ".";
+        return count(build.swaps().size()) + ", about " + Math.round(build.minutes()) + " min of work by estimate." + needs + " Then a ride of 30 to 60 min on this very build, and every bolt and axle checked after it.";
     }
 
     static String notMet(NotMet each) {

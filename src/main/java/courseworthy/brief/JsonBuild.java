@@ -45,6 +45,11 @@ final class JsonBuild {
             swap(swap);
         }
         json.endList();
+        json.list("back");
+        for (Swap swap : build.back()) {
+            swap(swap);
+        }
+        json.endList();
         json.list("not_met");
         for (NotMet each : build.notMet()) {
             json.open();
@@ -66,13 +71,17 @@ final class JsonBuild {
 
     private void swap(Swap swap) throws IOException {
         json.open();
+        json.string("bike", name(swap.bike()));
         json.string("place", swap.place().words());
         json.string("off", name(swap.off()));
         json.string("on", name(swap.on()));
+        json.strings("with", names(swap.with()));
+        json.string("over", name(swap.over()));
         json.string("from", name(swap.from()));
         json.number("work_s", BigDecimal.valueOf(Math.round(swap.minutes() * 60)));
         json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
         json.strings("after", swap.after());
+        json.strings("needs", swap.needs());
         json.yesNo("mechanic", swap.mechanic());
         json.strings("why", swap.why());
         json.close();

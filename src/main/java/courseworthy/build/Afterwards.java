@@ -40,6 +40,23 @@ final class Afterwards {
         return out;
     }
 
+    /** What a swap uses up (common practice, no source). @param on what goes on; null where something only came off */
+    static List<String> needs(Place place, Part on) {
+        if (on == null) {
+            return List.of();
+        }
+        return switch (place.kind()) {
+            case TYRE -> Boolean.FALSE.equals(on.yes(Detail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
+            case CHAIN -> List.of("joining link");
+            case CRANK, PEDALS, CASSETTE -> List.of("grease");
+            case SEATPOST -> List.of("grease or assembly paste, as the post asks");
+            case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");
+            case PADS -> List.of("brake cleaner");
+            case DERAILLEUR, SHIFTER -> "electronic".equals(on.word(Detail.ACTUATION)) ? List.of() : List.of("inner cable");
+            default -> List.of();
+        };
+    }
+
     private static void wheel(List<String> out, Part wheel) {
         out.add("Axle as marked, rotor does not rub, gears and brake checked");
         Double hours = wheel.number(Detail.HOURS_USED);

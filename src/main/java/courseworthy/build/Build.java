@@ -3,7 +3,9 @@ package courseworthy.build;
 import courseworthy.rulebase.Found.Finding;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The parts that realise a call on one bike of a workshop.
@@ -15,6 +17,7 @@ import java.util.List;
  * @param massNow    kg, as the bike stands now
  * @param unweighed  parts of the build, and the frame, whose mass is not known
  * @param swaps      what to change, in the order of work
+ * @param back       the work back to what is mounted now, on all bikes, in order; empty where it is not a race
  * @param notMet     decisions that the build does not meet
  * @param toMind     what the rules of fit say of the build: what is not known, what to mind
  * @param inTheWay   where no bike can be built: what does not fit as each bike stands
@@ -25,13 +28,14 @@ import java.util.List;
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
+        List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
         Carried position, Worthwhile worthwhile) {
 
     public Build {
         parts = List.copyOf(parts);
         unweighed = List.copyOf(unweighed);
         swaps = List.copyOf(swaps);
+        back = List.copyOf(back);
         notMet = List.copyOf(notMet);
         toMind = List.copyOf(toMind);
         inTheWay = List.copyOf(inTheWay);
@@ -45,23 +49,52 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     }
 
     /**
-     * One part off and another on.
+     * One part off and another on, with what each carries.
      *
+     * @param bike    the bike that is worked on, or the wheel or crank that lies loose
      * @param place   where
      * @param off     what comes off; null for nothing
      * @param on      what goes on; null for nothing
+     * @param with    what stands on that already and stays on it
+     * @param over    the part of the same bike from which it moves over; null where it lies loose or comes from another bike
      * @param from    the bike it is taken from; null where it lies loose
      * @param minutes an estimate, or as the workshop says
-     * @param grams   change of mass; null where a mass is not known
+     * @param grams   change of the bike's mass by this step; null where a mass is not known
      * @param after   what the swap asks for afterwards, in sentences
+     * @param needs   what is used up
      * @param mechanic whether it is work for a qualified mechanic
      * @param why     what it serves, in phrases: decisions with their value, what else goes on, grams
      */
-    public record Swap(Place place, Part off, Part on, Part from, double minutes, Long grams, List<String> after, boolean mechanic,
-            List<String> why) {
+    public record Swap(Part bike, Place place, Part off, Part on, List<Part> with, Part over, Part from, double minutes, Long grams,
+            List<String> after, List<String> needs, boolean mechanic, List<String> why) {
         public Swap {
+            with = List.copyOf(with);
             after = List.copyOf(after);
+            needs = List.copyOf(needs);
             why = List.copyOf(why);
+        }
+
+        Swap because(List<String> reasons) {
+            return new Swap(bike, place, off, on, with, over, from, minutes, grams, after, needs, mechanic, reasons);
+        }
+
+        /** {@code Put on race carbon front, with its race rotor 180, for trail alloy front}. */
+        public String what() {
+            if (on == null) {
+                return "Take off " + off;
+            }
+            StringBuilder out = new StringBuilder("Put on ").append(on);
+            if (over != null) {
+                out.append(", over from ").append(over).append(',');
+            } else if (!with.isEmpty()) {
+                out.append(", with its ");
+                for (int i = 0; i < with.size(); i++) {
+                    out.append(i == 0 ? "" : i == with.size() - 1 ? " and " : ", ").append(with.get(i));
+                }
+                out.append(',');
+            }
+            String text = off == null ? out.toString() : out.append(" for ").append(off).toString();
+            return text.endsWith(",") ? text.substring(0, text.length() - 1) : text;
         }
 
         /** Where on the bike it is, in words. */
@@ -83,10 +116,28 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
 
     /** Minutes of all swaps. */
     public double minutes() {
+        return minutes(swaps);
+    }
+
+    /** Minutes of the work back. */
+    public double minutesBack() {
+        return minutes(back);
+    }
+
+    private static double minutes(List<Swap> swaps) {
         double sum = 0;
         for (Swap swap : swaps) {
             sum += swap.minutes();
         }
         return sum;
+    }
+
+    /** What is used up by the swaps, each once. */
+    public List<String> needs() {
+        Set<String> out = new LinkedHashSet<>();
+        for (Swap swap : swaps) {
+            out.addAll(swap.needs());
+        }
+        return List.copyOf(out);
     }
 }

@@ -14,7 +14,6 @@ import courseworthy.rulebase.Found.Finding;
 import courseworthy.rulebase.Load;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.Detail;
-import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -23,18 +22,11 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. */
 public final class Builds {
-
-    /** Work on wheels and cranks off the bike comes first, then the bike from the frame outwards. */
-    private static final List<Place> ORDER = List.of(Place.FRONT_TYRE, Place.FRONT_INSERT, Place.FRONT_ROTOR, Place.REAR_TYRE, Place.REAR_INSERT,
-            Place.REAR_ROTOR, Place.CASSETTE, Place.CHAINRING, Place.SHOCK, Place.FORK, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS,
-            Place.SEATPOST, Place.SADDLE, Place.CRANK, Place.PEDALS, Place.DERAILLEUR, Place.SHIFTER, Place.FRONT_PADS, Place.REAR_PADS,
-            Place.FRONT_WHEEL, Place.REAR_WHEEL, Place.CHAIN, Place.LIGHTS);
 
     private final Workshop workshop;
     private final Call call;
@@ -97,7 +89,7 @@ public final class Builds {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
                 null, null);
     }
 
@@ -111,9 +103,11 @@ public final class Builds {
             fitted.add(new Fitted(each.getKey(), each.getValue()));
             mass += known(each.getValue(), unweighed);
         }
-        List<Swap> swaps = swaps(bike, parts);
-        return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, notMet(bike, parts),
-                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, swaps), position(bike, parts),
+        Stand before = Stand.of(workshop);
+        Stand after = before.with(bike, parts);
+        List<Swap> swaps = swaps(bike, parts, before, after);
+        return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after), notMet(bike, parts),
+                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, before, after), position(bike, parts),
                 new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps));
     }
 
@@ -162,24 +156,21 @@ public final class Builds {
         return sum;
     }
 
-    private List<Swap> swaps(Part bike, Map<Place, Part> parts) {
+    private List<Swap> swaps(Part bike, Map<Place, Part> parts, Stand before, Stand after) {
         List<Swap> out = new ArrayList<>();
         Purpose purpose = new Purpose(workshop, aims, load, bike, parts);
-        for (Place place : ORDER) {
-            Part on = parts.get(place);
-            Part host = place.host() == null ? null : parts.get(place.host());
-            Part off = Work.stands(workshop, place, host, bike);
-            boolean change = on == null ? off != null && Search.searched(place) : Work.isWork(on, place, host, bike);
-            if (change) {
-                Part from = on == null || on.bike() == bike ? null : on.bike();
-                Kind kind = place.kind();
-                Part goes = off == on ? null : off;
-                Long grams = grams(goes, on);
-                out.add(new Swap(place, goes, on, from, work.minutes(kind), grams, Afterwards.of(place, on), Afterwards.mechanic(place),
-                        purpose.of(place, goes, grams)));
-            }
+        for (Swap swap : Steps.on(bike, workshop, before, after)) {
+            boolean moves = swap.over() != null && swap.off() == null;
+            out.add(swap.because(moves ? List.of(after.on(swap.on()).name()) : purpose.of(swap.place(), swap.off(), grams(swap.off(), swap.on()))));
         }
         return out;
+    }
+
+    /** The work back after a race; what is set up for training stays. */
+    private List<Swap> back(Part bike, Stand before, Stand after) {
+        Value role = call.demands().get(Measure.ROLE);
+        boolean race = role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
+        return race ? Steps.all(bike, workshop, after, before) : List.of();
     }
 
     private static Long grams(Part off, Part on) {
@@ -249,15 +240,20 @@ public final class Builds {
         }
     }
 
-    private static List<String> lacking(Part bike, List<Swap> swaps) {
-        Map<Part, List<String>> by = new LinkedHashMap<>();
-        for (Swap swap : swaps) {
-            if (swap.from() != null && swap.from() != bike) {
-                by.computeIfAbsent(swap.from(), each -> new ArrayList<>()).add(swap.on().name());
+    /** What stands in places of other bikes now and in none of them then. */
+    private List<String> lacking(Part bike, Stand before, Stand after) {
+        List<String> out = new ArrayList<>();
+        for (Part other : workshop.bikes()) {
+            List<String> names = new ArrayList<>();
+            for (Part part : before.carried(other)) {
+                if (after.bike(part) != other) {
+                    names.add(part.name());
+                }
+            }
+            if (other != bike && !names.isEmpty()) {
+                out.add(other + " stands without " + String.join(", ", names) + " until they go back");
             }
         }
-        List<String> out = new ArrayList<>();
-        by.forEach((other, names) -> out.add(other + " stands without " + String.join(", ", names) + " until they go back"));
         return out;
     }
 }

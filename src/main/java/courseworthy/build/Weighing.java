@@ -108,7 +108,7 @@ final class Weighing {
         }
         double minutes = 0;
         for (Swap swap : swaps) {
-            boolean carried = swap.place().host() != null && places.contains(swap.place().host());
+            boolean carried = swap.over() != null && places.contains(Steps.carrier(swap.place()));
             minutes += carried || places.contains(swap.place()) ? swap.minutes() : 0;
         }
         return new Change(where, on, off, grams(places, build), returns(places, build), minutes, distinct(serves), fresh);

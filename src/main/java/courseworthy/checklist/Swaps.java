@@ -19,27 +19,53 @@ final class Swaps {
         List<Entry> out = new ArrayList<>();
         List<String> before = new ArrayList<>();
         for (Swap swap : build.swaps()) {
-            String id = id(out.size());
+            String id = id("build/", out.size());
             out.add(new Entry(item(swap), id, Due.WEEK_BEFORE, 0, List.copyOf(before)));
             before.add(id);
         }
         if (!before.isEmpty()) {
             Item ride = new Item("Ride 30 to 60 min on the very build, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
-            out.add(new Entry(ride, id(out.size()), Due.WEEK_BEFORE, 0, before));
+            out.add(new Entry(ride, id("build/", out.size()), Due.WEEK_BEFORE, 0, before));
+        }
+        out.addAll(back(build));
+        return out;
+    }
+
+    private static List<Entry> back(Build build) {
+        List<Entry> out = new ArrayList<>();
+        List<String> before = new ArrayList<>();
+        for (Swap swap : build.back()) {
+            String id = id("build/back/", out.size());
+            Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
+                    + Math.round(swap.minutes()) + " min).", false, PART, "", null);
+            out.add(new Entry(item, id, Due.AFTER_THE_RACE, 0, List.copyOf(before)));
+            before.add(id);
+        }
+        if (!before.isEmpty()) {
+            Item ride = new Item("Ride around the block, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+                    "The next ride is as fast as the last one, and begins on what was put back.", false, PART, "", null);
+            out.add(new Entry(ride, id("build/back/", out.size()), Due.AFTER_THE_RACE, 0, before));
         }
         return out;
     }
 
+    /** Which bike, where it is another than the one that was raced, or what lies loose. */
+    private static String on(Swap swap) {
+        return ", on " + swap.bike();
+    }
+
     private static Item item(Swap swap) {
-        String what = swap.on() == null ? "Take off " + swap.off() : "Put on " + swap.on() + (swap.off() == null ? "" : " for " + swap.off())
-                + (swap.from() == null ? "" : ", from " + swap.from());
-        String find = swap.after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.after());
-        return new Item(what, find, "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).", false,
+        String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
+        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).", false,
                 PART, "", null);
     }
 
-    private static String id(int number) {
-        return "build/" + (number < 10 ? "0" : "") + number;
+    private static String find(Swap swap) {
+        return swap.after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.after());
+    }
+
+    private static String id(String start, int number) {
+        return start + (number < 10 ? "0" : "") + number;
     }
 }

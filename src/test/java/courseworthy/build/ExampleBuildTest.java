@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -48,8 +49,44 @@ class ExampleBuildTest {
         assertThat(part(build, "seatpost")).contains("dropper");
         assertThat(part(build, "rear tyre")).doesNotContain("light");
         assertThat(build.get("mass_kg").asDouble()).isLessThan(build.get("mass_now_kg").asDouble());
-        assertThat(build.get("lacking").get(0).asText()).isEqualTo("training bike stands without power crank until they go back");
+        assertThat(build.get("lacking").get(0).asText()).isEqualTo("training bike stands without power crank, ring 32, solid pedals B until they go back");
         assertThat(build.get("in_the_way")).isEmpty();
+    }
+
+    /** What carries comes before what it carries, and the steps take off as much as the whole bike loses. */
+    @Test
+    void theWorkIsInAnOrderForOneStand() throws IOException {
+        JsonNode build = build();
+        List<String> places = places(build.get("swaps"));
+        assertThat(places).containsSubsequence("crank", "chainring", "pedals").containsSubsequence("front wheel", "front tyre")
+                .containsSubsequence("rear wheel", "rear tyre").containsSubsequence("seatpost", "saddle");
+        double change = 0;
+        for (JsonNode each : build.get("swaps")) {
+            change += each.get("mass_change_kg").asDouble();
+        }
+        assertThat(change).isCloseTo(build.get("mass_kg").asDouble() - build.get("mass_now_kg").asDouble(), within(0.0015));
+        JsonNode wheel = build.get("swaps").get(places.indexOf("rear wheel"));
+        assertThat(wheel.get("with")).extracting(JsonNode::asText).contains("race rotor 160", "race cassette 10-50");
+    }
+
+    /** Back again, every part is where it was: each goes on that came off, on the bike that lent it too. */
+    @Test
+    void theWayBackPutsEverythingWhereItWas() throws IOException {
+        JsonNode build = build();
+        double change = 0;
+        for (JsonNode each : build.get("back")) {
+            change += each.get("bike").asText().equals("race bike") ? each.get("mass_change_kg").asDouble() : 0;
+        }
+        assertThat(change).isCloseTo(build.get("mass_now_kg").asDouble() - build.get("mass_kg").asDouble(), within(0.0015));
+        assertThat(build.get("back")).extracting(each -> each.get("on").asText() + " on " + each.get("bike").asText())
+                .contains("power crank on training bike", "ring 32 on training bike", "plain crank on race bike", "trail alloy rear on race bike",
+                        "race tyre 57 A on race carbon front");
+        String list = brief(Format.TEXT).replaceAll("\\s+", " ");
+        assertThat(list.substring(list.toLowerCase(Locale.ROOT).lastIndexOf("after the race, 1"))).contains("Put on power crank, on training bike");
+    }
+
+    private static List<String> places(JsonNode swaps) {
+        return StreamSupport.stream(swaps.spliterator(), false).map(each -> each.get("place").asText()).toList();
     }
 
     /** The race bike takes over where the rider sits on the bike that is trained on. */

@@ -1,0 +1,161 @@
+package courseworthy.build;
+
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Kind;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What is mounted on what at one moment of the work. It begins as the workshop's file says; that file's parts stay as they are. */
+public final class Stand {
+
+    private final Map<Part, Part> on;
+
+    private Stand(Map<Part, Part> on) {
+        this.on = on;
+    }
+
+    /** As written. */
+    static Stand of(Workshop workshop) {
+        Map<Part, Part> on = new LinkedHashMap<>();
+        for (Part part : workshop.parts()) {
+            on.put(part, part.on());
+        }
+        return new Stand(on);
+    }
+
+    /** With a build on a bike: what it does not need lies loose, and what stays on a loose wheel or crank stays on it. */
+    Stand with(Part bike, Map<Place, Part> build) {
+        Stand out = copy();
+        for (Map.Entry<Part, Part> each : on.entrySet()) {
+            Part part = each.getKey();
+            if (bike(part) == bike && !build.containsValue(part) && !isCarried(part)) {
+                out.put(part, null);
+            }
+        }
+        for (Place place : Steps.ORDER) {
+            if (build.containsKey(place)) {
+                out.settle(bike, place, build);
+            }
+        }
+        for (Map.Entry<Place, Part> each : build.entrySet()) {
+            out.oneIn(bike, each.getKey(), each.getValue());
+        }
+        return out;
+    }
+
+    /** Whether it leaves with what carries it. */
+    private boolean isCarried(Part part) {
+        Part host = on.get(part);
+        return host != null && host.kind() != Kind.BIKE;
+    }
+
+    private void settle(Part bike, Place place, Map<Place, Part> build) {
+        Part part = build.get(place);
+        Place carrier = Steps.carrier(place);
+        Part host = carrier == null ? null : build.get(carrier);
+        boolean there = host == null ? bike(part) == bike && place.equals(place(part)) && on.get(part) == bike : isOn(part, host);
+        boolean onTheFrame = host != null && on.get(part) == bike && place.host() == null && (bike(host) == bike || Steps.movesUnasked(place));
+        if (!there && !onTheFrame) {
+            put(part, host == null ? bike : host);
+        }
+    }
+
+    /** What else stands in a place gives way. */
+    private void oneIn(Part bike, Place place, Part part) {
+        for (Part other : new ArrayList<>(on.keySet())) {
+            if (other != part && Steps.ORDER.contains(place) && bike(other) == bike && place(other) == place && place != Place.LIGHTS) {
+                put(other, null);
+            }
+        }
+    }
+
+    Stand copy() {
+        return new Stand(new LinkedHashMap<>(on));
+    }
+
+    void put(Part part, Part host) {
+        on.put(part, host);
+    }
+
+    /** What a part is mounted on; null where it lies loose. */
+    public Part on(Part part) {
+        return on.get(part);
+    }
+
+    /** The bike that a part is on, through whatever carries it; null where it is on none. */
+    public Part bike(Part part) {
+        Part at = part;
+        while (at != null && at.kind() != Kind.BIKE) {
+            at = on.get(at);
+        }
+        return at;
+    }
+
+    boolean isOn(Part part, Part host) {
+        for (Part at = on.get(part); at != null; at = on.get(at)) {
+            if (at == host) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The place of a mounted part; null where it lies loose. */
+    Place place(Part part) {
+        if (on.get(part) == null) {
+            return null;
+        }
+        String end = null;
+        for (Part at = part; at != null && end == null; at = on.get(at)) {
+            end = at.word(Detail.END);
+        }
+        for (Place place : Place.values()) {
+            if (place.kind() == part.kind() && (place.end() == null || place.end().equals(end))) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    /** What stands in a place of a bike, or of a wheel or crank that lies loose; null for nothing. */
+    Part at(Part root, Place place) {
+        for (Part part : on.keySet()) {
+            if (place(part) == place && isOn(part, root)) {
+                return part;
+            }
+        }
+        return null;
+    }
+
+    /** All that a part carries, in the order written. */
+    List<Part> carried(Part host) {
+        List<Part> out = new ArrayList<>();
+        for (Part part : on.keySet()) {
+            if (isOn(part, host)) {
+                out.add(part);
+            }
+        }
+        return out;
+    }
+
+    /** Everything of known mass on a bike or a part, kg, itself left out; an unknown mass counts 0. */
+    double mass(Part root) {
+        double sum = 0;
+        for (Part part : carried(root)) {
+            sum += part.has(Detail.MASS) ? part.number(Detail.MASS) : 0;
+        }
+        return sum;
+    }
+
+    /** Where every part is: its name on what it is mounted on; empty where it lies loose. */
+    public Map<String, String> written() {
+        Map<String, String> out = new LinkedHashMap<>();
+        on.forEach((part, host) -> out.put(part.name(), host == null ? "" : host.name()));
+        return out;
+    }
+}
