@@ -199,6 +199,11 @@ public final class Courseworthy {
         return Positions.of(home, workshop, from, to, rider, format, colours, this::stopOrWarn);
     }
 
+    /** A debrief held against the brief it names, or the record of each rule over all debriefs of a folder. */
+    public String debrief(String file, Format format, boolean colours) {
+        return Debriefing.of(home, file, format, colours, this::stopOrWarn);
+    }
+
     /** A course by itself. */
     public String course(String file, String ground, Format format, boolean colours) {
         Faults faults = new Faults();

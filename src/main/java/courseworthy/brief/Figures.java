@@ -3,7 +3,7 @@ package courseworthy.brief;
 import courseworthy.ride.Range;
 
 /** Figures with their units as people read them, rounded to what they are good for; a range in brackets where its ends differ. */
-final class Figures {
+public final class Figures {
 
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -15,7 +15,7 @@ final class Figures {
     }
 
     /** {@code 18 s}, {@code 12 min}, {@code 4:07 h}. */
-    static String time(double seconds) {
+    public static String time(double seconds) {
         double size = Math.abs(seconds);
         if (size < IN_SECONDS) {
             return Words.number(whole(seconds), 0) + " s";

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 
 /** One JSON document: line feeds, no exponents, no half characters, numbers in the units that {@link Resolution#jsonUnit} fixes. */
-final class Json {
+public final class Json {
 
     /** The format's number; it changes when a name or a meaning does. */
     static final int FORMAT = 1;
@@ -31,11 +31,11 @@ final class Json {
     }
 
     /** What is written into the outermost object, after its format. */
-    interface Body {
+    public interface Body {
         void write(Json json) throws IOException;
     }
 
-    static String written(Body body) {
+    public static String written(Body body) {
         return pretty(json -> {
             json.out.writeStartObject();
             json.out.writeNumberField("format", FORMAT);
@@ -89,28 +89,28 @@ final class Json {
     }
 
     /** Opens an object in a list. */
-    void open() throws IOException {
+    public void open() throws IOException {
         out.writeStartObject();
     }
 
-    void object(String field) throws IOException {
+    public void object(String field) throws IOException {
         out.writeObjectFieldStart(field);
     }
 
-    void close() throws IOException {
+    public void close() throws IOException {
         out.writeEndObject();
     }
 
-    void list(String field) throws IOException {
+    public void list(String field) throws IOException {
         out.writeArrayFieldStart(field);
     }
 
-    void endList() throws IOException {
+    public void endList() throws IOException {
         out.writeEndArray();
     }
 
     /** A text, or null. */
-    void string(String field, String value) throws IOException {
+    public void string(String field, String value) throws IOException {
         out.writeFieldName(field);
         if (value == null) {
             out.writeNull();
@@ -119,7 +119,7 @@ final class Json {
         }
     }
 
-    void strings(String field, List<String> values) throws IOException {
+    public void strings(String field, List<String> values) throws IOException {
         list(field);
         for (String value : values) {
             out.writeString(wellFormed(value));
@@ -138,12 +138,12 @@ final class Json {
         string("where", author.where().toString());
     }
 
-    void yesNo(String field, boolean value) throws IOException {
+    public void yesNo(String field, boolean value) throws IOException {
         out.writeBooleanField(field, value);
     }
 
     /** Null where not known. */
-    void number(String field, BigDecimal value) throws IOException {
+    public void number(String field, BigDecimal value) throws IOException {
         if (value == null) {
             out.writeNullField(field);
             return;
@@ -158,7 +158,7 @@ final class Json {
     }
 
     /** To some decimals. */
-    void decimal(String field, double value, int decimals) throws IOException {
+    public void decimal(String field, double value, int decimals) throws IOException {
         number(field, BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
     }
 
@@ -181,7 +181,7 @@ final class Json {
     }
 
     /** A topic's value: a number in its unit or an option's word; null where there is none. */
-    void value(String field, Topic topic, Long value) throws IOException {
+    public void value(String field, Topic topic, Long value) throws IOException {
         if (value == null) {
             string(field, null);
         } else {

@@ -4,28 +4,28 @@ import courseworthy.problem.Harmless;
 import java.util.List;
 
 /** A Markdown page (CommonMark with tables). Text from files is escaped, so that it shows as it was written and nothing else. */
-final class Marked {
+public final class Marked {
 
     private static final String ALWAYS = "\\`*_[]{}>|~$";
 
     private final StringBuilder out = new StringBuilder(16_384);
 
-    void heading(int level, String text) {
+    public void heading(int level, String text) {
         if (out.length() > 0) {
             out.append('\n');
         }
         out.append("#".repeat(level)).append(' ').append(safe(text)).append("\n\n");
     }
 
-    void paragraph(String text) {
+    public void paragraph(String text) {
         out.append(safe(text)).append("\n\n");
     }
 
-    void emphasised(String text) {
+    public void emphasised(String text) {
         out.append('_').append(inside(text)).append("_\n\n");
     }
 
-    void bullet(String text) {
+    public void bullet(String text) {
         out.append("- ").append(safe(text)).append('\n');
     }
 
@@ -35,7 +35,7 @@ final class Marked {
     }
 
     /** A bullet with bullets below it. */
-    void bullet(String text, List<String> below) {
+    public void bullet(String text, List<String> below) {
         bullet(text);
         for (String line : below) {
             out.append("  - ").append(safe(line)).append('\n');
@@ -51,12 +51,12 @@ final class Marked {
         out.append('\n');
     }
 
-    void tableHead(String... cells) {
+    public void tableHead(String... cells) {
         tableRow(cells);
         out.append("|").append(" --- |".repeat(cells.length)).append('\n');
     }
 
-    void tableRow(String... cells) {
+    public void tableRow(String... cells) {
         out.append('|');
         for (String cell : cells) {
             out.append(' ').append(inside(cell)).append(" |");
@@ -64,7 +64,7 @@ final class Marked {
         out.append('\n');
     }
 
-    void gap() {
+    public void gap() {
         out.append('\n');
     }
 

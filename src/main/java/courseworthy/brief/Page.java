@@ -7,10 +7,10 @@ import java.util.List;
  * A page for the terminal, {@link Columns#PAGE} columns wide. Whatever is put on it is made harmless first. Emphasis is bold,
  * faint and one colour for what needs attention; without colours the page reads the same.
  */
-final class Page {
+public final class Page {
 
     /** How a piece of text stands out. */
-    enum Weight {
+    public enum Weight {
         PLAIN(""), BOLD("1"), FAINT("2"), ALERT("1;33");
 
         private final String code;
@@ -23,26 +23,26 @@ final class Page {
     private final StringBuilder out = new StringBuilder(16_384);
     private final boolean colours;
 
-    Page(boolean colours) {
+    public Page(boolean colours) {
         this.colours = colours;
     }
 
     /** An empty line, except at the top. */
-    void gap() {
+    public void gap() {
         if (out.length() > 0) {
             out.append('\n');
         }
     }
 
     /** A heading, with a gap above it. */
-    void heading(String text) {
+    public void heading(String text) {
         gap();
         styled(Columns.shorten(Harmless.line(text), Columns.PAGE), Weight.BOLD);
         out.append('\n');
     }
 
     /** A line with something at its right end; the left is shortened where both do not fit. */
-    void spread(String left, String right, Weight weight) {
+    public void spread(String left, String right, Weight weight) {
         String end = Columns.shorten(Harmless.line(right), Columns.PAGE / 2);
         int room = Columns.PAGE - Columns.width(end) - (end.isEmpty() ? 0 : 2);
         String start = Columns.shorten(Harmless.line(left), room);
@@ -54,7 +54,7 @@ final class Page {
     }
 
     /** A paragraph, wrapped: the first line indented by {@code indent}, the others by {@code hang}. */
-    void text(int indent, int hang, String text, Weight weight) {
+    public void text(int indent, int hang, String text, Weight weight) {
         paragraph(" ".repeat(indent), hang, text, weight);
     }
 
@@ -96,7 +96,7 @@ final class Page {
      * @param value the value
      * @param end   right column; may be empty
      */
-    void row(String name, int nameColumns, String value, Weight weight, String end, int endColumns, Weight endWeight) {
+    public void row(String name, int nameColumns, String value, Weight weight, String end, int endColumns, Weight endWeight) {
         int room = Columns.PAGE - 2 - nameColumns - endColumns;
         String label = Harmless.line(name);
         if (Columns.width(label) >= nameColumns) {
@@ -125,7 +125,7 @@ final class Page {
         out.append('\n');
     }
 
-    void texts(String mark, List<String> paragraphs) {
+    public void texts(String mark, List<String> paragraphs) {
         for (String paragraph : paragraphs) {
             marked(mark, paragraph, Weight.PLAIN);
         }

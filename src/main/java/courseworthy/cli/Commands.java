@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "topics", "measures", "rules", "schema",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "debrief", "topics", "measures", "rules", "schema",
             "new", "sheet", "completion");
 
     private Commands() {
@@ -30,6 +30,7 @@ final class Commands {
             case "compare" -> new CompareCommand(terminal);
             case "gears" -> new GearsCommand(terminal);
             case "position" -> new PositionCommand(terminal);
+            case "debrief" -> new DebriefCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);

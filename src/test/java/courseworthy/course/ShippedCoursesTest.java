@@ -3,6 +3,7 @@ package courseworthy.course;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.debrief.DebriefReader;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Fault;
@@ -163,7 +164,7 @@ class ShippedCoursesTest {
         String pages = Files.readString(Path.of("docs", "files.md"));
         for (List<String> keys : List.of(CourseReader.PROFILE_KEYS, CourseReader.STRETCH_KEYS, GroundReader.KEYS, RiderReader.KEYS,
                 RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, EventReader.FORECAST_KEYS, EventReader.SUPPORT_KEYS,
-                EventReader.RULES_KEYS)) {
+                EventReader.RULES_KEYS, DebriefReader.KEYS, DebriefReader.WEATHER_KEYS, DebriefReader.FLAT_KEYS, DebriefReader.WALKED_KEYS)) {
             assertThat(keys).allSatisfy(key -> assertThat(pages).containsPattern("[`{ ]" + key + "[`:]"));
         }
     }

@@ -13,6 +13,7 @@ import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import courseworthy.course.CourseReader;
 import courseworthy.course.GroundReader;
+import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
@@ -110,7 +111,7 @@ class SchemasTest {
     static Stream<Path> files() throws IOException {
         List<Path> out = new ArrayList<>();
         for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events",
-                "docs/examples/workshops")) {
+                "docs/examples/workshops", "docs/examples/debriefs")) {
             try (Stream<Path> all = Files.list(Path.of(place))) {
                 all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);
             }
@@ -122,7 +123,7 @@ class SchemasTest {
     @MethodSource("files")
     void shippedFilesConform(Path file) throws IOException {
         String kind = file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
-                : file.getParent().endsWith("workshops") ? "workshop" : "event";
+                : file.getParent().endsWith("workshops") ? "workshop" : file.getParent().endsWith("debriefs") ? "debrief" : "event";
         assertThat(validate(kind, Files.readString(file))).isEmpty();
     }
 
@@ -220,8 +221,24 @@ class SchemasTest {
         refused("workshop", text);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"debrief: x", "brief: x.json", "hours: 4", "hours: 4 km", "weather: wet", "weather: {ground: icy}", "flats: some",
+        "flats: [{at: 3 km}]", "flats: [{wheel: left}]", "flats: [{wheel: rear, cause: nail}]", "flats: [{wheel: rear, mended with: glue}]",
+        "rim strikes: [left]", "slid: yes", "spun out: often", "spun out at: [3]", "walked: [{at: 3 km}]", "walked: [{why: tired}]",
+        "ran out of: [patience]", "clothes: warm", "cramps: some", "changed on the day: {fork travl: 120 mm}",
+        "would change: {rear tyre casing: thick}", "would change: {rear tyre width: 45}", "verdict: good"})
+    void aWrongDebriefIsRefusedByReaderAndSchema(String text) throws IOException {
+        boolean whole = !text.startsWith("debrief") && !text.startsWith("brief");
+        refused("debrief", text + (whole ? "\ndebrief: x\nbrief: none.json\n" : "\n"));
+        assertThat(faults("debrief", text + "\n")).anyMatch(fault -> !fault.contains("no such file"));
+    }
+
     @Test
     void theKeysAreThoseOfTheReaders() throws IOException {
+        assertThat(keys("debrief", "/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.KEYS);
+        assertThat(keys("debrief", "/properties/weather/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WEATHER_KEYS);
+        assertThat(keys("debrief", "/properties/flats/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.FLAT_KEYS);
+        assertThat(keys("debrief", "/properties/walked/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WALKED_KEYS);
         assertThat(keys("course", "/properties")).containsExactlyInAnyOrderElementsOf(CourseReader.PROFILE_KEYS);
         List<String> stretch = new ArrayList<>(CourseReader.STRETCH_KEYS);
         stretch.addAll(GroundReader.KEYS);
@@ -276,6 +293,7 @@ class SchemasTest {
             case "event" -> EventReader.read(file, "x.yaml", faults);
             case "workshop" -> WorkshopReader.read(file, "x.yaml", faults);
             case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
+            case "debrief" -> DebriefReader.read(file, "x.yaml", faults);
             default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
         }
         return faults.faults().stream().map(fault -> fault.text()).toList();

@@ -1,0 +1,44 @@
+package courseworthy.debrief;
+
+import courseworthy.topic.Topic;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What really happened, as the rider wrote it.
+ *
+ * @param name    of the debrief
+ * @param file    its path as typed
+ * @param hours   s, from start to finish; null where not told
+ * @param weather as it was
+ * @param day     what happened, a line each, in the order of the keys
+ * @param told    what it says of topics
+ * @param changed what was ridden instead of the advice, in the topics' ticks or positions
+ * @param would   what the rider would ride the next time
+ * @param notes   in the rider's words; may be empty
+ */
+public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<Told> told, Map<Topic, Long> changed,
+        Map<Topic, Long> would, String notes) {
+
+    public Debrief {
+        day = List.copyOf(day);
+        told = List.copyOf(told);
+        changed = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(changed));
+        would = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(would));
+    }
+
+    /**
+     * The weather as it was; null where not told.
+     *
+     * @param ground dry, damp or wet
+     * @param low    C, the coldest
+     * @param high   C, the hottest
+     */
+    public record Weather(String ground, Double low, Double high) {
+        static final Weather UNKNOWN = new Weather(null, null, null);
+    }
+
+    /** One thing that happened. */
+    public record Line(String what, String words) {
+    }
+}

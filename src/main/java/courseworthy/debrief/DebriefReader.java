@@ -1,0 +1,328 @@
+package courseworthy.debrief;
+
+import courseworthy.debrief.Debrief.Line;
+import courseworthy.debrief.Debrief.Weather;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads a debrief, and with it the brief that it names, and says everything that is wrong with either at once. */
+public final class DebriefReader {
+
+    /** The keys of {@code weather}. */
+    public static final List<String> WEATHER_KEYS = List.of("ground", "low", "high");
+    /** The keys of a flat. */
+    public static final List<String> FLAT_KEYS = List.of("wheel", "cause", "at", "mended with");
+    /** The keys of a piece that was walked. */
+    public static final List<String> WALKED_KEYS = List.of("why", "at");
+    /** The words for the ground as it was. */
+    public static final List<String> GROUNDS = List.of("dry", "damp", "wet");
+    /** The keys of a debrief's file. */
+    public static final List<String> KEYS = keys();
+
+    private static final String NONE = "none";
+    private static final String BRIEF = "the brief as it was saved with --format json, beside this file or below it";
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_NOTES = 4000;
+    private static final double HOUR = 3600;
+    /** From here, m, places are told in km. */
+    private static final double KM = 1000;
+    private static final String FAR = "a distance from 0 km to 2000 km";
+
+    private final Path path;
+    private final String shown;
+    private final Faults faults;
+    private final Fields fields;
+    private final List<Line> day = new ArrayList<>();
+    private final List<Told> told = new ArrayList<>();
+
+    private DebriefReader(Path path, String shown, Node.Mapping tree, Faults faults) {
+        this.path = path;
+        this.shown = shown;
+        this.faults = faults;
+        this.fields = new Fields(shown, tree, faults);
+    }
+
+    /** A debrief, held against the brief it names. */
+    public record Pair(Debrief debrief, Given given) {
+    }
+
+    private static List<String> keys() {
+        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid", "spun out at", "walked",
+                "ran out of"));
+        out.addAll(Outcomes.questions());
+        out.addAll(List.of("changed on the day", "would change", "notes"));
+        return List.copyOf(out);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param shown its path as the user typed it
+     * @return null where something cannot be used; the faults say what
+     */
+    public static Pair read(Path path, String shown, Faults faults) {
+        Faults own = new Faults();
+        Node.Mapping tree = Yaml.read(path, shown, own);
+        Pair pair = tree == null ? null : new DebriefReader(path, shown, tree, own).pair();
+        faults.addAll(own);
+        return own.stop() ? null : pair;
+    }
+
+    private Pair pair() {
+        fields.required("debrief", "its name, such as the event's");
+        String name = fields.line("debrief", LONGEST_NAME);
+        Given given = given();
+        Double hours = value(fields, "hours", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+        Weather weather = weather();
+        flats();
+        wheels("rim strikes");
+        wheels("slid");
+        for (String question : Outcomes.questions()) {
+            ask(question);
+            if (question.equals("spun out")) {
+                spunOutAt();
+            }
+        }
+        walked();
+        ranOut();
+        Map<Topic, Long> changed = topics("changed on the day");
+        Map<Topic, Long> would = topics("would change");
+        String notes = fields.line("notes", LONGEST_NOTES);
+        fields.done();
+        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, told, changed, would, notes == null ? "" : notes), given);
+    }
+
+    // The brief
+
+    private Given given() {
+        fields.required("brief", BRIEF);
+        Node.Scalar written = fields.scalar("brief", BRIEF);
+        if (written == null) {
+            return null;
+        }
+        Path file = beside(written);
+        return file == null ? null : GivenReader.read(file, shown.substring(0, shown.lastIndexOf('/') + 1) + written.text(), faults);
+    }
+
+    /** A file beside the debrief or below it, so that a debrief from elsewhere cannot name any other. */
+    private Path beside(Node.Scalar written) {
+        try {
+            Path folder = path.toAbsolutePath().normalize().getParent();
+            Path file = folder.resolve(written.text()).normalize();
+            boolean inside = !Path.of(written.text()).isAbsolute() && file.startsWith(folder);
+            if (inside && (!java.nio.file.Files.exists(file) || file.toRealPath().startsWith(folder.toRealPath()))) {
+                return file;
+            }
+            fields.fault("brief", written.describe() + ", which lies outside the debrief's folder", BRIEF, "Put the brief beside the debrief.");
+        } catch (InvalidPathException | java.io.IOException e) {
+            fields.fault("brief", written.describe() + ", a path that cannot be", BRIEF, "");
+        }
+        return null;
+    }
+
+    // The day
+
+    private static Double value(Fields from, String key, Dimension dimension, double least, double most, String range) {
+        Amount amount = from.amount(key, dimension, least, most, range);
+        return amount == null ? null : Double.valueOf(amount.inBase());
+    }
+
+    private Weather weather() {
+        Fields block = fields.fields("weather");
+        if (block == null) {
+            return Weather.UNKNOWN;
+        }
+        String ground = block.word("ground", GROUNDS);
+        Double low = value(block, "low", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+        Double high = value(block, "high", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+        if (low != null && high != null && low > high) {
+            block.fault("low", block.node("low").describe(), "no more than high", "");
+        }
+        block.done();
+        return new Weather(ground, low, high);
+    }
+
+    private boolean none(String key) {
+        return fields.node(key) instanceof Node.Scalar scalar && scalar.text().equals(NONE);
+    }
+
+    private void flats() {
+        if (none("flats")) {
+            day.add(new Line("flats", NONE));
+            told.addAll(Outcomes.noFlats());
+            return;
+        }
+        for (Fields each : fields.blocks("flats")) {
+            each.required("wheel", "front or rear");
+            String wheel = each.word("wheel", Outcomes.WHEELS);
+            String cause = each.word("cause", Outcomes.CAUSES);
+            Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
+            String mend = each.word("mended with", Outcomes.MENDS);
+            each.done();
+            if (wheel != null) {
+                String known = cause == null ? "not known" : cause;
+                String what = wheel + " flat" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
+                        + (mend == null ? "" : mend.equals("not at all") ? ", not mended" : ", mended with " + mend);
+                day.add(new Line("flats", what));
+                told.addAll(Outcomes.flat(what, wheel, known, mend));
+            }
+        }
+    }
+
+    private static String place(Double at) {
+        return at == null ? "" : " at " + decimal(at / KM) + " km";
+    }
+
+    private static String decimal(double value) {
+        long tenths = Math.round(value * 10);
+        return tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);
+    }
+
+    private void wheels(String key) {
+        if (!fields.has(key)) {
+            return;
+        }
+        List<String> out = none(key) ? List.of() : words(key, Outcomes.WHEELS);
+        day.add(new Line(key, out.isEmpty() ? NONE : String.join(", ", out)));
+        told.addAll(key.equals("slid") ? Outcomes.slid(out) : Outcomes.rimStrikes(out));
+    }
+
+    private List<String> words(String key, List<String> accepted) {
+        List<String> out = new ArrayList<>();
+        List<String> or = new ArrayList<>(accepted);
+        or.add(0, NONE);
+        for (Node item : fields.items(key)) {
+            if (!(item instanceof Node.Scalar scalar)) {
+                faults.add(shown, item.line(), key, item.describe(), "one of: " + String.join(", ", or), "");
+            } else if (scalar.text().equals(NONE)) {
+                faults.add(shown, item.line(), key, "none beside others", "none alone, or what there was", "");
+            } else {
+                String word = fields.word(key, scalar, or);
+                if (word != null && !out.contains(word)) {
+                    out.add(word);
+                }
+            }
+        }
+        return out;
+    }
+
+    private void ask(String question) {
+        String answer = fields.word(question, Outcomes.answers(question));
+        if (answer != null) {
+            day.add(new Line(question, answer));
+            told.addAll(Outcomes.of(question, answer));
+        }
+    }
+
+    private void spunOutAt() {
+        List<String> places = new ArrayList<>();
+        for (Node item : fields.items("spun out at")) {
+            Amount at = item instanceof Node.Scalar scalar ? fields.amount("spun out at", scalar, Dimension.LENGTH) : null;
+            if (at != null && (at.inBase() < 0 || at.inBase() > 2_000_000)) {
+                faults.add(shown, item.line(), "spun out at", item.describe(), FAR, "");
+            } else if (at != null) {
+                places.add(decimal(at.inBase() / KM) + " km");
+            } else if (!(item instanceof Node.Scalar)) {
+                faults.add(shown, item.line(), "spun out at", item.describe(), "a list of distances, such as [12 km, 40.5 km]", "");
+            }
+        }
+        if (!places.isEmpty()) {
+            day.add(new Line("spun out at", String.join(", ", places)));
+        }
+    }
+
+    private void walked() {
+        if (none("walked")) {
+            day.add(new Line("walked", NONE));
+            told.addAll(Outcomes.neverWalked());
+            return;
+        }
+        for (Fields each : fields.blocks("walked")) {
+            each.required("why", "gear, ground, legs or traffic");
+            String why = each.word("why", Outcomes.REASONS);
+            Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
+            each.done();
+            if (why != null) {
+                String where = place(at).strip() + (at == null ? "" : ", ") + "for the " + why;
+                day.add(new Line("walked", where));
+                told.addAll(Outcomes.walked("walked " + where, why));
+            }
+        }
+    }
+
+    private void ranOut() {
+        if (!fields.has("ran out of")) {
+            return;
+        }
+        List<String> out = none("ran out of") ? List.of() : words("ran out of", Outcomes.runsOut());
+        day.add(new Line("ran out of", out.isEmpty() ? NONE : String.join(", ", out)));
+        told.addAll(Outcomes.ranOut(out));
+    }
+
+    // Topics and values
+
+    private Map<Topic, Long> topics(String key) {
+        Map<Topic, Long> out = new LinkedHashMap<>();
+        if (none(key)) {
+            return out;
+        }
+        Fields block = fields.fields(key);
+        if (block == null) {
+            return out;
+        }
+        for (Node.Entry entry : block.block().entries()) {
+            String name = entry.key().text();
+            Topic topic = Topics.find(name);
+            if (topic == null) {
+                String near = Spelling.didYouMean(name, Topics.names());
+                faults.add(shown, entry.key().line(), key, "\"" + name + "\"", "a topic and its value, such as {rear tyre casing: heavy}",
+                        near.isEmpty() ? "'courseworthy topics' lists them." : near);
+            } else {
+                Long value = value(topic, entry.value());
+                if (value != null) {
+                    out.put(topic, value);
+                }
+            }
+        }
+        return out;
+    }
+
+    private Long value(Topic topic, Node node) {
+        if (!(node instanceof Node.Scalar scalar)) {
+            faults.add(shown, node.line(), topic.name(), node.describe(), "a value", "");
+            return null;
+        }
+        if (topic.kind() != Topic.Kind.QUANTITY) {
+            int option = topic.option(scalar.text());
+            if (option < 0) {
+                faults.add(shown, scalar.line(), topic.name(), scalar.describe(), "one of: " + String.join(", ", topic.options()),
+                        Spelling.didYouMean(scalar.text(), topic.options()));
+            }
+            return option < 0 ? null : Long.valueOf(option);
+        }
+        Amount amount = fields.amount(topic.name(), scalar, topic.resolution().unit().dimension());
+        if (amount == null) {
+            return null;
+        }
+        double base = amount.inBase();
+        if (base < topic.resolution().base(topic.least()) - 1e-9 || base > topic.resolution().base(topic.most()) + 1e-9) {
+            faults.add(shown, scalar.line(), topic.name(), scalar.describe(),
+                    "a value from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
+            return null;
+        }
+        return topic.resolution().ticks(amount);
+    }
+}

@@ -1,0 +1,87 @@
+package courseworthy.debrief;
+
+import courseworthy.brief.Page;
+import courseworthy.brief.Page.Weight;
+import courseworthy.debrief.Debrief.Line;
+import courseworthy.debrief.Keeping.OfRule;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes debriefs for the terminal. */
+public final class DebriefText {
+
+    private static final int NAME = 22;
+    private static final int RULE = 36;
+
+    private DebriefText() {
+    }
+
+    /** One debrief. */
+    public static String of(Held held, boolean colours) {
+        Page page = new Page(colours);
+        page.spread(held.debrief().name(), "debrief", Weight.BOLD);
+        page.text(0, 0, DebriefWords.whose(held), Weight.PLAIN);
+        page.heading("THE DAY");
+        for (Line line : DebriefWords.day(held)) {
+            page.row(line.what(), NAME, line.words(), Weight.PLAIN, "", 0, Weight.PLAIN);
+        }
+        for (Answer answer : Answer.values()) {
+            verdicts(page, answer, DebriefWords.told(held, answer));
+        }
+        if (!DebriefWords.untold(held).isEmpty()) {
+            page.heading("NOTHING TOLD BEARS ON");
+            page.text(2, 2, DebriefWords.untold(held), Weight.FAINT);
+        }
+        tail(page);
+        return page.toString();
+    }
+
+    private static void verdicts(Page page, Answer answer, List<Verdict> verdicts) {
+        if (verdicts.isEmpty()) {
+            return;
+        }
+        page.heading(DebriefWords.title(answer).toUpperCase(Locale.ROOT));
+        for (Verdict verdict : verdicts) {
+            page.row(verdict.advice().topic().name(), NAME, DebriefWords.verdict(verdict), Weight.PLAIN, "", 0, Weight.PLAIN);
+            for (String rule : DebriefWords.rules(verdict)) {
+                page.text(4, 6, rule, Weight.FAINT);
+            }
+        }
+    }
+
+    /** The record over many. */
+    public static String of(String folder, Keeping keeping, boolean colours) {
+        Page page = new Page(colours);
+        page.spread(folder, DebriefWords.howMany(keeping), Weight.BOLD);
+        page.text(0, 0, DebriefWords.inTime(keeping), Weight.PLAIN);
+        if (!keeping.toLookAt().isEmpty()) {
+            page.heading("WORTH A LOOK");
+            for (OfRule rule : keeping.toLookAt()) {
+                page.text(2, 4, DebriefWords.look(rule), Weight.PLAIN);
+            }
+        }
+        page.heading("RULES PUT TO THE TEST");
+        for (OfRule rule : DebriefWords.tested(keeping)) {
+            page.row(rule.rule(), RULE, DebriefWords.counts(rule), Weight.PLAIN, "", 0, Weight.PLAIN);
+            page.text(4, 6, rule.share().words(), Weight.FAINT);
+        }
+        if (DebriefWords.tested(keeping).isEmpty()) {
+            page.text(2, 2, "None yet.", Weight.PLAIN);
+        }
+        if (!DebriefWords.untested(keeping).isEmpty()) {
+            page.text(2, 2, DebriefWords.untested(keeping), Weight.PLAIN);
+        }
+        page.gap();
+        page.text(2, 2, DebriefWords.NUMBERS, Weight.FAINT);
+        tail(page);
+        return page.toString();
+    }
+
+    private static void tail(Page page) {
+        page.gap();
+        page.text(2, 2, DebriefWords.MEANS, Weight.FAINT);
+        for (String caution : DebriefWords.CAUTIONS) {
+            page.text(2, 2, caution, Weight.FAINT);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package courseworthy.debrief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The running record of rules over several debriefs.
+ *
+ * @param debriefs how many
+ * @param rules    by id
+ * @param inTime   how often the time lay in the range that was told
+ */
+public record Keeping(int debriefs, List<OfRule> rules, Share inTime) {
+
+    public Keeping {
+        rules = List.copyOf(rules);
+    }
+
+    /**
+     * One rule.
+     *
+     * @param spoke    in how many debriefs
+     * @param borneOut in how many it was borne out
+     * @param not      in how many it was not
+     * @param where    the debriefs in which it was not, by name
+     */
+    public record OfRule(String rule, int spoke, int borneOut, int not, List<String> where) {
+        public OfRule {
+            where = List.copyOf(where);
+        }
+
+        public int unknown() {
+            return spoke - borneOut - not;
+        }
+
+        /** Of the times that could be told. */
+        public Share share() {
+            return new Share(borneOut, borneOut + not);
+        }
+
+        /** Whether there is a reason to look at it: it was not borne out at least once, and not mostly borne out. */
+        public boolean toLookAt() {
+            return not > 0 && share().low() <= 0.5;
+        }
+    }
+
+    /** Each rule counts once a debrief. */
+    public static Keeping of(List<Held> all) {
+        Map<String, List<Held>> spoke = new TreeMap<>();
+        int timed = 0;
+        int inTime = 0;
+        for (Held held : all) {
+            held.rules().keySet().forEach(rule -> spoke.computeIfAbsent(rule, each -> new ArrayList<>()).add(held));
+            timed += held.inTime() == null ? 0 : 1;
+            inTime += Boolean.TRUE.equals(held.inTime()) ? 1 : 0;
+        }
+        List<OfRule> rules = new ArrayList<>();
+        spoke.forEach((rule, in) -> rules.add(rule(rule, in)));
+        return new Keeping(all.size(), rules, new Share(inTime, timed));
+    }
+
+    private static OfRule rule(String rule, List<Held> in) {
+        int borneOut = 0;
+        List<String> where = new ArrayList<>();
+        for (Held held : in) {
+            Answer answer = held.rules().get(rule);
+            borneOut += answer == Answer.BORNE_OUT ? 1 : 0;
+            if (answer == Answer.NOT) {
+                where.add(held.debrief().name());
+            }
+        }
+        return new OfRule(rule, in.size(), borneOut, where.size(), where);
+    }
+
+    /** Those to look at, the most often not borne out first. */
+    public List<OfRule> toLookAt() {
+        List<OfRule> out = new ArrayList<>();
+        for (OfRule rule : rules) {
+            if (rule.toLookAt()) {
+                out.add(rule);
+            }
+        }
+        out.sort(java.util.Comparator.comparingInt(OfRule::not).reversed());
+        return out;
+    }
+}

@@ -1,0 +1,301 @@
+package courseworthy.debrief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Debriefs: what is read, what is refused, and what a day says of the advice. */
+class DebriefTest {
+
+    /** As the tool writes it, cut down to what is held against. */
+    private static final String BRIEF = """
+            {
+              "format" : 1, "role" : "race", "date" : "2026-06-20", "event" : "Moor Cup", "rider" : "Kim",
+              "demands" : [ {"name" : "ground", "value" : "dry"}, {"name" : "coldest temperature", "value" : 8},
+                {"name" : "hottest temperature", "value" : 20} ],
+              "ride" : {"total_s" : {"value" : 14400, "low" : 13000, "high" : 16000}},
+              "decisions" : [
+                {"topic" : "rear tyre casing", "status" : "settled", "value" : "reinforced", "unit" : "", "text" : "reinforced",
+                  "for" : [
+                    {"rule" : "house/no-light", "rank" : "house", "where" : "rules/a.yaml:1", "says" : {"verb" : "at least", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
+                    {"rule" : "house/reinforced", "rank" : "house", "where" : "rules/a.yaml:2", "says" : {"verb" : "prefer", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
+                    {"rule" : "limit/casing", "rank" : "limit", "where" : "rules/a.yaml:3", "says" : {"verb" : "at least", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []}],
+                  "against" : [
+                    {"rule" : "mine/heavy", "rank" : "coach", "where" : "mine.yaml:1", "says" : {"verb" : "prefer", "value" : "heavy", "unit" : "", "written" : "heavy"}, "grounds" : []}]},
+                {"topic" : "rear tyre pressure", "status" : "settled", "value" : 150, "unit" : "kPa", "text" : "1.50 bar",
+                  "for" : [{"rule" : "house/start", "rank" : "house", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 150, "unit" : "kPa", "written" : "1.50 bar"}, "grounds" : []}], "against" : []},
+                {"topic" : "clothing", "status" : "settled", "value" : "summer kit", "unit" : "", "text" : "summer kit",
+                  "for" : [{"rule" : "house/summer", "rank" : "house", "where" : "rules/a.yaml:5", "says" : {"verb" : "prefer", "value" : "summer kit", "unit" : "", "written" : "summer kit"}, "grounds" : [{"measure" : "coldest temperature"}]}], "against" : []},
+                {"topic" : "bidon colour", "status" : "settled", "value" : "green", "unit" : "", "text" : "green", "for" : [], "against" : []},
+                {"topic" : "fork travel", "status" : "not applicable", "value" : null, "unit" : "mm", "text" : "", "for" : [], "against" : []}
+              ]
+            }
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private final Faults faults = new Faults();
+
+    private Pair read(String text) {
+        try {
+            Files.writeString(folder.resolve("b.json"), BRIEF);
+            return DebriefReader.read(Files.writeString(folder.resolve("d.yaml"), text), "x/d.yaml", faults);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private Held held(String text) {
+        Pair pair = read("debrief: Moor Cup\nbrief: b.json\n" + text);
+        assertThat(faults.faults()).isEmpty();
+        return Held.of(pair);
+    }
+
+    private static Verdict on(Held held, String topic) {
+        return held.verdicts().stream().filter(each -> each.advice().topic().name().equals(topic)).findFirst().orElseThrow();
+    }
+
+    private List<String> said() {
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+
+    @Test
+    void whatIsNotToldIsNotHeldAgainstAnything() {
+        Held held = held("");
+        assertThat(held.verdicts()).hasSize(3).allSatisfy(each -> assertThat(each.answer()).isEqualTo(Answer.UNKNOWN));
+        assertThat(held.rules().values()).containsOnly(Answer.UNKNOWN);
+        assertThat(held.inTime()).isNull();
+        assertThat(held.given().advice()).as("a topic of another version and one that does not apply are passed over")
+                .extracting(each -> each.topic().name()).containsExactly("rear tyre casing", "rear tyre pressure", "clothing");
+    }
+
+    /** A cut asks for more casing: who preferred what was ridden was not right, who preferred more was; who asked for at least it says nothing of. */
+    @Test
+    void aCut() {
+        Held held = held("flats: [{wheel: rear, cause: cut, at: 33 km, mended with: plugs}]\n");
+        Verdict casing = on(held, "rear tyre casing");
+        assertThat(casing.answer()).isEqualTo(Answer.NOT);
+        assertThat(casing.reasons()).containsExactly("rear flat at 33 km, cut, mended with plugs (a stouter casing is cut less easily)");
+        assertThat(held.rules()).containsEntry("house/reinforced", Answer.NOT).containsEntry("house/no-light", Answer.UNKNOWN)
+                .containsEntry("mine/heavy", Answer.BORNE_OUT).doesNotContainKey("limit/casing");
+        assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.OfRule::reason)
+                .containsExactly("a limit is not judged by how a day went");
+        assertThat(on(held, "rear tyre pressure").answer()).as("a cut says nothing of pressure").isEqualTo(Answer.UNKNOWN);
+    }
+
+    @Test
+    void noFlatBearsOutWhatWasRiddenAndNotMore() {
+        Held held = held("flats: none\n");
+        assertThat(on(held, "rear tyre casing").answer()).isEqualTo(Answer.BORNE_OUT);
+        assertThat(held.rules()).containsEntry("house/reinforced", Answer.BORNE_OUT).containsEntry("house/no-light", Answer.BORNE_OUT)
+                .containsEntry("mine/heavy", Answer.UNKNOWN);
+    }
+
+    /** The rider's own word goes before the outcomes. */
+    @Test
+    void whatTheRiderWouldChangeGoesFirst() {
+        Held lighter = held("flats: none\nwould change: {rear tyre casing: light}\n");
+        assertThat(on(lighter, "rear tyre casing").answer()).isEqualTo(Answer.NOT);
+        assertThat(lighter.rules()).containsEntry("house/no-light", Answer.NOT).containsEntry("mine/heavy", Answer.NOT);
+        Held same = held("flats: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
+        assertThat(on(same, "rear tyre casing").reasons()).containsExactly("you would take reinforced again");
+        assertThat(on(same, "rear tyre casing").answer()).isEqualTo(Answer.BORNE_OUT);
+    }
+
+    /** 1.35 bar was ridden where 1.5 bar was told: no rim strike then says nothing of 1.5 bar, a rim strike speaks for it. */
+    @Test
+    void whatWasChangedOnTheDayWasNotTried() {
+        Held well = held("rim strikes: none\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
+        assertThat(on(well, "rear tyre pressure").answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(on(well, "rear tyre pressure").reasons()).contains("ridden with 1.35 bar instead");
+        Held struck = held("rim strikes: [rear]\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
+        assertThat(on(struck, "rear tyre pressure").answer()).isEqualTo(Answer.BORNE_OUT);
+        assertThat(on(held("rim strikes: [rear]\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+    }
+
+    /** Against goes before for: a pinch at a wheel whose rim is said not to have been struck. */
+    @Test
+    void whatSpeaksAgainstGoesFirst() {
+        assertThat(on(held("rim strikes: none\nflats: [{wheel: rear, cause: pinch}]\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+    }
+
+    /** 4 C off is as foretold, more is another day; so is another ground. */
+    @Test
+    void adviceForOtherWeatherIsNotJudged() {
+        assertThat(on(held("clothes: cold\nweather: {low: 4 C}\n"), "clothing").answer()).isEqualTo(Answer.NOT);
+        Verdict colder = on(held("clothes: cold\nweather: {low: 3.9 C}\n"), "clothing");
+        assertThat(colder.answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(colder.reasons()).contains("told for 8 C at the coldest, and it was 4 C");
+        assertThat(on(held("clothes: cold\nweather: {ground: wet}\n"), "clothing").reasons()).contains("told for dry ground, and it was wet");
+        assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("flats: none\nweather: {ground: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(Answer.BORNE_OUT);
+    }
+
+    @Test
+    void theTimeIsHeldAgainstItsRange() {
+        assertThat(held("hours: 3:36:40 h\n".replace(":40", "")).inTime()).isFalse();
+        assertThat(held("hours: 3:37 h\n").inTime()).isTrue();
+        assertThat(held("hours: 4:26 h\n").inTime()).isTrue();
+        assertThat(held("hours: 4:27 h\n").inTime()).isFalse();
+    }
+
+    /** Each rule counts once a debrief, and what is not borne out on one topic is not. */
+    @Test
+    void theRecordOverMany() {
+        List<Held> all = new ArrayList<>();
+        all.add(held("flats: none\nhours: 4 h\n"));
+        all.add(held("flats: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
+        all.add(held("clothes: right\n"));
+        Keeping keeping = Keeping.of(all);
+        assertThat(keeping.rules()).extracting(Keeping.OfRule::rule).containsExactly("house/no-light", "house/reinforced", "house/start",
+                "house/summer", "mine/heavy");
+        assertThat(keeping.rules()).extracting(each -> each.spoke() + " " + each.borneOut() + " " + each.not() + " " + each.unknown())
+                .containsExactly("3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2", "3 1 0 2");
+        assertThat(keeping.toLookAt()).extracting(Keeping.OfRule::rule).containsExactly("house/reinforced");
+        assertThat(keeping.inTime()).isEqualTo(new Share(1, 2));
+    }
+
+    /** More or less only where there is an order, another only where there is none; every topic is one. */
+    @Test
+    void theTableOfOutcomesIsSound() {
+        List<Told> all = new ArrayList<>(Outcomes.noFlats());
+        for (String question : Outcomes.questions()) {
+            for (String answer : Outcomes.answers(question)) {
+                all.addAll(Outcomes.of(question, answer));
+            }
+        }
+        for (String wheel : Outcomes.WHEELS) {
+            all.addAll(Outcomes.rimStrikes(List.of(wheel)));
+            all.addAll(Outcomes.slid(List.of(wheel)));
+            for (String cause : Outcomes.CAUSES) {
+                for (String mend : Outcomes.MENDS) {
+                    all.addAll(Outcomes.flat("x", wheel, cause, mend));
+                }
+            }
+        }
+        all.addAll(Outcomes.ranOut(Outcomes.runsOut()));
+        all.addAll(Outcomes.ranOut(List.of()));
+        all.addAll(Outcomes.neverWalked());
+        Outcomes.REASONS.forEach(reason -> all.addAll(Outcomes.walked("x", reason)));
+        assertThat(all).hasSizeGreaterThan(60).allSatisfy(each -> {
+            assertThat(Topics.find(each.topic().name())).isNotNull();
+            boolean ordered = each.topic().kind() != Topic.Kind.OPTIONS;
+            assertThat(each.way() == Way.RIGHT || ordered == (each.way() != Way.ANOTHER)).as(each.what()).isTrue();
+        });
+    }
+
+    @Test
+    void everyFaultIsToldAtOnce() {
+        read("""
+                brief: b.json
+                hours: 4
+                weather: {ground: icy, low: 20 C, high: 10 C}
+                flats:
+                  - {cause: nail}
+                slid: [left, none]
+                walked: [{at: 3 km}]
+                ran out of: [patience]
+                clothes: warm
+                would change: {rear tyre casing: hevy, rear tyre pressur: 2 bar, rear tyre width: 400 mm}
+                wether: fine
+                """);
+        assertThat(said()).containsExactly(
+                "x/d.yaml:1: debrief: found no such key, expected its name, such as the event's\n    Add a line \"debrief: ...\".",
+                "x/d.yaml:2: hours: found \"4\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s\n    Add the unit, one of: days, h, min, s.",
+                "x/d.yaml:3: ground: found \"icy\", expected one of: dry, damp, wet",
+                "x/d.yaml:3: low: found \"20 C\", expected no more than high",
+                "x/d.yaml:5: wheel: found no such key, expected front or rear\n    Add a line \"wheel: ...\".",
+                "x/d.yaml:5: cause: found \"nail\", expected one of: cut, pinch, hole, burp, not known",
+                "x/d.yaml:6: slid: found \"left\", expected one of: none, front, rear",
+                "x/d.yaml:6: slid: found none beside others, expected none alone, or what there was",
+                "x/d.yaml:7: why: found no such key, expected gear, ground, legs or traffic\n    Add a line \"why: ...\".",
+                "x/d.yaml:8: ran out of: found \"patience\", expected one of: none, water, food, plugs, tubes, battery, light",
+                "x/d.yaml:9: clothes: found \"warm\", expected one of: cold, right, hot",
+                "x/d.yaml:10: rear tyre casing: found \"hevy\", expected one of: light, reinforced, heavy\n    Did you mean \"heavy\"?",
+                "x/d.yaml:10: would change: found \"rear tyre pressur\", expected a topic and its value, such as {rear tyre casing: heavy}\n"
+                        + "    Did you mean \"rear tyre pressure\"?",
+                "x/d.yaml:10: rear tyre width: found \"400 mm\", expected a value from 23 mm to 75 mm",
+                "x/d.yaml:11: wether: found an unknown key, expected one of: " + String.join(", ", sorted()) + "\n    Did you mean \"weather\"?");
+    }
+
+    /** In the order in which the reader asks. */
+    private static List<String> sorted() {
+        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid"));
+        for (String question : Outcomes.questions()) {
+            out.add(question);
+            if (question.equals("spun out")) {
+                out.add("spun out at");
+            }
+        }
+        out.addAll(List.of("walked", "ran out of", "changed on the day", "would change", "notes"));
+        return out;
+    }
+
+    @Test
+    void aBriefThatCannotBeUsedIsRefused() throws IOException {
+        String expected = ", expected a brief saved with 'courseworthy brief ... --format json -o FILE'";
+        read("debrief: x\nbrief: c.json\n");
+        Files.writeString(folder.resolve("c.json"), "{\"format\" : 2,\n \"decisions\" : []}");
+        read("debrief: x\nbrief: c.json\n");
+        Files.writeString(folder.resolve("c.json"), "{\"format\" : 1,\n \"decisions\" : [}");
+        read("debrief: x\nbrief: c.json\n");
+        Files.writeString(folder.resolve("c.json"), "[1]");
+        read("debrief: x\nbrief: c.json\n");
+        Files.writeString(folder.resolve("c.json"), "{\"format\" : 1,\n \"format\" : 1}");
+        read("debrief: x\nbrief: c.json\n");
+        read("debrief: x\nbrief: ../c.json\n");
+        read("debrief: x\nbrief: /etc/hosts\n");
+        assertThat(said()).containsExactly(
+                "x/c.json: found no such file" + expected + "\n    Check the spelling of the path.",
+                "x/c.json:1: found another kind of file, or another format of brief" + expected,
+                "x/c.json:1: found what is no JSON object" + expected,
+                "x/c.json:2: found what cannot be read as JSON" + expected,
+                "x/d.yaml:2: brief: found \"../c.json\", which lies outside the debrief's folder, expected the brief as it was saved with --format json, "
+                        + "beside this file or below it\n    Put the brief beside the debrief.",
+                "x/d.yaml:2: brief: found \"/etc/hosts\", which lies outside the debrief's folder, expected the brief as it was saved with --format json, "
+                        + "beside this file or below it\n    Put the brief beside the debrief.");
+    }
+
+    /** Slips of every sort in debrief and brief: a fault in plain words, or a reading; never an exception. */
+    @Test
+    void spoiltFilesAreToldOf() throws IOException {
+        String text = Files.readString(Path.of("docs", "examples", "debriefs", "heather-ridge.yaml")).replace("heather-ridge.json", "b.json");
+        Random random = new Random(5);
+        for (int i = 0; i < 1500; i++) {
+            boolean inBrief = i % 2 == 0;
+            Files.writeString(folder.resolve("b.json"), inBrief ? spoilt(BRIEF, random) : BRIEF);
+            Files.writeString(folder.resolve("d.yaml"), inBrief ? text : spoilt(text, random));
+            Faults found = new Faults();
+            Pair pair = DebriefReader.read(folder.resolve("d.yaml"), "d.yaml", found);
+            assertThat(pair != null || found.stop()).isTrue();
+            if (pair != null) {
+                Held held = Held.of(pair);
+                assertThat(DebriefText.of(held, false) + JsonDebrief.of(held) + DebriefMarkdown.of(held)).doesNotContain("NaN");
+            }
+            found.faults().forEach(fault -> assertThat(fault.text()).doesNotContain("Exception", "java."));
+        }
+    }
+
+    private static String spoilt(String text, Random random) {
+        StringBuilder out = new StringBuilder(text);
+        for (int n = 1 + random.nextInt(3); n > 0; n--) {
+            int at = random.nextInt(out.length());
+            String junk = List.of("", "[", "]", "{", "}", ",", ": ", "null", "\"", "9e999", "-", "\n", "none", "x").get(random.nextInt(14));
+            out.replace(at, Math.min(out.length(), at + random.nextInt(6)), junk);
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,72 @@
+package courseworthy.debrief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.claim.Verb;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a day says of one saying: a table of cases, each of which reads as a sentence. */
+class JudgingTest {
+
+    private static final Topic WIDTH = Topics.of("rear tyre width");
+    private static final Topic CASING = Topics.of("rear tyre casing");
+    private static final Topic GRIPS = Topics.of("grips or tape");
+
+    private static long mm(int millimetres) {
+        return WIDTH.resolution().ticks(millimetres / 1000.0);
+    }
+
+    /** 45 mm was ridden. */
+    @ParameterizedTest
+    @CsvSource({
+        "PREFER, 45, RIGHT, BORNE_OUT", "PREFER, 50, RIGHT, UNKNOWN", "PREFER, 40, RIGHT, UNKNOWN",
+        "PREFER, 45, MORE, NOT", "PREFER, 50, MORE, BORNE_OUT", "PREFER, 40, MORE, NOT",
+        "PREFER, 45, LESS, NOT", "PREFER, 50, LESS, NOT", "PREFER, 40, LESS, BORNE_OUT",
+        "AT_LEAST, 45, RIGHT, BORNE_OUT", "AT_LEAST, 40, RIGHT, UNKNOWN", "AT_LEAST, 50, RIGHT, UNKNOWN",
+        "AT_LEAST, 45, MORE, UNKNOWN", "AT_LEAST, 40, MORE, UNKNOWN", "AT_LEAST, 50, MORE, BORNE_OUT",
+        "AT_LEAST, 45, LESS, NOT", "AT_LEAST, 40, LESS, UNKNOWN", "AT_LEAST, 50, LESS, NOT",
+        "AT_MOST, 45, RIGHT, BORNE_OUT", "AT_MOST, 50, RIGHT, UNKNOWN", "AT_MOST, 40, RIGHT, UNKNOWN",
+        "AT_MOST, 45, MORE, NOT", "AT_MOST, 50, MORE, UNKNOWN", "AT_MOST, 40, MORE, NOT",
+        "AT_MOST, 45, LESS, UNKNOWN", "AT_MOST, 50, LESS, UNKNOWN", "AT_MOST, 40, LESS, BORNE_OUT",
+        "ONE_OF, 45, RIGHT, UNKNOWN"})
+    void ofAWidth(Verb verb, int value, Way way, Answer answer) {
+        assertThat(new Judging(WIDTH, mm(45), way, null).of(verb, mm(value))).isEqualTo(answer);
+    }
+
+    /** Reinforced was ridden; the rider would take what stands last, where something does. */
+    @ParameterizedTest
+    @CsvSource({"PREFER, light, MORE, heavy, NOT", "PREFER, heavy, MORE, heavy, BORNE_OUT", "AVOID, reinforced, MORE, heavy, BORNE_OUT",
+        "AVOID, heavy, MORE, heavy, NOT", "AVOID, light, MORE, heavy, UNKNOWN", "RULE_OUT, light, LESS, light, NOT", "AVOID, light, RIGHT, , UNKNOWN"})
+    void ofACasing(Verb verb, String value, Way way, String wanted, Answer answer) {
+        Long would = wanted == null ? null : Long.valueOf(CASING.option(wanted));
+        assertThat(new Judging(CASING, CASING.option("reinforced"), way, would).of(verb, CASING.option(value))).isEqualTo(answer);
+    }
+
+    /** Standard grips were ridden. */
+    @ParameterizedTest
+    @CsvSource({"PREFER, standard, RIGHT, , BORNE_OUT", "PREFER, cushioned, RIGHT, , UNKNOWN", "PREFER, standard, ANOTHER, , NOT",
+        "PREFER, cushioned, ANOTHER, , UNKNOWN", "PREFER, cushioned, ANOTHER, cushioned, BORNE_OUT", "PREFER, thin, ANOTHER, cushioned, UNKNOWN",
+        "AVOID, standard, ANOTHER, , BORNE_OUT", "AVOID, cushioned, ANOTHER, cushioned, NOT"})
+    void ofGrips(Verb verb, String value, Way way, String wanted, Answer answer) {
+        Long would = wanted == null ? null : Long.valueOf(GRIPS.option(wanted));
+        assertThat(new Judging(GRIPS, GRIPS.option("standard"), way, would).of(verb, GRIPS.option(value))).isEqualTo(answer);
+    }
+
+    /** Turned upside down, at least is at most, and more is less. */
+    @Test
+    void upsideDownItIsTheSame() {
+        for (int value = 30; value <= 60; value += 5) {
+            for (Way way : new Way[] {Way.RIGHT, Way.MORE, Way.LESS}) {
+                Way other = way == Way.MORE ? Way.LESS : way == Way.LESS ? Way.MORE : way;
+                assertThat(new Judging(WIDTH, mm(45), way, null).of(Verb.AT_LEAST, mm(value)))
+                        .isEqualTo(new Judging(WIDTH, mm(45), other, null).of(Verb.AT_MOST, mm(90 - value)));
+                assertThat(new Judging(WIDTH, mm(45), way, null).of(Verb.PREFER, mm(value)))
+                        .isEqualTo(new Judging(WIDTH, mm(45), other, null).of(Verb.PREFER, mm(90 - value)));
+            }
+        }
+    }
+}
