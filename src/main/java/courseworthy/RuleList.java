@@ -3,6 +3,7 @@ package courseworthy;
 import courseworthy.brief.Catalogue;
 import courseworthy.claim.Author;
 import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.FitRules;
 import courseworthy.rulebase.House;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Saying;
@@ -36,6 +37,9 @@ final class RuleList {
         for (Author join : rules.joins()) {
             out.add(new Catalogue.Rule(join, List.of(), Set.of(topics.get(join.rule())), ""));
         }
+        FitRules fit = FitRules.load();
+        fit.authors().forEach((id, author) -> out.add(new Catalogue.Rule(author, List.of("whether parts go together: " + FitRules.joined(id)),
+                new LinkedHashSet<>(fit.topics().get(id)), "")));
         out.removeIf(rule -> topic != null && !rule.topics().contains(topic));
         out.sort(Comparator.comparing(rule -> rule.author().rule()));
         return out;

@@ -24,11 +24,13 @@ public final class FitRules {
 
     private final KieBase network;
     private final Map<String, Author> authors = new LinkedHashMap<>();
+    private final Map<String, List<String>> topics = new LinkedHashMap<>();
 
     private FitRules(Map<String, Where> where) {
         network = KieBaseBuilder.createKieBaseFromModel(Compiled.models(PACKAGE));
         for (Rule rule : network.getKiePackage(PACKAGE).getRules()) {
             authors.put(rule.getName(), author(rule, where));
+            topics.put(rule.getName(), topics(rule));
         }
     }
 
@@ -47,6 +49,30 @@ public final class FitRules {
     /** The rules as they sign their findings, by id without {@code fit/}. */
     public Map<String, Author> authors() {
         return java.util.Collections.unmodifiableMap(authors);
+    }
+
+    private static List<String> topics(Rule rule) {
+        Object written = rule.getMetaData().get("topics");
+        return written == null ? List.of() : List.of(String.valueOf(written).split(", "));
+    }
+
+    /** The topics that a rule narrows by what it lets stand together; by id without {@code fit/}. */
+    public Map<String, List<String>> topics() {
+        return java.util.Collections.unmodifiableMap(topics);
+    }
+
+    /** The kinds of parts that a rule joins, in words, the frame of the bike among them where it takes part. */
+    public static String joined(String rule) {
+        java.util.Set<String> kinds = new java.util.LinkedHashSet<>();
+        for (FitChecks.Check check : FitChecks.all()) {
+            if (check.rule().equals(rule)) {
+                check.places().forEach(place -> kinds.add(place.kind().word()));
+            }
+        }
+        if (kinds.size() == 1 && !rule.equals("valve-through-the-rim")) {
+            kinds.add("frame");
+        }
+        return rule.startsWith("marked-") ? "every part" : String.join(", ", kinds);
     }
 
     /** Everything there is to say of a bike: what does not fit, what is not known, what to mind; worst first. */

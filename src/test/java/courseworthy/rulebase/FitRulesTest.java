@@ -41,6 +41,14 @@ class FitRulesTest {
         });
     }
 
+    /** A topic that a rule narrows is one of the catalogue. */
+    @Test
+    void theirTopicsExist() {
+        assertThat(RULES.topics().values()).allSatisfy(topics -> assertThat(courseworthy.topic.Topics.names()).containsAll(topics));
+        assertThat(RULES.topics().get("largest-sprocket")).containsExactly("easiest gear");
+        assertThat(FitRules.joined("derailleur-capacity")).isEqualTo("derailleur, cassette, chainring");
+    }
+
     /** Thousands of bikes put together by chance: the network finds what the table finds, word for word. */
     @Test
     void networkAndTableAgree() {

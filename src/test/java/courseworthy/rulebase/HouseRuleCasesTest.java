@@ -74,7 +74,8 @@ class HouseRuleCasesTest {
         List<String> lost = new ArrayList<>();
         for (Path cases : RulesFolder.files(RULES, ".cases.yaml")) {
             Path sheet = cases.resolveSibling(cases.getFileName().toString().replace(".cases.yaml", ".yaml"));
-            if (!Files.exists(sheet)) {
+            Path joins = cases.resolveSibling(cases.getFileName().toString().replace(".cases.yaml", ".drl"));
+            if (!Files.exists(sheet) && !Files.exists(joins)) {
                 lost.add(RulesFolder.shown(RULES, cases));
             }
         }
