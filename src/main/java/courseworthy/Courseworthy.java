@@ -12,11 +12,13 @@ import courseworthy.brief.CourseLine;
 import courseworthy.brief.CourseText;
 import courseworthy.brief.GearsMarkdown;
 import courseworthy.brief.GearsText;
+import courseworthy.brief.ImpactText;
 import courseworthy.brief.JsonBrief;
 import courseworthy.brief.JsonCatalogue;
 import courseworthy.brief.JsonCheck;
 import courseworthy.brief.JsonCompare;
 import courseworthy.brief.JsonGears;
+import courseworthy.brief.JsonImpact;
 import courseworthy.brief.JsonTried;
 import courseworthy.brief.JsonWhy;
 import courseworthy.brief.Reasoning;
@@ -29,6 +31,7 @@ import courseworthy.build.Builds;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.call.Flip;
+import courseworthy.call.Impact;
 import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.demand.Demands;
@@ -284,6 +287,20 @@ public final class Courseworthy {
         Tried tried = SheetTrial.of(home, file, cases, cover, this::stopOrWarn, progress);
         String text = format == Format.JSON ? JsonTried.of(file, tried) : TriedText.of(file, tried, colours);
         return new Tests(text, tried.failed().isEmpty());
+    }
+
+    /**
+     * What another sheet changes, over courses and riders; empty as text where it changes nothing.
+     *
+     * @param before  the sheet as it was, or none
+     * @param courses a folder; null for the shipped courses
+     * @param riders  a folder; null for a rider of whom nothing is known
+     * @param events  a folder; null for the shipped events where the courses are
+     */
+    public String sheetImpact(String before, String after, String courses, String riders, String events, Format format, boolean colours,
+            Progress progress) {
+        Impact impact = SheetImpact.of(home, before, after, courses, riders, events, this::stopOrWarn, progress);
+        return format == Format.JSON ? JsonImpact.of(before, after, impact) : ImpactText.of(impact, colours);
     }
 
     public String topics(Format format, boolean colours) {

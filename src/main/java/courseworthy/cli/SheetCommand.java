@@ -10,7 +10,7 @@ final class SheetCommand extends Command {
     SheetCommand(Terminal terminal) {
         super("sheet", terminal, "Writes, looks over, tries and compares sheets of advice.",
                 "courseworthy sheet new mine.yaml", "courseworthy sheet check mine.yaml");
-        for (Command each : List.of(new SheetNewCommand(terminal), new SheetCheckCommand(terminal), new SheetTestCommand(terminal))) {
+        for (Command each : List.of(new SheetNewCommand(terminal), new SheetCheckCommand(terminal), new SheetTestCommand(terminal), new SheetImpactCommand(terminal))) {
             spec().addSubcommand(each.spec().name(), each.spec());
         }
     }

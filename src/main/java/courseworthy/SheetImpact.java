@@ -1,0 +1,192 @@
+package courseworthy;
+
+import courseworthy.call.Calling;
+import courseworthy.call.Impact;
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Survey;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.problem.Faults;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.House;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Rulebook;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.SheetReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Calls every ride of a roster over a library of courses under two sheets, and compares. What is surveyed is the same for both. */
+final class SheetImpact {
+
+    /** Stands for no sheet at all, where there is no file of that name. */
+    static final String NONE = "none";
+
+    private static final String ENDING = ".yaml";
+    private static final String CASES = ".cases.yaml";
+    private static final String SHIPPED_EVENTS = "docs/examples/events";
+
+    private final Path home;
+    private final Faults faults = new Faults();
+    private final Inputs inputs;
+    private final House house = House.load();
+
+    /** A course with the day it is ridden on, and the file it is called by. */
+    private record Outing(String name, Course course, Event event) {
+    }
+
+    /** A rider, and all rules for that rider under either sheet. */
+    private record Ridden(String name, Rider rider, DroolsRules before, DroolsRules after) {
+    }
+
+    private SheetImpact(Path home) {
+        this.home = home;
+        this.inputs = new Inputs(home, faults);
+    }
+
+    /**
+     * Compares two sheets.
+     *
+     * @param before     the sheet as it was; {@link #NONE} for none
+     * @param after      the sheet as it is
+     * @param courses    a folder of profiles; null for the shipped ones
+     * @param riders     a folder of riders' files; null for a rider of whom nothing is known
+     * @param events     a folder of events' files, each for the course of its name; null for the shipped ones beside shipped courses
+     * @param stopOrWarn shows warnings, and throws where something cannot be used
+     */
+    static Impact of(Path home, String before, String after, String courses, String riders, String events, Consumer<Faults> stopOrWarn,
+            Progress progress) {
+        SheetImpact impact = new SheetImpact(home);
+        List<Sheet> was = impact.sheet(before);
+        List<Sheet> is = impact.sheet(after);
+        List<Outing> outings = impact.outings(courses, events);
+        List<Ridden> roster = impact.roster(riders, was, is);
+        stopOrWarn.accept(impact.faults);
+        return Impact.of(impact.differences(outings, roster, progress), roster.size());
+    }
+
+    private List<Sheet> sheet(String typed) {
+        Path path = inputs.path(typed);
+        if (path == null || typed.equals(NONE) && !Files.exists(path)) {
+            return List.of();
+        }
+        Sheet sheet = SheetReader.read(path, typed, 0, faults);
+        return sheet == null ? List.of() : List.of(sheet);
+    }
+
+    private List<Outing> outings(String courses, String events) {
+        List<Outing> out = new ArrayList<>();
+        Path shippedEvents = home == null || courses != null ? null : home.resolve(SHIPPED_EVENTS);
+        Path days = events == null ? shippedEvents : inputs.path(events);
+        for (Found found : courses == null ? shippedCourses() : files("--courses", courses)) {
+            Course course = CourseReader.read(found.path(), found.shown(), null, faults);
+            Event event = event(days, events == null ? SHIPPED_EVENTS : events, found.name());
+            if (course != null && event != null) {
+                out.add(new Outing(found.name(), course, event));
+            }
+        }
+        if (events != null) {
+            files("--events", events);
+        }
+        return out;
+    }
+
+    private Event event(Path days, String typed, String name) {
+        Path path = days == null ? null : days.resolve(name + ENDING);
+        return path == null || !Files.isRegularFile(path) ? Event.UNKNOWN : EventReader.read(path, shown(typed, name + ENDING), faults);
+    }
+
+    /** A file of a folder, with its path as shown and its name without ending. */
+    private record Found(Path path, String shown, String name) {
+    }
+
+    private List<Found> shippedCourses() {
+        if (home == null) {
+            faults.add("--courses", 0, "", "no folder", "a folder of course profiles", "");
+            return List.of();
+        }
+        return files("--courses", home.resolve("course-profiles"), "course-profiles");
+    }
+
+    private List<Found> files(String option, String typed) {
+        Path folder = inputs.path(typed);
+        return folder == null ? List.of() : files(option, folder, typed);
+    }
+
+    private List<Found> files(String option, Path folder, String typed) {
+        List<Found> out = new ArrayList<>();
+        try (Stream<Path> all = Files.list(folder)) {
+            for (String file : all.map(path -> path.getFileName().toString()).sorted().toList()) {
+                if (file.endsWith(ENDING) && !file.endsWith(CASES)) {
+                    out.add(new Found(folder.resolve(file), shown(typed, file), file.substring(0, file.length() - ENDING.length())));
+                }
+            }
+        } catch (IOException cannot) {
+            faults.add(option, 0, "", Inputs.quoted(typed) + ", which cannot be read as a folder", "a folder of .yaml files", "");
+            return out;
+        }
+        if (out.isEmpty()) {
+            faults.add(option, 0, "", Inputs.quoted(typed) + ", which has no .yaml file in it", "a folder of .yaml files", "");
+        }
+        return out;
+    }
+
+    private static String shown(String folder, String file) {
+        return folder.endsWith("/") ? folder + file : folder + "/" + file;
+    }
+
+    private List<Ridden> roster(String riders, List<Sheet> was, List<Sheet> is) {
+        DroolsRules before = rules(List.of(), was);
+        DroolsRules after = rules(List.of(), is);
+        if (riders == null) {
+            return List.of(new Ridden("", Rider.UNKNOWN, before, after));
+        }
+        List<Ridden> out = new ArrayList<>();
+        for (Found found : files("--riders", riders)) {
+            Rider rider = RiderReader.read(found.path(), found.shown(), faults);
+            if (rider == null) {
+                continue;
+            }
+            List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
+            String name = rider.name().isEmpty() ? found.name() : rider.name();
+            out.add(own.isEmpty() ? new Ridden(name, rider, before, after) : new Ridden(name, rider, rules(own, was), rules(own, is)));
+        }
+        return out;
+    }
+
+    private DroolsRules rules(List<Row> own, List<Sheet> sheets) {
+        Rulebook book = Rulebook.of(house.sheets(), own, sheets, faults);
+        return faults.stop() ? null : new DroolsRules(book.rows(), house);
+    }
+
+    /** Course by course, rider by rider; on as many cores as there are, in the same order whatever their number. */
+    private List<Impact.Difference> differences(List<Outing> outings, List<Ridden> roster, Progress progress) {
+        AtomicInteger done = new AtomicInteger();
+        int all = outings.size() * roster.size();
+        List<Bike> bikes = outings.stream().map(outing -> outing.event().bike() == null ? Bike.UNKNOWN
+                : BikeReader.read(outing.event().file(), outing.event().bike(), faults)).toList();
+        return IntStream.range(0, all).parallel().mapToObj(i -> {
+            Outing outing = outings.get(i / roster.size());
+            Ridden ridden = roster.get(i % roster.size());
+            Demands demands = Survey.of(outing.course(), ridden.rider(), outing.event(),
+                    Survey.bike(ridden.rider().bike(), bikes.get(i / roster.size())));
+            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()), Calling.call(ridden.before(), demands),
+                    Calling.call(ridden.after(), demands));
+            progress.at(done.incrementAndGet(), all);
+            return out;
+        }).toList();
+    }
+}
