@@ -31,9 +31,11 @@ public record Given(String file, String event, String rider, String date, Double
      *
      * @param value  in the topic's ticks or positions
      * @param text   as it was shown
+     * @param built  what the build had, where a workshop was given and could not meet the advice; the advice itself where it could, or
+     *               where none was given; null where it is not known
      * @param claims those for it, then those overruled or outvoted
      */
-    public record Advice(Topic topic, long value, String text, List<Said> claims) {
+    public record Advice(Topic topic, long value, String text, Long built, List<Said> claims) {
         public Advice {
             claims = List.copyOf(claims);
         }

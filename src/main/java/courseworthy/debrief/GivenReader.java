@@ -8,6 +8,7 @@ import courseworthy.text.JsonText;
 import courseworthy.text.Node;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.Amount;
 import courseworthy.units.Unit;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -44,10 +45,10 @@ final class GivenReader {
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
         return new Given(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), number(total, "value"),
                 number(total, "low"), number(total, "high"), demandText(tree, "ground"), demand(tree, "coldest temperature"),
-                demand(tree, "hottest temperature"), advice(decisions));
+                demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
     }
 
-    private static List<Advice> advice(Node.Sequence decisions) {
+    private static List<Advice> advice(Node.Sequence decisions, Node.Mapping build) {
         List<Advice> out = new ArrayList<>();
         for (Node each : decisions.items()) {
             Topic topic = each instanceof Node.Mapping decision ? Topics.find(orEmpty(text(decision, "topic"))) : null;
@@ -57,10 +58,35 @@ final class GivenReader {
                 List<Said> claims = new ArrayList<>();
                 said(claims, topic, decision.get("for"));
                 said(claims, topic, decision.get("against"));
-                out.add(new Advice(topic, value, orEmpty(text(decision, "text")), claims));
+                out.add(new Advice(topic, value, orEmpty(text(decision, "text")), built(topic, value, build), claims));
             }
         }
         return out;
+    }
+
+    /** What the build had where it did not meet the advice, as it was written for people; null where that is not known. */
+    private static Long built(Topic topic, long advised, Node.Mapping build) {
+        if (build == null || !(build.get("not_met") instanceof Node.Sequence list)) {
+            return advised;
+        }
+        for (Node item : list.items()) {
+            if (item instanceof Node.Mapping notMet && topic.name().equals(text(notMet, "topic"))) {
+                return shown(topic, orEmpty(text(notMet, "got")));
+            }
+        }
+        return advised;
+    }
+
+    private static Long shown(Topic topic, String text) {
+        if (topic.kind() != Topic.Kind.QUANTITY) {
+            int option = topic.option(text);
+            return option < 0 ? null : Long.valueOf(option);
+        }
+        try {
+            return topic.resolution().ticks(Amount.parse(text, topic.resolution().unit().dimension()));
+        } catch (Amount.NotAnAmount | ArithmeticException e) {
+            return null;
+        }
     }
 
     private static void said(List<Said> to, Topic topic, Node claims) {

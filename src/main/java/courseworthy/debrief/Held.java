@@ -88,7 +88,8 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
         private final Given given;
         private final Advice advice;
         private final Topic topic;
-        private final long ridden;
+        /** Null where what the build had is not known. */
+        private final Long ridden;
         private final Long would;
         private final List<Told> told = new ArrayList<>();
         private final List<String> reasons = new ArrayList<>();
@@ -99,7 +100,7 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
             this.given = given;
             this.advice = advice;
             this.topic = advice.topic();
-            this.ridden = debrief.changed().getOrDefault(topic, advice.value());
+            this.ridden = debrief.changed().getOrDefault(topic, advice.built());
             this.would = debrief.would().get(topic);
             for (Told each : debrief.told()) {
                 if (each.topic().equals(topic)) {
@@ -109,9 +110,10 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
         }
 
         Verdict verdict() {
-            way = would != null ? ofTheRider() : ofOutcomes();
-            if (ridden != advice.value()) {
-                reasons.add("ridden with " + topic.text(ridden) + " instead");
+            way = ridden == null ? notKnown() : would != null ? ofTheRider() : ofOutcomes();
+            if (ridden != null && ridden != advice.value()) {
+                boolean built = !debrief.changed().containsKey(topic);
+                reasons.add("ridden with " + topic.text(ridden) + " instead" + (built ? ", as the build had it" : ""));
             }
             Answer answer = way == null ? Answer.UNKNOWN : new Judging(topic, ridden, way, would).of(Verb.PREFER, advice.value());
             List<OfRule> rules = new ArrayList<>();
@@ -138,8 +140,15 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
             return "";
         }
 
+        private Way notKnown() {
+            if (!told.isEmpty() || would != null) {
+                reasons.add("what was ridden is not known: the build did not say; write it under changed on the day");
+            }
+            return null;
+        }
+
         private Way ofTheRider() {
-            if (would == ridden) {
+            if (would.equals(ridden)) {
                 reasons.add("you would take " + topic.text(would) + " again");
                 return Way.RIGHT;
             }

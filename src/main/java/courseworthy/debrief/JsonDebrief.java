@@ -70,7 +70,7 @@ public final class JsonDebrief {
         json.open();
         json.string("topic", topic.name());
         json.value("advised", topic, verdict.advice().value());
-        json.value("ridden", topic, debrief.changed().getOrDefault(topic, verdict.advice().value()));
+        json.value("ridden", topic, debrief.changed().getOrDefault(topic, verdict.advice().built()));
         json.value("would_take", topic, debrief.would().get(topic));
         json.string("unit", topic.kind() == Topic.Kind.QUANTITY ? topic.resolution().jsonUnit().symbol() : "");
         json.string("answer", verdict.answer().words());

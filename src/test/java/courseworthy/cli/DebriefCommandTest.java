@@ -88,6 +88,27 @@ class DebriefCommandTest {
         assertThat(settled).isGreaterThan(40);
     }
 
+    /** What the build of a workshop had is read back as it was written, or said to be unknown. */
+    @Test
+    void aBriefWithABuildIsReadBack() throws IOException {
+        String brief = folder.resolve("b.json").toString();
+        assertThat(Ran.of("brief", "course-profiles/flintmoor-100.yaml", "--event", "docs/examples/events/flintmoor-100.yaml", "--rider",
+                "docs/examples/riders/robin-gravel.yaml", "--workshop", "docs/examples/workshops/robin.yaml", "--format", "json", "-o", brief).code())
+                .isZero();
+        String file = Files.writeString(folder.resolve("d.yaml"), "debrief: x\nbrief: b.json\n").toString();
+        JsonNode verdicts = Schema.tree(Ran.of("debrief", file, "--format", "json").out()).get("verdicts");
+        JsonNode notMet = Schema.tree(Files.readString(Path.of(brief))).get("build").get("not_met");
+        assertThat(notMet).isNotEmpty();
+        for (JsonNode each : notMet) {
+            for (JsonNode verdict : verdicts) {
+                if (verdict.get("topic").equals(each.get("topic"))) {
+                    assertThat(verdict.get("ridden").isNull()).as(each.toString()).isEqualTo(each.get("got").textValue().equals("not known"));
+                    assertThat(verdict.get("ridden")).isNotEqualTo(verdict.get("advised"));
+                }
+            }
+        }
+    }
+
     @Test
     void badInputIsRefused() throws IOException {
         assertThat(Ran.of("debrief", "no-such.yaml")).isEqualTo(new Ran(2, "",
