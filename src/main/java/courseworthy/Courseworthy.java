@@ -303,6 +303,19 @@ public final class Courseworthy {
         return format == Format.JSON ? JsonImpact.of(before, after, impact) : ImpactText.of(impact, colours);
     }
 
+    /**
+     * Writes a page for each topic and each measure into a folder, which must be new or empty.
+     *
+     * @return what to read first
+     */
+    public String pages(String typed) {
+        Faults faults = new Faults();
+        Path folder = new Inputs(home, faults).path(typed);
+        faults.throwIfAny();
+        int count = CataloguePages.write(home, folder, typed);
+        return "Wrote " + count + " pages; begin with " + (typed.endsWith("/") ? typed : typed + "/") + "README.md\n";
+    }
+
     public String topics(Format format, boolean colours) {
         return format == Format.JSON ? JsonCatalogue.topics() : Catalogue.topics(colours);
     }

@@ -11,7 +11,8 @@ public final class Marked {
     private final StringBuilder out = new StringBuilder(16_384);
 
     public void heading(int level, String text) {
-        if (out.length() > 0) {
+        int end = out.length();
+        if (end > 0 && !(end > 1 && out.charAt(end - 1) == '\n' && out.charAt(end - 2) == '\n')) {
             out.append('\n');
         }
         out.append("#".repeat(level)).append(' ').append(safe(text)).append("\n\n");
@@ -32,6 +33,16 @@ public final class Marked {
     /** A bullet whose first words stand out. */
     void bullet(String bold, String text) {
         out.append("- **").append(inside(bold)).append("** ").append(inside(text)).append('\n');
+    }
+
+    /** A bullet that begins with a link. */
+    void link(String text, String to, String about) {
+        out.append("- [").append(inside(text)).append("](").append(to).append("): ").append(inside(about)).append('\n');
+    }
+
+    /** Lines of a file, as they are. */
+    void code(String lines) {
+        out.append("```yaml\n").append(lines).append("\n```\n\n");
     }
 
     /** A bullet with bullets below it. */

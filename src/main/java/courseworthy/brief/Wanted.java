@@ -46,6 +46,12 @@ public record Wanted(Place place, List<String> keys, int rules) {
     private record Source(Place place, List<String> keys) {
     }
 
+    /** Where a measure is told, {@code the rider: mass}; empty where it follows from others. */
+    static String told(String measure) {
+        Source source = source(measure);
+        return source == null ? "" : source.place().word() + ": " + String.join(", ", source.keys());
+    }
+
     /** What each place is asked for, in the order of {@link Place}. */
     static List<Wanted> of(List<Untold> untold) {
         Map<Place, Set<String>> keys = new EnumMap<>(Place.class);

@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "debrief", "topics", "measures", "rules", "schema",
-            "new", "sheet", "completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "debrief", "topics",
+            "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
     }
@@ -35,6 +35,7 @@ final class Commands {
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);
             case "schema" -> new SchemaCommand(terminal);
+            case "pages" -> new PagesCommand(terminal);
             case "new" -> new NewCommand(terminal);
             case "sheet" -> new SheetCommand(terminal);
             case "completion" -> new CompletionCommand(terminal);
