@@ -127,13 +127,21 @@ public final class Courseworthy {
     public String why(Request request, String topic, String not, String rule, Format format, boolean colours, Progress progress) {
         mustBeTopic("TOPIC", topic);
         Long value = not == null ? null : Reasons.value(Topics.of(topic), not);
-        Answer answer = answer(request);
-        Reasoning reasoning = new Reasons(answer.rules(), answer.call(), Topics.of(topic), progress).of(answer.brief(), value, rule);
+        Reasoning reasoning = reasoning(request, Topics.of(topic), value, rule, progress);
         return switch (format) {
             case TEXT -> WhyText.of(reasoning, colours);
             case JSON -> JsonWhy.of(reasoning);
             case MARKDOWN -> WhyMarkdown.of(reasoning);
         };
+    }
+
+    private Reasoning reasoning(Request request, Topic topic, Long not, String rule, Progress progress) {
+        Path situation = new Inputs(home, new Faults()).path(request.course());
+        if (situation != null && SituationFile.isOne(situation)) {
+            return SituationReasons.of(home, situation, request, topic, not, rule, progress, this::stopOrWarn);
+        }
+        Answer answer = answer(request);
+        return new Reasons(answer.rules(), answer.call(), topic, progress).of(answer.brief(), not, rule);
     }
 
     /** The checklist alone. */
@@ -267,10 +275,19 @@ public final class Courseworthy {
                 + typed + "\n";
     }
 
-    /** Looks over a coach's sheet; what cannot be used is thrown, what is to be looked at is returned. */
-    public String sheetCheck(String file, Format format, boolean colours) {
-        SheetLook look = SheetLook.at(home, file, this::stopOrWarn);
-        return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks()) : CheckText.of(file, look.rows(), look.remarks(), colours);
+    /**
+     * Looks over a coach's sheet; what cannot be used is thrown, what is to be looked at is returned.
+     *
+     * @param gaps     whether to look for situations and shipped courses on which nobody speaks
+     * @param examples a folder to write an example of each remark into; null for none
+     */
+    public String sheetCheck(String file, boolean gaps, String examples, Format format, boolean colours) {
+        SheetLook look = SheetLook.at(home, file, gaps, this::stopOrWarn);
+        if (examples != null) {
+            look = look.withExamples(new Inputs(home, new Faults()).path(examples), examples, file);
+        }
+        return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks(), look.files())
+                : CheckText.of(file, look.rows(), look.remarks(), look.files(), colours);
     }
 
     /** A sheet held against its cases. */

@@ -64,7 +64,7 @@ final class Inputs {
     }
 
     /** The names of the shipped courses. */
-    private List<String> names() {
+    List<String> names() {
         String[] files = home == null ? null : home.resolve(SHIPPED).toFile().list();
         List<String> out = new ArrayList<>();
         for (String file : files == null ? new String[0] : files) {

@@ -20,19 +20,26 @@ final class RuleLoading {
     private final Path home;
     private final Rider rider;
     private final List<String> sheets;
+    private final List<Row> settled;
     private final Faults faults = new Faults();
     private final List<Sheet> given = new ArrayList<>();
     private final FutureTask<DroolsRules> loading = new FutureTask<>(this::load);
 
-    private RuleLoading(Path home, Rider rider, List<String> sheets) {
+    private RuleLoading(Path home, Rider rider, List<String> sheets, List<Row> settled) {
         this.home = home;
         this.rider = rider;
         this.sheets = sheets;
+        this.settled = settled;
     }
 
     /** @param rider whose constraints take part; null where there is none */
     static RuleLoading start(Path home, Rider rider, List<String> sheets) {
-        RuleLoading out = new RuleLoading(home, rider, sheets);
+        return start(home, rider, sheets, List.of());
+    }
+
+    /** @param settled rows that stand for what is settled already */
+    static RuleLoading start(Path home, Rider rider, List<String> sheets, List<Row> settled) {
+        RuleLoading out = new RuleLoading(home, rider, sheets, settled);
         Thread thread = new Thread(out.loading, "rules");
         thread.setDaemon(true);
         thread.start();
@@ -77,6 +84,11 @@ final class RuleLoading {
         }
         House house = House.load();
         Rulebook book = Rulebook.of(house.sheets(), own, given, faults);
-        return faults.stop() ? null : new DroolsRules(book.rows(), house);
+        if (faults.stop() || settled.isEmpty()) {
+            return faults.stop() ? null : new DroolsRules(book.rows(), house);
+        }
+        List<Row> all = new ArrayList<>(book.rows());
+        all.addAll(settled);
+        return new DroolsRules(all, house);
     }
 }

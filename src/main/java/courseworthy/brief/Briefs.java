@@ -47,6 +47,14 @@ public final class Briefs {
                 Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build, sheets);
     }
 
+    /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
+    public static Brief of(String situation, String file, Call call, List<Sheet> sheets) {
+        CourseLine none = new CourseLine(situation, "", file, 0, null, null, List.of(), null, List.of(), List.of(), List.of());
+        Value role = call.demands().get(Measure.ROLE);
+        return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
+                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), null, Outlook.NONE, null, null, sheets);
+    }
+
     private static List<LeaveAlone> leaveAlone(Call call, String role) {
         List<LeaveAlone> out = new ArrayList<>();
         if (!role.equals("race")) {

@@ -18,16 +18,21 @@ public final class CheckText {
      * @param file    the sheet's path as typed
      * @param rows    how many rows it has
      * @param remarks what is to be looked at, in order
+     * @param files   for each remark the file that shows it, empty where there is none; no entries where none were asked for
      */
-    public static String of(String file, int rows, Remarks remarks, boolean colours) {
+    public static String of(String file, int rows, Remarks remarks, List<String> files, boolean colours) {
         Page page = new Page(colours);
-        for (Remark remark : remarks.list()) {
-            Author row = remark.rows().get(0);
-            page.text(0, 4, row.where() + ": " + row.rule() + ": " + remark.kind().words(), Weight.BOLD);
+        for (int i = 0; i < remarks.list().size(); i++) {
+            Remark remark = remarks.list().get(i);
+            String about = remark.rows().isEmpty() ? file + ": " + remark.topic() : head(remark.rows().get(0));
+            page.text(0, 4, about + ": " + remark.kind().words(), Weight.BOLD);
             page.text(4, 4, remark.text() + other(remark) + more(remark), Weight.PLAIN);
             page.text(4, 4, remark.mend(), Weight.PLAIN);
             if (!remark.example().isEmpty()) {
                 page.text(4, 6, "Such as: " + example(remark) + ".", Weight.FAINT);
+            }
+            if (!files.isEmpty() && !files.get(i).isEmpty()) {
+                page.text(4, 6, "Shown by " + files.get(i) + ".", Weight.FAINT);
             }
         }
         remarks.unlisted().forEach((kind, count) -> page.text(0, 4, "And " + count + " more like this: " + kind.words() + ".", Weight.PLAIN));
@@ -35,6 +40,10 @@ public final class CheckText {
         page.text(0, 0, file + ": " + count(rows, "row") + ", " + (count == 0 ? "nothing to look at" : count(count, "remark")) + ".",
                 Weight.PLAIN);
         return page.toString();
+    }
+
+    private static String head(Author row) {
+        return row.where() + ": " + row.rule();
     }
 
     /** Where the row stands that it is held against. */

@@ -6,6 +6,7 @@ import courseworthy.rulebase.check.Remark.Fact;
 import courseworthy.rulebase.check.Remarks;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Writes what is to be looked at in a sheet, as JSON, format 1. */
 public final class JsonCheck {
@@ -13,14 +14,18 @@ public final class JsonCheck {
     private JsonCheck() {
     }
 
-    /** The remarks in order, each with its rows and an example. */
-    public static String of(String file, int rows, Remarks remarks) {
+    /**
+     * The remarks in order, each with its rows and an example.
+     *
+     * @param files for each remark the file that shows it, empty where there is none; no entries where none were asked for
+     */
+    public static String of(String file, int rows, Remarks remarks, List<String> files) {
         return Json.written(json -> {
             json.string("sheet", file);
             json.number("rows", BigDecimal.valueOf(rows));
             json.list("remarks");
-            for (Remark remark : remarks.list()) {
-                remark(json, remark);
+            for (int i = 0; i < remarks.list().size(); i++) {
+                remark(json, remarks.list().get(i), files.isEmpty() ? "" : files.get(i));
             }
             json.endList();
             json.list("unlisted");
@@ -34,7 +39,7 @@ public final class JsonCheck {
         });
     }
 
-    private static void remark(Json json, Remark remark) throws IOException {
+    private static void remark(Json json, Remark remark, String file) throws IOException {
         json.open();
         json.string("kind", remark.kind().words());
         json.list("rules");
@@ -45,6 +50,7 @@ public final class JsonCheck {
             json.close();
         }
         json.endList();
+        json.string("topic", remark.rows().isEmpty() ? remark.topic() : remark.on());
         json.string("text", remark.text());
         json.string("mend", remark.mend());
         json.number("more", BigDecimal.valueOf(remark.more()));
@@ -56,6 +62,7 @@ public final class JsonCheck {
             json.close();
         }
         json.endList();
+        json.string("shown_by", file);
         json.close();
     }
 }

@@ -6,16 +6,20 @@ import courseworthy.Courseworthy.Format;
 final class SheetCheckCommand extends Command {
 
     private final Given<String> file = parameter("FILE", "The sheet (.yaml).");
+    private final Given<Boolean> gaps = flag("Looks as well for situations, and for shipped courses, on which nobody speaks.", "--gaps");
+    private final Given<String> examples = option("--examples", "DIR",
+            "Writes an example of each remark into a folder, to be opened with 'courseworthy why'; never over something.");
     private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
 
     SheetCheckCommand(Terminal terminal) {
         super("check", terminal, "Looks over a sheet by reasoning: rows that can never speak, always hold, say nothing new, contradict each "
-                + "other or could be one, each with a situation that shows it.", "courseworthy sheet check mine.yaml");
+                + "other or could be one, each with a situation that shows it.", "courseworthy sheet check mine.yaml",
+                "courseworthy sheet check mine.yaml --gaps --examples examples/");
     }
 
     @Override
     public void run() {
-        output.write(tool().sheetCheck(file.value(), format.value(), colours() && !output.toFile()));
+        output.write(tool().sheetCheck(file.value(), gaps.value(), examples.value(), format.value(), colours() && !output.toFile()));
     }
 }

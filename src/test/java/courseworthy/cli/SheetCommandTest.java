@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The command that looks over a sheet, on its full text. */
 class SheetCommandTest {
 
-    private static final String SHEET = """
+    static final String SHEET = """
             sheet: Mine
             author: a coach
             advice:

@@ -193,6 +193,36 @@ final class Region {
         return null;
     }
 
+    /** All of some regions, boxes that lie in others included. */
+    static Region together(List<Region> regions) {
+        List<Box> out = new ArrayList<>();
+        for (Region region : regions) {
+            out.addAll(List.of(region.boxes));
+        }
+        return new Region(out);
+    }
+
+    /**
+     * A situation in this region and not in another, in which all is known that the other asks about; null where there is none.
+     *
+     * @param steps may be spent
+     */
+    Box knownBeyond(Region other, Steps steps) throws TooMany {
+        Box known = Box.ANYTHING;
+        for (Box box : other.boxes) {
+            for (int i = 0; i < box.size(); i++) {
+                known = known.and(Box.of(box.thing(i), box.thing(i).known()));
+            }
+        }
+        for (Box box : boxes) {
+            Box found = beyond(box.and(known), other.boxes, 0, steps);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+
     /** What is left of a box once the others from a place on are taken away: one piece after the other, to the end. */
     private static Box beyond(Box box, Box[] others, int from, Steps steps) throws TooMany {
         for (int i = from; i < others.length; i++) {

@@ -7,11 +7,14 @@ import courseworthy.rulebase.Saying;
 import courseworthy.rulebase.check.Remark.Fact;
 import courseworthy.rulebase.check.Remark.Kind;
 import courseworthy.rulebase.check.Steps.TooMany;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Looks over the rows of a sheet by reasoning over intervals and ordered values, never by sampling: what a verifier of decision tables
@@ -27,10 +30,14 @@ public final class SheetCheck {
     /** Steps to be spent on working out where rows speak, over all rows; and for a row at the least. */
     private static final long ALL_STEPS = 10_000_000;
     private static final long LEAST_STEPS = 3_000;
+    /** Steps for finding where nobody speaks on one topic. */
+    private static final long GAP_STEPS = 300_000;
     /** Steps for what is reasoned of one row by itself. */
     private static final long ROW_STEPS = 40_000;
 
     private final List<Row> rows;
+    private final List<Row> inForce;
+    private final Set<String> topics;
     private final Things things = new Things();
     private final List<Placed> placed = new ArrayList<>();
     private final List<Remark> ofRow = new ArrayList<>();
@@ -38,8 +45,10 @@ public final class SheetCheck {
     private final Map<Kind, Integer> unlisted = new EnumMap<>(Kind.class);
     private final List<Remark> remarks = new ArrayList<>();
 
-    private SheetCheck(List<Row> rows) {
+    private SheetCheck(List<Row> rows, List<Row> inForce, Set<String> topics) {
         this.rows = rows;
+        this.inForce = inForce;
+        this.topics = topics;
     }
 
     /**
@@ -49,7 +58,17 @@ public final class SheetCheck {
      * @param house the shipped rows
      */
     public static Remarks of(List<Row> rows, List<Row> house) {
-        return new SheetCheck(rows).look(house);
+        return new SheetCheck(rows, List.of(), Set.of()).look(house);
+    }
+
+    /**
+     * The same, and where nobody speaks on a topic.
+     *
+     * @param inForce all rows in force, those of the sheet among them
+     * @param topics  the topics on which somebody should speak wherever they apply
+     */
+    public static Remarks of(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics) {
+        return new SheetCheck(rows, inForce, topics).look(house);
     }
 
     private Remarks look(List<Row> house) {
@@ -65,6 +84,12 @@ public final class SheetCheck {
             }
             againstTheHouse(one, shipped);
             take();
+        }
+        for (Topic topic : Topics.all()) {
+            if (topics.contains(topic.name())) {
+                gap(topic);
+                take();
+            }
         }
         return new Remarks(remarks, unlisted);
     }
@@ -235,6 +260,36 @@ public final class SheetCheck {
         }
     }
 
+    // Where nobody speaks ---------------------------------------------------------------------------------------------
+
+    /** A situation, all of which is known, in which a topic applies and no row speaks on it. */
+    private void gap(Topic topic) {
+        try {
+            Region.Reader reader = regions(ALL_STEPS / 10);
+            Region open = reader.applies(topic);
+            List<Region> spoken = new ArrayList<>();
+            for (Row row : inForce) {
+                if (row.topics().contains(topic.name())) {
+                    spoken.add(reader.of(row.condition()));
+                }
+            }
+            Box found = open.knownBeyond(Region.together(spoken), new Steps(GAP_STEPS));
+            if (found != null) {
+                addOnTopic(Kind.GAP, topic, spoken.isEmpty() ? "No rule speaks on it at all; the common value is taken, "
+                        + topic.text(topic.standard()) + "." : "There are situations in which no rule speaks on it; the common value is taken, "
+                        + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", found);
+            }
+        } catch (TooMany e) {
+            addOnTopic(Kind.UNREASONED, topic, "The rules on it have too many alternatives to tell where nobody speaks.",
+                    "Nothing to mend, where the library's courses show no gap.", null);
+        }
+    }
+
+    private void addOnTopic(Kind kind, Topic topic, String text, String mend, Box example) {
+        ofRow.add(new Remark(kind, List.of(), topic.name(), text, mend, 0, example == null ? List.of() : facts(example),
+                example == null ? null : Example.of(example), topic.name()));
+    }
+
     private static String id(Row row) {
         return row.author().rule();
     }
@@ -245,13 +300,26 @@ public final class SheetCheck {
 
     private void add(Kind kind, Row row, Row other, String text, String mend, int more, Box example) {
         List<Author> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
-        ofRow.add(new Remark(kind, authors, text, mend, more, example == null ? List.of() : facts(example)));
+        ofRow.add(new Remark(kind, authors, "", text, mend, more, example == null ? List.of() : facts(example),
+                example == null ? null : Example.of(example), on(row, other)));
     }
 
+    /** The first topic on which both speak; empty for rows that only say what is to be done. */
+    private static String on(Row row, Row other) {
+        for (String topic : row.topics()) {
+            if (other == null || other.topics().contains(topic)) {
+                return topic;
+            }
+        }
+        return "";
+    }
+
+    /** What matters in it: of a thing that may have any value nothing is said. */
     private static List<Fact> facts(Box box) {
         List<Fact> out = new ArrayList<>();
         for (int i = 0; i < box.size(); i++) {
-            if (box.values(i).spans() > 0) {
+            boolean anything = box.values(i).equals(box.thing(i).known());
+            if (box.values(i).spans() > 0 && !anything) {
                 out.add(new Fact(box.thing(i).name(), box.thing(i).text(box.values(i).example())));
             }
         }

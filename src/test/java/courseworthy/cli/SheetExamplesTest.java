@@ -1,0 +1,141 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.brief.Schema;
+import courseworthy.rulebase.LargeSheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Examples of remarks on a sheet, each opened as the line at its top says. */
+class SheetExamplesTest {
+
+    @TempDir
+    private Path folder;
+
+    @BeforeAll
+    static void home() {
+        System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
+    }
+
+    @Test
+    void everyExampleShowsWhatIsRemarked() throws IOException {
+        String sheet = Files.writeString(folder.resolve("mine.yaml"), SheetCommandTest.SHEET).toString();
+        List<JsonNode> shown = checkAndOpen(sheet, folder.resolve("examples"), "--gaps");
+        assertThat(shown.stream().map(one -> one.get("kind").textValue())).contains("never counts", "always holds", "same in other words",
+                "says nothing new", "contradicts", "could be one row", "nobody speaks");
+    }
+
+    /** Rows of every shape, with stretches, shares and settled topics. */
+    @Test
+    void examplesOfRowsByChanceShowToo() throws IOException {
+        String sheet = Files.writeString(folder.resolve("large.yaml"), LargeSheet.of(130, 8)).toString();
+        List<JsonNode> shown = checkAndOpen(sheet, folder.resolve("examples"));
+        assertThat(shown).hasSizeGreaterThan(8);
+    }
+
+    private List<JsonNode> checkAndOpen(String sheet, Path examples, String... options) throws IOException {
+        List<String> args = new ArrayList<>(List.of("sheet", "check", sheet, "--format", "json", "--examples", examples.toString()));
+        args.addAll(List.of(options));
+        Ran ran = Ran.of(args.toArray(new String[0]));
+        assertThat(ran.err()).isEmpty();
+        List<JsonNode> shown = new ArrayList<>();
+        int withExample = 0;
+        for (JsonNode remark : Schema.tree(ran.out()).get("remarks")) {
+            boolean course = remark.get("example").size() == 1 && remark.get("example").get(0).get("what").textValue().equals("course");
+            withExample += remark.get("example").isEmpty() || course ? 0 : 1;
+            if (!remark.get("shown_by").textValue().isEmpty()) {
+                shown.add(remark);
+                open(remark, sheet);
+            } else if (course) {
+                openCourse(remark, sheet);
+            }
+        }
+        assertThat(shown.size()).as("what cannot come about on any day is rare").isGreaterThan(withExample * 3 / 4);
+        try (Stream<Path> files = Files.list(examples)) {
+            assertThat(files).hasSameSizeAs(shown);
+        }
+        return shown;
+    }
+
+    private void open(JsonNode remark, String sheet) throws IOException {
+        String file = remark.get("shown_by").textValue();
+        String topic = remark.get("topic").textValue();
+        String first = Files.readString(Path.of(file)).lines().findFirst().orElseThrow();
+        assertThat(first.replace("'", "")).isEqualTo("# courseworthy why " + file + " " + topic + " --sheet " + sheet);
+        List<String> args = new ArrayList<>(List.of("why", file, topic, "--sheet", sheet, "--format", "json"));
+        if (!remark.get("rules").isEmpty()) {
+            args.addAll(List.of("--rule", remark.get("rules").get(0).get("rule").textValue()));
+        }
+        TreeSet<String> spoke = spoke(Ran.of(args.toArray(new String[0])));
+        if (remark.get("kind").textValue().equals("nobody speaks")) {
+            assertThat(spoke).as(file).isEmpty();
+        } else if (remark.get("kind").textValue().equals("could be one row")) {
+            assertThat(spoke).as(file).contains(remark.get("rules").get(0).get("rule").textValue());
+        } else {
+            remark.get("rules").forEach(rule -> assertThat(spoke).as(file).contains(rule.get("rule").textValue()));
+        }
+    }
+
+    private void openCourse(JsonNode remark, String sheet) {
+        String course = remark.get("example").get(0).get("value").textValue();
+        assertThat(spoke(Ran.of("why", course, remark.get("topic").textValue(), "--sheet", sheet, "--format", "json"))).as(course).isEmpty();
+    }
+
+    private TreeSet<String> spoke(Ran why) {
+        assertThat(why.err()).isEmpty();
+        assertThat(Schema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
+        TreeSet<String> spoke = new TreeSet<>();
+        JsonNode decision = Schema.tree(why.out()).get("decisions").get(0);
+        decision.get("for").forEach(claim -> spoke.add(claim.get("rule").textValue()));
+        decision.get("against").forEach(claim -> spoke.add(claim.get("rule").textValue()));
+        spoke.removeIf(rule -> rule.startsWith("given/"));
+        return spoke;
+    }
+
+    @Test
+    void nothingIsWrittenOver() throws IOException {
+        String sheet = Files.writeString(folder.resolve("mine.yaml"), SheetCommandTest.SHEET).toString();
+        Path examples = Files.createDirectory(folder.resolve("examples"));
+        Path mine = Files.writeString(examples.resolve("006-contradicts-light.yaml"), "mine");
+        Ran ran = Ran.of("sheet", "check", sheet, "--examples", examples.toString());
+        assertThat(ran).isEqualTo(new Ran(2, "", examples + ": found \"006-contradicts-light.yaml\" in it, expected a folder without examples\n"
+                + "    Nothing was written.\n"));
+        assertThat(mine).hasContent("mine");
+        try (Stream<Path> files = Files.list(examples)) {
+            assertThat(files).hasSize(1);
+        }
+        assertThat(Ran.of("sheet", "check", sheet, "--examples", mine.toString())).isEqualTo(new Ran(2, "", mine
+                + ": found a file, expected a folder, or nothing\n    Nothing was written.\n"));
+    }
+
+    @Test
+    void aSituationThatCannotBeUsedIsRefused() throws IOException {
+        String file = Files.writeString(folder.resolve("some.yaml"), "# mine\nsituation: Some\nroughnes: 3\ndecided: {bike: roads}\n").toString();
+        assertThat(Ran.of("why", file, "seatpost", "--rider", "kim.yaml")).isEqualTo(new Ran(2, "",
+                "--rider: found \"kim.yaml\", expected no such option beside a situation\n"
+                        + "    Write what is known into the situation, such as \"role: race\".\n"
+                        + file + ":3: found \"roughnes\", expected a measure, decided, stretches, rider, rider tag or date\n"
+                        + "    Did you mean \"roughness\"?\n"
+                        + file + ":4: bike: found \"roads\", expected one of: road, gravel, cross-country hardtail, cross-country full suspension, "
+                        + "trail\n    Did you mean \"road\"?\n"));
+    }
+
+    @Test
+    void theTextOfASituation() throws IOException {
+        String file = Files.writeString(folder.resolve("some.yaml"), "situation: A long rough day\nroughness: 3.0\ndecided: {bike: road}\n")
+                .toString();
+        assertThat(Ran.of("why", file, "bike").out()).startsWith("bike: road").contains("A long rough day, set up for training",
+                "rule out trail: given/bike, must");
+        assertThat(Ran.of("why", file, "bike", "--format", "markdown").out()).contains("A long rough day");
+    }
+}
