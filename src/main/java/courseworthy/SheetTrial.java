@@ -105,6 +105,7 @@ final class SheetTrial {
         Rulebook book = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults);
         known = new TreeSet<>();
         book.rows().forEach(row -> known.add(row.author().rule()));
+        book.leftOut().forEach(gone -> known.add(gone.rule()));
         for (Row row : sheet.rows()) {
             rows.put(row.author().rule(), row);
             touches.put(row, new ArrayList<>());
