@@ -23,6 +23,11 @@ public record Given(String file, String event, String rider, String date, Double
         Double hottest, List<Advice> advice) {
 
     public Given {
+        // A time without its range, or a range without its time, is none that a day can be held against.
+        boolean told = hours != null && fast != null && slow != null;
+        hours = told ? hours : null;
+        fast = told ? fast : null;
+        slow = told ? slow : null;
         advice = List.copyOf(advice);
     }
 

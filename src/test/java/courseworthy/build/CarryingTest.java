@@ -3,6 +3,9 @@ package courseworthy.build;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.brief.JsonPosition;
+import courseworthy.brief.PositionMarkdown;
+import courseworthy.brief.PositionText;
 import courseworthy.build.Carried.Choice;
 import courseworthy.problem.Faults;
 import courseworthy.rulebase.Fit;
@@ -218,6 +221,7 @@ class CarryingTest {
                 .replace("{name: fork one, kind: fork, on: one,", "{name: fork one, kind: fork, on: one, length: 420 mm,"));
         Position one = Position.of(workshop, workshop.bikes().get(0));
         assertThat(one.headAngle()).isCloseTo(69 - 0.930, within(0.001));
+        assertThat(one.cockpit().headAngle()).isCloseTo(69 - 0.930, within(0.001));
         isMillimetres(one.cockpit().reach(), 440.20);
         isMillimetres(one.cockpit().stack(), 607.22);
         assertThat(one.restsOn()).containsExactly("the length of fork one turns one by 0.9 deg: its head angle is 68.1 deg instead of 69.0 deg");
@@ -259,6 +263,24 @@ class CarryingTest {
             isMillimetres(back.saddle().height(), 740);
             isMillimetres(back.saddle().setback(), 60);
             isMillimetres(back.saddle().onRails(), -1000 * there.saddle().onRails());
+        }
+    }
+
+    /** Whatever is missing, every output says what is known and what to measure, and nothing strange. */
+    @Test
+    void whateverIsMissingItIsWritten() {
+        for (int seed = 0; seed < 300; seed++) {
+            Workshop workshop = new Garage(seed, 0.2, seed % 4 * 0.1).of(2, 70);
+            Part from = workshop.bikes().get(0);
+            Part to = workshop.bikes().get(1);
+            Carried carried = Carrying.of(workshop, from, to, Load.UNKNOWN);
+            List<Position> all = List.of(Position.of(workshop, from), Position.of(workshop, to));
+            String text = PositionText.of("w", carried, false) + PositionText.of("w", all, false);
+            assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+            assertThat(text + PositionMarkdown.of("w", carried) + PositionMarkdown.of("w", all)).doesNotContain("null", "NaN", "Infinity", "-0 mm");
+            assertThat(JsonPosition.of("w", carried) + JsonPosition.of("w", all)).doesNotContain("NaN", "Infinity", " -0,", " -0\n");
+            boolean known = carried.from().hands() != null && carried.now().hands() != null;
+            assertThat(known || !carried.toMeasure().isEmpty()).isTrue();
         }
     }
 

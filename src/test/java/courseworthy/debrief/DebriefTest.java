@@ -36,6 +36,10 @@ class DebriefTest {
                     {"rule" : "mine/heavy", "rank" : "coach", "where" : "mine.yaml:1", "says" : {"verb" : "prefer", "value" : "heavy", "unit" : "", "written" : "heavy"}, "grounds" : []}]},
                 {"topic" : "rear tyre pressure", "status" : "settled", "value" : 150, "unit" : "kPa", "text" : "1.50 bar",
                   "for" : [{"rule" : "house/start", "rank" : "house", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 150, "unit" : "kPa", "written" : "1.50 bar"}, "grounds" : []}], "against" : []},
+                {"topic" : "front tyre pressure", "status" : "settled", "value" : 140, "unit" : "kPa", "text" : "1.40 bar",
+                  "for" : [{"rule" : "house/start", "rank" : "house", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 140, "unit" : "kPa", "written" : "1.40 bar"}, "grounds" : []}], "against" : []},
+                {"topic" : "food", "status" : "settled", "value" : 60, "unit" : "g/h", "text" : "60 g/h",
+                  "for" : [{"rule" : "house/food", "rank" : "house", "where" : "rules/a.yaml:6", "says" : {"verb" : "prefer", "value" : 60, "unit" : "g/h", "written" : "60 g/h"}, "grounds" : []}], "against" : []},
                 {"topic" : "clothing", "status" : "settled", "value" : "summer kit", "unit" : "", "text" : "summer kit",
                   "for" : [{"rule" : "house/summer", "rank" : "house", "where" : "rules/a.yaml:5", "says" : {"verb" : "prefer", "value" : "summer kit", "unit" : "", "written" : "summer kit"}, "grounds" : [{"measure" : "coldest temperature"}]}], "against" : []},
                 {"topic" : "bidon colour", "status" : "settled", "value" : "green", "unit" : "", "text" : "green", "for" : [], "against" : []},
@@ -75,11 +79,12 @@ class DebriefTest {
     @Test
     void whatIsNotToldIsNotHeldAgainstAnything() {
         Held held = held("");
-        assertThat(held.verdicts()).hasSize(3).allSatisfy(each -> assertThat(each.answer()).isEqualTo(Answer.UNKNOWN));
+        assertThat(held.verdicts()).hasSize(5).allSatisfy(each -> assertThat(each.answer()).isEqualTo(Answer.UNKNOWN));
         assertThat(held.rules().values()).containsOnly(Answer.UNKNOWN);
         assertThat(held.inTime()).isNull();
         assertThat(held.given().advice()).as("a topic of another version and one that does not apply are passed over")
-                .extracting(each -> each.topic().name()).containsExactly("rear tyre casing", "rear tyre pressure", "clothing");
+                .extracting(each -> each.topic().name()).containsExactly("rear tyre casing", "rear tyre pressure", "front tyre pressure", "food",
+                "clothing");
     }
 
     /** A cut asks for more casing: who preferred what was ridden was not right, who preferred more was; who asked for at least it says nothing of. */
@@ -179,12 +184,46 @@ class DebriefTest {
         all.add(held("flats: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
         all.add(held("clothes: right\n"));
         Keeping keeping = Keeping.of(all);
-        assertThat(keeping.rules()).extracting(Keeping.OfRule::rule).containsExactly("house/no-light", "house/reinforced", "house/start",
-                "house/summer", "mine/heavy");
+        assertThat(keeping.rules()).extracting(Keeping.OfRule::rule).containsExactly("house/food", "house/no-light", "house/reinforced",
+                "house/start", "house/summer", "mine/heavy");
         assertThat(keeping.rules()).extracting(each -> each.spoke() + " " + each.borneOut() + " " + each.not() + " " + each.unknown())
-                .containsExactly("3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2", "3 1 0 2");
+                .containsExactly("3 0 0 3", "3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2", "3 1 0 2");
         assertThat(keeping.toLookAt()).extracting(Keeping.OfRule::rule).containsExactly("house/reinforced");
         assertThat(keeping.inTime()).isEqualTo(new Share(1, 2));
+    }
+
+    /** What is mostly borne out needs no look for one bad day: 10 of 11 lie above one half (62 to 98 %), 3 of 4 need not. */
+    @Test
+    void oneBadDayAmongManyIsNoReasonToLook() {
+        List<Held> all = new ArrayList<>(List.of(held("flats: [{wheel: rear, cause: cut}]\n")));
+        for (int i = 0; i < 3; i++) {
+            all.add(held("flats: none\n"));
+        }
+        assertThat(Keeping.of(all).toLookAt()).hasSize(1);
+        for (int i = 0; i < 7; i++) {
+            all.add(held("flats: none\n"));
+        }
+        assertThat(Keeping.of(all).toLookAt()).isEmpty();
+        assertThat(Keeping.of(all).rules()).filteredOn(each -> each.rule().equals("house/reinforced")).extracting(each -> each.share().words())
+                .containsExactly("10 of 11, mostly borne out (62 to 98 %)");
+    }
+
+    /** One rule on two wheels, wrong at the rear and right in front: it is not borne out. */
+    @Test
+    void aRuleThatFailsAtOneWheelIsNotBorneOut() {
+        Held held = held("rim strikes: [rear]\n");
+        assertThat(on(held, "front tyre pressure").answer()).isEqualTo(Answer.BORNE_OUT);
+        assertThat(held.rules()).containsEntry("house/start", Answer.NOT);
+    }
+
+    /** Too much for the stomach, and yet it ran out. */
+    @Test
+    void outcomesThatPointBothWaysCannotTell() {
+        Held held = held("stomach: upset\nran out of: [food]\n");
+        assertThat(on(held, "food").answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(on(held, "food").reasons()).contains("that points both ways");
+        assertThat(on(held("stomach: upset\n"), "food").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("ran out of: [food]\n"), "food").answer()).isEqualTo(Answer.NOT);
     }
 
     /** More or less only where there is an order, another only where there is none; every topic is one. */

@@ -56,6 +56,18 @@ class JudgingTest {
         assertThat(new Judging(GRIPS, GRIPS.option("standard"), way, would).of(verb, GRIPS.option(value))).isEqualTo(answer);
     }
 
+    /** What a rule names to a finer step than is decided is what was ridden: 117 mm of travel, decided as 120 mm. */
+    @Test
+    void withinAStepIsTheSame() {
+        Topic travel = Topics.of("fork travel");
+        long ridden = travel.resolution().ticks(0.120);
+        long named = travel.resolution().ticks(0.117);
+        assertThat(named).isNotEqualTo(ridden);
+        assertThat(new Judging(travel, ridden, Way.RIGHT, null).of(Verb.PREFER, named)).isEqualTo(Answer.BORNE_OUT);
+        assertThat(new Judging(travel, ridden, Way.MORE, null).of(Verb.PREFER, named)).isEqualTo(Answer.NOT);
+        assertThat(new Judging(travel, ridden, Way.MORE, null).of(Verb.PREFER, ridden + travel.step())).isEqualTo(Answer.BORNE_OUT);
+    }
+
     /** Turned upside down, at least is at most, and more is less. */
     @Test
     void upsideDownItIsTheSame() {
