@@ -20,14 +20,19 @@ import courseworthy.brief.JsonCompare;
 import courseworthy.brief.JsonGears;
 import courseworthy.brief.JsonImpact;
 import courseworthy.brief.JsonTried;
+import courseworthy.brief.JsonSeason;
 import courseworthy.brief.JsonWhy;
 import courseworthy.brief.Reasoning;
+import courseworthy.brief.SeasonCsv;
+import courseworthy.brief.SeasonMarkdown;
+import courseworthy.brief.SeasonText;
 import courseworthy.brief.TopicText;
 import courseworthy.brief.TriedText;
 import courseworthy.brief.WhyMarkdown;
 import courseworthy.brief.WhyText;
 import courseworthy.build.Build;
 import courseworthy.build.Builds;
+import courseworthy.build.Season;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.call.Flip;
@@ -213,6 +218,21 @@ public final class Courseworthy {
     /** A debrief held against the brief it names, or the record of each rule over all debriefs of a folder. */
     public String debrief(String file, Format format, boolean colours) {
         return Debriefing.of(home, file, format, colours, this::stopOrWarn);
+    }
+
+    /**
+     * A season, from its folder.
+     *
+     * @param format {@code text}, {@code csv}, {@code json} or {@code markdown}
+     */
+    public String season(String folder, String format, boolean colours, Progress progress) {
+        Season season = Seasons.of(home, folder, this::stopOrWarn, progress);
+        return switch (format) {
+            case "csv" -> SeasonCsv.of(season);
+            case "json" -> JsonSeason.of(season);
+            case "markdown" -> SeasonMarkdown.of(season);
+            default -> SeasonText.of(season, colours);
+        };
     }
 
     /** A course by itself. */

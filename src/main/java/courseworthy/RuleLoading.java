@@ -65,7 +65,7 @@ final class RuleLoading {
         return given;
     }
 
-    private static RuntimeException unchecked(Throwable cause) {
+    static RuntimeException unchecked(Throwable cause) {
         if (cause instanceof Error error) {
             throw error;
         }

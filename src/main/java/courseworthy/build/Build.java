@@ -3,8 +3,10 @@ package courseworthy.build;
 import courseworthy.rulebase.Found.Finding;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -26,10 +28,12 @@ import java.util.Set;
  * @param lacking    what other bikes lack once parts are taken from them
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
+ * @param loss       what is lost against the decisions, in notches times their force; the less, the nearer to the call
+ * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
-        Carried position, Worthwhile worthwhile) {
+        Carried position, Worthwhile worthwhile, long loss, Stand after) {
 
     public Build {
         parts = List.copyOf(parts);
@@ -42,6 +46,21 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         pressures = List.copyOf(pressures);
         wear = List.copyOf(wear);
         lacking = List.copyOf(lacking);
+    }
+
+    /** The same with what is told of the chosen parts. */
+    Build with(List<Finding> found, List<String> pressure, List<String> worn, Carried carried, Worthwhile weighed) {
+        return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, found, inTheWay, pressure, worn, lacking, carried,
+                weighed, loss, after);
+    }
+
+    /** The parts by place. */
+    Map<Place, Part> inPlace() {
+        Map<Place, Part> out = new EnumMap<>(Place.class);
+        for (Fitted each : parts) {
+            out.put(each.place(), each.part());
+        }
+        return out;
     }
 
     /** A part in its place. */

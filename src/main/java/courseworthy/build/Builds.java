@@ -8,6 +8,7 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
+import courseworthy.ride.Range;
 import courseworthy.rulebase.Fit;
 import courseworthy.rulebase.FitRules;
 import courseworthy.rulebase.Found.Finding;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 
@@ -35,8 +37,9 @@ public final class Builds {
     private final Load load;
     private final Worths worths;
     private final Work work;
+    private final String only;
 
-    private Builds(Call call, Workshop workshop, LocalDate date, Worths worths) {
+    private Builds(Call call, Workshop workshop, LocalDate date, Worths worths, String only) {
         this.workshop = workshop;
         this.call = call;
         this.date = date;
@@ -44,6 +47,7 @@ public final class Builds {
         this.aims = new Aims(call, Returns.of(call, worths));
         this.load = load(call);
         this.work = new Work(workshop);
+        this.only = only;
     }
 
     /**
@@ -51,7 +55,30 @@ public final class Builds {
      * @param worths of the call; null where no ride was estimated, and then time counts for nothing
      */
     public static Build of(Call call, Workshop workshop, LocalDate date, Worths worths, FitRules rules) {
-        return new Builds(call, workshop, date, worths).build(rules);
+        return of(call, workshop, date, worths, rules, null);
+    }
+
+    /** As {@link #of(Call, Workshop, LocalDate, Worths, FitRules)}. @param bike the name of the bike it must be; null for any */
+    static Build of(Call call, Workshop workshop, LocalDate date, Worths worths, FitRules rules, String bike) {
+        return new Builds(call, workshop, date, worths, bike).build(rules);
+    }
+
+    /** The parts, the swaps and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
+    static Build parts(Call call, Workshop workshop, Worths worths, String bike) {
+        return new Builds(call, workshop, null, worths, bike).build(null);
+    }
+
+    /**
+     * Time that a build returns against another of the same call on the same bike, s: above 0 where it is faster. Null where the bikes
+     * differ or nothing can be computed.
+     */
+    static Range returned(Call call, Worths worths, Workshop workshop, Build before, Build after) {
+        if (before.bike() == null || after.bike() == null || !before.bike().name().equals(after.bike().name())) {
+            return null;
+        }
+        Aims aims = new Aims(call, Returns.of(call, worths));
+        return new Weighing(workshop, call, aims, load(call), worths, before.bike(), before.inPlace())
+                .returns(EnumSet.allOf(Place.class), before.inPlace(), after.inPlace());
     }
 
     /** What the bike must bear: the high ends. */
@@ -69,6 +96,9 @@ public final class Builds {
         Map<Place, Part> parts = null;
         long least = Long.MAX_VALUE;
         for (Part each : workshop.bikes()) {
+            if (only != null && !only.equals(each.name())) {
+                continue;
+            }
             Search search = new Search(workshop, each, load, aims);
             Map<Place, Part> found = search.solve();
             if (found != null && search.cost() < least) {
@@ -77,12 +107,12 @@ public final class Builds {
                 least = search.cost();
             }
         }
-        return bike == null ? none(rules) : built(bike, parts, rules);
+        return bike == null ? none(rules) : built(bike, parts, least / Search.LOSS, rules);
     }
 
     private Build none(FitRules rules) {
         List<Finding> inTheWay = new ArrayList<>();
-        for (Part bike : workshop.bikes()) {
+        for (Part bike : rules == null ? List.<Part>of() : workshop.bikes()) {
             for (Finding finding : rules.on(bike, workshop.mounted(bike), load)) {
                 if (!finding.fit().fits() && finding.fit().result() != Fit.Result.UNKNOWN) {
                     inTheWay.add(finding);
@@ -90,10 +120,10 @@ public final class Builds {
             }
         }
         return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
-                null, null);
+                null, null, Long.MAX_VALUE, null);
     }
 
-    private Build built(Part bike, Map<Place, Part> chosen, FitRules rules) {
+    private Build built(Part bike, Map<Place, Part> chosen, long loss, FitRules rules) {
         Map<Place, Part> parts = new EnumMap<>(chosen);
         carriedAlong(bike, parts);
         List<Fitted> fitted = new ArrayList<>();
@@ -106,8 +136,9 @@ public final class Builds {
         Stand before = Stand.of(workshop);
         Stand after = before.with(bike, parts);
         List<Swap> swaps = swaps(bike, parts, before, after);
-        return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after), notMet(bike, parts),
-                rules.on(bike, parts, load), List.of(), Pressures.of(call, parts), wear(parts), lacking(bike, before, after), position(bike, parts),
+        Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
+                notMet(bike, parts), List.of(), List.of(), List.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
+        return rules == null ? plain : plain.with(rules.on(bike, parts, load), Pressures.of(call, parts), wear(parts), position(bike, parts),
                 new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps));
     }
 

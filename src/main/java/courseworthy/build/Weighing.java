@@ -163,7 +163,7 @@ final class Weighing {
     }
 
     /** Null where nothing was estimated, or where neither mass nor anything else can be computed. */
-    private Range returns(Set<Place> places, Map<Place, Part> before, Map<Place, Part> after) {
+    Range returns(Set<Place> places, Map<Place, Part> before, Map<Place, Part> after) {
         if (worths == null || !worths.known()) {
             return null;
         }

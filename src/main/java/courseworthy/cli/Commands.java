@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "debrief", "topics",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "season", "debrief", "topics",
             "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
@@ -31,6 +31,7 @@ final class Commands {
             case "gears" -> new GearsCommand(terminal);
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
+            case "season" -> new SeasonCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);

@@ -57,6 +57,17 @@ public final class Part {
         on = host;
     }
 
+    /** The same, lying loose; owned where it was on a wish list and is bought, and then ridden in. */
+    Part copy(boolean bought) {
+        Map<Detail, Object> copied = new EnumMap<>(Detail.class);
+        copied.putAll(details);
+        if (bought) {
+            copied.put(Detail.OWNED, true);
+            copied.remove(Detail.HOURS_USED);
+        }
+        return new Part(name, kind, line, copied);
+    }
+
     /** The bike it is mounted on, through whatever it is mounted on; null where it lies loose. */
     public Part bike() {
         Part at = this;

@@ -2,8 +2,10 @@ package courseworthy.workshop;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a rider owns.
@@ -44,6 +46,52 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
             Place place = part.bike() == bike ? part.place() : null;
             if (place != null) {
                 out.put(place, part);
+            }
+        }
+        return out;
+    }
+
+    /**
+     * The same workshop at another time.
+     *
+     * @param on what each part is mounted on, by name; empty where it lies loose; as now for parts that are not in it
+     */
+    public Workshop mounted(Map<String, String> on) {
+        return anew(on, Set.of(), null);
+    }
+
+    /** The same without some bikes and parts; what was mounted on them lies loose. */
+    public Workshop without(Set<String> names) {
+        return anew(Map.of(), names, null);
+    }
+
+    /** The same with a part of the wish list bought and ridden in. */
+    public Workshop owning(String name) {
+        return anew(Map.of(), Set.of(), name);
+    }
+
+    private Workshop anew(Map<String, String> on, Set<String> without, String bought) {
+        Map<String, Part> copies = new LinkedHashMap<>();
+        List<Part> newBikes = copies(bikes, copies, without, bought);
+        List<Part> newParts = copies(parts, copies, without, bought);
+        for (Part part : parts) {
+            Part copy = copies.get(part.name());
+            String now = part.on() == null ? "" : part.on().name();
+            Part host = copies.get(on.getOrDefault(part.name(), now));
+            if (copy != null && host != null) {
+                copy.mount(host);
+            }
+        }
+        return new Workshop(name, file, newBikes, newParts, minutes);
+    }
+
+    private static List<Part> copies(List<Part> from, Map<String, Part> to, Set<String> without, String bought) {
+        List<Part> out = new ArrayList<>();
+        for (Part part : from) {
+            if (!without.contains(part.name())) {
+                Part copy = part.copy(part.name().equals(bought));
+                to.put(part.name(), copy);
+                out.add(copy);
             }
         }
         return out;

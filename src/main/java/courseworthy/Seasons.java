@@ -1,0 +1,314 @@
+package courseworthy;
+
+import courseworthy.build.Garages;
+import courseworthy.build.Garages.Outing;
+import courseworthy.build.Garages.Result;
+import courseworthy.build.Garages.Terms;
+import courseworthy.build.Season;
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Survey;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.event.SeasonFile;
+import courseworthy.event.SeasonFile.Entry;
+import courseworthy.event.SeasonFile.Start;
+import courseworthy.event.SeasonFile.Starter;
+import courseworthy.event.SeasonReader;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.FitRules;
+import courseworthy.workshop.Kind;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
+import courseworthy.worth.Sensitivity;
+import courseworthy.worth.Worths;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * Reads the folder of a season and works it out, workshop by workshop: each on a thread of its own, as many at a time as there are
+ * processors. What several share is read and loaded once: courses, events, workshops, and rules where riders add none of their own.
+ */
+final class Seasons {
+
+    /** The file that says who rides what. */
+    static final String FILE = "season.yaml";
+
+    /** Where nothing is written, min a day (judgement, no source). */
+    private static final double WORK_A_DAY = 120;
+    private static final double MINUTE = 60;
+
+    private final Path home;
+    private final Path folder;
+    private final String shown;
+    private final Faults faults = new Faults();
+    private final Map<String, Rider> riders = new LinkedHashMap<>();
+    private final Map<String, Event> events = new LinkedHashMap<>();
+    private final Map<String, Course> courses = new LinkedHashMap<>();
+    private final Map<String, Workshop> workshops = new LinkedHashMap<>();
+    private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
+    /** By the file of the workshop, in the order of riders. */
+    private final Map<String, List<Planned>> planned = new LinkedHashMap<>();
+
+    /** A start as read. */
+    private record Planned(int order, Starter starter, Rider rider, Event event, Course course, Bike bike, Start start, DroolsRules rules) {
+    }
+
+    private Seasons(Path home, Path folder, String shown) {
+        this.home = home;
+        this.folder = folder;
+        this.shown = shown;
+    }
+
+    /**
+     * @param typed the folder
+     * @param check stops where there are faults, after warnings are told
+     */
+    static Season of(Path home, String typed, Consumer<Faults> check, Progress progress) {
+        Faults faults = new Faults();
+        Path folder = new Inputs(home, faults).path(typed);
+        if (folder != null && !Files.isDirectory(folder)) {
+            faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE, "");
+        }
+        check.accept(faults);
+        Seasons seasons = new Seasons(home, folder, typed.endsWith("/") ? typed : typed + "/");
+        SeasonFile file = SeasonReader.read(folder.resolve(FILE), seasons.shown + FILE, seasons.faults);
+        if (file != null && !seasons.faults.stop()) {
+            seasons.plan(file);
+        }
+        check.accept(seasons.faults);
+        return seasons.work(file, progress);
+    }
+
+    // What is read
+
+    private void plan(SeasonFile file) {
+        for (Starter starter : file.starters()) {
+            read(workshops, starter.workshop(), path -> WorkshopReader.read(folder.resolve(path), shown + path, faults));
+            planned.computeIfAbsent(starter.workshop(), each -> new ArrayList<>());
+        }
+        Set<String> days = new LinkedHashSet<>();
+        for (Entry entry : file.events()) {
+            Event event = event(file, entry);
+            Course course = read(courses, entry.course() + "\n" + entry.ground(), key -> course(entry));
+            for (Start start : starts(file, entry)) {
+                Starter starter = starter(file, start.rider());
+                if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
+                    faults.add(file.file(), entry.line(), "date", "a second event of \"" + starter.name() + "\" on " + event.date(),
+                            "one event for each rider and day", "Give one of them another date, or name under starts who rides it.");
+                }
+                add(file, starter, start, event, course);
+            }
+        }
+    }
+
+    private static <T> T read(Map<String, T> known, String key, Function<String, T> reader) {
+        if (!known.containsKey(key)) {
+            known.put(key, reader.apply(key));
+        }
+        return known.get(key);
+    }
+
+    private static List<Start> starts(SeasonFile file, Entry entry) {
+        if (!entry.starts().isEmpty()) {
+            return entry.starts();
+        }
+        List<Start> out = new ArrayList<>();
+        file.starters().forEach(each -> out.add(new Start(each.name(), null, null, entry.line())));
+        return out;
+    }
+
+    private static Starter starter(SeasonFile file, String name) {
+        for (Starter each : file.starters()) {
+            if (each.name().equals(name)) {
+                return each;
+            }
+        }
+        throw new IllegalArgumentException(name);
+    }
+
+    private Event event(SeasonFile file, Entry entry) {
+        Event event = entry.event() == null ? Event.UNKNOWN
+                : read(events, entry.event(), path -> EventReader.read(folder.resolve(path), shown + path, faults));
+        if (event != null) {
+            event = event.with(entry.role(), entry.date());
+        }
+        if (event != null && event.date() == null && !faults.stop()) {
+            faults.add(file.file(), entry.line(), "date", "no date of this event", "one here or in the event's file", "Add \"date: 2026-05-09\".");
+        }
+        return event;
+    }
+
+    /** A file of the folder, or a shipped course. */
+    private Course course(Entry entry) {
+        Path path = folder.resolve(entry.course());
+        return Files.isRegularFile(path) ? CourseReader.read(path, shown + entry.course(), entry.ground(), faults)
+                : new Inputs(home, faults).course(entry.course(), entry.ground());
+    }
+
+    private void add(SeasonFile file, Starter starter, Start start, Event event, Course course) {
+        Rider rider = starter.rider() == null ? Rider.UNKNOWN
+                : read(riders, starter.rider(), path -> RiderReader.read(folder.resolve(path), shown + path, faults));
+        Workshop workshop = workshops.get(starter.workshop());
+        hasBike(file, workshop, start);
+        areKinds(file, start);
+        Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        if (rider == null || workshop == null || event == null || course == null || fromEvent == null || faults.stop()) {
+            return;
+        }
+        DroolsRules own = rules(starter, rider);
+        List<Planned> to = planned.get(starter.workshop());
+        to.add(new Planned(order(), starter, rider, event, course, Survey.bike(rider.bike(), fromEvent), start, own));
+    }
+
+    private int order() {
+        int sum = 0;
+        for (List<Planned> each : planned.values()) {
+            sum += each.size();
+        }
+        return sum;
+    }
+
+    private void hasBike(SeasonFile file, Workshop workshop, Start start) {
+        if (workshop == null || start.bike() == null) {
+            return;
+        }
+        List<String> names = new ArrayList<>();
+        for (Part bike : workshop.bikes()) {
+            names.add(bike.name());
+        }
+        if (!names.contains(start.bike())) {
+            faults.add(file.file(), start.line(), "bike", "\"" + start.bike() + "\"", "a bike of the workshop: " + String.join(", ", names),
+                    Spelling.didYouMean(start.bike(), names));
+        }
+    }
+
+    private static Set<Kind> kinds(Start start) {
+        if (start.mayChange() == null) {
+            return null;
+        }
+        Set<Kind> out = EnumSet.noneOf(Kind.class);
+        start.mayChange().forEach(word -> out.add(Kind.of(word)));
+        return out;
+    }
+
+    private void areKinds(SeasonFile file, Start start) {
+        for (String word : start.mayChange() == null ? List.<String>of() : start.mayChange()) {
+            if (!Kind.partWords().contains(word)) {
+                faults.add(file.file(), start.line(), "may change", "\"" + word + "\"", "kinds of parts: " + String.join(", ", Kind.partWords()),
+                        Spelling.didYouMean(word, Kind.partWords()));
+            }
+        }
+    }
+
+    /** The same network for all who add no rules of their own. */
+    private DroolsRules rules(Starter starter, Rider rider) {
+        List<String> sheets = new ArrayList<>();
+        starter.sheets().forEach(each -> sheets.add(shown + each));
+        boolean own = rider.constraints() != null;
+        String key = (own ? starter.rider() : "") + "\n" + sheets;
+        return read(rules, key, each -> RuleLoading.start(home, rider, paths(starter)).finish(faults));
+    }
+
+    private List<String> paths(Starter starter) {
+        List<String> out = new ArrayList<>();
+        starter.sheets().forEach(each -> out.add(folder.resolve(each).toString()));
+        return out;
+    }
+
+    // What is worked out
+
+    private Season work(SeasonFile file, Progress progress) {
+        double minutes = file.workADay() == null ? WORK_A_DAY : file.workADay() / MINUTE;
+        Terms terms = new Terms(minutes, file.back(), file.minuteWorth());
+        FitRules fit = FitRules.load();
+        int all = Math.max(1, order());
+        AtomicInteger done = new AtomicInteger();
+        List<Result> results = new ArrayList<>();
+        ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), Seasons::worker);
+        try {
+            List<Future<Result>> futures = new ArrayList<>();
+            planned.forEach((path, starts) -> futures.add(workers.submit(() -> Garages.of(workshops.get(path),
+                    outings(starts), terms, fit, () -> progress.at(done.incrementAndGet(), all)))));
+            for (Future<Result> each : futures) {
+                results.add(each.get());
+            }
+        } catch (ExecutionException e) {
+            throw RuleLoading.unchecked(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } finally {
+            workers.shutdownNow();
+        }
+        return joined(file, results);
+    }
+
+    private static Thread worker(Runnable work) {
+        Thread thread = new Thread(work, "season");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    private static List<Outing> outings(List<Planned> starts) {
+        List<Outing> out = new ArrayList<>();
+        for (Planned each : starts) {
+            Demands demands = Survey.of(each.course(), each.rider(), each.event(), each.bike());
+            Call call = Calling.call(each.rules(), demands);
+            Worths worths = new Worths(call, Sensitivity.of(demands));
+            String role = each.event().role() == null ? "training" : each.event().role();
+            String name = each.event().name().isEmpty() ? each.course().name() : each.event().name();
+            out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role, call, worths,
+                    each.start().bike(), kinds(each.start())));
+        }
+        out.sort(Comparator.comparing(Outing::date));
+        return out;
+    }
+
+    private static Season joined(SeasonFile file, List<Result> results) {
+        List<Season.Ride> rides = new ArrayList<>();
+        List<Season.Clash> clashes = new ArrayList<>();
+        List<Season.Wish> wishes = new ArrayList<>();
+        for (Result each : results) {
+            rides.addAll(each.rides());
+            clashes.addAll(each.clashes());
+            wishes.addAll(each.wishes());
+        }
+        rides.sort(Comparator.comparing(Season.Ride::date).thenComparing(Season.Ride::order));
+        clashes.sort(Comparator.comparing(Season.Clash::date));
+        wishes.sort(Comparator.comparingDouble(Seasons::rank));
+        return new Season(file.name(), file.currency(), file.minuteWorth(), file.back(), rides, clashes, wishes);
+    }
+
+    /** Most time for its price first; of no price, or of what cannot be told, what meets more of the calls. */
+    private static double rank(Season.Wish wish) {
+        return wish.perMoney() != null && !wish.rides().isEmpty() ? -wish.perMoney().mid() : 1e9 - wish.notches();
+    }
+}

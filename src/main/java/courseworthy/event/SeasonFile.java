@@ -1,0 +1,63 @@
+package courseworthy.event;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A season as written: who rides, and when what is ridden. Paths are as written, inside the season's folder.
+ *
+ * @param name     may be empty
+ * @param file     the path as typed
+ * @param currency in which prices are written; may be empty
+ * @param minuteWorth what a minute at an event is worth to the rider, in that currency; null where not written
+ * @param workADay time for work on bikes on each day between two dates, s; null where not written
+ * @param back     whether everything goes back to where it was after each date
+ * @param starters in the order written
+ * @param events   in the order written
+ */
+public record SeasonFile(String name, String file, String currency, Double minuteWorth, Double workADay, boolean back, List<Starter> starters,
+        List<Entry> events) {
+
+    public SeasonFile {
+        starters = List.copyOf(starters);
+        events = List.copyOf(events);
+    }
+
+    /**
+     * Who rides.
+     *
+     * @param rider    the rider's file
+     * @param workshop the workshop's file; riders who share one name the same
+     * @param sheets   coaches' sheets, in order
+     */
+    public record Starter(String name, String rider, String workshop, List<String> sheets, int line) {
+        public Starter {
+            sheets = List.copyOf(sheets);
+        }
+    }
+
+    /**
+     * When what is ridden.
+     *
+     * @param event  the event's file; null where not written
+     * @param course a file, or the name of a shipped course
+     * @param ground ground where none is written; null where not written
+     * @param date   null where the event's file tells it
+     * @param role   null where the event's file tells it
+     * @param starts who rides; empty for all
+     */
+    public record Entry(String event, String course, String ground, LocalDate date, String role, List<Start> starts, int line) {
+        public Entry {
+            starts = List.copyOf(starts);
+        }
+    }
+
+    /**
+     * Who starts.
+     *
+     * @param bike      the bike it must be; null for any
+     * @param mayChange kinds of parts that may be changed on it, as words; null for all
+     */
+    public record Start(String rider, String bike, List<String> mayChange, int line) {
+    }
+}

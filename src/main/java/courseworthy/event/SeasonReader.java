@@ -1,0 +1,163 @@
+package courseworthy.event;
+
+import courseworthy.event.SeasonFile.Entry;
+import courseworthy.event.SeasonFile.Start;
+import courseworthy.event.SeasonFile.Starter;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.text.Fields;
+import courseworthy.text.Node;
+import courseworthy.text.Yaml;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads a season's file and says everything that is wrong with it at once. */
+public final class SeasonReader {
+
+    /** The keys of a season's file. */
+    public static final List<String> KEYS = List.of("season", "currency", "a minute is worth", "time for work", "after each event", "riders", "events");
+    /** The keys of a rider of a season. */
+    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "sheets");
+    /** The keys of an event of a season. */
+    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "date", "role", "starts");
+    /** The keys of a start. */
+    public static final List<String> START_KEYS = List.of("rider", "bike", "may change");
+    /** What happens to the parts after each event. */
+    public static final List<String> AFTERWARDS = List.of("stay", "back");
+
+    private static final int LONGEST = 200;
+    private static final String INSIDE = "a path inside the season's folder";
+
+    private final String shown;
+    private final Faults faults;
+
+    private SeasonReader(String shown, Faults faults) {
+        this.shown = shown;
+        this.faults = faults;
+    }
+
+    /** @return the season, or null where the file could not be read at all; with faults it is not to be used */
+    public static SeasonFile read(Path path, String shown, Faults faults) {
+        Node.Mapping tree = Yaml.read(path, shown, faults);
+        return tree == null ? null : new SeasonReader(shown, faults).season(new Fields(shown, tree, faults));
+    }
+
+    private SeasonFile season(Fields from) {
+        String name = from.line("season", LONGEST);
+        String currency = from.line("currency", LONGEST);
+        Amount worth = from.amount("a minute is worth", Dimension.NUMBER, 0.01, 1e6, "a bare number from 0.01 to 1000000");
+        Amount work = from.amount("time for work", Dimension.TIME, 0, 86_400, "time for work on a day, from 0 min to 24 h");
+        String after = from.word("after each event", AFTERWARDS);
+        List<Starter> starters = starters(from);
+        List<Entry> events = events(from, starters);
+        from.done();
+        return new SeasonFile(orEmpty(name), shown, orEmpty(currency), worth == null ? null : Double.valueOf(worth.inBase()),
+                work == null ? null : Double.valueOf(work.inBase()), "back".equals(after),
+                starters, events);
+    }
+
+    private static String orEmpty(String text) {
+        return text == null ? "" : text.strip();
+    }
+
+    private List<Starter> starters(Fields from) {
+        from.required("riders", "who rides, at least one");
+        Map<String, Starter> out = new LinkedHashMap<>();
+        for (Fields each : from.blocks("riders")) {
+            each.required("name", "a name of its own");
+            each.required("workshop", "the workshop's file");
+            String name = each.line("name", LONGEST);
+            String rider = inside(each, "rider");
+            String workshop = inside(each, "workshop");
+            List<String> sheets = each.texts("sheets");
+            each.done();
+            for (String sheet : sheets == null ? List.<String>of() : sheets) {
+                isInside(each, "sheets", sheet);
+            }
+            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, sheets == null ? List.of() : sheets, each.line())) != null) {
+                faults.add(shown, each.lineOf("name"), "name", "a second \"" + name + "\"", "a name of its own for every rider", "");
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private List<Entry> events(Fields from, List<Starter> starters) {
+        from.required("events", "what is ridden, at least one event");
+        List<Entry> out = new ArrayList<>();
+        for (Fields each : from.blocks("events")) {
+            each.required("course", "a file in the season's folder, or the name of a shipped course");
+            String event = inside(each, "event");
+            String course = inside(each, "course");
+            String ground = each.prose("ground");
+            LocalDate date = date(each);
+            String role = each.word("role", EventReader.ROLES);
+            List<Start> starts = starts(each, starters);
+            each.done();
+            out.add(new Entry(event, course, ground, date, role, starts, each.line()));
+        }
+        return out;
+    }
+
+    private List<Start> starts(Fields from, List<Starter> starters) {
+        List<String> names = new ArrayList<>();
+        starters.forEach(each -> names.add(each.name()));
+        Map<String, Start> out = new LinkedHashMap<>();
+        for (Fields each : from.blocks("starts")) {
+            each.required("rider", "the name of a rider of this season");
+            String rider = each.line("rider", LONGEST);
+            String bike = each.line("bike", LONGEST);
+            List<String> mayChange = each.has("may change") ? each.texts("may change") : null;
+            if (mayChange != null && bike == null) {
+                each.fault("may change", "no bike", "the bike on which only these may be changed", "Add \"bike: ...\".");
+            }
+            each.done();
+            if (rider != null && !names.contains(rider)) {
+                each.fault("rider", "\"" + rider + "\"", "a rider of this season: " + String.join(", ", names), Spelling.didYouMean(rider, names));
+            } else if (rider != null && out.putIfAbsent(rider, new Start(rider, bike, mayChange, each.line())) != null) {
+                each.fault("rider", "\"" + rider + "\" a second time", "each rider once", "");
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private static LocalDate date(Fields from) {
+        String expected = "a day as YYYY-MM-DD, such as 2026-05-09";
+        Node.Scalar value = from.scalar("date", expected);
+        if (value == null) {
+            return null;
+        }
+        try {
+            if (value.text().length() == 10) {
+                return LocalDate.parse(value.text());
+            }
+        } catch (DateTimeException e) {
+            // Said below.
+        }
+        from.fault("date", value.describe(), expected, "");
+        return null;
+    }
+
+    private String inside(Fields from, String key) {
+        String path = from.line(key, LONGEST);
+        return path == null || !isInside(from, key, path) ? null : path;
+    }
+
+    /** No file reads another outside its folder. */
+    private static boolean isInside(Fields from, String key, String path) {
+        boolean inside = !path.startsWith("/") && !path.startsWith("\\") && !path.contains(":");
+        for (String step : path.split("[/\\\\]")) {
+            inside &= !step.equals("..");
+        }
+        if (!inside) {
+            from.fault(key, "\"" + path + "\"", INSIDE, "Copy the file into it.");
+        }
+        return inside;
+    }
+}

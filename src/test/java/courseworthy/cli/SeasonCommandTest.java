@@ -1,0 +1,238 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.Courseworthy;
+import courseworthy.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The example season, held against habits of the trade (common practice, no source), and folders that cannot be used. */
+class SeasonCommandTest {
+
+    private static final String EXAMPLE = "docs/examples";
+    /** kg in a pound. */
+    private static final double POUND = 0.45359237;
+
+    private static String text;
+    private static JsonNode season;
+
+    @BeforeAll
+    static void workOut() throws IOException {
+        text = example("text");
+        season = new ObjectMapper().readTree(example("json"));
+    }
+
+    private static String example(String format) {
+        return new Courseworthy(Path.of(""), remark -> { }).season(EXAMPLE, format, false, Progress.UNSEEN);
+    }
+
+    private static JsonNode ride(String rider, String event) {
+        return StreamSupport.stream(season.get("rides").spliterator(), false)
+                .filter(each -> each.get("rider").asText().equals(rider) && each.get("event").asText().equals(event)).findFirst().orElseThrow();
+    }
+
+    private static String part(JsonNode ride, String place) {
+        return StreamSupport.stream(ride.get("build").get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals(place))
+                .map(each -> each.get("part").asText()).findFirst().orElse("");
+    }
+
+    /** The crank with the power meter serves two bikes: on a day when both race, one gets it, and what the other loses is said. */
+    @Test
+    void theSharedCrankIsAConflictAndIsScheduled() {
+        JsonNode clash = season.get("conflicts").get(0);
+        assertThat(clash.get("date").asText()).isEqualTo("2026-06-14");
+        assertThat(clash.get("what")).extracting(JsonNode::asText).contains("power crank");
+        assertThat(clash.get("wanting")).hasSize(2);
+        assertThat(clash.get("choices")).hasSize(2);
+        assertThat(clash.get("choices").get(0).get("what").asText()).isEqualTo(
+                "Robin: race bike as wanted; Kim: training bike with plain crank for power crank, ring 32 for ring 34");
+        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Kim: power meter off where the call is on");
+        assertThat(part(ride("Robin", "Heather Ridge Marathon"), "crank")).isEqualTo("power crank");
+        assertThat(part(ride("Kim", "Heather Ridge Marathon"), "crank")).isEqualTo("plain crank");
+    }
+
+    /** No part is on two bikes on one day. */
+    @Test
+    void nobodyShares() {
+        JsonNode one = ride("Robin", "Heather Ridge Marathon").get("build").get("parts");
+        JsonNode other = ride("Kim", "Heather Ridge Marathon").get("build").get("parts");
+        List<String> taken = StreamSupport.stream(one.spliterator(), false).map(each -> each.get("part").asText()).toList();
+        assertThat(other).extracting(each -> each.get("part").asText()).isNotEmpty().doesNotContainAnyElementsOf(taken);
+    }
+
+    /** Two days with two hours for work between them are not enough for a fork and two pairs of tyres: what stands is ridden. */
+    @Test
+    void timeIsShortBetweenTwoRaces() {
+        JsonNode clash = season.get("conflicts").get(1);
+        assertThat(clash.get("what").get(0).asText()).isEqualTo("time");
+        assertThat(clash.get("choices").get(1).get("what").asText()).startsWith("Find the time: ").contains("with 120 min for it");
+        assertThat(ride("Robin", "Fernbrake Forest Lap Race").get("build").get("swaps")).isEmpty();
+        assertThat(season.get("conflicts")).hasSize(2);
+    }
+
+    /** The training bike keeps its heavy casings, alloy wheels, steel cassette and its own crank. */
+    @Test
+    void theTrainingBikeKeepsWhatLasts() {
+        JsonNode ride = ride("Robin", "The Saturday loop");
+        assertThat(ride.get("build").get("bike").asText()).isEqualTo("training bike");
+        assertThat(List.of(part(ride, "front wheel"), part(ride, "rear wheel"), part(ride, "front tyre"), part(ride, "rear tyre"),
+                part(ride, "cassette"), part(ride, "fork"))).allMatch(each -> each.startsWith("training"));
+        assertThat(part(ride, "crank")).isEqualTo("power crank");
+    }
+
+    /** About 26 lb as it is trained on and a little under 22 lb at its lightest: kilograms, not grams. */
+    @Test
+    void theRaceBuildIsLighterByKilograms() {
+        JsonNode build = ride("Robin", "Larch Common Lap Race").get("build");
+        assertThat(build.get("mass_now_kg").asDouble() / POUND).isCloseTo(26, within(0.4));
+        assertThat(build.get("mass_kg").asDouble() / POUND).isBetween(21.5, 22.0);
+        double training = ride("Robin", "The Saturday loop").get("build").get("mass_kg").asDouble();
+        assertThat(training - build.get("mass_kg").asDouble()).isGreaterThan(3);
+    }
+
+    /** Light tyres lie ready; the long rugged race does without them and the short smooth one does not. */
+    @Test
+    void theLongRaceKeepsItsCasing() {
+        assertThat(part(ride("Robin", "Silver Saddle Marathon"), "rear tyre")).isEqualTo("trail tyre 60 B");
+        assertThat(part(ride("Robin", "Larch Common Lap Race"), "rear tyre")).startsWith("smooth tyre 57");
+    }
+
+    /** Ranked by time for money; each figure is the other two divided. */
+    @Test
+    void wishesAreRanked() {
+        double last = Double.MAX_VALUE;
+        for (JsonNode wish : season.get("wishes")) {
+            if (wish.get("rides").isEmpty()) {
+                assertThat(wish.get("part").asText()).isEqualTo("gravel cassette 11-42");
+                continue;
+            }
+            double each = wish.get("returns_s_for_one_unit_of_money").get("value").asDouble();
+            double returns = wish.get("returns_s").get("value").asDouble();
+            assertThat(each).isLessThanOrEqualTo(last).isCloseTo(returns / wish.get("price").asDouble(), within(0.011));
+            double events = wish.get("price").asDouble() / (returns / 60 / wish.get("rides").size() * season.get("minute_worth").asDouble());
+            assertThat(wish.get("break_even_events").get("value").asDouble() / events).isCloseTo(1, within(0.4));
+            last = each;
+        }
+        assertThat(season.get("wishes")).hasSize(5);
+        assertThat(text.replaceAll("\\s+", " ")).contains("it would be used at none of these", "Break-even, at 20 crowns a minute");
+    }
+
+    /** Text, Markdown and CSV say the same, and lines fit the terminal. */
+    @Test
+    void theFormatsAgree() {
+        String markdown = example("markdown");
+        String csv = example("csv");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+        long rows = csv.lines().filter(line -> line.startsWith("ride,")).count();
+        assertThat(rows).isEqualTo(season.get("rides").size());
+        assertThat(csv.lines().filter(line -> line.startsWith("wish,"))).hasSize(5);
+        assertThat(csv.lines().filter(line -> line.startsWith("conflict,"))).hasSize(2);
+        season.get("rides").forEach(ride -> {
+            String mass = String.format(java.util.Locale.ROOT, "%.2f kg", ride.get("build").get("mass_kg").asDouble());
+            assertThat(text).contains(mass);
+            assertThat(markdown).contains(mass);
+            assertThat(csv).contains(mass.substring(0, mass.length() - 3));
+        });
+    }
+
+    // Folders that cannot be used
+
+    @TempDir
+    Path folder;
+
+    private static final String GOOD = """
+            riders:
+              - {name: Ann, workshop: w.yaml}
+            events:
+              - {course: c.yaml, date: 2026-05-09}
+            """;
+
+    private static final String WORKSHOP = """
+            bikes:
+              - {name: gravel bike, kind: gravel, mass: 8 kg}
+            parts:
+              - {name: wheel, kind: wheel, on: gravel bike, end: front, mass: 800 g, axle: 12 mm fine}
+              - {name: tyre, kind: tyre, on: wheel, mass: 400 g}
+              - {name: other tyre, kind: tyre, mass: 400 g}
+            """;
+
+    private Ran run(String season, String workshop) throws IOException {
+        Files.writeString(folder.resolve("season.yaml"), season);
+        Files.writeString(folder.resolve("w.yaml"), workshop);
+        Files.writeString(folder.resolve("c.yaml"), "name: Lane\nstretches:\n  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
+        return Ran.of("season", folder.toString());
+    }
+
+    @Test
+    void aSmallSeasonWorks() throws IOException {
+        Ran ran = run(GOOD, WORKSHOP);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("2026-05-09 Ann, Lane (training)");
+    }
+
+    /** Wrong workshops end with one clear message and nothing on standard output. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "on: wheel, mass: 400 g} | on: [wheel, gravel bike], mass: 400 g} | w.yaml:5: on: found \"tyre\" mounted in 2 places",
+        "kind: tyre, mass: 400 g} | kind: tyre, on: wheel, mass: 400 g} | w.yaml:6: on: found \"other tyre\" as a second front tyre on \"wheel\"",
+        "on: gravel bike, end | on: tyre, end | w.yaml:4: on: found a circle",
+        "on: wheel, mass | on: whele, mass | w.yaml:5: on: found \"whele\", which is neither a bike nor a part",
+        "name: other tyre | name: tyre | w.yaml:6: name: found a second \"tyre\""})
+    void aWrongWorkshopIsSaidOnce(String good, String wrong, String message) throws IOException {
+        Ran ran = run(GOOD, WORKSHOP.replace(good, wrong));
+        assertThat(ran.err()).contains(message);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    /** A mass that is missing stops nothing; it is said once. */
+    @Test
+    void aMissingMassIsWarnedOf() throws IOException {
+        Ran ran = run(GOOD, WORKSHOP.replace("kind: tyre, on: wheel, mass: 400 g", "kind: tyre, on: wheel"));
+        assertThat(ran.err()).containsOnlyOnce("no mass of \"tyre\"");
+        assertThat(ran.code()).isZero();
+    }
+
+    /** A label nothing else carries and that is nearly another is asked about. */
+    @Test
+    void anUnknownLabelIsWarnedOf() throws IOException {
+        String two = WORKSHOP + "  - {name: fork, kind: fork, on: gravel bike, mass: 400 g, axle: 12 mm fien}\n";
+        assertThat(run(GOOD, two).err()).contains("found \"12 mm fien\", which nothing else carries").contains("12 mm fine");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "w.yaml | ../w.yaml | season.yaml:2: workshop: found \"../w.yaml\", expected a path inside the season's folder",
+        "w.yaml | none.yaml | none.yaml: found no such file",
+        ", date: 2026-05-09 | '' | season.yaml:4: date: found no date of this event",
+        "date: 2026-05-09 | date: 2026-02-30 | season.yaml:4: date: found \"2026-02-30\"",
+        "date: 2026-05-09} | 'date: 2026-05-09, starts: [{rider: Anne}]}' | season.yaml:4: rider: found \"Anne\"",
+        "date: 2026-05-09} | 'date: 2026-05-09, starts: [{rider: Ann, bike: road bike}]}' | season.yaml:4: bike: found \"road bike\"",
+        "course: c.yaml | course: nowhere.yaml | nowhere.yaml: found no such file"})
+    void aWrongSeasonIsSaidOnce(String good, String wrong, String message) throws IOException {
+        Ran ran = run(GOOD.replace(good, wrong), WORKSHOP);
+        assertThat(ran.err()).contains(message);
+        assertThat(ran.err().lines()).hasSizeLessThanOrEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.code()).isEqualTo(2);
+    }
+
+    @Test
+    void twoEventsOnOneDayAreRefused() throws IOException {
+        Ran ran = run(GOOD + "  - {course: c.yaml, date: 2026-05-09}\n", WORKSHOP);
+        assertThat(ran.err()).contains("season.yaml:5: date: found a second event of \"Ann\" on 2026-05-09");
+        assertThat(ran.code()).isEqualTo(2);
+    }
+}
