@@ -74,7 +74,7 @@ final class CataloguePages {
         String shown = sheet.file().replace(".yaml", ".cases.yaml");
         Path beside = home == null ? null : home.resolve(shown);
         if (beside != null && Files.exists(beside)) {
-            for (Case each : CaseReader.read(beside, shown, sheet.title(), List.of(), faults).ofRules()) {
+            for (Case each : CaseReader.read(beside, shown, sheet.title(), faults).ofRules()) {
                 cases.computeIfAbsent(shown + " " + each.rule(), id -> new ArrayList<>()).add(each);
             }
         }

@@ -6,7 +6,6 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Task;
 import courseworthy.course.Course;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Standing;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Survey;
@@ -38,7 +37,6 @@ import courseworthy.topic.Topic;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,8 +117,7 @@ final class SheetTrial {
                     "'courseworthy sheet new' writes a sheet with cases to begin with.");
             return new Cases(List.of(), List.of());
         }
-        List<String> standings = Arrays.stream(Standing.values()).map(Standing::word).toList();
-        return path == null ? new Cases(List.of(), List.of()) : CaseReader.read(path, file, sheet.title(), standings, faults);
+        return path == null ? new Cases(List.of(), List.of()) : CaseReader.read(path, file, sheet.title(), faults);
     }
 
     private Row row(String id) {
@@ -149,7 +146,7 @@ final class SheetTrial {
         one.speaks().forEach(named -> rule(named, one));
         one.silent().forEach(named -> rule(named, one));
         if (one.course() == null) {
-            return new Ready(one, one.situation().demands(), rules(Rider.UNKNOWN));
+            return new Ready(one, one.situation().demands(), rules(new SituationFile("", file, one.situation()).given()));
         }
         Beside beside = new Beside(inputs, faults, file);
         Course course = beside.course(one.course(), one.ground());
@@ -161,22 +158,26 @@ final class SheetTrial {
             return null;
         }
         Bike fromEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
-        DroolsRules rules = rules(rider);
+        DroolsRules rules = rules(SheetReader.rider(rider.constraints(), rider.file(), faults));
         return faults.stop() ? null : new Ready(one, Survey.of(course, rider, event, Survey.bike(rider.bike(), fromEvent)), rules);
     }
 
-    /** All rules together; a rider's own take part. */
-    private DroolsRules rules(Rider rider) {
+    /**
+     * All rules together.
+     *
+     * @param own the rider's own, or what is given as settled
+     */
+    private DroolsRules rules(List<Row> own) {
         if (faults.stop()) {
             return null;
         }
-        if (rider.constraints() == null) {
-            shared = shared == null ? new DroolsRules(Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows(), house) : shared;
+        if (own.isEmpty() && shared != null) {
             return shared;
         }
-        List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
         Rulebook book = Rulebook.of(house.sheets(), own, List.of(sheet), faults);
-        return faults.stop() ? null : new DroolsRules(book.rows(), house);
+        DroolsRules rules = faults.stop() ? null : new DroolsRules(book.rows(), house);
+        shared = own.isEmpty() ? rules : shared;
+        return rules;
     }
 
     /** The qualified id of a rule that a case names. */

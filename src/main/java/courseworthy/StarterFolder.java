@@ -10,7 +10,7 @@ import java.util.List;
 final class StarterFolder {
 
     /** The files, in the order in which one fills them in. */
-    static final List<String> FILES = List.of("course.yaml", "rider.yaml", "event.yaml", "workshop.yaml", "sheet.yaml");
+    static final List<String> FILES = List.of("course.yaml", "rider.yaml", "event.yaml", "workshop.yaml", "sheet.yaml", "sheet.cases.yaml");
 
     private StarterFolder() {
     }

@@ -12,6 +12,10 @@ import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.CaseReader;
+import courseworthy.rulebase.Cases;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.SheetReader;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -80,6 +84,21 @@ class ReadersNeverThrowTest {
             if (read != null) {
                 read.bikes().forEach(bike -> assertThat(read.mounted(bike)).doesNotContainValue(null));
             }
+            assertTold(faults);
+        }
+    }
+
+    @Test
+    void spoiltSheetsAndCases() throws IOException {
+        String sheet = Files.readString(Path.of("docs", "examples", "sheets", "hill-country.yaml"));
+        String cases = Files.readString(Path.of("docs", "examples", "sheets", "hill-country.cases.yaml"));
+        for (int i = 0; i < Integer.getInteger("courseworthy.spoilt", 1000); i++) {
+            Faults faults = new Faults();
+            Sheet read = SheetReader.read(Files.writeString(folder.resolve("s.yaml"), spoilt(sheet)), "s.yaml", 0, faults);
+            assertThat(read != null || faults.stop()).isTrue();
+            Cases tried = CaseReader.read(Files.writeString(folder.resolve("c.yaml"), spoilt(cases)), "c.yaml", "Hill country", faults);
+            assertThat(tried.ofRules()).doesNotContainNull();
+            assertThat(tried.calls()).doesNotContainNull();
             assertTold(faults);
         }
     }

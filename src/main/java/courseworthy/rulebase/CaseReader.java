@@ -21,18 +21,19 @@ import java.util.function.BiConsumer;
  */
 public final class CaseReader {
 
+    /** The words for how sure a decision is, surest first. */
+    public static final List<String> STANDINGS = List.of("settled", "leaning", "split", "bounded", "assumed");
+
     private static final List<String> OF_A_RULE = List.of("fires", "still fires", "silent");
 
     private final String file;
-    private final List<String> standings;
     private final Faults faults;
     private final SituationReader situations;
     private final List<Case> ofRules = new ArrayList<>();
     private final List<CallCase> calls = new ArrayList<>();
 
-    private CaseReader(String file, List<String> standings, Faults faults) {
+    private CaseReader(String file, Faults faults) {
         this.file = file;
-        this.standings = standings;
         this.faults = faults;
         this.situations = new SituationReader(file, faults);
     }
@@ -40,13 +41,12 @@ public final class CaseReader {
     /**
      * The cases of a file.
      *
-     * @param shown     its path as the user typed it
-     * @param title     the title of the sheet that they must be for
-     * @param standings the words there are for how sure a decision is
+     * @param shown its path as the user typed it
+     * @param title the title of the sheet that they must be for
      */
-    public static Cases read(Path path, String shown, String title, List<String> standings, Faults faults) {
+    public static Cases read(Path path, String shown, String title, Faults faults) {
         Node.Mapping tree = Yaml.read(path, shown, faults);
-        CaseReader reader = new CaseReader(shown, standings, faults);
+        CaseReader reader = new CaseReader(shown, faults);
         if (tree != null) {
             reader.all(new Fields(shown, tree, faults), title);
         }
@@ -104,7 +104,7 @@ public final class CaseReader {
         });
         Map<Topic, String> standing = new LinkedHashMap<>();
         byTopic(fields, "standing", (topic, value) -> {
-            String word = value instanceof Node.Scalar scalar ? fields.word("standing", scalar, standings) : null;
+            String word = value instanceof Node.Scalar scalar ? fields.word("standing", scalar, STANDINGS) : null;
             if (word != null) {
                 standing.put(topic, word);
             }
@@ -140,9 +140,6 @@ public final class CaseReader {
         Node measures = fields.node("measures");
         if (measures != null) {
             out = situations.changed(out, "measures", measures);
-            if (measures instanceof Node.Mapping block && block.get("decided") != null) {
-                faults.add(file, block.get("decided").line(), "decided", "what is settled", "measures alone", "The call settles topics itself.");
-            }
         }
         Node stretches = fields.node("stretches");
         return stretches == null ? out : new Situation(out.measures(), out.settled(), situations.stretches(stretches), out.occasion());

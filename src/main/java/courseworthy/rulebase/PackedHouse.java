@@ -238,6 +238,8 @@ final class PackedHouse {
         } else if (condition instanceof Condition.NoneOf group) {
             out.number(NONE_OF);
             parts(group.parts(), out);
+        } else {
+            throw new IllegalStateException("a condition that shipped rules may not have: " + condition);
         }
     }
 

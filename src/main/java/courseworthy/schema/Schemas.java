@@ -7,7 +7,7 @@ import java.util.Map;
 public final class Schemas {
 
     /** The kinds of files people write. */
-    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "debrief");
+    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "cases", "debrief");
 
     private Schemas() {
     }
@@ -20,6 +20,7 @@ public final class Schemas {
             case "event" -> EventSchema.of();
             case "workshop" -> WorkshopSchema.of();
             case "sheet" -> SheetSchema.of();
+            case "cases" -> CasesSchema.of();
             case "debrief" -> DebriefSchema.of();
             default -> throw new IllegalArgumentException(kind);
         };

@@ -137,7 +137,7 @@ final class SheetSchema {
     }
 
     /** A test of a value: a value, several, or a comparison where values have an order. */
-    private static Map<String, Object> test(Subject subject) {
+    static Map<String, Object> test(Subject subject) {
         String value = value(subject.scale());
         String tests = value + "|one of \\[ *" + value + "(?: *, *" + value + ")* *\\]";
         if (subject.ordered()) {
@@ -150,7 +150,7 @@ final class SheetSchema {
     }
 
     /** What an editor may take for something else than text. */
-    private static void plain(Scale scale, List<Map<String, Object>> shapes) {
+    static void plain(Scale scale, List<Map<String, Object>> shapes) {
         if (scale.kind() == Scale.Kind.QUANTITY) {
             if (Shape.bare(scale.resolution().unit().dimension())) {
                 shapes.add(Shape.of("type", "number"));
@@ -160,7 +160,7 @@ final class SheetSchema {
         }
     }
 
-    private static String value(Scale scale) {
+    static String value(Scale scale) {
         if (scale.kind() == Scale.Kind.YES_NO) {
             return "(?:yes|no|true|false)";
         }

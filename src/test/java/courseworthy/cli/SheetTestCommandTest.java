@@ -147,7 +147,7 @@ class SheetTestCommandTest {
                     expect: {fork travl: 3 mm}
                     speaks: nobody
                   - call: another
-                    measures: {hours: 3:00 h, decided: {bike: road}}
+                    measures: {hours: 3:00 h, decided: {bike: rode}}
                     rider: kim.yaml
                     standing: {fork travel: sure}
                   - {call: c, course: no-such-course}
@@ -157,7 +157,7 @@ class SheetTestCommandTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
                 "C:1: cases for: found \"Yours\"", "C:4: found \"hourz\"", "C:4: rule: found \"long-and-ruff\"", "C:6: course: found \"../x.yaml\"",
-                "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: decided: found what is settled",
+                "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: bike: found \"rode\"",
                 "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it");
         assertThat(ran.err()).contains("no-such-course: found no such file");
     }

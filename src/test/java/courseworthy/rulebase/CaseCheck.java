@@ -76,7 +76,7 @@ final class CaseCheck {
             }
             return List.of();
         }
-        return CaseReader.read(beside, shown.replace(".yaml", ".cases.yaml"), sheet.title(), List.of(), faults).ofRules();
+        return CaseReader.read(beside, shown.replace(".yaml", ".cases.yaml"), sheet.title(), faults).ofRules();
     }
 
     private void against(Sheet sheet, List<Case> all) {

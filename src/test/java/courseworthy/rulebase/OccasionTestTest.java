@@ -2,18 +2,26 @@ package courseworthy.rulebase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.claim.Rank;
 import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
 import courseworthy.demand.Occasion;
+import courseworthy.demand.Value;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.text.Node;
 import courseworthy.text.Yaml;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Conditions on whose day it is, and which: by the calendar. */
 class OccasionTestTest {
@@ -53,6 +61,51 @@ class OccasionTestTest {
         assertThat(on("rider tag: masters", new Occasion("", List.of(), null))).isEqualTo(Truth.FALSE);
         assertThat(on("rider tag: masters", Occasion.UNKNOWN)).isEqualTo(Truth.UNKNOWN);
         assertThat(on("date: 2026-05-09", robin)).isEqualTo(Truth.UNKNOWN);
+    }
+
+    /** The rule network and the plain loop say the same of every day; few rules are asked one by one, many in bundles. */
+    @ParameterizedTest
+    @ValueSource(ints = {40, 1200})
+    void networkAndLoopAgree(int size) {
+        Random chance = new Random(size);
+        StringBuilder text = new StringBuilder("sheet: Many\nauthor: me\nadvice:\n");
+        for (int i = 0; i < size; i++) {
+            text.append("  - id: r").append(i).append("\n    say: {plugs: prefer ").append(i % 9).append("}\n    because: x\n    when:\n");
+            List<String> conditions = new ArrayList<>(List.of("rider: [" + name(chance) + ", E]", "rider tag: " + name(chance).toLowerCase(Locale.ROOT),
+                    "date: between 0" + (1 + chance.nextInt(9)) + "-15 and 0" + (1 + chance.nextInt(9)) + "-20", "hours: over " + chance.nextInt(9) + " h",
+                    "none of: [{date: 2026-0" + (1 + chance.nextInt(9)) + "-16}, {rider: " + name(chance) + "}]"));
+            for (int left = 1 + chance.nextInt(2); left > 0; left--) {
+                text.append("      ").append(conditions.remove(chance.nextInt(conditions.size()))).append('\n');
+            }
+        }
+        Faults faults = new Faults();
+        List<Row> rows = SheetReader.decode(Yaml.read(text.toString().getBytes(StandardCharsets.UTF_8), "s.yaml", faults), "s.yaml", Rank.COACH, 0,
+                faults).rows();
+        assertThat(faults.faults()).isEmpty();
+        PlainRules loop = new PlainRules(rows);
+        DroolsRules network = new DroolsRules(rows, new House(List.of(), new RealPairs(List.of()), Map.of()));
+        int claims = 0;
+        for (int i = 0; i < 200; i++) {
+            Occasion occasion = new Occasion(chance.nextInt(4) == 0 ? null : name(chance), List.of(name(chance), name(chance)),
+                    chance.nextInt(4) == 0 ? null : LocalDate.of(2026, 1 + chance.nextInt(9), 14 + chance.nextInt(7)));
+            Map<Measure, Value> hours = chance.nextInt(4) == 0 ? Map.of() : Map.of(Measure.HOURS, Value.exact(60L * chance.nextInt(10)));
+            Stage stage = new Stage(0, new Demands(hours, List.of(), List.of(), null, occasion), Map.of());
+            try (Rules.Firing expected = loop.open(); Rules.Firing actual = network.open()) {
+                List<String> wanted = said(expected.fire(stage));
+                assertThat(said(actual.fire(stage))).containsExactlyElementsOf(wanted);
+                assertThat(actual.couldNotTell()).containsExactlyElementsOf(expected.couldNotTell());
+                claims += wanted.size();
+            }
+        }
+        assertThat(claims).isGreaterThan(5 * size);
+    }
+
+    private static String name(Random chance) {
+        return String.valueOf((char) ('A' + chance.nextInt(4)));
+    }
+
+    private static List<String> said(Said said) {
+        return said.claims().stream().map(claim -> claim.author().rule()).sorted().toList();
     }
 
     @ParameterizedTest

@@ -18,6 +18,7 @@ import courseworthy.event.EventReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.RiderReader;
+import courseworthy.rulebase.CaseReader;
 import courseworthy.rulebase.SheetReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -149,6 +150,34 @@ class SchemasTest {
         assertThat(messages("sheet", tree)).isEmpty();
     }
 
+    static Stream<Path> cases() throws IOException {
+        List<Path> out = new ArrayList<>(List.of(Path.of("docs/examples/sheets/hill-country.cases.yaml"),
+                Path.of("src/main/resources/courseworthy/new/sheet.cases.yaml")));
+        try (Stream<Path> all = Files.walk(Path.of("rules"))) {
+            all.filter(path -> path.toString().endsWith(".cases.yaml") && !path.startsWith("rules/fit")).sorted().forEach(out::add);
+        }
+        return out.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void shippedCasesConform(Path file) throws IOException {
+        assertThat(validate("cases", Files.readString(file))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{rule: x, fires: {a: {hourz: 3 h}}}", "{rule: x, fires: {a: {hours: 3}}}", "{rule: x, fires: {a: {hours: over 3 h}}}",
+        "{rule: x, sounds: {a: {hours: 3 h}}}", "{rule: x, fires: {a: {decided: {bike: tandem}}}}", "{rule: x, fires: {a: {stretches: [{rise: 3 m}]}}}",
+        "{rule: x, fires: {a: {date: 9 May}}}", "{fires: {a: {hours: 3 h}}}", "{call: a day, course: x, expect: {fork travl: 3 mm}}",
+        "{call: a day, course: x, expect: {fork travel: soft}}", "{call: a day, course: x, standing: {fork travel: sure}}", "{call: a day, course: x}",
+        "{call: a day, course: x, rider: {mass: 58}, speaks: y}", "{call: a day, course: x, event: {laps: 0}, speaks: y}"})
+    void wrongCasesAreRefusedByReaderAndSchema(String text) throws IOException {
+        assertThat(validate("cases", "cases for: Mine\ncases:\n  - " + text + "\n")).as("the schema").isNotEmpty();
+        if (!text.contains("rider: {") && !text.contains("event: {")) {
+            assertThat(faults("cases", "cases for: Mine\ncases:\n  - " + text + "\n")).as("the reader").isNotEmpty();
+        }
+    }
+
     @Test
     void aCoachsSheetConforms() throws IOException {
         assertThat(faults("sheet", SHEET)).isEmpty();
@@ -274,6 +303,12 @@ class SchemasTest {
         assertThat(listed).anySatisfy(list -> assertThat(keys("sheet", "/$defs/conditions/properties")).containsAll(list));
     }
 
+    @Test
+    void theStandingsAreThoseThereAre() {
+        assertThat(CaseReader.STANDINGS).containsExactlyElementsOf(
+                Arrays.stream(courseworthy.decision.Decision.Standing.values()).map(courseworthy.decision.Decision.Standing::word).toList());
+    }
+
     private static List<String> keys(String kind, String pointer) {
         List<String> out = new ArrayList<>();
         JSON.valueToTree(Schemas.of(kind)).at(pointer).fieldNames().forEachRemaining(out::add);
@@ -293,6 +328,7 @@ class SchemasTest {
             case "event" -> EventReader.read(file, "x.yaml", faults);
             case "workshop" -> WorkshopReader.read(file, "x.yaml", faults);
             case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
+            case "cases" -> CaseReader.read(file, "x.yaml", "Mine", faults);
             case "debrief" -> DebriefReader.read(file, "x.yaml", faults);
             default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
         }
