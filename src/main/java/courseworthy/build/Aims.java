@@ -46,9 +46,6 @@ final class Aims {
     private static final Set<String> SAID_BY_FIT = Set.of("limit/tyre-clears-the-frame", "limit/tyre-wider-than-the-rim",
             "limit/fork-travel-the-frame-permits", "limit/rotors-the-frame-permits", "limit/bike-above-its-marks", "limit/not-made-for-tubeless");
 
-    /** Topics that are met by what is carried along, so that no part is ruled out by a limit on them; what is short is said. */
-    private static final Set<String> CARRIED = Set.of("lights", "light run time");
-
     /** So many seconds on the course are a notch (judgement, no source). */
     static final long NOTCH_SECONDS = 10;
 
@@ -108,7 +105,7 @@ final class Aims {
         }
 
         private boolean isLimit(Claim claim) {
-            return claim.author().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.author().rule()) && !CARRIED.contains(topic().name());
+            return claim.author().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.author().rule());
         }
 
         /** How far beyond a bound or a veto, in notches; joins between topics are left to the rules of fit. */

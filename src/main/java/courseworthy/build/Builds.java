@@ -133,13 +133,19 @@ public final class Builds {
             fitted.add(new Fitted(each.getKey(), each.getValue()));
             mass += known(each.getValue(), unweighed);
         }
+        Lights lights = Lights.of(call, workshop, bike);
+        for (Part light : lights.carried()) {
+            fitted.add(new Fitted(Place.LIGHTS, light));
+            mass += known(light, unweighed);
+        }
         Stand before = Stand.of(workshop);
         Stand after = before.with(bike, parts);
-        List<Swap> swaps = swaps(bike, parts, before, after);
+        lights.mount(after);
+        List<Swap> swaps = swaps(bike, parts, lights, before, after);
         Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
-                notMet(bike, parts), List.of(), List.of(), List.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
+                notMet(bike, parts, lights), List.of(), List.of(), List.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
         return rules == null ? plain : plain.with(rules.on(bike, parts, load), Pressures.of(call, parts), wear(parts), position(bike, parts),
-                new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps));
+                new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried()));
     }
 
     private Carried position(Part bike, Map<Place, Part> parts) {
@@ -162,7 +168,7 @@ public final class Builds {
         }
         for (Part part : workshop.parts()) {
             Place place = part.bike() == bike ? part.place() : null;
-            if (place != null && !parts.containsKey(place) && !Search.candidates(workshop, bike).containsKey(place) && place.host() == null) {
+            if (place != null && place != Place.LIGHTS && !parts.containsKey(place) && !Search.candidates(workshop, bike).containsKey(place) && place.host() == null) {
                 parts.put(place, part);
             }
         }
@@ -187,10 +193,14 @@ public final class Builds {
         return sum;
     }
 
-    private List<Swap> swaps(Part bike, Map<Place, Part> parts, Stand before, Stand after) {
+    private List<Swap> swaps(Part bike, Map<Place, Part> parts, Lights lights, Stand before, Stand after) {
         List<Swap> out = new ArrayList<>();
         Purpose purpose = new Purpose(workshop, aims, load, bike, parts);
         for (Swap swap : Steps.on(bike, workshop, before, after)) {
+            if (swap.place() == Place.LIGHTS) {
+                out.add(swap.because(List.of(lights.serves(swap.on()))));
+                continue;
+            }
             boolean moves = swap.over() != null && swap.off() == null;
             out.add(swap.because(moves ? List.of(after.on(swap.on()).name()) : purpose.of(swap.place(), swap.off(), grams(swap.off(), swap.on()))));
         }
@@ -210,8 +220,8 @@ public final class Builds {
         return known ? Long.valueOf(Math.round(change * 1000)) : null;
     }
 
-    private List<NotMet> notMet(Part bike, Map<Place, Part> parts) {
-        List<NotMet> out = new ArrayList<>();
+    private List<NotMet> notMet(Part bike, Map<Place, Part> parts, Lights lights) {
+        List<NotMet> out = new ArrayList<>(lights.missing());
         for (Aims.Got got : aims.got(bike, parts)) {
             if (got.loss() > 0) {
                 Decision decision = got.aim().decision();

@@ -50,7 +50,7 @@ final class Search {
     private static final List<Place> ORDER = List.of(Place.FORK, Place.REAR_WHEEL, Place.FRONT_WHEEL, Place.REAR_TYRE, Place.FRONT_TYRE,
             Place.CASSETTE, Place.CHAINRING, Place.DERAILLEUR, Place.SHIFTER, Place.CHAIN, Place.CRANK, Place.PEDALS, Place.REAR_ROTOR,
             Place.FRONT_ROTOR, Place.REAR_PADS, Place.FRONT_PADS, Place.REAR_INSERT, Place.FRONT_INSERT, Place.STEM, Place.SPACERS, Place.BAR,
-            Place.EXTENSIONS, Place.SEATPOST, Place.SADDLE, Place.SHOCK, Place.LIGHTS, Place.FRONT_SEALANT, Place.REAR_SEALANT, Place.METER,
+            Place.EXTENSIONS, Place.SEATPOST, Place.SADDLE, Place.SHOCK, Place.FRONT_SEALANT, Place.REAR_SEALANT, Place.METER,
             Place.BAG);
 
     private final Workshop workshop;
@@ -123,9 +123,10 @@ final class Search {
         return out;
     }
 
-    /** Sealant goes where its tyre goes, a power meter where its crank goes; a bag is packed, not built. */
+    /** Sealant goes where its tyre goes, a power meter where its crank goes; a bag is packed, not built; lights hang on nothing else. */
     static boolean searched(Place place) {
-        return place != Place.FRONT_SEALANT && place != Place.REAR_SEALANT && place != Place.METER && place != Place.BAG;
+        return place != Place.FRONT_SEALANT && place != Place.REAR_SEALANT && place != Place.METER && place != Place.BAG
+                && place != Place.LIGHTS;
     }
 
     /** A place with nothing listed in it may be there without being written: it is not filled from another bike. */

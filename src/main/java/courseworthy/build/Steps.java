@@ -83,10 +83,23 @@ final class Steps {
 
     private void on(Part root) {
         for (Place place : ORDER) {
+            if (place == Place.LIGHTS) {
+                lights(root);
+                continue;
+            }
             Part has = now.at(root, place);
             Part wants = then.at(root, place);
             if (has != wants) {
                 step(root, place, has, wants);
+            }
+        }
+    }
+
+    /** A bike carries several lights, so each is looked at by itself. */
+    private void lights(Part root) {
+        for (Part part : workshop.parts()) {
+            if (part.kind() == Kind.LIGHTS && now.isOn(part, root) != then.isOn(part, root)) {
+                step(root, Place.LIGHTS, now.isOn(part, root) ? part : null, then.isOn(part, root) ? part : null);
             }
         }
     }

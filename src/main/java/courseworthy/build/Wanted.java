@@ -61,7 +61,6 @@ record Wanted(Topic topic, Of of, Place place, BiFunction<Topic, Part, Long> val
         word("pedals", Place.PEDALS, Detail.PEDAL_KIND);
         add("power meter", Of.POWER, null, null);
         word("pad compound", Place.FRONT_PADS, Detail.COMPOUND);
-        add("lights", Of.PART, Place.LIGHTS, (topic, part) -> part == null ? Aims.option(topic, "none") : Aims.option(topic, part.word(Detail.LIGHT_KIND)));
     }
 
     /** Where a topic is realised, or null where no part realises it. */

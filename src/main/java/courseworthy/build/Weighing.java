@@ -15,7 +15,9 @@ import courseworthy.rulebase.FitChecks;
 import courseworthy.rulebase.FitChecks.Check;
 import courseworthy.rulebase.Load;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.workshop.Detail;
+import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -68,7 +70,9 @@ final class Weighing {
         this.purpose = new Purpose(workshop, aims, load, bike, build);
     }
 
-    Worthwhile of(List<Swap> swaps) {
+    /** @param lights what the bike carries of them with the build */
+    Worthwhile of(List<Swap> swaps, List<Part> lights) {
+        now.remove(Place.LIGHTS);
         List<Change> changes = new ArrayList<>();
         EnumSet<Place> left = EnumSet.noneOf(Place.class);
         for (Place place : Place.values()) {
@@ -89,8 +93,65 @@ final class Weighing {
                 changes.add(change(place.words(), together, swaps));
             }
         }
-        Change sum = changes.isEmpty() ? null : change("all", all, swaps);
+        Change lit = lights(swaps, lights);
+        if (lit != null) {
+            changes.add(lit);
+        }
+        Change sum = changes.isEmpty() ? null : all(change("all", all, swaps), lit);
         return new Worthwhile(changes, sum, leaveAlone(), races());
+    }
+
+    /** Lights that go on or come off; null for none. */
+    private Change lights(List<Swap> swaps, List<Part> lights) {
+        List<Part> off = new ArrayList<>();
+        for (Part part : workshop.parts()) {
+            if (part.kind() == Kind.LIGHTS && part.bike() == bike && !lights.contains(part)) {
+                off.add(part);
+            }
+        }
+        List<Part> on = new ArrayList<>();
+        for (Part part : lights) {
+            if (part.bike() != bike) {
+                on.add(part);
+            }
+        }
+        if (on.isEmpty() && off.isEmpty()) {
+            return null;
+        }
+        Double grams = sum(on);
+        Double less = sum(off);
+        Long more = grams == null || less == null ? null : Long.valueOf(Math.round(grams - less));
+        Range returns = more == null || worths == null || !worths.known() ? null : worths.saved(mass(more));
+        double minutes = 0;
+        for (Swap swap : swaps) {
+            minutes += swap.place() == Place.LIGHTS ? swap.minutes() : 0;
+        }
+        return new Change(Place.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.of("lights")).text()), List.of());
+    }
+
+    private static Double sum(List<Part> parts) {
+        double sum = 0;
+        for (Part part : parts) {
+            if (!part.has(Detail.MASS)) {
+                return null;
+            }
+            sum += part.number(Detail.MASS) * 1000;
+        }
+        return sum;
+    }
+
+    private static Effect mass(long grams) {
+        return new Effect(Range.exact(grams / 1000.0), Effect.NONE.drag(), Effect.NONE.rolling());
+    }
+
+    /** Both together; what is not known of one is not known of both. */
+    private static Change all(Change parts, Change lights) {
+        if (lights == null) {
+            return parts;
+        }
+        Long grams = parts.grams() == null || lights.grams() == null ? null : Long.valueOf(parts.grams() + lights.grams());
+        Range returns = parts.returns() == null || lights.returns() == null ? null : parts.returns().plus(lights.returns());
+        return new Change(parts.place(), parts.on(), parts.off(), grams, returns, parts.minutes() + lights.minutes(), parts.serves(), parts.fresh());
     }
 
     private Change change(String where, Set<Place> places, List<Swap> swaps) {
@@ -168,7 +229,7 @@ final class Weighing {
             return null;
         }
         Long grams = grams(places, before, after);
-        Effect sum = grams == null ? Effect.NONE : new Effect(Range.exact(grams / 1000.0), Effect.NONE.drag(), Effect.NONE.rolling());
+        Effect sum = grams == null ? Effect.NONE : mass(grams);
         Range apart = null;
         for (Place place : places) {
             for (Aim aim : aims.at(place)) {

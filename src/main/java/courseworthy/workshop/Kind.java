@@ -38,7 +38,7 @@ public enum Kind {
     PEDALS("pedals", List.of(CRANK), PEDAL_KIND, PEDAL_THREAD, CLEAT, POWER_METER, RIDER_LIMIT),
     METER("power meter", List.of(CRANK), METER_MOUNT),
     PADS("brake pads", List.of(), END, COMPOUND, PAD_SHAPE, LEFT),
-    LIGHTS("lights", List.of(), LIGHT_KIND, RUN_TIME),
+    LIGHTS("lights", List.of(), END, LIGHT_KIND, RUN_TIME),
     BAG("bag", List.of(), VOLUME);
 
     /** Kinds that go on a wheel and never on a bike itself, which would not say on which wheel. */
