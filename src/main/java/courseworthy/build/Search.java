@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -22,7 +23,8 @@ import java.util.Set;
  * The build on one bike that satisfies every limit and costs least: exact, by branch and bound. Places are variables, parts their
  * values; checks of two places are tables, checks of three are asked when two of their places are filled. What a choice forbids or costs
  * moves to the open places; what is then open falls apart into groups that know nothing of each other, each solved by itself. The
- * bound of a group comes from a tree over its places, on which costs of two places are counted exactly.
+ * least of a group is remembered with what is chosen around it, and its bound comes from a tree over its places, on which costs of two
+ * places are counted exactly.
  *
  * <p>A cost is the loss against the decisions, then the swaps with the mass they take off, then their minutes, in one number. A swap
  * counts like 10 s on the course, so that of parts that lose equally the lighter goes on where it returns more than that; to take a
@@ -41,6 +43,9 @@ final class Search {
     static final long GRAM_SECOND = SWAP / Aims.NOTCH_SECONDS / 1000;
     /** Parts ridden less than this are new, s (common practice, no source). */
     static final double NEW = 5 * 3600;
+
+    /** Smaller groups are quicker worked out than looked up. */
+    private static final int WORTH_REMEMBERING = 2;
 
     /** What a rider sits, steps and steers by, and a chain that has worn in with its cassette: never swapped for lightness alone. */
     private static final Set<Place> PROVEN = EnumSet.of(Place.SADDLE, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS, Place.PEDALS,
@@ -70,6 +75,25 @@ final class Search {
     private final int[] chosen;
     private long best = Long.MAX_VALUE;
     private long nodes;
+    private final Map<Around, Solved> solved = new HashMap<>();
+    /** Whether two places share a table or a check. */
+    private final boolean[][] near;
+
+    private record Around(int[] key) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Around that && Arrays.equals(key, that.key);
+        }
+
+        @Override
+        public int hashCode() {
+            return Arrays.hashCode(key);
+        }
+    }
+
+    /** @param cost the least where exact, else what it does not stay below */
+    private record Solved(long cost, boolean exact, int[] values) {
+    }
 
     /** A check of three places, with its answers as far as they were asked: 0 not yet, 1 allowed, 2 not. */
     private record Wide(int[] places, Check check, byte[][][] answers) {
@@ -98,6 +122,22 @@ final class Search {
         }
         chosen = new int[places.length];
         Arrays.fill(chosen, -1);
+        near = near();
+    }
+
+    private boolean[][] near() {
+        boolean[][] out = new boolean[places.length][places.length];
+        for (int i = 0; i < places.length; i++) {
+            for (int j = 0; j < places.length; j++) {
+                out[i][j] = pair[i][j] != null;
+            }
+            for (Wide wide : wideOf.get(i)) {
+                for (int j : wide.places()) {
+                    out[i][j] = true;
+                }
+            }
+        }
+        return out;
     }
 
     /** What could stand in each place of a bike; null among them where it may be left empty. */
@@ -344,14 +384,16 @@ final class Search {
         }
     }
 
+    /** Of a pair the one that is written first goes in front, where nothing else tells them apart. */
     private void pair() {
         int front = Arrays.asList(places).indexOf(Place.FRONT_TYRE);
         int rear = Arrays.asList(places).indexOf(Place.REAR_TYRE);
         boolean wanted = front >= 0 && rear >= 0 && aims.pairOfTyres();
         for (int v = 0; wanted && v < values[front].length; v++) {
             for (int w = 0; w < values[rear].length; w++) {
-                if (values[front][v] != null && values[rear][w] != null && !isPair(values[front][v], values[rear][w])) {
-                    add(front, rear, v, w, NO_PAIR);
+                if (values[front][v] != null && values[rear][w] != null) {
+                    boolean written = values[front][v].line() <= values[rear][w].line();
+                    add(front, rear, v, w, !isPair(values[front][v], values[rear][w]) ? NO_PAIR : written ? 0 : 1);
                 }
             }
         }
@@ -463,13 +505,58 @@ final class Search {
             }
         }
         for (int g = 0; g < bounds.length; g++) {
-            long exact = group(groups.get(g), now, under - (sum - bounds[g]), found);
+            long exact = remembered(groups.get(g), now, under - (sum - bounds[g]), found);
             if (exact >= Aims.FORBIDDEN) {
                 return Aims.FORBIDDEN;
             }
             sum += exact - bounds[g];
         }
         return sum < under ? sum : Aims.FORBIDDEN;
+    }
+
+    /**
+     * The least cost of one group, which hangs on nothing but what is chosen in the places that it shares a table or a check with: met with the
+     * same choices there, it is not worked out again.
+     */
+    private long remembered(int[] open, long[][] now, long under, int[] found) {
+        if (open.length < WORTH_REMEMBERING) {
+            return group(open, now, under, found);
+        }
+        Around around = around(open);
+        Solved known = solved.get(around);
+        if (known != null && (known.exact() || known.cost() >= under)) {
+            for (int k = 0; known.exact() && k < open.length; k++) {
+                found[open[k]] = known.values()[k];
+            }
+            return known.cost() < under ? known.cost() : Aims.FORBIDDEN;
+        }
+        long least = group(open, now, under, found);
+        boolean exact = least < Aims.FORBIDDEN;
+        int[] chosenValues = new int[exact ? open.length : 0];
+        for (int k = 0; k < chosenValues.length; k++) {
+            chosenValues[k] = found[open[k]];
+        }
+        solved.put(around, new Solved(exact ? least : under, exact, chosenValues));
+        return least;
+    }
+
+    /** The open places of a group and what is chosen around it. */
+    private Around around(int[] open) {
+        int[] key = new int[open.length + places.length];
+        System.arraycopy(open, 0, key, 0, open.length);
+        for (int j = 0; j < places.length; j++) {
+            key[open.length + j] = chosen[j] >= 0 && touches(j, open) ? chosen[j] : -1;
+        }
+        return new Around(key);
+    }
+
+    private boolean touches(int j, int[] open) {
+        for (int i : open) {
+            if (near[j][i]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The least cost of one group: its first place is filled with each value, cheapest first. */

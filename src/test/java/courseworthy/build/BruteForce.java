@@ -108,6 +108,8 @@ final class BruteForce {
         Part rear = parts.get(Place.REAR_TYRE);
         if (front != null && rear != null && aims.pairOfTyres() && !Search.isPair(front, rear)) {
             halves++;
+        } else if (front != null && rear != null && aims.pairOfTyres() && front.line() > rear.line()) {
+            tenths++;
         }
         if (parts.get(Place.CHAINRING) != null && parts.get(Place.CASSETTE) != null) {
             loss += aims.ofGears(parts.get(Place.CHAINRING), parts.get(Place.CASSETTE));

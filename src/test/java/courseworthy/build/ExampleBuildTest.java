@@ -161,6 +161,20 @@ class ExampleBuildTest {
                 .contains("crank, power crank for plain crank: mass change not known, what it returns cannot be computed");
     }
 
+    /** Some of the slow estimate is dark: the one light to see by goes on with the one for the rear, and what is missing is said. */
+    @Test
+    void aLongDayIntoTheNight() throws IOException {
+        Request night = new Request("long-plain-330", null, "docs/examples/events/long-plain-330.yaml", RACE.rider(), List.of(), null, null,
+                RACE.workshop());
+        JsonNode build = new ObjectMapper().readTree(new Courseworthy(Path.of(""), remark -> { }).brief(night, Format.JSON, false)).get("build");
+        assertThat(StreamSupport.stream(build.get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals("lights"))
+                .map(each -> each.get("part").asText())).containsExactly("head light", "small blinker");
+        assertThat(StreamSupport.stream(build.get("not_met").spliterator(), false).map(each -> each.get("got").asText()))
+                .contains("no backup apart from the main light");
+        assertThat(part(build, "front tyre")).isEqualTo("chunky gravel 45 A");
+        assertThat(part(build, "rear tyre")).isEqualTo("chunky gravel 45 B");
+    }
+
     /** What the JSON says stands in the text and in the Markdown too. */
     @Test
     void theThreeAgree() throws IOException {

@@ -94,7 +94,7 @@ public final class Garage {
         if (kind == Kind.WHEEL || kind == Kind.PADS) {
             details.put(Detail.END, end);
         }
-        return new Part(name, kind, 1, details);
+        return new Part(name, kind, 1 + parts.size(), details);
     }
 
     @SafeVarargs
