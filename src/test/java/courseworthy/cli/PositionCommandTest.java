@@ -63,7 +63,7 @@ class PositionCommandTest {
         assertThat(closest.get("spacers_under_mm").doubleValue()).isEqualTo(30);
         assertThat(json.get("from").get("saddle_height_mm").doubleValue()).isEqualTo(750);
         assertThat(Schema.tree(Ran.of("position", ROBIN, "--format", "json").out()).get("bikes")).hasSize(3);
-        assertThat(Ran.of("position", ROBIN, "--format", "markdown").out()).startsWith("# Robin's garage, bar and saddle position\n\n\n## gravel bike\n");
+        assertThat(Ran.of("position", ROBIN, "--format", "markdown").out()).startsWith("# Robin's garage, bar and saddle position\n").contains("\n## gravel bike\n");
     }
 
     /** A level bar clamp of another size, drops against grips, and cranks that differ. */
