@@ -423,6 +423,7 @@ public final class WorkshopReader {
     }
 
     private void mount() {
+        Set<Part> told = new LinkedHashSet<>();
         for (Map.Entry<Part, Node.Scalar> each : mounted.entrySet()) {
             Part part = each.getKey();
             Node.Scalar at = each.getValue();
@@ -431,15 +432,28 @@ public final class WorkshopReader {
                 String near = Spelling.didYouMean(at.text(), byName.keySet());
                 faults.add(shown, at.line(), "on", at.describe() + ", which is neither a bike nor a part", "the name of a bike or a part",
                         near.isEmpty() ? "Leave the key out where the part lies loose." : near);
+            } else if (told.contains(part)) {
+                continue;
             } else if (closes(part, host)) {
-                faults.add(shown, at.line(), "on", "a circle: \"" + part.name() + "\" is on \"" + host.name() + "\", which is on it in turn",
-                        "what carries it", "");
+                circle(part, at, told);
             } else if (takes(host, part)) {
                 part.mount(host);
             } else {
                 faults.add(shown, at.line(), "on", "a " + part.kind().word() + " on a " + host.kind().word(), hosts(part.kind()), "");
             }
         }
+    }
+
+    /** Said once, at the first part that is written, with all that are in it. */
+    private void circle(Part part, Node.Scalar at, Set<Part> told) {
+        StringBuilder way = new StringBuilder("a circle: \"" + part.name() + "\"");
+        Part each = part;
+        do {
+            told.add(each);
+            each = byName.get(mounted.get(each).text());
+            way.append(" is on \"").append(each.name()).append('"').append(each == part ? "" : ", which");
+        } while (each != part);
+        faults.add(shown, at.line(), "on", way.toString(), "what carries it", "One of them is on a bike, or lies loose: then leave its key out.");
     }
 
     /** Whether mounting the part would close a circle, whatever may carry what: what is written is followed, not what is right. */
