@@ -13,8 +13,8 @@ final class DebriefCommand extends Command {
     DebriefCommand(Terminal terminal) {
         super("debrief", terminal, "Holds what really happened against the brief that was given: which advice was borne out, which was not, which "
                 + "could not tell.",
-                "courseworthy brief heather-ridge --rider me.yaml --format json -o debriefs/heather-ridge.json",
-                "courseworthy debrief debriefs/heather-ridge.yaml",
+                "courseworthy brief heather-ridge --format json -o debriefs/ridge.json",
+                "courseworthy debrief debriefs/ridge.yaml",
                 "courseworthy debrief debriefs");
     }
 

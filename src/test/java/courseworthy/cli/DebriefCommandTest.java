@@ -123,6 +123,6 @@ class DebriefCommandTest {
 
     @Test
     void helpHasExamples() {
-        assertThat(Ran.of("debrief", "--help").out()).contains("courseworthy debrief debriefs/heather-ridge.yaml", "--format json");
+        assertThat(Ran.of("debrief", "--help").out()).contains("courseworthy debrief debriefs/ridge.yaml", "--format json");
     }
 }
