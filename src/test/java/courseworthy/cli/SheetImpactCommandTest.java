@@ -7,6 +7,9 @@ import courseworthy.brief.Schema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,6 +101,36 @@ class SheetImpactCommandTest {
         assertThat(impact("none", mine).out()).contains("becomes 5, 1 ride", "stony: Ann.",
                 "MORE OR LESS SURE\n  plugs: 2, bounded becomes split, 1 ride\n      stony: bo.\n");
         assertThat(impact(mine, "none").out()).contains("plugs: 5 becomes ", "No longer Mine/many-plugs, prefer 5.");
+    }
+
+    /**
+     * The shipped library under a coach's page, for two riders; with {@code -Dcourseworthy.riders=30} for a roster of thirty, which is to
+     * take less than 20 s on two cores.
+     */
+    @Test
+    void aLibraryAndARosterTakeNoLongerThanACoachWaits() throws IOException {
+        int riders = Integer.getInteger("courseworthy.riders", 2);
+        List<String> kinds = List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
+        for (int i = 0; i < riders; i++) {
+            write("roster/r" + i + ".yaml", "name: Rider " + i + "\nmass: " + (50 + i) + " kg\npower: " + (170 + 5 * i) + " W\nheld for: 1:00 h\n"
+                    + "skill: " + List.of("novice", "fair", "good", "expert").get(i % 4) + "\ntags: [juniors]\nbike: {kind: " + kinds.get(i % 5) + "}\n");
+        }
+        String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
+        try {
+            String[] args = {"sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder + "/roster"};
+            Ran[] ran = new Ran[1];
+            Assertions.assertTimeout(Duration.ofSeconds(20), () -> ran[0] = Ran.of(args));
+            assertThat(ran[0].err()).isEmpty();
+            assertThat(ran[0].out()).endsWith(" of " + 12 * riders + " rides changed.\n").contains("Hill country/no-sweets-race-for-juniors");
+            assertThat(ran[0].out().lines()).allMatch(line -> line.length() <= 80);
+            assertThat(Ran.of(args)).as("whatever the order in which rides are called").isEqualTo(ran[0]);
+        } finally {
+            if (home == null) {
+                System.clearProperty("courseworthy.home");
+            } else {
+                System.setProperty("courseworthy.home", home);
+            }
+        }
     }
 
     @Test
