@@ -19,7 +19,7 @@ final class OccasionReader {
     private static final Pattern BETWEEN = Pattern.compile("between (\\S+) and (\\S+)");
     private static final Pattern DAY_OF_A_YEAR = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
     private static final Pattern DAY = Pattern.compile("([0-9]{2})-([0-9]{2})");
-    private static final String DATES = "a day such as 2026-05-09, between 2026-11-01 and 2027-02-28, or every year between 11-01 and 02-28";
+    private static final String DATES = "a day such as 2026-05-09, between 2026-11-01 and 2027-02-28, or (for every year) between 11-01 and 02-28";
     private static final int LEAP = 2024;
 
     private final String file;

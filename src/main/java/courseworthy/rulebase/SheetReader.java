@@ -170,7 +170,8 @@ public final class SheetReader {
         refuseRank(fields);
         fields.done();
         checkLayers(conditions.needs(), sayings);
-        return sayings.isEmpty() && task == null ? null : new Row(author, condition, sayings, task);
+        boolean second = ids.getOrDefault(id, 0) != fields.lineOf("id");
+        return second || sayings.isEmpty() && task == null ? null : new Row(author, condition, sayings, task);
     }
 
     private String id(Fields fields) {

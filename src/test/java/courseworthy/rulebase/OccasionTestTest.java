@@ -115,7 +115,7 @@ class OccasionTestTest {
     })
     void aDayThatIsNoneIsSaid(String condition, String found) {
         assertThat(faults(condition)).containsExactly("s.yaml:1: date: found " + found + ", expected a day such as 2026-05-09, between 2026-11-01 "
-                + "and 2027-02-28, or every year between 11-01 and 02-28");
+                + "and 2027-02-28, or (for every year) between 11-01 and 02-28");
     }
 
     @Test
