@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -223,13 +224,16 @@ final class Weighing {
         return returns(places, now, with);
     }
 
-    /** Null where nothing was estimated, or where neither mass nor anything else can be computed. */
+    /**
+     * Null where nothing was estimated, or where neither mass nor anything else can be computed. What is not known of front and rear is not
+     * known of both alike: one is off as the other is.
+     */
     Range returns(Set<Place> places, Map<Place, Part> before, Map<Place, Part> after) {
         if (worths == null || !worths.known()) {
             return null;
         }
         Long grams = grams(places, before, after);
-        Effect sum = grams == null ? Effect.NONE : mass(grams);
+        Map<String, Effect> effects = new LinkedHashMap<>();
         Range apart = null;
         for (Place place : places) {
             for (Aim aim : aims.at(place)) {
@@ -238,9 +242,14 @@ final class Weighing {
                 if (from != null && to != null && aim.topic().name().equals("aero extensions")) {
                     apart = worths.returned(aim.topic(), from, to);
                 } else if (from != null && to != null) {
-                    sum = sum.and(effect(aim.topic(), from, to, grams == null));
+                    String kind = aim.topic().name().replace("front ", "").replace("rear ", "");
+                    effects.merge(kind, effect(aim.topic(), from, to, grams == null), Effect::alike);
                 }
             }
+        }
+        Effect sum = grams == null ? Effect.NONE : mass(grams);
+        for (Effect each : effects.values()) {
+            sum = sum.and(each);
         }
         Range saved = worths.saved(sum);
         Range together = apart == null ? saved : saved.plus(apart);

@@ -171,6 +171,12 @@ class ExampleBuildTest {
                 .map(each -> each.get("part").asText())).containsExactly("head light", "small blinker");
         assertThat(StreamSupport.stream(build.get("not_met").spliterator(), false).map(each -> each.get("got").asText()))
                 .contains("no backup apart from the main light");
+        double squares = 0;
+        for (JsonNode each : build.get("changes")) {
+            squares += Math.pow(each.get("returns_s").get("high").asDouble() - each.get("returns_s").get("value").asDouble(), 2);
+        }
+        JsonNode all = build.get("changes_together").get("returns_s");
+        assertThat(all.get("high").asDouble() - all.get("value").asDouble()).as("front and rear are off alike").isGreaterThan(1.05 * Math.sqrt(squares));
         assertThat(part(build, "front tyre")).isEqualTo("chunky gravel 45 A");
         assertThat(part(build, "rear tyre")).isEqualTo("chunky gravel 45 B");
     }
@@ -190,6 +196,8 @@ class ExampleBuildTest {
         build.get("swaps").forEach(each -> assertThat(list).contains("Put on " + each.get("on").asText()));
         assertThat(list).contains("Ride 30 to 60 min on the very build");
         build.get("pressures").forEach(each -> assertThat(text).contains(each.asText()));
+        build.get("leave_alone").forEach(each -> assertThat(markdown).contains("- " + each.get("what").asText()));
+        build.get("changes").forEach(each -> assertThat(markdown).contains("- " + each.get("place").asText() + ", "));
         assertThat(brief(Format.TEXT).lines()).allMatch(line -> line.length() <= 80);
     }
 }
