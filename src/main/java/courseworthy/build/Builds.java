@@ -63,7 +63,7 @@ public final class Builds {
         return new Builds(call, workshop, date, worths, bike).build(rules);
     }
 
-    /** The parts, the swaps and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
+    /** The parts and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
     static Build parts(Call call, Workshop workshop, Worths worths, String bike) {
         return new Builds(call, workshop, null, worths, bike).build(null);
     }
@@ -138,13 +138,17 @@ public final class Builds {
             fitted.add(new Fitted(Place.LIGHTS, light));
             mass += known(light, unweighed);
         }
+        if (rules == null) {
+            return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, List.of(), List.of(), notMet(bike, parts, lights), List.of(),
+                    List.of(), List.of(), List.of(), List.of(), null, null, loss, null);
+        }
         Stand before = Stand.of(workshop);
         Stand after = before.with(bike, parts);
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
         Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
                 notMet(bike, parts, lights), List.of(), List.of(), List.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
-        return rules == null ? plain : plain.with(rules.on(bike, parts, load), Pressures.of(call, parts), wear(parts), position(bike, parts),
+        return plain.with(rules.on(bike, parts, load), Pressures.of(call, parts), wear(parts), position(bike, parts),
                 new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried()));
     }
 

@@ -144,11 +144,17 @@ final class Search {
     static Map<Place, List<Part>> candidates(Workshop workshop, Part bike) {
         Map<Place, Part> now = workshop.mounted(bike);
         Map<Place, List<Part>> out = new EnumMap<>(Place.class);
+        Map<Place, List<Part>> able = new EnumMap<>(Place.class);
+        for (Part part : workshop.parts()) {
+            for (Place place : Place.of(part)) {
+                able.computeIfAbsent(place, each -> new ArrayList<>()).add(part);
+            }
+        }
         for (Place place : Place.values()) {
             List<Part> parts = new ArrayList<>();
             if (searched(place)) {
-                for (Part part : workshop.parts()) {
-                    if (Place.of(part).contains(place) && mayServe(part, place, bike, now.get(place) != null)) {
+                for (Part part : able.getOrDefault(place, List.of())) {
+                    if (mayServe(part, place, bike, now.get(place) != null)) {
                         parts.add(part);
                     }
                 }

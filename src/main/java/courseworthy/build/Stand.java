@@ -6,12 +6,15 @@ import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What is mounted on what at one moment of the work. It begins as the workshop's file says; that file's parts stay as they are. */
 public final class Stand {
+
+    private static final Place[] PLACES = Place.values();
 
     private final Map<Part, Part> on;
 
@@ -42,9 +45,7 @@ public final class Stand {
                 out.settle(bike, place, build);
             }
         }
-        for (Map.Entry<Place, Part> each : build.entrySet()) {
-            out.oneIn(bike, each.getKey(), each.getValue());
-        }
+        out.oneInEach(bike, build);
         return out;
     }
 
@@ -65,12 +66,18 @@ public final class Stand {
         }
     }
 
-    /** What else stands in a place gives way. */
-    private void oneIn(Part bike, Place place, Part part) {
-        for (Part other : new ArrayList<>(on.keySet())) {
-            if (other != part && Steps.ORDER.contains(place) && bike(other) == bike && place(other) == place && place != Place.LIGHTS) {
-                put(other, null);
+    /** What else stands in a place of the build gives way. */
+    private void oneInEach(Part bike, Map<Place, Part> build) {
+        List<Part> giveWay = new ArrayList<>();
+        for (Part other : on.keySet()) {
+            Place place = bike(other) == bike ? place(other) : null;
+            Part part = place == null || place == Place.LIGHTS || !Steps.ORDER.contains(place) ? null : build.get(place);
+            if (part != null && part != other) {
+                giveWay.add(other);
             }
+        }
+        for (Part other : giveWay) {
+            put(other, null);
         }
     }
 
@@ -114,7 +121,7 @@ public final class Stand {
         for (Part at = part; at != null && end == null; at = on.get(at)) {
             end = at.word(Detail.END);
         }
-        for (Place place : Place.values()) {
+        for (Place place : PLACES) {
             if (place.kind() == part.kind() && (place.end() == null || place.end().equals(end))) {
                 return place;
             }
@@ -122,14 +129,18 @@ public final class Stand {
         return null;
     }
 
-    /** What stands in a place of a bike, or of a wheel or crank that lies loose; null for nothing. */
-    Part at(Part root, Place place) {
-        for (Part part : on.keySet()) {
-            if (place(part) == place && isOn(part, root)) {
-                return part;
+    /** What stands in each place of a bike, or of a wheel or crank that lies loose. */
+    Map<Place, Part> places(Part root) {
+        Map<Place, Part> out = new EnumMap<>(Place.class);
+        for (Map.Entry<Part, Part> each : on.entrySet()) {
+            if (each.getValue() != null && isOn(each.getKey(), root)) {
+                Place place = place(each.getKey());
+                if (place != null) {
+                    out.putIfAbsent(place, each.getKey());
+                }
             }
         }
-        return null;
+        return out;
     }
 
     /** All that a part carries, in the order written. */

@@ -9,6 +9,7 @@ import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -82,15 +83,14 @@ final class Steps {
     }
 
     private void on(Part root) {
+        Map<Place, Part> wanted = then.places(root);
+        Map<Place, Part> standing = now.places(root);
         for (Place place : ORDER) {
             if (place == Place.LIGHTS) {
                 lights(root);
-                continue;
-            }
-            Part has = now.at(root, place);
-            Part wants = then.at(root, place);
-            if (has != wants) {
-                step(root, place, has, wants);
+            } else if (standing.get(place) != wanted.get(place)) {
+                step(root, place, standing.get(place), wanted.get(place));
+                standing = now.places(root);
             }
         }
     }
