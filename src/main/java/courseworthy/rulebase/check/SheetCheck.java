@@ -286,7 +286,7 @@ public final class SheetCheck {
     }
 
     private void addOnTopic(Kind kind, Topic topic, String text, String mend, Box example) {
-        ofRow.add(new Remark(kind, List.of(), topic.name(), text, mend, 0, example == null ? List.of() : facts(example),
+        ofRow.add(new Remark(kind, List.of(), topic.name(), text, mend, 0, example == null ? List.of() : facts(example, false),
                 example == null ? null : Example.of(example), topic.name()));
     }
 
@@ -300,7 +300,7 @@ public final class SheetCheck {
 
     private void add(Kind kind, Row row, Row other, String text, String mend, int more, Box example) {
         List<Author> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
-        ofRow.add(new Remark(kind, authors, "", text, mend, more, example == null ? List.of() : facts(example),
+        ofRow.add(new Remark(kind, authors, "", text, mend, more, example == null ? List.of() : facts(example, true),
                 example == null ? null : Example.of(example), on(row, other)));
     }
 
@@ -314,12 +314,12 @@ public final class SheetCheck {
         return "";
     }
 
-    /** What matters in it: of a thing that may have any value nothing is said. */
-    private static List<Fact> facts(Box box) {
+    /** @param all whether to say of a thing, too, that it has some value, whichever */
+    private static List<Fact> facts(Box box, boolean all) {
         List<Fact> out = new ArrayList<>();
         for (int i = 0; i < box.size(); i++) {
             boolean anything = box.values(i).equals(box.thing(i).known());
-            if (box.values(i).spans() > 0 && !anything) {
+            if (box.values(i).spans() > 0 && (all || !anything)) {
                 out.add(new Fact(box.thing(i).name(), box.thing(i).text(box.values(i).example())));
             }
         }

@@ -27,6 +27,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -127,6 +128,86 @@ class GridTest {
         }
     }
 
+    /** Where everything is known that the rows ask about, and none speaks. */
+    @Test
+    void itFindsWhereNobodySpeaks() {
+        int gaps = 0;
+        int none = 0;
+        for (int i = 0; i < SHEETS / 4; i++) {
+            List<Row> rows = new ArrayList<>(List.of(row(0), row(1), row(2)));
+            if (i % 3 == 0) {
+                rows.add(new Row(rows.get(0).author(), new Condition.AllOf(List.of(new Condition.NoneOf(List.of(rows.get(1).condition())))),
+                        rows.get(0).sayings(), null));
+            }
+            String asked = rows.stream().map(row -> row.condition().canonical()).toList().toString();
+            BitSet open = new BitSet();
+            for (int at = 0; at < points.size(); at++) {
+                open.set(at, known(points.get(at), asked));
+            }
+            rows.forEach(row -> open.andNot(speaks(row)));
+            Remarks remarks = SheetCheck.of(rows, List.of(), rows, Set.of(WIDTH.name()));
+            assertThat(remarks.count(Kind.GAP)).as(rows.toString()).isEqualTo(open.isEmpty() ? 0 : 1);
+            for (Remark remark : remarks.list()) {
+                if (remark.kind() == Kind.GAP) {
+                    rows.forEach(row -> assertThat(row.condition().on(remark.shown().after(9))).as(row.toString()).isNotEqualTo(Truth.TRUE));
+                }
+            }
+            gaps += open.isEmpty() ? 0 : 1;
+            none += open.isEmpty() ? 1 : 0;
+        }
+        assertThat(gaps).isGreaterThan(20);
+        assertThat(none).isGreaterThan(20);
+    }
+
+    /** Two rows are one where the situations in which either speaks are all that share what each thing may be in them. */
+    @Test
+    void rowsThatCouldBeOneAreOne() {
+        int joined = 0;
+        for (int i = 0; i < SHEETS * 2; i++) {
+            Row first = row(0);
+            Row second = new Row(row(1).author(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
+            Row other = new Row(first.author(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
+            List<Row> rows = List.of(other, second);
+            for (Remark remark : SheetCheck.of(rows, List.of()).list()) {
+                if (remark.kind() == Kind.JOINABLE) {
+                    BitSet either = speaks(other);
+                    either.or(speaks(second));
+                    assertThat(filled(either)).as(rows.toString()).isEqualTo(either);
+                    joined++;
+                }
+            }
+        }
+        assertThat(joined).isGreaterThan(20);
+    }
+
+    /** All points each of whose values occurs in one of some points, and, of what has an order, lies between two of them. */
+    private BitSet filled(BitSet some) {
+        List<TreeSet<Long>> seen = List.of(new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
+        some.stream().forEach(at -> {
+            Point point = points.get(at);
+            seen.get(0).add(point.hours);
+            seen.get(1).add(point.share);
+            seen.get(2).add(point.skill);
+            seen.get(3).add(point.bike);
+        });
+        BitSet out = new BitSet();
+        for (int at = 0; at < points.size(); at++) {
+            Point point = points.get(at);
+            out.set(at, between(seen.get(0), point.hours) && between(seen.get(1), point.share) && between(seen.get(2), point.skill)
+                    && seen.get(3).contains(point.bike));
+        }
+        return out;
+    }
+
+    private static boolean between(TreeSet<Long> seen, long value) {
+        return seen.contains(value) || value >= 0 && seen.last() > value && seen.ceiling(0L) != null && seen.ceiling(0L) < value;
+    }
+
+    private static boolean known(Point point, String asked) {
+        return (point.hours >= 0 || !asked.contains("hours")) && (point.share >= 0 || !asked.contains("aero share"))
+                && (point.skill >= 0 || !asked.contains("skill")) && (point.bike >= 0 || !asked.contains("bike"));
+    }
+
     /** An example shows what it is an example of: all rows of the remark speak in it. */
     @Test
     void allRowsOfARemarkSpeakInItsExample() {
@@ -138,9 +219,11 @@ class GridTest {
                     continue;
                 }
                 Stage stage = stage(remark);
+                assertThat(remark.shown()).isNotNull();
                 for (Author author : remark.rows()) {
                     Row row = rows.stream().filter(one -> one.author().equals(author)).findFirst().orElseThrow();
                     assertThat(row.condition().on(stage)).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
+                    assertThat(row.condition().on(remark.shown().after(9))).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
                     shown++;
                 }
             }
@@ -200,9 +283,7 @@ class GridTest {
         boolean always = true;
         for (int i = 0; i < points.size(); i++) {
             Point point = points.get(i);
-            boolean known = (point.hours >= 0 || !asked.contains("hours")) && (point.share >= 0 || !asked.contains("aero share"))
-                    && (point.skill >= 0 || !asked.contains("skill")) && (point.bike >= 0 || !asked.contains("bike"));
-            always &= speaks.get(i) || !known;
+            always &= speaks.get(i) || !known(point, asked);
         }
         if (always) {
             out.add(Kind.ALWAYS + " [" + row.author().rule() + "]");
