@@ -70,7 +70,8 @@ public final class CaseReader {
     }
 
     private void ofRule(Fields fields) {
-        String rule = fields.required("rule", "the id of a row of the sheet, or call for a whole day") == null ? "" : fields.prose("rule");
+        String named = fields.required("rule", "the id of a row of the sheet, or call for a whole day") == null ? null : fields.prose("rule");
+        String rule = named == null ? "" : named;
         Situation base = null;
         for (String key : OF_A_RULE) {
             if (!(fields.node(key) instanceof Node.Mapping block)) {

@@ -151,6 +151,7 @@ class SheetTestCommandTest {
                     rider: kim.yaml
                     standing: {fork travel: sure}
                   - {call: c, course: no-such-course}
+                  - {rule: [a, b], fires: {x: {hours: 3 h}}}
                 """);
         Ran ran = Ran.of("sheet", "test", sheet);
         assertThat(ran.code()).isEqualTo(2);
@@ -158,7 +159,8 @@ class SheetTestCommandTest {
         assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
                 "C:1: cases for: found \"Yours\"", "C:4: found \"hourz\"", "C:4: rule: found \"long-and-ruff\"", "C:6: course: found \"../x.yaml\"",
                 "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: bike: found \"rode\"",
-                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it");
+                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it",
+                "C:15: rule: found a list", "C:15: rule: found \"\"");
         assertThat(ran.err()).contains("no-such-course: found no such file");
     }
 
