@@ -71,6 +71,7 @@ final class Seasons {
     private final Faults faults = new Faults();
     private final Map<String, Rider> riders = new LinkedHashMap<>();
     private final Map<String, Event> events = new LinkedHashMap<>();
+    private final Map<String, Bike> bikes = new LinkedHashMap<>();
     private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Map<String, Workshop> workshops = new LinkedHashMap<>();
     private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
@@ -179,7 +180,8 @@ final class Seasons {
         Workshop workshop = workshops.get(starter.workshop());
         hasBike(file, workshop, start);
         areKinds(file, start);
-        Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN
+                : read(bikes, event.file(), path -> BikeReader.read(path, event.bike(), faults));
         if (rider == null || workshop == null || event == null || course == null || fromEvent == null || faults.stop()) {
             return;
         }

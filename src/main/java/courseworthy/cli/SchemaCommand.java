@@ -3,7 +3,7 @@ package courseworthy.cli;
 /** Prints what an editor needs to complete and check a kind of file. */
 final class SchemaCommand extends Command {
 
-    private final Given<String> kind = parameter("KIND", "course, rider, event, workshop, sheet or debrief.");
+    private final Given<String> kind = parameter("KIND", "course, rider, event, workshop, sheet, cases, debrief or season.");
     private final Output output = output();
 
     SchemaCommand(Terminal terminal) {

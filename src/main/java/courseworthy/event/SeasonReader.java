@@ -57,10 +57,18 @@ public final class SeasonReader {
         String after = from.word("after each event", AFTERWARDS);
         List<Starter> starters = starters(from);
         List<Entry> events = events(from, starters);
+        notEmpty(from, "riders");
+        notEmpty(from, "events");
         from.done();
         return new SeasonFile(orEmpty(name), shown, orEmpty(currency), worth == null ? null : Double.valueOf(worth.inBase()),
                 work == null ? null : Double.valueOf(work.inBase()), "back".equals(after),
                 starters, events);
+    }
+
+    private static void notEmpty(Fields from, String key) {
+        if (from.node(key) instanceof Node.Sequence list && list.items().isEmpty()) {
+            from.fault(key, "an empty list", "at least one", "");
+        }
     }
 
     private static String orEmpty(String text) {

@@ -7,7 +7,7 @@ import java.util.Map;
 public final class Schemas {
 
     /** The kinds of files people write. */
-    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "cases", "debrief");
+    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "cases", "debrief", "season");
 
     private Schemas() {
     }
@@ -22,6 +22,7 @@ public final class Schemas {
             case "sheet" -> SheetSchema.of();
             case "cases" -> CasesSchema.of();
             case "debrief" -> DebriefSchema.of();
+            case "season" -> SeasonSchema.of();
             default -> throw new IllegalArgumentException(kind);
         };
     }

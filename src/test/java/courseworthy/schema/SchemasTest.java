@@ -15,6 +15,7 @@ import courseworthy.course.CourseReader;
 import courseworthy.course.GroundReader;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
+import courseworthy.event.SeasonReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.RiderReader;
@@ -117,13 +118,14 @@ class SchemasTest {
                 all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);
             }
         }
+        out.add(Path.of("docs", "examples", "season.yaml"));
         return out.stream();
     }
 
     @ParameterizedTest
     @MethodSource("files")
     void shippedFilesConform(Path file) throws IOException {
-        String kind = file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
+        String kind = file.endsWith("season.yaml") ? "season" : file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
                 : file.getParent().endsWith("workshops") ? "workshop" : file.getParent().endsWith("debriefs") ? "debrief" : "event";
         assertThat(validate(kind, Files.readString(file))).isEmpty();
     }
@@ -262,8 +264,25 @@ class SchemasTest {
         assertThat(faults("debrief", text + "\n")).anyMatch(fault -> !fault.contains("no such file"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"riders: []", "riders: [{name: A}]", "riders: [{workshop: w.yaml}]", "events: []", "events: [{date: 2026-05-09}]",
+        "events: [{course: c, date: 9 May}]", "events: [{course: c, role: commute}]", "events: [{course: c, starts: [{bike: x}]}]",
+        "time for work: 2", "after each event: wait", "a minute is worth: 5 km", "garage: x"})
+    void aWrongSeasonIsRefusedByReaderAndSchema(String text) throws IOException {
+        String riders = text.startsWith("riders") ? "" : "\nriders: [{name: A, workshop: w.yaml}]";
+        String events = text.startsWith("events") ? "" : "\nevents: [{course: c}]";
+        refused("season", text + riders + events + "\n");
+        assertThat(faults("season", (riders.isEmpty() ? "riders: [{name: A, workshop: w.yaml}]" : riders.strip())
+                + (events.isEmpty() ? "\nevents: [{course: c}]" : events) + "\n")).isEmpty();
+    }
+
     @Test
     void theKeysAreThoseOfTheReaders() throws IOException {
+        assertThat(keys("season", "/properties")).containsExactlyInAnyOrderElementsOf(SeasonReader.KEYS);
+        assertThat(keys("season", "/properties/riders/items/properties")).containsExactlyInAnyOrderElementsOf(SeasonReader.RIDER_KEYS);
+        assertThat(keys("season", "/properties/events/items/properties")).containsExactlyInAnyOrderElementsOf(SeasonReader.EVENT_KEYS);
+        assertThat(keys("season", "/properties/events/items/properties/starts/items/properties"))
+                .containsExactlyInAnyOrderElementsOf(SeasonReader.START_KEYS);
         assertThat(keys("debrief", "/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.KEYS);
         assertThat(keys("debrief", "/properties/weather/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WEATHER_KEYS);
         assertThat(keys("debrief", "/properties/flats/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.FLAT_KEYS);
@@ -330,6 +349,7 @@ class SchemasTest {
             case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
             case "cases" -> CaseReader.read(file, "x.yaml", "Mine", faults);
             case "debrief" -> DebriefReader.read(file, "x.yaml", faults);
+            case "season" -> SeasonReader.read(file, "x.yaml", faults);
             default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
         }
         return faults.faults().stream().map(fault -> fault.text()).toList();

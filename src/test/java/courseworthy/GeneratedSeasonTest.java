@@ -1,0 +1,87 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A season made up of the shipped courses and workshop. Its size is set by {@code courseworthy.season.riders} (3 where not set) and
+ * {@code courseworthy.season.events} (3); with 30 and 12 it must take less than 60 s on two processors.
+ */
+class GeneratedSeasonTest {
+
+    private static final Path EXAMPLES = Path.of("docs", "examples");
+    private static final int RIDERS = Integer.getInteger("courseworthy.season.riders", 3);
+    private static final int EVENTS = Integer.getInteger("courseworthy.season.events", 3);
+
+    @TempDir
+    Path folder;
+
+    /** Every third rider shares the workshop of the one before. */
+    private void write() throws IOException {
+        StringBuilder season = new StringBuilder("riders:\n");
+        Files.createDirectories(folder.resolve("events"));
+        String workshop = Files.readString(EXAMPLES.resolve("workshops").resolve("robin.yaml"));
+        for (int i = 0; i < RIDERS; i++) {
+            Files.writeString(folder.resolve("r" + i + ".yaml"), "mass: " + (55 + i) + " kg\npower:\n  - {for: 20 min, power: " + (250 + 3 * i) + " W}\n");
+            Files.writeString(folder.resolve("w" + i + ".yaml"), workshop);
+            int shared = i % 3 == 2 ? i - 1 : i;
+            season.append("  - {name: Rider ").append(i).append(", rider: r").append(i).append(".yaml, workshop: w").append(shared).append(".yaml}\n");
+        }
+        season.append("events:\n");
+        List<Path> events;
+        try (Stream<Path> all = Files.list(EXAMPLES.resolve("events"))) {
+            events = all.sorted().limit(EVENTS).toList();
+        }
+        for (int i = 0; i < events.size(); i++) {
+            String file = events.get(i).getFileName().toString();
+            Files.copy(events.get(i), folder.resolve("events").resolve(file));
+            season.append("  - {course: ").append(file, 0, file.length() - 5).append(", event: events/").append(file).append(", date: 2026-")
+                    .append(i < 9 ? "0" : "").append(i + 1).append("-12}\n");
+        }
+        Files.writeString(folder.resolve("season.yaml"), season);
+    }
+
+    private String season() {
+        return new Courseworthy(Path.of(""), remark -> { }).season(folder.toString(), "json", false, Progress.UNSEEN);
+    }
+
+    /** Every start has its build, no part is on two bikes on one day, and the threads leave no mark. */
+    @Test
+    void everyStartIsBuiltAndNoPartServesTwice() throws IOException {
+        write();
+        long start = System.nanoTime();
+        String written = season();
+        long seconds = TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - start);
+        JsonNode season = new ObjectMapper().readTree(written);
+        assertThat(season.get("rides")).hasSize(RIDERS * EVENTS);
+        Map<String, Set<String>> taken = new HashMap<>();
+        for (JsonNode ride : season.get("rides")) {
+            int rider = Integer.parseInt(ride.get("rider").asText().substring("Rider ".length()));
+            String day = ride.get("date").asText() + " " + (rider % 3 == 2 ? rider - 1 : rider);
+            for (JsonNode part : ride.get("build").get("parts")) {
+                assertThat(taken.computeIfAbsent(day, each -> new HashSet<>()).add(part.get("part").asText())).as(day + ", " + part).isTrue();
+            }
+        }
+        long shared = RIDERS / 3 * (long) EVENTS;
+        assertThat(season.get("conflicts").size()).isGreaterThanOrEqualTo((int) shared);
+        if (RIDERS * EVENTS <= 9) {
+            assertThat(season()).isEqualTo(written);
+        } else {
+            assertThat(seconds).as("s").isLessThan(60);
+        }
+    }
+}
