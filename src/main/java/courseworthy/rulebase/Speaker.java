@@ -6,6 +6,7 @@ import courseworthy.claim.Ground;
 import courseworthy.claim.Task;
 import courseworthy.demand.Value;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +19,7 @@ final class Speaker {
 
     private List<Claim> claims = new ArrayList<>();
     private List<Task> tasks = new ArrayList<>();
-    private final Map<String, Muted> muted = new TreeMap<>();
+    private final Map<String, Muted> muted = new HashMap<>();
 
     private record Muted(Author author, Set<String> topics, Set<String> wanting) {
     }
@@ -90,7 +91,7 @@ final class Speaker {
     /** Those that could not tell, by id. */
     List<Untold> untold() {
         List<Untold> out = new ArrayList<>();
-        for (Muted about : muted.values()) {
+        for (Muted about : new TreeMap<>(muted).values()) {
             out.add(new Untold(about.author(), List.copyOf(about.topics()), List.copyOf(about.wanting())));
         }
         return out;
