@@ -84,4 +84,26 @@ class GeneratedSeasonTest {
             assertThat(seconds).as("s").isLessThan(60);
         }
     }
+
+    /** Ridden twice, the second start finds everything in place where parts stay, and the same work again where they go back. */
+    @Test
+    void theSecondStartBeginsWhereTheFirstEnded() throws IOException {
+        Files.copy(EXAMPLES.resolve("workshops").resolve("robin.yaml"), folder.resolve("w.yaml"));
+        Files.copy(EXAMPLES.resolve("events").resolve("heather-ridge.yaml"), folder.resolve("e.yaml"));
+        String twice = """
+                riders: [{name: Ann, workshop: w.yaml}]
+                events:
+                  - {course: heather-ridge, event: e.yaml, date: 2026-06-14}
+                  - {course: heather-ridge, event: e.yaml, date: 2026-07-14}
+                """;
+        Files.writeString(folder.resolve("season.yaml"), twice);
+        JsonNode stay = new ObjectMapper().readTree(season()).get("rides");
+        assertThat(stay.get(0).get("build").get("swaps")).isNotEmpty();
+        assertThat(stay.get(1).get("build").get("swaps")).isEmpty();
+        assertThat(stay.get(1).get("build").get("parts")).isEqualTo(stay.get(0).get("build").get("parts"));
+        assertThat(stay.get(1).get("build").get("mass_now_kg")).isEqualTo(stay.get(0).get("build").get("mass_kg"));
+        Files.writeString(folder.resolve("season.yaml"), "after each event: back\n" + twice);
+        JsonNode back = new ObjectMapper().readTree(season()).get("rides");
+        assertThat(back.get(1).get("build").get("swaps")).isEqualTo(back.get(0).get("build").get("swaps")).isNotEmpty();
+    }
 }
