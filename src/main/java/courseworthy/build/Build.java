@@ -54,6 +54,12 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
                 weighed, loss, after);
     }
 
+    /** The same with the work counted from another state of the bike. */
+    Build after(List<Swap> work, double before) {
+        return new Build(workshop, bike, parts, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, wear, lacking, position,
+                worthwhile, loss, after);
+    }
+
     /** The parts by place. */
     Map<Place, Part> inPlace() {
         Map<Place, Part> out = new EnumMap<>(Place.class);

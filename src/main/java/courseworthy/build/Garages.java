@@ -2,6 +2,7 @@ package courseworthy.build;
 
 import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
 import courseworthy.build.Season.Choice;
 import courseworthy.build.Season.Clash;
 import courseworthy.build.Season.Decided;
@@ -21,6 +22,7 @@ import courseworthy.worth.Worths;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -240,7 +242,11 @@ public final class Garages {
             }
         }
         clashes.add(new Clash(free.get(0).outing().date(), List.copyOf(shared), wanting, choices));
-        return tried.get(best);
+        List<Made> out = new ArrayList<>();
+        for (Made each : tried.get(best)) {
+            out.add(each.build().bike() == null ? each : new Made(each.outing(), each.from(), fromTheMorning(each.build())));
+        }
+        return out;
     }
 
     private static boolean alike(List<Choice> choices, Choice choice) {
@@ -298,6 +304,22 @@ public final class Garages {
             }
         }
         return out;
+    }
+
+    /** The work counted from what stands before anyone takes anything, so that what comes off for another is told too. */
+    private Build fromTheMorning(Build build) {
+        Part bike = now.find(build.bike().name());
+        Map<Place, Part> parts = new EnumMap<>(Place.class);
+        build.inPlace().forEach((place, part) -> parts.put(place, now.find(part.name())));
+        Map<Place, List<String>> why = new EnumMap<>(Place.class);
+        build.swaps().forEach(each -> why.put(each.place(), each.why()));
+        Stand before = Stand.of(now);
+        List<Swap> swaps = new ArrayList<>();
+        for (Swap each : Steps.on(bike, now, before, before.with(bike, parts))) {
+            swaps.add(each.because(why.getOrDefault(each.place(), List.of())));
+        }
+        double own = (bike.has(Detail.MASS) ? bike.number(Detail.MASS) : 0) + (bike.has(Detail.OTHER_MASS) ? bike.number(Detail.OTHER_MASS) : 0);
+        return build.after(swaps, own + before.mass(bike));
     }
 
     private Choice choice(List<Made> made, List<Made> free) {

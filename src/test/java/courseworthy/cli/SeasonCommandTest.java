@@ -60,7 +60,9 @@ class SeasonCommandTest {
                 "Robin: race bike as wanted; Kim: training bike with plain crank for power crank, ring 32 for ring 34");
         assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Kim: power meter off where the call is on");
         assertThat(part(ride("Robin", "Heather Ridge Marathon"), "crank")).isEqualTo("power crank");
-        assertThat(part(ride("Kim", "Heather Ridge Marathon"), "crank")).isEqualTo("plain crank");
+        JsonNode kim = ride("Kim", "Heather Ridge Marathon");
+        assertThat(part(kim, "crank")).isEqualTo("plain crank");
+        assertThat(kim.get("build").get("swaps").get(0).get("off").asText()).as("what comes off for Robin").isEqualTo("power crank");
     }
 
     /** No part is on two bikes on one day. */
