@@ -270,7 +270,6 @@ class WhyTest {
 
                 How sure: leaning
 
-
                 ## Seven/sand
 
                 prefer 60 mm; should
