@@ -95,34 +95,37 @@ record Bundle(String name, Rank rank, int layer, Key key, long least, long most,
         return new Bundle("rows " + number, first.row().author().rank(), first.layer(), first.key(), least, most, rows, Spans.of(rows));
     }
 
-    /** For each row the measures that it asks to lie from one value to another, and whether it asks nothing else. */
-    private record Spans(int[] from, Measure[] measures, long[] ends, boolean[] all) {
+    /** For each row the measures that it asks to lie from one value to another, and what of its condition that does not tell in full. */
+    private record Spans(int[] from, Measure[] measures, long[] ends, Condition[][] rest) {
 
         static Spans of(List<Row> rows) {
             int[] from = new int[rows.size() + 1];
-            boolean[] all = new boolean[rows.size()];
+            Condition[][] rest = new Condition[rows.size()][];
             List<Measure> measures = new ArrayList<>();
             List<Long> ends = new ArrayList<>();
             for (int i = 0; i < rows.size(); i++) {
-                all[i] = true;
+                List<Condition> more = new ArrayList<>();
                 for (Condition part : rows.get(i).condition().parts()) {
                     if (part instanceof Condition.Measured measured) {
                         Keyed keyed = keyed(rows.get(i), 0, Key.NONE, measured.test());
                         measures.add(measured.measure());
                         ends.add(keyed.least());
                         ends.add(keyed.most());
-                        all[i] &= measured.test() instanceof ValueTest.Within || keyed.shape() == ONE;
-                    } else {
-                        all[i] = false;
+                        if (measured.test() instanceof ValueTest.Within || keyed.shape() == ONE) {
+                            continue;
+                        }
                     }
+                    more.add(part);
                 }
+                rest[i] = more.toArray(new Condition[0]);
                 from[i + 1] = measures.size();
             }
-            return new Spans(from, measures.toArray(new Measure[0]), ends.stream().mapToLong(Long::longValue).toArray(), all);
+            return new Spans(from, measures.toArray(new Measure[0]), ends.stream().mapToLong(Long::longValue).toArray(), rest);
         }
 
-        /** The truth of the measures asked for by a row, as {@link Condition.AllOf} has it; of the row where it asks nothing else. */
-        Truth on(int row, Demands demands) {
+        /** The truth of a row, as {@link Condition.AllOf} has it. */
+        Truth on(int row, Stage stage) {
+            Demands demands = stage.demands();
             Truth out = Truth.TRUE;
             for (int i = from[row]; i < from[row + 1]; i++) {
                 Value value = demands.get(measures[i]);
@@ -131,6 +134,13 @@ record Bundle(String name, Rank rank, int layer, Key key, long least, long most,
                 } else if (value.mid() < ends[2 * i] || value.mid() > ends[2 * i + 1]) {
                     return Truth.FALSE;
                 }
+            }
+            for (Condition part : rest[row]) {
+                Truth truth = part.on(stage);
+                if (truth == Truth.FALSE) {
+                    return truth;
+                }
+                out = truth == Truth.UNKNOWN ? truth : out;
             }
             return out;
         }
@@ -173,10 +183,7 @@ record Bundle(String name, Rank rank, int layer, Key key, long least, long most,
     /** Lets those speak that hold, and hears those that could not tell. */
     void speak(Stage stage, Speaker speaker) {
         for (int i = 0; i < rows.size(); i++) {
-            Truth truth = spans.on(i, stage.demands());
-            if (truth != Truth.FALSE && !spans.all()[i]) {
-                truth = rows.get(i).condition().on(stage);
-            }
+            Truth truth = spans.on(i, stage);
             if (truth == Truth.TRUE) {
                 speaker.speak(rows.get(i), stage);
             } else if (truth == Truth.UNKNOWN) {

@@ -53,6 +53,9 @@ public record Row(Author author, Condition.AllOf condition, List<Saying> sayings
 
     /** The names of the topics it speaks on, each once, in the order written. */
     public List<String> topics() {
+        if (sayings.size() == 1) {
+            return List.of(sayings.get(0).topic().name());
+        }
         Set<String> out = new LinkedHashSet<>();
         for (Saying saying : sayings) {
             out.add(saying.topic().name());

@@ -6,13 +6,14 @@ import courseworthy.claim.Ground;
 import courseworthy.claim.Task;
 import courseworthy.demand.Value;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 
 /** Turns rows that may speak into claims and things to do, and keeps those that could not tell. One for each asking. */
 final class Speaker {
@@ -21,7 +22,28 @@ final class Speaker {
     private List<Task> tasks = new ArrayList<>();
     private final Map<String, Muted> muted = new HashMap<>();
 
-    private record Muted(Author author, Set<String> topics, Set<String> wanting) {
+    /** A rule that could not tell. What it is on and what it wants is kept as it came, and joined only where it comes again. */
+    private static final class Muted {
+        private final Author author;
+        private Collection<String> topics;
+        private Collection<String> wanting;
+
+        Muted(Author author, Collection<String> topics, Collection<String> wanting) {
+            this.author = author;
+            this.topics = topics;
+            this.wanting = wanting;
+        }
+
+        void join(Collection<String> otherTopics, Collection<String> more) {
+            topics = joined(topics, otherTopics);
+            wanting = joined(wanting, more);
+        }
+
+        private static Set<String> joined(Collection<String> one, Collection<String> other) {
+            Set<String> out = new LinkedHashSet<>(one);
+            out.addAll(other);
+            return out;
+        }
     }
 
     /** Says what a row whose condition holds has to say after the stage's layer. */
@@ -71,9 +93,12 @@ final class Speaker {
     }
 
     private void mute(Author author, List<String> topics, Set<String> wanting) {
-        Muted about = muted.computeIfAbsent(author.rule(), r -> new Muted(author, new LinkedHashSet<>(), new LinkedHashSet<>()));
-        about.topics().addAll(topics);
-        about.wanting().addAll(wanting);
+        Muted about = muted.get(author.rule());
+        if (about == null) {
+            muted.put(author.rule(), new Muted(author, topics, wanting));
+        } else {
+            about.join(topics, wanting);
+        }
     }
 
     void say(Claim claim) {
@@ -90,9 +115,12 @@ final class Speaker {
 
     /** Those that could not tell, by id. */
     List<Untold> untold() {
-        List<Untold> out = new ArrayList<>();
-        for (Muted about : new TreeMap<>(muted).values()) {
-            out.add(new Untold(about.author(), List.copyOf(about.topics()), List.copyOf(about.wanting())));
+        String[] ids = muted.keySet().toArray(new String[0]);
+        Arrays.sort(ids);
+        List<Untold> out = new ArrayList<>(ids.length);
+        for (String id : ids) {
+            Muted about = muted.get(id);
+            out.add(new Untold(about.author, List.copyOf(about.topics), List.copyOf(about.wanting)));
         }
         return out;
     }
