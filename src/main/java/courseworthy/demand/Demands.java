@@ -8,7 +8,11 @@ import java.util.Map;
 /** What one course, rider and day ask for. A measure that is not in it is unknown. Immutable. */
 public final class Demands {
 
+    private static final int MEASURES = Measure.values().length;
+
     private final Map<Measure, Value> values;
+    /** The same by the measures' positions: every row of every sheet looks here. */
+    private final Value[] byPosition = new Value[MEASURES];
     private final List<StretchFacts> stretches;
     private final List<Assumed> assumed;
     private final Estimated estimated;
@@ -35,6 +39,9 @@ public final class Demands {
     /** @param occasion whose day it is, and which */
     public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion) {
         this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
+        for (Map.Entry<Measure, Value> each : this.values.entrySet()) {
+            byPosition[each.getKey().ordinal()] = each.getValue();
+        }
         this.stretches = List.copyOf(stretches);
         this.assumed = List.copyOf(assumed);
         this.estimated = estimated;
@@ -43,7 +50,7 @@ public final class Demands {
 
     /** The value with its range, or null where unknown. */
     public Value get(Measure measure) {
-        return values.get(measure);
+        return byPosition[measure.ordinal()];
     }
 
     public boolean known(Measure measure) {
