@@ -238,7 +238,12 @@ public final class Courseworthy {
     /** A course by itself. */
     public String course(String file, String ground, Format format, boolean colours) {
         Faults faults = new Faults();
-        Course course = new Inputs(home, faults).course(file, ground);
+        Inputs inputs = new Inputs(home, faults);
+        Course course = inputs.course(file, ground);
+        String points = course == null ? inputs.pointsAlone(file) : null;
+        if (points != null) {
+            return format == Format.JSON ? CourseText.jsonOfPoints(file, points) : CourseText.ofPoints(file, points, colours);
+        }
         stopOrWarn(faults);
         Demands demands = Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
         CourseLine line = CourseLine.of(course);

@@ -47,6 +47,12 @@ final class Inputs {
         return CourseReader.read(path, typed, ground, faults);
     }
 
+    /** What a GPX file without a line holds, in words; null where that is not what ails it. */
+    String pointsAlone(String typed) {
+        Path path = path(typed);
+        return path == null || !Files.isRegularFile(path) ? null : CourseReader.pointsAlone(path, typed);
+    }
+
     private static boolean isName(String typed) {
         return !typed.contains("/") && !typed.contains(File.separator);
     }

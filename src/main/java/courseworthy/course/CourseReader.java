@@ -54,6 +54,22 @@ public final class CourseReader {
         return course == null || faults.stop() ? null : Assuming.ground(course, assumed);
     }
 
+    /**
+     * What a GPX file holds that can be read but has no line to ride in it, in words; null where it has a line, holds no points that
+     * matter, or cannot be read.
+     */
+    public static String pointsAlone(Path path, String shown) {
+        String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
+        Gpx gpx = name.endsWith(".gpx") || startsLikeXml(start(path)) ? GpxReader.read(path, shown, new Faults()) : null;
+        if (gpx == null || gpx.hasLine() || gpx.points() < 2 && gpx.wayPoints() == 0) {
+            return null;
+        }
+        String points = gpx.points() < 2 ? "" : gpx.points() + " points in one place";
+        String ways = gpx.wayPoints() == 0 ? "" : gpx.wayPoints() + (gpx.wayPoints() == 1 ? " way point" : " way points")
+                + (gpx.named().isEmpty() ? "" : " (" + String.join(", ", gpx.named()) + (gpx.named().size() < gpx.wayPoints() ? ", ..." : "") + ")");
+        return points + (points.isEmpty() || ways.isEmpty() ? "" : ", ") + ways;
+    }
+
     private Course course(Path path) {
         String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
         boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml");

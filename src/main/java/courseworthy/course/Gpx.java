@@ -9,8 +9,9 @@ import java.util.List;
  * @param segments  track segments in order or, where there is no track, routes; empty and single-point ones included
  * @param route     whether the segments are routes
  * @param wayPoints number of way points, which are no part of the line
+ * @param named     names of the first way points that have one
  */
-record Gpx(String name, List<Segment> segments, boolean route, int wayPoints) {
+record Gpx(String name, List<Segment> segments, boolean route, int wayPoints, List<String> named) {
 
     /**
      * One unbroken run of points.
@@ -23,6 +24,18 @@ record Gpx(String name, List<Segment> segments, boolean route, int wayPoints) {
         int size() {
             return lat.length;
         }
+    }
+
+    /** Whether some segment holds two different places. */
+    boolean hasLine() {
+        for (Segment segment : segments) {
+            for (int i = 1; i < segment.size(); i++) {
+                if (segment.lat[i] != segment.lat[0] || segment.lon[i] != segment.lon[0]) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     int points() {

@@ -32,6 +32,8 @@ final class GpxReader {
     private static final int DEEPEST = 100;
     private static final int MOST_ATTRIBUTES = 1000;
     private static final int LONGEST_NAME = 200;
+    /** Names of so many way points are kept. */
+    private static final int MOST_NAMED = 10;
     private static final List<String> NAMESPACES =
             List.of("http://www.topografix.com/GPX/1/1", "http://www.topografix.com/GPX/1/0", "");
     private static final String WANTED = "a GPX file, version 1.0 or 1.1";
@@ -51,6 +53,7 @@ final class GpxReader {
     private String trackName = "";
     private String fileName = "";
     private int wayPoints;
+    private final List<String> named = new ArrayList<>();
     private int points;
     private int badPoints;
     private int badLine;
@@ -296,7 +299,29 @@ final class GpxReader {
 
     private void wayPoint() throws XMLStreamException {
         wayPoints++;
-        skip();
+        if (named.size() == MOST_NAMED) {
+            skip();
+            return;
+        }
+        String name = "";
+        open = "wpt";
+        depth++;
+        for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
+            if (event != XMLStreamConstants.START_ELEMENT) {
+                continue;
+            }
+            open = xml.getLocalName();
+            if (inGpx() && xml.getLocalName().equals("name")) {
+                name = name(name);
+            } else {
+                skip();
+            }
+            open = "wpt";
+        }
+        depth--;
+        if (!name.isEmpty()) {
+            named.add(name);
+        }
     }
 
     /** The first name given, on one line and of bounded length. */
@@ -408,7 +433,7 @@ final class GpxReader {
             throw new Refused(badLine, badField, badText, badExpected, many + comma + "Correct or remove them, or export the track again.");
         }
         boolean route = tracks.isEmpty() && !routes.isEmpty();
-        return new Gpx(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints);
+        return new Gpx(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints, List.copyOf(named));
     }
 
     /** One message of our own: the parser's differ by version and language. */
