@@ -168,7 +168,7 @@ public final class Courseworthy {
         List<Map<Topic, Long>> asked = setUps(written);
         Answer answer = answer(request);
         Otherwise.Ride ride = answer.ride();
-        SetUps setUps = new SetUps(answer.rules(), answer.call(), Sensitivity.of(answer.call().demands()),
+        SetUps setUps = new SetUps(answer.rules(), answer.call(),
                 kind -> Survey.of(ride.course(), ride.rider(), ride.event(), Bike.of(kind)));
         List<SetUp> all = new ArrayList<>(List.of(setUps.recommended()));
         for (int i = 0; i < asked.size(); i++) {

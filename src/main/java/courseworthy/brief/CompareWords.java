@@ -78,7 +78,7 @@ final class CompareWords {
             out.add("Nothing differs from the recommended.");
         }
         if (another(setUp)) {
-            out.add("Ridden anew with the usual mass, tyres and position of its kind: bring your own figures in a file with that bike.");
+            out.add("Ridden anew: where it is not the bike at hand, with the usual mass, tyres and position of its kind.");
         }
         if (!setUp.uncounted().isEmpty()) {
             out.add("Not in these figures: what " + String.join(", ", setUp.uncounted()) + (setUp.uncounted().size() == 1 ? " does." : " do."));

@@ -17,6 +17,7 @@ import courseworthy.rulebase.Rules;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,6 +27,7 @@ import java.util.function.Function;
 public final class SetUps {
 
     static final String RECOMMENDED = "recommended";
+    private static final String BIKE = "bike";
     /** A puncture may hang on these. */
     private static final Set<String> PUNCTURES = Set.of("front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing",
             "front tyre tread", "rear tyre tread", "front insert", "rear insert");
@@ -35,6 +37,7 @@ public final class SetUps {
 
     private final Rules rules;
     private final Call recommended;
+    private final Demands ridden;
     private final Sensitivity sensitivity;
     private final Worths worths;
     private final double riding;
@@ -42,16 +45,18 @@ public final class SetUps {
     private final Function<String, Demands> onAnother;
 
     /**
-     * @param recommended a call with an estimate
+     * @param recommended a call with an estimate, of the bike at hand: where another is recommended, that one is ridden here
      * @param onAnother   the demands of the same ride on another kind of bike, of which no more is known
      */
-    public SetUps(Rules rules, Call recommended, Sensitivity sensitivity, Function<String, Demands> onAnother) {
+    public SetUps(Rules rules, Call recommended, Function<String, Demands> onAnother) {
         this.onAnother = onAnother;
         this.rules = rules;
         this.recommended = recommended;
-        this.sensitivity = sensitivity;
-        this.worths = new Worths(recommended, sensitivity);
-        Trace trace = recommended.demands().estimated().estimate().trace();
+        Decision bike = recommended.on(Topics.of(BIKE));
+        this.ridden = bike.value() == null ? recommended.demands() : on(bike.text());
+        this.sensitivity = Sensitivity.of(ridden);
+        this.worths = new Worths(riding(recommended), sensitivity);
+        Trace trace = ridden.estimated().estimate().trace();
         riding = trace.total();
         work = work(trace);
     }
@@ -62,6 +67,23 @@ public final class SetUps {
             sum += trace.power(i) * trace.seconds(i);
         }
         return sum;
+    }
+
+    /** The demands on a kind of bike: those of the bike at hand, with all that is known of it, where it is of that kind. */
+    private Demands on(String kind) {
+        Demands atHand = recommended.demands();
+        return atHand.estimated().estimate().basis().kind().written().equals(kind) ? atHand : onAnother.apply(kind);
+    }
+
+    /** A call as it is ridden on the recommended bike: what follows from its decisions stays. */
+    private Call riding(Call call) {
+        Map<Measure, Value> derived = new EnumMap<>(Measure.class);
+        for (Map.Entry<Measure, Value> each : call.demands().values().entrySet()) {
+            if (each.getKey().layer() > 0) {
+                derived.put(each.getKey(), each.getValue());
+            }
+        }
+        return new Call(ridden.with(derived), call.decisions(), call.tasks(), call.couldNotTell());
     }
 
     /** The recommended set-up. */
@@ -78,14 +100,14 @@ public final class SetUps {
      */
     public SetUp of(String written, Map<Topic, Long> values) {
         Call call = Calling.call(new Asked(rules, values), recommended.demands());
-        Decision bike = call.on(Topics.of("bike"));
+        Decision bike = call.on(Topics.of(BIKE));
         if (bike.value() != null && !bike.text().equals(recommended.on(bike.topic()).text())) {
             return onAnother(written, values, bike.text());
         }
         List<String> uncounted = new ArrayList<>();
         List<SetUp.Difference> changes = changes(call, values, uncounted);
         Effect effect = effect(call);
-        Worths here = new Worths(call, sensitivity);
+        Worths here = new Worths(riding(call), sensitivity);
         Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
         double takes = riding - returned.mid();
         return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
@@ -111,11 +133,11 @@ public final class SetUps {
 
     /** The same ride on another kind of bike: with the usual mass, tyres and position of its kind, since no more of it is known. */
     private SetUp onAnother(String written, Map<Topic, Long> values, String kind) {
-        Call call = Calling.call(new Asked(rules, values), onAnother.apply(kind));
+        Call call = Calling.call(new Asked(rules, values), on(kind));
         List<String> uncounted = new ArrayList<>();
         List<SetUp.Difference> changes = changes(call, values, uncounted);
         Estimate there = call.demands().estimated().estimate();
-        Range returned = Sampled.of(recommended.demands().estimated().estimate()).savedBy(Sampled.of(there));
+        Range returned = Sampled.of(ridden.estimated().estimate()).savedBy(Sampled.of(there));
         Worths here = new Worths(call, Sensitivity.of(call.demands()));
         return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
                 here.climbed(Kind.LAST_CLIMB), here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
@@ -181,10 +203,10 @@ public final class SetUps {
         if (before == null || after == null || before.equals(after) && sameWheel) {
             return Range.exact(0);
         }
-        Value share = recommended.demands().get(Measure.GROUP_SHARE);
+        Value share = ridden.get(Measure.GROUP_SHARE);
         double group = Measure.GROUP_SHARE.scale().resolution().base(share.mid());
-        Range cost = GearChoice.turning(call).costOfSpinning(hardest.resolution().base(after), group);
-        Range was = GearChoice.turning(recommended).costOfSpinning(hardest.resolution().base(before), group);
+        Range cost = GearChoice.turning(riding(call)).costOfSpinning(hardest.resolution().base(after), group);
+        Range was = GearChoice.turning(riding(recommended)).costOfSpinning(hardest.resolution().base(before), group);
         return Range.around(was.low() - cost.low(), was.mid() - cost.mid(), was.high() - cost.high());
     }
 

@@ -2,8 +2,13 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The command that puts set-ups side by side. */
 class CompareCommandTest {
@@ -39,8 +44,27 @@ class CompareCommandTest {
     @Test
     void anotherBikeIsRiddenAnew() {
         String out = heather("--set", "bike=cross-country hardtail").out();
-        assertThat(out).contains("Ridden anew with the usual mass, tyres and position of its kind").doesNotContain("what bike does");
+        assertThat(out).contains("Ridden anew: where it is not the bike at hand").doesNotContain("what bike does");
         assertThat(out.lines().filter(line -> line.startsWith("riding time")).findFirst().orElseThrow().trim().split(" {2,}")).hasSize(3);
+    }
+
+    /** The recommended bike is what is ridden, whichever is at hand: on no other does the road bike's time stand under its name. */
+    @Test
+    void theRecommendedBikeIsRiddenWhicheverIsAtHand(@TempDir Path folder) throws IOException {
+        String onRoadBike = Ran.of("compare", HEATHER[1], "--rider", bike(folder, "road"), "--set", "bike=trail").out();
+        String onFullSuspension = Ran.of("compare", HEATHER[1], "--rider", bike(folder, "cross-country full suspension"), "--set", "bike=trail").out();
+        assertThat(onRoadBike).contains("Bike trail in place of cross-country full suspension.");
+        for (String row : List.of("riding time", "against recommended", "work")) {
+            assertThat(line(onRoadBike, row)).isEqualTo(line(onFullSuspension, row));
+        }
+    }
+
+    private static String bike(Path folder, String kind) throws IOException {
+        return Files.writeString(folder.resolve("rider.yaml"), "bike: {kind: " + kind + "}\n").toString();
+    }
+
+    private static String line(String out, String start) {
+        return out.lines().filter(line -> line.startsWith(start)).findFirst().orElseThrow();
     }
 
     @Test
