@@ -18,7 +18,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -71,7 +70,7 @@ final class CataloguePages {
     }
 
     private void readCases(Sheet sheet, Faults faults) {
-        String shown = sheet.file().replace(".yaml", ".cases.yaml");
+        String shown = StarterSheet.casesOf(sheet.file());
         Path beside = home == null ? null : home.resolve(shown);
         if (beside != null && Files.exists(beside)) {
             for (Case each : CaseReader.read(beside, shown, sheet.title(), faults).ofRules()) {
@@ -104,7 +103,7 @@ final class CataloguePages {
     }
 
     private List<String> sentences(Row row, boolean fires) {
-        String file = row.author().where().file().replace(".yaml", ".cases.yaml");
+        String file = StarterSheet.casesOf(row.author().where().file());
         String id = row.author().rule().substring(row.author().rule().indexOf('/') + 1);
         List<String> out = new ArrayList<>();
         if (row.condition().parts().isEmpty()) {
@@ -128,6 +127,6 @@ final class CataloguePages {
             }
             out.put(measure, new ArrayList<>(at));
         }
-        return new LinkedHashMap<>(out);
+        return out;
     }
 }

@@ -17,6 +17,7 @@ import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.House;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Rulebook;
+import courseworthy.rulebase.RulesFolder;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.SheetReader;
 import java.io.IOException;
@@ -36,7 +37,6 @@ final class SheetImpact {
     static final String NONE = "none";
 
     private static final String ENDING = ".yaml";
-    private static final String CASES = ".cases.yaml";
     private static final String SHIPPED_EVENTS = "docs/examples/events";
 
     private final Path home;
@@ -130,7 +130,7 @@ final class SheetImpact {
         List<Found> out = new ArrayList<>();
         try (Stream<Path> all = Files.list(folder)) {
             for (String file : all.map(path -> path.getFileName().toString()).sorted().toList()) {
-                if (file.endsWith(ENDING) && !file.endsWith(CASES)) {
+                if (file.endsWith(ENDING) && !file.endsWith(RulesFolder.CASES)) {
                     out.add(new Found(folder.resolve(file), shown(typed, file), file.substring(0, file.length() - ENDING.length())));
                 }
             }

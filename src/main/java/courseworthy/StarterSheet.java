@@ -2,6 +2,7 @@ package courseworthy;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.rulebase.RulesFolder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -14,14 +15,13 @@ import java.nio.file.Path;
 final class StarterSheet {
 
     private static final String ENDING = ".yaml";
-    private static final String CASES = ".cases.yaml";
 
     private StarterSheet() {
     }
 
     /** Where the cases of a sheet lie: {@code mine.cases.yaml} beside {@code mine.yaml}. */
     static String casesOf(String sheet) {
-        return (sheet.endsWith(ENDING) ? sheet.substring(0, sheet.length() - ENDING.length()) : sheet) + CASES;
+        return (sheet.endsWith(ENDING) ? sheet.substring(0, sheet.length() - ENDING.length()) : sheet) + RulesFolder.CASES;
     }
 
     /**
@@ -31,7 +31,7 @@ final class StarterSheet {
      * @throws BadInput where there is something already, or where it cannot be written; nothing is then left behind
      */
     static void write(Path sheet, String typed) {
-        if (!typed.endsWith(ENDING) || typed.endsWith(CASES) || sheet.getFileName().toString().equals(ENDING)) {
+        if (!typed.endsWith(ENDING) || typed.endsWith(RulesFolder.CASES) || sheet.getFileName().toString().equals(ENDING)) {
             throw refused(typed, "another ending", "the name of a sheet, such as mine.yaml");
         }
         String typedCases = casesOf(typed);

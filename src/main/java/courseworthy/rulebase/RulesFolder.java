@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 /** The folder {@code rules/}: the shipped sheets as they are written, for building and checking; the tool itself runs from {@link House}. */
 public final class RulesFolder {
 
+    /** How the file of a sheet's cases ends, which lies beside it. */
+    public static final String CASES = ".cases.yaml";
     /** The table of real gears, which is no sheet. */
     static final String REAL_PAIRS = "rules/gearing/real-pairs.yaml";
 
@@ -43,7 +45,7 @@ public final class RulesFolder {
     static Map<String, Node.Mapping> trees(Path rules, Faults faults) {
         Map<String, Node.Mapping> out = new LinkedHashMap<>();
         for (Path path : files(rules, ".yaml")) {
-            if (!path.toString().endsWith(".cases.yaml")) {
+            if (!path.toString().endsWith(CASES)) {
                 Node.Mapping tree = Yaml.read(path, shown(rules, path), faults);
                 if (tree != null) {
                     out.put(shown(rules, path), tree);
