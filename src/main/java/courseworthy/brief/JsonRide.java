@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.demand.Estimated;
 import courseworthy.ride.Basis;
+import courseworthy.ride.Corner;
 import courseworthy.ride.Endurance;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Pace;
@@ -64,6 +65,8 @@ final class JsonRide {
         json.range("factor_on_gradients", basis.climbing(), 4);
         weather(estimate, basis.weather());
         constants();
+        json.range("inside_of_sharp_turns_m", Corner.INSIDE, 2);
+        json.range("tread_of_trails_m", Corner.TREAD, 2);
         stretches(estimate);
         json.close();
     }
@@ -101,8 +104,11 @@ final class JsonRide {
         json.list("stretches");
         for (int stretch = 0; stretch < estimate.stretches(); stretch++) {
             double length = 0;
+            int sharp = 0;
             for (int step = 0; step < way.size(); step++) {
-                length += way.stretch(step) == stretch ? way.length(step) : 0;
+                boolean here = way.stretch(step) == stretch;
+                length += here ? way.length(step) : 0;
+                sharp += here && way.corner(step) > 0 ? 1 : 0;
             }
             json.open();
             json.decimal("length_m", length, 1);
@@ -110,6 +116,7 @@ final class JsonRide {
             json.range("fastest_m_s", estimate.cap(stretch), 2);
             json.range("sideways_in_bends_m_s2", estimate.sideways(stretch), 2);
             json.decimal("turns_per_km", 1000 * estimate.turnsPerMetre(stretch), 2);
+            json.decimal("sharp_turns", sharp, 0);
             json.close();
         }
         json.endList();

@@ -74,7 +74,7 @@ public final class Estimate {
             rolling[i] = Rolling.of(ground, basis.kind(), basis.wetness());
             cap[i] = Pace.cap(ground, basis.kind(), basis.skill(), basis.wetness());
             sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
-            turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.tightBends(i));
+            turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(i));
         }
         whole = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
         thin = new Riding(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
@@ -151,6 +151,8 @@ public final class Estimate {
         in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
         in.cap = at(cap, places[Uncertain.CAP.ordinal()]);
         in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
+        in.turnInside = at(Corner.INSIDE, places[Uncertain.CAP.ordinal()]);
+        in.tread = at(Corner.TREAD, places[Uncertain.CAP.ordinal()]);
         return in;
     }
 

@@ -23,5 +23,8 @@ final class Inputs {
     double[] cap;
     /** Sideways acceleration the rider takes bends with, by stretch, m/s². */
     double[] sideways;
+    /** Radius of the inner edge of a trail's sharp turns, and width of its tread, m. */
+    double turnInside;
+    double tread;
     Change change = Change.NONE;
 }

@@ -31,6 +31,8 @@ final class Riding {
     private double[] head;
     private double[] turns;
     private double[] radius;
+    /** By how much of the tread's width the line through a sharp turn at the piece's start is wider than its inside; 0 where there is none. */
+    private double[] sharp;
     private int[] stretch;
     private int[] step;
     /** By lap and piece where the air changes with the hour, else by piece. */
@@ -131,6 +133,7 @@ final class Riding {
             stretch[size] = way.stretch(s);
             turns[size] = turnsPerMetre[stretch[size]] * next;
             radius[size] = way.radius(s);
+            sharp[size] = piece == first && way.corner(s) > 0 ? Corner.cut(way.corner(s)) : 0;
             step[size] = s;
             size++;
             left -= next;
@@ -155,6 +158,7 @@ final class Riding {
         head = head == null ? new double[most] : Arrays.copyOf(head, most);
         turns = turns == null ? new double[most] : Arrays.copyOf(turns, most);
         radius = radius == null ? new double[most] : Arrays.copyOf(radius, most);
+        sharp = sharp == null ? new double[most] : Arrays.copyOf(sharp, most);
         stretch = stretch == null ? new int[most] : Arrays.copyOf(stretch, most);
         step = step == null ? new int[most] : Arrays.copyOf(step, most);
     }
@@ -289,6 +293,7 @@ final class Riding {
         double[] densities = halfDensity;
         double[] bends = radius;
         double[] corners = turns;
+        double[] sharply = sharp;
         double[] along = cosine;
         double[] up = sine;
         double[] winds = head;
@@ -320,8 +325,9 @@ final class Riding {
             double air = densities[shift + i] * airFactor * (apart ? this.area[i] : area);
             double wind = windSpeed * winds[i];
             double cap = bends[i] < Way.STRAIGHT_RADIUS ? inBend(i, s) : limits[s];
+            double took = sharply[i] > 0 ? throughCorner(i, s) : 0;
             double from = m.speed();
-            double took = from > cap ? brake(cap) : 0;
+            took += from > cap ? brake(cap) : 0;
             m.ride(lengths[i], fresh * PowerBalance.EFFICIENCY, air, wind, steady);
             double v = m.speed();
             double pedalled = fresh;
@@ -353,6 +359,12 @@ final class Riding {
 
     private double inBend(int i, int on) {
         return Math.min(caps[on], Math.sqrt(in.sideways[on] * radius[i]));
+    }
+
+    /** Brakes for a sharp turn where it must be, and returns what that takes longer than riding on, s. */
+    private double throughCorner(int i, int on) {
+        double through = Math.sqrt(in.sideways[on] * (in.turnInside + in.tread * sharp[i]));
+        return motion.speed() > through ? brake(through) : 0;
     }
 
     /**

@@ -88,6 +88,15 @@ final class Shape {
         }
     }
 
+    /** How much the way heads otherwise after a step than before it, radians, to the right above 0; 0 at the ends. */
+    static double[] turned(double[] bearing) {
+        double[] turned = new double[bearing.length];
+        for (int i = 1; i < turned.length - 1; i++) {
+            turned[i] = Math.IEEEremainder(bearing[i + 1] - bearing[i - 1], 2 * Math.PI);
+        }
+        return turned;
+    }
+
     /** Steps must be asked for in order. */
     private double radius(int i) {
         while (arm - length[before] >= ARM) {

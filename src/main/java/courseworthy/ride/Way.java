@@ -46,10 +46,13 @@ public final class Way {
     private final boolean measured;
     /** By step, m; empty where no bend is known. */
     private final double[] radius;
+    /** By step, radians, 0 where there is none; empty where no sharp turn is known. */
+    private final double[] corner;
 
     private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] stretch, boolean measured,
-            double[] radius) {
+            double[] radius, double[] corner) {
         this.radius = radius;
+        this.corner = corner;
         this.size = size;
         this.length = length;
         this.gradient = gradient;
@@ -97,7 +100,7 @@ public final class Way {
             double rise = line.elevation()[i] - line.elevation()[i - 1];
             steps.add(length, clipped(rise / length), base + 0.5 * (line.elevation()[i] + line.elevation()[i - 1]), at);
         }
-        return steps.way(true, course.track());
+        return steps.way(true, course.track(), course.stretches());
     }
 
     private static double[] ends(List<Stretch> stretches) {
@@ -127,7 +130,7 @@ public final class Way {
             height = draw(stretches, first, end, height, steps);
             first = end;
         }
-        return steps.way(false, course.track());
+        return steps.way(false, course.track(), course.stretches());
     }
 
     /** Whether a stretch is like another in all but length, so that a stretch written in several parts is drawn as one. */
@@ -248,7 +251,7 @@ public final class Way {
             return from + pieceGradient * pieceLength;
         }
 
-        Way way(boolean measured, Track track) {
+        Way way(boolean measured, Track track, List<Stretch> stretches) {
             double[] bearing = new double[size];
             double[] radius = new double[measured && track != null ? size : 0];
             if (track == null) {
@@ -257,19 +260,30 @@ public final class Way {
                 new Shape(track, size, length).tell(bearing, radius);
             }
             return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing,
-                    Arrays.copyOf(stretch, size), measured, radius);
+                    Arrays.copyOf(stretch, size), measured, radius, radius.length == 0 ? radius : corners(bearing, stretches));
+        }
+
+        private double[] corners(double[] bearing, List<Stretch> stretches) {
+            double[] corner = new double[size];
+            double[] turned = Shape.turned(bearing);
+            for (int i = 0; i < size; i++) {
+                boolean sharp = Corner.on(stretches.get(stretch[i]).ground().mtbScale()) && Corner.at(turned, i);
+                corner[i] = sharp ? Math.abs(turned[i]) : 0;
+            }
+            return corner;
         }
     }
 
     /**
      * The same lap with neighbouring steps made one, for runs that need only how its time changes: steps join while they lie on one
-     * stretch, are all in bends or none is, head the same way within 45 degrees, and their gradient stays within 2.5 % of the joined step's; a joined step is at most
-     * 1 km long.
+     * stretch, are all in bends or none is, none but the first turns sharply, they head the same way within 45 degrees, and their gradient
+     * stays within 2.5 % of the joined step's; a joined step is at most 1 km long.
      */
     public Way thinned() {
         Steps steps = new Steps(Math.max(16, size / 4));
         double[] headings = new double[size];
         double[] tightest = new double[radius.length];
+        double[] sharp = new double[corner.length];
         int i = 0;
         while (i < size) {
             int first = i;
@@ -284,12 +298,15 @@ public final class Way {
                 i++;
             }
             headings[steps.size] = bearing[(first + i - 1) / 2];
+            if (sharp.length > 0) {
+                sharp[steps.size] = corner[first];
+            }
             for (int j = first; j < i && radius.length > 0; j++) {
                 tightest[steps.size] = Math.min(j == first ? Double.POSITIVE_INFINITY : tightest[steps.size], radius[j]);
             }
             steps.add(sum, rise / sum, heights / sum, stretch[first]);
         }
-        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured, tightest);
+        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured, tightest, sharp);
     }
 
     private static final double JOINS_WITHIN = 0.025;
@@ -297,7 +314,7 @@ public final class Way {
 
     private boolean joins(int first, int next, double meanGradient, double joined) {
         double turned = Math.abs(turn(bearing[first], bearing[next]));
-        if (radius.length > 0 && (radius[first] < STRAIGHT_RADIUS) != (radius[next] < STRAIGHT_RADIUS)) {
+        if (radius.length > 0 && (radius[first] < STRAIGHT_RADIUS) != (radius[next] < STRAIGHT_RADIUS) || corner(next) > 0) {
             return false;
         }
         return stretch[next] == stretch[first] && joined + length[next] <= LONGEST_DRAWN
@@ -353,17 +370,22 @@ public final class Way {
         return radius.length == 0 ? Double.POSITIVE_INFINITY : radius[step];
     }
 
-    /** Tight bends of a stretch that the track shows, for each m of it; 0 where no bend is known. */
-    double tightBends(int onStretch) {
-        double bends = 0;
+    /** How much the way turns where a step turns sharply at one place, radians; 0 where it does not, or nothing is known of it. */
+    public double corner(int step) {
+        return corner.length == 0 ? 0 : corner[step];
+    }
+
+    /** Turns of a stretch that the track shows, tight or sharp, for each m of it; 0 where none is known. */
+    double turnsShown(int onStretch) {
+        double shown = 0;
         double whole = 0;
         for (int i = 0; i < size && radius.length > 0; i++) {
             boolean here = stretch[i] == onStretch;
             whole += here ? length[i] : 0;
-            boolean tight = here && radius[i] < TIGHT;
-            bends += tight && !(i > 0 && stretch[i - 1] == onStretch && radius[i - 1] < TIGHT) ? 1 : 0;
+            boolean begins = radius[i] < TIGHT && !(i > 0 && stretch[i - 1] == onStretch && radius[i - 1] < TIGHT);
+            shown += here && (begins || corner[i] > 0 && radius[i] >= TIGHT) ? 1 : 0;
         }
-        return whole > 0 ? bends / whole : 0;
+        return whole > 0 ? shown / whole : 0;
     }
 
     /** The stretch a step lies on. */
