@@ -63,8 +63,7 @@ public final class Pace {
         if (roughness == null) {
             return UNKNOWN.times(can);
         }
-        return new Range(can * (1 - OFF) * cap(ground, kind, roughness.high()), can * cap(ground, kind, roughness.mid()),
-                can * (1 + OFF) * cap(ground, kind, roughness.low()));
+        return Range.of(of -> of[0] * cap(ground, kind, of[1]), Range.within(1, OFF), roughness).times(can);
     }
 
     private static double cap(Ground ground, BikeKind kind, double roughness) {

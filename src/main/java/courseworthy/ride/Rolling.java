@@ -15,9 +15,8 @@ public final class Rolling {
 
     /** What being shaken adds at roughness 0, 1, .. 5, for a gravel bike. */
     private static final double[] SHAKEN = {0, 0.0018, 0.0055, 0.0105, 0.0165, 0.025};
-    /** How far the whole may be off besides the roughness itself: tyre, pressure and temperature. */
-    private static final double LEAST = 0.80;
-    private static final double MOST = 1.25;
+    /** How far the whole may be off besides the roughness itself, and apart from it: tyre, pressure and temperature. */
+    private static final Range TYRE = new Range(0.80, 1, 1.25);
     /** Unpaved ground that is damp or wet rolls worse by these shares (common practice, no source). */
     private static final double DAMP = 1.05;
     private static final double WET = 1.15;
@@ -41,9 +40,7 @@ public final class Rolling {
         if (roughness == null) {
             return UNKNOWN;
         }
-        return new Range(LEAST * coefficient(ground, kind, wetness, roughness.low()),
-                coefficient(ground, kind, wetness, roughness.mid()),
-                MOST * coefficient(ground, kind, wetness, roughness.high()));
+        return Range.of(of -> of[0] * coefficient(ground, kind, wetness, of[1]), TYRE, roughness);
     }
 
     private static double coefficient(Ground ground, BikeKind kind, int wetness, double roughness) {
