@@ -68,6 +68,7 @@ final class JsonRide {
         json.range("inside_of_sharp_turns_m", Corner.INSIDE, 2);
         json.range("tread_of_trails_m", Corner.TREAD, 2);
         stretches(estimate);
+        places(estimate);
         json.close();
     }
 
@@ -118,6 +119,30 @@ final class JsonRide {
             json.decimal("turns_per_km", 1000 * estimate.turnsPerMetre(stretch), 2);
             json.decimal("sharp_turns", sharp, 0);
             json.close();
+        }
+        json.endList();
+    }
+
+    /** Where a stretch is likely harder or easier than it is written, since it winds more or less than the rest of it. */
+    private void places(Estimate estimate) throws IOException {
+        Way way = estimate.way();
+        json.list("places_unlike_their_stretch");
+        for (int first = 0; first < way.size();) {
+            int ground = way.ground(first);
+            int end = first + 1;
+            while (end < way.size() && way.ground(end) == ground) {
+                end++;
+            }
+            if (way.harder(ground) != 0) {
+                json.open();
+                json.decimal("from_m", way.along(first) - way.length(first), 0);
+                json.decimal("to_m", way.along(end - 1), 0);
+                json.decimal("grades_harder", way.harder(ground), 2);
+                json.range("rolling_resistance", estimate.rolling(ground), 5);
+                json.range("fastest_m_s", estimate.cap(ground), 2);
+                json.close();
+            }
+            first = end;
         }
         json.endList();
     }

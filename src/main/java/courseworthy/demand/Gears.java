@@ -130,8 +130,7 @@ final class Gears {
     }
 
     private Range ratio(Range power, Steepness.Steepest place) {
-        int stretch = way.stretch(estimate.stepAt(Math.min(way.length(), place.middle())));
-        Range rolling = estimate.rolling(stretch);
+        Range rolling = estimate.rolling(way.ground(estimate.stepAt(Math.min(way.length(), place.middle()))));
         double dragArea = estimate.basis().dragArea().mid();
         return Range.of(x -> {
             double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);

@@ -15,6 +15,7 @@ public final class Corner {
     public static final Range TREAD = new Range(0.3, 0.55, 0.9);
     /** From this technical grade on. */
     private static final double GRADE = 1;
+    private static final double ROUNDING = 1e-9;
     /** Less of a turn may be the receiver's error, radians: three times what 2 m make of two chords of 10 m. */
     private static final double LEAST = Math.toRadians(30);
     /** A turn has a place of its own where two steps away the way turns the same way by at most this share of it. */
@@ -23,9 +24,9 @@ public final class Corner {
     private Corner() {
     }
 
-    /** Whether turns of such a grade of trail are sharper than a track shows. */
-    static boolean on(Double mtbScale) {
-        return mtbScale != null && mtbScale >= GRADE;
+    /** Whether a trail is graded, and hard enough for turns sharper than a track shows, at a place so many grades harder. */
+    static boolean on(Double mtbScale, double harder) {
+        return mtbScale != null && mtbScale + harder >= GRADE - ROUNDING;
     }
 
     /** Whether a step turns at one place, given by how much the way heads otherwise after each step than before it, radians, signed. */

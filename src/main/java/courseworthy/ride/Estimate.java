@@ -42,7 +42,10 @@ public final class Estimate {
 
     private final Way way;
     private final Basis basis;
+    private final int stretches;
     private final Range[] rolling;
+    /** By what share a trail rolls worse where it is a technical grade harder; 0 off trails. */
+    private final double[] harder;
     private final Range[] cap;
     private final Range[] sideways;
     private final Map<Double, Range> arrivals = new HashMap<>();
@@ -65,16 +68,14 @@ public final class Estimate {
     private Estimate(Way way, Basis basis, List<Stretch> stretches) {
         this.way = way;
         this.basis = basis;
-        this.rolling = new Range[stretches.size()];
-        this.cap = new Range[stretches.size()];
-        this.sideways = new Range[stretches.size()];
-        this.turns = new double[stretches.size()];
+        this.stretches = stretches.size();
+        this.rolling = new Range[way.grounds()];
+        this.harder = new double[way.grounds()];
+        this.cap = new Range[way.grounds()];
+        this.sideways = new Range[way.grounds()];
+        this.turns = new double[way.grounds()];
         for (int i = 0; i < rolling.length; i++) {
-            Ground ground = stretches.get(i).ground();
-            rolling[i] = Rolling.of(ground, basis.kind(), basis.wetness());
-            cap[i] = Pace.cap(ground, basis.kind(), basis.skill(), basis.wetness());
-            sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
-            turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(i));
+            ground(i, stretches.get(way.stretchOf(i)).ground());
         }
         whole = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
         thin = new Riding(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
@@ -85,6 +86,15 @@ public final class Estimate {
         riding = spread();
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
         total = riding.plus(stops);
+    }
+
+    private void ground(int i, Ground ground) {
+        double more = way.harder(i);
+        rolling[i] = Rolling.of(ground, more, basis.kind(), basis.wetness());
+        harder[i] = Corner.on(ground.mtbScale(), 0) ? Rolling.of(ground, more + 1, basis.kind(), basis.wetness()).mid() / rolling[i].mid() - 1 : 0;
+        cap[i] = Pace.cap(ground, more, basis.kind(), basis.skill(), basis.wetness());
+        sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
+        turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
     }
 
     /** The estimate for a way whose steps name stretches by index. */
@@ -322,9 +332,34 @@ public final class Estimate {
             }
         }
         double rest = Math.sqrt(Math.max(0, 1 - mid / middle.seconds));
-        double uneven = rest * mid * Math.hypot(UNEVEN, alongTheWind(from, to, (to - from) / mid));
+        double uneven = rest * mid * Math.hypot(Math.hypot(UNEVEN, alongTheWind(from, to, (to - from) / mid)), patchy(from, to));
         return Spread.range(mid, times, known ? Spread.APART : together, draws).plus(Range.within(0, uneven));
     }
+
+    /**
+     * By what share a part may be faster or slower because its trail is harder or easier there than is told of it: 5th to 95th hundredth, by how
+     * the part's time goes with rolling resistance.
+     */
+    private double patchy(double from, double to) {
+        double trail = 0;
+        double grade = 0;
+        double off = 0;
+        for (int i = 0; i < way.size(); i++) {
+            int on = way.ground(i);
+            double length = passes(way.along(i) - 0.5 * way.length(i), from, to, way.length()) * way.length(i);
+            trail += harder[on] > 0 ? length : 0;
+            grade += harder[on] * length / (to - from);
+            off += (rolling[on].high() / rolling[on].mid() - 1) * length / (to - from);
+        }
+        if (trail == 0 || off == 0) {
+            return 0;
+        }
+        double slower = between(runs[Uncertain.ROLLING.ordinal()][0], from, to) / between(about, from, to) - 1;
+        return OF_NORMAL * Winding.untoldOver(trail) * grade * Math.max(0, slower / off);
+    }
+
+    /** The 95th hundredth of a normal distribution, in standard deviations. */
+    private static final double OF_NORMAL = 1.645;
 
     /**
      * By what share a part may be faster or slower where the wind may blow along it: two thirds of the wind over the speed where air holds back
@@ -337,7 +372,7 @@ public final class Estimate {
         Range wind = basis.weather().windAtRider();
         double likely = (wind.low() + wind.high()) / 2;
         double air = 0.5 * density() * basis.dragArea().mid() * speed * speed;
-        double rolls = basis.mass().mid() * PowerBalance.GRAVITY * rolling[way.stretch(stepAt(from % way.length()))].mid();
+        double rolls = basis.mass().mid() * PowerBalance.GRAVITY * rolling[way.ground(stepAt(from % way.length()))].mid();
         return 2.0 / 3 * likely / speed * air / (air + rolls) * oneWay(from, to);
     }
 
@@ -503,14 +538,14 @@ public final class Estimate {
         return low;
     }
 
-    /** Rolling resistance coefficient on a stretch. */
-    public Range rolling(int stretchIndex) {
-        return rolling[stretchIndex];
+    /** Rolling resistance coefficient on a stretch as written, or on a {@linkplain Way#ground ground}. */
+    public Range rolling(int ground) {
+        return rolling[ground];
     }
 
-    /** Cap on speed on a stretch, m/s. */
-    public Range cap(int stretchIndex) {
-        return cap[stretchIndex];
+    /** Cap on speed on a stretch as written, or on a {@linkplain Way#ground ground}, m/s. */
+    public Range cap(int ground) {
+        return cap[ground];
     }
 
     /** Sideways acceleration that bends of a stretch are taken with, m/s². */
@@ -525,7 +560,7 @@ public final class Estimate {
 
     /** Number of stretches. */
     public int stretches() {
-        return rolling.length;
+        return stretches;
     }
 
     /** The power balance on a stretch, all inputs in the middle. */

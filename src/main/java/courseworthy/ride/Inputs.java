@@ -17,11 +17,11 @@ final class Inputs {
     double airFactor;
     /** Share of the mean power lost from start to finish. */
     double fade;
-    /** Rolling resistance coefficient by stretch. */
+    /** Rolling resistance coefficient by ground. */
     double[] rolling;
-    /** How fast the ground lets the rider go, by stretch, m/s. */
+    /** How fast the ground lets the rider go, by ground, m/s. */
     double[] cap;
-    /** Sideways acceleration the rider takes bends with, by stretch, m/s². */
+    /** Sideways acceleration the rider takes bends with, by ground, m/s². */
     double[] sideways;
     /** Radius of the inner edge of a trail's sharp turns, and width of its tread, m. */
     double turnInside;

@@ -58,18 +58,23 @@ public final class Pace {
      * @param wetness 0 dry, 1 damp, 2 wet
      */
     public static Range cap(Ground ground, BikeKind kind, int skill, int wetness) {
-        Range roughness = Roughness.of(ground);
+        return cap(ground, 0, kind, skill, wetness);
+    }
+
+    /** The cap where it is so many technical grades harder than is written, m/s. */
+    static Range cap(Ground ground, double harder, BikeKind kind, int skill, int wetness) {
+        Range roughness = Roughness.of(ground, harder);
         double can = BY_SKILL[skill] * (wetness == 0 ? 1 : wetness == 1 ? DAMP : WET);
         if (roughness == null) {
             return UNKNOWN.times(can);
         }
-        return Range.of(of -> of[0] * cap(ground, kind, of[1]), Range.within(1, OFF), roughness).times(can);
+        return Range.of(of -> of[0] * cap(ground, harder, kind, of[1]), Range.within(1, OFF), roughness).times(can);
     }
 
-    private static double cap(Ground ground, BikeKind kind, double roughness) {
+    private static double cap(Ground ground, double harder, BikeKind kind, double roughness) {
         double smooth = interpolated(BY_ROUGHNESS, roughness);
         boolean graded = ground.mtbScale() != null && !paved(ground);
-        double technical = graded ? interpolated(BY_TECHNICAL_GRADE, ground.mtbScale()) : Double.MAX_VALUE;
+        double technical = graded ? interpolated(BY_TECHNICAL_GRADE, ground.mtbScale() + harder) : Double.MAX_VALUE;
         double bike = 1 + (kind.paceOnRough() - 1) * Math.min(1, roughness / BIKE_COUNTS_FROM);
         return Math.min(smooth, technical) * bike;
     }

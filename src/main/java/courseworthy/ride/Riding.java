@@ -33,7 +33,7 @@ final class Riding {
     private double[] radius;
     /** By how much of the tread's width the line through a sharp turn at the piece's start is wider than its inside; 0 where there is none. */
     private double[] sharp;
-    private int[] stretch;
+    private int[] ground;
     private int[] step;
     /** By lap and piece where the air changes with the hour, else by piece. */
     private double[] halfDensity;
@@ -75,7 +75,7 @@ final class Riding {
      * @param way           the way, thinned or not
      * @param full          the way not thinned
      * @param weather       of the day
-     * @param turnsPerMetre turns that must be braked for, by stretch
+     * @param turnsPerMetre turns that must be braked for, by ground
      * @param first         length of a first piece, m
      * @param growth        of the pieces after it
      */
@@ -130,8 +130,8 @@ final class Riding {
             sine[size] = gradient * flat;
             cosine[size] = flat;
             head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
-            stretch[size] = way.stretch(s);
-            turns[size] = turnsPerMetre[stretch[size]] * next;
+            ground[size] = way.ground(s);
+            turns[size] = turnsPerMetre[ground[size]] * next;
             radius[size] = way.radius(s);
             sharp[size] = piece == first && way.corner(s) > 0 ? Corner.cut(way.corner(s)) : 0;
             step[size] = s;
@@ -159,7 +159,7 @@ final class Riding {
         turns = turns == null ? new double[most] : Arrays.copyOf(turns, most);
         radius = radius == null ? new double[most] : Arrays.copyOf(radius, most);
         sharp = sharp == null ? new double[most] : Arrays.copyOf(sharp, most);
-        stretch = stretch == null ? new int[most] : Arrays.copyOf(stretch, most);
+        ground = ground == null ? new int[most] : Arrays.copyOf(ground, most);
         step = step == null ? new int[most] : Arrays.copyOf(step, most);
     }
 
@@ -216,7 +216,7 @@ final class Riding {
 
     private double pace(int i, Inputs inputs, double wheelPower) {
         double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
-        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[stretch[i]] * cosine[i] + inputs.climbing * sine[i])
+        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[ground[i]] * cosine[i] + inputs.climbing * sine[i])
                 + PowerBalance.BEARING_FORCE;
         return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * head[i], steady, 6);
     }
@@ -254,7 +254,7 @@ final class Riding {
         slowest = gears == null ? 0 : gears.slowest();
         walked = WALKED_BELOW * slowest;
         fastest = gears == null ? Double.MAX_VALUE : gears.fastest();
-        byStretch();
+        byGround();
         plainArea = in.change.dragArea(in.dragArea, 1) + PowerBalance.WHEEL_DRAG;
         changedAreas();
         if (keep) {
@@ -276,11 +276,11 @@ final class Riding {
         }
     }
 
-    private void byStretch() {
+    private void byGround() {
         rollingForce = new double[in.rolling.length];
         caps = new double[in.rolling.length];
         for (int i = 0; i < caps.length; i++) {
-            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(i);
+            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i));
             caps[i] = in.cap[i] * in.change.cap();
         }
     }
@@ -302,7 +302,7 @@ final class Riding {
         double mean = power;
         double highest = most;
         double per = lasting;
-        int[] on = stretch;
+        int[] on = ground;
         double fade = in.fade;
         double airFactor = in.airFactor;
         double area = plainArea;

@@ -36,7 +36,12 @@ public final class Rolling {
      * @param wetness 0 dry, 1 damp, 2 wet
      */
     public static Range of(Ground ground, BikeKind kind, int wetness) {
-        Range roughness = Roughness.of(ground);
+        return of(ground, 0, kind, wetness);
+    }
+
+    /** The coefficient where it is so many technical grades harder than is written. */
+    static Range of(Ground ground, double harder, BikeKind kind, int wetness) {
+        Range roughness = Roughness.of(ground, harder);
         if (roughness == null) {
             return UNKNOWN;
         }

@@ -37,6 +37,17 @@ public final class Roughness {
         return told == null ? null : shaken(told, ground);
     }
 
+    /** The roughness where it is so many technical grades harder than is written; null where no tag tells. */
+    static Range of(Ground ground, double harder) {
+        Range told = of(ground);
+        return told == null || harder == 0 ? told
+                : new Range(held(told.low() + harder), held(told.mid() + harder), held(told.high() + harder));
+    }
+
+    private static double held(double roughness) {
+        return Math.max(0, Math.min(MOST, roughness));
+    }
+
     private static Range direct(Ground ground) {
         Range bySmoothness = ground.smoothness() == null ? null : of(ground.smoothness());
         Range byScale = scaleSpeaks(ground) ? ofMtbScale(ground.mtbScale()) : null;

@@ -97,6 +97,20 @@ final class Shape {
         return turned;
     }
 
+    /** How much the way turns about the start of each step, radians for each m, by chords of so many steps before it and after it. */
+    double[] turning(int steps) {
+        double[] turning = new double[size];
+        for (int i = steps; i <= size - steps && i < size; i++) {
+            double e1 = east[i] - east[i - steps];
+            double n1 = north[i] - north[i - steps];
+            double e2 = east[i + steps] - east[i];
+            double n2 = north[i + steps] - north[i];
+            double apart = 0.5 * (Math.hypot(e1, n1) + Math.hypot(e2, n2));
+            turning[i] = apart > 0 ? Math.abs(Math.atan2(e1 * n2 - n1 * e2, e1 * e2 + n1 * n2)) / apart : 0;
+        }
+        return turning;
+    }
+
     /** Steps must be asked for in order. */
     private double radius(int i) {
         while (arm - length[before] >= ARM) {

@@ -41,7 +41,8 @@ public final class Way {
     private final double[] gradient;
     private final double[] height;
     private final double[] bearing;
-    private final int[] stretch;
+    private final int[] ground;
+    private final Grounds grounds;
     private final double[] along;
     private final boolean measured;
     /** By step, m; empty where no bend is known. */
@@ -49,8 +50,8 @@ public final class Way {
     /** By step, radians, 0 where there is none; empty where no sharp turn is known. */
     private final double[] corner;
 
-    private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] stretch, boolean measured,
-            double[] radius, double[] corner) {
+    private Way(int size, double[] length, double[] gradient, double[] height, double[] bearing, int[] ground, Grounds grounds,
+            boolean measured, double[] radius, double[] corner) {
         this.radius = radius;
         this.corner = corner;
         this.size = size;
@@ -58,7 +59,8 @@ public final class Way {
         this.gradient = gradient;
         this.height = height;
         this.bearing = bearing;
-        this.stretch = stretch;
+        this.ground = ground;
+        this.grounds = grounds;
         this.measured = measured;
         this.along = new double[size];
         double sum = 0;
@@ -254,29 +256,43 @@ public final class Way {
         Way way(boolean measured, Track track, List<Stretch> stretches) {
             double[] bearing = new double[size];
             double[] radius = new double[measured && track != null ? size : 0];
+            double[] corner = new double[radius.length];
+            int[] ground = Arrays.copyOf(stretch, size);
+            Grounds grounds = new Grounds(stretches.size());
             if (track == null) {
                 Arrays.fill(bearing, Double.NaN);
             } else {
-                new Shape(track, size, length).tell(bearing, radius);
+                Shape shape = new Shape(track, size, length);
+                shape.tell(bearing, radius);
+                if (measured) {
+                    harder(shape, stretches, ground, grounds);
+                    corners(bearing, stretches, ground, grounds, corner);
+                }
             }
-            return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing,
-                    Arrays.copyOf(stretch, size), measured, radius, radius.length == 0 ? radius : corners(bearing, stretches));
+            return new Way(size, Arrays.copyOf(length, size), Arrays.copyOf(gradient, size), Arrays.copyOf(height, size), bearing, ground,
+                    grounds, measured, radius, corner);
         }
 
-        private double[] corners(double[] bearing, List<Stretch> stretches) {
-            double[] corner = new double[size];
+        private void harder(Shape shape, List<Stretch> stretches, int[] ground, Grounds grounds) {
+            int[] thirds = Winding.harder(shape, ground, Arrays.copyOf(length, size), stretches);
+            for (int i = 0; i < size; i++) {
+                ground[i] = grounds.of(stretch[i], thirds[i]);
+            }
+        }
+
+        private void corners(double[] bearing, List<Stretch> stretches, int[] ground, Grounds grounds, double[] corner) {
             double[] turned = Shape.turned(bearing);
             for (int i = 0; i < size; i++) {
-                boolean sharp = Corner.on(stretches.get(stretch[i]).ground().mtbScale()) && Corner.at(turned, i);
+                Double grade = stretches.get(stretch[i]).ground().mtbScale();
+                boolean sharp = Corner.on(grade, grounds.harder(ground[i])) && Corner.at(turned, i);
                 corner[i] = sharp ? Math.abs(turned[i]) : 0;
             }
-            return corner;
         }
     }
 
     /**
      * The same lap with neighbouring steps made one, for runs that need only how its time changes: steps join while they lie on one
-     * stretch, are all in bends or none is, none but the first turns sharply, they head the same way within 45 degrees, and their gradient
+     * ground, are all in bends or none is, none but the first turns sharply, they head the same way within 45 degrees, and their gradient
      * stays within 2.5 % of the joined step's; a joined step is at most 1 km long.
      */
     public Way thinned() {
@@ -304,9 +320,10 @@ public final class Way {
             for (int j = first; j < i && radius.length > 0; j++) {
                 tightest[steps.size] = Math.min(j == first ? Double.POSITIVE_INFINITY : tightest[steps.size], radius[j]);
             }
-            steps.add(sum, rise / sum, heights / sum, stretch[first]);
+            steps.add(sum, rise / sum, heights / sum, ground[first]);
         }
-        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, measured, tightest, sharp);
+        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, grounds, measured,
+                tightest, sharp);
     }
 
     private static final double JOINS_WITHIN = 0.025;
@@ -317,7 +334,7 @@ public final class Way {
         if (radius.length > 0 && (radius[first] < STRAIGHT_RADIUS) != (radius[next] < STRAIGHT_RADIUS) || corner(next) > 0) {
             return false;
         }
-        return stretch[next] == stretch[first] && joined + length[next] <= LONGEST_DRAWN
+        return ground[next] == ground[first] && joined + length[next] <= LONGEST_DRAWN
                 && Math.abs(gradient[next] - meanGradient) <= JOINS_WITHIN && !(turned > JOINS_HEADING);
     }
 
@@ -380,9 +397,9 @@ public final class Way {
         double shown = 0;
         double whole = 0;
         for (int i = 0; i < size && radius.length > 0; i++) {
-            boolean here = stretch[i] == onStretch;
+            boolean here = stretch(i) == onStretch;
             whole += here ? length[i] : 0;
-            boolean begins = radius[i] < TIGHT && !(i > 0 && stretch[i - 1] == onStretch && radius[i - 1] < TIGHT);
+            boolean begins = radius[i] < TIGHT && !(i > 0 && stretch(i - 1) == onStretch && radius[i - 1] < TIGHT);
             shown += here && (begins || corner[i] > 0 && radius[i] >= TIGHT) ? 1 : 0;
         }
         return whole > 0 ? shown / whole : 0;
@@ -390,7 +407,27 @@ public final class Way {
 
     /** The stretch a step lies on. */
     public int stretch(int step) {
-        return stretch[step];
+        return grounds.stretch(ground[step]);
+    }
+
+    /** The ground a step lies on: the number of its stretch where it is as written of it, else a higher one. */
+    public int ground(int step) {
+        return ground[step];
+    }
+
+    /** Number of grounds. */
+    int grounds() {
+        return grounds.size();
+    }
+
+    /** The stretch that a ground is of. */
+    int stretchOf(int ofGround) {
+        return grounds.stretch(ofGround);
+    }
+
+    /** How many technical grades harder a ground likely is than is written of its stretch. */
+    public double harder(int ofGround) {
+        return grounds.harder(ofGround);
     }
 
     /** Distance from the start of the lap to the end of a step, m. */

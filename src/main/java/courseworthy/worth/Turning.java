@@ -81,7 +81,7 @@ public final class Turning {
 
     /** How a piece is ridden with so many turns of the wheel for one of the crank. */
     Climbed climbed(Piece piece, double ratio) {
-        Range rolling = estimate.rolling(way.stretch(estimate.stepAt(Math.min(way.length(), piece.middle()))));
+        Range rolling = estimate.rolling(way.ground(estimate.stepAt(Math.min(way.length(), piece.middle()))));
         double dragArea = estimate.basis().dragArea().mid();
         double density = estimate.density();
         Range speed = Range.of(x -> PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density), piece.power(), mass, rolling,
@@ -226,12 +226,12 @@ public final class Turning {
     }
 
     private double speed(double dragArea, int step, double power) {
-        PowerBalance balance = PowerBalance.of(mass.mid(), dragArea, estimate.rolling(way.stretch(step)).mid());
+        PowerBalance balance = PowerBalance.of(mass.mid(), dragArea, estimate.rolling(way.ground(step)).mid());
         return balance.speed(power, headwind(step), way.gradient(step), density(step));
     }
 
     private double cap(int step) {
-        return estimate.cap(way.stretch(step)).mid();
+        return estimate.cap(way.ground(step)).mid();
     }
 
     /** Time lost to spinning out a gear of a ratio, so much of the distance ridden in a group, s. */
@@ -271,7 +271,7 @@ public final class Turning {
         if (on.sprint() == null) {
             return null;
         }
-        int last = way.stretch(way.size() - 1);
+        int last = way.ground(way.size() - 1);
         double dragArea = (DragArea.alone(kind(), riderMass()).mid() + estimate.basis().dragArea().mid()) / 2;
         PowerBalance balance = PowerBalance.of(mass.mid(), dragArea, estimate.rolling(last).mid());
         double cap = estimate.cap(last).high();
