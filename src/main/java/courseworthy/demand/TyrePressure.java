@@ -95,12 +95,16 @@ public final class TyrePressure {
     private double reference(double load) {
         double counts = loadCounts();
         double factor = 1 - counts + counts * load / REFERENCE_LOAD;
-        double wanted = atReferenceLoad(width) * factor * byCasing() * (insert ? WITH_INSERT : 1);
+        double wanted = atReferenceLoad(width) * factor * bySidewall();
         return Math.max(LEAST_REFERENCE, Math.min(REFERENCE_UNDER_BORNE * BORNE / width, wanted));
     }
 
-    private double byCasing() {
-        return "light".equals(casing) ? LIGHT_CASING : "heavy".equals(casing) ? HEAVY_CASING : 1;
+    /** A heavy casing and an insert hold up the same sidewall: with both, one counts, so that a rear tyre with both is not left softer than the front. */
+    private double bySidewall() {
+        if ("heavy".equals(casing)) {
+            return HEAVY_CASING;
+        }
+        return ("light".equals(casing) ? LIGHT_CASING : 1) * (insert ? WITH_INSERT : 1);
     }
 
     /** Whether the published relation holds for a tyre, or practice alone. */
