@@ -133,7 +133,8 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
 
     /**
      * How long a change takes someone who has done it before, parts and tools at hand, s (estimates, common practice, no source). Fresh sealant
-     * wants a night to find its leaks, a chain its lubricant a night to creep in or set, new pads a ride to bed in, a battery to charge.
+     * wants a night to find its leaks, a chain its lubricant a night to creep in or set, a battery to charge. What stops, steers, drives or springs the bike wants a ride
+     * by daylight that beds it in and shows its faults, and a night in which a brake that draws air is found: it is done by the evening before.
      */
     private static double work(String change) {
         return switch (change) {
@@ -151,6 +152,7 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
     private static double waiting(String change, Call call) {
         return switch (change) {
             case "tyres" -> sealed(call) ? 12 * HOUR : 0;
+            case "brakes", "cockpit", "gears", "seatpost", "fork and rear travel" -> 12 * HOUR;
             case "upkeep" -> 8 * HOUR;
             case "electronics" -> 2 * HOUR - 5 * MIN;
             default -> 0;
