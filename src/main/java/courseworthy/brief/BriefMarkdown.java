@@ -138,7 +138,7 @@ public final class BriefMarkdown {
     private void against() {
         boolean titled = false;
         for (Decision decision : brief.decisions()) {
-            for (Lost lost : decision.lost()) {
+            for (Lost lost : Words.against(decision)) {
                 if (!titled) {
                     page.heading(2, "What spoke against");
                     titled = true;

@@ -154,7 +154,7 @@ public final class BriefText {
     private void against() {
         List<String> lines = new ArrayList<>();
         for (Decision decision : brief.decisions()) {
-            for (Lost lost : decision.lost()) {
+            for (Lost lost : Words.against(decision)) {
                 lines.add(decision.topic().name() + ": " + Words.says(lost.claim()) + ", " + Words.lost(lost) + ". "
                         + Words.because(lost.claim().author()));
             }

@@ -61,6 +61,14 @@ final class Cautions {
         say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP),
                 "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
                         + " event's support and forecast, and carry more where in doubt.");
+        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 5),
+                "The longest gap asks for more water than a bike carries: do not set out before there is a place to fill on the way.");
+        say(over(Measure.HOTTEST_TEMPERATURE, 31),
+                "In such heat start slower and cool skin and head at every tap. Who staggers, shivers or is confused is cooled with"
+                        + " water at once, in the shade, while someone calls for help.");
+        say(known(Measure.COLDEST_TEMPERATURE) && !over(Measure.COLDEST_TEMPERATURE, 3),
+                "In such cold a stop chills within minutes. Who shivers without end, fumbles or slurs is put into shelter and dry layers, and"
+                        + " someone calls for help.");
         say(!known(Measure.DARK_HOURS),
                 "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
                         + " take a light where in doubt.");

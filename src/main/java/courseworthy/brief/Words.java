@@ -225,6 +225,11 @@ final class Words {
         return slash < 0 ? rule : rule.substring(0, slash);
     }
 
+    /** What spoke against a decision; nothing where the topic does not apply, since then nothing spoke for it either. */
+    static List<Lost> against(Decision decision) {
+        return decision.status() == Decision.Status.NOT_APPLICABLE ? List.of() : decision.lost();
+    }
+
     /** How a claim lost, {@code outvoted by house/x}. */
     static String lost(Lost lost) {
         return lost.how().words() + (lost.by().isEmpty() ? "" : " by " + String.join(", ", lost.by()));
