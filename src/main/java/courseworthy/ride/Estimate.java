@@ -5,6 +5,7 @@ import courseworthy.course.Stretch;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How long a way takes, and how fast each step is ridden: a power balance along the way with the speed carried over from step to step
@@ -25,11 +26,6 @@ public final class Estimate {
     /** Of two rides that differ by a few seconds. */
     private static final double PAIRED = 1e-6;
     private static final int MOST_ROUNDS = 40;
-    /**
-     * How far a short part of a ride may be off at the power of the whole, as a share: on single climbs such models were off by -10 to +9 % against
-     * power meters in 95 of 100 cases (Millet, Tronche, Grappe 2014, IJSPP 9:777-782). Over longer parts it evens out.
-     */
-    private static final double UNEVEN = 0.10;
     /** An input that changes the time by this share is worked out half-way to its ends too. */
     private static final double MUCH = 0.06;
     /** How fast load outgrows what can be held as power grows, to begin with. */
@@ -44,8 +40,6 @@ public final class Estimate {
     private final Basis basis;
     private final int stretches;
     private final Range[] rolling;
-    /** By what share a trail rolls worse where it is a technical grade harder; 0 off trails. */
-    private final double[] harder;
     private final Range[] cap;
     private final Range[] sideways;
     private final Map<Double, Range> arrivals = new HashMap<>();
@@ -55,6 +49,7 @@ public final class Estimate {
     private final Run middle;
     private final Trace trace;
     private final Range riding;
+    private final Portions portions;
     private final Range stops;
     private final Range total;
     private final double[][] draws = Spread.draws(Spread.DRAWS, Uncertain.COUNT);
@@ -70,12 +65,14 @@ public final class Estimate {
         this.basis = basis;
         this.stretches = stretches.size();
         this.rolling = new Range[way.grounds()];
-        this.harder = new double[way.grounds()];
+        double[] harder = new double[way.grounds()];
         this.cap = new Range[way.grounds()];
         this.sideways = new Range[way.grounds()];
         this.turns = new double[way.grounds()];
         for (int i = 0; i < rolling.length; i++) {
-            ground(i, stretches.get(way.stretchOf(i)).ground());
+            Ground ground = stretches.get(way.stretchOf(i)).ground();
+            ground(i, ground);
+            harder[i] = Corner.on(ground.mtbScale(), 0) ? harder(i, ground) : 0;
         }
         whole = new Riding(way, way, basis.weather(), turns, FIRST, GROWTH);
         thin = new Riding(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
@@ -84,6 +81,7 @@ public final class Estimate {
         middle = held(whole, inputs(), about, AGREED, true);
         trace = whole.trace(basis.laps());
         riding = spread();
+        portions = new Portions(this, harder);
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
         total = riding.plus(stops);
     }
@@ -91,10 +89,14 @@ public final class Estimate {
     private void ground(int i, Ground ground) {
         double more = way.harder(i);
         rolling[i] = Rolling.of(ground, more, basis.kind(), basis.wetness());
-        harder[i] = Corner.on(ground.mtbScale(), 0) ? Rolling.of(ground, more + 1, basis.kind(), basis.wetness()).mid() / rolling[i].mid() - 1 : 0;
         cap[i] = Pace.cap(ground, more, basis.kind(), basis.skill(), basis.wetness());
         sideways[i] = Pace.sideways(ground, basis.skill(), basis.wetness());
         turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
+    }
+
+    /** By what share a ground rolls worse where it is a technical grade harder. */
+    private double harder(int i, Ground ground) {
+        return Rolling.of(ground, way.harder(i) + 1, basis.kind(), basis.wetness()).mid() / rolling[i].mid() - 1;
     }
 
     /** The estimate for a way whose steps name stretches by index. */
@@ -281,13 +283,30 @@ public final class Estimate {
     /** The range of the riding time by the thinned rule. */
     private Range spread() {
         rideEnds();
-        double[][] times = places();
+        return spread(middle.seconds, Run::seconds, false);
+    }
+
+    /**
+     * The range of what a ride makes of something, by the thinned rule.
+     *
+     * @param mid   with all inputs in the middle
+     * @param of    what a ride makes of it, on any scale
+     * @param apart whether inputs do nothing together that they do not alone
+     */
+    Range spread(double mid, ToDoubleFunction<Run> of, boolean apart) {
+        double base = of.applyAsDouble(about);
+        double[][] results = places();
         for (int i = 0; i < Uncertain.COUNT; i++) {
             for (int place = 0; place < Spread.PLACES.length; place++) {
-                times[i][place] = runs[i][place] == null ? Double.NaN : middle.seconds * runs[i][place].seconds / about.seconds;
+                results[i][place] = runs[i][place] == null ? Double.NaN : mid * of.applyAsDouble(runs[i][place]) / base;
             }
         }
-        return Spread.range(middle.seconds, times, together, draws);
+        return Spread.range(mid, results, apart ? Spread.APART : together, draws);
+    }
+
+    /** The ride where everything rolls at the slow end. */
+    Run rollingWorse() {
+        return runs[Uncertain.ROLLING.ordinal()][0];
     }
 
     private static double[][] places() {
@@ -296,106 +315,21 @@ public final class Estimate {
 
     /** Riding time to a distance from the start over all laps, s, with its range; kept once it is worked out. */
     public synchronized Range arrivals(double distance) {
-        Range known = arrivals.get(distance);
-        if (known == null) {
-            known = between(0, distance);
-            arrivals.put(distance, known);
-        }
-        return known;
+        return arrivals.computeIfAbsent(distance, to -> portions.between(0, to, false));
     }
 
     /**
      * Riding time between two distances from the start over all laps, s, with its range: what the inputs leave open, that a part of a ride is
-     * ridden harder or easier than the whole, and where the wind's direction is not known that a part may lie along it; joined by the root of
-     * the sum of squares.
+     * ridden harder or easier than the whole, that a trail is harder or easier there than is told of it, and where the wind's direction is not
+     * known that a part may lie along it; joined by the root of the sum of squares.
      */
     public Range between(double from, double to) {
-        return between(from, to, false);
+        return portions.between(from, to, false);
     }
 
     /** The same where the time of the whole is known to be the middle one's: what makes the whole ride slower or faster is then left out. */
     public Range betweenOfAKnownTotal(double from, double to) {
-        return between(from, to, true);
-    }
-
-    private Range between(double from, double to, boolean known) {
-        double mid = trace.arrivalAt(to) - trace.arrivalAt(from);
-        double base = between(about, from, to);
-        if (mid <= 0 || base <= 0) {
-            return Range.exact(0);
-        }
-        double[][] times = places();
-        for (int i = 0; i < Uncertain.COUNT; i++) {
-            for (int place = 0; place < Spread.PLACES.length; place++) {
-                times[i][place] = runs[i][place] == null ? Double.NaN
-                        : mid * between(runs[i][place], from, to) / base * (known ? about.seconds / runs[i][place].seconds : 1);
-            }
-        }
-        double rest = Math.sqrt(Math.max(0, 1 - mid / middle.seconds));
-        double uneven = rest * mid * Math.hypot(Math.hypot(UNEVEN, alongTheWind(from, to, (to - from) / mid)), patchy(from, to));
-        return Spread.range(mid, times, known ? Spread.APART : together, draws).plus(Range.within(0, uneven));
-    }
-
-    /**
-     * By what share a part may be faster or slower because its trail is harder or easier there than is told of it: 5th to 95th hundredth, by how
-     * the part's time goes with rolling resistance.
-     */
-    private double patchy(double from, double to) {
-        double trail = 0;
-        double grade = 0;
-        double off = 0;
-        for (int i = 0; i < way.size(); i++) {
-            int on = way.ground(i);
-            double length = passes(way.along(i) - 0.5 * way.length(i), from, to, way.length()) * way.length(i);
-            trail += harder[on] > 0 ? length : 0;
-            grade += harder[on] * length / (to - from);
-            off += (rolling[on].high() / rolling[on].mid() - 1) * length / (to - from);
-        }
-        if (trail == 0 || off == 0) {
-            return 0;
-        }
-        double slower = between(runs[Uncertain.ROLLING.ordinal()][0], from, to) / between(about, from, to) - 1;
-        return OF_NORMAL * Winding.untoldOver(trail) * grade * Math.max(0, slower / off);
-    }
-
-    /** The 95th hundredth of a normal distribution, in standard deviations. */
-    private static final double OF_NORMAL = 1.645;
-
-    /**
-     * By what share a part may be faster or slower where the wind may blow along it: two thirds of the wind over the speed where air holds back
-     * alone (the slope of v (v + w)² = constant), times air's share, times how far the part gets in one direction.
-     */
-    private double alongTheWind(double from, double to, double speed) {
-        if (!way.hasHeadings() || !Double.isNaN(basis.weather().from())) {
-            return 0;
-        }
-        Range wind = basis.weather().windAtRider();
-        double likely = (wind.low() + wind.high()) / 2;
-        double air = 0.5 * density() * basis.dragArea().mid() * speed * speed;
-        double rolls = basis.mass().mid() * PowerBalance.GRAVITY * rolling[way.ground(stepAt(from % way.length()))].mid();
-        return 2.0 / 3 * likely / speed * air / (air + rolls) * oneWay(from, to);
-    }
-
-    /** Share of its length that a part gets in one direction, 0 to 1. */
-    private double oneWay(double from, double to) {
-        double east = 0;
-        double north = 0;
-        double length = way.length();
-        for (int i = 0; i < way.size(); i++) {
-            double passes = passes(way.along(i) - 0.5 * way.length(i), from, to, length);
-            east += passes * way.length(i) * Math.sin(way.bearing(i));
-            north += passes * way.length(i) * Math.cos(way.bearing(i));
-        }
-        return Math.min(1, Math.hypot(east, north) / (to - from));
-    }
-
-    /** How many laps' passage of a place lies between two distances. */
-    private static double passes(double place, double from, double to, double lap) {
-        return Math.max(0, Math.floor((to - place) / lap) - Math.floor((from - place) / lap));
-    }
-
-    private static double between(Run run, double from, double to) {
-        return (run.steps.arrivalAt(to) - run.steps.arrivalAt(from)) * run.seconds / run.steps.total();
+        return portions.between(from, to, true);
     }
 
     /**
