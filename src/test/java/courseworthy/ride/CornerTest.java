@@ -42,27 +42,26 @@ class CornerTest {
         assertThat(inside + tread * Corner.cut(2 * half)).isCloseTo(widest, within(0.01));
     }
 
-    /** A polyline of straight legs that turn by an angle left and right in turn, as a track with a point every few metres. */
-    private static Track legs(int legs, double leg, double degrees, double noise) {
-        double step = 5;
-        int each = (int) (leg / step);
-        int points = legs * each + 1;
-        double[] lat = new double[points];
-        double[] lon = new double[points];
-        double[] distance = new double[points];
-        Random random = new Random(3);
-        double x = 0;
-        double y = 0;
-        double heading = 0;
-        for (int i = 0; i < points; i++) {
-            lat[i] = 47 + (y + noise * random.nextGaussian()) / 111_195;
-            lon[i] = 8 + (x + noise * random.nextGaussian()) / 111_195 / Math.cos(Math.toRadians(47));
-            heading += i > 0 && i % each == 0 ? Math.toRadians(degrees) * (i / each % 2 == 0 ? 1 : -1) : 0;
-            x += step * Math.cos(heading);
-            y += step * Math.sin(heading);
-            distance[i] = i * step;
+    /** Straight legs that turn by an angle left and right in turn, as a track with a point every 5 m. */
+    private static Track legs(int legs, double leg, double degrees) {
+        double[] headings = new double[(int) (legs * leg / 5)];
+        for (int i = 0; i < headings.length; i++) {
+            headings[i] = (int) (i * 5 / leg) % 2 == 0 ? Math.toRadians(degrees) : 0;
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, new double[points])), Track.Elevation.KNOWN);
+        return Invented.walked(5, headings);
+    }
+
+    /** The same track with each point read some metres off (standard deviation, either way). */
+    private static Track misread(Track track, double metres) {
+        Random random = new Random(3);
+        Track.Piece piece = track.pieces().get(0);
+        double[] lat = piece.lat().clone();
+        double[] lon = piece.lon().clone();
+        for (int i = 0; i < lat.length; i++) {
+            lat[i] += metres * random.nextGaussian() / 111_195;
+            lon[i] += metres * random.nextGaussian() / 111_195 / Math.cos(Math.toRadians(47));
+        }
+        return new Track(List.of(new Track.Piece(lat, lon, piece.distance(), piece.elevation())), track.elevation());
     }
 
     private static Course on(Track track, Ground ground, double gradient) {
@@ -83,39 +82,33 @@ class CornerTest {
     /** Every turn at a point is one, on a trail that turns narrowly; on a wide way, whose bends the track shows, none is. */
     @Test
     void turnsAtAPointAreSharp() {
-        Track track = legs(40, 60, 80, 0);
+        Track track = legs(40, 60, 80);
         assertThat(corners(track, TRAIL)).isEqualTo(39);
         assertThat(corners(track, FOREST_ROAD)).isZero();
         assertThat(corners(track, ground(Surface.ASPHALT))).isZero();
     }
 
-    /** Along a curve a way turns everywhere, so nowhere sharply; and a straight trail read 2 m off at each point shows next to none. */
+    /** Along a curve a way turns everywhere, so nowhere sharply; and a straight trail read a metre off at each point shows next to none. */
     @Test
     void curvesAndNoiseAreNot() {
-        assertThat(corners(legs(200, 10, 0, 0), TRAIL)).isZero();
+        assertThat(corners(legs(200, 10, 0), TRAIL)).isZero();
         assertThat(corners(curve(25), TRAIL)).isLessThanOrEqualTo(1);
-        Track noisy = legs(40, 60, 0, 1.0);
+        Track noisy = misread(legs(40, 60, 0), 1.0);
         assertThat(corners(noisy, TRAIL) / (noisy.length() / 1000)).isLessThan(8);
     }
 
     private static Track curve(double radius) {
-        int points = 40;
-        double[] lat = new double[points];
-        double[] lon = new double[points];
-        double[] distance = new double[points];
-        for (int i = 0; i < points; i++) {
-            double turned = i * 5 / radius;
-            lat[i] = 47 + radius * (1 - Math.cos(turned)) / 111_195;
-            lon[i] = 8 + radius * Math.sin(turned) / 111_195 / Math.cos(Math.toRadians(47));
-            distance[i] = i * 5;
+        double[] headings = new double[39];
+        for (int i = 0; i < headings.length; i++) {
+            headings[i] = (i + 0.5) * 5 / radius;
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, new double[points])), Track.Elevation.KNOWN);
+        return Invented.walked(5, headings);
     }
 
     /** How much longer a trail of 3 km takes with its turns than as straight, at a gradient. */
     private static double longer(double leg, double gradient) {
-        Track turning = legs((int) (3000 / leg), leg, 90, 0);
-        Track straight = legs((int) (3000 / leg), leg, 0, 0);
+        Track turning = legs((int) (3000 / leg), leg, 90);
+        Track straight = legs((int) (3000 / leg), leg, 0);
         Basis basis = strongAmateur(BikeKind.HARDTAIL, 2);
         return estimate(on(turning, TRAIL, gradient), basis).riding().mid() / estimate(on(straight, TRAIL, gradient), basis).riding().mid() - 1;
     }

@@ -60,6 +60,21 @@ public final class Invented {
         return new Line(distance, elevation, true, true);
     }
 
+    /** A level track of points so far apart, m, each reached on a heading, radians from east to north. */
+    static Track walked(double step, double... headings) {
+        double[] lat = new double[headings.length + 1];
+        double[] lon = new double[lat.length];
+        double[] distance = new double[lat.length];
+        lat[0] = 47;
+        lon[0] = 8;
+        for (int i = 1; i < lat.length; i++) {
+            lat[i] = lat[i - 1] + step * Math.sin(headings[i - 1]) / 111_195;
+            lon[i] = lon[i - 1] + step * Math.cos(headings[i - 1]) / 111_195 / Math.cos(Math.toRadians(47));
+            distance[i] = i * step;
+        }
+        return new Track(List.of(new Track.Piece(lat, lon, distance, new double[lat.length])), Track.Elevation.KNOWN);
+    }
+
     /** A measured course on one ground. */
     public static Course measured(Line line, Ground ground) {
         double length = line.distance()[line.size() - 1];

@@ -147,23 +147,11 @@ class WindingTest {
 
     /** A way of legs of 40 m that turn left and right by one angle over its first half and by another over its second. */
     private static Track halves(double kilometres, double firstDegrees, double thenDegrees) {
-        int points = (int) (kilometres * 100) + 1;
-        double[] lat = new double[points];
-        double[] lon = new double[points];
-        double[] distance = new double[points];
-        double x = 0;
-        double y = 0;
-        double heading = 0;
-        for (int i = 0; i < points; i++) {
-            lat[i] = 47 + y / 111_195;
-            lon[i] = 8 + x / 111_195 / Math.cos(Math.toRadians(47));
-            double degrees = i < points / 2 ? firstDegrees : thenDegrees;
-            heading = i % 4 == 0 ? Math.toRadians(i / 4 % 2 == 0 ? degrees : 0) : heading;
-            x += 10 * Math.cos(heading);
-            y += 10 * Math.sin(heading);
-            distance[i] = i * 10;
+        double[] headings = new double[(int) (kilometres * 100)];
+        for (int i = 0; i < headings.length; i++) {
+            headings[i] = i / 4 % 2 == 0 ? Math.toRadians(i < headings.length / 2 ? firstDegrees : thenDegrees) : 0;
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, new double[points])), Track.Elevation.KNOWN);
+        return Invented.walked(10, headings);
     }
 
     private static Way way(Track track, Ground ground) {
