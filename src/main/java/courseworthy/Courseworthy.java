@@ -124,15 +124,18 @@ public final class Courseworthy {
     }
 
     /**
-     * Why a decision is as it is.
+     * Why a decision is as it is, or, with {@code checklist} for the topic, why a rule's task is on the checklist or not.
      *
      * @param not  a value that was not chosen, as typed; null for none
      * @param rule the id of a rule to hold against the day; null for none
      */
     public String why(Request request, String topic, String not, String rule, Format format, boolean colours, Progress progress) {
-        mustBeTopic("TOPIC", topic);
+        boolean task = topic.equals(Reasoning.CHECKLIST) && rule != null && not == null;
+        if (!task) {
+            mustBeTopic("TOPIC", topic);
+        }
         Long value = not == null ? null : Reasons.value(Topics.of(topic), not);
-        Reasoning reasoning = reasoning(request, Topics.of(topic), value, rule, progress);
+        Reasoning reasoning = reasoning(request, task ? null : Topics.of(topic), value, rule, progress);
         return switch (format) {
             case TEXT -> WhyText.of(reasoning, colours);
             case JSON -> JsonWhy.of(reasoning);
@@ -146,7 +149,8 @@ public final class Courseworthy {
             return SituationReasons.of(home, situation, request, topic, not, rule, progress, this::stopOrWarn);
         }
         Answer answer = answer(request);
-        return new Reasons(answer.rules(), answer.call(), topic, progress).of(answer.brief(), not, rule);
+        return topic == null ? Reasons.ofTask(answer.rules(), answer.call(), answer.brief(), rule)
+                : new Reasons(answer.rules(), answer.call(), topic, progress).of(answer.brief(), not, rule);
     }
 
     /** The checklist alone. */
@@ -304,10 +308,11 @@ public final class Courseworthy {
      * Looks over a coach's sheet; what cannot be used is thrown, what is to be looked at is returned.
      *
      * @param gaps     whether to look for situations and shipped courses on which nobody speaks
+     * @param all      whether to list all remarks, however many of a kind
      * @param examples a folder to write an example of each remark into; null for none
      */
-    public String sheetCheck(String file, boolean gaps, String examples, Format format, boolean colours) {
-        SheetLook look = SheetLook.at(home, file, gaps, this::stopOrWarn);
+    public String sheetCheck(String file, boolean gaps, boolean all, String examples, Format format, boolean colours) {
+        SheetLook look = SheetLook.at(home, file, gaps, all, this::stopOrWarn);
         if (examples != null) {
             look = look.withExamples(new Inputs(home, new Faults()).path(examples), examples, file);
         }

@@ -55,24 +55,37 @@ final class Reasons {
         return new Reasoning(brief, call.on(topic), why.chain(), why.silent(), flips(rules, call, topic, progress).any(), null, null);
     }
 
+    /** How a rule that has something to do came to be on the checklist, or not. */
+    static Reasoning ofTask(DroolsRules rules, Call call, Brief brief, String rule) {
+        Hearing hearing = Why.task(rules, call, rule);
+        if (hearing == null) {
+            List<String> known = new ArrayList<>();
+            rules.rows().stream().filter(row -> row.task() != null).forEach(row -> known.add(row.author().rule()));
+            String near = Spelling.didYouMean(rule, known);
+            throw refused("--rule", Inputs.quoted(rule), "the id of a rule that has something to do", near.isEmpty() ? mend(rule, known,
+                    "'courseworthy rules' lists the shipped ones.") : near);
+        }
+        return new Reasoning(brief, null, List.of(), List.of(), List.of(), null, hearing);
+    }
+
     private Hearing hearing(String id) {
         List<String> known = why.rulesOnTopic();
         if (!known.contains(id)) {
             String near = Spelling.didYouMean(id, known);
             throw refused("--rule", Inputs.quoted(id), "the id of a rule on " + topic,
-                    near.isEmpty() ? mend(id, known) : near);
+                    near.isEmpty() ? mend(id, known, "'courseworthy rules --topic \"" + topic + "\"' lists the shipped ones.") : near);
         }
         return why.rule(id);
     }
 
     /** The rule's id without its sheet is a common slip. */
-    private String mend(String id, List<String> known) {
+    private static String mend(String id, List<String> known, String list) {
         for (String one : known) {
             if (one.endsWith("/" + id)) {
                 return "Did you mean \"" + one + "\"?";
             }
         }
-        return "'courseworthy rules --topic \"" + topic + "\"' lists the shipped ones.";
+        return list;
     }
 
     /** A value of a topic as typed, {@code 45 mm} or {@code dropper}. @throws BadInput where it is none */

@@ -1,45 +1,25 @@
 package courseworthy;
 
-import courseworthy.call.Call;
-import courseworthy.call.Calling;
+import courseworthy.brief.Reasoning;
 import courseworthy.claim.Author;
-import courseworthy.claim.Claim;
-import courseworthy.decision.Decision;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
-import courseworthy.rulebase.DroolsRules;
-import courseworthy.rulebase.House;
-import courseworthy.rulebase.PlainRules;
-import courseworthy.rulebase.Row;
-import courseworthy.rulebase.Rules;
-import courseworthy.rulebase.Said;
 import courseworthy.rulebase.SituationWriter;
-import courseworthy.rulebase.Stage;
-import courseworthy.rulebase.Untold;
 import courseworthy.rulebase.check.Remark;
-import courseworthy.rulebase.check.Remark.Kind;
-import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
-/** Writes an example of each remark on a sheet as a situation that can be opened. Each is tried first: what does not show is not written. */
+/** Writes an example of each remark on a sheet as a situation that can be opened. {@link Opening} tried each before it was made. */
 final class SheetExamples {
 
-    private final DroolsRules rules;
-    private final String sheet;
-
-    private SheetExamples(List<Row> inForce, String sheet) {
-        this.rules = new DroolsRules(inForce, House.load());
-        this.sheet = sheet;
+    private SheetExamples() {
     }
 
     /**
@@ -47,87 +27,22 @@ final class SheetExamples {
      * @return for each remark the file that shows it, as typed; empty where it has no example
      * @throws BadInput where something is in the way; nothing is then written
      */
-    static List<String> write(List<Remark> remarks, List<Row> inForce, Path folder, String typed, String sheet) {
+    static List<String> write(List<Remark> remarks, Path folder, String typed, String sheet) {
         if (folder == null) {
             throw refused(typed, "a path that cannot be", "the path of a folder");
         }
-        SheetExamples examples = new SheetExamples(inForce, sheet);
         String in = typed.endsWith("/") ? typed : typed + "/";
         List<String> out = new ArrayList<>();
         Map<String, String> files = new LinkedHashMap<>();
         for (Remark remark : remarks) {
-            boolean shows = remark.shown() != null && !remark.on().isEmpty() && examples.shows(remark);
-            String name = shows ? name(remark, out.size() + 1) : "";
-            out.add(shows ? in + name : "");
-            if (shows) {
-                files.put(name, examples.text(remark, in + name));
+            String name = remark.shown() == null ? "" : name(remark, out.size() + 1);
+            out.add(name.isEmpty() ? "" : in + name);
+            if (!name.isEmpty()) {
+                files.put(name, text(remark, in + name, sheet));
             }
         }
         write(files, folder, typed);
         return out;
-    }
-
-    /** Those of some remarks that are about rows, and those about topics on which the call shows that nobody speaks. */
-    static List<Remark> confirmed(List<Remark> remarks, List<Row> inForce) {
-        SheetExamples examples = new SheetExamples(inForce, "");
-        List<Remark> out = new ArrayList<>();
-        for (Remark remark : remarks) {
-            if (remark.kind() != Kind.GAP || remark.shown() != null && examples.shows(remark)) {
-                out.add(remark);
-            }
-        }
-        return out;
-    }
-
-    /** Whether what is remarked can be seen once the call is made: all rows speak on the topic, or none does. */
-    private boolean shows(Remark remark) {
-        List<Row> given = new SituationFile("", "", remark.shown()).given();
-        Call call = Calling.call(together(given), remark.shown().demands());
-        Decision decision = call.on(Topics.of(remark.on()));
-        Set<String> spoke = new HashSet<>();
-        for (Claim claim : decision.taken()) {
-            spoke.add(claim.author().rule());
-        }
-        decision.lost().forEach(lost -> spoke.add(lost.claim().author().rule()));
-        if (remark.kind() == Kind.GAP) {
-            return spoke.isEmpty() && decision.status() == Decision.Status.SETTLED;
-        }
-        boolean alone = remark.kind() == Kind.JOINABLE;
-        for (Author author : alone ? remark.rows().subList(0, 1) : remark.rows()) {
-            if (!spoke.contains(author.rule())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** The rules, and before all others what the situation gives. */
-    private Rules together(List<Row> given) {
-        PlainRules before = new PlainRules(given);
-        return () -> new Rules.Firing() {
-
-            private final Rules.Firing first = before.open();
-            private final Rules.Firing then = rules.open();
-
-            @Override
-            public Said fire(Stage stage) {
-                List<Claim> claims = new ArrayList<>(first.fire(stage).claims());
-                Said said = then.fire(stage);
-                claims.addAll(said.claims());
-                return new Said(claims, said.tasks());
-            }
-
-            @Override
-            public List<Untold> couldNotTell() {
-                return then.couldNotTell();
-            }
-
-            @Override
-            public void close() {
-                first.close();
-                then.close();
-            }
-        };
     }
 
     /** {@code 03-contradicts-light.yaml}. */
@@ -137,7 +52,7 @@ final class SheetExamples {
         return (number < 10 ? "00" : number < 100 ? "0" : "") + number + "-" + remark.kind().words().replace(' ', '-') + "-" + plain + ".yaml";
     }
 
-    private String text(Remark remark, String file) {
+    private static String text(Remark remark, String file, String sheet) {
         List<String> about = new ArrayList<>();
         for (Author author : remark.rows()) {
             about.add(author.rule());
@@ -149,7 +64,10 @@ final class SheetExamples {
 
     /** The command that opens an example. */
     private static String opened(Remark remark, String file, String sheet) {
-        return "courseworthy why " + quoted(file) + " " + quoted(remark.on()) + " --sheet " + quoted(sheet);
+        Author about = remark.asked() == null && remark.on().isEmpty() ? remark.rows().get(0) : remark.asked();
+        String rule = about == null ? "" : " --rule " + quoted(about.rule());
+        String on = remark.on().isEmpty() ? Reasoning.CHECKLIST : remark.on();
+        return "courseworthy why " + quoted(file) + " " + quoted(on) + " --sheet " + quoted(sheet) + rule;
     }
 
     private static String quoted(String word) {

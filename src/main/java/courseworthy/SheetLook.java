@@ -12,6 +12,8 @@ import courseworthy.rulebase.check.SheetCheck;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -22,34 +24,40 @@ import java.util.function.Consumer;
  * @param rows    how many rows it has
  * @param remarks what is to be looked at
  * @param files   for each remark the file that shows it, empty where there is none; no entries where none were asked for
- * @param inForce all rows in force with the sheet
  */
-record SheetLook(int rows, Remarks remarks, List<String> files, List<Row> inForce) {
+record SheetLook(int rows, Remarks remarks, List<String> files) {
 
     /**
+     * @param all        whether to list all remarks, however many of a kind
      * @param gaps       whether to look for situations and shipped courses on which nobody speaks
      * @param stopOrWarn shows warnings, and throws where the sheet cannot be used
      */
-    static SheetLook at(Path home, String file, boolean gaps, Consumer<Faults> stopOrWarn) {
+    static SheetLook at(Path home, String file, boolean gaps, boolean all, Consumer<Faults> stopOrWarn) {
         Faults faults = new Faults();
         Path path = new Inputs(home, faults).path(file);
         Sheet sheet = path == null ? null : SheetReader.read(path, file, 0, faults);
         House house = House.load();
         List<Row> inForce = sheet == null ? List.of() : Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows();
         stopOrWarn.accept(faults);
-        List<Row> shipped = new ArrayList<>();
-        house.sheets().forEach(one -> shipped.addAll(one.rows()));
-        if (!gaps) {
-            return new SheetLook(sheet.rows().size(), SheetCheck.of(sheet.rows(), shipped), List.of(), inForce);
-        }
-        Remarks remarks = SheetCheck.of(sheet.rows(), shipped, inForce, Set.copyOf(Topics.names()));
-        List<Remark> all = new ArrayList<>(SheetExamples.confirmed(remarks.list(), inForce));
-        all.addAll(LibraryGaps.of(home, inForce, house));
-        return new SheetLook(sheet.rows().size(), new Remarks(all, remarks.unlisted()), List.of(), inForce);
+        Remarks remarks = SheetCheck.of(sheet.rows(), shipped(house, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), all,
+                new Opening(inForce, house));
+        List<Remark> list = new ArrayList<>(remarks.list());
+        list.addAll(gaps ? LibraryGaps.of(home, inForce, house) : List.of());
+        return new SheetLook(sheet.rows().size(), new Remarks(list, remarks.unlisted()), List.of());
+    }
+
+    /** The shipped rows that are not left out. */
+    private static List<Row> shipped(House house, List<Row> inForce) {
+        Set<Row> still = Collections.newSetFromMap(new IdentityHashMap<>());
+        still.addAll(inForce);
+        List<Row> out = new ArrayList<>();
+        house.sheets().forEach(one -> out.addAll(one.rows()));
+        out.removeIf(row -> !still.contains(row));
+        return out;
     }
 
     /** The same, with an example of each remark written into a folder. */
     SheetLook withExamples(Path folder, String typed, String sheet) {
-        return new SheetLook(rows, remarks, SheetExamples.write(remarks.list(), inForce, folder, typed, sheet), inForce);
+        return new SheetLook(rows, remarks, SheetExamples.write(remarks.list(), folder, typed, sheet));
     }
 }

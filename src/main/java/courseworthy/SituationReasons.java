@@ -1,5 +1,6 @@
 package courseworthy;
 
+import courseworthy.brief.Brief;
 import courseworthy.brief.Briefs;
 import courseworthy.brief.Reasoning;
 import courseworthy.call.Call;
@@ -17,7 +18,9 @@ final class SituationReasons {
     private SituationReasons() {
     }
 
-    /** @param stopOrWarn shows warnings, and throws where something cannot be used */
+    /**
+     * @param topic      null where a rule is asked about that has something to do
+     * @param stopOrWarn shows warnings, and throws where something cannot be used */
     static Reasoning of(Path home, Path path, Request request, Topic topic, Long not, String rule, Progress progress,
             Consumer<Faults> stopOrWarn) {
         Faults faults = new Faults();
@@ -27,8 +30,8 @@ final class SituationReasons {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn.accept(faults);
         Call call = Calling.call(rules, file.situation().demands());
-        return new Reasons(rules, call, topic, progress).of(Briefs.of(file.title(), file.file(), call, loading.given()), not,
-                rule);
+        Brief brief = Briefs.of(file.title(), file.file(), call, loading.given());
+        return topic == null ? Reasons.ofTask(rules, call, brief, rule) : new Reasons(rules, call, topic, progress).of(brief, not, rule);
     }
 
     /** All that is known stands in the situation. */

@@ -38,7 +38,7 @@ class ExampleSheetTest {
     @Test
     void itHasThirtyRowsWithNothingToLookAt() {
         assertThat(sheet().rows()).hasSize(30);
-        assertThat(tool.sheetCheck(SHEET, false, null, Format.TEXT, false)).isEqualTo(SHEET + ": 30 rows, nothing to look at.\n");
+        assertThat(tool.sheetCheck(SHEET, false, false, null, Format.TEXT, false)).isEqualTo(SHEET + ": 30 rows, nothing to look at.\n");
         assertThat(remarks).isEmpty();
     }
 

@@ -51,6 +51,7 @@ public final class JsonCheck {
         }
         json.endList();
         json.string("topic", remark.rows().isEmpty() ? remark.topic() : remark.on());
+        json.string("silent", remark.asked() == null ? "" : remark.asked().rule());
         json.string("text", remark.text());
         json.string("mend", remark.mend());
         json.number("more", BigDecimal.valueOf(remark.more()));

@@ -30,7 +30,7 @@ public final class JsonWhy {
     private void write(Reasoning reasoning) throws IOException {
         parts.head(reasoning.brief());
         json.string("course", reasoning.brief().course().name());
-        parts.decisions("decisions", List.of(reasoning.decision()));
+        parts.decisions("decisions", reasoning.decision() == null ? List.of() : List.of(reasoning.decision()));
         if (reasoning.narrow()) {
             asked(reasoning);
         } else {

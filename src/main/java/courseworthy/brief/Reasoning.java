@@ -10,7 +10,7 @@ import java.util.List;
  * Why a decision is as it is: one model, from which text, JSON and Markdown are written.
  *
  * @param brief    the whole answer it belongs to
- * @param decision the decision asked about
+ * @param decision the decision asked about; null where a rule is asked about that has something to do
  * @param chain    the earlier decisions it rests on, in the order in which they were settled
  * @param silent   the rules on the topic that kept silent, those nearest to speaking first
  * @param flips    what would change it, smallest first
@@ -19,6 +19,9 @@ import java.util.List;
  */
 public record Reasoning(Brief brief, Decision decision, List<Decision> chain, List<Hearing> silent, List<Flip> flips,
         Why.Instead instead, Hearing rule) {
+
+    /** Stands for a topic where a rule is asked about that has something to do. */
+    public static final String CHECKLIST = "checklist";
 
     public Reasoning {
         chain = List.copyOf(chain);

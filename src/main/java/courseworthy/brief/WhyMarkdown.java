@@ -40,9 +40,9 @@ public final class WhyMarkdown {
 
     private void head() {
         Decision decision = reasoning.decision();
-        page.heading(1, decision.topic().name() + ": " + decision.text());
+        page.heading(1, decision == null ? Reasoning.CHECKLIST : decision.topic().name() + ": " + decision.text());
         page.paragraph(reasoning.brief().course().name() + ", " + BriefText.title(reasoning.brief()));
-        if (decision.standing() != null) {
+        if (decision != null && decision.standing() != null) {
             page.paragraph("How sure: " + decision.standing().word());
         }
     }

@@ -42,8 +42,9 @@ public final class WhyText {
 
     private void head() {
         Decision decision = reasoning.decision();
-        String sure = decision.standing() == null ? "" : decision.standing().word();
-        page.spread(decision.topic().name() + ": " + decision.text(), sure, Weight.BOLD);
+        boolean sure = decision != null && decision.standing() != null;
+        page.spread(decision == null ? Reasoning.CHECKLIST : decision.topic().name() + ": " + decision.text(),
+                sure ? decision.standing().word() : "", Weight.BOLD);
         page.text(0, 0, reasoning.brief().course().name() + ", " + BriefText.title(reasoning.brief()), Weight.FAINT);
     }
 

@@ -53,10 +53,28 @@ public final class Why {
         this.call = call;
         this.topic = topic;
         this.decision = call.on(topic);
+        this.settled.putAll(settled(call));
+    }
+
+    /** A rule that has something to do held against the day; null where it has nothing to do. */
+    public static Hearing task(DroolsRules rules, Call call, String id) {
+        for (Row row : rules.rows()) {
+            if (row.task() != null && row.author().rule().equals(id)) {
+                boolean listed = call.tasks().stream().anyMatch(task -> task.author().rule().equals(id));
+                Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled(call));
+                return new Hearing(row.author(), List.of(row.task().what()), listed, Examined.truth(row, stage), Examined.of(row, stage), "");
+            }
+        }
+        return null;
+    }
+
+    private static Map<Topic, Settled> settled(Call call) {
+        Map<Topic, Settled> out = new HashMap<>();
         for (Decision one : call.decisions()) {
             boolean known = one.status() == Status.SETTLED;
-            settled.put(one.topic(), new Settled(one.topic(), known, known ? one.value() : 0));
+            out.put(one.topic(), new Settled(one.topic(), known, known ? one.value() : 0));
         }
+        return out;
     }
 
     /** The earlier decisions that it rests on, directly or through others, in the order in which they were settled. */

@@ -7,6 +7,8 @@ final class SheetCheckCommand extends Command {
 
     private final Given<String> file = parameter("FILE", "The sheet (.yaml).");
     private final Given<Boolean> gaps = flag("Looks as well for situations, and for shipped courses, on which nobody speaks.", "--gaps");
+    private final Given<Boolean> all = flag("Lists every remark; else a hundred of a kind, three of them for one row, and counts the others.",
+            "--all");
     private final Given<String> examples = option("--examples", "DIR",
             "Writes an example of each remark into a folder, to be opened with 'courseworthy why'; never over something.");
     private final Given<Format> format = format(Format.TEXT, Format.JSON);
@@ -20,6 +22,6 @@ final class SheetCheckCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().sheetCheck(file.value(), gaps.value(), examples.value(), format.value(), colours() && !output.toFile()));
+        output.write(tool().sheetCheck(file.value(), gaps.value(), all.value(), examples.value(), format.value(), colours() && !output.toFile()));
     }
 }

@@ -7,7 +7,8 @@ import courseworthy.Request;
 /** Prints why a decision is as it is, why a rule kept silent, or why another value was not chosen. */
 final class WhyCommand extends RequestCommand {
 
-    private final Given<String> topic = parameter("TOPIC", "The topic asked about; 'courseworthy topics' lists them.");
+    private final Given<String> topic = parameter("TOPIC", "The topic asked about; 'courseworthy topics' lists them. Or "
+            + "checklist, with --rule, for a rule that has something to do.");
     private final Given<String> not = option("--not", "VALUE",
             "A value that was not chosen: what beat it, and the smallest change of one measure that would bring it.");
     private final Given<String> rule = option("--rule", "ID",

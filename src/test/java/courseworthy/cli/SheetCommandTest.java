@@ -58,6 +58,7 @@ class SheetCommandTest {
             FILE:4: Mine/never: can never speak
                 hours: over 5 h and none of [hours: over 3 h] cannot hold together.
                 Mend a condition, or remove the row.
+                Such as: hours 3:00 h.
             FILE:8: Mine/road-fork: never counts
                 Where it speaks, fork travel does not apply.
                 Mend what is asked of the bike, or say it of another topic.

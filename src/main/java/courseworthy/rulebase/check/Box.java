@@ -43,6 +43,16 @@ final class Box {
         return -1;
     }
 
+    /** Whether it names every thing that another names. */
+    boolean names(Box other) {
+        for (Thing thing : other.things) {
+            if (at(thing) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     Values of(Thing thing) {
         int at = at(thing);
         return at < 0 ? thing.all() : values[at];

@@ -24,6 +24,9 @@ final class Pairs {
     private static final int MOST_REMEMBERED = 2_000;
 
     private final Placed[] rows;
+    private final Possible possible;
+    /** So many partners of a row are named for each kind of remark. */
+    private final int named;
     /** Rows that say again what an earlier one says: what holds of that one need not be said of them. */
     private final boolean[] doubles;
     /** A number for what each row says and how strongly: the same for the same. */
@@ -34,7 +37,9 @@ final class Pairs {
     private final int[][] topics;
     private final int[][] onTopic;
 
-    Pairs(List<Placed> placed) {
+    Pairs(List<Placed> placed, Possible possible, int named) {
+        this.possible = possible;
+        this.named = named;
         rows = placed.toArray(new Placed[0]);
         doubles = new boolean[rows.length];
         says = new int[rows.length];
@@ -63,7 +68,7 @@ final class Pairs {
     }
 
     Tally tally() {
-        Tally out = new Tally(rows.length);
+        Tally out = new Tally(rows.length, named);
         findDoubles(out);
         int threads = rows.length < 200 ? 1 : Math.min(8, Runtime.getRuntime().availableProcessors());
         Part[] parts = new Part[threads];
@@ -120,7 +125,7 @@ final class Pairs {
 
         private final int first;
         private final int step;
-        private final Tally found = new Tally(rows.length);
+        private final Tally found = new Tally(rows.length, named);
         /** The last row that each row was held against: one that shares several topics with it is met once. */
         private final int[] met = new int[rows.length];
         private Throwable trouble;
@@ -218,7 +223,8 @@ final class Pairs {
         if (bearing.same()) {
             return !aInB && !bInA && join(a, b) != null ? Found.JOINABLE : Found.NOTHING;
         }
-        return bearing.clash() == null ? Found.NOTHING : clash(a, b, bearing, aInB, bInA);
+        Found found = bearing.clash() == null ? Found.NOTHING : clash(a, b, bearing, aInB, bInA);
+        return found.first == Kind.OVERLAPS && !possible.together(a.region(), b.region()) ? Found.NOTHING : found;
     }
 
     private static Found clash(Placed a, Placed b, Bearing bearing, boolean aInB, boolean bInA) {

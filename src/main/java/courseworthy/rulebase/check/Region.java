@@ -1,6 +1,7 @@
 package courseworthy.rulebase.check;
 
 import courseworthy.rulebase.Condition;
+import courseworthy.rulebase.OccasionTest;
 import courseworthy.rulebase.ValueTest;
 import courseworthy.rulebase.check.Steps.TooMany;
 import courseworthy.topic.Topic;
@@ -8,6 +9,7 @@ import courseworthy.topic.Topic.Applies;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * The situations in which a condition is true, as boxes. Exact where the things asked about are free of each other: what is not known is
@@ -19,6 +21,8 @@ final class Region {
     static final int MOST_BOXES = 500;
     /** Nor is it where comparing it with another takes more steps than this. */
     private static final int MOST_STEPS = 20_000;
+    /** Days; a span of fewer has each day of the year once at most. */
+    private static final int SHORTEST_YEAR = 365;
 
     private final Box[] boxes;
     /** Holds all of them: what does not meet it meets none. */
@@ -50,7 +54,8 @@ final class Region {
             return of(condition, true);
         }
 
-        private Region of(Condition condition, boolean truth) throws TooMany {
+        /** Where it is true, or where it is false. */
+        Region of(Condition condition, boolean truth) throws TooMany {
             if (condition instanceof Condition.Measured measured) {
                 Thing thing = things.of(measured.measure());
                 return Region.of(thing, asked(measured.test(), thing, truth));
@@ -68,8 +73,7 @@ final class Region {
                 return Region.of(thing, asked(share.test(), thing, truth));
             }
             if (condition instanceof Condition.OnOccasion one) {
-                long value = truth ? 1 : 0;
-                return Region.of(things.of(one), Values.of(value, value));
+                return occasion(one.test(), truth);
             }
             if (condition instanceof Condition.AllOf all) {
                 return truth ? all(all.parts(), true) : any(all.parts(), false);
@@ -79,6 +83,41 @@ final class Region {
             }
             Condition.NoneOf none = (Condition.NoneOf) condition;
             return truth ? all(none.parts(), false) : any(none.parts(), true);
+        }
+
+        private Region occasion(OccasionTest test, boolean truth) throws TooMany {
+            if (test instanceof OccasionTest.Riders riders) {
+                Values named = Values.NONE;
+                for (String name : riders.names()) {
+                    named = named.or(Values.of(things.rider(name), things.rider(name)));
+                }
+                return Region.of(things.rider(), truth ? named : things.rider().known().less(named));
+            }
+            if (test instanceof OccasionTest.Tags tags) {
+                return tags(tags.tags(), truth);
+            }
+            if (test instanceof OccasionTest.Season season) {
+                Values within = Days.of(season.from(), season.to());
+                return Region.of(things.dayOfYear(), truth ? within : things.dayOfYear().known().less(within));
+            }
+            OccasionTest.Days days = (OccasionTest.Days) test;
+            Values within = Values.of(days.from().toEpochDay(), days.to().toEpochDay());
+            if (!truth) {
+                return Region.of(things.date(), things.date().known().less(within));
+            }
+            boolean inAYear = days.to().toEpochDay() - days.from().toEpochDay() < SHORTEST_YEAR;
+            Region span = Region.of(things.date(), within);
+            return inAYear ? span.and(Region.of(things.dayOfYear(), Days.of(days.from(), days.to())), steps) : span;
+        }
+
+        private Region tags(List<String> tags, boolean truth) throws TooMany {
+            List<Box> any = new ArrayList<>();
+            Region none = new Region(List.of(Box.ANYTHING));
+            for (String tag : tags) {
+                any.add(Box.of(things.tag(tag), Values.of(1, 1)));
+                none = none.and(Region.of(things.tag(tag), Values.of(0, 0)), steps);
+            }
+            return truth ? simple(any, steps) : none;
         }
 
         private Region all(List<Condition> parts, boolean truth) throws TooMany {
@@ -185,7 +224,7 @@ final class Region {
     Box beyond(Region other, Steps steps) throws TooMany {
         Steps part = steps.atMost(MOST_STEPS);
         for (Box box : boxes) {
-            Box found = beyond(box, other.boxes, 0, part);
+            Box found = beyond(box, other.boxes, 0, part, any -> true);
             if (found != null) {
                 return found;
             }
@@ -202,12 +241,36 @@ final class Region {
         return new Region(out);
     }
 
+    /** Situations in both, one box after the other. */
+    List<Box> commons(Region other) {
+        List<Box> out = new ArrayList<>();
+        for (Box a : boxes) {
+            for (Box b : other.boxes) {
+                Box both = a.and(b);
+                if (both != null) {
+                    out.add(both);
+                }
+            }
+        }
+        return out;
+    }
+
+    List<Box> boxes() {
+        return List.of(boxes);
+    }
+
+    /** These boxes as a region. */
+    static Region of(List<Box> boxes) {
+        return new Region(boxes);
+    }
+
     /**
      * A situation in this region and not in another, in which all is known that the other asks about; null where there is none.
      *
      * @param steps may be spent
+     * @param good  whether one will do
      */
-    Box knownBeyond(Region other, Steps steps) throws TooMany {
+    Box knownBeyond(Region other, Steps steps, Predicate<Box> good) throws TooMany {
         Box known = Box.ANYTHING;
         for (Box box : other.boxes) {
             for (int i = 0; i < box.size(); i++) {
@@ -215,7 +278,7 @@ final class Region {
             }
         }
         for (Box box : boxes) {
-            Box found = beyond(box.and(known), other.boxes, 0, steps);
+            Box found = beyond(box.and(known), other.boxes, 0, steps, good);
             if (found != null) {
                 return found;
             }
@@ -224,21 +287,21 @@ final class Region {
     }
 
     /** What is left of a box once the others from a place on are taken away: one piece after the other, to the end. */
-    private static Box beyond(Box box, Box[] others, int from, Steps steps) throws TooMany {
+    static Box beyond(Box box, Box[] others, int from, Steps steps, Predicate<Box> good) throws TooMany {
         for (int i = from; i < others.length; i++) {
             steps.spend(1);
             if (!box.meets(others[i])) {
                 continue;
             }
             for (Box piece : box.less(others[i])) {
-                Box found = beyond(piece, others, i + 1, steps);
+                Box found = beyond(piece, others, i + 1, steps, good);
                 if (found != null) {
                     return found;
                 }
             }
             return null;
         }
-        return box;
+        return good.test(box) ? box : null;
     }
 
     boolean within(Region other, Steps steps) throws TooMany {

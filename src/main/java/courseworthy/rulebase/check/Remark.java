@@ -3,6 +3,7 @@ package courseworthy.rulebase.check;
 import courseworthy.claim.Author;
 import courseworthy.rulebase.Situation;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Something to look at in a sheet.
@@ -13,12 +14,14 @@ import java.util.List;
  * @param text    what is so, in a sentence
  * @param mend    what to do about it, in a sentence
  * @param more    how many more rows it could be held against with the same outcome, that are not listed
- * @param example a situation that shows it; empty where there is none, as for a row that can never speak
- * @param shown   the same whole; null where there is none, or where what it asks does not go together
- * @param on      the topic on which it is to be looked at
+ * @param example a situation that shows it, for a row that can never speak the nearest to its speaking; empty where none was found
+ * @param shown   the same whole; null where none was found, or where it is a course
+ * @param on      the topic on which it is to be looked at; empty for rows that only say what is to be done
+ * @param asked   the row whose conditions show it, where one keeps silent in the example; else null
+ * @param unmet   which of that row's conditions do not hold in the example, from 0 in the order written; all others do
  */
 public record Remark(Kind kind, List<Author> rows, String topic, String text, String mend, int more, List<Fact> example, Situation shown,
-        String on) {
+        String on, Author asked, Set<Integer> unmet) {
 
     /** Kinds of remarks, gravest first. */
     public enum Kind {
@@ -44,5 +47,17 @@ public record Remark(Kind kind, List<Author> rows, String topic, String text, St
     public Remark {
         rows = List.copyOf(rows);
         example = List.copyOf(example);
+        unmet = Set.copyOf(unmet);
+    }
+
+    /** A remark without a row that keeps silent. */
+    public Remark(Kind kind, List<Author> rows, String topic, String text, String mend, int more, List<Fact> example, Situation shown,
+            String on) {
+        this(kind, rows, topic, text, mend, more, example, shown, on, null, Set.of());
+    }
+
+    /** The same, shown by a situation in which a row keeps silent, or none does. */
+    Remark shown(List<Fact> facts, Situation situation, Author silent, Set<Integer> without) {
+        return new Remark(kind, rows, topic, text, mend, more, facts, situation, on, silent, without);
     }
 }

@@ -4,7 +4,6 @@ import courseworthy.claim.Author;
 import courseworthy.rulebase.Condition;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Saying;
-import courseworthy.rulebase.check.Remark.Fact;
 import courseworthy.rulebase.check.Remark.Kind;
 import courseworthy.rulebase.check.Steps.TooMany;
 import courseworthy.topic.Topic;
@@ -15,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Looks over the rows of a sheet by reasoning over intervals and ordered values, never by sampling: what a verifier of decision tables
@@ -24,31 +24,40 @@ import java.util.Set;
  */
 public final class SheetCheck {
 
-    /** So many remarks of a kind are written out; of the others it is said how many there are. */
+    /** So many remarks of a kind are written out unless all are asked for, and so many of one row; the others are counted. */
     public static final int MOST_OF_A_KIND = 100;
+    public static final int MOST_OF_A_ROW = 3;
 
     /** Steps to be spent on working out where rows speak, over all rows; and for a row at the least. */
     private static final long ALL_STEPS = 10_000_000;
     private static final long LEAST_STEPS = 3_000;
     /** Steps for finding where nobody speaks on one topic. */
     private static final long GAP_STEPS = 300_000;
+    /** So many such situations are tried: what is left to be settled may bring somebody to speak. */
+    private static final int MOST_GAPS = 12;
     /** Steps for what is reasoned of one row by itself. */
     private static final long ROW_STEPS = 40_000;
 
     private final List<Row> rows;
     private final List<Row> inForce;
     private final Set<String> topics;
+    private final boolean all;
     private final Things things = new Things();
+    private final Possible possible;
+    private final Shower shower;
     private final List<Placed> placed = new ArrayList<>();
-    private final List<Remark> ofRow = new ArrayList<>();
+    private final List<Shower.Draft> drafts = new ArrayList<>();
     private final Map<Kind, Integer> shown = new EnumMap<>(Kind.class);
     private final Map<Kind, Integer> unlisted = new EnumMap<>(Kind.class);
     private final List<Remark> remarks = new ArrayList<>();
 
-    private SheetCheck(List<Row> rows, List<Row> inForce, Set<String> topics) {
+    private SheetCheck(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics, boolean all, Trial trial) {
         this.rows = rows;
         this.inForce = inForce;
         this.topics = topics;
+        this.all = all;
+        this.possible = new Possible(house, regions(ROW_STEPS), things);
+        this.shower = new Shower(things, regions(Long.MAX_VALUE), possible, trial);
     }
 
     /**
@@ -58,7 +67,7 @@ public final class SheetCheck {
      * @param house the shipped rows
      */
     public static Remarks of(List<Row> rows, List<Row> house) {
-        return new SheetCheck(rows, List.of(), Set.of()).look(house);
+        return new SheetCheck(rows, house, List.of(), Set.of(), false, Trial.NONE).look(house);
     }
 
     /**
@@ -68,14 +77,24 @@ public final class SheetCheck {
      * @param topics  the topics on which somebody should speak wherever they apply
      */
     public static Remarks of(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics) {
-        return new SheetCheck(rows, inForce, topics).look(house);
+        return of(rows, house, inForce, topics, false, Trial.NONE);
+    }
+
+    /**
+     * The same, each remark that is listed tried before it is made.
+     *
+     * @param all   whether to list all there are, however many
+     * @param trial opens the examples
+     */
+    public static Remarks of(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics, boolean all, Trial trial) {
+        return new SheetCheck(rows, house, inForce, topics, all, trial).look(house);
     }
 
     private Remarks look(List<Row> house) {
         for (Row row : rows) {
             placed.add(Placed.of(placed.size(), row, region(row)));
         }
-        Tally pairs = new Pairs(placed).tally();
+        Tally pairs = new Pairs(placed, possible, all ? Integer.MAX_VALUE : MOST_OF_A_ROW).tally();
         Map<String, List<Placed>> shipped = shipped(house);
         for (Placed one : placed) {
             alone(one);
@@ -96,22 +115,26 @@ public final class SheetCheck {
 
     /** Takes what was remarked of one row, the gravest first, as far as there is room. */
     private void take() {
-        ofRow.sort((a, b) -> a.kind().compareTo(b.kind()));
-        for (Remark remark : ofRow) {
-            if (shown.merge(remark.kind(), 1, Integer::sum) <= MOST_OF_A_KIND) {
+        drafts.sort((a, b) -> a.kind().compareTo(b.kind()));
+        for (Shower.Draft draft : drafts) {
+            if (!all && shown.getOrDefault(draft.kind(), 0) >= MOST_OF_A_KIND) {
+                unlisted.merge(draft.kind(), 1 + draft.bare().more(), Integer::sum);
+                continue;
+            }
+            Remark remark = shower.shown(draft);
+            if (remark != null) {
+                shown.merge(remark.kind(), 1, Integer::sum);
                 remarks.add(remark);
-            } else {
-                unlisted.merge(remark.kind(), 1 + remark.more(), Integer::sum);
             }
         }
-        ofRow.clear();
+        drafts.clear();
     }
 
     // One row by itself -----------------------------------------------------------------------------------------------
 
     private Region region(Row row) {
         try {
-            return regions(Math.max(LEAST_STEPS, ALL_STEPS / rows.size())).of(row.condition());
+            return possible.left(regions(Math.max(LEAST_STEPS, ALL_STEPS / rows.size())).of(row.condition()));
         } catch (TooMany e) {
             return null;
         }
@@ -124,7 +147,7 @@ public final class SheetCheck {
     private void alone(Placed one) {
         Row row = one.row();
         if (one.region() == null) {
-            add(Kind.UNREASONED, row, null, "Its conditions have too many alternatives.", "Make several rows of it.", null);
+            tooMany(row, null, "Its conditions have too many alternatives.", "Make several rows of it.");
             return;
         }
         try {
@@ -132,36 +155,32 @@ public final class SheetCheck {
                 never(row);
                 return;
             }
-            against(row);
+            against(row, one.region());
             if (!row.condition().parts().isEmpty() && one.region().isEverything(new Steps(ROW_STEPS))) {
                 add(Kind.ALWAYS, row, null, "It holds whatever is found, once it is known.",
-                        "Leave out \"when\", or mend a condition.", one.region().box(0));
+                        "Leave out \"when\", or mend a condition.", 0, one.region()::boxes);
             }
             setAside(row, one.region());
         } catch (TooMany e) {
-            add(Kind.UNREASONED, row, null, "Its conditions have too many alternatives.", "Make several rows of it.", null);
+            tooMany(row, null, "Its conditions have too many alternatives.", "Make several rows of it.");
         }
     }
 
     private void never(Row row) throws TooMany {
-        List<Condition> needed = new ArrayList<>(row.condition().parts());
-        for (int i = needed.size() - 1; i >= 0; i--) {
-            List<Condition> fewer = new ArrayList<>(needed);
-            fewer.remove(i);
-            if (regions(ROW_STEPS).of(new Condition.AllOf(fewer)).isEmpty()) {
-                needed = fewer;
-            }
-        }
-        List<String> words = needed.stream().map(ConditionWords::of).toList();
-        String text = words.size() == 1 ? words.get(0) + " cannot hold." : String.join(" and ", words) + " cannot hold together.";
-        add(Kind.NEVER, row, null, text, "Mend a condition, or remove the row.", null);
+        Nearest nearest = new Nearest(row, regions(ROW_STEPS), possible);
+        List<String> words = nearest.conflict().stream().map(ConditionWords::of).toList();
+        String text = words.size() == 1 ? words.get(0) + " cannot hold" : String.join(" and ", words) + " cannot hold together";
+        String why = nearest.limits().isEmpty() ? "." : "; ruled out by " + String.join(" and ", nearest.limits()) + ".";
+        drafts.add(new Shower.Draft(bare(Kind.NEVER, row, null, text + why, "Mend a condition, or remove the row.", 0, on(row, null)),
+                List.of(row), nearest::boxes, row, nearest.unmet()));
     }
 
     /** A row that says two things of which one rules out the other. */
-    private void against(Row row) {
+    private void against(Row row, Region region) {
         Answers.Clash clash = Answers.clash(row);
         if (clash != null) {
-            add(Kind.CONTRADICTS, row, null, "It says both " + clash.words() + ".", "Keep one of them.", null);
+            add(Kind.CONTRADICTS, row, null, "It says both " + clash.words() + ".", "Keep one of them.", 0, clash.one().topic().name(),
+                    region::boxes);
         }
     }
 
@@ -170,7 +189,7 @@ public final class SheetCheck {
         for (Saying saying : row.sayings()) {
             if (region.common(regions(ROW_STEPS).applies(saying.topic())) == null) {
                 add(Kind.SET_ASIDE, row, null, "Where it speaks, " + saying.topic().name() + " does not apply.",
-                        "Mend what is asked of the bike, or say it of another topic.", region.box(0));
+                        "Mend what is asked of the bike, or say it of another topic.", 0, saying.topic().name(), region::boxes);
                 return;
             }
         }
@@ -188,29 +207,30 @@ public final class SheetCheck {
 
     private void pair(Kind kind, Placed one, Placed other, int more) {
         Row row = one.row();
-        String id = id(other.row());
-        Box common = kind == Kind.UNREASONED ? null : one.region().common(other.region());
+        Row against = other.row();
+        String id = id(against);
+        Supplier<List<Box>> common = () -> one.region().commons(other.region());
         switch (kind) {
-            case IDENTICAL -> add(kind, row, other.row(), "It asks and says just what " + id + " does.", "Keep one of them.", more, common);
-            case EQUIVALENT -> add(kind, row, other.row(), "It speaks just where " + id + " does, and says the same.", "Keep one of them.",
+            case IDENTICAL -> add(kind, row, against, "It asks and says just what " + id + " does.", "Keep one of them.", more, common);
+            case EQUIVALENT -> add(kind, row, against, "It speaks just where " + id + " does, and says the same.", "Keep one of them.",
                     more, common);
-            case NEEDLESS -> add(kind, row, other.row(), "Wherever it speaks, " + id + " says as much.", "Remove it, or let it say more.",
+            case NEEDLESS -> add(kind, row, against, "Wherever it speaks, " + id + " says as much.", "Remove it, or let it say more.",
                     more, common);
-            case CONTRADICTS -> add(kind, row, other.row(), (always(one, other) ? "They always speak together"
-                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other) + ".",
-                    "Mend one, or let their conditions exclude each other.", more, common);
-            case OVERLAPS -> add(kind, row, other.row(), "Both may speak with equal force: " + said(one, other) + ".",
-                    "Fine where a vote shall settle it; else let their conditions exclude each other.", more, common);
+            case CONTRADICTS -> add(kind, row, against, (always(one, other) ? "They always speak together"
+                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other).words() + ".",
+                    "Mend one, or let their conditions exclude each other.", more, said(one, other).one().topic().name(), common);
+            case OVERLAPS -> add(kind, row, against, "Both may speak with equal force: " + said(one, other).words() + ".",
+                    "Fine where a vote shall settle it; else let their conditions exclude each other.", more,
+                    said(one, other).one().topic().name(), common);
             case JOINABLE -> joinable(one, other, more);
-            default -> add(kind, row, other.row(), "Together their conditions have too many alternatives.", "Make several rows of them.",
-                    more, null);
+            default -> tooMany(row, against, "Together their conditions have too many alternatives.", "Make several rows of them.", more);
         }
     }
 
     /** What two rows say that does not go together, in the order of the sheet. */
-    private static String said(Placed one, Placed other) {
+    private static Answers.Clash said(Placed one, Placed other) {
         boolean inOrder = one.at() < other.at();
-        return Answers.clash(inOrder ? one.row() : other.row(), inOrder ? other.row() : one.row()).words();
+        return Answers.clash(inOrder ? one.row() : other.row(), inOrder ? other.row() : one.row());
     }
 
     private static boolean always(Placed one, Placed other) {
@@ -223,10 +243,15 @@ public final class SheetCheck {
 
     private void joinable(Placed one, Placed other, int more) {
         Thing thing = Pairs.join(other, one);
-        Values together = one.region().box(0).of(thing).or(other.region().box(0).of(thing));
-        add(Kind.JOINABLE, one.row(), other.row(), "It says what " + id(other.row()) + " does, where " + thing.name()
+        Values mine = one.region().box(0).of(thing);
+        Values theirs = other.region().box(0).of(thing);
+        Values together = mine.or(theirs);
+        Remark bare = bare(Kind.JOINABLE, one.row(), other.row(), "It says what " + id(other.row()) + " does, where " + thing.name()
                 + " lies next to its range.", "One row will do, with " + thing.name() + " "
-                + thing.text(together.least(0), together.most(0)) + ".", more, one.region().box(0));
+                + thing.text(together.least(0), together.most(0)) + ".", more, on(one.row(), other.row()));
+        long edge = mine.less(theirs).nearest(theirs);
+        drafts.add(new Shower.Draft(bare, List.of(one.row()), () -> List.of(one.region().box(0).and(Box.of(thing, Values.of(edge, edge)))),
+                other.row(), Set.of()));
     }
 
     // Against the shipped rows ----------------------------------------------------------------------------------------
@@ -251,11 +276,10 @@ public final class SheetCheck {
             try {
                 if (one.region().within(other.region(), new Steps(ROW_STEPS))) {
                     add(Kind.REPEATS, one.row(), other.row(), "Wherever it speaks, " + id(other.row()) + " says the same already.",
-                            "Leave it out, unless it shall go before the house's other advice.", one.region().box(0));
+                            "Leave it out, unless it shall go before the house's other advice.", 0, one.region()::boxes);
                 }
             } catch (TooMany e) {
-                add(Kind.UNREASONED, one.row(), other.row(), "Together their conditions have too many alternatives.",
-                        "Make several rows of it.", null);
+                tooMany(one.row(), other.row(), "Together their conditions have too many alternatives.", "Make several rows of it.");
             }
         }
     }
@@ -264,44 +288,115 @@ public final class SheetCheck {
 
     /** A situation, all of which is known, in which a topic applies and no row speaks on it. */
     private void gap(Topic topic) {
+        List<Box> found = new ArrayList<>();
+        List<Region> spoken = new ArrayList<>();
+        boolean all = false;
         try {
             Region.Reader reader = regions(ALL_STEPS / 10);
             Region open = reader.applies(topic);
-            List<Region> spoken = new ArrayList<>();
             for (Row row : inForce) {
                 if (row.topics().contains(topic.name())) {
                     spoken.add(reader.of(row.condition()));
                 }
             }
-            Box found = open.knownBeyond(Region.together(spoken), new Steps(GAP_STEPS));
-            if (found != null) {
-                addOnTopic(Kind.GAP, topic, spoken.isEmpty() ? "No rule speaks on it at all; the common value is taken, "
-                        + topic.text(topic.standard()) + "." : "There are situations in which no rule speaks on it; the common value is taken, "
-                        + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", found);
-            }
+            open.knownBeyond(Region.together(spoken), new Steps(GAP_STEPS), box -> found.add(box) && found.size() >= MOST_GAPS);
+            all = true;
         } catch (TooMany e) {
-            addOnTopic(Kind.UNREASONED, topic, "The rules on it have too many alternatives to tell where nobody speaks.",
-                    "Nothing to mend, where the library's courses show no gap.", null);
+            all = false;
+        }
+        Shower.Draft gap = gap(topic, spoken.isEmpty(), found);
+        Remark remark = found.isEmpty() ? null : shower.shown(gap);
+        if (remark != null) {
+            drafts.add(gap.as(remark));
+        } else if (!all) {
+            searched(topic);
         }
     }
 
-    private void addOnTopic(Kind kind, Topic topic, String text, String mend, Box example) {
-        ofRow.add(new Remark(kind, List.of(), topic.name(), text, mend, 0, example == null ? List.of() : facts(example, false),
-                example == null ? null : Example.of(example), topic.name()));
+    /** Where the rows on a topic have too many alternatives, a situation is looked for in which none of them holds. */
+    private void searched(Topic topic) {
+        List<Search.Goal> silent = new ArrayList<>();
+        List<Row> speaking = new ArrayList<>();
+        for (Row row : inForce) {
+            if (row.topics().contains(topic.name())) {
+                silent.add(new Search.Goal(row.condition(), false));
+                speaking.add(row);
+            }
+        }
+        Box found = null;
+        try {
+            Region.Reader reader = regions(ALL_STEPS / 10);
+            for (Box open : reader.applies(topic).boxes()) {
+                found = found != null ? found : new Search(reader, new Steps(GAP_STEPS)).in(open, silent);
+            }
+        } catch (TooMany e) {
+            found = null;
+        }
+        Shower.Draft gap = found == null ? null : gap(topic, false, List.of(found));
+        Remark remark = gap == null ? null : shower.shown(gap);
+        if (remark != null) {
+            drafts.add(gap.as(remark));
+            return;
+        }
+        Row one = speaking.get(0);
+        Remark bare = new Remark(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where nobody speaks.",
+                "Nothing to mend, where the library's courses show no gap.", 0, List.of(), null, topic.name());
+        drafts.add(new Shower.Draft(bare, List.of(), () -> boxes(List.of(one)), null, Set.of()));
+    }
+
+    private Shower.Draft gap(Topic topic, boolean nobody, List<Box> boxes) {
+        String taken = "; the common value is taken, " + topic.text(topic.standard()) + ".";
+        Remark bare = new Remark(Kind.GAP, List.of(), topic.name(), (nobody ? "No rule speaks on it at all"
+                : "There are situations in which no rule speaks on it") + taken, "Fine where the common value is; else write a row for them.", 0,
+                List.of(), null, topic.name());
+        return new Shower.Draft(bare, List.of(), () -> boxes, null, Set.of());
+    }
+
+    // ------------------------------------------------------------------------------------------------------------------
+
+    private void tooMany(Row row, Row other, String text, String mend) {
+        tooMany(row, other, text, mend, 0);
+    }
+
+    private void tooMany(Row row, Row other, String text, String mend, int more) {
+        List<Row> rows = other == null ? List.of(row) : List.of(row, other);
+        drafts.add(new Shower.Draft(bare(Kind.UNREASONED, row, other, text, mend, more, on(row, other)), List.of(row), () -> boxes(rows), null,
+                Set.of()));
+    }
+
+    /** A box in which rows of many alternatives hold, all of them if one is found, else the first; none where none is found. */
+    private List<Box> boxes(List<Row> rows) {
+        for (int many = rows.size(); many > 0; many--) {
+            try {
+                Region.Reader reader = regions(ROW_STEPS);
+                Box box = new Search(reader, new Steps(ROW_STEPS)).in(Box.ANYTHING,
+                        rows.subList(0, many).stream().map(row -> new Search.Goal(row.condition(), true)).toList());
+                if (box != null) {
+                    return List.of(box);
+                }
+            } catch (TooMany e) {
+                continue;
+            }
+        }
+        return List.of();
     }
 
     private static String id(Row row) {
         return row.author().rule();
     }
 
-    private void add(Kind kind, Row row, Row other, String text, String mend, Box example) {
-        add(kind, row, other, text, mend, 0, example);
+    private void add(Kind kind, Row row, Row other, String text, String mend, int more, Supplier<List<Box>> boxes) {
+        add(kind, row, other, text, mend, more, on(row, other), boxes);
     }
 
-    private void add(Kind kind, Row row, Row other, String text, String mend, int more, Box example) {
+    private void add(Kind kind, Row row, Row other, String text, String mend, int more, String on, Supplier<List<Box>> boxes) {
+        drafts.add(new Shower.Draft(bare(kind, row, other, text, mend, more, on), other == null ? List.of(row) : List.of(row, other), boxes,
+                null, Set.of()));
+    }
+
+    private static Remark bare(Kind kind, Row row, Row other, String text, String mend, int more, String on) {
         List<Author> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
-        ofRow.add(new Remark(kind, authors, "", text, mend, more, example == null ? List.of() : facts(example, true),
-                example == null ? null : Example.of(example), on(row, other)));
+        return new Remark(kind, authors, "", text, mend, more, List.of(), null, on);
     }
 
     /** The first topic on which both speak; empty for rows that only say what is to be done. */
@@ -312,17 +407,5 @@ public final class SheetCheck {
             }
         }
         return "";
-    }
-
-    /** @param all whether to say of a thing, too, that it has some value, whichever */
-    private static List<Fact> facts(Box box, boolean all) {
-        List<Fact> out = new ArrayList<>();
-        for (int i = 0; i < box.size(); i++) {
-            boolean anything = box.values(i).equals(box.thing(i).known());
-            if (box.values(i).spans() > 0 && (all || !anything)) {
-                out.add(new Fact(box.thing(i).name(), box.thing(i).text(box.values(i).example())));
-            }
-        }
-        return out;
     }
 }

@@ -9,42 +9,47 @@ import java.util.Arrays;
  */
 final class Tally {
 
-    /** So many partners of a row are named for each kind. */
-    static final int NAMED = 3;
-
     private final int[][] counts = new int[Kind.values().length][];
-    private final int[][] partners = new int[Kind.values().length][];
+    /** By kind and row the first partners, ascending, and then room for more. */
+    private final int[][][] partners = new int[Kind.values().length][][];
     private final int rows;
+    private final int named;
 
-    Tally(int rows) {
+    /** @param named so many partners of a row are named for each kind */
+    Tally(int rows, int named) {
         this.rows = rows;
+        this.named = named;
     }
 
     void add(Kind kind, int row, int partner) {
         room(kind.ordinal());
-        counts[kind.ordinal()][row]++;
         name(kind.ordinal(), row, partner);
+        counts[kind.ordinal()][row]++;
     }
 
     private void room(int kind) {
         if (counts[kind] == null) {
             counts[kind] = new int[rows];
-            partners[kind] = new int[rows * NAMED];
-            Arrays.fill(partners[kind], Integer.MAX_VALUE);
+            partners[kind] = new int[rows][];
         }
     }
 
     /** Keeps the first of them, ascending. */
     private void name(int kind, int row, int partner) {
-        int[] all = partners[kind];
-        int next = partner;
-        for (int i = row * NAMED; i < (row + 1) * NAMED; i++) {
-            if (next < all[i]) {
-                int later = all[i];
-                all[i] = next;
-                next = later;
-            }
+        int size = Math.min(named, counts[kind][row]);
+        int[] all = partners[kind][row] == null ? new int[Math.min(named, 4)] : partners[kind][row];
+        if (size == named && partner > all[size - 1]) {
+            return;
         }
+        if (size < named && size == all.length) {
+            all = Arrays.copyOf(all, Math.min(named, 2 * size));
+        }
+        int at = size < named ? size : size - 1;
+        for (; at > 0 && all[at - 1] > partner; at--) {
+            all[at] = all[at - 1];
+        }
+        all[at] = partner;
+        partners[kind][row] = all;
     }
 
     void add(Tally other) {
@@ -54,10 +59,12 @@ final class Tally {
             }
             room(kind);
             for (int row = 0; row < rows; row++) {
-                counts[kind][row] += other.counts[kind][row];
-                for (int i = row * NAMED; i < (row + 1) * NAMED && other.partners[kind][i] != Integer.MAX_VALUE; i++) {
-                    name(kind, row, other.partners[kind][i]);
+                int theirs = Math.min(named, other.counts[kind][row]);
+                for (int i = 0; i < theirs; i++) {
+                    name(kind, row, other.partners[kind][row][i]);
+                    counts[kind][row]++;
                 }
+                counts[kind][row] += other.counts[kind][row] - theirs;
             }
         }
     }
@@ -68,6 +75,6 @@ final class Tally {
 
     /** One of the partners that are named, or -1 where there are no more. */
     int partner(Kind kind, int row, int index) {
-        return index >= Math.min(NAMED, count(kind, row)) ? -1 : partners[kind.ordinal()][row * NAMED + index];
+        return index >= Math.min(named, count(kind, row)) ? -1 : partners[kind.ordinal()][row][index];
     }
 }

@@ -1,6 +1,7 @@
 package courseworthy.rulebase.check;
 
 import courseworthy.rulebase.Subject;
+import java.util.function.LongFunction;
 
 /**
  * Something that conditions ask about, taken as free to be anything: a measure, a settled topic, a share of the course, or whether some
@@ -15,21 +16,24 @@ final class Thing {
     private final Values all;
     private final Values known;
     private final Object asked;
+    private final LongFunction<String> words;
 
     /**
      * @param number its place among the things of a check
      * @param name   as sheets write it, with what it is asked of
-     * @param scale  how its values are written; null for yes and no
+     * @param scale  the scale of its values; null for yes and no, and for what of the occasion
      * @param all    every value it can have, and unknown
-     * @param asked  the measure, the topic, or the set of conditions on stretches
+     * @param asked  the measure, the topic, the set of conditions on stretches, or what of the occasion
+     * @param words  how its values are written
      */
-    Thing(int number, String name, Subject scale, Values all, Object asked) {
+    Thing(int number, String name, Subject scale, Values all, Object asked, LongFunction<String> words) {
         this.number = number;
         this.name = name;
         this.scale = scale;
         this.all = all;
         this.known = all.orUnknown(false);
         this.asked = asked;
+        this.words = words;
     }
 
     int number() {
@@ -58,7 +62,7 @@ final class Thing {
     }
 
     String text(long value) {
-        return scale == null ? value == 1 ? "yes" : "no" : scale.text(value);
+        return words.apply(value);
     }
 
     /** A range in words, {@code between 2 km and 3 km}. */

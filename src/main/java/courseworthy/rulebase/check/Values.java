@@ -167,6 +167,23 @@ final class Values {
         return ends[1] == Long.MAX_VALUE ? 0 : ends[1];
     }
 
+    /** Of these values the one nearest to others, the lower of two; neither set is empty. */
+    long nearest(Values others) {
+        long best = example();
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < ends.length; i += 2) {
+            for (int j = 0; j < others.ends.length; j += 2) {
+                long at = others.ends[j] > ends[i + 1] ? ends[i + 1] : Math.max(ends[i], Math.min(others.ends[j], ends[i + 1]));
+                long below = others.ends[j] > at ? others.ends[j] - at : at > others.ends[j + 1] ? at - others.ends[j + 1] : 0;
+                if (below < least) {
+                    least = below;
+                    best = at;
+                }
+            }
+        }
+        return best;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Values that && unknown == that.unknown && Arrays.equals(ends, that.ends);

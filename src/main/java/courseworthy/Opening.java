@@ -1,0 +1,231 @@
+package courseworthy;
+
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Task;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.rulebase.Condition;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.House;
+import courseworthy.rulebase.PlainRules;
+import courseworthy.rulebase.Reads;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Rules;
+import courseworthy.rulebase.Said;
+import courseworthy.rulebase.Situation;
+import courseworthy.rulebase.Stage;
+import courseworthy.rulebase.Truth;
+import courseworthy.rulebase.Untold;
+import courseworthy.rulebase.check.Remark;
+import courseworthy.rulebase.check.Remark.Kind;
+import courseworthy.rulebase.check.Trial;
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Applies;
+import courseworthy.topic.Topics;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Opens the situation of a remark and looks whether it shows what is remarked. Of all rows only those are asked on which the answer
+ * hangs: those on the topic, on the topics that these ask about, and so on back to the first layer. Where the situation itself
+ * settles a topic, only limits can have a say on it still.
+ */
+final class Opening implements Trial {
+
+    private final Map<String, Row> byId = new HashMap<>();
+    private final Map<Topic, List<Row>> byTopic = new HashMap<>();
+    /** The rules that join topics, and no rows. */
+    private final DroolsRules joins;
+    private final Set<Topic> joined = new HashSet<>();
+    /** Which topics a topic hangs on, that topic among them, where nothing is settled beforehand. */
+    private final Map<Topic, Set<Topic>> before = new HashMap<>();
+
+    Opening(List<Row> inForce, House house) {
+        for (Row row : inForce) {
+            byId.put(row.author().rule(), row);
+            for (String topic : row.topics()) {
+                byTopic.computeIfAbsent(Topics.of(topic), name -> new ArrayList<>()).add(row);
+            }
+        }
+        joins = new DroolsRules(List.of(), house);
+        joins.topicsOfJoins().values().forEach(name -> joined.add(Topics.of(name)));
+    }
+
+    @Override
+    public boolean shows(Remark remark) {
+        Call call = call(remark);
+        Set<String> spoke = spoke(call, remark.on());
+        if (remark.kind() == Kind.GAP) {
+            return spoke.isEmpty() && call.on(Topics.of(remark.on())).status() == Decision.Status.SETTLED;
+        }
+        if (remark.asked() != null && (spoke.contains(remark.asked().rule()) || !unmet(remark, call).equals(remark.unmet()))) {
+            return false;
+        }
+        if (remark.kind() == Kind.SET_ASIDE && call.on(Topics.of(remark.on())).status() != Decision.Status.NOT_APPLICABLE) {
+            return false;
+        }
+        return remark.rows().isEmpty() ? !spoke.isEmpty() : speak(remark, spoke);
+    }
+
+    /** All its rows speak, but the one that is asked why it does not; one is enough where there was too much to reason about. */
+    private static boolean speak(Remark remark, Set<String> spoke) {
+        List<Author> rows = remark.kind() == Kind.UNREASONED ? remark.rows().subList(0, 1) : remark.rows();
+        for (Author author : rows) {
+            if (author != remark.asked() && !spoke.contains(author.rule())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Set<String> spoke(Call call, String on) {
+        Set<String> out = new HashSet<>();
+        if (on.isEmpty()) {
+            for (Task task : call.tasks()) {
+                out.add(task.author().rule());
+            }
+            return out;
+        }
+        Decision decision = call.on(Topics.of(on));
+        decision.taken().forEach(claim -> out.add(claim.author().rule()));
+        decision.lost().forEach(lost -> out.add(lost.claim().author().rule()));
+        return out;
+    }
+
+    private Set<Integer> unmet(Remark remark, Call call) {
+        Map<Topic, Settled> settled = new HashMap<>();
+        for (Decision one : call.decisions()) {
+            boolean known = one.status() == Decision.Status.SETTLED;
+            settled.put(one.topic(), new Settled(one.topic(), known, known ? one.value() : 0));
+        }
+        Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled);
+        Set<Integer> out = new HashSet<>();
+        List<Condition> parts = byId.get(remark.asked().rule()).condition().parts();
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).on(stage) != Truth.TRUE) {
+                out.add(i);
+            }
+        }
+        return out;
+    }
+
+    // The call, as far as it matters ----------------------------------------------------------------------------------
+
+    private Call call(Remark remark) {
+        Situation situation = remark.shown();
+        Set<Row> asked = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Author author : remark.rows()) {
+            asked.add(byId.get(author.rule()));
+        }
+        asked.remove(null);
+        Deque<Topic> open = new ArrayDeque<>();
+        asked.forEach(row -> open.addAll(hangsOn(row)));
+        if (!remark.on().isEmpty()) {
+            open.add(Topics.of(remark.on()));
+        }
+        for (Topic topic : closed(open, situation.settled())) {
+            for (Row row : byTopic.getOrDefault(topic, List.of())) {
+                if (!situation.settled().containsKey(topic) || row.author().rank() == Rank.LIMIT) {
+                    asked.add(row);
+                }
+            }
+        }
+        return Calling.call(together(new PlainRules(new ArrayList<>(asked)), new PlainRules(new SituationFile("", "", situation).given())),
+                situation.demands());
+    }
+
+    /** With all that they hang on in turn. */
+    private Set<Topic> closed(Deque<Topic> open, Map<Topic, Settled> given) {
+        Set<Topic> out = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            Topic topic = open.pop();
+            if (out.add(topic)) {
+                open.addAll(hangsOn(topic, given.containsKey(topic)));
+            }
+        }
+        return out;
+    }
+
+    private Collection<Topic> hangsOn(Topic topic, boolean given) {
+        if (!given) {
+            return before.computeIfAbsent(topic, one -> hangsOn(one, Rank.HOUSE));
+        }
+        return hangsOn(topic, Rank.LIMIT);
+    }
+
+    /** @param weakest rows of lower ranks are left out */
+    private Set<Topic> hangsOn(Topic topic, Rank weakest) {
+        Set<Topic> out = new LinkedHashSet<>();
+        for (Applies applies : topic.applies()) {
+            out.add(Topics.of(applies.topic()));
+        }
+        for (Row row : byTopic.getOrDefault(topic, List.of())) {
+            if (row.author().rank().compareTo(weakest) <= 0) {
+                out.addAll(hangsOn(row));
+            }
+        }
+        if (joined.contains(topic)) {
+            // What a join reads is written in its own language: it may be any earlier topic.
+            for (Topic earlier : Topics.all()) {
+                if (earlier.layer() < topic.layer()) {
+                    out.add(earlier);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Set<Topic> hangsOn(Row row) {
+        Set<Topic> out = new LinkedHashSet<>(Reads.topics(row));
+        for (Measure measure : Reads.measures(row)) {
+            Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
+        }
+        return out;
+    }
+
+    /** The rows, what the situation gives, and the joins. */
+    private Rules together(Rules rows, Rules given) {
+        return () -> new Rules.Firing() {
+
+            private final List<Rules.Firing> all = List.of(given.open(), rows.open(), joins.open());
+
+            @Override
+            public Said fire(Stage stage) {
+                List<Claim> claims = new ArrayList<>();
+                List<Task> tasks = new ArrayList<>();
+                for (Rules.Firing one : all) {
+                    Said said = one.fire(stage);
+                    claims.addAll(said.claims());
+                    tasks.addAll(said.tasks());
+                }
+                return new Said(claims, tasks);
+            }
+
+            @Override
+            public List<Untold> couldNotTell() {
+                return List.of();
+            }
+
+            @Override
+            public void close() {
+                all.forEach(Rules.Firing::close);
+            }
+        };
+    }
+}
