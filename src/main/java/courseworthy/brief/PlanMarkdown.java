@@ -44,7 +44,7 @@ final class PlanMarkdown {
         for (SettingWords.Row row : rows) {
             page.bullet(row.about() + ":", row.values());
         }
-        for (String alert : SettingWords.alerts(brief.outlook())) {
+        for (String alert : SettingWords.alerts(brief)) {
             page.bullet("(!)", alert);
         }
         if (brief.outlook().suspension() != null) {

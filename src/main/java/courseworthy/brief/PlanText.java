@@ -50,7 +50,7 @@ final class PlanText {
         for (SettingWords.Row row : rows) {
             page.row(row.about(), SETTING, row.values(), Weight.PLAIN, "", 0, Weight.PLAIN);
         }
-        page.texts("  ! ", SettingWords.alerts(brief.outlook()));
+        page.texts("  ! ", SettingWords.alerts(brief));
         if (brief.outlook().suspension() != null) {
             page.text(2, 2, SettingWords.CHART, Weight.FAINT);
         }

@@ -44,9 +44,13 @@ final class SettingWords {
         return out;
     }
 
-    /** What goes beyond a limit; empty where nothing does. */
-    static List<String> alerts(Outlook outlook) {
+    /** What goes beyond a limit, and where a build's tyres ask for other pressures; empty where nothing is to be said. */
+    static List<String> alerts(Brief brief) {
         List<String> out = new ArrayList<>();
+        if (otherTyres(brief)) {
+            out.add("The tyres of the build are others than the call's: their pressures stand with the build and on the checklist.");
+        }
+        Outlook outlook = brief.outlook();
         if (outlook.pressures() != null) {
             alert(out, "Front tyre: ", outlook.pressures().front());
             alert(out, "Rear tyre: ", outlook.pressures().rear());
@@ -62,6 +66,11 @@ final class SettingWords {
             out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
                     + bar(setting.ceiling()) + " bar: start lower, or let air out there.");
         }
+    }
+
+    private static boolean otherTyres(Brief brief) {
+        return brief.build() != null && brief.build().set().entrySet().stream().anyMatch(set ->
+                brief.decisions().stream().anyMatch(each -> each.topic().name().equals(set.getKey()) && !each.text().equals(set.getValue())));
     }
 
     private static boolean risesOver(TyreSetting tyre) {

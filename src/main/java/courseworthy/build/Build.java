@@ -24,6 +24,7 @@ import java.util.Set;
  * @param toMind     what the rules of fit say of the build: what is not known, what to mind
  * @param inTheWay   where no bike can be built: what does not fit as each bike stands
  * @param pressures  what to start from with the tyres of the build, in sentences
+ * @param set        the pressures to set with them, by topic, as text
  * @param wear       what is worn or is growing old
  * @param lacking    what other bikes lack once parts are taken from them
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
@@ -32,7 +33,7 @@ import java.util.Set;
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, List<String> wear, List<String> lacking,
+        List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
         Carried position, Worthwhile worthwhile, long loss, Stand after) {
 
     public Build {
@@ -44,19 +45,20 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         toMind = List.copyOf(toMind);
         inTheWay = List.copyOf(inTheWay);
         pressures = List.copyOf(pressures);
+        set = Map.copyOf(set);
         wear = List.copyOf(wear);
         lacking = List.copyOf(lacking);
     }
 
     /** The same with what is told of the chosen parts. */
-    Build with(List<Finding> found, List<String> pressure, List<String> worn, Carried carried, Worthwhile weighed) {
-        return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, found, inTheWay, pressure, worn, lacking, carried,
-                weighed, loss, after);
+    Build with(List<Finding> found, Pressures inflated, List<String> worn, Carried carried, Worthwhile weighed) {
+        return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, found, inTheWay, inflated.lines(),
+                inflated.set(), worn, lacking, carried, weighed, loss, after);
     }
 
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, double before) {
-        return new Build(workshop, bike, parts, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, wear, lacking, position,
+        return new Build(workshop, bike, parts, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
                 worthwhile, loss, after);
     }
 

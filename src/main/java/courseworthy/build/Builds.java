@@ -119,7 +119,7 @@ public final class Builds {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), List.of(), List.of(),
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), Map.of(), List.of(), List.of(),
                 null, null, Long.MAX_VALUE, null);
     }
 
@@ -140,14 +140,14 @@ public final class Builds {
         }
         if (rules == null) {
             return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, List.of(), List.of(), notMet(bike, parts, lights), List.of(),
-                    List.of(), List.of(), List.of(), List.of(), null, null, loss, null);
+                    List.of(), List.of(), Map.of(), List.of(), List.of(), null, null, loss, null);
         }
         Stand before = Stand.of(workshop);
         Stand after = before.with(bike, parts);
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
         Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
-                notMet(bike, parts, lights), List.of(), List.of(), List.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
+                notMet(bike, parts, lights), List.of(), List.of(), List.of(), Map.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
         return plain.with(rules.on(bike, parts, load), Pressures.of(call, parts), wear(parts), position(bike, parts),
                 new Weighing(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried()));
     }

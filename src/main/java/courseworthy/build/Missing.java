@@ -4,6 +4,7 @@ import courseworthy.decision.Decision;
 import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
+import java.util.List;
 import java.util.Map;
 
 /** What part would meet a decision that the workshop does not, with what it must fit. */
@@ -17,7 +18,8 @@ final class Missing {
             case BIKE -> decision.topic().name().equals("bike") ? "a bike of that kind" : "another bike";
             case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(Place.REAR_WHEEL), Detail.FREEHUB);
             case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, Detail.BOTTOM_BRACKET);
-            case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts);
+            case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts)
+                    + rotorFor(wanted.place(), decision.text(), parts);
         };
     }
 
@@ -48,6 +50,16 @@ final class Missing {
             case BAR -> size(", for bar clamp ", parts.get(Place.STEM), Detail.BAR_CLAMP);
             default -> "";
         };
+    }
+
+    /** Pads of a compound that the rotor there does not permit need another rotor too. */
+    private static String rotorFor(Place place, String compound, Map<Place, Part> parts) {
+        if (place != Place.FRONT_PADS && place != Place.REAR_PADS) {
+            return "";
+        }
+        Part rotor = parts.get(place == Place.FRONT_PADS ? Place.FRONT_ROTOR : Place.REAR_ROTOR);
+        List<String> permitted = rotor == null ? null : rotor.words(Detail.PADS_PERMITTED);
+        return permitted == null || permitted.contains(compound) ? "" : ", and a rotor that permits them in place of " + rotor;
     }
 
     private static String label(String before, Part part, Detail detail) {

@@ -14,6 +14,7 @@ import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -27,24 +28,37 @@ final class Pressures {
     /** After this layer the call derives pressures. */
     private static final int LAYER = 5;
 
+    /** Stands on the checklist where a marking is not known: nobody should guess a number there. */
+    private static final String READ_FIRST = "only as tyre and rim are marked";
+
     private final Call call;
     private final Map<Place, Part> parts;
+    private final List<String> lines = new ArrayList<>();
+    private final Map<String, String> set = new LinkedHashMap<>();
 
     private Pressures(Call call, Map<Place, Part> parts) {
         this.call = call;
         this.parts = parts;
     }
 
-    /** A line for each tyre whose width is known. */
-    static List<String> of(Call call, Map<Place, Part> parts) {
+    static Pressures of(Call call, Map<Place, Part> parts) {
         Pressures pressures = new Pressures(call, parts);
         Map<Measure, Value> derived = Derived.after(LAYER, call.demands(), pressures.settled());
-        List<String> out = new ArrayList<>();
-        pressures.line(out, "front", Place.FRONT_TYRE, Place.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
+        pressures.tell("front", Place.FRONT_TYRE, Place.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
                 derived.get(Measure.FRONT_PRESSURE_FLOOR));
-        pressures.line(out, "rear", Place.REAR_TYRE, Place.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
+        pressures.tell("rear", Place.REAR_TYRE, Place.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
                 derived.get(Measure.REAR_PRESSURE_FLOOR));
-        return out;
+        return pressures;
+    }
+
+    /** A line for each tyre whose width is known. */
+    List<String> lines() {
+        return lines;
+    }
+
+    /** What to set, by topic, for each tyre that has a line. */
+    Map<String, String> set() {
+        return set;
     }
 
     private Map<Topic, Settled> settled() {
@@ -68,7 +82,7 @@ final class Pressures {
         to.put(wanted.topic(), new Settled(wanted.topic(), got != null, got == null ? 0 : got));
     }
 
-    private void line(List<String> out, String end, Place tyre, Place wheel, Value reference, Value floor) {
+    private void tell(String end, Place tyre, Place wheel, Value reference, Value floor) {
         Part on = parts.get(tyre);
         if (on == null || reference == null) {
             return;
@@ -76,18 +90,27 @@ final class Pressures {
         Topic topic = Topics.of(end + " tyre pressure");
         Double most = most(on, parts.get(wheel));
         if (most == null) {
-            out.add(end + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
+            set.put(topic.name(), READ_FIRST);
+            lines.add(end + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
             return;
         }
         long ceiling = (long) Math.floor(most / (topic.resolution().base(1)) + 1e-6);
-        long start = Math.min(reference.mid(), ceiling);
+        long start = Math.min(Math.max(asDecided(topic, end, reference.mid()), floor == null ? 0 : floor.mid()), ceiling);
+        set.put(topic.name(), topic.text(start));
         String text = end + ", " + on + ": start from " + topic.text(start);
         if (floor != null && floor.mid() > ceiling) {
             text += "; a floor against rim strikes of " + topic.text(floor.mid()) + " is above what is marked: these tyres are too narrow for the course";
         } else if (floor != null) {
             text += ", at least " + topic.text(Math.min(floor.mid(), ceiling)) + " against rim strikes";
         }
-        out.add(text + ", at most " + topic.text(ceiling) + " as marked");
+        lines.add(text + ", at most " + topic.text(ceiling) + " as marked");
+    }
+
+    /** The reference of these tyres, as far above or below as the call's pressure is to the reference of its own: wet, sand and aim count. */
+    private long asDecided(Topic topic, String end, long reference) {
+        Value own = call.demands().get(end.equals("front") ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE);
+        Long decided = call.on(topic).value();
+        return own == null || decided == null ? reference : Math.round((double) reference * decided / own.mid());
     }
 
     /** The lower marking, Pa; null where either is not known. */

@@ -65,7 +65,7 @@ public final class Checklists {
 
     private List<Entry> entries() {
         List<Entry> out = new ArrayList<>();
-        Filling filling = new Filling(call);
+        Filling filling = new Filling(call, build == null ? Map.of() : build.set());
         for (Task task : call.tasks()) {
             Entry entry = entry(task, filling);
             if (entry != null) {

@@ -6,6 +6,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import java.util.Map;
 
 /**
  * Puts values where a task names a topic or a measure in braces. A clause (what stands between commas or semicolons) that names
@@ -17,9 +18,12 @@ final class Filling {
     static final String NO_VALUE = "none possible (see the brief)";
 
     private final Call call;
+    private final Map<String, String> ofTheBuild;
 
-    Filling(Call call) {
+    /** @param ofTheBuild what the parts of a build make of a topic's value, by topic; empty where there is none */
+    Filling(Call call, Map<String, String> ofTheBuild) {
         this.call = call;
+        this.ofTheBuild = ofTheBuild;
     }
 
     /** The text with its values, less the clauses that do not apply; empty where none is left. */
@@ -71,7 +75,7 @@ final class Filling {
     private String value(String name) {
         Topic topic = Topics.find(name);
         if (topic != null) {
-            return decided(call.on(topic));
+            return ofTheBuild.containsKey(name) ? ofTheBuild.get(name) : decided(call.on(topic));
         }
         Measure measure = Measure.find(name);
         if (measure == null) {

@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -179,6 +181,31 @@ class ExampleBuildTest {
         assertThat(all.get("high").asDouble() - all.get("value").asDouble()).as("front and rear are off alike").isGreaterThan(1.05 * Math.sqrt(squares));
         assertThat(part(build, "front tyre")).isEqualTo("chunky gravel 45 A");
         assertThat(part(build, "rear tyre")).isEqualTo("chunky gravel 45 B");
+    }
+
+    /**
+     * A wider tyre takes less pressure (15 % drop relation, Heine with Berto): the morning's list asks for that of the tyres mounted, not of those
+     * that were called for; and sintered pads are never asked for without a rotor that permits them.
+     */
+    @Test
+    void whatIsMountedIsWhatIsPumpedAndBraked() throws IOException {
+        Request gravel = new Request("rolling-downs-200", null, "docs/examples/events/rolling-downs-200.yaml", RACE.rider(), List.of(), null, null,
+                RACE.workshop());
+        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+        JsonNode build = new ObjectMapper().readTree(tool.brief(gravel, Format.JSON, false)).get("build");
+        String text = tool.brief(gravel, Format.TEXT, false).replaceAll("\\s+", " ");
+        double called = bar(text, "Pressure front ([0-9.]+) bar");
+        double mounted = bar(build.get("pressures").get(0).asText(), "start from ([0-9.]+) bar");
+        assertThat(part(build, "front tyre")).isEqualTo("chunky gravel 45 A");
+        assertThat(mounted).isLessThan(called);
+        assertThat(bar(text.substring(text.indexOf("Race morning")), "Find: Front ([0-9.]+) bar")).isEqualTo(mounted);
+        assertThat(text).contains("their pressures stand with the build").contains("and a rotor that permits them in place of deep wheel rotor front");
+    }
+
+    private static double bar(String text, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern).isTrue();
+        return Double.parseDouble(found.group(1));
     }
 
     /** What the JSON says stands in the text and in the Markdown too. */
