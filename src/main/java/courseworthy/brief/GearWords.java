@@ -32,9 +32,10 @@ final class GearWords {
         return gear.teeth() + " (" + Words.number(gear.ratio(), 3) + ", " + Words.number(gear.development(circumference), 2) + " m a turn)";
     }
 
-    /** {@code 69 /min (50 to 95), 34 N m at the crank}. */
-    static String turned(Climbed climbed) {
-        return Figures.cadence(climbed.cadence()) + (climbed.walked() ? "; walking is as fast" : "");
+    /** {@code 69 /min (50 to 95)}; where it would be more than anyone turns, that a harder gear serves. */
+    static String turned(Climbed climbed, GearChoice choice) {
+        boolean spun = climbed.cadence().mid() > choice.highest().mid();
+        return Figures.cadence(climbed.cadence()) + (climbed.walked() ? "; walking is as fast" : spun ? "; a harder gear serves" : "");
     }
 
     static List<String> atSpeed(Geared geared) {

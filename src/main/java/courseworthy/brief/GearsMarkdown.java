@@ -59,7 +59,7 @@ public final class GearsMarkdown {
         page.tableHead("Piece", "Gradient", "Power", "Speed", "Cadence", "Torque");
         for (Climbed climbed : geared.climbed()) {
             page.tableRow(climbed.kind().written(), Figures.percent(climbed.gradient(), 1), Figures.watts(climbed.power()),
-                    Figures.speed(climbed.speed()), GearWords.turned(climbed), Figures.torque(climbed.torque()));
+                    Figures.speed(climbed.speed()), GearWords.turned(climbed, choice), Figures.torque(climbed.torque()));
         }
         page.gap();
         page.emphasised(GearWords.TORQUE_MEANS);

@@ -56,7 +56,7 @@ public final class GearsText {
             return;
         }
         for (Climbed climbed : geared.climbed()) {
-            page.row(climbed.kind().written(), 18, GearWords.turned(climbed), Weight.BOLD, "", 0, Weight.PLAIN);
+            page.row(climbed.kind().written(), 18, GearWords.turned(climbed, choice), Weight.BOLD, "", 0, Weight.PLAIN);
             page.text(20, 20, Figures.percent(climbed.gradient(), 1) + ", " + Figures.watts(climbed.power()) + ", "
                     + Figures.speed(climbed.speed()) + ", " + Figures.torque(climbed.torque()), Weight.PLAIN);
         }

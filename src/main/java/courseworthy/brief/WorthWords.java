@@ -3,6 +3,8 @@ package courseworthy.brief;
 import courseworthy.brief.Short.Entry;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Estimated.Kind;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -53,7 +55,7 @@ final class WorthWords {
             return "";
         }
         return switch (topic) {
-            case "easiest gear" -> steep(worths);
+            case "easiest gear" -> steep(brief);
             case "hardest gear" -> worths.topSpeed() == null ? "" : "Spun out from " + Figures.speed(worths.topSpeed()) + ".";
             case "rear tyre casing" -> casing(worths);
             case "aero extensions" -> aero(brief);
@@ -61,15 +63,21 @@ final class WorthWords {
         };
     }
 
-    private static String steep(Worths worths) {
-        Climbed last = worths.climbed(Kind.LAST_CLIMB);
-        Climbed hundred = worths.climbed(Kind.HUNDRED);
-        if (last == null && hundred == null) {
-            return "";
+    private static String steep(Brief brief) {
+        List<String> turned = new ArrayList<>();
+        turned(turned, brief, Kind.LAST_CLIMB, "on the last long climb");
+        turned(turned, brief, Kind.HUNDRED, "on the steepest 100 m");
+        return turned.isEmpty() ? "" : capital(String.join(", ", turned)) + ".";
+    }
+
+    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it a harder one is ridden. */
+    private static void turned(List<String> out, Brief brief, Kind kind, String where) {
+        Climbed climbed = brief.worths().climbed(kind);
+        if (climbed != null) {
+            Value highest = brief.demands().get(Measure.HIGHEST_CADENCE);
+            boolean spun = highest != null && climbed.cadence().mid() > Measure.HIGHEST_CADENCE.scale().resolution().shown(highest.mid());
+            out.add((spun ? "a harder gear serves" : Figures.cadence(climbed.cadence())) + " " + where);
         }
-        String onTheLast = last == null ? "" : Figures.cadence(last.cadence()) + " on the last long climb";
-        String steepest = hundred == null ? "" : Figures.cadence(hundred.cadence()) + " on the steepest 100 m";
-        return onTheLast + (last == null || hundred == null ? "" : ", ") + steepest + ".";
     }
 
     private static String casing(Worths worths) {
