@@ -67,16 +67,16 @@ final class WorthWords {
         List<String> turned = new ArrayList<>();
         turned(turned, brief, Kind.LAST_CLIMB, "on the last long climb");
         turned(turned, brief, Kind.HUNDRED, "on the steepest 100 m");
-        return turned.isEmpty() ? "" : capital(String.join(", ", turned)) + ".";
+        return turned.isEmpty() ? "" : String.join(", ", turned) + ".";
     }
 
-    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it a harder one is ridden. */
+    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it, it is told that a harder one serves. */
     private static void turned(List<String> out, Brief brief, Kind kind, String where) {
         Climbed climbed = brief.worths().climbed(kind);
         if (climbed != null) {
             Value highest = brief.demands().get(Measure.HIGHEST_CADENCE);
             boolean spun = highest != null && climbed.cadence().mid() > Measure.HIGHEST_CADENCE.scale().resolution().shown(highest.mid());
-            out.add((spun ? "a harder gear serves" : Figures.cadence(climbed.cadence())) + " " + where);
+            out.add(Figures.cadence(climbed.cadence()) + " " + where + (spun ? " (a harder gear serves)" : ""));
         }
     }
 
