@@ -112,7 +112,7 @@ class SheetImpactCommandTest {
         int riders = Integer.getInteger("courseworthy.riders", 2);
         List<String> kinds = List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
         for (int i = 0; i < riders; i++) {
-            write("roster/r" + i + ".yaml", "name: Rider " + i + "\nmass: " + (50 + i) + " kg\npower: " + (170 + 5 * i) + " W\nheld for: 1:00 h\n"
+            write("roster/r" + i + ".yaml", "name: Rider " + i + "\nmass: " + (50 + i) + " kg\npower: " + (210 + 5 * i) + " W\nheld for: 1:00 h\n"
                     + "skill: " + List.of("novice", "fair", "good", "expert").get(i % 4) + "\ntags: [juniors]\nbike: {kind: " + kinds.get(i % 5) + "}\n");
         }
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
