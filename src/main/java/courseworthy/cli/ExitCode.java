@@ -3,12 +3,20 @@ package courseworthy.cli;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What the process ends with. Help prints its list from here. */
+/**
+ * What the process ends with. Help prints its list from here.
+ *
+ * <p>1 is an answer, that cases did not hold; so what ends without any answer has the numbers that {@code sysexits.h} (BSD, 1980) gives to a
+ * program that is not there (EX_UNAVAILABLE) and to a fault inside one (EX_SOFTWARE).
+ */
 public enum ExitCode {
 
     OK(0, "the command did what was asked"),
-    FAULT(1, "a sheet did not come out as its cases say, or the tool itself failed; COURSEWORTHY_TRACE=1 shows where"),
-    BAD_INPUT(2, "something in the command line or in a file cannot be used; nothing was written");
+    CASES_FAILED(1, "a sheet did not come out as its cases say"),
+    BAD_INPUT(2, "something in the command line or in a file cannot be used; nothing was written"),
+    /** The launcher's own, {@code ./courseworthy}: no Java or Maven, or a build that fails. */
+    NOT_STARTED(69, "the tool could not be started: something it needs is missing, or it could not be built"),
+    FAULT(70, "the tool itself failed; COURSEWORTHY_TRACE=1 shows where");
 
     private final int number;
     private final String meaning;

@@ -31,6 +31,6 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
 
     @Override
     public int getExitCode() {
-        return (asExpected ? ExitCode.OK : ExitCode.FAULT).number();
+        return (asExpected ? ExitCode.OK : ExitCode.CASES_FAILED).number();
     }
 }

@@ -100,7 +100,7 @@ class ToolTest {
 
     @Test
     void aFaultOfTheToolIsOneLineAndSaysHowToSeeMore() {
-        assertThat(explained(new IllegalStateException("why"), Terminal.NONE)).isEqualTo("1 " + """
+        assertThat(explained(new IllegalStateException("why"), Terminal.NONE)).isEqualTo(ExitCode.FAULT.number() + " " + """
                 courseworthy: a fault of the tool itself: java.lang.IllegalStateException: why
                     Set COURSEWORTHY_TRACE=1 and run it again to see where.
                 """);
@@ -109,9 +109,18 @@ class ToolTest {
     @Test
     void aFaultOfTheToolShowsItsTraceWhenAsked() {
         assertThat(explained(new IllegalStateException("why"), new Terminal(false, true)))
-                .startsWith("1 courseworthy: a fault of the tool itself: ")
+                .startsWith("70 courseworthy: a fault of the tool itself: ")
                 .contains("\tat " + ToolTest.class.getName())
                 .doesNotContain("COURSEWORTHY_TRACE");
+    }
+
+    /** 70 and 69 are EX_SOFTWARE and EX_UNAVAILABLE of sysexits.h; 1 and 2 are what tests and command-line parsers commonly end with. */
+    @Test
+    void whatFailsInsideIsToldFromWhatTheToolAnswers() {
+        assertThat(ExitCode.list().keySet()).containsExactly("0", "1", "2", "69", "70");
+        assertThat(ExitCode.FAULT.number()).isEqualTo(70);
+        assertThat(ExitCode.NOT_STARTED.number()).isEqualTo(69);
+        assertThat(explained(new StackOverflowError(), Terminal.NONE)).startsWith("70 ");
     }
 
     private static String explained(Throwable fault, Terminal terminal) {
