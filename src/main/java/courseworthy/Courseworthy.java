@@ -343,11 +343,19 @@ public final class Courseworthy {
      * @param courses a folder; null for the shipped courses
      * @param riders  a folder; null for a rider of whom nothing is known
      * @param events  a folder; null for the shipped events where the courses are
+     * @param topic   the one topic to show, in full; null for all
      */
-    public String sheetImpact(String before, String after, String courses, String riders, String events, Format format, boolean colours,
-            Progress progress) {
-        Impact impact = SheetImpact.of(home, before, after, courses, riders, events, this::stopOrWarn, progress);
-        return format == Format.JSON ? JsonImpact.of(before, after, impact) : ImpactText.of(impact, colours);
+    public String sheetImpact(String before, String after, String courses, String riders, String events, String topic, Format format,
+            boolean colours, Progress progress) {
+        if (topic != null) {
+            mustBeTopic("--topic", topic);
+        }
+        Impact all = SheetImpact.of(home, before, after, courses, riders, events, this::stopOrWarn, progress);
+        Impact impact = topic == null ? all : all.on(Topics.of(topic));
+        if (format == Format.JSON) {
+            return JsonImpact.of(impact);
+        }
+        return topic == null ? ImpactText.of(impact, colours) : ImpactText.ofTopic(impact, colours);
     }
 
     /**

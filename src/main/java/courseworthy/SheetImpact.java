@@ -1,7 +1,10 @@
 package courseworthy;
 
+import courseworthy.brief.CourseLine;
+import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.call.Impact;
+import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.demand.Demands;
@@ -21,6 +24,7 @@ import courseworthy.rulebase.RulesFolder;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.SheetReader;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,6 +41,7 @@ final class SheetImpact {
     static final String NONE = "none";
 
     private static final String ENDING = ".yaml";
+    private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final String SHIPPED_EVENTS = "docs/examples/events";
 
     private final Path home;
@@ -75,7 +80,29 @@ final class SheetImpact {
         List<Outing> outings = impact.outings(courses, events);
         List<Ridden> roster = impact.roster(riders, was, is);
         stopOrWarn.accept(impact.faults);
-        return Impact.of(impact.differences(outings, roster, progress), roster.size());
+        List<Impact.Named> library = outings.stream().map(outing -> new Impact.Named(outing.name(), kinds(outing.course()))).toList();
+        List<Impact.Named> team = roster.stream().map(ridden -> new Impact.Named(ridden.name(), kinds(ridden.rider()))).toList();
+        return Impact.of(was, is, library, team, impact.differences(outings, roster, was, is, progress));
+    }
+
+    /** The ground that is more than half of a course, as sheets name it. */
+    private static List<Impact.Kind> kinds(Course course) {
+        for (CourseLine.SurfaceShare each : CourseLine.of(course).surfaces()) {
+            if (each.share().compareTo(HALF) > 0 && !each.surface().equals(CourseLine.UNKNOWN)) {
+                return List.of(new Impact.Kind("mostly of", each.surface(), ""));
+            }
+        }
+        return List.of();
+    }
+
+    /** Tags, and the bike at hand. */
+    private static List<Impact.Kind> kinds(Rider rider) {
+        List<Impact.Kind> out = new ArrayList<>();
+        rider.tags().forEach(tag -> out.add(new Impact.Kind("tagged", tag, "")));
+        if (rider.bike().kind() != null) {
+            out.add(new Impact.Kind("with a", rider.bike().kind(), "bike"));
+        }
+        return out;
     }
 
     private List<Sheet> sheet(String typed) {
@@ -161,10 +188,16 @@ final class SheetImpact {
                 continue;
             }
             List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
-            String name = rider.name().isEmpty() ? found.name() : rider.name();
+            String name = named(rider, found.name(), out);
             out.add(own.isEmpty() ? new Ridden(name, rider, before, after) : new Ridden(name, rider, rules(own, was), rules(own, is)));
         }
         return out;
+    }
+
+    /** Of two riders of one name the second is told by the file. */
+    private static String named(Rider rider, String file, List<Ridden> before) {
+        boolean taken = before.stream().anyMatch(each -> each.name().equals(rider.name()));
+        return rider.name().isEmpty() ? file : taken ? rider.name() + " (" + file + ")" : rider.name();
     }
 
     private DroolsRules rules(List<Row> own, List<Sheet> sheets) {
@@ -173,7 +206,7 @@ final class SheetImpact {
     }
 
     /** Course by course, rider by rider; on as many cores as there are, in the same order whatever their number. */
-    private List<Impact.Difference> differences(List<Outing> outings, List<Ridden> roster, Progress progress) {
+    private List<Impact.Difference> differences(List<Outing> outings, List<Ridden> roster, List<Sheet> was, List<Sheet> is, Progress progress) {
         AtomicInteger done = new AtomicInteger();
         int all = outings.size() * roster.size();
         List<Bike> bikes = outings.stream().map(outing -> outing.event().bike() == null ? Bike.UNKNOWN
@@ -183,10 +216,15 @@ final class SheetImpact {
             Ridden ridden = roster.get(i % roster.size());
             Demands demands = Survey.of(outing.course(), ridden.rider(), outing.event(),
                     Survey.bike(ridden.rider().bike(), bikes.get(i / roster.size())));
-            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()), Calling.call(ridden.before(), demands),
-                    Calling.call(ridden.after(), demands));
+            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()), side(was, ridden.before(), demands),
+                    side(is, ridden.after(), demands));
             progress.at(done.incrementAndGet(), all);
             return out;
         }).toList();
+    }
+
+    private static Impact.Side side(List<Sheet> sheets, DroolsRules rules, Demands demands) {
+        Call call = Calling.call(rules, demands);
+        return new Impact.Side(sheets, call, Checklists.listed(call));
     }
 }

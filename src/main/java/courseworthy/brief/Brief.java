@@ -4,7 +4,6 @@ import courseworthy.build.Build;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
-import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.Untold;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Worths;
@@ -34,7 +33,7 @@ import java.util.List;
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build, List<Sheet> sheets) {
+        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build, List<InForce> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);

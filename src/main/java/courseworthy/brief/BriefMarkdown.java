@@ -65,9 +65,7 @@ public final class BriefMarkdown {
         if (!whose.isEmpty()) {
             page.paragraph(whose);
         }
-        if (!brief.sheets().isEmpty()) {
-            page.paragraph(SheetWords.of(brief.sheets()));
-        }
+        SheetWords.add(page, brief.sheets());
     }
 
     private void course() {

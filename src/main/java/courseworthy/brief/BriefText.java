@@ -55,9 +55,7 @@ public final class BriefText {
         if (!whose.isEmpty()) {
             page.text(0, 0, whose, Weight.PLAIN);
         }
-        if (!brief.sheets().isEmpty()) {
-            page.text(0, 2, SheetWords.of(brief.sheets()), Weight.PLAIN);
-        }
+        SheetWords.add(page, brief.sheets());
         for (String line : Words.course(brief)) {
             if (!line.isEmpty()) {
                 page.text(0, 2, line, Weight.PLAIN);

@@ -44,7 +44,7 @@ public final class Briefs {
             Build build, List<Sheet> sheets) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build, sheets);
+                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build, InForce.of(sheets));
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
@@ -52,7 +52,7 @@ public final class Briefs {
         CourseLine none = new CourseLine(situation, "", file, 0, null, null, List.of(), null, List.of(), List.of(), List.of());
         Value role = call.demands().get(Measure.ROLE);
         return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
-                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), null, Outlook.NONE, null, null, sheets);
+                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), null, Outlook.NONE, null, null, InForce.of(sheets));
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

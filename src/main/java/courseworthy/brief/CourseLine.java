@@ -30,7 +30,7 @@ public record CourseLine(String name, String summary, String file, double distan
         List<SurfaceShare> surfaces, Line line, List<Repair> repairs, List<String> assumed, List<String> notes) {
 
     /** Stands for ground without a surface. */
-    static final String UNKNOWN = "unknown";
+    public static final String UNKNOWN = "unknown";
 
     /** A surface and its share of the length, 0 to 1, to four decimals. */
     public record SurfaceShare(String surface, BigDecimal share) {

@@ -1,103 +1,116 @@
 package courseworthy.brief;
 
 import courseworthy.brief.Page.Weight;
+import courseworthy.call.Alike;
 import courseworthy.call.Impact;
+import courseworthy.call.Impact.Change;
+import courseworthy.call.Impact.Listed;
 import courseworthy.call.Impact.Ride;
-import courseworthy.claim.Author;
-import java.util.ArrayList;
+import courseworthy.call.Impact.Turned;
+import courseworthy.claim.Task;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Writes what another sheet changes, for the terminal; nothing where nothing changes. */
 public final class ImpactText {
 
     private final Page page;
     private final Impact impact;
+    private final ImpactWords words;
 
-    private ImpactText(Impact impact, boolean colours) {
+    private ImpactText(Impact impact, boolean whole, boolean colours) {
         this.impact = impact;
+        this.words = new ImpactWords(impact, whole);
         this.page = new Page(colours);
     }
 
+    /** What changes, alike changes together. */
     public static String of(Impact impact, boolean colours) {
         if (impact.changed() == 0) {
             return "";
         }
-        ImpactText text = new ImpactText(impact, colours);
-        text.turned("DECIDED OTHERWISE", impact.decisions());
-        text.turned("MORE OR LESS SURE", impact.sureness());
+        ImpactText text = new ImpactText(impact, false, colours);
+        text.head();
+        List<Alike> all = Alike.of(impact);
+        text.groups("DECIDED OTHERWISE", all.stream().filter(each -> each.change() != Change.STANDING).toList());
+        text.groups("DECIDED ALIKE, MORE OR LESS SURELY", all.stream().filter(each -> each.change() == Change.STANDING).toList());
         text.items();
         text.page.gap();
-        text.page.text(0, 0, impact.changed() + " of " + rides(impact.rides()) + " changed.", Weight.PLAIN);
+        text.page.text(0, 0, "--topic NAME shows one topic in full; --format json all of it.", Weight.FAINT);
         return text.page.toString();
     }
 
-    private void turned(String heading, List<Impact.Turned> all) {
-        if (all.isEmpty()) {
-            return;
+    /** One topic in full: each change by itself, with everyone it concerns. */
+    public static String ofTopic(Impact impact, boolean colours) {
+        if (impact.changed() == 0) {
+            return "";
         }
-        page.heading(heading);
-        for (Impact.Turned turned : all) {
-            page.text(2, 6, turned.topic().name() + ": " + turned.from() + " becomes " + turned.to() + ", " + rides(turned.rides().size()), Weight.BOLD);
-            page.text(6, 6, where(turned.rides()), Weight.PLAIN);
-            String why = why(turned);
-            if (!why.isEmpty()) {
-                page.text(6, 6, "Such as " + named(turned.rides().get(0)) + ": " + why, Weight.FAINT);
-            }
+        ImpactText text = new ImpactText(impact, true, colours);
+        text.head();
+        text.page.heading(impact.topics().get(0).name());
+        Map<String, Set<Ride>> rides = new LinkedHashMap<>();
+        Map<String, Turned> firsts = new LinkedHashMap<>();
+        for (Turned each : impact.turned()) {
+            String what = step(each);
+            rides.computeIfAbsent(what, key -> new LinkedHashSet<>()).add(each.ride());
+            firsts.putIfAbsent(what, each);
+        }
+        rides.entrySet().stream().sorted((a, b) -> b.getValue().size() - a.getValue().size())
+                .forEach(each -> text.group(each.getKey(), each.getValue(), firsts.get(each.getKey()), ""));
+        return text.page.toString();
+    }
+
+    private static String step(Turned turned) {
+        return turned.change() == Change.STANDING ? turned.is().text() + ", " + turned.was().standing().word() + " becomes "
+                + turned.is().standing().word() : turned.was().text() + " becomes " + turned.is().text();
+    }
+
+    private void head() {
+        page.text(0, 2, words.summary(), Weight.BOLD);
+        page.text(0, 2, words.sheets(), Weight.PLAIN);
+    }
+
+    private void groups(String heading, List<Alike> groups) {
+        if (!groups.isEmpty()) {
+            page.heading(heading);
+            groups.forEach(each -> group(ImpactWords.topics(each) + ": " + ImpactWords.what(each), each.rides(), each.example(),
+                    ImpactWords.others(each)));
         }
     }
 
-    private static String why(Impact.Turned turned) {
-        List<String> out = new ArrayList<>();
-        if (turned.now() != null) {
-            out.add(said(turned.now().author(), turned.now().verb().word() + " " + turned.now().written()) + " " + turned.now().author().because());
-        }
-        if (turned.gone() != null) {
-            out.add("No longer " + said(turned.gone().author(), turned.gone().verb().word() + " " + turned.gone().written()));
-        }
-        return String.join(" ", out);
-    }
-
-    private static String said(Author author, String what) {
-        return author.rule() + ", " + what + ".";
+    private void group(String what, Set<Ride> rides, Turned example, String others) {
+        page.text(2, 6, what + "; " + words.howMany(rides), Weight.BOLD);
+        page.text(6, 6, words.whom(rides), Weight.PLAIN);
+        String topic = impact.topics().size() > 1 && what.startsWith("front and rear") ? example.topic().name() + ", " : "";
+        page.text(6, 6, "Example: " + topic + ImpactWords.example(example) + ". " + ImpactWords.why(example) + others, Weight.FAINT);
     }
 
     private void items() {
-        if (impact.items().isEmpty()) {
+        List<Alike.Items> all = Alike.items(impact);
+        if (all.isEmpty()) {
             return;
         }
         page.heading("ON THE CHECKLIST");
-        for (Impact.Item item : impact.items()) {
-            page.text(2, 6, (item.added() ? "added: " : "gone: ") + item.task().due().words() + ", " + item.task().what() + ", "
-                    + rides(item.rides().size()), Weight.BOLD);
-            page.text(6, 6, where(item.rides()), Weight.PLAIN);
+        for (Alike.Items each : all) {
+            Listed first = each.first();
+            Task task = first.task();
+            page.text(2, 6, first.how().words() + ": " + task.due().words() + ", " + task.what() + "; " + words.howMany(each.rides()), Weight.BOLD);
+            page.text(6, 6, words.whom(each.rides()), Weight.PLAIN);
+            page.text(6, 6, "Example: " + ImpactWords.named(first.ride()) + ", " + example(first), Weight.FAINT);
         }
     }
 
-    /** Courses with their riders. */
-    private String where(List<Ride> rides) {
-        if (rides.size() == impact.rides() && rides.size() > 1) {
-            return "All of them.";
-        }
-        Map<String, List<String>> by = new LinkedHashMap<>();
-        for (Ride ride : rides) {
-            by.computeIfAbsent(ride.course(), course -> new ArrayList<>()).add(ride.rider());
-        }
-        List<String> out = new ArrayList<>();
-        by.forEach((course, riders) -> out.add(riders.get(0).isEmpty() ? course : course + ": " + whom(riders)));
-        return String.join("; ", out) + ".";
+    private static String example(Listed listed) {
+        Task task = listed.task();
+        String row = task.author().rule() + " (" + task.author().where() + ")";
+        return listed.was() == null || listed.is() == null ? "by " + row + ": " + task.author().because()
+                : "\"" + text(listed.was()) + "\" becomes \"" + text(task) + "\", by " + row + ".";
     }
 
-    private String whom(List<String> riders) {
-        return riders.size() == impact.riders() && riders.size() > 1 ? "all" : String.join(", ", riders);
-    }
-
-    private static String named(Ride ride) {
-        return ride.course() + (ride.rider().isEmpty() ? "" : " with " + ride.rider());
-    }
-
-    private static String rides(int number) {
-        return number + (number == 1 ? " ride" : " rides");
+    private static String text(Task task) {
+        return task.what() + ". " + task.find();
     }
 }

@@ -77,9 +77,6 @@ public final class JsonBrief {
 
     private void brief(Brief brief, List<Decision> decisions) throws IOException {
         head(brief);
-        if (!brief.sheets().isEmpty()) {
-            SheetWords.write(brief.sheets(), json);
-        }
         course(brief.course());
         demands(brief.demands().values());
         assumed(brief);
@@ -104,6 +101,7 @@ public final class JsonBrief {
         json.string("date", brief.date() == null ? null : brief.date().toString());
         json.string("event", brief.event());
         json.string("rider", brief.rider());
+        SheetWords.write(brief.sheets(), json);
     }
 
     private void course(CourseLine course) throws IOException {

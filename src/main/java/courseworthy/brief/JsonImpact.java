@@ -1,74 +1,222 @@
 package courseworthy.brief;
 
+import courseworthy.call.Alike;
+import courseworthy.call.Cause;
 import courseworthy.call.Impact;
+import courseworthy.call.Impact.Listed;
+import courseworthy.call.Impact.Named;
+import courseworthy.call.Impact.Ride;
+import courseworthy.call.Impact.Turned;
+import courseworthy.call.Whom;
 import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.decision.Decision;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Writes what another sheet changes, as JSON, format 1. Where nothing changes its lists are empty. */
+/**
+ * Writes what another sheet changes, as JSON, format 1: alike changes together as text shows them, and then each change with every ride it
+ * concerns. Where nothing changes its lists are empty.
+ */
 public final class JsonImpact {
 
-    private JsonImpact() {
+    private final Json json;
+    private final Impact impact;
+    private final ImpactWords words;
+
+    private JsonImpact(Json json, Impact impact) {
+        this.json = json;
+        this.impact = impact;
+        this.words = new ImpactWords(impact, true);
     }
 
-    public static String of(String before, String after, Impact impact) {
-        return Json.written(json -> {
-            json.string("before", before);
-            json.string("after", after);
-            json.number("rides", BigDecimal.valueOf(impact.rides()));
-            json.number("riders", BigDecimal.valueOf(impact.riders()));
-            json.number("changed", BigDecimal.valueOf(impact.changed()));
-            turned(json, "decisions", impact.decisions());
-            turned(json, "how_sure", impact.sureness());
-            json.list("checklist");
-            for (Impact.Item item : impact.items()) {
-                json.open();
-                json.yesNo("added", item.added());
-                json.string("rule", item.task().author().rule());
-                json.string("by", item.task().due().words());
-                json.string("what", item.task().what());
-                json.string("find", item.task().find());
-                rides(json, item.rides());
-                json.close();
-            }
-            json.endList();
-        });
+    public static String of(Impact impact) {
+        return Json.written(json -> new JsonImpact(json, impact).all());
     }
 
-    private static void turned(Json json, String field, List<Impact.Turned> all) throws IOException {
-        json.list(field);
-        for (Impact.Turned turned : all) {
+    private void all() throws IOException {
+        SheetWords.write("sheets_before", InForce.of(impact.before()), json);
+        SheetWords.write("sheets_after", InForce.of(impact.after()), json);
+        json.strings("courses", names(impact.courses()));
+        json.strings("riders", names(impact.riders()));
+        count("calls", impact.calls());
+        count("changed", impact.changed());
+        json.strings("topics", impact.topics().stream().map(topic -> topic.name()).toList());
+        groups();
+        items();
+        decisions();
+        checklist();
+    }
+
+    private static List<String> names(List<Named> all) {
+        return all.stream().map(Named::name).toList();
+    }
+
+    private void count(String field, int number) throws IOException {
+        json.number(field, BigDecimal.valueOf(number));
+    }
+
+    // Alike changes together
+
+    private void groups() throws IOException {
+        json.list("groups");
+        for (Alike alike : Alike.of(impact)) {
+            Turned example = alike.example();
             json.open();
-            json.string("topic", turned.topic().name());
-            json.string("from", turned.from());
-            json.string("to", turned.to());
-            rides(json, turned.rides());
-            claim(json, "now_said", turned.now());
-            claim(json, "no_longer_said", turned.gone());
+            json.strings("topics", alike.topics().stream().map(topic -> topic.name()).toList());
+            json.string("change", alike.change().words());
+            json.string("words", ImpactWords.what(alike));
+            count("calls", alike.rides().size());
+            blocks(Whom.of(alike.rides(), impact.riders(), impact.courses()));
+            json.object("example");
+            ride(example.ride());
+            json.string("topic", example.topic().name());
+            json.string("words", ImpactWords.example(example));
+            json.string("why", ImpactWords.why(example));
+            json.close();
             json.close();
         }
         json.endList();
     }
 
-    private static void rides(Json json, List<Impact.Ride> rides) throws IOException {
+    private void blocks(Whom whom) throws IOException {
+        json.strings("whom", whom.blocks().stream().map(words::block).toList());
+    }
+
+    private void items() throws IOException {
+        json.list("checklist_groups");
+        for (Alike.Items each : Alike.items(impact)) {
+            Task task = each.first().task();
+            json.open();
+            json.string("change", each.first().how().words());
+            json.string("rule", task.author().rule());
+            json.string("by", task.due().words());
+            json.string("what", task.what());
+            count("calls", each.rides().size());
+            blocks(Whom.of(each.rides(), impact.riders(), impact.courses()));
+            json.close();
+        }
+        json.endList();
+    }
+
+    // Each change
+
+    private void decisions() throws IOException {
+        json.list("decisions");
+        for (List<Turned> alike : together()) {
+            Turned first = alike.get(0);
+            json.open();
+            json.string("topic", first.topic().name());
+            json.string("unit", Json.unit(first.topic()));
+            json.string("change", first.change().words());
+            decision("from", first.was());
+            decision("to", first.is());
+            rides(alike.stream().map(Turned::ride).toList());
+            cause(first.cause());
+            json.close();
+        }
+        json.endList();
+    }
+
+    /** Those that go from one decision to one other for one cause, by topic. */
+    private Collection<List<Turned>> together() {
+        Map<String, List<Turned>> out = new LinkedHashMap<>();
+        impact.topics().forEach(topic -> impact.turned().stream().filter(each -> each.topic().equals(topic)).forEach(each -> {
+            String key = topic.name() + "\n" + text(each.was()) + "\n" + text(each.is()) + "\n" + ImpactWords.why(each);
+            out.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
+        }));
+        return out.values();
+    }
+
+    private static String text(Decision decision) {
+        return decision.text() + "\n" + decision.standing();
+    }
+
+    private void decision(String field, Decision decision) throws IOException {
+        json.object(field);
+        json.string("status", decision.status().words());
+        json.value("value", decision.topic(), decision.value());
+        json.string("text", decision.text());
+        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        json.close();
+    }
+
+    private void rides(List<Ride> rides) throws IOException {
         json.list("rides");
-        for (Impact.Ride ride : rides) {
+        for (Ride ride : rides) {
             json.open();
-            json.string("course", ride.course());
-            json.string("rider", ride.rider());
+            ride(ride);
             json.close();
         }
         json.endList();
     }
 
-    private static void claim(Json json, String field, Claim claim) throws IOException {
-        if (claim != null) {
-            json.object(field);
-            json.string("rule", claim.author().rule());
-            json.string("says", claim.verb().word() + " " + claim.written());
-            json.string("because", claim.author().because());
+    private void ride(Ride ride) throws IOException {
+        json.string("course", ride.course());
+        json.string("rider", ride.rider());
+    }
+
+    private void cause(Cause cause) throws IOException {
+        claim("now_said", cause.now());
+        claim("no_longer_said", cause.gone());
+        json.string("left_out", cause.left() == null || cause.back() ? null : cause.left().rule());
+        json.string("no_longer_left_out", cause.left() == null || !cause.back() ? null : cause.left().rule());
+        json.string("follows_from", cause.through() == null ? null : cause.through().topic().name());
+    }
+
+    private void claim(String field, Claim claim) throws IOException {
+        if (claim == null) {
+            json.string(field, null);
+            return;
+        }
+        json.object(field);
+        json.string("rule", claim.author().rule());
+        json.string("says", Words.says(claim));
+        json.string("force", claim.author().force().word());
+        json.string("because", claim.author().because());
+        json.string("where", claim.author().where().toString());
+        json.close();
+    }
+
+    private void checklist() throws IOException {
+        Map<String, List<Listed>> together = new LinkedHashMap<>();
+        for (Listed each : impact.listed()) {
+            String key = each.how() + "\n" + each.task().author().rule() + "\n" + text(each.was()) + "\n" + text(each.is());
+            together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
+        }
+        json.list("checklist");
+        for (List<Listed> alike : together.values()) {
+            Listed first = alike.get(0);
+            json.open();
+            json.string("change", first.how().words());
+            json.string("rule", first.task().author().rule());
+            json.string("where", first.task().author().where().toString());
+            task("from", first.was());
+            task("to", first.is());
+            rides(alike.stream().map(Listed::ride).toList());
             json.close();
         }
+        json.endList();
+    }
+
+    private static String text(Task task) {
+        return task == null ? "" : task.due() + task.what() + "\n" + task.find();
+    }
+
+    private void task(String field, Task task) throws IOException {
+        if (task == null) {
+            json.string(field, null);
+            return;
+        }
+        json.object(field);
+        json.string("by", task.due().words());
+        json.string("what", task.what());
+        json.string("find", task.find());
+        json.close();
     }
 }

@@ -1,12 +1,15 @@
 package courseworthy.brief;
 
-import courseworthy.rulebase.Sheet;
+import courseworthy.brief.Page.Weight;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Names the sheets in force: whose advice it is, which version, on what terms, and the digest it is known by. */
-final class SheetWords {
+/**
+ * Names the sheets in force: whose advice it is, which version, on what terms, and the digest it is known by. Every output that advice bears
+ * on names them from here; where there are none, text says nothing of them, and JSON has an empty list.
+ */
+public final class SheetWords {
 
     /** Digits of a digest that are shown to people. */
     private static final int SHORT = 12;
@@ -15,32 +18,56 @@ final class SheetWords {
     }
 
     /** In one sentence, in the order in which they were given. */
-    static String of(List<Sheet> sheets) {
+    public static String of(List<InForce> sheets) {
+        return "With " + advice(sheets) + ".";
+    }
+
+    /** The same as part of a sentence: {@code the advice of "Mine" 2 by me (mine.yaml, sha256 0123456789ab)}. */
+    static String advice(List<InForce> sheets) {
         List<String> out = new ArrayList<>();
-        for (Sheet sheet : sheets) {
+        for (InForce sheet : sheets) {
             out.add(one(sheet));
         }
-        return "With the advice of " + String.join("; of ", out) + ".";
+        return out.isEmpty() ? "no sheet" : "the advice of " + String.join("; of ", out);
     }
 
-    private static String one(Sheet sheet) {
-        Sheet.Origin origin = sheet.origin();
-        String version = origin.version().isEmpty() ? "" : " " + origin.version();
-        String licence = origin.licence().isEmpty() ? "" : ", " + origin.licence();
-        return "\"" + sheet.title() + "\"" + version + " by " + sheet.by() + " (" + sheet.file() + licence + ", sha256 "
-                + origin.sha256().substring(0, SHORT) + ")";
+    private static String one(InForce sheet) {
+        String version = sheet.version().isEmpty() ? "" : " " + sheet.version();
+        String author = sheet.author().isEmpty() ? "" : " by " + sheet.author();
+        String licence = sheet.licence().isEmpty() ? "" : ", " + sheet.licence();
+        String digest = sheet.sha256().substring(0, Math.min(SHORT, sheet.sha256().length()));
+        return "\"" + sheet.name() + "\"" + version + author + " (" + sheet.file() + licence + (digest.isEmpty() ? "" : ", sha256 " + digest) + ")";
     }
 
-    static void write(List<Sheet> sheets, Json json) throws IOException {
-        json.list("sheets");
-        for (Sheet sheet : sheets) {
+    /** A sentence of its own on a page for the terminal, where there are any. */
+    public static void add(Page page, List<InForce> sheets) {
+        if (!sheets.isEmpty()) {
+            page.text(0, 2, of(sheets), Weight.PLAIN);
+        }
+    }
+
+    /** A paragraph of its own on a Markdown page, where there are any. */
+    public static void add(Marked page, List<InForce> sheets) {
+        if (!sheets.isEmpty()) {
+            page.paragraph(of(sheets));
+        }
+    }
+
+    /** The list {@code sheets} of the open object. */
+    public static void write(List<InForce> sheets, Json json) throws IOException {
+        write("sheets", sheets, json);
+    }
+
+    static void write(String field, List<InForce> sheets, Json json) throws IOException {
+        json.list(field);
+        for (InForce sheet : sheets) {
             json.open();
-            json.string("name", sheet.title());
-            json.string("author", sheet.by());
-            json.string("version", known(sheet.origin().version()));
-            json.string("licence", known(sheet.origin().licence()));
-            json.string("file", sheet.file());
-            json.string("sha256", sheet.origin().sha256());
+            json.string("name", sheet.name());
+            json.string("author", known(sheet.author()));
+            json.string("version", known(sheet.version()));
+            json.string("licence", known(sheet.licence()));
+            json.string("file", known(sheet.file()));
+            json.string("sha256", known(sheet.sha256()));
             json.close();
         }
         json.endList();

@@ -52,6 +52,19 @@ public final class Checklists {
         return role == null ? TRAINING : Measure.ROLE.scale().text(role.mid());
     }
 
+    /** The tasks of a call that are on its list, with the names of topics and measures where their values would stand. */
+    public static List<Task> listed(Call call) {
+        Filling filling = new Filling(call);
+        List<Task> out = new ArrayList<>();
+        for (Task task : call.tasks()) {
+            if (entry(task, filling) != null) {
+                out.add(new Task(task.author(), Filling.named(task.what()), Filling.named(task.find()), task.due(), task.needs(), task.critical(),
+                        task.part(), task.after(), task.grounds()));
+            }
+        }
+        return out;
+    }
+
     private Checklist checklist() {
         List<Entry> entries = new Timing(event.start()).timed(distinct(entries()));
         Map<Due, List<Entry>> byDue = new EnumMap<>(Due.class);

@@ -10,19 +10,21 @@ final class SheetImpactCommand extends Command {
     private final Given<String> courses = option("--courses", "DIR", "A folder of course profiles; the shipped ones where it is not given.");
     private final Given<String> riders = option("--riders", "DIR", "A folder of riders' files; a rider of whom nothing is known where it is not given.");
     private final Given<String> events = option("--events", "DIR", "A folder of events' files, each for the course whose file has the same name.");
+    private final Given<String> topic = option("--topic", "NAME", "One topic in full: each change by itself, with everyone it concerns.");
     private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
 
     SheetImpactCommand(Terminal terminal) {
         super("impact", terminal, "Shows which decisions another sheet changes, for whom and on which courses; prints nothing where it changes none.",
-                "courseworthy sheet impact old.yaml new.yaml --riders roster", "courseworthy sheet impact none mine.yaml");
+                "courseworthy sheet impact old.yaml new.yaml --riders roster", "courseworthy sheet impact none mine.yaml",
+                "courseworthy sheet impact old.yaml new.yaml --riders roster --topic 'front tyre pressure'");
     }
 
     @Override
     public void run() {
         try (Meter meter = meter("comparing rides")) {
-            output.write(tool().sheetImpact(before.value(), after.value(), courses.value(), riders.value(), events.value(), format.value(),
-                    colours() && !output.toFile(), meter));
+            output.write(tool().sheetImpact(before.value(), after.value(), courses.value(), riders.value(), events.value(), topic.value(),
+                    format.value(), colours() && !output.toFile(), meter));
         }
     }
 }

@@ -1,0 +1,27 @@
+package courseworthy.brief;
+
+import courseworthy.rulebase.Sheet;
+import java.util.List;
+
+/**
+ * A coach's sheet whose advice bears on what is shown. What it does not say of itself is empty.
+ *
+ * @param name    its title
+ * @param author  whose advice it is
+ * @param version in its author's words
+ * @param licence as an SPDX identifier or in words
+ * @param file    the path as typed
+ * @param sha256  the SHA-256 digest of the file, in 64 hexadecimal digits
+ */
+public record InForce(String name, String author, String version, String licence, String file, String sha256) {
+
+    public static InForce of(Sheet sheet) {
+        Sheet.Origin origin = sheet.origin();
+        return new InForce(sheet.title(), sheet.by(), origin.version(), origin.licence(), sheet.file(), origin.sha256());
+    }
+
+    /** In the order in which they were given. */
+    public static List<InForce> of(List<Sheet> sheets) {
+        return sheets.stream().map(InForce::of).toList();
+    }
+}

@@ -1,0 +1,139 @@
+package courseworthy.call;
+
+import courseworthy.call.Impact.Turned;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
+import courseworthy.claim.Rank;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
+import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.Sheet.LeaveOut;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topic.Applies;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What turned a decision: a coach's row that speaks or no longer does, a rule left out, or another decision that turned before it.
+ *
+ * @param now     a claim that was not made before; null where there is none
+ * @param gone    a claim that is not made any more, by the rule of {@code now} where that made one; null where there is none
+ * @param left    a rule left out, or left out no longer; null where that is not it
+ * @param back    whether {@code left} is left out no longer
+ * @param through the decision it follows from, where no row of the sheets compared bears on it itself; null where none is known
+ */
+public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through) {
+
+    private static final String DECIDED = "decided: ";
+
+    /** @param turned what turned out otherwise in earlier layers of the same call */
+    static Cause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, Turned> turned) {
+        List<Claim> come = without(claims(is), claims(was));
+        List<Claim> went = without(claims(was), claims(is));
+        Claim now = first(come, true);
+        Claim gone = now == null ? first(went, true) : ofRule(now.author().rule(), went);
+        if (now != null || gone != null) {
+            return new Cause(now, gone, null, false, null);
+        }
+        LeaveOut left = leftOut(went, after, before);
+        LeaveOut back = left == null ? leftOut(come, before, after) : null;
+        if (left != null || back != null) {
+            return new Cause(null, null, left == null ? back : left, left == null, null);
+        }
+        return new Cause(first(come, false), first(went, false), null, false, through(is.topic(), come, went, turned));
+    }
+
+    private static List<Claim> claims(Decision decision) {
+        List<Claim> out = new ArrayList<>(decision.taken());
+        decision.lost().forEach(lost -> out.add(lost.claim()));
+        return out;
+    }
+
+    private static List<Claim> without(List<Claim> claims, List<Claim> others) {
+        Set<String> said = new LinkedHashSet<>();
+        others.forEach(claim -> said.add(key(claim)));
+        return claims.stream().filter(claim -> !said.contains(key(claim))).toList();
+    }
+
+    private static String key(Claim claim) {
+        return claim.author().rule() + " " + claim.verb() + " " + claim.values() + " " + claim.author().force();
+    }
+
+    private static Claim first(List<Claim> claims, boolean coachs) {
+        for (Claim claim : claims) {
+            if (!coachs || claim.author().rank() == Rank.COACH) {
+                return claim;
+            }
+        }
+        return null;
+    }
+
+    private static Claim ofRule(String rule, List<Claim> claims) {
+        for (Claim claim : claims) {
+            if (claim.author().rule().equals(rule)) {
+                return claim;
+            }
+        }
+        return null;
+    }
+
+    /** The first of some claims whose rule one side leaves out and the other does not. */
+    private static LeaveOut leftOut(List<Claim> claims, List<Sheet> by, List<Sheet> notBy) {
+        for (Claim claim : claims) {
+            LeaveOut out = leaveOut(claim.author().rule(), by);
+            if (out != null && leaveOut(claim.author().rule(), notBy) == null) {
+                return out;
+            }
+        }
+        return null;
+    }
+
+    private static LeaveOut leaveOut(String rule, List<Sheet> sheets) {
+        for (Sheet sheet : sheets) {
+            for (LeaveOut each : sheet.leaveOuts()) {
+                if (each.rule().equals(rule)) {
+                    return each;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The first decision that turned before, of those that the claims in question rested on. */
+    private static Turned through(Topic topic, List<Claim> come, List<Claim> went, Map<Topic, Turned> turned) {
+        Set<Topic> restsOn = new LinkedHashSet<>();
+        for (Applies applies : topic.applies()) {
+            restsOn.add(Topics.of(applies.topic()));
+        }
+        come.forEach(claim -> restsOn.addAll(read(claim)));
+        went.forEach(claim -> restsOn.addAll(read(claim)));
+        for (Topic each : restsOn) {
+            Turned before = turned.get(each);
+            if (before != null && before.change() != Impact.Change.STANDING) {
+                return before.cause().through() == null ? before : before.cause().through();
+            }
+        }
+        return null;
+    }
+
+    /** The topics that a claim tests, and those from which its value derives. */
+    private static List<Topic> read(Claim claim) {
+        List<Topic> out = new ArrayList<>();
+        for (Ground ground : claim.grounds()) {
+            if (ground.measure().startsWith(DECIDED)) {
+                out.add(Topics.of(ground.measure().substring(DECIDED.length())));
+            }
+        }
+        for (Measure measure : Measure.values()) {
+            if (measure.layer() > 0 && claim.written().endsWith(measure.written())) {
+                Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
+            }
+        }
+        return out;
+    }
+}
