@@ -27,6 +27,7 @@ import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.FitRules;
+import courseworthy.rulebase.Sheet;
 import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
@@ -75,6 +76,8 @@ final class Seasons {
     private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Map<String, Workshop> workshops = new LinkedHashMap<>();
     private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
+    private final Map<String, List<Sheet>> sheetsOf = new LinkedHashMap<>();
+    private final Map<String, List<Sheet>> inForce = new LinkedHashMap<>();
     /** By the file of the workshop, in the order of riders. */
     private final Map<String, List<Planned>> planned = new LinkedHashMap<>();
 
@@ -236,12 +239,21 @@ final class Seasons {
         starter.sheets().forEach(each -> sheets.add(shown + each));
         boolean own = rider.constraints() != null;
         String key = (own ? starter.rider() : "") + "\n" + sheets;
-        return read(rules, key, each -> RuleLoading.start(home, rider, paths(starter)).finish(faults));
+        DroolsRules out = read(rules, key, each -> load(key, starter, rider));
+        inForce.put(starter.name(), sheetsOf.get(key));
+        return out;
+    }
+
+    private DroolsRules load(String key, Starter starter, Rider rider) {
+        RuleLoading loading = RuleLoading.start(home, rider, paths(starter));
+        DroolsRules out = loading.finish(faults);
+        sheetsOf.put(key, loading.given());
+        return out;
     }
 
     private List<String> paths(Starter starter) {
         List<String> out = new ArrayList<>();
-        starter.sheets().forEach(each -> out.add(folder.resolve(each).toString()));
+        starter.sheets().forEach(each -> out.add(shown + each));
         return out;
     }
 
@@ -294,7 +306,7 @@ final class Seasons {
         return out;
     }
 
-    private static Season joined(SeasonFile file, List<Result> results) {
+    private Season joined(SeasonFile file, List<Result> results) {
         List<Season.Ride> rides = new ArrayList<>();
         List<Season.Clash> clashes = new ArrayList<>();
         List<Season.Wish> wishes = new ArrayList<>();
@@ -306,7 +318,7 @@ final class Seasons {
         rides.sort(Comparator.comparing(Season.Ride::date).thenComparing(Season.Ride::order));
         clashes.sort(Comparator.comparing(Season.Clash::date));
         wishes.sort(Comparator.comparingDouble(Seasons::rank));
-        return new Season(file.name(), file.currency(), file.minuteWorth(), file.back(), rides, clashes, wishes);
+        return new Season(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, rides, clashes, wishes);
     }
 
     /** Most time for its price first; of no price, or of what cannot be told, what meets more of the calls. */

@@ -91,7 +91,7 @@ final class SheetTrial {
             progress.at(i, calls.size());
             trial.tryCall(calls.get(i));
         }
-        return new Tried(trial.rows.size(), ofRules.size() + calls.size(), trial.failed, cover ? trial.missing() : null);
+        return new Tried(trial.sheet, trial.rows.size(), ofRules.size() + calls.size(), trial.failed, cover ? trial.missing() : null);
     }
 
     private void read(String typed) {

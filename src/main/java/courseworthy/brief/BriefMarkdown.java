@@ -200,6 +200,7 @@ public final class BriefMarkdown {
     private void topic(Decision decision) {
         page.heading(1, decision.topic().name() + ": " + decision.text());
         page.paragraph(decision.topic().about() + ".");
+        SheetWords.add(page, brief.sheets());
         if (decision.standing() != null) {
             page.paragraph("How sure: " + decision.standing().word());
         }

@@ -200,6 +200,7 @@ public final class BriefText {
     public static String checklist(Brief brief, boolean colours) {
         Page page = new Page(colours);
         page.spread(brief.course().name(), title(brief), Weight.BOLD);
+        SheetWords.add(page, brief.sheets());
         checklist(page, brief.checklist());
         return page.toString();
     }

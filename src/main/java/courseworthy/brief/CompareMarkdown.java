@@ -17,6 +17,7 @@ public final class CompareMarkdown {
         if (!whose.isEmpty()) {
             page.paragraph(whose);
         }
+        SheetWords.add(page, brief.sheets());
         String[] heads = new String[setUps.size() + 1];
         heads[0] = "";
         for (int i = 0; i < setUps.size(); i++) {

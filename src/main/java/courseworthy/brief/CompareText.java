@@ -23,6 +23,7 @@ public final class CompareText {
         if (!whose.isEmpty()) {
             page.text(0, 0, whose, Weight.PLAIN);
         }
+        SheetWords.add(page, brief.sheets());
         List<CompareWords.Row> rows = CompareWords.rows(setUps);
         for (int from = 1; from < setUps.size(); from += BESIDE) {
             int to = Math.min(setUps.size(), from + BESIDE);

@@ -24,6 +24,7 @@ public final class GearsMarkdown {
         if (!whose.isEmpty()) {
             page.paragraph(whose);
         }
+        SheetWords.add(page, brief.sheets());
         GearsMarkdown markdown = new GearsMarkdown(page, choice);
         markdown.all(2);
         markdown.common();

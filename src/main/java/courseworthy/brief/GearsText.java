@@ -27,6 +27,7 @@ public final class GearsText {
         if (!whose.isEmpty()) {
             page.text(0, 0, whose, Weight.PLAIN);
         }
+        SheetWords.add(page, brief.sheets());
         GearsText text = new GearsText(page, choice);
         text.all();
         text.common();

@@ -9,6 +9,7 @@ import courseworthy.build.Season.Wish;
 import courseworthy.ride.Range;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Writes a season as JSON: times in s, masses in kg, prices as written. */
 public final class JsonSeason {
@@ -24,7 +25,7 @@ public final class JsonSeason {
             json.yesNo("back_after_each_event", season.back());
             json.list("rides");
             for (Ride ride : season.rides()) {
-                ride(json, ride);
+                ride(json, season, ride);
             }
             json.endList();
             json.list("conflicts");
@@ -41,13 +42,14 @@ public final class JsonSeason {
         });
     }
 
-    private static void ride(Json json, Ride ride) throws IOException {
+    private static void ride(Json json, Season season, Ride ride) throws IOException {
         json.open();
         json.string("date", ride.date().toString());
         json.string("rider", ride.rider());
         json.string("event", ride.event());
         json.string("course", ride.course());
         json.string("role", ride.role());
+        SheetWords.write(InForce.of(season.sheets().getOrDefault(ride.rider(), List.of())), json);
         json.list("decisions");
         for (Decided each : ride.call()) {
             json.open();

@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.rulebase.Tried;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Writes how a sheet came out against its cases, as JSON, format 1. */
 public final class JsonTried {
@@ -13,6 +14,7 @@ public final class JsonTried {
     public static String of(String file, Tried tried) {
         return Json.written(json -> {
             json.string("sheet", file);
+            SheetWords.write(List.of(InForce.of(tried.sheet())), json);
             json.number("rows", BigDecimal.valueOf(tried.rows()));
             json.number("cases", BigDecimal.valueOf(tried.cases()));
             json.list("failed");

@@ -16,6 +16,7 @@ public final class SeasonMarkdown {
         Marked page = new Marked();
         page.heading(1, SeasonWords.title(season));
         page.paragraph(SeasonWords.counts(season));
+        SheetWords.add(page, SeasonWords.sheets(season));
         if (!season.clashes().isEmpty()) {
             page.heading(2, SeasonWords.CLASHES);
             for (Clash clash : season.clashes()) {
@@ -24,6 +25,7 @@ public final class SeasonMarkdown {
         }
         for (Ride ride : season.rides()) {
             page.heading(2, SeasonWords.ride(ride));
+            SheetWords.add(page, SeasonWords.sheets(season, ride));
             page.paragraph("Call: " + SeasonWords.call(ride));
             page.paragraph("Build: " + SeasonWords.build(ride));
             list(page, SeasonWords.toChange(season), SeasonWords.swaps(ride));

@@ -18,6 +18,7 @@ public final class SeasonText {
         Page page = new Page(colours);
         page.text(0, 0, SeasonWords.title(season), Weight.BOLD);
         page.text(0, 0, SeasonWords.counts(season), Weight.PLAIN);
+        SheetWords.add(page, SeasonWords.sheets(season));
         if (!season.clashes().isEmpty()) {
             page.heading(SeasonWords.CLASHES.toUpperCase(Locale.ROOT));
             for (Clash clash : season.clashes()) {
@@ -27,6 +28,7 @@ public final class SeasonText {
         }
         for (Ride ride : season.rides()) {
             page.heading(SeasonWords.ride(ride));
+            SheetWords.add(page, SeasonWords.sheets(season, ride));
             page.text(2, 4, "Call: " + SeasonWords.call(ride), Weight.PLAIN);
             page.text(2, 4, "Build: " + SeasonWords.build(ride), ride.build().bike() == null ? Weight.ALERT : Weight.PLAIN);
             list(page, SeasonWords.toChange(season) + ":", SeasonWords.swaps(ride));

@@ -43,6 +43,17 @@ final class SeasonWords {
                 + count(season.wishes().size(), "wish", "wishes") + ".";
     }
 
+    /** The sheets of all riders, where these are the same for all. */
+    static List<InForce> sheets(Season season) {
+        boolean same = season.sheets().values().stream().distinct().count() == 1;
+        return same ? InForce.of(season.sheets().values().iterator().next()) : List.of();
+    }
+
+    /** The sheets of one rider, where riders have different ones. */
+    static List<InForce> sheets(Season season, Ride ride) {
+        return season.sheets().values().stream().distinct().count() == 1 ? List.of() : InForce.of(season.sheets().getOrDefault(ride.rider(), List.of()));
+    }
+
     private static String count(long count, String one) {
         return count(count, one, one + "s");
     }

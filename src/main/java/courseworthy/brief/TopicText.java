@@ -45,6 +45,7 @@ public final class TopicText {
             page.text(0, 0, BriefText.capital(decision.why()) + ".", Weight.ALERT);
         }
         page.text(0, 0, brief.course().name() + ", " + BriefText.title(brief), Weight.FAINT);
+        SheetWords.add(page, brief.sheets());
     }
 
     private void claims() {

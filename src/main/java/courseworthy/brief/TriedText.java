@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.brief.Page.Weight;
 import courseworthy.rulebase.Tried;
+import java.util.List;
 
 /** Writes how a sheet came out against its cases, for the terminal. */
 public final class TriedText {
@@ -23,6 +24,7 @@ public final class TriedText {
         if (tried.missing() != null) {
             missing(tried, page);
         }
+        SheetWords.add(page, List.of(InForce.of(tried.sheet())));
         page.text(0, 0, file + ": " + summary(tried), Weight.PLAIN);
         return page.toString();
     }

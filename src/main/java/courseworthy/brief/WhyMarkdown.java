@@ -42,6 +42,7 @@ public final class WhyMarkdown {
         Decision decision = reasoning.decision();
         page.heading(1, decision == null ? Reasoning.CHECKLIST : decision.topic().name() + ": " + decision.text());
         page.paragraph(reasoning.brief().course().name() + ", " + BriefText.title(reasoning.brief()));
+        SheetWords.add(page, reasoning.brief().sheets());
         if (decision != null && decision.standing() != null) {
             page.paragraph("How sure: " + decision.standing().word());
         }

@@ -46,6 +46,7 @@ public final class WhyText {
         page.spread(decision == null ? Reasoning.CHECKLIST : decision.topic().name() + ": " + decision.text(),
                 sure ? decision.standing().word() : "", Weight.BOLD);
         page.text(0, 0, reasoning.brief().course().name() + ", " + BriefText.title(reasoning.brief()), Weight.FAINT);
+        SheetWords.add(page, reasoning.brief().sheets());
     }
 
     private void chain() {

@@ -1,9 +1,11 @@
 package courseworthy.build;
 
 import courseworthy.ride.Range;
+import courseworthy.rulebase.Sheet;
 import courseworthy.workshop.Part;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A season of one rider or several: what each rides when, what two want at once, and what is worth buying.
@@ -12,13 +14,16 @@ import java.util.List;
  * @param currency in which prices are written; may be empty
  * @param minuteWorth what a minute at an event is worth to the rider, in that currency; null where not written
  * @param back     whether everything goes back to where it was after each date
+ * @param sheets   coaches' sheets in force for each rider, in the order given
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
  * @param wishes   what returns most time for its price first; what cannot be told of last
  */
-public record Season(String name, String currency, Double minuteWorth, boolean back, List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
+public record Season(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
+        List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
 
     public Season {
+        sheets = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sheets));
         rides = List.copyOf(rides);
         clashes = List.copyOf(clashes);
         wishes = List.copyOf(wishes);

@@ -1,6 +1,7 @@
 package courseworthy.debrief;
 
 import courseworthy.brief.Marked;
+import courseworthy.brief.SheetWords;
 import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.Keeping.OfRule;
 import java.util.List;
@@ -16,6 +17,7 @@ public final class DebriefMarkdown {
         Marked page = new Marked();
         page.heading(1, held.debrief().name() + ", debrief");
         page.paragraph(DebriefWords.whose(held));
+        SheetWords.add(page, held.given().sheets());
         page.heading(2, "The day");
         page.tableHead("What", "How it was");
         for (Line line : DebriefWords.day(held)) {
@@ -46,6 +48,7 @@ public final class DebriefMarkdown {
         Marked page = new Marked();
         page.heading(1, folder + ", " + DebriefWords.howMany(keeping));
         page.paragraph(DebriefWords.inTime(keeping));
+        SheetWords.add(page, keeping.sheets());
         List<OfRule> look = keeping.toLookAt();
         if (!look.isEmpty()) {
             page.heading(2, "Worth a look");

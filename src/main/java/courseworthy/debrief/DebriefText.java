@@ -2,6 +2,7 @@ package courseworthy.debrief;
 
 import courseworthy.brief.Page;
 import courseworthy.brief.Page.Weight;
+import courseworthy.brief.SheetWords;
 import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.Keeping.OfRule;
 import java.util.List;
@@ -21,6 +22,7 @@ public final class DebriefText {
         Page page = new Page(colours);
         page.spread(held.debrief().name(), "debrief", Weight.BOLD);
         page.text(0, 0, DebriefWords.whose(held), Weight.PLAIN);
+        SheetWords.add(page, held.given().sheets());
         page.heading("THE DAY");
         for (Line line : DebriefWords.day(held)) {
             page.row(line.what(), NAME, line.words(), Weight.PLAIN, "", 0, Weight.PLAIN);
@@ -54,6 +56,7 @@ public final class DebriefText {
         Page page = new Page(colours);
         page.spread(folder, DebriefWords.howMany(keeping), Weight.BOLD);
         page.text(0, 0, DebriefWords.inTime(keeping), Weight.PLAIN);
+        SheetWords.add(page, keeping.sheets());
         if (!keeping.toLookAt().isEmpty()) {
             page.heading("WORTH A LOOK");
             for (OfRule rule : keeping.toLookAt()) {

@@ -1,5 +1,6 @@
 package courseworthy.debrief;
 
+import courseworthy.brief.InForce;
 import courseworthy.claim.Verb;
 import courseworthy.topic.Topic;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
  * @param event   may be empty
  * @param rider   may be empty
  * @param date    null where it was not known
+ * @param sheets  coaches' sheets that were in force
  * @param hours   s, the likely time; null where not told
  * @param fast    s, its fast end
  * @param slow    s, its slow end
@@ -19,7 +21,7 @@ import java.util.List;
  * @param hottest C; null where not known
  * @param advice  one for each topic settled
  */
-public record Given(String file, String event, String rider, String date, Double hours, Double fast, Double slow, String ground, Double coldest,
+public record Given(String file, String event, String rider, String date, List<InForce> sheets, Double hours, Double fast, Double slow, String ground, Double coldest,
         Double hottest, List<Advice> advice) {
 
     public Given {
@@ -28,6 +30,7 @@ public record Given(String file, String event, String rider, String date, Double
         hours = told ? hours : null;
         fast = told ? fast : null;
         slow = told ? slow : null;
+        sheets = List.copyOf(sheets);
         advice = List.copyOf(advice);
     }
 

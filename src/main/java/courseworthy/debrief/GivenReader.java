@@ -1,5 +1,6 @@
 package courseworthy.debrief;
 
+import courseworthy.brief.InForce;
 import courseworthy.claim.Verb;
 import courseworthy.debrief.Given.Advice;
 import courseworthy.debrief.Given.Said;
@@ -43,9 +44,21 @@ final class GivenReader {
         }
         Node.Mapping ride = block(tree, "ride");
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
-        return new Given(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), number(total, "value"),
+        return new Given(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), number(total, "value"),
                 number(total, "low"), number(total, "high"), demandText(tree, "ground"), demand(tree, "coldest temperature"),
                 demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
+    }
+
+    /** A brief that names none was made with none. */
+    private static List<InForce> sheets(Node.Mapping tree) {
+        List<InForce> out = new ArrayList<>();
+        for (Node item : tree.get("sheets") instanceof Node.Sequence list ? list.items() : List.<Node>of()) {
+            if (item instanceof Node.Mapping sheet) {
+                out.add(new InForce(orEmpty(text(sheet, "name")), orEmpty(text(sheet, "author")), orEmpty(text(sheet, "version")),
+                        orEmpty(text(sheet, "licence")), orEmpty(text(sheet, "file")), orEmpty(text(sheet, "sha256"))));
+            }
+        }
+        return out;
     }
 
     private static List<Advice> advice(Node.Sequence decisions, Node.Mapping build) {

@@ -1,6 +1,7 @@
 package courseworthy.debrief;
 
 import courseworthy.brief.Json;
+import courseworthy.brief.SheetWords;
 import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.Given.Said;
 import courseworthy.debrief.Keeping.OfRule;
@@ -34,6 +35,7 @@ public final class JsonDebrief {
         json.string("event", held.given().event());
         json.string("rider", held.given().rider());
         json.string("date", held.given().date());
+        SheetWords.write(held.given().sheets(), json);
         json.object("hours");
         seconds("was_s", held.debrief().hours());
         seconds("told_s", held.given().hours());
@@ -132,6 +134,7 @@ public final class JsonDebrief {
     private void keeping(String folder, Keeping keeping) throws IOException {
         json.string("folder", folder);
         count("debriefs", keeping.debriefs());
+        SheetWords.write(keeping.sheets(), json);
         share("within_time", keeping.inTime());
         json.list("rules");
         for (OfRule rule : keeping.rules()) {

@@ -1,6 +1,8 @@
 package courseworthy.debrief;
 
+import courseworthy.brief.InForce;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,12 +11,14 @@ import java.util.TreeMap;
  * The running record of rules over several debriefs.
  *
  * @param debriefs how many
+ * @param sheets    coaches' sheets that were in force at any of them, each version by itself
  * @param rules    by id
  * @param inTime   how often the time lay in the range that was told
  */
-public record Keeping(int debriefs, List<OfRule> rules, Share inTime) {
+public record Keeping(int debriefs, List<InForce> sheets, List<OfRule> rules, Share inTime) {
 
     public Keeping {
+        sheets = List.copyOf(sheets);
         rules = List.copyOf(rules);
     }
 
@@ -58,7 +62,13 @@ public record Keeping(int debriefs, List<OfRule> rules, Share inTime) {
         }
         List<OfRule> rules = new ArrayList<>();
         spoke.forEach((rule, in) -> rules.add(rule(rule, in)));
-        return new Keeping(all.size(), rules, new Share(inTime, timed));
+        return new Keeping(all.size(), sheets(all), rules, new Share(inTime, timed));
+    }
+
+    private static List<InForce> sheets(List<Held> all) {
+        Map<String, InForce> out = new LinkedHashMap<>();
+        all.forEach(held -> held.given().sheets().forEach(sheet -> out.putIfAbsent(sheet.name() + "\n" + sheet.sha256(), sheet)));
+        return List.copyOf(out.values());
     }
 
     private static OfRule rule(String rule, List<Held> in) {

@@ -6,12 +6,13 @@ import java.util.List;
 /**
  * A sheet held against its cases.
  *
+ * @param sheet   the sheet
  * @param rows    how many rows it has
  * @param cases   how many cases there are
  * @param failed  those that did not come out as expected, in the order written
  * @param missing what no case touches, in the order of the rows; null where it was not asked for
  */
-public record Tried(int rows, int cases, List<Failed> failed, List<Missing> missing) {
+public record Tried(Sheet sheet, int rows, int cases, List<Failed> failed, List<Missing> missing) {
 
     /**
      * A case that did not come out as expected.
