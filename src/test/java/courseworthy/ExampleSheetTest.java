@@ -46,7 +46,8 @@ class ExampleSheetTest {
     void itsCasesHoldAndTouchEverything() {
         Courseworthy.Tests tests = tool.sheetTest(SHEET, List.of(), true, Format.TEXT, false, Progress.UNSEEN);
         assertThat(tests.text().replaceAll("\\s+", " "))
-                .isEqualTo(SHEET + ": 30 rows, 100 cases, all as expected. Nothing is left untouched. ");
+                .startsWith("With the advice of \"Hill country\" 2026-11 by the coach of a hill country club (" + SHEET + ", CC-BY-4.0, sha256 ")
+                .endsWith("). " + SHEET + ": 30 rows, 100 cases, all as expected. Nothing is left untouched. ");
         assertThat(tests.asExpected()).isTrue();
         assertThat(remarks).isEmpty();
     }

@@ -11,7 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 
-/** The JSON of a brief held against its schema, which was written by hand from the description of the format. */
+/** JSON that commands write held against its schemas, which were written by hand from the description of each format. */
 public final class Schema {
 
     private static final JsonSchema BRIEF = load("brief-format-1.schema.json");
@@ -28,6 +28,15 @@ public final class Schema {
     /** What the schema of reasons says against it, empty where nothing. */
     public static List<String> faultsOfWhy(String json) {
         return WHY.validate(tree(json)).stream().map(Object::toString).sorted().toList();
+    }
+
+    /**
+     * What the schema of another output says against it, empty where nothing.
+     *
+     * @param kind such as {@code gears}, for {@code gears-format-1.schema.json}
+     */
+    public static List<String> faults(String kind, JsonNode json) {
+        return load(kind + "-format-1.schema.json").validate(json).stream().map(Object::toString).sorted().toList();
     }
 
     /** The JSON as a tree; a key twice in one object is refused, decimals stay exact. */

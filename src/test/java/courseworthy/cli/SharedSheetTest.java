@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A sheet that came from somebody else: the brief says whose it is, and it can do nothing but advise. */
 class SharedSheetTest {
@@ -56,7 +59,64 @@ class SharedSheetTest {
     @Test
     void withoutSheetsNoneIsNamed() {
         assertThat(Ran.of("brief", course).out()).doesNotContain("sha256", "With the advice");
-        assertThat(Ran.of("brief", course, "--format", "json").out()).doesNotContain("\"sheets\"");
+        assertThat(Ran.of("brief", course, "--format", "json").out()).contains("\"sheets\" : [ ]");
+    }
+
+    /** One wording, wherever advice bears on what is printed. */
+    @ParameterizedTest
+    @ValueSource(strings = {"brief", "brief --topic plugs", "why plugs", "why plugs --not 3", "checklist", "compare --set plugs=3", "gears"})
+    void everyCommandThatTakesASheetNamesIt(String command) throws IOException {
+        String sheet = sheet("sheet: Dry summer\nauthor: A. Coach\nversion: 3\n" + ROW);
+        List<String> words = new ArrayList<>(List.of(command.split(" ")));
+        words.addAll(1, List.of(course, "--sheet", sheet));
+        named(sheet, words);
+    }
+
+    /** The same of commands that find their sheets elsewhere. */
+    @Test
+    void whatFindsItsSheetElsewhereNamesItToo() throws IOException {
+        String sheet = sheet("sheet: Dry summer\nauthor: A. Coach\nversion: 3\n" + ROW);
+        Files.writeString(folder.resolve("season.yaml"), "season: One\nriders:\n  - {name: Ann, workshop: w.yaml, sheets: [theirs.yaml]}\nevents:\n"
+                + "  - {course: course.yaml, date: 2026-05-09}\n");
+        Files.copy(Path.of("docs/examples/workshops/robin.yaml"), folder.resolve("w.yaml"));
+        named(sheet, List.of("season", folder.toString()));
+        Ran.of("brief", course, "--sheet", sheet, "--format", "json", "-o", folder + "/given.json");
+        Files.createDirectory(folder.resolve("debriefs"));
+        Files.move(folder.resolve("given.json"), folder.resolve("debriefs/given.json"));
+        String debrief = Files.writeString(folder.resolve("debriefs/one.yaml"), "debrief: One\nbrief: given.json\nspun out: never\n").toString();
+        named(sheet, List.of("debrief", debrief));
+        named(sheet, List.of("debrief", folder + "/debriefs"));
+    }
+
+    private static void named(String sheet, List<String> words) throws IOException {
+        String digest = digest(Files.readString(Path.of(sheet)));
+        String named = "With the advice of \"Dry summer\" 3 by A. Coach (" + sheet + ", sha256 " + digest.substring(0, 12) + ").";
+        assertThat(Ran.of(words.toArray(new String[0])).out().replaceAll("\\s+", " ")).contains(named);
+        assertThat(formatted(words, "markdown").replace("\\", "")).contains(named);
+        JsonNode json = Schema.tree(formatted(words, "json"));
+        JsonNode sheets = json.has("sheets") ? json.get("sheets") : json.get("rides").get(0).get("sheets");
+        assertThat(sheets.toString()).isEqualTo("[{\"name\":\"Dry summer\",\"author\":\"A. Coach\",\"version\":\"3\",\"licence\":null,\"file\":\""
+                + sheet + "\",\"sha256\":\"" + digest + "\"}]");
+    }
+
+    private static String formatted(List<String> words, String format) {
+        return Ran.of(Stream.concat(words.stream(), Stream.of("--format", format)).toArray(String[]::new)).out();
+    }
+
+    private static String digest(String text) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+        } catch (java.security.NoSuchAlgorithmException never) {
+            throw new AssertionError(never);
+        }
+    }
+
+    /** Where bars and saddles are is geometry, and a debrief holds what was said, under the sheets of then: neither asks a sheet of today. */
+    @Test
+    void whatNoSheetBearsOnTakesNone() {
+        assertThat(Ran.of("position", "w.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
+        assertThat(Ran.of("debrief", "d.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
+        assertThat(Ran.of("season", ".", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
     }
 
     @Test

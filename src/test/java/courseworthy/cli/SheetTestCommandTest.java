@@ -65,6 +65,7 @@ class SheetTestCommandTest {
                 Mine/long-and-rough: must speak, but stays silent
                   hours over 4:00 h: false, found 2:00 h, short by 2:01 h
                   roughness at least rough: false, found mixed (1.0), short by 1.0
+            With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
             F/mine.yaml: 3 rows, 6 cases, 2 not as expected.
             """;
 
@@ -83,7 +84,7 @@ class SheetTestCommandTest {
 
     /** The place of the file decides where lines break. */
     private String plain(String text) {
-        return text.replace(folder.toString(), "F").replaceAll("\\s+", " ");
+        return text.replace(folder.toString(), "F").replaceAll("\\s+", " ").replaceAll("sha256 [0-9a-f]{12}", "sha256 D");
     }
 
     @Test
@@ -120,7 +121,7 @@ class SheetTestCommandTest {
                       the day after: {date: 2027-03-01}
                       another: {rider tag: elite}
                 """);
-        assertThat(plain(Ran.of("sheet", "test", sheet).out())).isEqualTo("F/mine.yaml: 3 rows, 8 cases, all as expected. ");
+        assertThat(plain(Ran.of("sheet", "test", sheet).out())).isEqualTo("With the advice of \"Mine\" by a coach (F/mine.yaml, sha256 D). F/mine.yaml: 3 rows, 8 cases, all as expected. ");
         Ran ran = Ran.of("sheet", "test", sheet, "--cover");
         assertThat(ran.code()).isZero();
         assertThat(plain(ran.out())).isEqualTo(plain("""
@@ -130,6 +131,7 @@ class SheetTestCommandTest {
                     Add a firing case with rider tag masters.
                 F/mine.yaml:12: Mine/always: no case
                     Add cases under fires and silent.
+                With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
                 F/mine.yaml: 3 rows, 8 cases, all as expected. 3 places no case touches.
                 """));
     }
@@ -176,6 +178,6 @@ class SheetTestCommandTest {
         String started = folder.resolve("start.yaml").toString();
         Ran.of("sheet", "new", started);
         assertThat(plain(Ran.of("sheet", "test", started, "--cover").out()))
-                .isEqualTo("F/start.yaml: 3 rows, 12 cases, all as expected. Nothing is left untouched. ");
+                .isEqualTo("With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). F/start.yaml: 3 rows, 12 cases, all as expected. Nothing is left untouched. ");
     }
 }
