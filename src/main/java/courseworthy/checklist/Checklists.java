@@ -54,7 +54,7 @@ public final class Checklists {
 
     /** The tasks of a call that are on its list, with the names of topics and measures where their values would stand. */
     public static List<Task> listed(Call call) {
-        Filling filling = new Filling(call);
+        Filling filling = new Filling(call, Map.of());
         List<Task> out = new ArrayList<>();
         for (Task task : call.tasks()) {
             if (entry(task, filling) != null) {
