@@ -145,7 +145,7 @@ class SheetImpactCommandTest {
             Assertions.assertTimeout(Duration.ofSeconds(20), () -> ran[0] = Ran.of(args));
             assertThat(ran[0].err()).isEmpty();
             assertThat(ran[0].out()).startsWith(12 * riders + " calls compared (" + riders + " riders on 12 courses): ");
-            assertThat(ran[0].out().replaceAll("\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
+            assertThat(ran[0].out().replaceAll("\\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
             assertThat(ran[0].out().lines()).allMatch(line -> line.length() <= 80);
             assertThat(ran[0].out().lines().count()).as("read before a sheet is sent out").isLessThan(200);
             assertThat(Ran.of(args)).as("whatever the order in which rides are called").isEqualTo(ran[0]);
