@@ -59,11 +59,15 @@ final class Answers {
     private static boolean saysNoLess(Row strong, Saying weak) {
         for (int i = 0; i < strong.sayings().size(); i++) {
             Saying saying = strong.sayings().get(i);
-            if (saying.topic() == weak.topic() && saying.verb() == weak.verb() && noLess(saying, weak)) {
+            if (saysNoLess(saying, weak)) {
                 return true;
             }
         }
         return false;
+    }
+
+    static boolean saysNoLess(Saying strong, Saying weak) {
+        return strong.topic() == weak.topic() && strong.verb() == weak.verb() && noLess(strong, weak);
     }
 
     private static boolean noLess(Saying strong, Saying weak) {
@@ -107,7 +111,7 @@ final class Answers {
             Saying one = a.sayings().get(i);
             for (int j = 0; j < b.sayings().size(); j++) {
                 Saying other = b.sayings().get(j);
-                if (one.topic() == other.topic() && (clash(one, other) || clash(other, one))) {
+                if (clashes(one, other)) {
                     return new Clash(one, other);
                 }
             }
@@ -121,12 +125,16 @@ final class Answers {
             for (int j = i + 1; j < row.sayings().size(); j++) {
                 Saying one = row.sayings().get(i);
                 Saying other = row.sayings().get(j);
-                if (one.topic() == other.topic() && (clash(one, other) || clash(other, one))) {
+                if (clashes(one, other)) {
                     return new Clash(one, other);
                 }
             }
         }
         return null;
+    }
+
+    static boolean clashes(Saying one, Saying other) {
+        return one.topic() == other.topic() && (clash(one, other) || clash(other, one));
     }
 
     private static boolean clash(Saying a, Saying b) {

@@ -58,6 +58,21 @@ final class Box {
         return at < 0 ? thing.all() : values[at];
     }
 
+    /** What it asks of a thing; null where it leaves that open. */
+    Values asked(Thing thing) {
+        int at = at(thing);
+        return at < 0 ? null : values[at];
+    }
+
+    /** One situation in it, at one end of each range: the lower where that is asked for, unless no lower one is possible at all. */
+    Box corner(boolean low) {
+        Values[] at = new Values[values.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = values[i].end(low, things[i].all());
+        }
+        return new Box(things, at);
+    }
+
     private Box with(Thing thing, Values set) {
         int at = at(thing);
         if (at >= 0) {

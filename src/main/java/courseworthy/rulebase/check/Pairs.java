@@ -1,70 +1,83 @@
 package courseworthy.rulebase.check;
 
-import courseworthy.claim.Verb;
-import courseworthy.rulebase.Row;
 import courseworthy.rulebase.check.Remark.Kind;
 import courseworthy.rulebase.check.Steps.TooMany;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
  * Holds the rows of one sheet against each other. Rows are compared where they speak on one topic and what they say bears on each other;
- * where they speak is compared after that. Several threads share the rows; what they find does not depend on how.
+ * where they speak is compared after that. A row is held against all others at once as far as that tells, and against each of the rest by
+ * itself. Several threads share the rows; what they find does not depend on how.
  */
 final class Pairs {
 
     /** Steps to be spent on rows with several alternatives, over all rows; and for a row at the least. */
     private static final long ALL_STEPS = 20_000_000;
     private static final long LEAST_STEPS = 2_000;
-    /** What so many sayings have to do with each other is remembered, some 20 MB. */
-    private static final int MOST_REMEMBERED = 2_000;
+    /** Rows of more alternatives than this are held against each other row by itself; and so is a row that bears on few others. */
+    private static final int MOST_AT_ONCE = 8;
+    private static final int FEW = 400;
+    /** The same where one has several alternatives. */
+    private static final int FEWER = 20;
+    private static final Box[] NONE = {};
 
     private final Placed[] rows;
     private final Possible possible;
     /** So many partners of a row are named for each kind of remark. */
     private final int named;
+    /** Rows whose conditions may not go together with those of others though nothing they ask about is the same. */
+    private final Marks delicate;
     /** Rows that say again what an earlier one says: what holds of that one need not be said of them. */
-    private final boolean[] doubles;
-    /** A number for what each row says and how strongly: the same for the same. */
-    private final int[] says;
-    /** How what rows say compares, by their numbers; worked out where it is asked for. */
-    private final Bearing[][] bearings;
-    /** For each row the topics it speaks on, and for each topic its rows, ascending. */
-    private final int[][] topics;
-    private final int[][] onTopic;
+    private final Marks doubles;
+    private final Bearings bearings;
+    private final Marks narrow;
+    private final Marks several;
+    private final Slots boxes;
+    private final Slots lowCorners;
+    private final Slots highCorners;
 
     Pairs(List<Placed> placed, Possible possible, int named) {
         this.possible = possible;
         this.named = named;
         rows = placed.toArray(new Placed[0]);
-        doubles = new boolean[rows.length];
-        says = new int[rows.length];
-        topics = new int[rows.length][];
-        Map<String, Integer> texts = new HashMap<>();
-        Map<String, Integer> numbers = new HashMap<>();
-        List<List<Integer>> byTopic = new ArrayList<>();
+        delicate = new Marks(rows.length);
+        doubles = new Marks(rows.length);
+        bearings = new Bearings(rows);
+        narrow = new Marks(rows.length);
+        several = new Marks(rows.length);
+        List<Box[]> at = new ArrayList<>();
         for (Placed one : rows) {
-            says[one.at()] = texts.computeIfAbsent(one.row().author().force() + "\n" + one.says(), text -> texts.size());
-            List<String> names = one.reasoned() ? one.topics() : List.of();
-            topics[one.at()] = new int[names.size()];
-            for (int i = 0; i < names.size(); i++) {
-                int number = numbers.computeIfAbsent(names.get(i), name -> numbers.size());
-                topics[one.at()][i] = number;
-                if (number == byTopic.size()) {
-                    byTopic.add(new ArrayList<>());
-                }
-                byTopic.get(number).add(one.at());
+            boolean few = one.reasoned() && one.region().size() <= MOST_AT_ONCE;
+            at.add(few ? one.region().all() : NONE);
+            if (few) {
+                narrow.set(one.at());
+            }
+            if (one.reasoned() && one.region().size() > 1) {
+                several.set(one.at());
+            }
+            if (one.reasoned() && possible.delicate(one.region())) {
+                delicate.set(one.at());
             }
         }
-        bearings = new Bearing[texts.size()][];
-        onTopic = new int[byTopic.size()][];
-        for (int i = 0; i < onTopic.length; i++) {
-            onTopic[i] = byTopic.get(i).stream().mapToInt(Integer::intValue).toArray();
+        boxes = new Slots(at);
+        boolean cornered = !several.isEmpty();
+        lowCorners = cornered ? new Slots(corners(at, true)) : boxes;
+        highCorners = cornered ? new Slots(corners(at, false)) : boxes;
+    }
+
+    private static List<Box[]> corners(List<Box[]> boxes, boolean low) {
+        List<Box[]> out = new ArrayList<>();
+        for (Box[] some : boxes) {
+            Box[] corners = new Box[some.length];
+            for (int i = 0; i < some.length; i++) {
+                corners[i] = some[i].corner(low);
+            }
+            out.add(corners);
         }
+        return out;
     }
 
     Tally tally() {
@@ -90,17 +103,29 @@ final class Pairs {
         return new Steps(Math.max(LEAST_STEPS, ALL_STEPS / Math.max(1, rows.length)));
     }
 
+    /** What rows that speak in the same situations have in common, once they say the same. */
+    private record Alike(int says, Box hull, long glimpse) {
+    }
+
     private void findDoubles(Tally out) {
-        Map<String, List<Placed>> alike = new LinkedHashMap<>();
+        List<Region> regions = new ArrayList<>();
         for (Placed one : rows) {
             if (one.reasoned()) {
-                alike.computeIfAbsent(one.row().author().force() + "\n" + one.says(), says -> new ArrayList<>()).add(one);
+                regions.add(one.region());
+            }
+        }
+        Glimpse glimpse = new Glimpse(regions);
+        Map<Alike, List<Placed>> alike = new LinkedHashMap<>();
+        for (Placed one : rows) {
+            if (one.reasoned()) {
+                alike.computeIfAbsent(new Alike(bearings.says(one.at()), one.region().hull(), glimpse.of(one.region())),
+                        says -> new ArrayList<>()).add(one);
             }
         }
         for (List<Placed> group : alike.values()) {
             for (int i = 0; i < group.size(); i++) {
                 Steps steps = steps();
-                for (int j = i + 1; j < group.size() && !doubles[group.get(i).at()]; j++) {
+                for (int j = i + 1; j < group.size() && !doubles.has(group.get(i).at()); j++) {
                     findDouble(group.get(i), group.get(j), steps, out);
                 }
             }
@@ -109,10 +134,10 @@ final class Pairs {
 
     private void findDouble(Placed first, Placed again, Steps steps, Tally out) {
         try {
-            if (!doubles[again.at()] && first.region().within(again.region(), steps) && again.region().within(first.region(), steps)) {
+            if (!doubles.has(again.at()) && first.region().within(again.region(), steps) && again.region().within(first.region(), steps)) {
                 boolean alike = first.row().condition().canonical().equals(again.row().condition().canonical());
                 out.add(alike ? Kind.IDENTICAL : Kind.EQUIVALENT, again.at(), first.at());
-                doubles[again.at()] = true;
+                doubles.set(again.at());
             }
         } catch (TooMany e) {
             // It is met again, and told, where all pairs are compared.
@@ -126,8 +151,7 @@ final class Pairs {
         private final int first;
         private final int step;
         private final Tally found = new Tally(rows.length, named);
-        /** The last row that each row was held against: one that shares several topics with it is met once. */
-        private final int[] met = new int[rows.length];
+        private final Bearings.Tables tables = bearings.new Tables();
         private Throwable trouble;
 
         Part(int first, int step) {
@@ -135,15 +159,14 @@ final class Pairs {
             setDaemon(true);
             this.first = first;
             this.step = step;
-            Arrays.fill(met, -1);
         }
 
         @Override
         public void run() {
             try {
                 for (int i = first; i < rows.length; i += step) {
-                    if (!doubles[i]) {
-                        against(i);
+                    if (rows[i].reasoned() && !doubles.has(i)) {
+                        against(rows[i]);
                     }
                 }
             } catch (RuntimeException | Error e) {
@@ -164,116 +187,164 @@ final class Pairs {
             return found;
         }
 
-        private void against(int row) {
-            Steps steps = steps();
-            for (int topic : topics[row]) {
-                int[] others = onTopic[topic];
-                for (int i = Arrays.binarySearch(others, row) + 1; i < others.length; i++) {
-                    int other = others[i];
-                    if (met[other] != row && !doubles[other]) {
-                        met[other] = row;
-                        pair(rows[row], rows[other], steps);
+        private void against(Placed row) {
+            Bearings.Against said = bearings.new Against(row.at(), tables);
+            Marks others = said.all().without(doubles);
+            int bearing = others.count();
+            if (bearing > 0) {
+                Where where = new Where(row, others);
+                where.find(bearing > FEW);
+                tally(Kind.UNREASONED, row.at(), where.unreasoned);
+                place(row, said, where);
+            }
+        }
+
+        /** What is remarked of rows that bear on each other, by where they speak. */
+        private void place(Placed row, Bearings.Against said, Where where) {
+            Marks joinable = where.others.copy().and(said.same).without(where.inside).without(where.around);
+            if (joinable.next(0) >= 0) {
+                joinable.and(joinable(row));
+            }
+            Marks broader = where.inside.copy().and(said.less);
+            Marks narrower = where.around.copy().and(said.more).without(broader);
+            Marks rest = where.meeting.copy().without(broader).without(narrower).without(said.same);
+            Marks nested = where.inside.copy().or(where.around);
+            Marks against = said.otherwise.copy().and(nested).or(said.bounding.copy().and(where.around))
+                    .or(said.bounded.copy().and(where.inside)).and(rest);
+            tallyOf(Kind.NEEDLESS, broader, row.at());
+            tally(Kind.NEEDLESS, row.at(), narrower);
+            tally(Kind.CONTRADICTS, row.at(), against.copy().and(where.around));
+            tallyOf(Kind.CONTRADICTS, against.without(where.around), row.at());
+            tally(Kind.OVERLAPS, row.at(), together(row, rest.and(said.otherwise).without(nested)));
+            tallyOf(Kind.JOINABLE, joinable, row.at());
+        }
+
+        /** Those of some rows that may speak with one on some day. */
+        private Marks together(Placed row, Marks some) {
+            Marks asked = delicate.has(row.at()) ? some.copy() : some.copy().and(delicate);
+            for (int i = asked.next(0); i >= 0; i = asked.next(i + 1)) {
+                if (!possible.together(row.region(), rows[i].region())) {
+                    some.clear(i);
+                }
+            }
+            return some;
+        }
+
+        private Marks joinable(Placed row) {
+            return row.region().size() == 1 ? boxes.besides(row.region().box(0), row.at()) : new Marks(rows.length);
+        }
+
+        /** Of one row, with some partners. */
+        private void tally(Kind kind, int row, Marks partners) {
+            found.add(kind, row, partners);
+        }
+
+        /** Of some rows, with one partner. */
+        private void tallyOf(Kind kind, Marks some, int partner) {
+            for (int i = some.next(0); i >= 0; i = some.next(i + 1)) {
+                found.add(kind, i, partner);
+            }
+        }
+    }
+
+    /** Where one row speaks, held against where others do. */
+    private final class Where {
+
+        private final Placed row;
+        private final Box[] mine;
+        private final Steps steps = steps();
+        private Marks others;
+        private final Marks unreasoned = new Marks(rows.length);
+        /** Rows that speak in some situation in which it does; in none in which it does not; in all in which it does. */
+        private Marks meeting = new Marks(rows.length);
+        private Marks inside = new Marks(rows.length);
+        private Marks around = new Marks(rows.length);
+
+        Where(Placed row, Marks others) {
+            this.row = row;
+            this.mine = row.region().all();
+            this.others = others;
+        }
+
+        void find(boolean many) {
+            Marks one = others;
+            if (many && narrow.has(row.at())) {
+                atOnce(others.copy().and(narrow));
+                one = others.copy().without(narrow);
+            }
+            for (int i = one.next(0); i >= 0; i = one.next(i + 1)) {
+                by(rows[i]);
+            }
+            others.without(unreasoned);
+            meeting.without(unreasoned);
+            inside.without(unreasoned);
+            around.without(unreasoned);
+        }
+
+        /** By itself. */
+        private void by(Placed other) {
+            try {
+                if (row.region().meets(other.region(), steps)) {
+                    meeting.set(other.at());
+                    if (row.region().within(other.region(), steps)) {
+                        around.set(other.at());
+                    }
+                    if (other.region().within(row.region(), steps)) {
+                        inside.set(other.at());
                     }
                 }
-            }
-        }
-
-        private void pair(Placed a, Placed b, Steps steps) {
-            try {
-                Found what = Pairs.this.pair(a, b, steps);
-                if (what.first != null) {
-                    found.add(what.first, what.about.at(), what.against(a, b).at());
-                }
-                if (what.joinable) {
-                    found.add(Kind.JOINABLE, b.at(), a.at());
-                }
             } catch (TooMany e) {
-                found.add(Kind.UNREASONED, a.at(), b.at());
+                unreasoned.set(other.at());
             }
         }
-    }
 
-    /** What was found of a pair. */
-    private record Found(Kind first, Placed about, boolean joinable) {
-
-        static final Found NOTHING = new Found(null, null, false);
-        static final Found JOINABLE = new Found(null, null, true);
-
-        Placed against(Placed a, Placed b) {
-            return about == a ? b : a;
-        }
-    }
-
-    private Found pair(Placed a, Placed b, Steps steps) throws TooMany {
-        Bearing bearing = bearing(a, b);
-        if (!bearing.matters()) {
-            return Found.NOTHING;
-        }
-        if (!a.region().meets(b.region(), steps)) {
-            return bearing.same() && join(a, b) != null ? Found.JOINABLE : Found.NOTHING;
-        }
-        boolean aInB = a.region().within(b.region(), steps);
-        boolean bInA = b.region().within(a.region(), steps);
-        if (bInA && bearing.aAsMuch()) {
-            return new Found(Kind.NEEDLESS, b, false);
-        }
-        if (aInB && bearing.bAsMuch()) {
-            return new Found(Kind.NEEDLESS, a, false);
-        }
-        if (bearing.same()) {
-            return !aInB && !bInA && join(a, b) != null ? Found.JOINABLE : Found.NOTHING;
-        }
-        Found found = bearing.clash() == null ? Found.NOTHING : clash(a, b, bearing, aInB, bInA);
-        return found.first == Kind.OVERLAPS && !possible.together(a.region(), b.region()) ? Found.NOTHING : found;
-    }
-
-    private static Found clash(Placed a, Placed b, Bearing bearing, boolean aInB, boolean bInA) {
-        Answers.Clash clash = bearing.clash();
-        boolean hopeless = clash.uneven() && (clash.one().verb() == Verb.PREFER ? aInB : bInA);
-        if (hopeless || bearing.equal() && !clash.uneven() && (aInB || bInA)) {
-            return new Found(Kind.CONTRADICTS, aInB ? a : b, false);
-        }
-        return bearing.equal() && !clash.uneven() ? new Found(Kind.OVERLAPS, a, false) : Found.NOTHING;
-    }
-
-    /**
-     * How what two rows say compares.
-     *
-     * @param same    whether they say the same with the same force
-     * @param aAsMuch whether the first says no less than the second
-     * @param bAsMuch whether the second says no less than the first
-     * @param equal   whether they speak with equal force
-     * @param clash   what they say that does not go together, null where nothing does
-     */
-    private record Bearing(boolean same, boolean aAsMuch, boolean bAsMuch, boolean equal, Answers.Clash clash) {
-
-        static Bearing of(Row a, Row b, boolean same) {
-            return new Bearing(same, same || Answers.noLess(a, b), same || Answers.noLess(b, a),
-                    a.author().force() == b.author().force(), same ? null : Answers.clash(a, b));
+        private void atOnce(Marks some) {
+            meeting = boxes.meeting(mine, some, row.at());
+            around = aroundAtOnce(meeting);
+            inside = insideAtOnce(meeting);
         }
 
-        /** A clash is told of equals, or of a preference that a bound leaves no room. */
-        boolean matters() {
-            return aAsMuch || bAsMuch || clash != null && (equal || clash.uneven());
+        /** What several boxes hold together no single one may hold: what their corners do not rule out is left to reason out. */
+        private Marks aroundAtOnce(Marks some) {
+            if (some.copy().and(several).isEmpty()) {
+                return some.count() <= FEW ? left(some, true) : boxes.containing(mine, some, row.at());
+            }
+            Marks may = boxes.containing(corners(false), boxes.containing(corners(true), some, row.at()), row.at());
+            Marks out = may.count() <= FEWER ? new Marks(rows.length) : boxes.containing(mine, may, row.at());
+            return out.or(left(may.without(out), true));
         }
-    }
 
-    /** The same two sayings are compared once, unless there are too many kinds of them to remember. Threads may both do it. */
-    private Bearing bearing(Placed a, Placed b) {
-        int one = says[a.at()];
-        int other = says[b.at()];
-        if (bearings.length > MOST_REMEMBERED) {
-            return Bearing.of(a.row(), b.row(), one == other);
+        private Marks insideAtOnce(Marks some) {
+            if (mine.length == 1) {
+                return some.count() <= FEW ? left(some, false) : boxes.within(mine, some, row.at());
+            }
+            Marks may = highCorners.within(mine, lowCorners.within(mine, some, row.at()), row.at());
+            Marks out = may.count() <= FEWER ? new Marks(rows.length) : boxes.within(mine, may, row.at());
+            return out.or(left(may.without(out), false));
         }
-        Bearing[] of = bearings[one];
-        if (of == null) {
-            of = new Bearing[bearings.length];
-            bearings[one] = of;
+
+        /** Those of some rows in all of which it speaks, or that speak in all in which it does, each by itself. */
+        private Marks left(Marks some, boolean outside) {
+            Marks out = new Marks(rows.length);
+            for (int i = some.next(0); i >= 0; i = some.next(i + 1)) {
+                try {
+                    if (outside ? row.region().within(rows[i].region(), steps) : rows[i].region().within(row.region(), steps)) {
+                        out.set(i);
+                    }
+                } catch (TooMany e) {
+                    unreasoned.set(i);
+                }
+            }
+            return out;
         }
-        if (of[other] == null) {
-            of[other] = Bearing.of(a.row(), b.row(), one == other);
+
+        private Box[] corners(boolean low) {
+            Box[] out = new Box[mine.length];
+            for (int i = 0; i < out.length; i++) {
+                out[i] = mine[i].corner(low);
+            }
+            return out;
         }
-        return of[other];
     }
 
     /** The thing whose ranges are one range together, where two rows differ in that alone; else null. */

@@ -29,13 +29,17 @@ record Placed(int at, Row row, Region region, String says, List<String> topics) 
     static String says(Row row) {
         TreeSet<String> out = new TreeSet<>();
         for (Saying saying : row.sayings()) {
-            out.add(saying.topic().name() + ' ' + saying.verb() + ' ' + value(saying));
+            out.add(says(saying));
         }
         List<String> all = new ArrayList<>(out);
         if (row.task() != null) {
             all.add(row.task().what() + '\n' + row.task().due() + '\n' + row.task().find());
         }
         return String.join("\n", all);
+    }
+
+    static String says(Saying saying) {
+        return saying.topic().name() + ' ' + saying.verb() + ' ' + value(saying);
     }
 
     private static String value(Saying saying) {

@@ -127,6 +127,19 @@ final class Possible {
         return out.size() == region.size() ? region : Region.of(out);
     }
 
+    /** Whether a region asks about something that may not go together with what others ask. */
+    boolean delicate(Region region) {
+        for (Box box : region.boxes()) {
+            for (int i = 0; i < box.size(); i++) {
+                Object asked = box.thing(i).asked();
+                if (byTopic.containsKey(asked) || asked instanceof StretchSet || asked == Things.Whose.DATE || asked == Things.Whose.DAY_OF_YEAR) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** Whether a day is found on which both regions are met. */
     boolean together(Region one, Region other) {
         for (int i = 0; i < one.size(); i++) {

@@ -24,6 +24,9 @@ final class Region {
     /** Days; a span of fewer has each day of the year once at most. */
     private static final int SHORTEST_YEAR = 365;
 
+    /** So many pairs of boxes are compared without counting. */
+    private static final int MOST_AT_A_GLANCE = 64;
+
     private final Box[] boxes;
     /** Holds all of them: what does not meet it meets none. */
     private final Box hull;
@@ -179,6 +182,16 @@ final class Region {
         return boxes[at];
     }
 
+    /** All of them; not to be changed. */
+    Box[] all() {
+        return boxes;
+    }
+
+    /** The smallest box that holds all of them. */
+    Box hull() {
+        return hull;
+    }
+
     private Region and(Region other, Steps steps) throws TooMany {
         List<Box> out = new ArrayList<>();
         for (Box a : boxes) {
@@ -312,7 +325,24 @@ final class Region {
         if (boxes.length == 1 && other.boxes.length == 1) {
             return true;
         }
-        return beyond(other, steps) == null;
+        return eachWithinOne(other) || beyond(other, steps) == null;
+    }
+
+    /** Whether each box lies within one of the other's; not told where there are too many to see at a glance. */
+    private boolean eachWithinOne(Region other) {
+        if (boxes.length * other.boxes.length > MOST_AT_A_GLANCE) {
+            return false;
+        }
+        for (Box box : boxes) {
+            boolean inside = false;
+            for (int i = 0; i < other.boxes.length && !inside; i++) {
+                inside = other.boxes[i].contains(box);
+            }
+            if (!inside) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether it holds every situation in which all it asks about is known. */

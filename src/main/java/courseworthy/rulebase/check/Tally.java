@@ -27,6 +27,20 @@ final class Tally {
         counts[kind.ordinal()][row]++;
     }
 
+    /** With each of some partners. */
+    void add(Kind kind, int row, Marks with) {
+        int count = with.count();
+        if (count > 0) {
+            int next = with.next(0);
+            int first = Math.min(named, count);
+            for (int i = 0; i < first; i++) {
+                add(kind, row, next);
+                next = with.next(next + 1);
+            }
+            counts[kind.ordinal()][row] += count - first;
+        }
+    }
+
     private void room(int kind) {
         if (counts[kind] == null) {
             counts[kind] = new int[rows];

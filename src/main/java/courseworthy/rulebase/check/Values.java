@@ -50,6 +50,15 @@ final class Values {
         return ends[2 * span + 1];
     }
 
+    boolean holds(long value) {
+        for (int i = 0; i < ends.length; i += 2) {
+            if (value >= ends[i] && value <= ends[i + 1]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     boolean meets(Values other) {
         if (unknown && other.unknown) {
             return true;
@@ -157,6 +166,17 @@ final class Values {
             }
         }
         return true;
+    }
+
+    /** One end of it, that which is asked for unless it is the end of all there is. */
+    Values end(boolean low, Values all) {
+        if (ends.length == 0) {
+            return this;
+        }
+        long least = ends[0];
+        long most = ends[ends.length - 1];
+        long end = low ? least > all.ends[0] ? least : most : most < all.ends[all.ends.length - 1] ? most : least;
+        return of(end, end);
     }
 
     /** A value to show as an example: an end that is one, the lowest first. */
