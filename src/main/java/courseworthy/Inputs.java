@@ -4,6 +4,7 @@ import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
@@ -44,7 +45,20 @@ final class Inputs {
         if (isName(typed) && !Files.exists(path)) {
             return shipped(typed, ground);
         }
-        return CourseReader.read(path, typed, ground, faults);
+        Faults own = new Faults();
+        Course course = CourseReader.read(path, typed, ground, own);
+        take(own, typed, "");
+        return course;
+    }
+
+    /** Takes over what is wrong with a file named behind an option; where it is a file of another kind, that alone. */
+    private void take(Faults own, String typed, String option) {
+        Fault mistaken = own.stop() ? FileKind.mistaken(own.faults(), typed, option) : null;
+        if (mistaken == null) {
+            faults.addAll(own);
+        } else {
+            faults.add(mistaken);
+        }
     }
 
     /** What a GPX file without a line holds, in words; null where that is not what ails it. */
@@ -84,23 +98,39 @@ final class Inputs {
 
     /** The rider, unknown where no file is named. */
     Rider rider(String typed) {
-        Path path = typed == null ? null : path(typed);
-        return typed == null ? Rider.UNKNOWN : path == null ? null : RiderReader.read(path, typed, faults);
+        if (typed == null) {
+            return Rider.UNKNOWN;
+        }
+        Path path = path(typed);
+        Faults own = new Faults();
+        Rider rider = path == null ? null : RiderReader.read(path, typed, own);
+        take(own, typed, "--rider");
+        return rider;
     }
 
     /** The workshop; null where no file is named. */
     Workshop workshop(String typed) {
         Path path = typed == null ? null : path(typed);
-        return path == null ? null : WorkshopReader.read(path, typed, faults);
+        Faults own = new Faults();
+        Workshop workshop = path == null ? null : WorkshopReader.read(path, typed, own);
+        take(own, typed, "--workshop");
+        return workshop;
     }
 
     /** The event with the role and the date that the request puts before its own. */
     Event event(Request request) {
         String role = role(request.role());
         LocalDate date = date(request.date());
-        Path path = request.event() == null ? null : path(request.event());
-        Event event = request.event() == null ? Event.UNKNOWN : path == null ? null : EventReader.read(path, request.event(), faults);
+        Event event = request.event() == null ? Event.UNKNOWN : event(request.event());
         return event == null ? null : event.with(role, date);
+    }
+
+    private Event event(String typed) {
+        Path path = path(typed);
+        Faults own = new Faults();
+        Event event = path == null ? null : EventReader.read(path, typed, own);
+        take(own, typed, "--event");
+        return event;
     }
 
     private String role(String typed) {

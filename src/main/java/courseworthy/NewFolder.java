@@ -7,12 +7,11 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A folder that is written beside its place and moved there once it is whole, so that nothing is half written and nothing overwritten. */
+/** A folder whose files are written aside and moved to their place once all are whole, so that nothing is half written and nothing overwritten. */
 final class NewFolder {
 
     private NewFolder() {
@@ -31,17 +30,21 @@ final class NewFolder {
      */
     static void write(Path folder, String typed, Filling filling) {
         try {
-            mustBeFree(folder, typed);
-            Path parent = folder.toAbsolutePath().normalize().getParent();
-            if (parent == null || !Files.isDirectory(parent)) {
+            boolean there = isFree(folder, typed);
+            Path in = there ? folder : folder.toAbsolutePath().normalize().getParent();
+            if (in == null || !Files.isDirectory(in)) {
                 throw refused(typed, "no folder to put it in", "a new folder in one that exists");
             }
-            Path beside = Files.createDirectory(parent.resolve(".courseworthy-new." + ProcessHandle.current().pid() + ".part"));
+            Path whole = Files.createDirectory(in.resolve(".courseworthy-new." + ProcessHandle.current().pid() + ".part"));
             try {
-                filling.into(beside);
-                Files.move(beside, folder, StandardCopyOption.REPLACE_EXISTING);
+                filling.into(whole);
+                if (there) {
+                    moveAll(whole, folder);
+                } else {
+                    Files.move(whole, folder);
+                }
             } finally {
-                discard(beside);
+                discard(whole);
             }
         } catch (AccessDeniedException denied) {
             throw refused(typed, "no permission to write there", "a folder you may write to");
@@ -50,9 +53,21 @@ final class NewFolder {
         }
     }
 
-    private static void mustBeFree(Path folder, String typed) throws IOException {
+    /** A folder that is there may be the one the user is in, which cannot be moved over. */
+    private static void moveAll(Path from, Path to) throws IOException {
+        List<Path> inside;
+        try (Stream<Path> all = Files.list(from)) {
+            inside = all.toList();
+        }
+        for (Path each : inside) {
+            Files.move(each, to.resolve(each.getFileName()));
+        }
+    }
+
+    /** Whether the folder is there, and empty. */
+    private static boolean isFree(Path folder, String typed) throws IOException {
         if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return;
+            return false;
         }
         if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
             throw refused(typed, "something that is not a folder", "a new folder");
@@ -62,6 +77,7 @@ final class NewFolder {
                 throw refused(typed, "a folder with something in it", "a new or an empty folder");
             }
         }
+        return true;
     }
 
     private static void discard(Path folder) throws IOException {

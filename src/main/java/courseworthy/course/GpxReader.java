@@ -2,6 +2,7 @@ package courseworthy.course;
 
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import courseworthy.problem.Faults;
+import courseworthy.text.NoSuchFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.CharacterCodingException;
@@ -80,7 +81,7 @@ final class GpxReader {
         } catch (IllegalArgumentException e) {
             faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
         } catch (NoSuchFileException e) {
-            faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
+            faults.add(NoSuchFile.fault(path, shown, "a file that can be read"));
         } catch (IOException e) {
             faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", "a file that can be read",
                     "Check the path and its permissions.");

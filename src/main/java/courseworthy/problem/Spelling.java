@@ -2,18 +2,30 @@ package courseworthy.problem;
 
 import java.util.Collection;
 import java.util.Locale;
+import java.util.Map;
 
 /** Finds the accepted word nearest to a misspelt one. */
 public final class Spelling {
 
+    /** Words that people write for others, however they are spelled. */
+    private static final Map<String, String> MEANT = Map.ofEntries(Map.entry("weight", "mass"), Map.entry("bodyweight", "mass"),
+            Map.entry("body weight", "mass"), Map.entry("distance", "length"), Map.entry("climb", "rise"), Map.entry("climbing", "rise"),
+            Map.entry("ascent", "rise"), Map.entry("elevation gain", "rise"), Map.entry("descent", "drop"), Map.entry("descending", "drop"),
+            Map.entry("bicycle", "bike"), Map.entry("cadence", "climbing cadence"),
+            Map.entry("weather", "forecast"), Map.entry("license", "licence"));
+
     private Spelling() {
     }
 
-    /** The nearest accepted word within a third of its length (at least one edit), or an empty string. */
+    /** The accepted word that is meant: another word for it, else the nearest within a third of its length (at least one edit); else empty. */
     public static String nearest(String found, Collection<String> accepted) {
         String best = "";
         int least = Integer.MAX_VALUE;
         String low = found.toLowerCase(Locale.ROOT).trim();
+        String meant = MEANT.get(low);
+        if (meant != null && accepted.contains(meant)) {
+            return meant;
+        }
         for (String word : accepted) {
             int near = Math.max(1, word.length() / 3);
             if (Math.abs(low.length() - word.length()) > near) {

@@ -43,7 +43,7 @@ public final class JsonText {
         try (InputStream in = Files.newInputStream(path)) {
             bytes = in.readNBytes(most + 1);
         } catch (NoSuchFileException e) {
-            faults.add(shown, 0, "", "no such file", expected, "Check the spelling of the path.");
+            faults.add(NoSuchFile.fault(path, shown, expected));
             return null;
         } catch (IOException e) {
             faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", expected, "");

@@ -107,7 +107,7 @@ public final class Yaml {
         try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(most + 1);
         } catch (NoSuchFileException e) {
-            faults.add(shown, 0, "", "no such file", "a file that can be read", "Check the spelling of the path.");
+            faults.add(NoSuchFile.fault(path, shown, "a file that can be read"));
             return null;
         } catch (IOException e) {
             faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", "a file that can be read",
