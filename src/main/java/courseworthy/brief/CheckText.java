@@ -36,6 +36,9 @@ public final class CheckText {
             }
         }
         remarks.unlisted().forEach((kind, count) -> page.text(0, 4, "And " + count + " more like this: " + kind.words() + ".", Weight.PLAIN));
+        if (!remarks.unlisted().isEmpty() || remarks.list().stream().anyMatch(remark -> remark.more() > 0)) {
+            page.text(0, 4, "'--all' lists them.", Weight.PLAIN);
+        }
         int count = remarks.count();
         page.text(0, 0, file + ": " + count(rows, "row") + ", " + (count == 0 ? "nothing to look at" : count(count, "remark")) + ".",
                 Weight.PLAIN);

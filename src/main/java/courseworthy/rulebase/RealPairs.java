@@ -43,6 +43,14 @@ public final class RealPairs {
         }
     }
 
+    /**
+     * Gears that exist together on a kind of bike, in ticks of their topics.
+     *
+     * @param chainrings one or two
+     */
+    public record Drive(String bike, String chainrings, long easiest, long hardest, long step) {
+    }
+
     private final List<Pair> pairs;
 
     RealPairs(List<Pair> pairs) {
@@ -51,6 +59,15 @@ public final class RealPairs {
 
     List<Pair> pairs() {
         return pairs;
+    }
+
+    /** All there are, in the order of the table. */
+    public List<Drive> drives() {
+        List<Drive> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            out.add(new Drive(pair.bike(), pair.chainrings(), pair.easiest(), pair.hardest(), pair.step()));
+        }
+        return out;
     }
 
     /** All that are ridden on a kind of bike, in the order of the table. */

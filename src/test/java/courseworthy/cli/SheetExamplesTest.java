@@ -104,6 +104,61 @@ class SheetExamplesTest {
     }
 
     @Test
+    void allRemarksAreListedWhereAllAreAskedFor() throws IOException {
+        String sheet = Files.writeString(folder.resolve("large.yaml"), LargeSheet.of(700, 8)).toString();
+        JsonNode some = Schema.tree(Ran.of("sheet", "check", sheet, "--format", "json").out());
+        JsonNode all = Schema.tree(Ran.of("sheet", "check", sheet, "--format", "json", "--all").out());
+        int counted = 0;
+        for (JsonNode remark : some.get("remarks")) {
+            counted += 1 + remark.get("more").intValue();
+        }
+        for (JsonNode kind : some.get("unlisted")) {
+            counted += kind.get("count").intValue();
+        }
+        assertThat(some.get("unlisted")).isNotEmpty();
+        assertThat(all.get("unlisted")).isEmpty();
+        assertThat(all.get("remarks")).hasSize(counted);
+        all.get("remarks").forEach(remark -> assertThat(remark.get("example")).isNotEmpty());
+        assertThat(Ran.of("sheet", "check", sheet).out()).contains("'--all' lists them.");
+    }
+
+    /** A row that has something to do speaks on no topic. */
+    @Test
+    void aRowThatOnlyHasSomethingToDoIsShownToo() throws IOException {
+        String sheet = Files.writeString(folder.resolve("mine.yaml"), """
+                sheet: Mine
+                author: a coach
+                advice:
+                  - id: look
+                    when: {hours: over 5 h, none of: [{hours: over 3 h}]}
+                    do: {what: Look, find: Nothing, by: week before}
+                    because: It is so.
+                  - id: long
+                    when: {hours: over 5 h}
+                    do: {what: Listen, find: Nothing, by: week before}
+                    because: It is so.
+                  - id: again
+                    when: {hours: over 5 h}
+                    do: {what: Listen, find: Nothing, by: week before}
+                    because: It is so.
+                """).toString();
+        String in = folder.resolve("examples").toString();
+        Ran.of("sheet", "check", sheet, "--examples", in);
+        String never = in + "/001-can-never-speak-look.yaml";
+        String same = in + "/002-identical-again.yaml";
+        assertThat(Files.readString(Path.of(never))).startsWith("# courseworthy why " + never + " checklist --sheet " + sheet + " --rule Mine/look\n");
+        assertThat(Ran.of("why", never, "checklist", "--sheet", sheet, "--rule", "Mine/look").out()).contains("Look; should",
+                "It kept silent: its conditions do not all hold.", "- hours: 3:00 h, asked: over 5 h, short by 2:01 h");
+        for (String rule : List.of("Mine/long", "Mine/again")) {
+            Ran why = Ran.of("why", same, "checklist", "--sheet", sheet, "--rule", rule, "--format", "json");
+            assertThat(Schema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
+            assertThat(Schema.tree(why.out()).get("rules").get(0).get("spoke").booleanValue()).isTrue();
+        }
+        assertThat(Ran.of("why", same, "checklist", "--sheet", sheet, "--rule", "Mine/agai")).isEqualTo(new Ran(2, "",
+                "--rule: found \"Mine/agai\", expected the id of a rule that has something to do\n    Did you mean \"Mine/again\"?\n"));
+    }
+
+    @Test
     void nothingIsWrittenOver() throws IOException {
         String sheet = Files.writeString(folder.resolve("mine.yaml"), SheetCommandTest.SHEET).toString();
         Path examples = Files.createDirectory(folder.resolve("examples"));

@@ -9,8 +9,10 @@ import courseworthy.rulebase.check.Steps.TooMany;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,6 +52,8 @@ public final class SheetCheck {
     private final Map<Kind, Integer> shown = new EnumMap<>(Kind.class);
     private final Map<Kind, Integer> unlisted = new EnumMap<>(Kind.class);
     private final List<Remark> remarks = new ArrayList<>();
+    /** Rows of which it is told already that no day was found for them. */
+    private final Set<String> unseen = new HashSet<>();
 
     private SheetCheck(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics, boolean all, Trial trial) {
         this.rows = rows;
@@ -122,12 +126,33 @@ public final class SheetCheck {
                 continue;
             }
             Remark remark = shower.shown(draft);
+            if (remark == null && draft.kind() != Kind.OVERLAPS && draft.silent() == null && !draft.speaking().isEmpty()) {
+                remark = unseen(draft.speaking().get(0));
+            }
             if (remark != null) {
                 shown.merge(remark.kind(), 1, Integer::sum);
                 remarks.add(remark);
             }
         }
         drafts.clear();
+    }
+
+    /** Of a row that no day was found for it is told that, once, with a day on which all but one of its conditions hold. */
+    private Remark unseen(Row row) {
+        List<Condition> parts = row.condition().parts();
+        for (int i = parts.size() - 1; i >= 0 && !unseen.contains(row.author().rule()); i--) {
+            Set<Integer> without = Set.of(i);
+            List<Condition> others = new ArrayList<>(parts);
+            others.remove(i);
+            Remark bare = bare(Kind.UNREASONED, row, null, "No day was found on which it speaks.", "See whether its conditions can come about.",
+                    0, on(row, null));
+            Remark remark = shower.shown(new Shower.Draft(bare, List.of(row), () -> boxes(new Condition.AllOf(others)), row, without));
+            if (remark != null) {
+                unseen.add(row.author().rule());
+                return remark;
+            }
+        }
+        return null;
     }
 
     // One row by itself -----------------------------------------------------------------------------------------------
@@ -341,7 +366,7 @@ public final class SheetCheck {
         Row one = speaking.get(0);
         Remark bare = new Remark(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where nobody speaks.",
                 "Nothing to mend, where the library's courses show no gap.", 0, List.of(), null, topic.name());
-        drafts.add(new Shower.Draft(bare, List.of(), () -> boxes(List.of(one)), null, Set.of()));
+        drafts.add(new Shower.Draft(bare, List.of(), () -> boxes(one.condition()), null, Set.of()));
     }
 
     private Shower.Draft gap(Topic topic, boolean nobody, List<Box> boxes) {
@@ -359,18 +384,19 @@ public final class SheetCheck {
     }
 
     private void tooMany(Row row, Row other, String text, String mend, int more) {
-        List<Row> rows = other == null ? List.of(row) : List.of(row, other);
-        drafts.add(new Shower.Draft(bare(Kind.UNREASONED, row, other, text, mend, more, on(row, other)), List.of(row), () -> boxes(rows), null,
+        List<Condition> conditions = other == null ? List.of(row.condition()) : List.of(row.condition(), other.condition());
+        drafts.add(new Shower.Draft(bare(Kind.UNREASONED, row, other, text, mend, more, on(row, other)), List.of(row),
+                () -> boxes(conditions.toArray(new Condition[0])), null,
                 Set.of()));
     }
 
-    /** A box in which rows of many alternatives hold, all of them if one is found, else the first; none where none is found. */
-    private List<Box> boxes(List<Row> rows) {
-        for (int many = rows.size(); many > 0; many--) {
+    /** A box in which conditions of many alternatives hold, all of them if one is found, else the first; none where none is found. */
+    private List<Box> boxes(Condition... conditions) {
+        for (int many = conditions.length; many > 0; many--) {
             try {
                 Region.Reader reader = regions(ROW_STEPS);
                 Box box = new Search(reader, new Steps(ROW_STEPS)).in(Box.ANYTHING,
-                        rows.subList(0, many).stream().map(row -> new Search.Goal(row.condition(), true)).toList());
+                        Arrays.stream(conditions, 0, many).map(one -> new Search.Goal(one, true)).toList());
                 if (box != null) {
                     return List.of(box);
                 }

@@ -1,5 +1,7 @@
 package courseworthy.rulebase.check;
 
+import courseworthy.demand.Derived;
+import courseworthy.demand.Measure;
 import courseworthy.demand.Occasion;
 import courseworthy.rulebase.Condition;
 import courseworthy.rulebase.OccasionTest;
@@ -24,17 +26,20 @@ final class Shower {
     /** So many situations are tried for one remark. */
     private static final int MOST_TRIES = 60;
     private static final int MOST_BOXES = 12;
+    private static final int MOST_GEARS = 10;
 
     private final Things things;
     private final Region.Reader reader;
     private final Possible possible;
     private final Trial trial;
+    private final Gearing gearing;
 
     Shower(Things things, Region.Reader reader, Possible possible, Trial trial) {
         this.things = things;
         this.reader = reader;
         this.possible = possible;
         this.trial = trial;
+        this.gearing = new Gearing(things);
     }
 
     /**
@@ -102,18 +107,20 @@ final class Shower {
         for (Box box : given.subList(0, Math.min(MOST_BOXES, given.size()))) {
             Box valued = valued(box, draft);
             for (Box applies : applies(draft)) {
-                Box both = valued.and(applies);
-                Box left = both == null ? null : possible.left(both);
-                if (left != null) {
-                    answers(left, 0, out);
-                }
+                add(valued.and(applies), out);
             }
-            Box left = possible.left(valued);
+            add(valued, out);
+        }
+        return out;
+    }
+
+    private void add(Box box, List<Box> out) {
+        for (Box some : box == null ? List.<Box>of() : gearing.existing(box, MOST_GEARS)) {
+            Box left = possible.left(some);
             if (left != null) {
                 answers(left, 0, out);
             }
         }
-        return out;
     }
 
     private List<Box> applies(Draft draft) {
@@ -186,10 +193,18 @@ final class Shower {
                 dated = true;
                 out.add(new Fact(OccasionTest.Days.KEY, day(situation.occasion())));
             } else if (!day && box.values(i).spans() > 0 && (all || !anything)) {
-                out.add(new Fact(box.thing(i).name(), box.thing(i).text(box.values(i).example())));
+                out.add(new Fact(box.thing(i).name(), box.thing(i).text(value(box, i, situation))));
             }
         }
         return out;
+    }
+
+    /** What derives comes out as it does; else the value is the one that was chosen. */
+    private static long value(Box box, int at, Situation situation) {
+        if (box.thing(at).asked() instanceof Measure measure && measure.layer() > 0) {
+            return Derived.after(measure.layer(), situation.demands(), situation.settled()).get(measure).mid();
+        }
+        return box.values(at).example();
     }
 
     private static String day(Occasion occasion) {
