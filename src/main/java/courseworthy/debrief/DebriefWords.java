@@ -100,6 +100,7 @@ final class DebriefWords {
                 out.add(rule(rule));
             }
         }
+        verdict.rules().stream().filter(rule -> !rule.reason().equals(Held.UNTESTED)).forEach(rule -> untested.remove(rule.said().rule()));
         if (!untested.isEmpty()) {
             out.add("not put to the test: " + String.join(", ", untested));
         }

@@ -15,8 +15,9 @@ import java.util.Set;
 /**
  * A debrief held against the brief that was given.
  *
- * <p>On each topic the rider's own word goes first: what would be changed the next time, or kept. Else the outcomes that bear on the
- * topic ({@link Outcomes}): one that speaks against goes before one that speaks for, and outcomes that point both ways cannot tell.
+ * <p>On each topic the rider's own word goes first: what would be changed the next time, or kept; but where something happened that points
+ * the other way, nothing can be told. Else the outcomes that bear on the topic ({@link Outcomes}): one that speaks against goes before one
+ * that speaks for, and outcomes that point both ways cannot tell.
  * Advice that was not followed is answered only as far as what was ridden instead says something of it; advice that rested on other
  * weather than there was is not answered.
  *
@@ -30,8 +31,9 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
     private static final double OFF = 4;
     private static final List<String> OF_THE_GROUND = List.of("ground", "mud");
     /** What is chosen for the weather whatever rule spoke: another day asks for another answer. */
-    private static final Set<String> OF_THE_WEATHER = Set.of("clothing", "gloves", "shoes", "eyewear", "mudguard", "lubricant", "pad compound",
-            "front tyre tread", "rear tyre tread");
+    private static final Set<String> OF_THE_WEATHER = Set.of("clothing", "gloves", "shoes");
+    /** What is chosen for dry or wet, and hardly for the cold: five degrees less do not turn a tread. */
+    private static final Set<String> OF_WET_AND_DRY = Set.of("eyewear", "mudguard", "lubricant", "pad compound", "front tyre tread", "rear tyre tread");
     private static final String COLDEST = "coldest temperature";
     private static final String HOTTEST = "hottest temperature";
     static final String UNTESTED = "the day did not put it to the test";
@@ -154,7 +156,13 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
             }
             reasons.add("you would take " + topic.text(would));
             addAll();
-            return topic.kind() == Topic.Kind.OPTIONS ? Way.ANOTHER : would > ridden ? Way.MORE : Way.LESS;
+            Way wanted = topic.kind() == Topic.Kind.OPTIONS ? Way.ANOTHER : would > ridden ? Way.MORE : Way.LESS;
+            if (any(Way.MORE) && wanted == Way.LESS || any(Way.LESS) && wanted == Way.MORE) {
+                // A rim that struck asks for more air whatever the rider would like: no rule is told wrong for having asked for enough.
+                reasons.add("that points both ways");
+                return null;
+            }
+            return wanted;
         }
 
         private Way ofOutcomes() {
@@ -205,6 +213,8 @@ public record Held(Debrief debrief, Given given, List<Verdict> verdicts) {
             List<String> grounds = new ArrayList<>(said.grounds());
             if (OF_THE_WEATHER.contains(topic.name())) {
                 grounds.addAll(List.of("ground", COLDEST, HOTTEST));
+            } else if (OF_WET_AND_DRY.contains(topic.name())) {
+                grounds.add("ground");
             }
             for (String ground : grounds) {
                 if (OF_THE_GROUND.contains(ground) && given.ground() != null && debrief.weather().ground() != null

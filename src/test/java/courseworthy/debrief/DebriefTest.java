@@ -157,6 +157,15 @@ class DebriefTest {
     }
 
     /** 4 C off is as foretold, more is another day; so is another ground. */
+    /** A rim strike asks for more air (docs/files.md): a wish for less cannot show that the advice was too much. */
+    @Test
+    void aWishAgainstWhatHappenedCannotTell() {
+        Verdict verdict = on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.40 bar}\n"), "rear tyre pressure");
+        assertThat(verdict.answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(verdict.reasons()).containsExactly("you would take 1.40 bar", "rim strikes: rear (the rim struck the ground)", "that points both ways");
+        assertThat(on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.60 bar}\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+    }
+
     @Test
     void adviceForOtherWeatherIsNotJudged() {
         assertThat(on(held("clothes: cold\nweather: {low: 4 C}\n"), "clothing").answer()).isEqualTo(Answer.NOT);
