@@ -2,9 +2,11 @@ package courseworthy;
 
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
+import courseworthy.text.Fields;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -52,15 +54,16 @@ final class SetUpReader {
             }
             return position < 0 ? null : Long.valueOf(position);
         }
+        Dimension dimension = topic.resolution().unit().dimension();
         try {
-            long ticks = topic.resolution().ticks(Amount.parse(written, topic.resolution().unit().dimension()));
+            long ticks = topic.resolution().ticks(Amount.parse(written, dimension));
             if (ticks < topic.least() || ticks > topic.most()) {
                 fault(topic.name(), Inputs.quoted(written), "from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
                 return null;
             }
             return ticks;
         } catch (Amount.NotAnAmount e) {
-            fault(topic.name(), Inputs.quoted(written), e.getMessage(), "");
+            fault(topic.name(), Inputs.quoted(written), e.getMessage(), Fields.mend(written, dimension));
             return null;
         }
     }

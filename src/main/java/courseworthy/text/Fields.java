@@ -128,7 +128,8 @@ public final class Fields {
         }
     }
 
-    private static String mend(String text, Dimension dimension) {
+    /** How to write what was meant as an amount of this dimension; empty where it cannot be told. */
+    public static String mend(String text, Dimension dimension) {
         List<String> symbols = courseworthy.units.Unit.symbolsOf(dimension);
         if (text.matches("-?[0-9]+([.,][0-9]+)?") && !symbols.isEmpty()) {
             return "Add the unit, one of: " + String.join(", ", symbols) + ".";

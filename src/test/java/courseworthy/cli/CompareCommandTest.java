@@ -88,13 +88,16 @@ class CompareCommandTest {
     @Test
     void everythingWrongIsSaidAtOnce() {
         assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml", "--set",
-                "front tyre widht=45 mm, bike=tandem, front tyre casing, rear tyre width=45, rear insert=no, rear insert=yes, water=90 L"))
+                "front tyre widht=45 mm, bike=tandem, front tyre casing, front tyre width=45mm, rear tyre width=45, rear insert=no, rear insert=yes, water=90 L"))
                 .isEqualTo(new Ran(2, "", """
                 --set: found "front tyre widht", expected a topic
                     Did you mean "front tyre width"?
                 --set: bike: found "tandem", expected one of: road, gravel, cross-country hardtail, cross-country full suspension, trail
                 --set: found "front tyre casing", expected topic=value, such as 'front tyre width=45 mm, rear tyre width=45 mm'
+                --set: front tyre width: found "45mm", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in
+                    Put one space between the number and its unit.
                 --set: rear tyre width: found "45", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in
+                    Add the unit, one of: km, mi, m, ft, cm, mm, in.
                 --set: rear insert: found a second value, expected each topic once in a set-up
                     Write another --set for another set-up.
                 --set: water: found "90 L", expected from 0.3 L to 8.0 L
