@@ -295,7 +295,7 @@ final class PlanWords {
         }
         double slow = plan.start() + plan.splits().get(plan.splits().size() - 1).after().high();
         double left = light.set() - slow;
-        String end = slow > DAY ? "" : left >= 0 ? "; the slow end finishes " + clock(left) + " h before sunset"
+        String end = slow > DAY ? "; the slow end finishes next day" : left >= 0 ? "; the slow end finishes " + clock(left) + " h before sunset"
                 : "; the slow end finishes " + clock(-left) + " h after sunset";
         String early = plan.start() < light.rise() ? "; the start is " + clock(light.rise() - plan.start()) + " h before sunrise" : "";
         return sun + early + end + lights + ".";
