@@ -43,7 +43,7 @@ import java.util.Set;
 
 /**
  * Opens the situation of a remark and looks whether it shows what is remarked. Of all rows only those are asked on which the answer
- * hangs: those on the topic, on the topics that these ask about, and so on back to the first layer. Where the situation itself
+ * hangs: those that are remarked on, all on the topics that these ask about, and so on back to the first layer. Where the situation itself
  * settles a topic, only limits can have a say on it still.
  */
 final class Opening implements Trial {
@@ -137,17 +137,37 @@ final class Opening implements Trial {
         Deque<Topic> open = new ArrayDeque<>();
         asked.forEach(row -> open.addAll(hangsOn(row)));
         if (!remark.on().isEmpty()) {
-            open.add(Topics.of(remark.on()));
+            open.addAll(asksAbout(remark));
         }
+        boolean joining = false;
         for (Topic topic : closed(open, situation.settled())) {
+            joining |= joined.contains(topic);
             for (Row row : byTopic.getOrDefault(topic, List.of())) {
                 if (!situation.settled().containsKey(topic) || row.author().rank() == Rank.LIMIT) {
                     asked.add(row);
                 }
             }
         }
-        return Calling.call(together(new PlainRules(new ArrayList<>(asked)), new PlainRules(new SituationFile("", "", situation).given())),
-                situation.demands());
+        List<Rules> rules = new ArrayList<>(List.of(new PlainRules(new SituationFile("", "", situation).given()),
+                new PlainRules(new ArrayList<>(asked))));
+        if (joining) {
+            rules.add(joins);
+        }
+        return Calling.call(together(rules), situation.demands());
+    }
+
+    /**
+     * The topics to be settled for the one that is remarked on: that one where anybody may speak on it; else only those that tell whether it
+     * applies, since its rows are heard whatever comes of them.
+     */
+    private static List<Topic> asksAbout(Remark remark) {
+        Topic on = Topics.of(remark.on());
+        if (remark.kind() == Kind.GAP || remark.rows().isEmpty()) {
+            return List.of(on);
+        }
+        List<Topic> out = new ArrayList<>();
+        on.applies().forEach(applies -> out.add(Topics.of(applies.topic())));
+        return out;
     }
 
     /** With all that they hang on in turn. */
@@ -199,11 +219,11 @@ final class Opening implements Trial {
         return out;
     }
 
-    /** The rows, what the situation gives, and the joins. */
-    private Rules together(Rules rows, Rules given) {
+    /** Several sets of rules as one. */
+    private static Rules together(List<Rules> rules) {
         return () -> new Rules.Firing() {
 
-            private final List<Rules.Firing> all = List.of(given.open(), rows.open(), joins.open());
+            private final List<Rules.Firing> all = rules.stream().map(Rules::open).toList();
 
             @Override
             public Said fire(Stage stage) {

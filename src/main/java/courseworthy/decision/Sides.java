@@ -19,6 +19,8 @@ final class Sides {
     private final Bounds bounds;
     private final Ballot ballot;
     private final NavigableSet<Long> existing;
+    private final List<Claim> nearby;
+    private final List<String> idsNearby;
     private final List<Claim> taken = new ArrayList<>();
     private final List<Lost> lost = new ArrayList<>();
 
@@ -28,6 +30,8 @@ final class Sides {
         this.bounds = bounds;
         this.ballot = ballot;
         this.existing = bounds.room().members();
+        this.nearby = nearby();
+        this.idsNearby = Bounds.ids(nearby);
         taken.addAll(bounds.taken());
         lost.addAll(bounds.lost());
         for (Claim claim : ballot.prefers()) {
@@ -54,7 +58,7 @@ final class Sides {
 
     /** Voting weight within one step of the value. */
     long weightFor() {
-        return Ballot.weight(nearby());
+        return Ballot.weight(nearby);
     }
 
     private List<Claim> nearby() {
@@ -86,7 +90,7 @@ final class Sides {
         if (near(claim)) {
             taken.add(claim);
         } else if (bounds.room().inTheory().contains(claim.value()) && sensible(claim.value())) {
-            lost.add(new Lost(claim, Bounds.ids(against(claim)), How.OUTVOTED));
+            lost.add(new Lost(claim, against(claim), How.OUTVOTED));
         } else {
             lost.add(new Lost(claim, Bounds.blockers(Room.of(topic).only(claim.value()), bounds.taken()), How.OVERRULED));
         }
@@ -97,14 +101,19 @@ final class Sides {
     }
 
     /** The votes that prevailed, dislikes of what was wanted among them; where the value lies between, all that voted otherwise. */
-    private List<Claim> against(Claim claim) {
-        List<Claim> out = nearby();
-        if (out.isEmpty()) {
-            add(ballot.prefers(), claim.value(), false, out);
+    private List<String> against(Claim claim) {
+        List<Claim> more = new ArrayList<>();
+        if (nearby.isEmpty()) {
+            add(ballot.prefers(), claim.value(), false, more);
         }
-        add(ballot.avoids(), claim.value(), true, out);
-        add(ballot.strikes(), claim.value(), true, out);
-        return out;
+        add(ballot.avoids(), claim.value(), true, more);
+        add(ballot.strikes(), claim.value(), true, more);
+        if (more.isEmpty()) {
+            return idsNearby;
+        }
+        List<Claim> out = new ArrayList<>(nearby);
+        out.addAll(more);
+        return Bounds.ids(out);
     }
 
     /** Adds those of some claims that are for a value, or those that are not. */
@@ -123,7 +132,7 @@ final class Sides {
         }
         List<String> blockers = Bounds.blockers(Room.of(topic).without(value), bounds.taken());
         if (blockers.isEmpty()) {
-            lost.add(new Lost(claim, Bounds.ids(nearby()), How.OUTVOTED));
+            lost.add(new Lost(claim, idsNearby, How.OUTVOTED));
         } else {
             lost.add(new Lost(claim, blockers, How.OVERRULED));
         }
@@ -134,7 +143,7 @@ final class Sides {
         if (agrees) {
             taken.add(claim);
         } else {
-            lost.add(new Lost(claim, Bounds.ids(against(claim)), How.OUTVOTED));
+            lost.add(new Lost(claim, against(claim), How.OUTVOTED));
         }
     }
 
