@@ -4,11 +4,14 @@ import courseworthy.problem.Fault;
 import courseworthy.problem.Spelling;
 import java.io.File;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Says that a file is not there, and which one beside it may be meant. */
 public final class NoSuchFile {
+
+    /** Among names shorter than this any other is near. */
+    private static final int SHORT = 4;
 
     private NoSuchFile() {
     }
@@ -21,15 +24,26 @@ public final class NoSuchFile {
      */
     public static Fault fault(Path path, String shown, String expected) {
         Path name = path.getFileName();
-        File[] inside = name == null ? null : path.toAbsolutePath().normalize().getParent().toFile().listFiles(File::isFile);
-        List<String> names = new ArrayList<>();
-        for (File file : inside == null ? new File[0] : inside) {
-            names.add(file.getName());
-        }
-        names.sort(null);
-        String near = name == null ? "" : Spelling.nearest(name.toString(), names);
+        String near = name == null ? "" : near(name.toString(), path.toAbsolutePath().normalize().getParent().toFile());
         String folder = shown.substring(0, Math.max(0, shown.length() - (name == null ? 0 : name.toString().length())));
         return Fault.of(shown, 0, "", "no such file", expected, near.isEmpty() ? "Check the spelling of the path."
                 : "Did you mean \"" + folder + near + "\"?");
+    }
+
+    /** The file of the nearest name, endings apart; of short names only the same with another ending. */
+    private static String near(String name, File folder) {
+        File[] inside = folder.listFiles(File::isFile);
+        Map<String, String> byStem = new TreeMap<>();
+        for (File file : inside == null ? new File[0] : inside) {
+            byStem.put(stem(file.getName()), file.getName());
+        }
+        String stem = stem(name);
+        String near = byStem.containsKey(stem) || stem.length() < SHORT ? stem : Spelling.nearest(stem, byStem.keySet());
+        return byStem.getOrDefault(near, "");
+    }
+
+    private static String stem(String name) {
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
     }
 }
