@@ -21,7 +21,10 @@ final class Winding {
     static final double UNTOLD = 1.2;
     /** Over this much of a way what is left open falls to 1/e, m. */
     static final double ALIKE_OVER = 2000;
-    /** A way that turns less is as easy as one that turns so much, radians for each m: half of all ways made for wheels turn less. */
+    /**
+     * A way that turns less is as easy as one that turns so much, radians for each m: about what ways made for wheels do there (tracktype grade1
+     * to grade4: 220 to 450 degrees for each km in the mean, 15 m chords).
+     */
     static final double LEAST_TURNING = Math.toRadians(250) / 1000;
     /** Turning is told from chords of so many steps. */
     static final int CHORD = 2;
@@ -29,7 +32,7 @@ final class Winding {
     private static final double OVER = 600;
     /** Shorter stretches are of one kind, m. */
     private static final double LONG = 2 * OVER;
-    /** Grades away from the written one at most. */
+    /** Grades away from the written one at most (judgement, no source). */
     private static final double MOST = 2;
     private static final double THIRDS = 3;
 
