@@ -41,7 +41,7 @@ class ReadersNeverThrowTest {
 
     @Test
     void spoiltCourses() throws IOException {
-        for (String name : List.of("heather-ridge", "silver-saddle", "three-becks")) {
+        for (String name : List.of("heather-ridge", "grey-shoulder", "three-becks")) {
             String text = Files.readString(Path.of("course-profiles", name + ".yaml"));
             for (int i = 0; i < 700; i++) {
                 Path file = Files.writeString(folder.resolve("p.yaml"), spoilt(text));
@@ -60,7 +60,7 @@ class ReadersNeverThrowTest {
     @Test
     void spoiltRidersAndEvents() throws IOException {
         String rider = Files.readString(Path.of("docs", "examples", "riders", "kim-cross-country.yaml"));
-        String event = Files.readString(Path.of("docs", "examples", "events", "silver-saddle.yaml"));
+        String event = Files.readString(Path.of("docs", "examples", "events", "grey-shoulder.yaml"));
         for (int i = 0; i < 1500; i++) {
             Faults faults = new Faults();
             Rider read = RiderReader.read(Files.writeString(folder.resolve("r.yaml"), spoilt(rider)), "r.yaml", faults);

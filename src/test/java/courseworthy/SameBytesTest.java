@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The same input gives the same bytes, wherever and however often. */
 class SameBytesTest {
 
-    private static final Request REQUEST = new Request("course-profiles/silver-saddle.yaml", null, "docs/examples/events/silver-saddle.yaml",
+    private static final Request REQUEST = new Request("course-profiles/grey-shoulder.yaml", null, "docs/examples/events/grey-shoulder.yaml",
             "docs/examples/riders/robin-gravel.yaml", List.of(), null, null);
 
     private final Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });

@@ -21,7 +21,7 @@ public final class Training {
         String courses = home + File.separator + "course-profiles" + File.separator;
         return new String[][] {
             {"brief", courses + "heather-ridge.yaml"},
-            {"brief", courses + "tracks" + File.separator + "silver-saddle.gpx"},
+            {"brief", courses + "tracks" + File.separator + "grey-shoulder.gpx"},
             {"--version"},
             {"--help"},
         };

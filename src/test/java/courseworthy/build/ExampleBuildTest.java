@@ -166,7 +166,7 @@ class ExampleBuildTest {
     /** Some of the slow estimate is dark: the one light to see by goes on with the one for the rear, and what is missing is said. */
     @Test
     void aLongDayIntoTheNight() throws IOException {
-        Request night = new Request("long-plain-330", null, "docs/examples/events/long-plain-330.yaml", RACE.rider(), List.of(), null, null,
+        Request night = new Request("wide-fallow", null, "docs/examples/events/wide-fallow.yaml", RACE.rider(), List.of(), null, null,
                 RACE.workshop());
         JsonNode build = new ObjectMapper().readTree(new Courseworthy(Path.of(""), remark -> { }).brief(night, Format.JSON, false)).get("build");
         assertThat(StreamSupport.stream(build.get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals("lights"))
@@ -189,7 +189,7 @@ class ExampleBuildTest {
      */
     @Test
     void whatIsMountedIsWhatIsPumpedAndBraked() throws IOException {
-        Request gravel = new Request("rolling-downs-200", null, "docs/examples/events/rolling-downs-200.yaml", RACE.rider(), List.of(), null, null,
+        Request gravel = new Request("quern-hills", null, "docs/examples/events/quern-hills.yaml", RACE.rider(), List.of(), null, null,
                 RACE.workshop());
         Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
         JsonNode build = new ObjectMapper().readTree(tool.brief(gravel, Format.JSON, false)).get("build");

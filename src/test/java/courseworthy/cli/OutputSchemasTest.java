@@ -26,7 +26,7 @@ class OutputSchemasTest {
     private static final String WORKSHOP = "docs/examples/workshops/robin.yaml";
     private static final List<String> KIM = List.of("heather-ridge", "--event", "docs/examples/events/heather-ridge.yaml", "--rider",
             "docs/examples/riders/kim-cross-country.yaml", "--sheet", SHEET);
-    private static final List<String> ROBIN = List.of("long-plain-330", "--event", "docs/examples/events/long-plain-330.yaml", "--rider",
+    private static final List<String> ROBIN = List.of("wide-fallow", "--event", "docs/examples/events/wide-fallow.yaml", "--rider",
             "docs/examples/riders/robin-gravel.yaml", "--workshop", WORKSHOP);
     private static final List<String> NOBODY = List.of("market-roads");
     /** Fields that an output may do without: what was not asked for, or is not known. */

@@ -107,7 +107,7 @@ class SeasonCommandTest {
     /** Light tyres lie ready; the long rugged race does without them and the short smooth one does not. */
     @Test
     void theLongRaceKeepsItsCasing() {
-        assertThat(part(ride("Robin", "Silver Saddle Marathon"), "rear tyre")).isEqualTo("trail tyre 60 B");
+        assertThat(part(ride("Robin", "Grey Shoulder High Tracks"), "rear tyre")).isEqualTo("trail tyre 60 B");
         assertThat(part(ride("Robin", "Larch Common Lap Race"), "rear tyre")).startsWith("smooth tyre 57");
     }
 

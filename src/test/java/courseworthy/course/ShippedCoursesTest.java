@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The courses, events and riders that are shipped can be read, fit each other, and span the trade. */
@@ -139,6 +140,32 @@ class ShippedCoursesTest {
             assertThat(Files.readString(file, StandardCharsets.UTF_8)).as(plan.file() + ": run TrackMaker").isEqualTo(TrackMaker.gpx(plan));
             assertThat(Files.size(file)).isLessThan(400_000);
         }
+    }
+
+    /**
+     * Boxes of open sea without an island, in degrees: south, north, west, east. Bounds from memory of an atlas, far inside the coasts.
+     * Celtic Sea, North Sea, North Atlantic, Gulf of Lion, Ionian Sea.
+     */
+    private static final double[][] OPEN_SEA = {{49, 51, -9.5, -7}, {54.5, 57, 2, 6}, {42, 48, -40, -20}, {41.5, 42.6, 4.6, 8}, {34.5, 36.3, 17.5, 21}};
+
+    /** No place of a shipped course is a place on land: none can be taken for a race that is held somewhere. */
+    @Test
+    void theCoursesLieWhereNobodyRides() throws IOException {
+        for (Path file : files(COURSES, ".yaml")) {
+            Course course = course(file);
+            assertThat(atSea(course.latitude(), course.longitude())).as(course.name()).isTrue();
+            if (course.track() != null) {
+                for (Track.Piece piece : course.track().pieces()) {
+                    for (int i = 0; i < piece.size(); i++) {
+                        assertThat(atSea(piece.lat()[i], piece.lon()[i])).as(course.name() + ", point " + i).isTrue();
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean atSea(double latitude, double longitude) {
+        return Stream.of(OPEN_SEA).anyMatch(box -> latitude > box[0] && latitude < box[1] && longitude > box[2] && longitude < box[3]);
     }
 
     /** The noise, the stops and the spikes in the tracks are known, so cleaning can be held against the ground they were made from. */
