@@ -236,10 +236,13 @@ public final class Survey {
         ledger.atMost(Measure.CUT_OFF, on.event.cutoff());
     }
 
-    /** The bike at hand: what is written in the event's block wins over the rider's, field by field. */
+    /**
+     * The bike at hand: what is written in the event's block wins over the rider's, field by field where both are of one kind. Of two kinds the
+     * event's is at hand, and of the rider's only what is taken from bike to bike is known.
+     */
     public static Bike bike(Bike fromRider, Bike fromEvent) {
         Bike a = fromEvent;
-        Bike b = fromRider;
+        Bike b = a.kind() == null ? fromRider : fromRider.as(a.kind());
         return new Bike(or(a.kind(), b.kind()), or(a.mass(), b.mass()), or(a.rimInnerWidth(), b.rimInnerWidth()),
                 or(a.hookless(), b.hookless()), or(a.tyreMarking(), b.tyreMarking()), or(a.rimMarking(), b.rimMarking()),
                 or(a.tyreClearance(), b.tyreClearance()), or(a.tubeless(), b.tubeless()), or(a.dropLimit(), b.dropLimit()),

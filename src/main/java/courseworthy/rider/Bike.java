@@ -1,7 +1,8 @@
 package courseworthy.rider;
 
 /**
- * The bike at hand, as far as written in a {@code bike:} block; null means not written.
+ * The bike at hand, as far as written in a {@code bike:} block; null means not written. All but the lights belongs to this bike and holds for
+ * no other kind.
  *
  * @param kind            one of the options of the topic bike
  * @param mass            kg, ready to ride without water and kit
@@ -29,6 +30,16 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
     /** A bike of which no more is known than its kind. */
     public static Bike of(String kind) {
         return new Bike(kind, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+    }
+
+    /** What is known of it where a bike of a kind is ridden: all where it is of that kind or of none, else only what is taken along. */
+    public Bike as(String ridden) {
+        return kind == null || kind.equals(ridden) ? this : of(ridden).with(lights);
+    }
+
+    private Bike with(Double otherLights) {
+        return new Bike(kind, mass, rimInnerWidth, hookless, tyreMarking, rimMarking, tyreClearance, tubeless, dropLimit, useCategory, massLimit,
+                forkTravel, otherLights, rotorLimit, powerMeter, damping);
     }
 
     /** A bike of whose dampers nothing is written. */

@@ -15,6 +15,9 @@ public final class BikeReader {
             "tyre clearance", "tubeless", "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit",
             "power meter", "rebound clicks", "compression clicks", "shock rebound clicks", "shock compression clicks", "shock stroke");
 
+    /** The keys that say something of one bike, and hold for no other; lights are taken from bike to bike. */
+    public static final List<String> OF_ONE_BIKE = KEYS.stream().filter(key -> !key.equals("kind") && !key.equals("lights")).toList();
+
     /** Kinds of bike. */
     public static final List<String> KINDS =
             List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
@@ -53,7 +56,19 @@ public final class BikeReader {
                 value(fields, "rotor limit", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
                 fields.yesNo("power meter"), damping(fields));
         fields.done();
+        ofSomeKind(fields, faults);
         return bike;
+    }
+
+    /** Figures belong to the bike they are written for, so it must be told of which kind that is. */
+    private static void ofSomeKind(Fields fields, Faults faults) {
+        for (String key : fields.has("kind") ? List.<String>of() : OF_ONE_BIKE) {
+            if (fields.has(key)) {
+                faults.add(fields.file(), fields.lineOf(key), "kind", "\"" + key + "\" of a bike of no kind", "the kind of bike it belongs to: "
+                        + String.join(", ", KINDS), "Add a line such as \"kind: " + KINDS.get(1) + "\" to this bike block.");
+                return;
+            }
+        }
     }
 
     private static Bike.Damping damping(Fields fields) {

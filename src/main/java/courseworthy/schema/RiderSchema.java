@@ -6,6 +6,8 @@ import static courseworthy.schema.Shape.amount;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.units.Dimension;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** A rider, with the bike at hand and constraints of the rider's own. */
@@ -67,7 +69,14 @@ final class RiderSchema {
                 .key("shock rebound clicks", about("From closed to open", Shape.whole(1, 60)))
                 .key("shock compression clicks", about("From closed to open", Shape.whole(1, 60)))
                 .key("shock stroke", about("Stroke of the rear shock", amount(Dimension.LENGTH)))
+                .also("dependentRequired", ofSomeKind())
                 .shape();
     }
 
+    /** Figures of one bike ask for its kind. */
+    private static Map<String, Object> ofSomeKind() {
+        Map<String, Object> out = new LinkedHashMap<>();
+        BikeReader.OF_ONE_BIKE.forEach(key -> out.put(key, List.of("kind")));
+        return out;
+    }
 }

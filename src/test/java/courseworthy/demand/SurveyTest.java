@@ -262,10 +262,22 @@ class SurveyTest {
     @Test
     void theEventsBikeBlockWinsFieldByField() {
         Bike rider = new Bike("gravel", 9.0, 0.025, false, null, 300_000.0, null, null, null, null, null, null, null, null, true);
+        Bike event = new Bike("gravel", null, null, true, 500_000.0, null, null, null, null, null, null, null, null, null, null);
+        assertThat(Survey.bike(rider, event)).isEqualTo(new Bike("gravel", 9.0, 0.025, true, 500_000.0, 300_000.0, null, null, null, null, null,
+                null, null, null, true));
+    }
+
+    /** Of another kind it is another bike: nothing of the rider's holds but the lights, which are taken along. */
+    @Test
+    void theEventsBikeOfAnotherKindIsAnotherBike() {
+        Bike rider = new Bike("gravel", 9.0, 0.025, false, null, 300_000.0, 0.045, true, 0.15, "EN 2", 110.0, null, 7200.0, 0.16, true,
+                new Bike.Damping(9, 9, null, null, null));
         Bike event = new Bike("road", null, null, true, 500_000.0, null, null, null, null, null, null, null, null, null, null);
-        Bike both = Survey.bike(rider, event);
-        assertThat(both).isEqualTo(new Bike("road", 9.0, 0.025, true, 500_000.0, 300_000.0, null, null, null, null, null, null, null, null,
-                true));
+        assertThat(Survey.bike(rider, event)).isEqualTo(new Bike("road", null, null, true, 500_000.0, null, null, null, null, null, null, null,
+                7200.0, null, null));
+        assertThat(Survey.bike(rider, Bike.of("road"))).isEqualTo(new Bike("road", null, null, null, null, null, null, null, null, null, null,
+                null, 7200.0, null, null));
+        assertThat(Survey.bike(rider, Bike.UNKNOWN)).isEqualTo(rider);
     }
 
     /**

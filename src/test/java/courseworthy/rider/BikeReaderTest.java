@@ -50,7 +50,7 @@ class BikeReaderTest {
 
     @Test
     void dampersAreCounted() {
-        Bike bike = read("rebound clicks: 12\ncompression clicks: 15\nshock rebound clicks: 8\nshock compression clicks: 4\nshock stroke: 45 mm\n");
+        Bike bike = read("kind: trail\nrebound clicks: 12\ncompression clicks: 15\nshock rebound clicks: 8\nshock compression clicks: 4\nshock stroke: 45 mm\n");
         assertThat(said()).isEmpty();
         assertThat(bike.damping()).isEqualTo(new Bike.Damping(12, 15, 8, 4, 0.045));
         assertThat(new Bike.Damping(null, 9, null, null, null).or(bike.damping())).isEqualTo(new Bike.Damping(12, 9, 8, 4, 0.045));
@@ -67,9 +67,9 @@ class BikeReaderTest {
     @CsvSource({"EN 1, 0.15", "EN 2, 0.15", "EN 3, 0.60", "EN 4, 1.20", "EN 5,", "EN 6, 0.15", "ASTM 1, 0", "ASTM 2, 0.15", "ASTM 3, 0.61",
             "ASTM 4, 1.22", "ASTM 5,"})
     void theMarkedCategoryBoundsTheDrop(String category, Double drop) {
-        assertThat(read("use category: " + category + "\n").dropLimit()).isEqualTo(drop);
-        assertThat(read("use category: " + category + "\ndrop limit: 10 cm\n").dropLimit()).isEqualTo(drop == null ? 0.1 : Math.min(drop, 0.1));
-        assertThat(read("use category: " + category + "\ndrop limit: 3 m\n").dropLimit()).isEqualTo(drop == null ? 3 : drop);
+        assertThat(read("kind: trail\nuse category: " + category + "\n").dropLimit()).isEqualTo(drop);
+        assertThat(read("kind: trail\nuse category: " + category + "\ndrop limit: 10 cm\n").dropLimit()).isEqualTo(drop == null ? 0.1 : Math.min(drop, 0.1));
+        assertThat(read("kind: trail\nuse category: " + category + "\ndrop limit: 3 m\n").dropLimit()).isEqualTo(drop == null ? 3 : drop);
     }
 
     @Test
@@ -112,6 +112,23 @@ class BikeReaderTest {
                 "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, drop limit, mass, rim inner width, hookless, "
                         + "tyre marking, rim marking, tyre clearance, tubeless, mass limit, fork travel, lights, rotor limit, power meter, "
                         + "rebound clicks, compression clicks, shock rebound clicks, shock compression clicks, shock stroke");
+    }
+
+    /** A clearance or a marking of a bike of no kind would bind whichever is called. */
+    @Test
+    void figuresBelongToABikeOfAKind() {
+        for (String key : BikeReader.KEYS) {
+            if (!key.equals("kind") && !key.equals("lights")) {
+                Faults own = new Faults();
+                BikeReader.read("b.yaml", Yaml.read(("lights: 2 h\n" + key + ": x\n").getBytes(StandardCharsets.UTF_8), "b.yaml", own), own);
+                assertThat(own.faults().stream().map(Fault::text)).as(key).contains("b.yaml:2: kind: found \"" + key
+                        + "\" of a bike of no kind, expected the kind of bike it belongs to: road, gravel, cross-country hardtail, "
+                        + "cross-country full suspension, trail\n    Add a line such as \"kind: gravel\" to this bike block.");
+            }
+        }
+        read("lights: 2 h\n");
+        read("kind: gravel\ntyre clearance: 45 mm\n");
+        assertThat(said()).isEmpty();
     }
 
     @Test

@@ -229,7 +229,8 @@ class SchemasTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"mass: 70", "mass: 70 W", "skill: pro", "races a year: 2.5", "power: [{for: 20 min}]", "bike: {kind: tandem}",
-        "bike: {hookless: 1}", "bike: {rebound clicks: 0}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
+        "bike: {hookless: 1}", "bike: {tyre clearance: 34 mm}", "bike: {lights: 2 h, shock stroke: 45 mm}",
+        "bike: {rebound clicks: 0}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
     void aWrongRiderIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("rider", text);
     }
