@@ -56,13 +56,14 @@ final class Cautions {
 
     private void onTheDay() {
         say(decided("water"),
-                "Drink by thirst and never more than you sweat. In heat, when ill or on medication, ask a doctor first, and stop"
+                "Drink to thirst and never more than you sweat: if you gain mass on a ride you drank too much, which is dangerous. In heat, when ill or on medication, ask a doctor first, and stop"
                         + " when you feel dizzy, cold or confused.");
-        say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP),
+        say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP) || !known(Measure.HOTTEST_TEMPERATURE),
                 "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
                         + " event's support and forecast, and carry more where in doubt.");
-        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 5),
-                "The longest gap asks for more water than a bike carries: do not set out before there is a place to fill on the way.");
+        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 4.7),
+                "The longest gap needs more water than bottles and a pack hold (4.7 L). Filter or buy some on the way, ask the organiser"
+                        + " for a point, ride slower, start at a cooler hour or on another day, or do not start.");
         say(over(Measure.HOTTEST_TEMPERATURE, 31),
                 "In such heat start slower and cool skin and head at every tap. Who staggers, shivers or is confused is cooled with"
                         + " water at once, in the shade, while someone calls for help.");

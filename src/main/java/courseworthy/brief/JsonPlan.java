@@ -138,6 +138,8 @@ final class JsonPlan {
         range("carbohydrate_g", plan.carbohydrateRate() == null ? null : plan.food(), 0);
         range("carbohydrate_g_per_h", plan.carbohydrateRate(), 0);
         json.range("drink_l", plan.drink(), 2);
+        json.range("sweat_loss_kg", plan.behind(), 2);
+        json.range("sweat_loss_share", plan.behindShare(), 4);
         json.list("gaps");
         for (Gap gap : plan.gaps()) {
             json.open();

@@ -1,5 +1,6 @@
 package courseworthy.brief;
 
+import courseworthy.demand.FluidBalance;
 import courseworthy.demand.OnTheDay.Ascent;
 import courseworthy.demand.OnTheDay.Stop;
 import courseworthy.ride.Endurance;
@@ -224,9 +225,9 @@ final class PlanWords {
                     + Words.number(100 * share, 0) + " % of what is used; the body's stores give the rest."
                     + (rate.high() > 60 ? " Above 60 g an hour only as mixed sugars, and only where it was practised." : ""));
         }
-        out.add("To drink, by thirst: " + litres(plan.drink()) + " over the day, never more than is sweated"
-                + (plan.sweatKnown() ? "." : "; over 0.8 L an hour only where your own sweat rate is known (weigh yourself before and"
-                        + " after an hour's ride)."));
+        out.add("Drink to thirst: about " + litres(plan.drink()) + " over the day, never more than you sweat, nor more than 1 L an hour, the"
+                + " most a stomach is shown to pass.");
+        out.add(loss(plan));
         if (plan.hours().get(plan.hours().size() - 1).to() > 1.5 * HOUR) {
             out.add("From an hour and a half on " + SODIUM + " are usual.");
         }
@@ -239,6 +240,17 @@ final class PlanWords {
         return out;
     }
 
+    /** What is sweated and not drunk, and what that does. */
+    private static String loss(DayPlan plan) {
+        Range share = plan.behindShare().times(100);
+        return "You finish about " + litres(plan.behind()).replace(" L", " kg") + " lighter by sweat, " + Figures.range(share, 1, "%")
+                + " of your mass. " + (share.mid() > 100 * FluidBalance.ALLOWED + 0.05
+                ? "That is more than 2 %, which costs power in heat: start slower, cool head and arms, and stop early if you feel unwell. "
+                : "Over 2 % costs power in heat; in the cool at your own pace that is disputed. ")
+                + (plan.sweatKnown() ? "Your own sweat rate is taken as it stands: carry more if you weighed it on a cooler day."
+                        : "Sweat differs by half and more between riders: weigh yourself before and after an hour's ride.");
+    }
+
     private static double hottest(DayPlan plan) {
         double hottest = -Double.MAX_VALUE;
         for (Hour hour : plan.hours()) {
@@ -246,6 +258,11 @@ final class PlanWords {
         }
         return hottest;
     }
+
+    /** Two big bottles and a pack of 3 L, L (common practice, no source). */
+    private static final double BOTTLES_AND_PACK = 4.75;
+    private static final String TOO_MUCH = " Bottles and a pack hold 4.7 L, so this cannot be carried: filter or buy water on the way, ask the"
+            + " organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
 
     /** What power the times rest on, and how it is shared out. */
     static String power(Brief brief) {
@@ -277,8 +294,14 @@ final class PlanWords {
         if (plan.gaps().isEmpty()) {
             return "Where bottles can be filled is not written, so what to carry from where is not known.";
         }
-        return "Water to carry is apart from water to drink: the slow time over the gap, its heat, and 15 % in reserve. Leave the start with "
-                + litres(plan.gaps().get(0).carry()) + ".";
+        Gap most = plan.gaps().get(0);
+        for (Gap gap : plan.gaps()) {
+            most = gap.carry().mid() > most.carry().mid() + 0.05 ? gap : most;
+        }
+        return "Water to carry is worked out separately from water to drink: enough at the slow estimate to stay within 2 % of your mass to the"
+                + " next tap in that heat, plus 15 %. Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
+                + (most == plan.gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Words.number(most.from() / 1000, 1)
+                + " km.") + (most.carry().mid() > BOTTLES_AND_PACK ? TOO_MUCH : "");
     }
 
     /** Sunrise and sunset, and how the finish stands to them; empty where date or place are not known. */

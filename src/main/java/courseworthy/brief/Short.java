@@ -2,6 +2,7 @@ package courseworthy.brief;
 
 import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -122,10 +123,14 @@ final class Short {
         return stroke.isEmpty() ? before("seatpost", " seatpost") : "dropper " + stroke + mark("seatpost", "dropper stroke");
     }
 
-    /** What is carried for an unknown gap in unknown heat is a least amount. */
+    /** What the start is left with, and the most from a tap on the way; for an unknown gap or in unknown heat a least amount. */
     private String water() {
-        boolean known = brief.demands().known(Measure.WATER_OVER_THE_HOTTEST_GAP);
-        return (known ? "" : "at least ") + before("water", " water");
+        Value most = brief.demands().get(Measure.WATER_OVER_THE_HOTTEST_GAP);
+        boolean known = most != null && brief.demands().known(Measure.HOTTEST_TEMPERATURE);
+        Long start = brief.on("water").value();
+        String later = most == null || start == null || most.mid() <= start ? ""
+                : " (up to " + Measure.WATER_OVER_THE_HOTTEST_GAP.scale().text(most.mid()) + " on the way)";
+        return (known ? "" : "at least ") + before("water", " water") + later;
     }
 
     private String lights() {

@@ -121,8 +121,10 @@ public enum Measure {
     SUPPORT_GAP_HOURS("support gap hours", Holder.quantity(Unit.MIN, "5"), 0,
             "Longest riding time between places to fill bottles, slow estimate"),
     WATER_OVER_THE_HOTTEST_GAP("water over the hottest gap", Holder.quantity(Unit.L, "0.1"), 0,
-            "Water to leave with for the gap that asks for most: 0.4 to 0.8 L an hour by temperature and effort, never "
-                    + "above sweat loss, over the slow estimate, with a reserve of 15 %"),
+            "Water to leave with for the gap that asks for most: so much of the sweat over the slow estimate that the loss "
+                    + "since the start stays within 2 % of body mass, at the least what thirst asks for, 15 % in reserve, and no less than half a litre"),
+    WATER_AT_THE_START("water at the start", Holder.quantity(Unit.L, "0.1"), 0,
+            "Water to leave the start with, worked out likewise for the way to the first place to fill bottles"),
     GROUND("ground", Scale.words(Event.Forecast.GROUNDS), 0,
             "Dry, damp or wet ground in the forecast"),
     START_TEMPERATURE("start temperature", Holder.quantity(Unit.C, "1"), 0,
@@ -140,7 +142,7 @@ public enum Measure {
     GROUP_SHARE("group share", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the distance ridden in a group"),
     START_LINE_MASS("start-line mass", Holder.quantity(Unit.KG, "0.5"), 0,
-            "Rider, kit, bike and water at the start line; water before it is settled is taken as a bottle or two"),
+            "Rider, kit, bike and water at the start line; the water as worked out to the first place to fill bottles, else a bottle or two"),
     RIDER_MASS("rider mass", Holder.quantity(Unit.KG, "0.5"), 0,
             "Rider without kit"),
     HOUR_POWER("hour power", Holder.quantity(Unit.W, "5"), 0,

@@ -56,6 +56,16 @@ public final class OnTheDay {
     }
 
     /**
+     * Water for a gap between places to fill bottles.
+     *
+     * @param from  m from the start, over all laps
+     * @param to    m from the start, over all laps
+     * @param carry to leave with, L
+     */
+    public record Carried(double from, double to, Range carry) {
+    }
+
+    /**
      * Temperature and height of a place.
      *
      * @param temperature C; null where not known
@@ -122,14 +132,13 @@ public final class OnTheDay {
         return out;
     }
 
-    /** Distances from the start where bottles can be filled, start and finish among them, rising; empty where they are not known. */
-    public List<Double> fillings() {
-        return support.fillings();
-    }
-
-    /** Water to leave with for a gap, L. */
-    public Range water(double from, double to) {
-        return support.water(from, to);
+    /** From one place to fill bottles to the next, in order; empty where those are not known. */
+    public List<Carried> carried() {
+        List<Carried> out = new ArrayList<>();
+        for (Support.Gap gap : support.all()) {
+            out.add(new Carried(gap.from(), gap.to(), gap.carry()));
+        }
+        return out;
     }
 
     /** Temperature where the rider is after some riding time, °C; null without a forecast. */
@@ -139,12 +148,12 @@ public final class OnTheDay {
         return weather.temperature(ridingSeconds, estimate.way().height(estimate.stepAt(along)));
     }
 
-    /** Water to drink in an hour, L: between the usual least and most, never above the sweat lost. */
-    public Range drunk(Double temperature) {
-        return support.rate(temperature);
+    /** Mass of the body, kg. */
+    public double mass() {
+        return on.riderMass.mid();
     }
 
-    /** Sweat lost in an hour, L; null where nothing tells. */
+    /** Sweat lost in an hour, L, at a temperature, which is null where not known. */
     public Range sweat(Double temperature) {
         return support.lost(temperature);
     }

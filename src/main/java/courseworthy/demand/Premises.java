@@ -25,7 +25,7 @@ final class Premises {
     private static final Range RIDER_MASS = Range.within(75, 10);
     /** Clothing, helmet, shoes, tools and spares, kg. */
     private static final Range KIT_MASS = Range.within(3, 1);
-    /** Water at the start, kg: a bottle or two, a pack on top. */
+    /** Water on the bike over the ride, kg: a bottle or two, a pack on top. What the start is left with is worked out later, where taps are known. */
     private static final Range WATER_MASS = new Range(0.6, 1.2, 2.5);
     private static final Range HOUR_POWER_PER_KG = new Range(2.5, 3.0, 3.7);
     private static final Range CLIMBING_CADENCE = Range.within(60, 8);
@@ -63,6 +63,8 @@ final class Premises {
     final String aim;
     final int laps;
     final Range riderMass;
+    /** Rider, kit and bike. */
+    final Range dryMass;
     final Range startLineMass;
     final Range hourPower;
     final Range climbingCadence;
@@ -92,7 +94,9 @@ final class Premises {
         assumeIf(event.laps() == null, "laps", "1");
         kind = kind();
         riderMass = known(rider.mass(), WEIGHED, RIDER_MASS, "rider mass", "kg", 0);
-        startLineMass = startLineMass();
+        dryMass = dryMass();
+        startLineMass = dryMass.plus(WATER_MASS);
+        ledger.assume("water on the bike, for the estimate of time", text(WATER_MASS, "kg", 1));
         hourPower = hourPower();
         climbingCadence = known(rider.climbingCadence(), CADENCE_KNOWN, CLIMBING_CADENCE, "climbing cadence", "/min", 0);
         highestCadence = known(rider.highestCadence(), CADENCE_KNOWN, HIGHEST_CADENCE, "highest cadence", "/min", 0);
@@ -180,12 +184,11 @@ final class Premises {
         return paved == length && roughness < SMOOTH ? BikeKind.ROAD : BikeKind.GRAVEL;
     }
 
-    private Range startLineMass() {
+    private Range dryMass() {
         Range kit = known(rider.kit(), WEIGHED, KIT_MASS, "kit mass", "kg", 0);
         Range machine = bike.mass() != null ? Range.within(bike.mass(), WEIGHED) : kind.mass();
         assumeIf(bike.mass() == null, "bike mass", text(machine, "kg", 1));
-        ledger.assume("water at the start", text(WATER_MASS, "kg", 1));
-        return riderMass.plus(kit).plus(machine).plus(WATER_MASS);
+        return riderMass.plus(kit).plus(machine);
     }
 
     private Range hourPower() {

@@ -11,67 +11,85 @@ import java.util.List;
  * Where bottles can be filled, and what that asks to be carried. Start, finish and, on a course of laps, each passage of start and finish
  * count. Where no support is written on a single lap, gaps are unknown.
  *
- * <p>Water to carry: between 0.4 and 0.8 L an hour, the usual starting point (American College of Sports Medicine position stand on
- * fluid replacement, 2007, from memory), by temperature and effort, never above the sweat lost, which is estimated by temperature and
- * effort (practice) unless it is known; with a reserve of 15 %. This is water to have, not to drink: thirst leads.
+ * <p>Water to carry over a gap: so much of the {@linkplain SweatRate sweat} of the slow estimate that the loss since the start stays within
+ * {@linkplain FluidBalance 2 % of body mass}, at the least what thirst asks for, with a reserve of 15 %, and never less than a small bottle
+ * (both practice). This is water to have, not to drink: thirst leads.
  */
 final class Support {
 
-    private static final double LEAST_PER_HOUR = 0.4;
-    private static final double MOST_PER_HOUR = 0.8;
-    private static final double USUAL_PER_HOUR = 0.6;
-    /** Share of the sweat lost that it is sensible to replace on the way: the rest is within 2 % of body mass on rides of a day. */
-    private static final double REPLACED = 0.6;
     private static final double RESERVE = 1.15;
-    /** Sweat lost at 0 °C and 200 W, L/h, and what each degree adds (practice; people differ by a third either way). */
-    private static final double SWEAT_COLD = 0.3;
-    private static final double SWEAT_PER_DEGREE = 0.035;
-    private static final double SWEAT_AT_WATTS = 200;
-    private static final Range PEOPLE_DIFFER = new Range(0.67, 1, 1.33);
+    /** A small bottle, L: carried over any gap, and it washes a cut (practice). */
+    private static final double SMALL_BOTTLE = 0.5;
+    private static final double HOUR = 3600;
+    /** Places nearer to each other than this are one, m. */
+    private static final double APART = 1;
+    private static final double STANDARD_KELVIN = 288.15;
+    private static final double ICE_POINT = 273.15;
 
     private final Premises on;
     private final Estimate estimate;
     private final Weathering weather;
+    private final SweatRate sweat;
+    private final double slower;
+    private final List<Gap> gaps;
 
     Support(Premises on, Estimate estimate, Weathering weather) {
         this.on = on;
         this.estimate = estimate;
         this.weather = weather;
+        sweat = new SweatRate(on.rider.sweatRate(), estimate.meanPower());
+        slower = Math.max(1, estimate.riding().high() / estimate.riding().mid());
+        gaps = on.event.supportKnown() || on.laps > 1 ? gaps() : List.of();
+    }
+
+    /**
+     * From one place to fill bottles to the next.
+     *
+     * @param from  m from the start over all laps
+     * @param to    m from the start over all laps
+     * @param time  riding, the middle estimate as low end and the slow one as middle, s
+     * @param carry water to leave with, L
+     */
+    record Gap(double from, double to, Range time, Range carry) {
     }
 
     void write(Ledger ledger) {
-        if (!on.event.supportKnown() && on.laps < 2) {
+        if (gaps.isEmpty()) {
             return;
         }
         if (!on.event.supportKnown()) {
             ledger.assume("places to fill bottles", "start and finish of each lap");
         }
-        List<Double> places = places();
-        double gap = 0;
+        if (on.rider.sweatRate() == null && weather.temperature(0, 0) == null) {
+            ledger.assume("temperature, for the water to carry", Premises.text(SweatRate.UNKNOWN, "C", 0));
+        }
+        double longest = 0;
         Range hours = Range.exact(0);
         Range water = Range.exact(0);
-        for (int i = 1; i < places.size(); i++) {
-            double from = places.get(i - 1);
-            double to = places.get(i);
-            gap = Math.max(gap, to - from);
-            Range time = time(from, to);
-            hours = time.mid() > hours.mid() ? time : hours;
-            Range carried = water(from, to, time);
-            water = carried.mid() > water.mid() ? carried : water;
+        for (Gap gap : gaps) {
+            longest = Math.max(longest, gap.to() - gap.from());
+            hours = gap.time().mid() > hours.mid() ? gap.time() : hours;
+            water = gap.carry().mid() > water.mid() ? gap.carry() : water;
         }
-        ledger.exact(Measure.SUPPORT_GAP, gap);
+        ledger.exact(Measure.SUPPORT_GAP, longest);
         ledger.range(Measure.SUPPORT_GAP_HOURS, hours);
         ledger.range(Measure.WATER_OVER_THE_HOTTEST_GAP, water);
+        ledger.range(Measure.WATER_AT_THE_START, gaps.get(0).carry());
     }
 
-    /** Distances from the start where bottles can be filled, start and finish among them, rising; empty where they are not known. */
-    List<Double> fillings() {
-        return on.event.supportKnown() || on.laps > 1 ? places() : List.of();
+    /** The gaps in order; empty where places to fill bottles are not known. */
+    List<Gap> all() {
+        return gaps;
     }
 
-    /** Water to leave with for a gap, L. */
-    Range water(double from, double to) {
-        return water(from, to, time(from, to));
+    /** Water to leave the start with, L; null where that is not known. */
+    Range atTheStart() {
+        return gaps.isEmpty() ? null : gaps.get(0).carry();
+    }
+
+    /** Sweat lost in an hour, L; of a temperature that may be null. */
+    Range lost(Double temperature) {
+        return sweat.at(temperature);
     }
 
     private List<Double> places() {
@@ -90,48 +108,69 @@ final class Support {
         return places;
     }
 
-    /** Riding time over a gap, s: the slow estimate, with the middle as low end. */
-    private Range time(double from, double to) {
-        double mid = estimate.arrivalAt(to) - estimate.arrivalAt(from);
-        double slow = Math.max(mid, mid * estimate.riding().high() / estimate.riding().mid());
-        return new Range(mid, slow, slow);
-    }
-
-    private Range water(double from, double to, Range time) {
-        double middle = 0.5 * (estimate.arrivalAt(from) + estimate.arrivalAt(to));
-        double half = (from + to) / 2 % estimate.way().length();
-        Double temperature = weather.temperature(middle, estimate.way().height(estimate.stepAt(half)));
-        Range rate = rate(temperature);
-        double fast = rate.low() * time.low();
-        return Range.around(fast, rate.mid() * time.mid(), rate.high() * time.high()).times(RESERVE / 3600);
-    }
-
-    /** Sweat lost in an hour, L: what is known of the rider, else an estimate by temperature and effort; null where neither is. */
-    Range lost(Double temperature) {
-        return on.rider.sweatRate() != null ? Range.exact(on.rider.sweatRate())
-                : temperature == null ? null : PEOPLE_DIFFER.times(sweat(temperature));
-    }
-
-    /** Water an hour, L. */
-    Range rate(Double temperature) {
-        if (on.rider.sweatRate() != null) {
-            double lost = on.rider.sweatRate();
-            return new Range(Math.min(LEAST_PER_HOUR, REPLACED * lost), REPLACED * lost, lost);
+    private List<Gap> gaps() {
+        List<Gap> out = new ArrayList<>();
+        Loss loss = new Loss();
+        FluidBalance least = new FluidBalance(on.riderMass.mid());
+        FluidBalance likely = new FluidBalance(on.riderMass.mid());
+        FluidBalance most = new FluidBalance(on.riderMass.mid());
+        List<Double> places = places();
+        double from = 0;
+        for (double to : places) {
+            if (to - from <= APART) {
+                continue;
+            }
+            Range lost = loss.until(to);
+            double mid = estimate.arrivalAt(to) - estimate.arrivalAt(from);
+            double slow = mid * slower;
+            Range carry = Range.around(least.have(lost.low(), mid / HOUR), likely.have(lost.mid() * slower, slow / HOUR),
+                    most.have(lost.high() * slower, slow / HOUR)).times(RESERVE);
+            out.add(new Gap(from, to, new Range(mid, slow, slow), atLeastABottle(carry)));
+            from = to;
         }
-        if (temperature == null) {
-            return new Range(LEAST_PER_HOUR, USUAL_PER_HOUR, MOST_PER_HOUR);
+        return out;
+    }
+
+    private static Range atLeastABottle(Range carry) {
+        return new Range(Math.max(SMALL_BOTTLE, carry.low()), Math.max(SMALL_BOTTLE, carry.mid()), Math.max(SMALL_BOTTLE, carry.high()));
+    }
+
+    /** Adds sweat up along the way, so that heat counts where and when it is met. */
+    private final class Loss {
+        private int at;
+        private double from;
+        private double before;
+
+        /** Sweat since the last place until another, L, over the middle time; of the temperatures that the slow estimate meets. */
+        Range until(double place) {
+            double[] sum = new double[3];
+            int size = estimate.way().size();
+            while (from < place && at < size * on.laps) {
+                int lap = at / size;
+                int step = at % size;
+                double end = lap * estimate.way().length() + estimate.way().along(step);
+                double to = Math.min(place, end);
+                double after = end <= place ? estimate.arrival(lap, step) : estimate.arrivalAt(place);
+                add(sum, after, after - before, estimate.way().height(step));
+                before = after;
+                from = to;
+                at += end <= place ? 1 : 0;
+            }
+            return new Range(sum[0], sum[1], sum[2]);
         }
-        double lost = sweat(temperature);
-        return new Range(drunk(lost * PEOPLE_DIFFER.low()), drunk(lost), drunk(lost * PEOPLE_DIFFER.high()));
-    }
 
-    private double sweat(double temperature) {
-        double still = SWEAT_COLD + SWEAT_PER_DEGREE * Math.max(0, temperature);
-        return still * Math.sqrt(Math.max(50, estimate.meanPower()) / SWEAT_AT_WATTS);
-    }
-
-    private static double drunk(double lost) {
-        double wanted = Math.max(LEAST_PER_HOUR, Math.min(MOST_PER_HOUR, REPLACED * lost));
-        return Math.min(lost, wanted);
+        /**
+         * Warm air is thinner, which makes the ride by the balance of powers a little faster; heat takes at least that from the legs, so the
+         * time does not fall with it here (the most it can fall is by the root of density).
+         */
+        private void add(double[] sum, double riding, double seconds, double height) {
+            Double temperature = weather.after(riding * slower, height);
+            Range rate = sweat.at(temperature);
+            double warm = temperature == null ? 1 : Math.sqrt((temperature + ICE_POINT) / STANDARD_KELVIN);
+            double hours = Math.max(0, seconds) / HOUR * warm;
+            sum[0] += rate.low() * hours;
+            sum[1] += rate.mid() * hours;
+            sum[2] += rate.high() * hours;
+        }
     }
 }

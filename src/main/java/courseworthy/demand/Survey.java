@@ -62,7 +62,7 @@ public final class Survey {
         support.write(ledger);
         Gears gears = new Gears(on, estimate);
         gears.write(ledger, steepness);
-        rider();
+        rider(support.atTheStart());
         bikeAtHand();
         rules();
         return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
@@ -156,9 +156,10 @@ public final class Survey {
         return estimate;
     }
 
-    private void rider() {
+    /** @param water to leave the start with, kg; null where not known */
+    private void rider(Range water) {
         ledger.range(Measure.GROUP_SHARE, on.groupShare);
-        ledger.range(Measure.START_LINE_MASS, on.startLineMass);
+        ledger.range(Measure.START_LINE_MASS, water == null ? on.startLineMass : on.dryMass.plus(water));
         ledger.range(Measure.RIDER_MASS, on.riderMass);
         ledger.range(Measure.HOUR_POWER, on.hourPower);
         ledger.range(Measure.POWER_PER_KG, on.hourPower.times(1 / on.riderMass.mid()));

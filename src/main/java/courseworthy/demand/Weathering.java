@@ -66,6 +66,11 @@ final class Weathering {
         return day == null ? null : Double.valueOf(day.temperature(ridingSeconds * pauses(), height - startHeight()));
     }
 
+    /** The temperature so many seconds after the start at a height, °C; null without a forecast. */
+    Double after(double seconds, double height) {
+        return day == null ? null : Double.valueOf(day.temperature(seconds, height - startHeight()));
+    }
+
     /** Time on the way over time riding, stops spread evenly. */
     private double pauses() {
         return estimate.total().mid() / estimate.riding().mid();

@@ -2,6 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.call.Call;
 import courseworthy.demand.Demands;
+import courseworthy.demand.FluidBalance;
 import courseworthy.demand.OnTheDay;
 import courseworthy.demand.OnTheDay.Ascent;
 import courseworthy.demand.OnTheDay.Latest;
@@ -26,12 +27,14 @@ import java.util.List;
  * @param drink     to drink over the day, L
  * @param carbohydrateRate decided, with the limits of intake for such a time, g/h
  * @param gaps      water to leave with at each place to fill bottles; empty where those are not known
+ * @param behind    loss of body mass that this drinking leaves at the end, kg
+ * @param behindShare the same as a share of body mass
  * @param sweatKnown whether sweat is the rider's own figure
  * @param light     null where date or place are not known
  * @param beyond    latest times written for points past the finish, m
  */
 public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Range food, Range work, Range energy, Range drink,
-        Range carbohydrateRate, List<Gap> gaps, boolean sweatKnown, Light light, List<Double> beyond) {
+        Range carbohydrateRate, List<Gap> gaps, Range behind, Range behindShare, boolean sweatKnown, Light light, List<Double> beyond) {
 
     /**
      * Share of the energy used that turns the cranks. Moseley and Jeukendrup (2001), Med. Sci. Sports Exerc. 33:621-627: 0.198 ± 0.006, lower at
@@ -106,7 +109,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param energy       used for it, J
      * @param carbohydrate to eat, g
      * @param drink        L
-     * @param sweat        lost, L; null where nothing tells
+     * @param sweat        lost, L
      * @param temperature  in its middle, C; null without a forecast
      */
     public record Hour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature) {
@@ -115,7 +118,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     /**
      * From one place to fill bottles to the next.
      *
-     * @param carry to leave with, L: slow time, heat, a reserve of 15 %
+     * @param carry to leave with, L: slow time, heat, a reserve of 15 %; from the start what was decided
      */
     public record Gap(double from, double to, Range carry) {
     }
@@ -183,10 +186,12 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         DayPlan plan() {
             Double food = Pressures.base(call, "food");
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
-            List<Hour> hours = hours(rate);
+            FluidBalance[] balance = {new FluidBalance(day.mass()), new FluidBalance(day.mass()), new FluidBalance(day.mass())};
+            List<Hour> hours = hours(rate, balance);
+            Range behind = Range.around(balance[0].behind(), balance[1].behind(), balance[2].behind());
             double[] sun = day.sun();
             return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
-                    day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1]), day.beyond());
+                    behind, behind.times(1 / day.mass()), day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1]), day.beyond());
         }
 
         @Override
@@ -274,8 +279,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             return passed / (double) stops.size();
         }
 
-        /** Hours of the middle estimate, stops spread evenly. */
-        private List<Hour> hours(Range rate) {
+        /** Hours of the middle estimate, stops spread evenly; drinking is kept account of for who sweats little, usually and much. */
+        private List<Hour> hours(Range rate, FluidBalance... balance) {
             double whole = estimate.total().mid();
             double pauses = whole / estimate.riding().mid();
             int count = (int) Math.max(1, Math.ceil((whole - LEFT_OVER) / HOUR));
@@ -290,9 +295,11 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                 double part = (to - from) / HOUR;
                 Range done = Range.within(work[i], work[i] * sure);
                 Double temperature = day.temperature((from + to) / 2 / pauses, middle[i]);
-                Range sweat = day.sweat(temperature);
+                Range sweat = day.sweat(temperature).times(part);
+                Range drink = Range.around(balance[0].drink(sweat.low(), part), balance[1].drink(sweat.mid(), part),
+                        balance[2].drink(sweat.high(), part));
                 out.add(new Hour(from, to, done, energy(done), rate == null ? Range.exact(0) : rate.times(part),
-                        day.drunk(temperature).times(part), sweat == null ? null : sweat.times(part), temperature));
+                        drink, sweat, temperature));
             }
             return out;
         }
@@ -344,11 +351,11 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         private List<Gap> gaps() {
             List<Gap> out = new ArrayList<>();
-            List<Double> places = day.fillings();
-            for (int i = 1; i < places.size(); i++) {
-                if (places.get(i) - places.get(i - 1) > 1) {
-                    out.add(new Gap(places.get(i - 1), places.get(i), day.water(places.get(i - 1), places.get(i))));
-                }
+            Double start = Pressures.base(call, "water");
+            for (OnTheDay.Carried gap : day.carried()) {
+                Range carry = gap.carry();
+                boolean first = out.isEmpty() && start != null;
+                out.add(new Gap(gap.from(), gap.to(), first ? Range.around(carry.low(), start, carry.high()) : carry));
             }
             return out;
         }

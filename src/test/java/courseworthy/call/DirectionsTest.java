@@ -57,7 +57,7 @@ class DirectionsTest {
             long minutes = 45 + 60L * rung;
             return facts.with(Measure.DISTANCE, 180L + 180 * rung, Measure.HOURS, minutes, Measure.SLOW_HOURS, minutes * 115 / 100,
                     Measure.SUPPORT_GAP, 100L + 80 * rung, Measure.SUPPORT_GAP_HOURS, 6L + 6 * rung,
-                    Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung);
+                    Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung, Measure.WATER_AT_THE_START, 2L + 3 * rung);
         });
         ladder.neverDown("water", "water carrier", "plugs", "tube", "inflation", "tools", "spares", "emergency kit");
     }
@@ -65,7 +65,7 @@ class DirectionsTest {
     @Test
     void remoterAloneNeverAsksForLessWaterOrFewerSpares() {
         Ladder ladder = ladder(12, (facts, rung) -> facts.with(Measure.SUPPORT_GAP, 50L + 80 * rung,
-                Measure.SUPPORT_GAP_HOURS, 3L + 6 * rung, Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung));
+                Measure.SUPPORT_GAP_HOURS, 3L + 6 * rung, Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung, Measure.WATER_AT_THE_START, 2L + 3 * rung));
         ladder.neverDown("water", "water carrier", "plugs", "tube", "tools", "spares", "emergency kit", "front tyre casing");
     }
 

@@ -108,6 +108,7 @@ final class Facts {
         set(Measure.SUPPORT_GAP, get(Measure.DISTANCE) / between(random, 1, 6));
         set(Measure.SUPPORT_GAP_HOURS, minutes * get(Measure.SUPPORT_GAP) / get(Measure.DISTANCE) / 5);
         set(Measure.WATER_OVER_THE_HOTTEST_GAP, Math.max(3, get(Measure.SUPPORT_GAP_HOURS) / 2));
+        set(Measure.WATER_AT_THE_START, Math.max(3, get(Measure.WATER_OVER_THE_HOTTEST_GAP) / between(random, 1, 3)));
         set(Measure.DARK_HOURS, random.nextInt(4) > 0 ? 0 : between(random, 1, 60));
         set(Measure.DAYLIGHT_TO_SPARE, get(Measure.DARK_HOURS) > 0 ? 0 : between(random, 1, 120));
     }

@@ -100,7 +100,7 @@ class CompareCommandTest {
                     Add the unit, one of: km, mi, m, ft, cm, mm, in.
                 --set: rear insert: found a second value, expected each topic once in a set-up
                     Write another --set for another set-up.
-                --set: water: found "90 L", expected from 0.3 L to 8.0 L
+                --set: water: found "90 L", expected from 0.3 L to 60.0 L
                 """));
         assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml")).isEqualTo(new Ran(2, "",
                 "--set: found no set-up, expected at least one, such as --set 'front tyre width=45 mm'\n"));

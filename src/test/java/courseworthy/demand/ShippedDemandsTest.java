@@ -74,7 +74,7 @@ class ShippedDemandsTest {
         within(demands, Measure.TURNS_PER_KM, 0, 20);
         speed(demands);
         within(demands, Measure.SUPPORT_GAP, 1, 150);
-        within(demands, Measure.WATER_OVER_THE_HOTTEST_GAP, 0.1, 8);
+        within(demands, Measure.WATER_OVER_THE_HOTTEST_GAP, 0.5, 12);
         within(demands, Measure.COLDEST_TEMPERATURE, -15, 35);
         within(demands, Measure.HOTTEST_TEMPERATURE, -10, 42);
         within(demands, Measure.START_LINE_MASS, 60, 125);

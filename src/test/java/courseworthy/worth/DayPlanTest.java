@@ -97,15 +97,15 @@ class DayPlanTest {
         assertThat(plan.food().mid()).isCloseTo(food, within(1e-9));
     }
 
-    /** 0.4 to 0.8 L an hour is the usual starting point, never above what is sweated (American College of Sports Medicine 2007, from memory). */
+    /** Never above what is sweated, nor above what a stomach is shown to pass, 1.05 L/h (Ryan and others 1989, MSSE 21:51-58). */
     @ParameterizedTest
     @CsvSource({"-5, 0", "5, 12", "15, 30", "30, 40"})
     void drinkingStaysInsideItsLimits(double low, double high) {
         DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY.replace("low: 10 C, high: 30 C", "low: " + low + " C, high: " + high + " C")));
         for (Hour hour : plan.hours()) {
             double length = (hour.to() - hour.from()) / 3600;
-            assertThat(hour.drink().high()).isLessThanOrEqualTo(0.8 * length + 1e-9);
-            assertThat(hour.drink().mid()).isGreaterThanOrEqualTo(Math.min(0.4 * length, hour.sweat().mid()) - 1e-9);
+            assertThat(hour.drink().high()).isLessThanOrEqualTo(1.05 * length + 1e-9);
+            assertThat(hour.drink().mid()).isGreaterThanOrEqualTo(Math.min(0.35 * length, hour.sweat().mid()) - 1e-9);
             assertThat(hour.drink().low()).isLessThanOrEqualTo(hour.sweat().low() + 1e-9);
             assertThat(hour.drink().mid()).isLessThanOrEqualTo(hour.sweat().mid() + 1e-9);
             assertThat(hour.drink().high()).isLessThanOrEqualTo(hour.sweat().high() + 1e-9);
