@@ -34,6 +34,6 @@ final class Assuming {
             }
         }
         return new Course(course.name(), course.summary(), course.file(), stretches, course.track(), course.line(), course.ascent(),
-                course.descent(), course.repairs(), said, notes, course.latitude(), course.longitude());
+                course.descent(), course.up(), course.down(), course.repairs(), said, notes, course.latitude(), course.longitude());
     }
 }

@@ -33,8 +33,10 @@ final class Cleaning {
      *
      * @param line     null where the elevation is not known
      * @param climbing along the line; null where there is none
+     * @param up       between what metres climbed lies by other smoothings; null where there is no line
+     * @param down     the same of metres descended
      */
-    record Cleaned(Track track, Line line, Climbing climbing, List<Repair> repairs, List<String> notes) {
+    record Cleaned(Track track, Line line, Climbing climbing, Interval up, Interval down, List<Repair> repairs, List<String> notes) {
     }
 
     /** @return null with a fault where the file holds no line */

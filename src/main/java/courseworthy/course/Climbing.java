@@ -6,7 +6,8 @@ package courseworthy.course;
  * docs/elevation.md.
  *
  * <p>A climb counts from its lowest to its highest point, and is over when the line has fallen by the threshold below that highest
- * point; descents likewise. Nothing is lost at crests, and a steady ramp counts in full. Breaks in the line are never bridged.
+ * point; descents likewise. Nothing is lost at crests, and a steady ramp counts in full. The first and the last leg count whatever
+ * their size, so that metres up less metres down are the height gained from end to end. Breaks in the line are never bridged.
  */
 public final class Climbing {
 
@@ -102,12 +103,12 @@ public final class Climbing {
             low = e[i] < e[low] ? i : low;
             high = e[i] > e[high] ? i : high;
             if (direction <= 0 && e[i] - e[low] >= threshold) {
-                count(counted, low, direction);
+                count(counted, low, -1);
                 counted = low;
                 direction = 1;
                 high = i;
             } else if (direction >= 0 && e[high] - e[i] >= threshold) {
-                count(counted, high, direction);
+                count(counted, high, 1);
                 counted = high;
                 direction = -1;
                 low = i;
@@ -115,17 +116,22 @@ public final class Climbing {
         }
         int last = direction > 0 ? high : direction < 0 ? low : counted;
         count(counted, last, direction);
-        count(last, to - 1, 0);
+        count(last, to - 1, e[to - 1] > e[last] ? 1 : -1);
     }
 
-    /** Counts one leg, monotone but for what is under the threshold: each point by the highest (lowest) so far. */
+    /**
+     * Counts one leg, monotone but for what is under the threshold: each point by the highest (lowest) so far, and no higher (lower)
+     * than where the leg ends.
+     */
     private void count(int from, int to, int direction) {
         double[] e = line.elevation();
         double extreme = e[from];
         for (int i = from + 1; i <= to; i++) {
             double before = extreme;
-            if (direction > 0 && e[i] > extreme || direction < 0 && e[i] < extreme) {
-                extreme = e[i];
+            if (direction > 0 && e[i] > extreme) {
+                extreme = Math.min(e[i], e[to]);
+            } else if (direction < 0 && e[i] < extreme) {
+                extreme = Math.max(e[i], e[to]);
             }
             up[i] = up[i - 1] + Math.max(0, extreme - before);
             down[i] = down[i - 1] + Math.max(0, before - extreme);

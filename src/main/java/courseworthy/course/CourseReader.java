@@ -288,6 +288,7 @@ public final class CourseReader {
             List<String> notes) {
         Track.Piece first = cleaned.track().pieces().get(0);
         return new Course(named(name), summary, shown, stretches, cleaned.track(), line, climbing == null ? null : climbing[0],
-                climbing == null ? null : climbing[1], cleaned.repairs(), List.of(), notes, first.lat()[0], first.lon()[0]);
+                climbing == null ? null : climbing[1], cleaned.up(), cleaned.down(), cleaned.repairs(), List.of(), notes, first.lat()[0],
+                first.lon()[0]);
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Judges and cleans the elevation of a track; docs/elevation.md states the method. In order: elevation that cannot be real is called
- * out and not used; drop-outs (missing, or runs of zero) and spikes are filled in between their neighbours; jumps
- * after which the line goes on at another height are levelled; the rest is resampled by distance, smoothed, and kept under a gradient
+ * out and not used; drop-outs (missing, or runs of zero) and spikes are filled in between their neighbours; what lies between jumps
+ * is levelled ({@link Outliers}); the rest is resampled by distance, smoothed, and kept under a gradient
  * nobody rides. A sparse track stays straight between its points. The bounds are judgement from what wheels can do and from what
  * receivers and barometers show (common practice, no source).
  */
@@ -22,19 +22,11 @@ final class Elevations {
     private static final double HIGHEST = 6500;
     /** A constant height is believed over this distance at most, m. */
     private static final double LONGEST_CONSTANT = 500;
-    /** A spike stands out by this, m, and by {@link #SPIKE_GRADIENT} on both sides. */
-    private static final double SPIKE = 8;
-    private static final double SPIKE_GRADIENT = 0.35;
-    /** A spike is over within this distance, m, or {@link #SPIKE_POINTS} points. */
-    private static final double SPIKE_LENGTH = 200;
-    private static final int SPIKE_POINTS = 3;
     /** A zero is no elevation where the ground beside it lies higher or lower by this, m, beyond {@link #STEEPEST}. */
     private static final double DROP_OUT = 15;
-    /**
-     * A step that does not come back is a jump where it is higher than this, m, beyond {@link #STEEPEST}. Lower steps are a receiver
-     * catching up with ground really climbed; they are kept, and spread.
-     */
-    private static final double JUMP = 50;
+    /** By so many points on each side, those after the next within this distance, m. */
+    private static final int NEIGHBOURS = 4;
+    private static final double BESIDE = 200;
     /** Share of points that may lack a usable elevation. */
     private static final double MOST_LACKING = 0.5;
 
@@ -144,13 +136,9 @@ final class Elevations {
             while (to + 1 < n && !(Math.abs(e[to + 1]) > 0)) {
                 to++;
             }
-            int last = i - 1;
-            while (last >= 0 && Double.isNaN(e[last])) {
-                last--;
-            }
-            boolean before = last < 0 || impossible(e[last], distance[i] - distance[last], DROP_OUT);
-            boolean after = to == n - 1 || impossible(e[to + 1], distance[to + 1] - distance[to], DROP_OUT);
-            if (before && after && (last >= 0 || to < n - 1)) {
+            int before = apart(distance, e, i, -1);
+            int after = apart(distance, e, to, 1);
+            if (before >= 0 && after >= 0 && before + after > 0) {
                 for (int k = i; k <= to; k++) {
                     dropOuts += e[k] == 0 ? 1 : 0;
                     e[k] = Double.NaN;
@@ -160,25 +148,31 @@ final class Elevations {
         }
     }
 
-    private void spikesAndJumps(double[] distance, double[] e) {
-        int good = next(e, 0);
-        for (int i = next(e, good + 1); i < e.length; i = next(e, i + 1)) {
-            double rise = e[i] - e[good];
-            double run = distance[i] - distance[good];
-            if (Math.abs(rise) > SPIKE + SPIKE_GRADIENT * run) {
-                int back = back(distance, e, good, i);
-                if (back > 0) {
-                    for (int k = i; k < back; k++) {
-                        spikes += Double.isNaN(e[k]) ? 0 : 1;
-                        e[k] = Double.NaN;
-                    }
-                    i = back;
-                } else if (impossible(rise, run, JUMP)) {
-                    level(distance, e, i, rise);
+    /**
+     * From how many of the next points no ground leads to a zero; -1 where it does from one of them, so that one wrong neighbour does not
+     * decide.
+     */
+    private static int apart(double[] distance, double[] e, int zero, int way) {
+        int asked = 0;
+        for (int k = zero + way; k >= 0 && k < e.length && asked < NEIGHBOURS; k += way) {
+            double run = Math.abs(distance[k] - distance[zero]);
+            if (asked > 0 && run > BESIDE) {
+                break;
+            }
+            if (!Double.isNaN(e[k])) {
+                asked++;
+                if (!impossible(e[k], run, DROP_OUT)) {
+                    return -1;
                 }
             }
-            good = i;
         }
+        return asked;
+    }
+
+    private void spikesAndJumps(double[] distance, double[] e) {
+        Outliers outliers = new Outliers(distance, e);
+        spikes += outliers.remove();
+        jumps += outliers.level();
     }
 
     private static int next(double[] e, int from) {
@@ -187,37 +181,6 @@ final class Elevations {
             i++;
         }
         return i;
-    }
-
-    /** Where the line comes back from a spike that starts at a point, as steeply as it left; 0 where it does not. */
-    private static int back(double[] distance, double[] e, int good, int start) {
-        double rise = e[start] - e[good];
-        int before = start;
-        for (int k = next(e, start + 1); k < e.length; k = next(e, k + 1)) {
-            if (k - start > SPIKE_POINTS && distance[k] - distance[start] > SPIKE_LENGTH) {
-                return 0;
-            }
-            double left = (e[k] - e[good]) * Math.signum(rise);
-            double fall = (e[before] - e[k]) * Math.signum(rise);
-            if (left < Math.abs(rise) / 2) {
-                return fall > SPIKE / 2 + SPIKE_GRADIENT * (distance[k] - distance[before]) ? k : 0;
-            }
-            before = k;
-        }
-        return 0;
-    }
-
-    /** Moves the shorter side of a jump to the height of the longer. */
-    private void level(double[] distance, double[] e, int at, double rise) {
-        jumps++;
-        int n = e.length;
-        boolean shorterBefore = distance[at] - distance[0] < distance[n - 1] - distance[at];
-        int from = shorterBefore ? 0 : at;
-        int to = shorterBefore ? at : n;
-        double shift = shorterBefore ? rise : -rise;
-        for (int k = from; k < to; k++) {
-            e[k] += shift;
-        }
     }
 
     /** Straight lines over what was taken out; level beyond the first and last usable point. */
@@ -250,26 +213,30 @@ final class Elevations {
             Arrays.fill(none, Double.NaN);
             pieces.add(new Track.Piece(piece.lat(), piece.lon(), piece.distance(), none));
         }
-        return new Cleaning.Cleaned(new Track(List.copyOf(pieces), judged), null, null, repairs, notes);
+        return new Cleaning.Cleaned(new Track(List.copyOf(pieces), judged), null, null, null, null, repairs, notes);
     }
 
     private Cleaning.Cleaned known(double[][] filled) {
         bridgeUnknownPieces(filled);
         double[][] nodes = new double[filled.length][];
         double[][] smooth = new double[filled.length][];
+        Smoothings smoothings = new Smoothings();
         List<Track.Piece> pieces = new ArrayList<>();
         int size = 0;
         for (int i = 0; i < filled.length; i++) {
             Track.Piece piece = raw.get(i);
             nodes[i] = nodes(piece.distance());
-            smooth[i] = smoothed(piece.distance(), filled[i], nodes[i]);
+            double[] means = means(piece.distance(), filled[i], nodes[i]);
+            smooth[i] = limited(average(means), nodes[i].length > 1 ? nodes[i][1] - nodes[i][0] : STEP);
+            smoothings.add(nodes[i], means);
             pieces.add(new Track.Piece(piece.lat(), piece.lon(), piece.distance(), at(piece.distance(), nodes[i], smooth[i])));
             size += nodes[i].length;
         }
         report();
         Line line = new Line(join(nodes, size), join(smooth, size), true, true);
         Track track = new Track(List.copyOf(pieces), Track.Elevation.KNOWN);
-        return new Cleaning.Cleaned(track, line, Climbing.along(line, Climbing.THRESHOLD), repairs, notes);
+        Climbing climbing = Climbing.along(line, Climbing.THRESHOLD);
+        return new Cleaning.Cleaned(track, line, climbing, smoothings.up(climbing.up()), smoothings.down(climbing.down()), repairs, notes);
     }
 
     /** A piece without any elevation lies level at the height of its neighbour. */
@@ -313,16 +280,8 @@ final class Elevations {
         return out;
     }
 
-    private double[] smoothed(double[] distance, double[] e, double[] nodes) {
-        return limited(average(means(distance, e, nodes)), nodes.length > 1 ? nodes[1] - nodes[0] : STEP);
-    }
-
     /** The mean of the straight lines between the points over a step around each node, narrower towards the ends. */
     private static double[] means(double[] distance, double[] e, double[] nodes) {
-        double[] area = new double[e.length];
-        for (int i = 1; i < e.length; i++) {
-            area[i] = area[i - 1] + (e[i] + e[i - 1]) / 2 * (distance[i] - distance[i - 1]);
-        }
         double[] out = new double[nodes.length];
         double half = (nodes[1] - nodes[0]) / 2;
         int low = 0;
@@ -331,9 +290,7 @@ final class Elevations {
         for (int k = 1; k < nodes.length - 1; k++) {
             low = step(distance, nodes[k] - half, low);
             high = step(distance, nodes[k] + half, high);
-            double to = area(distance, e, area, high, nodes[k] + half);
-            double from = area(distance, e, area, low, nodes[k] - half);
-            out[k] = (to - from) / (2 * half);
+            out[k] = area(distance, e, low, high, nodes[k] - half, nodes[k] + half) / (2 * half);
         }
         out[nodes.length - 1] = e[e.length - 1];
         return out;
@@ -348,10 +305,16 @@ final class Elevations {
         return i;
     }
 
-    private static double area(double[] distance, double[] e, double[] area, int i, double at) {
-        double run = at - distance[i];
-        double slope = (e[i + 1] - e[i]) / (distance[i + 1] - distance[i]);
-        return area[i] + run * (e[i] + slope * run / 2);
+    /** Under the lines from a distance on one to a distance on another; summed there alone, so that nothing elsewhere changes it. */
+    private static double area(double[] distance, double[] e, int low, int high, double from, double to) {
+        double sum = 0;
+        for (int i = low; i <= high; i++) {
+            double start = i == low ? from : distance[i];
+            double end = i == high ? to : distance[i + 1];
+            double slope = (e[i + 1] - e[i]) / (distance[i + 1] - distance[i]);
+            sum += (end - start) * (e[i] + slope * (0.5 * (start + end) - distance[i]));
+        }
+        return sum;
     }
 
     /** The mean of each node and its neighbours; the ends stay. */

@@ -42,8 +42,13 @@ final class Premises {
     /** Air for the ride model where no temperature is forecast, °C. */
     private static final double TEMPERATURE = 15;
     private static final double START_HEIGHT = 300;
-    /** How far written or measured climbing may be off (published comparisons: 5 to 10 %). */
-    private static final double CLIMBING_OFF = 0.05;
+    /**
+     * How far climbing that is written may be off: barometers were up to 5 % off on dry climbs (Menaspà et al. 2016, J. Sci. Cycling
+     * 5(1):10-12) and 5 % over 202 rides (Sánchez and Villena 2020, Proc. IMechE P 234:312-319). What a track measures has its own range.
+     */
+    static final Range CLIMBING_OFF = Range.within(1, 0.05);
+    /** Less than this up and down in all is flat, m: a share of it means nothing. */
+    private static final double FLAT = 1;
     /** Assumed climbing may be none or two and a half times as much. */
     private static final Range ASSUMED_CLIMBING = new Range(0, 1, 2.5);
     private static final Range MOST_OF_A_RACE_IN_A_GROUP = new Range(0, 0, 0.3);
@@ -232,7 +237,16 @@ final class Premises {
         assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
         assumeIf(forecast.wind() == null, "wind, for the estimate of time", "none (to 3 m/s)");
         return new Basis(kind, startLineMass, dragArea(), hourPower, intensity(), skill, wetness(), laps, points(), training,
-                climbingKnown ? Range.within(1, CLIMBING_OFF) : ASSUMED_CLIMBING, weather());
+                climbingKnown ? climbing() : ASSUMED_CLIMBING, weather());
+    }
+
+    /** Factor on gradients that are known: by how far a track leaves its climbing open where there is one. */
+    private Range climbing() {
+        if (course.up() == null || course.ascent() + course.descent() < FLAT) {
+            return CLIMBING_OFF;
+        }
+        double both = course.ascent() + course.descent();
+        return Range.around((course.up().low() + course.down().low()) / both, 1, (course.up().high() + course.down().high()) / both);
     }
 
     private Basis.Weather weather() {

@@ -1,6 +1,7 @@
 package courseworthy.demand;
 
 import courseworthy.course.Course;
+import courseworthy.course.Interval;
 import courseworthy.course.Line;
 import courseworthy.event.Event;
 import courseworthy.ride.Basis;
@@ -18,8 +19,6 @@ import java.util.List;
  */
 public final class Survey {
 
-    /** How far written or measured climbing may be off: published comparisons of devices give 5 to 10 %. */
-    private static final Range CLIMBING_OFF = Range.within(1, 0.05);
     /** Tyre width over rim inner width at least, m (ETRTO's decision of 2023 on overlap). */
     private static final double TYRE_OVER_RIM = 0.005;
 
@@ -77,8 +76,8 @@ public final class Survey {
         double distance = on.course.length() * on.laps;
         ledger.exact(Measure.DISTANCE, distance);
         ledger.exact(Measure.LAPS, on.laps);
-        climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, on.course.ascent());
-        climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, on.course.descent());
+        climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, on.course.ascent(), on.course.up());
+        climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, on.course.descent(), on.course.down());
         Line line = on.course.line();
         if (on.heightKnown()) {
             double highest = Double.NEGATIVE_INFINITY;
@@ -89,9 +88,9 @@ public final class Survey {
         }
     }
 
-    private void climbing(Measure whole, Measure perKm, Double oneLap) {
+    private void climbing(Measure whole, Measure perKm, Double oneLap, Interval measured) {
         if (oneLap != null) {
-            Range lap = CLIMBING_OFF.times(oneLap);
+            Range lap = measured == null ? Premises.CLIMBING_OFF.times(oneLap) : new Range(measured.low(), oneLap, measured.high());
             ledger.range(whole, lap.times(on.laps));
             ledger.range(perKm, lap.times(1000 / on.course.length()));
         }

@@ -94,13 +94,23 @@ class ClimbingTest {
 
     @Test
     void aSawtoothUnderTheThresholdIsNoClimbing() {
-        double[] saw = new double[1000];
+        double[] saw = new double[1001];
         for (int i = 0; i < saw.length; i++) {
             saw[i] = i % 2 * 2;
         }
         assertThat(Climbing.along(line(saw), 3).up()).isZero();
         assertThat(Climbing.deadBand(saw, 3)[0]).isZero();
         assertThat(Climbing.along(line(saw), 2).up()).isEqualTo(1000);
+    }
+
+    /** What is gained from end to end is counted, under the threshold too: up less down is the height of the last over the first point. */
+    @Test
+    void theFirstAndTheLastLegCountWhateverTheirSize() {
+        Climbing dips = Climbing.along(line(10, 9, 30, 28.5, 29), 2);
+        assertThat(dips.up()).isEqualTo(21);
+        assertThat(dips.down()).isEqualTo(2);
+        assertThat(Climbing.along(line(0, 1, 0.5, 1.5), 2).up()).isEqualTo(1.5);
+        assertThat(Climbing.along(line(0, 1, 0.5, 1.5), 2).down()).isZero();
     }
 
     @Test
@@ -130,7 +140,7 @@ class ClimbingTest {
         assertThat(climbing.down(0, cut) + climbing.down(cut, length)).isCloseTo(climbing.down(), within(1e-9));
         assertThat(climbing.up(0, cut)).isNotNegative();
         double net = elevation[elevation.length - 1] - elevation[0];
-        assertThat(Math.abs(climbing.up() - climbing.down() - net)).isLessThan(2 * 3);
+        assertThat(climbing.up() - climbing.down()).isCloseTo(net, within(1e-9));
         Climbing plain = Climbing.along(line(elevation), 1e-12);
         assertThat(climbing.up()).isLessThanOrEqualTo(plain.up() + 1e-9);
         assertThat(plain.up() - plain.down()).isCloseTo(net, within(1e-9));
