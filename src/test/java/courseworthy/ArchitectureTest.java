@@ -17,14 +17,19 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,6 +154,19 @@ class ArchitectureTest {
                         || access.getTargetOwner().isAssignableTo(Clock.class)
                         || access.getTargetOwner().getPackageName().equals("java.time") && access.getName().equals("now")))
                 .check(OURS);
+    }
+
+    /** A check of the ordinary run fails for what the tool does, never for how fast the machine is: what needs a clock is run by hand. */
+    @Test
+    void noTestHoldsWorkToAClockOrToMemory() throws IOException {
+        Pattern clock = Pattern.compile("nanoTime|currentTimeMillis|Thread\\.sleep|assertTimeout|@Timeout|setSoTimeout|MXBean|\\.now\\(\\)|"
+                + "(total|free|max)Memory\\(|Clock\\.system");
+        try (Stream<Path> all = Files.walk(Path.of("src", "test", "java"))) {
+            List<Path> tests = all.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> !file.toString().matches(".*(Measure|Benchmark|ArchitectureTest)\\.java")).toList();
+            assertThat(tests).hasSizeGreaterThan(100).allSatisfy(file ->
+                    assertThat(Files.readString(file).lines().filter(line -> clock.matcher(line).find() && !line.contains("carried.now()"))).isEmpty());
+        }
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongConsumer;
 import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLResolver;
@@ -76,8 +77,15 @@ final class GpxReader {
      * @return what is written there, or null with one fault that says why not
      */
     static Gpx read(Path path, String shown, Faults faults) {
-        try (InputStream in = Files.newInputStream(path)) {
-            return new GpxReader(path, shown, XmlText.of(in), faults).read();
+        return read(path, shown, faults, characters -> { });
+    }
+
+    /** @param taken told how many characters the parser took in */
+    static Gpx read(Path path, String shown, Faults faults, LongConsumer taken) {
+        try (InputStream in = Files.newInputStream(path); XmlText text = XmlText.of(in)) {
+            Gpx gpx = new GpxReader(path, shown, text, faults).read();
+            taken.accept(text.total());
+            return gpx;
         } catch (IllegalArgumentException e) {
             faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
         } catch (NoSuchFileException e) {

@@ -108,6 +108,11 @@ final class XmlText extends Reader {
         return total == 0;
     }
 
+    /** Characters taken in so far. */
+    long total() {
+        return total;
+    }
+
     /** To be called at each step of the parser. */
     void step() {
         sinceStep = 0;

@@ -4,7 +4,6 @@ import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
@@ -17,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongConsumer;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
@@ -34,7 +34,6 @@ import org.yaml.snakeyaml.events.SequenceStartEvent;
 import org.yaml.snakeyaml.events.StreamEndEvent;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.ReaderException;
-import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * Reads one YAML file into a tree, walking the parser's events so that raw text, quoting and lines are kept and nothing is coerced.
@@ -59,6 +58,7 @@ public final class Yaml {
     private final String file;
     private final int[] points;
     private final int lastLine;
+    private final CodePoints characters;
     private final ParserImpl events;
     private final Faults faults;
     private int refusals;
@@ -72,7 +72,8 @@ public final class Yaml {
         LoaderOptions options = new LoaderOptions();
         options.setNestingDepthLimit(Integer.MAX_VALUE);
         options.setCodePointLimit(Integer.MAX_VALUE);
-        this.events = new ParserImpl(new StreamReader(new StringReader(text)), options);
+        this.characters = new CodePoints(points);
+        this.events = new ParserImpl(characters, options);
         this.faults = faults;
     }
 
@@ -123,21 +124,27 @@ public final class Yaml {
 
     /** Reads bytes as {@link #read(Path, String, int, Faults)} reads a file. */
     public static Node.Mapping read(byte[] bytes, String shown, int most, Faults faults) {
+        return read(bytes, shown, most, faults, looks -> { });
+    }
+
+    /** @param looks told how many characters the parser looked at, each as often as it was, at every reading of the text */
+    static Node.Mapping read(byte[] bytes, String shown, int most, Faults faults, LongConsumer looks) {
         if (bytes.length > most) {
             String size = most / MEGABYTE + " MB";
             faults.add(shown, 0, "", "a file over " + size, "at most " + size, "Split it into several files.");
             return null;
         }
         String text = decode(bytes, shown, faults);
-        return text == null || strange(text, shown, faults) ? null : document(text, shown, faults);
+        return text == null || strange(text, shown, faults) ? null : document(text, shown, faults, looks);
     }
 
     /** Reads on past lines whose only trouble is an unquoted {@code ": "}, so that the faults behind them are found as well. */
-    private static Node.Mapping document(String text, String shown, Faults faults) {
+    private static Node.Mapping document(String text, String shown, Faults faults, LongConsumer looks) {
         String readable = text;
         for (int mended = 0; ; mended++) {
             Yaml yaml = new Yaml(shown, readable, faults);
             Node.Mapping tree = yaml.document();
+            looks.accept(yaml.characters.looks());
             String next = yaml.colonAt == 0 || mended == MOST_MENDED ? null : quoted(readable, yaml.colonAt);
             if (next == null) {
                 return tree;

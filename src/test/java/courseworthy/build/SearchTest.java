@@ -105,23 +105,30 @@ class SearchTest {
         assertThat(builds).isGreaterThan(3_000);
     }
 
-    /** Five bikes and four hundred parts in less than a second, once the classes are warm. */
+    /**
+     * Five bikes and four hundred parts within a hundred thousand choices tried, of the astronomically many there are (42,341
+     * at most when this was written). How long it takes is measured by hand: {@link SearchMeasure}.
+     */
     @Test
-    void aFullGarageIsQuick() {
-        long slowest = 0;
+    void aFullGarageTakesFewChoices() {
+        long most = 0;
         int builds = 0;
         for (int seed = 0; seed < 20; seed++) {
-            Workshop workshop = new Garage(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
+            Workshop workshop = full(seed);
             Aims aims = new Aims(call(seed), returns(seed));
-            long start = System.nanoTime();
+            long tried = 0;
             for (Part bike : workshop.bikes()) {
-                builds += new Search(workshop, bike, new Load(75.0, 95.0, 0.1), aims).solve() == null ? 0 : 1;
+                Search search = new Search(workshop, bike, new Load(75.0, 95.0, 0.1), aims);
+                builds += search.solve() == null ? 0 : 1;
+                tried += search.nodes();
             }
-            if (seed > 0) {
-                slowest = Math.max(slowest, System.nanoTime() - start);
-            }
+            most = Math.max(most, tried);
         }
         assertThat(builds).isGreaterThan(30);
-        assertThat(slowest / 1_000_000).as("ms").isLessThan(1000);
+        assertThat(most).as("choices tried").isLessThan(100_000);
+    }
+
+    static Workshop full(int seed) {
+        return new Garage(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
     }
 }

@@ -7,9 +7,7 @@ import courseworthy.brief.Schema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -126,35 +124,37 @@ class SheetImpactCommandTest {
         assertThat(impact(mine, "none").out()).contains("  plugs: down by ", "Mine/many-plugs no longer");
     }
 
-    /**
-     * The shipped library under a coach's page, for two riders; with {@code -Dcourseworthy.riders=30} for a roster of thirty, which is to
-     * take less than 20 s on two cores.
-     */
+    /** The shipped library under a coach's page; what it takes for a roster of thirty is measured by hand: {@link SheetImpactMeasure}. */
     @Test
-    void aLibraryAndARosterTakeNoLongerThanACoachWaits() throws IOException {
-        int riders = Integer.getInteger("courseworthy.riders", 2);
-        List<String> kinds = List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
-        for (int i = 0; i < riders; i++) {
-            write("roster/r" + i + ".yaml", "name: Rider " + i + "\nmass: " + (50 + i) + " kg\npower: " + (210 + 5 * i) + " W\nheld for: 1:00 h\n"
-                    + "skill: " + List.of("novice", "fair", "good", "expert").get(i % 4) + "\ntags: [juniors]\nbike: {kind: " + kinds.get(i % 5) + "}\n");
-        }
+    void aLibraryAndARosterAreGoneThrough() throws IOException {
+        int riders = 2;
+        roster(folder.resolve("roster"), riders);
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
             String[] args = {"sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder + "/roster"};
-            Ran[] ran = new Ran[1];
-            Assertions.assertTimeout(Duration.ofSeconds(20), () -> ran[0] = Ran.of(args));
-            assertThat(ran[0].err()).isEmpty();
-            assertThat(ran[0].out()).startsWith(12 * riders + " calls compared (" + riders + " riders on 12 courses): ");
-            assertThat(ran[0].out().replaceAll("\\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
-            assertThat(ran[0].out().lines()).allMatch(line -> line.length() <= 80);
-            assertThat(ran[0].out().lines().count()).as("read before a sheet is sent out").isLessThan(200);
-            assertThat(Ran.of(args)).as("whatever the order in which rides are called").isEqualTo(ran[0]);
+            Ran ran = Ran.of(args);
+            assertThat(ran.err()).isEmpty();
+            assertThat(ran.out()).startsWith(12 * riders + " calls compared (" + riders + " riders on 12 courses): ");
+            assertThat(ran.out().replaceAll("\\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
+            assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+            assertThat(ran.out().lines().count()).as("read before a sheet is sent out").isLessThan(200);
+            assertThat(Ran.of(args)).as("whatever the order in which rides are called").isEqualTo(ran);
         } finally {
             if (home == null) {
                 System.clearProperty("courseworthy.home");
             } else {
                 System.setProperty("courseworthy.home", home);
             }
+        }
+    }
+
+    static void roster(Path folder, int riders) throws IOException {
+        List<String> kinds = List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
+        Files.createDirectories(folder);
+        for (int i = 0; i < riders; i++) {
+            Files.writeString(folder.resolve("r" + i + ".yaml"), "name: Rider " + i + "\nmass: " + (50 + i) + " kg\npower: " + (210 + 5 * i)
+                    + " W\nheld for: 1:00 h\nskill: " + List.of("novice", "fair", "good", "expert").get(i % 4)
+                    + "\ntags: [juniors]\nbike: {kind: " + kinds.get(i % 5) + "}\n");
         }
     }
 

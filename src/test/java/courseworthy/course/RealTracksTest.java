@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.RealData;
-import courseworthy.Soon;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import io.jenetics.jpx.GPX;
@@ -252,7 +251,7 @@ class RealTracksTest {
     }
 
     @Test
-    void badFilesEndSoonInOneMessageOrAreRead() throws IOException {
+    void badFilesEndInOneMessageOrAreRead() throws IOException {
         List<Path> files;
         try (var list = Files.list(RealData.at("bad"))) {
             files = list.sorted().toList();
@@ -261,13 +260,13 @@ class RealTracksTest {
         for (Path file : files) {
             String name = file.getFileName().toString();
             Faults faults = new Faults();
-            Gpx gpx = Soon.ends(() -> GpxReader.read(file, name, faults));
+            Gpx gpx = GpxReader.read(file, name, faults);
             if (READABLE.contains(name)) {
                 assertThat(gpx).as(name).isNotNull();
                 assertThat(faults.faults()).as(name).isEmpty();
             }
             Faults all = new Faults();
-            Course course = Soon.ends(() -> CourseReader.read(file, name, null, all));
+            Course course = CourseReader.read(file, name, null, all);
             assertThat(all.faults().size()).as(name).isEqualTo(course == null ? 1 : 0);
             assertThat(all.faults()).allSatisfy(f -> assertThat(f.mend()).isNotEmpty());
         }

@@ -8,12 +8,11 @@ import courseworthy.rulebase.check.SheetCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Sheets that are hard to look over, read and looked over. Prints what it took; the limit is for ten thousand rows, on two cores. */
+/** Sheets that are hard to look over are. What that takes is measured by hand: {@link HardSheetMeasure}. */
 class HardSheetTest {
 
     private static final int ROWS = Integer.getInteger("courseworthy.rows", 500);
@@ -23,17 +22,13 @@ class HardSheetTest {
 
     @ParameterizedTest
     @EnumSource
-    void itIsLookedOverInTime(HardSheet hard) throws IOException {
+    void itIsLookedOver(HardSheet hard) throws IOException {
         Path file = Files.writeString(folder.resolve("hard.yaml"), hard.of(ROWS, 5));
         Faults faults = new Faults();
-        long start = System.nanoTime();
         Sheet sheet = SheetReader.read(file, "hard.yaml", 0, faults);
         faults.throwIfAny();
         Remarks remarks = SheetCheck.of(sheet.rows(), House.rules());
-        double took = (System.nanoTime() - start) / 1e9;
-        System.out.printf(Locale.ROOT, "%d rows, %s: read and looked over in %.2f s (%d remarks)%n", ROWS, hard, took, remarks.count());
         assertThat(sheet.rows()).hasSize(ROWS);
         assertThat(remarks.count()).isPositive();
-        assertThat(took).as("s to read and look over").isLessThan(5);
     }
 }

@@ -8,21 +8,15 @@ import courseworthy.rulebase.check.Remarks;
 import courseworthy.rulebase.check.SheetCheck;
 import courseworthy.topic.Topics;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * A large sheet read, looked over, put in force and asked. Prints what it took. The limits are for ten thousand rows
- * ({@code -Dcourseworthy.rows=10000}) on two cores; an ordinary run takes fewer rows and must keep them all the more.
- */
+/** A large sheet read, looked over, put in force and asked. What that takes is measured by hand: {@link LargeSheetMeasure}. */
 class LargeSheetTest {
 
     private static final int ROWS = Integer.getInteger("courseworthy.rows", 2000);
@@ -33,50 +27,32 @@ class LargeSheetTest {
     private Path folder;
 
     @Test
-    void itIsReadLookedOverAndAskedInTime() throws IOException {
+    void itIsReadLookedOverAndAsked() throws IOException {
         Path file = Files.writeString(folder.resolve("large.yaml"), LargeSheet.of(ROWS, 5));
         Faults faults = new Faults();
-        long start = processorTime();
         Sheet sheet = SheetReader.read(file, "large.yaml", 0, faults);
         House house = House.load();
         List<Row> rows = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows();
         DroolsRules network = new DroolsRules(rows, house);
-        double load = (processorTime() - start) / 1e9;
         faults.throwIfAny();
         assertThat(sheet.rows()).hasSize(ROWS);
 
-        start = System.nanoTime();
         Remarks remarks = SheetCheck.of(sheet.rows(), House.rules());
-        double check = (System.nanoTime() - start) / 1e9;
+        assertThat(remarks.count()).isPositive();
 
         List<List<Stage>> situations = new ArrayList<>();
         Generated generated = new Generated(11);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 20; i++) {
             situations.add(stages(generated.situation()));
         }
         PlainRules loop = new PlainRules(rows);
         long claims = 0;
-        for (List<Stage> situation : situations.subList(0, 20)) {
+        for (List<Stage> situation : situations) {
             List<Claim> said = claims(network, situation);
             assertThat(said).isEqualTo(claims(loop, situation));
             claims += said.size();
         }
-        double[] evaluations = new double[situations.size()];
-        for (int i = 0; i < 4 * evaluations.length; i++) {
-            start = processorTime();
-            ask(network, situations.get(i % evaluations.length));
-            evaluations[i % evaluations.length] = (processorTime() - start) / 1e6;
-        }
-        Arrays.sort(evaluations);
-        double evaluation = evaluations[evaluations.length / 2];
-        System.gc();
-        double memory = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6;
-        System.out.printf(Locale.ROOT, "%d rows: looked over in %.2f s (%d remarks), loaded in %.2f s, one evaluation %.1f ms (%d claims), "
-                + "heap in use %.0f MB%n", ROWS, check, remarks.count(), load, evaluation, claims / 20, memory);
-        assertThat(check).as("s to look over").isLessThan(5);
-        assertThat(load).as("s to load").isLessThan(2);
-        assertThat(evaluation).as("ms for one evaluation").isLessThan(10);
-        assertThat(memory).as("MB").isLessThan(400);
+        assertThat(claims).isPositive();
     }
 
     private static List<Stage> stages(Generated.Situation situation) {
@@ -85,11 +61,6 @@ class LargeSheetTest {
             out.add(situation.after(layer));
         }
         return out;
-    }
-
-    /** Of this thread, which alone does the work: what else the machine does is not counted. */
-    private static long processorTime() {
-        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static List<Claim> claims(Rules rules, List<Stage> stages) {

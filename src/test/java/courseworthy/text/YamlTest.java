@@ -2,7 +2,6 @@ package courseworthy.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.Soon;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import java.io.ByteArrayOutputStream;
@@ -30,6 +29,17 @@ class YamlTest {
 
     private List<String> faultsOf(String text) {
         read(text);
+        return faults.faults().stream().map(Fault::text).toList();
+    }
+
+    /**
+     * The faults of a text that the parser must read without looking at its characters much more often than plain text needs, which is
+     * about ten times each: what makes it look more often makes it slow on any machine.
+     */
+    private List<String> readAtOnce(String text) {
+        long[] looks = new long[1];
+        Yaml.read(text.getBytes(StandardCharsets.UTF_8), "f.yaml", Yaml.MOST_BYTES, faults, each -> looks[0] += each);
+        assertThat(looks[0]).as(text.substring(0, Math.min(60, text.length()))).isLessThan(30L * text.length());
         return faults.faults().stream().map(Fault::text).toList();
     }
 
@@ -205,12 +215,22 @@ class YamlTest {
     }
 
     @Test
-    void nestingBombsEndSoonAndWithoutOverflow() {
+    void nestingBombsEndAtOnceAndWithoutOverflow() {
         String[] bombs = {"[".repeat(999_000), "a: " + "[".repeat(999_000), "{a: ".repeat(240_000), "- ".repeat(499_000),
-                "? ".repeat(499_000), "a:\n" + "  ".repeat(400_000) + "b: 1"};
+                "? ".repeat(499_000), "a:\n" + "  ".repeat(400_000) + "b: 1", "x".repeat(999_000), "a: '" + "x".repeat(990_000),
+                "a: " + "b: c ".repeat(190_000), "a: b: c\n".repeat(120_000), "a: |\n" + " x\n".repeat(300_000), "a" + " ".repeat(990_000)};
         for (String bomb : bombs) {
-            List<String> found = Soon.ends(() -> faultsOf(bomb));
-            assertThat(found).isNotEmpty();
+            readAtOnce(bomb);
+        }
+        assertThat(readAtOnce(bombs[0])).isNotEmpty();
+    }
+
+    /** A text that the parser takes in as one costs no more a character than many short ones. */
+    @Test
+    void longTextsAreReadAtOnce() {
+        for (String text : List.of("a: " + "x".repeat(990_000), "a: \"" + "x".repeat(990_000) + "\"", "a: \"" + "x\\n".repeat(300_000) + "\"",
+                "a: |\n  " + "x".repeat(990_000), "# " + "x".repeat(990_000) + "\na: b")) {
+            assertThat(readAtOnce(text)).isEmpty();
         }
     }
 
@@ -220,22 +240,21 @@ class YamlTest {
         for (int i = 1; i < 30; i++) {
             bomb.append("a" + i + ": &a" + i + " [" + ("*a" + (i - 1) + ", ").repeat(9) + "x]\n");
         }
-        assertThat(Soon.ends(() -> faultsOf(bomb.toString()))).last().asString()
+        assertThat(readAtOnce(bomb.toString())).last().asString()
                 .endsWith("the rest of the file was not read.");
     }
 
     @Test
     void aFloodOfFaultsIsCutShort() {
-        List<String> found = Soon.ends(() -> faultsOf("a:\n".repeat(300_000)));
+        List<String> found = readAtOnce("a:\n".repeat(300_000));
         assertThat(found).hasSize(Yaml.MOST_REFUSALS + 1);
         assertThat(found).contains(
                 "f.yaml:100: found the 100th fault, expected fewer\n    Mend these first; the rest of the file was not read.");
     }
 
     @Test
-    void longLinesWithManyValuesAreReadSoon() {
-        String flow = "a: [" + "\ud83d\udeb2, ".repeat(150_000) + "x]\n";
-        assertThat(Soon.ends(() -> faultsOf(flow))).isEmpty();
+    void longLinesWithManyValuesAreReadAtOnce() {
+        assertThat(readAtOnce("a: [" + "\ud83d\udeb2, ".repeat(150_000) + "x]\n")).isEmpty();
     }
 
     @Test
