@@ -209,11 +209,11 @@ public final class BriefMarkdown {
         }
         new PlanMarkdown(page, brief).topic(decision.topic().name());
         WorthMarkdown.full(page, brief, decision.topic());
-        page.heading(2, "For");
+        page.heading(2, decision.value() == null ? "Limits" : "For");
         for (Claim claim : decision.taken()) {
             claim(claim, "");
         }
-        page.heading(2, "Against");
+        page.heading(2, decision.value() == null ? "Set aside" : "Against");
         for (Lost lost : decision.lost()) {
             claim(lost.claim(), Words.lost(lost));
         }

@@ -3,7 +3,6 @@ package courseworthy.brief;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.topic.Topic;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,36 +38,40 @@ public record Reason(List<Decision> decisions, Claim claim) {
     }
 
     /**
-     * The claim that best explains the value: a preference that lies within a step of it, else a bound that it lies on, else
-     * whatever asked for a value near by where only some exist, else the first taken; null where nothing spoke for it.
+     * The claim that best explains the value: of the preferences that it meets the nearest one of the highest rank, else a bound that it
+     * lies on, else the first that it meets; null where nothing spoke for it.
      */
     static Claim leading(Decision decision) {
         if (decision.taken().isEmpty()) {
             return null;
         }
-        if (decision.value() != null) {
-            for (Claim claim : decision.taken()) {
-                if (claim.verb() == Verb.PREFER && near(decision, claim)) {
-                    return claim;
-                }
-            }
-            for (Claim claim : decision.taken()) {
-                if (claim.verb() != Verb.ONE_OF && near(decision, claim)) {
-                    return claim;
-                }
-            }
+        Claim nearest = nearest(decision);
+        if (nearest != null) {
+            return nearest;
         }
         for (Claim claim : decision.taken()) {
-            if (claim.verb() == Verb.PREFER) {
+            if (decision.value() != null && claim.verb() != Verb.ONE_OF && on(decision, claim)) {
                 return claim;
             }
         }
         return decision.taken().get(0);
     }
 
-    private static boolean near(Decision decision, Claim claim) {
-        Topic topic = decision.topic();
-        long within = topic.kind() == Topic.Kind.QUANTITY ? topic.step() : 0;
-        return Math.abs(claim.value() - decision.value()) <= within;
+    private static Claim nearest(Decision decision) {
+        Claim out = null;
+        for (Claim claim : decision.value() == null ? List.<Claim>of() : decision.taken()) {
+            boolean votes = claim.verb() == Verb.PREFER && (out == null || claim.author().rank() == out.author().rank());
+            out = votes && (out == null || apart(decision, claim) < apart(decision, out)) ? claim : out;
+        }
+        return out;
+    }
+
+    private static long apart(Decision decision, Claim claim) {
+        return Math.abs(claim.value() - decision.value());
+    }
+
+    /** Whether the value is the bound's own, or the step next to it. */
+    private static boolean on(Decision decision, Claim claim) {
+        return apart(decision, claim) < decision.topic().step();
     }
 }

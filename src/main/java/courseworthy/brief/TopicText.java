@@ -49,6 +49,10 @@ public final class TopicText {
     }
 
     private void claims() {
+        if (decision.value() == null) {
+            unsettled();
+            return;
+        }
         page.heading("FOR");
         if (decision.taken().isEmpty()) {
             page.text(2, 2, "No rule spoke for it.", Weight.PLAIN);
@@ -62,6 +66,18 @@ public final class TopicText {
         }
         for (Lost lost : decision.lost()) {
             claim(lost.claim(), Words.lost(lost));
+        }
+    }
+
+    /** Without a value nothing is for it or against it: the limits that leave none, and what was set aside. */
+    private void unsettled() {
+        if (!decision.taken().isEmpty()) {
+            page.heading("LIMITS");
+            decision.taken().forEach(claim -> claim(claim, ""));
+        }
+        if (!decision.lost().isEmpty()) {
+            page.heading("SET ASIDE");
+            decision.lost().forEach(lost -> claim(lost.claim(), Words.lost(lost)));
         }
     }
 

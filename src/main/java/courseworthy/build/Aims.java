@@ -3,6 +3,7 @@ package courseworthy.build;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
@@ -149,6 +150,11 @@ final class Aims {
                 default -> {
                 }
             }
+        }
+        // A middle between wishes meets none of them, and still is what weighs least against all.
+        for (Decision.Lost lost : weight == 0 ? decision.lost() : List.<Decision.Lost>of()) {
+            boolean voted = lost.how() == Decision.How.OUTVOTED && lost.claim().verb() == Verb.PREFER;
+            weight = voted ? Math.max(weight, lost.claim().author().force().weight()) : weight;
         }
         return new Aim(decision, wanted, weight, returns);
     }

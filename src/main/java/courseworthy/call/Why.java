@@ -201,15 +201,19 @@ public final class Why {
         return out;
     }
 
-    /** The preferences that prevailed, of the rank that voted, and dislikes of it. */
+    /** The preferences that prevailed, of the rank that voted, and dislikes of it; where the value meets none of them, all others of it. */
     private List<Claim> against(long value) {
+        List<Claim> all = new ArrayList<>(decision.taken());
+        decision.lost().forEach(lost -> all.add(lost.claim()));
         Rank voting = null;
-        for (Claim claim : decision.taken()) {
+        for (Claim claim : all) {
             boolean votes = claim.verb() == Verb.PREFER && (voting == null || claim.author().rank().compareTo(voting) < 0);
             voting = votes ? claim.author().rank() : voting;
         }
+        Rank rank = voting;
+        boolean between = decision.taken().stream().noneMatch(claim -> claim.verb() == Verb.PREFER && claim.author().rank() == rank);
         List<Claim> out = new ArrayList<>();
-        for (Claim claim : decision.taken()) {
+        for (Claim claim : between ? all : decision.taken()) {
             boolean preferred = claim.verb() == Verb.PREFER && claim.author().rank() == voting && claim.value() != value;
             if (preferred || claim.verb() == Verb.AVOID && claim.value() == value) {
                 out.add(claim);

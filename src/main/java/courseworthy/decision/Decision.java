@@ -12,8 +12,8 @@ import java.util.List;
  * @param value    ticks or position; null unless {@link Status#SETTLED}
  * @param label    a text of its own for the value ({@code 34/50}), else empty
  * @param standing how sure; null unless {@link Status#SETTLED}
- * @param taken    claims that shaped the value or agree with it, by rank, force, id
- * @param lost     claims that did not prevail, by rank, force, id
+ * @param taken    claims that the value meets, by rank, force, id; without a value, the limits
+ * @param lost     claims that it does not meet, by rank, force, id; without a value, all that are no limits
  * @param why      for {@code none possible} and {@code not applicable}, the reason in words; else empty
  */
 public record Decision(Topic topic, Status status, Long value, String label, Standing standing, List<Claim> taken, List<Lost> lost,
@@ -44,9 +44,9 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
 
     /** How sure a decision is. */
     public enum Standing {
-        /** All voting weight within one step, nothing of the same rank overruled. */
+        /** All voting weight is for the value, nothing of the same rank overruled. */
         SETTLED("settled"),
-        /** At least two thirds of the voting weight within one step. */
+        /** At least two thirds of the voting weight is for the value. */
         LEANING("leaning"),
         /** Less than that. */
         SPLIT("split"),

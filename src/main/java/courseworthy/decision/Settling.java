@@ -32,6 +32,7 @@ import java.util.TreeSet;
  * <li>Bounds and no preference: the default, brought inside them. Nothing at all: the default.</li>
  * <li>A quantity is rounded to its step, inside the bounds, toward the safe side. Where only some values exist, it is the existing
  * value inside the bounds that is nearest; bounds that are no limits give way where none is inside.</li>
+ * <li>For and against follow from the value, as {@link Agreement} has it, and the standing from the voting weight that is for it.</li>
  * </ol>
  *
  * <p>A topic's sensible range holds defaults and preferences, and gives way to bounds.

@@ -11,14 +11,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
 
-/** Who speaks for a settled value and who lost against whom. */
+/**
+ * Who speaks for a settled value and who lost against whom. Both follow from the value alone: a claim that it meets is for it, even
+ * where that claim had no say; one that it does not meet is against it.
+ */
 final class Sides {
 
     private final Topic topic;
     private final long value;
     private final Bounds bounds;
     private final Ballot ballot;
-    private final NavigableSet<Long> existing;
+    private final Agreement agreement;
     private final List<Claim> nearby;
     private final List<String> idsNearby;
     private final List<Claim> taken = new ArrayList<>();
@@ -29,11 +32,13 @@ final class Sides {
         this.value = value;
         this.bounds = bounds;
         this.ballot = ballot;
-        this.existing = bounds.room().members();
+        this.agreement = new Agreement(topic, value);
         this.nearby = nearby();
         this.idsNearby = Bounds.ids(nearby);
         taken.addAll(bounds.taken());
-        lost.addAll(bounds.lost());
+        for (Lost each : bounds.lost()) {
+            bound(each);
+        }
         for (Claim claim : ballot.prefers()) {
             voter(claim);
         }
@@ -56,7 +61,7 @@ final class Sides {
         return lost;
     }
 
-    /** Voting weight within one step of the value. */
+    /** Voting weight of the preferences that the value meets. */
     long weightFor() {
         return Ballot.weight(nearby);
     }
@@ -64,11 +69,20 @@ final class Sides {
     private List<Claim> nearby() {
         List<Claim> out = new ArrayList<>();
         for (Claim claim : ballot.prefers()) {
-            if (near(claim)) {
+            if (agreement.met(claim)) {
                 out.add(claim);
             }
         }
         return out;
+    }
+
+    /** A bound that was set aside may be kept to all the same. */
+    private void bound(Lost each) {
+        if (agreement.met(each.claim())) {
+            taken.add(each.claim());
+        } else {
+            lost.add(each);
+        }
     }
 
     /** All voting weight; a dislike has a say only where it is for the very value. */
@@ -87,13 +101,37 @@ final class Sides {
     }
 
     private void voter(Claim claim) {
-        if (near(claim)) {
+        if (agreement.met(claim)) {
             taken.add(claim);
-        } else if (bounds.room().inTheory().contains(claim.value()) && sensible(claim.value())) {
+            return;
+        }
+        List<String> blockers = blockers(claim.value());
+        if (blockers.isEmpty() && sensible(claim.value())) {
             lost.add(new Lost(claim, against(claim), How.OUTVOTED));
         } else {
-            lost.add(new Lost(claim, Bounds.blockers(Room.of(topic).only(claim.value()), bounds.taken()), How.OVERRULED));
+            lost.add(new Lost(claim, blockers, How.OVERRULED));
         }
+    }
+
+    /** The bounds and vetoes that keep a wish from being met, or what exists where that has nothing nearer; empty where only votes did. */
+    private List<String> blockers(long wish) {
+        Room wanted = Room.of(topic).only(wish);
+        List<Claim> claimed = new ArrayList<>(bounds.taken());
+        claimed.removeIf(claim -> claim.verb() == Verb.ONE_OF);
+        List<String> out = Bounds.blockers(wanted, claimed);
+        return out.isEmpty() && !offered(wish) ? Bounds.blockers(wanted, bounds.taken()) : out;
+    }
+
+    /** Whether something exists that is left and lies nearer to a wish than the value. */
+    private boolean offered(long wish) {
+        NavigableSet<Long> existing = bounds.room().members();
+        for (long other : existing == null ? List.of(wish) : existing) {
+            boolean nearer = topic.kind() == Kind.QUANTITY ? Math.abs(other - wish) < Math.abs(value - wish) : other == wish;
+            if (nearer && bounds.room().contains(other)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean sensible(long wanted) {
@@ -139,27 +177,10 @@ final class Sides {
     }
 
     private void unheard(Claim claim) {
-        boolean agrees = (claim.verb() == Verb.PREFER) == (claim.value() == value);
-        if (agrees) {
+        if (agreement.met(claim)) {
             taken.add(claim);
         } else {
             lost.add(new Lost(claim, against(claim), How.OUTVOTED));
         }
-    }
-
-    /** Whether a preference lies within one step of the value; where only some values exist, they are the steps. */
-    private boolean near(Claim claim) {
-        if (topic.kind() == Kind.OPTIONS) {
-            return claim.value() == value;
-        }
-        if (Math.abs(claim.value() - value) <= topic.step()) {
-            return true;
-        }
-        return topic.kind() == Kind.QUANTITY && existing != null && nextTo(claim.value());
-    }
-
-    private boolean nextTo(long wanted) {
-        long nearest = new Rounding(topic).toMember(2 * wanted, existing);
-        return nearest == value || Long.valueOf(nearest).equals(existing.lower(value)) || Long.valueOf(nearest).equals(existing.higher(value));
     }
 }

@@ -14,22 +14,24 @@ import org.junit.jupiter.api.Test;
 class ReasonTest {
 
     private final Claim bound = Example.claim("house/bound", "front tyre width", Verb.AT_LEAST, 45);
-    private final Claim far = Example.claim("house/far", "front tyre width", Verb.PREFER, 50);
+    private final Claim loose = Example.claim("house/loose", "front tyre width", Verb.AT_LEAST, 30);
+    private final Claim exact = Example.claim("house/exact", "front tyre width", Verb.PREFER, 45);
     private final Claim near = Example.claim("house/near", "front tyre width", Verb.PREFER, 46);
 
     @Test
-    void aPreferenceWithinAStepLeads() {
-        assertThat(Reason.leading(decided(bound, far, near))).isEqualTo(near);
+    void theNearestPreferenceLeads() {
+        assertThat(Reason.leading(decided(bound, near, exact))).isEqualTo(exact);
+        assertThat(Reason.leading(decided(bound, near))).isEqualTo(near);
     }
 
     @Test
     void elseABoundOnWhichTheValueLies() {
-        assertThat(Reason.leading(decided(far, bound))).isEqualTo(bound);
+        assertThat(Reason.leading(decided(loose, bound))).isEqualTo(bound);
     }
 
     @Test
     void elseTheFirst() {
-        assertThat(Reason.leading(decided(far))).isEqualTo(far);
+        assertThat(Reason.leading(decided(loose))).isEqualTo(loose);
         assertThat(Reason.leading(decided())).isNull();
     }
 

@@ -60,13 +60,45 @@ class SettlingProperties {
         decision.lost().forEach(lost -> both.add(lost.claim()));
         assertThat(both).containsExactlyInAnyOrderElementsOf(situation.get2());
         if (decision.status() == Status.SETTLED) {
-            for (Claim claim : decision.taken()) {
-                assertThat(Room.of(situation.get1()).narrowed(claim).contains(decision.value())).as("%s", claim).isTrue();
-            }
+            assertThat(decision.taken()).allMatch(claim -> kept(claim, decision.value()));
             assertThat(decision.lost()).noneMatch(lost -> lost.claim().author().rank() == Rank.LIMIT
                     && lost.claim().verb() != Verb.PREFER && lost.claim().verb() != Verb.AVOID);
+            for (Decision.Lost lost : decision.lost()) {
+                assertThat(kept(lost.claim(), decision.value())).as("%s", lost).isFalse();
+            }
         }
         assertThat(decision.lost()).allMatch(lost -> !lost.by().contains(lost.claim().author().rule()));
+    }
+
+    /**
+     * Whether a value keeps to a claim, read off the words of the claim: a quantity that is preferred may be rounded by less than a step,
+     * or by one tick where that is the step.
+     */
+    private static boolean kept(Claim claim, long value) {
+        return switch (claim.verb()) {
+            case AT_LEAST -> value >= claim.value();
+            case AT_MOST -> value <= claim.value();
+            case ONE_OF -> claim.values().contains(value);
+            case AVOID, RULE_OUT -> value != claim.value();
+            case PREFER -> claim.value() == value
+                    || claim.topic().kind() == Kind.QUANTITY && Math.abs(claim.value() - value) < Math.max(2, claim.topic().step());
+        };
+    }
+
+    @Property(seed = "20260601", tries = 5_000)
+    void theStandingFollowsFromWhatIsForAndAgainst(@ForAll("situations") Tuple2<Topic, List<Claim>> situation) {
+        Decision decision = Settling.settle(situation.get1(), situation.get2());
+        boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting(situation.get2()));
+        if (decision.standing() == Decision.Standing.SETTLED) {
+            assertThat(against).isFalse();
+        } else if (decision.standing() == Decision.Standing.LEANING) {
+            assertThat(against).isTrue();
+        }
+    }
+
+    private static Rank voting(List<Claim> claims) {
+        return claims.stream().filter(claim -> claim.verb() == Verb.PREFER).map(claim -> claim.author().rank()).sorted().findFirst()
+                .orElse(null);
     }
 
     @Property(seed = "20260601", tries = 5_000)

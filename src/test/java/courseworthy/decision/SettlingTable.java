@@ -80,7 +80,7 @@ final class SettlingTable {
             return new Topic(name, "", kind, null, 1, 0, options.size() - 1, options, standard, 1, safe, List.of());
         }
         String symbol = fields.prose("unit");
-        Unit unit = symbol.equals("ratio") ? Unit.RATIO : Unit.ofSymbol(symbol);
+        Unit unit = symbol.equals("ratio") ? Unit.RATIO : symbol.equals("count") ? Unit.ONE : Unit.ofSymbol(symbol);
         return new Topic(name, "", kind, Resolution.of(unit, fields.prose("resolution")), Long.parseLong(fields.prose("step")),
                 Long.parseLong(fields.prose("from")), Long.parseLong(fields.prose("to")), List.of(), standard, 1, safe, List.of());
     }

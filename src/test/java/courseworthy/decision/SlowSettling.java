@@ -301,19 +301,23 @@ final class SlowSettling {
 
     private void sides(long settled) {
         long all = counted().size() + weight(Verb.AVOID, voting(), settled);
-        long near = counted().stream().filter(v -> near(v, settled)).count();
+        lost.keySet().removeIf(id -> claims.stream().anyMatch(c -> id(c).equals(id) && lets(c, settled)));
         Set<Long> allowed = withoutExisting();
+        long met = 0;
         for (Claim c : claims) {
             boolean votes = c.author().rank() == voting();
-            if (c.verb() == Verb.PREFER && !(votes ? near(c.value(), settled) : c.value() == settled)) {
-                lost.put(id(c), votes && !allowed.contains(c.value()) ? "overruled" : "outvoted");
+            if (c.verb() == Verb.PREFER && met(c.value(), settled)) {
+                met += votes ? c.author().force().weight() : 0;
+            } else if (c.verb() == Verb.PREFER) {
+                boolean open = allowed.contains(c.value()) && !nothingNearer(c.value(), settled);
+                lost.put(id(c), votes && !open ? "overruled" : "outvoted");
             }
             if (c.verb() == Verb.AVOID && c.value() == settled) {
                 boolean heard = voting() == null || c.author().rank().compareTo(voting()) <= 0;
                 lost.put(id(c), heard && left.size() == 1 ? "overruled" : "outvoted");
             }
         }
-        standing = standing(near, all);
+        standing = standing(met, all);
     }
 
     private Set<Long> withoutExisting() {
@@ -335,20 +339,19 @@ final class SlowSettling {
         return near * 3 >= all * 2 ? "leaning" : "split";
     }
 
-    private boolean near(long vote, long settled) {
-        if (topic.kind() == Kind.OPTIONS) {
-            return vote == settled;
-        }
-        if (Math.abs(vote - settled) <= topic.step()) {
-            return true;
-        }
-        List<Claim> lists = claims.stream().filter(c -> c.verb() == Verb.ONE_OF).toList();
-        if (lists.isEmpty() || topic.kind() == Kind.ORDERED) {
+    /** A wish is met by its own value, a quantity also by one that is no whole step away, or one tick where that is the step. */
+    private boolean met(long wish, long settled) {
+        long apart = Math.abs(wish - settled);
+        return apart == 0 || topic.kind() == Kind.QUANTITY && (apart < topic.step() || topic.step() == 1 && apart == 1);
+    }
+
+    /** Whether what exists has nothing that is left and nearer to a wish. */
+    private boolean nothingNearer(long wish, long settled) {
+        if (claims.stream().noneMatch(c -> c.verb() == Verb.ONE_OF)) {
             return false;
         }
-        List<Long> existing = new ArrayList<>(values(lists));
-        int at = existing.indexOf(closest(new TreeSet<>(existing), vote, topic.safe() == Safe.UP));
-        return Math.abs(at - existing.indexOf(settled)) <= 1;
+        return topic.kind() == Kind.QUANTITY ? left.stream().noneMatch(v -> Math.abs(v - wish) < Math.abs(settled - wish))
+                : !left.contains(wish);
     }
 
     private static String id(Claim c) {
