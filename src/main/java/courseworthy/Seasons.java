@@ -1,9 +1,9 @@
 package courseworthy;
 
-import courseworthy.build.Garages;
-import courseworthy.build.Garages.Outing;
-import courseworthy.build.Garages.Result;
-import courseworthy.build.Garages.Terms;
+import courseworthy.build.SeasonPlanner;
+import courseworthy.build.SeasonPlanner.Outing;
+import courseworthy.build.SeasonPlanner.Result;
+import courseworthy.build.SeasonPlanner.Terms;
 import courseworthy.build.Season;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
@@ -269,7 +269,7 @@ final class Seasons {
         ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), Seasons::worker);
         try {
             List<Future<Result>> futures = new ArrayList<>();
-            planned.forEach((path, starts) -> futures.add(workers.submit(() -> Garages.of(workshops.get(path),
+            planned.forEach((path, starts) -> futures.add(workers.submit(() -> SeasonPlanner.of(workshops.get(path),
                     outings(starts), terms, fit, () -> progress.at(done.incrementAndGet(), all)))));
             for (Future<Result> each : futures) {
                 results.add(each.get());

@@ -33,7 +33,7 @@ class GeneratedSeasonTest {
     static void write(Path folder, int riders, int starts) throws IOException {
         StringBuilder season = new StringBuilder("riders:\n");
         Files.createDirectories(folder.resolve("events"));
-        String workshop = Files.readString(EXAMPLES.resolve("workshops").resolve("robin.yaml"));
+        String workshop = Files.readString(EXAMPLES.resolve("workshops").resolve("cellar.yaml"));
         for (int i = 0; i < riders; i++) {
             Files.writeString(folder.resolve("r" + i + ".yaml"), "mass: " + (55 + i) + " kg\npower:\n  - {for: 20 min, power: " + (250 + 3 * i) + " W}\n");
             Files.writeString(folder.resolve("w" + i + ".yaml"), workshop);
@@ -85,7 +85,7 @@ class GeneratedSeasonTest {
     /** Ridden twice, the second start finds everything in place where parts stay, and the same work again where they go back. */
     @Test
     void theSecondStartBeginsWhereTheFirstEnded() throws IOException {
-        Files.copy(EXAMPLES.resolve("workshops").resolve("robin.yaml"), folder.resolve("w.yaml"));
+        Files.copy(EXAMPLES.resolve("workshops").resolve("cellar.yaml"), folder.resolve("w.yaml"));
         Files.copy(EXAMPLES.resolve("events").resolve("heather-ridge.yaml"), folder.resolve("e.yaml"));
         String twice = """
                 riders: [{name: Ann, workshop: w.yaml}]

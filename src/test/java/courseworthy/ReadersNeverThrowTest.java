@@ -76,7 +76,7 @@ class ReadersNeverThrowTest {
 
     @Test
     void spoiltWorkshops() throws IOException {
-        String text = Files.readString(Path.of("docs", "examples", "workshops", "robin.yaml"));
+        String text = Files.readString(Path.of("docs", "examples", "workshops", "cellar.yaml"));
         for (int i = 0; i < 1000; i++) {
             Faults faults = new Faults();
             Workshop read = WorkshopReader.read(Files.writeString(folder.resolve("w.yaml"), spoilt(text)), "w.yaml", faults);

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class SameBytesTest {
 
     private static final Request REQUEST = new Request("course-profiles/grey-shoulder.yaml", null, "docs/examples/events/grey-shoulder.yaml",
-            "docs/examples/riders/robin-gravel.yaml", List.of(), null, null);
+            "docs/examples/riders/joss-steel.yaml", List.of(), null, null);
 
     private final Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
 

@@ -54,7 +54,7 @@ public record Season(String name, String currency, Double minuteWorth, boolean b
      *
      * @param date    of the later ride
      * @param what    the parts or the bike that are wanted twice; "time" where the work does not fit between two rides
-     * @param wanting who wants them: {@code Robin (race bike, Heather Ridge)}
+     * @param wanting who wants them: {@code Ida (hardtail, Heather Ridge)}
      * @param choices what can be done, the one that is scheduled first
      */
     public record Clash(LocalDate date, List<String> what, List<String> wanting, List<Choice> choices) {
@@ -83,7 +83,7 @@ public record Season(String name, String currency, Double minuteWorth, boolean b
      *
      * @param price    as written; null where it is not
      * @param workshop the name of the workshop whose wish it is
-     * @param rides    where it would be used: {@code Robin, Heather Ridge}
+     * @param rides    where it would be used: {@code Ida, Heather Ridge}
      * @param returned time it returns over all of these, s; null where it cannot be told for one of them
      * @param perMoney time returned for one unit of money, s; null where it cannot be told
      * @param repaid   such events after which what it returned is worth its price; null where that is never, or cannot be told

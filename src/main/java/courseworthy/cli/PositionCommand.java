@@ -16,7 +16,7 @@ final class PositionCommand extends Command {
         super("position", terminal, "Shows where bars and saddles are, and carries one bike's position over to another: the stem and spacers of the "
                 + "workshop that come closest, and the millimetres left.",
                 "courseworthy position workshop.yaml",
-                "courseworthy position workshop.yaml --from 'training bike' --to 'race bike'");
+                "courseworthy position workshop.yaml --from hardtail --to 'borrowed bike'");
     }
 
     @Override

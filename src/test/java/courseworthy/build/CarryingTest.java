@@ -12,7 +12,7 @@ import courseworthy.rulebase.Fit;
 import courseworthy.rulebase.Load;
 import courseworthy.text.Yaml;
 import courseworthy.workshop.Detail;
-import courseworthy.workshop.Garage;
+import courseworthy.workshop.WorkshopGenerator;
 import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
@@ -270,7 +270,7 @@ class CarryingTest {
     @Test
     void whateverIsMissingItIsWritten() {
         for (int seed = 0; seed < 300; seed++) {
-            Workshop workshop = new Garage(seed, 0.2, seed % 4 * 0.1).of(2, 70);
+            Workshop workshop = new WorkshopGenerator(seed, 0.2, seed % 4 * 0.1).of(2, 70);
             Part from = workshop.bikes().get(0);
             Part to = workshop.bikes().get(1);
             Carried carried = Carrying.of(workshop, from, to, Load.UNKNOWN);
@@ -289,7 +289,7 @@ class CarryingTest {
     void nothingAtHandComesCloser() {
         int found = 0;
         for (int seed = 0; seed < 600; seed++) {
-            Workshop workshop = new Garage(seed, 0.2, seed % 2 * 0.01).of(2, 130);
+            Workshop workshop = new WorkshopGenerator(seed, 0.2, seed % 2 * 0.01).of(2, 130);
             Part from = workshop.bikes().get(0);
             Part to = workshop.bikes().get(1);
             Carried carried = Carrying.of(workshop, from, to, Load.UNKNOWN);

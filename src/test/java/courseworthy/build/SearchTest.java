@@ -18,7 +18,7 @@ import courseworthy.rulebase.FitChecks;
 import courseworthy.rulebase.Load;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
-import courseworthy.workshop.Garage;
+import courseworthy.workshop.WorkshopGenerator;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -71,7 +71,7 @@ class SearchTest {
     void nothingIsCheaper() {
         int found = 0;
         for (int seed = 0; seed < 500; seed++) {
-            Workshop workshop = new Garage(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1, 26 + seed % 8);
+            Workshop workshop = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1, 26 + seed % 8);
             Aims aims = new Aims(call(seed), returns(seed));
             Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = workshop.bikes().get(0);
@@ -92,7 +92,7 @@ class SearchTest {
     void noBuildViolatesALimit() {
         int builds = 0;
         for (int seed = 0; seed < 10_000; seed++) {
-            Workshop workshop = new Garage(seed, seed % 5 * 0.02, seed % 3 * 0.01).of(1 + seed % 3, 30 + seed % 50);
+            Workshop workshop = new WorkshopGenerator(seed, seed % 5 * 0.02, seed % 3 * 0.01).of(1 + seed % 3, 30 + seed % 50);
             Load load = new Load(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = workshop.bikes().get(seed % workshop.bikes().size());
             Map<Place, Part> build = new Search(workshop, bike, load, new Aims(call(seed % 50), returns(seed))).solve();
@@ -110,7 +110,7 @@ class SearchTest {
      * at most when this was written). How long it takes is measured by hand: {@link SearchMeasure}.
      */
     @Test
-    void aFullGarageTakesFewChoices() {
+    void aFullWorkshopTakesFewChoices() {
         long most = 0;
         int builds = 0;
         for (int seed = 0; seed < 20; seed++) {
@@ -129,6 +129,6 @@ class SearchTest {
     }
 
     static Workshop full(int seed) {
-        return new Garage(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
+        return new WorkshopGenerator(seed, 0.04 + seed % 3 * 0.04, 0.005).of(5, 400);
     }
 }

@@ -93,7 +93,7 @@ class DebriefCommandTest {
     void aBriefWithABuildIsReadBack() throws IOException {
         String brief = folder.resolve("b.json").toString();
         assertThat(Ran.of("brief", "course-profiles/flintmoor-100.yaml", "--event", "docs/examples/events/flintmoor-100.yaml", "--rider",
-                "docs/examples/riders/robin-gravel.yaml", "--workshop", "docs/examples/workshops/robin.yaml", "--format", "json", "-o", brief).code())
+                "docs/examples/riders/joss-steel.yaml", "--workshop", "docs/examples/workshops/cellar.yaml", "--format", "json", "-o", brief).code())
                 .isZero();
         String file = Files.writeString(folder.resolve("d.yaml"), "debrief: x\nbrief: b.json\n").toString();
         JsonNode verdicts = Schema.tree(Ran.of("debrief", file, "--format", "json").out()).get("verdicts");

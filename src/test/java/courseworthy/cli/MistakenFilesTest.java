@@ -21,7 +21,7 @@ class MistakenFilesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "--rider | events/heather-ridge.yaml | an event's file | a rider's file | Name it behind --event.",
-        "--rider | workshops/robin.yaml | a workshop | a rider's file | Name it behind --workshop.",
+        "--rider | workshops/cellar.yaml | a workshop | a rider's file | Name it behind --workshop.",
         "--rider | sheets/hill-country.yaml | a sheet of advice | a rider's file | Name it behind --sheet.",
         "--event | riders/kim-cross-country.yaml | a rider's file | an event's file | Name it behind --rider.",
         "--event | debriefs/heather-ridge.yaml | a debrief | an event's file | Its file goes with: courseworthy debrief FILE",

@@ -77,7 +77,7 @@ class SharedSheetTest {
         String sheet = sheet("sheet: Dry summer\nauthor: A. Coach\nversion: 3\n" + ROW);
         Files.writeString(folder.resolve("season.yaml"), "season: One\nriders:\n  - {name: Ann, workshop: w.yaml, sheets: [theirs.yaml]}\nevents:\n"
                 + "  - {course: course.yaml, date: 2026-05-09}\n");
-        Files.copy(Path.of("docs/examples/workshops/robin.yaml"), folder.resolve("w.yaml"));
+        Files.copy(Path.of("docs/examples/workshops/cellar.yaml"), folder.resolve("w.yaml"));
         named(sheet, List.of("season", folder.toString()));
         Ran.of("brief", course, "--sheet", sheet, "--format", "json", "-o", folder + "/given.json");
         Files.createDirectory(folder.resolve("debriefs"));

@@ -26,7 +26,7 @@ class WhyCommandTest {
             for (int i = 0; i < Topics.names().size(); i++) {
                 String course = courses.get(i % courses.size());
                 out.add(List.of("why", "course-profiles/" + course, Topics.names().get(i), "--event", "docs/examples/events/" + course,
-                        "--rider", "docs/examples/riders/" + (i % 2 == 0 ? "kim-cross-country.yaml" : "robin-gravel.yaml")));
+                        "--rider", "docs/examples/riders/" + (i % 2 == 0 ? "kim-cross-country.yaml" : "joss-steel.yaml")));
             }
         }
         return out;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Rank;
 import courseworthy.rulebase.Found.Finding;
-import courseworthy.workshop.Garage;
+import courseworthy.workshop.WorkshopGenerator;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
@@ -54,7 +54,7 @@ class FitRulesTest {
     void networkAndTableAgree() {
         int told = 0;
         for (int seed = 0; seed < 300; seed++) {
-            Workshop workshop = new Garage(seed, 0.25, seed % 3 * 0.08).of(2, 90);
+            Workshop workshop = new WorkshopGenerator(seed, 0.25, seed % 3 * 0.08).of(2, 90);
             Random random = new Random(seed);
             Load load = seed % 5 == 0 ? Load.UNKNOWN : new Load(60.0 + random.nextInt(60), 80.0 + random.nextInt(60), random.nextInt(10) / 10.0);
             for (int i = 0; i < 10; i++) {
@@ -98,14 +98,16 @@ class FitRulesTest {
         return out;
     }
 
-    /** The shipped example as it stands: nothing that is mounted together is unfit. */
+    /** The shipped example as it stands: nothing that is mounted together is unfit; of the borrowed bike a mark has not been read. */
     @Test
     void theExampleFitsAsItStands() {
         courseworthy.problem.Faults faults = new courseworthy.problem.Faults();
-        Workshop workshop = courseworthy.workshop.WorkshopReader.read(java.nio.file.Path.of("docs/examples/workshops/robin.yaml"), "robin.yaml", faults);
+        Workshop workshop = courseworthy.workshop.WorkshopReader.read(java.nio.file.Path.of("docs/examples/workshops/cellar.yaml"), "cellar.yaml", faults);
+        List<String> open = new ArrayList<>();
         for (Part bike : workshop.bikes()) {
-            assertThat(RULES.on(bike, workshop.mounted(bike), new Load(80.0, 93.0, 0.1)))
-                    .as(bike.name()).allMatch(finding -> finding.fit().fits());
+            RULES.on(bike, workshop.mounted(bike), new Load(80.0, 93.0, 0.1)).stream().filter(finding -> !finding.fit().fits())
+                    .forEach(finding -> open.add(finding.fit().result() + ": " + finding.fit().words()));
         }
+        assertThat(open).containsExactly("UNKNOWN: read the highest mass marked on borrowed bike");
     }
 }

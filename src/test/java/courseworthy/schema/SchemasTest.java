@@ -245,7 +245,7 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"garage: x", "bikes: [{mass: 2 kg}]", "bikes: [{name: x, mass: 2}]", "parts: [{name: x}]", "parts: [{name: x, kind: horn}]",
+    @ValueSource(strings = {"shed: x", "bikes: [{mass: 2 kg}]", "bikes: [{name: x, mass: 2}]", "parts: [{name: x}]", "parts: [{name: x, kind: horn}]",
         "parts: [{name: x, kind: tyre, travel: 100 mm}]", "parts: [{name: x, kind: tyre, casing: soft}]", "minutes: {horn: 3 min}",
         "parts: [{name: x, kind: cassette, sprockets: [9.5]}]", "parts: [{name: x, kind: sealant, added: 9 May}]",
         "bikes: [{name: x, tyre clearance: [{width: 40 mm}]}]"})
@@ -268,7 +268,7 @@ class SchemasTest {
     @ParameterizedTest
     @ValueSource(strings = {"riders: []", "riders: [{name: A}]", "riders: [{workshop: w.yaml}]", "events: []", "events: [{date: 2026-05-09}]",
         "events: [{course: c, date: 9 May}]", "events: [{course: c, role: commute}]", "events: [{course: c, starts: [{bike: x}]}]",
-        "time for work: 2", "after each event: wait", "a minute is worth: 5 km", "garage: x"})
+        "time for work: 2", "after each event: wait", "a minute is worth: 5 km", "shed: x"})
     void aWrongSeasonIsRefusedByReaderAndSchema(String text) throws IOException {
         String riders = text.startsWith("riders") ? "" : "\nriders: [{name: A, workshop: w.yaml}]";
         String events = text.startsWith("events") ? "" : "\nevents: [{course: c}]";

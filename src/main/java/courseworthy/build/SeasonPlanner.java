@@ -30,7 +30,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** A season of one workshop: from ride to ride each build begins where the one before left the parts. */
-public final class Garages {
+public final class SeasonPlanner {
 
     /** A ride on the very build after its swaps, min (common practice, no source). */
     private static final Range SHAKEDOWN = new Range(30, 45, 60);
@@ -102,7 +102,7 @@ public final class Garages {
         private long notches;
     }
 
-    private Garages(Workshop workshop, Terms terms, FitRules rules, Runnable eachDone) {
+    private SeasonPlanner(Workshop workshop, Terms terms, FitRules rules, Runnable eachDone) {
         this.eachDone = eachDone;
         this.start = workshop;
         this.now = workshop;
@@ -115,15 +115,15 @@ public final class Garages {
      * @param eachDone called after each ride, to show how far it is
      */
     public static Result of(Workshop workshop, List<Outing> outings, Terms terms, FitRules rules, Runnable eachDone) {
-        Garages garage = new Garages(workshop, terms, rules, eachDone);
+        SeasonPlanner planner = new SeasonPlanner(workshop, terms, rules, eachDone);
         int from = 0;
         for (int i = 1; i <= outings.size(); i++) {
             if (i == outings.size() || !outings.get(i).date().equals(outings.get(from).date())) {
-                garage.day(outings.subList(from, i));
+                planner.day(outings.subList(from, i));
                 from = i;
             }
         }
-        return new Result(garage.rides, garage.clashes, garage.wishes());
+        return new Result(planner.rides, planner.clashes, planner.wishes());
     }
 
     private void day(List<Outing> outings) {
@@ -241,10 +241,22 @@ public final class Garages {
                 wanting.add(each.outing().rider() + " (" + each.build().bike() + ", " + each.outing().event() + ")");
             }
         }
-        clashes.add(new Clash(free.get(0).outing().date(), List.copyOf(shared), wanting, choices));
+        clashes.add(new Clash(free.get(0).outing().date(), apartFromTheirBike(shared), wanting, choices));
         List<Made> out = new ArrayList<>();
         for (Made each : tried.get(best)) {
             out.add(each.build().bike() == null ? each : new Made(each.outing(), each.from(), fromTheMorning(each.build())));
+        }
+        return out;
+    }
+
+    /** Where a whole bike is wanted twice, what is on it goes without saying. */
+    private List<String> apartFromTheirBike(Set<String> names) {
+        List<String> out = new ArrayList<>();
+        for (String name : names) {
+            Part part = now.find(name);
+            if (part.kind() == Kind.BIKE || part.bike() == null || !names.contains(part.bike().name())) {
+                out.add(name);
+            }
         }
         return out;
     }
@@ -328,9 +340,7 @@ public final class Garages {
         Range costs = Range.exact(0);
         for (Made each : made) {
             Made wanted = of(each.outing(), free);
-            List<String> instead = instead(wanted.build(), each.build());
-            String bike = each.build().bike() == null ? "no bike is left" : each.build().bike().name();
-            words.add(each.outing().rider() + ": " + bike + (instead.isEmpty() ? " as wanted" : " with " + String.join(", ", instead)));
+            words.add(each.outing().rider() + ": " + bikeOf(wanted.build(), each.build()));
             loses.addAll(loses(wanted, each));
             Range returned = Builds.returned(each.outing().call(), each.outing().worths(), now, each.build(), wanted.build());
             costs = costs == null || returned == null ? null : costs.plus(returned);
@@ -347,6 +357,18 @@ public final class Garages {
         throw new IllegalArgumentException(outing.rider());
     }
 
+    /** The bike and, where it is the one that was wanted, the parts that another got; another bike has others throughout. */
+    private static String bikeOf(Build wanted, Build got) {
+        if (got.bike() == null) {
+            return wanted.bike() == null ? "no bike, as before" : "no bike is left";
+        }
+        if (!got.bike().name().equals(wanted.bike().name())) {
+            return got.bike() + " in place of " + wanted.bike();
+        }
+        List<String> instead = instead(wanted, got);
+        return got.bike() + (instead.isEmpty() ? " as wanted" : " with " + String.join(", ", instead));
+    }
+
     /** The parts that take the places of those that another got. */
     private static List<String> instead(Build wanted, Build got) {
         List<String> out = new ArrayList<>();
@@ -355,7 +377,7 @@ public final class Garages {
             if (each.getKey() == Place.FRONT_SEALANT || each.getKey() == Place.REAR_SEALANT) {
                 continue;
             }
-            if (part == null && got.bike() != null) {
+            if (part == null) {
                 out.add("nothing for " + each.getValue() + " (" + each.getKey().words() + ")");
             } else if (part != null && !part.name().equals(each.getValue().name())) {
                 out.add(part + " for " + each.getValue());

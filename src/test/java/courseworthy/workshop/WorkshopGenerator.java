@@ -11,9 +11,9 @@ import java.util.Random;
 import java.util.Set;
 
 /** Workshops by chance: most things fit, some do not, some are not known, and much is mounted somewhere. */
-public final class Garage {
+public final class WorkshopGenerator {
 
-    /** What bar positions rest on is drawn apart, so that it leaves the rest of a garage as it is. */
+    /** What bar positions rest on is drawn apart, so that it leaves the rest of a workshop as it is. */
     private static final Set<Detail> COCKPIT = EnumSet.of(Detail.HEADSET_COVER, Detail.LEAST_STEM, Detail.MOST_STEM, Detail.TRAINED_ON,
             Detail.MOST_SPACERS, Detail.TURNS_OVER, Detail.DROP, Detail.PIECES);
 
@@ -29,7 +29,7 @@ public final class Garage {
      * @param odd     how often a detail is another than the common one
      * @param missing how often a detail is not written
      */
-    public Garage(long seed, double odd, double missing) {
+    public WorkshopGenerator(long seed, double odd, double missing) {
         this.main = new Random(seed);
         this.cockpit = new Random(~seed);
         this.random = main;
