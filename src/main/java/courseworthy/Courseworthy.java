@@ -414,6 +414,7 @@ public final class Courseworthy {
         Event event = inputs.event(request);
         Workshop workshop = inputs.workshop(request.workshop());
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
+        ClockCheck.of(course, event, faults);
         Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
         if (ahead && sensitivity != null) {

@@ -122,6 +122,7 @@ final class Seasons {
         for (Entry entry : file.events()) {
             Event event = event(file, entry);
             Course course = read(courses, entry.course() + "\n" + entry.ground(), key -> course(entry));
+            ClockCheck.of(course, event, faults);
             for (Start start : starts(file, entry)) {
                 Starter starter = starter(file, start.rider());
                 if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {

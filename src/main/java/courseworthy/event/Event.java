@@ -3,6 +3,7 @@ package courseworthy.event;
 import courseworthy.text.Node;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -17,7 +18,7 @@ import java.util.Map;
  * @param role       {@code race} or {@code training}; null where not written
  * @param date       the day
  * @param start      local time of the start
- * @param offset     local time's offset from UTC on that day
+ * @param zone       the zone of the local time, or its offset from UTC on that day
  * @param laps       laps of the course, at least 1
  * @param aim        one of {@link #AIMS}
  * @param cutoff     time allowed, s
@@ -29,10 +30,11 @@ import java.util.Map;
  * @param startHeight height of the start above sea level, m, where the course does not tell
  * @param bike       the {@code bike:} block as written, read later by the reader of such blocks; null where not written here
  * @param plan       latest times on the way, where tyres are pumped, how long changes take
+ * @param zoneLine   the line on which the zone or the offset stands, 0 where none does
  */
-public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneOffset offset, Integer laps,
+public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps,
         String aim, Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
-        Double startHeight, Node.Mapping bike, Plan plan) {
+        Double startHeight, Node.Mapping bike, Plan plan, int zoneLine) {
 
     /** What the rider wants, least first. */
     public static final List<String> AIMS = List.of("finish", "time", "podium");
@@ -42,30 +44,38 @@ public record Event(String name, String file, String role, LocalDate date, Local
             false, Rules.NONE, null, null);
 
     /** A day of which nothing is planned yet. */
-    public Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneOffset offset, Integer laps, String aim,
+    public Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps, String aim,
             Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
             Double startHeight, Node.Mapping bike) {
-        this(name, file, role, date, start, offset, laps, aim, cutoff, groupShare, forecast, support, supportKnown, rules, startHeight,
-                bike, Plan.NONE);
+        this(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, forecast, support, supportKnown, rules, startHeight,
+                bike, Plan.NONE, 0);
+    }
+
+    /** Local time's offset from UTC at the start, by the rules of the zone for that date; null where zone or date are not written. */
+    public ZoneOffset offset() {
+        if (zone == null || zone instanceof ZoneOffset) {
+            return (ZoneOffset) zone;
+        }
+        return date == null ? null : zone.getRules().getOffset(date.atTime(start == null ? LocalTime.NOON : start));
     }
 
     /** The same day with the role or the date replaced; null leaves what is written. */
     public Event with(String otherRole, LocalDate otherDate) {
-        return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, offset, laps, aim,
-                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan);
+        return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, zone, laps, aim,
+                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, zoneLine);
     }
 
     /** The same day under another forecast. */
     public Event with(Forecast other) {
-        return new Event(name, file, role, date, start, offset, laps, aim, cutoff, groupShare, other, support, supportKnown, rules,
-                startHeight, bike, plan);
+        return new Event(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, other, support, supportKnown, rules,
+                startHeight, bike, plan, zoneLine);
     }
 
     /**
      * The forecast at the start's height.
      *
-     * @param low     lowest temperature of the ride, C
-     * @param high    highest temperature of the ride, C
+     * @param low     lowest temperature of the day, C
+     * @param high    highest temperature of the day, C
      * @param ground  {@code dry}, {@code damp} or {@code wet}
      * @param wind    mean wind at 10 m height, m/s
      * @param from    direction it comes from, degrees clockwise from north

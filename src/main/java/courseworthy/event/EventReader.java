@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +24,7 @@ import java.util.Map;
 public final class EventReader {
 
     /** The keys of an event's file. */
-    public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "laps", "aim", "cut-off",
+    public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "cut-off",
             "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
     /** The keys of {@code forecast}. */
     public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from", "humidity", "air pressure",
@@ -48,6 +49,8 @@ public final class EventReader {
     private static final String DATE = "a day as YYYY-MM-DD, such as 2026-05-09";
     private static final String CLOCK = "a time of day as HH:MM, such as 07:30";
     private static final String OFFSET = "local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00";
+
+    private static final String ZONE = "a zone by its IANA name, such as Africa/Nairobi";
 
     private final String shown;
     private final Faults faults;
@@ -80,7 +83,7 @@ public final class EventReader {
         String role = fields.word("role", ROLES);
         LocalDate date = date();
         LocalTime start = start();
-        ZoneOffset offset = offset();
+        ZoneId zone = zone(offset(), date, start);
         Integer laps = fields.whole("laps", 1, 100);
         String aim = fields.word("aim", Event.AIMS);
         Double cutoff = value(fields, "cut-off", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
@@ -90,8 +93,8 @@ public final class EventReader {
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
-        Event event = new Event(name, shown, role, date, start, offset, laps, aim, cutoff, group, forecast, support, fields.has("support"),
-                rules, height, bike(), plan);
+        Event event = new Event(name, shown, role, date, start, zone, laps, aim, cutoff, group, forecast, support, fields.has("support"),
+                rules, height, bike(), plan, zoneLine());
         fields.done();
         return event;
     }
@@ -159,6 +162,30 @@ public final class EventReader {
             return null;
         }
         return ZoneOffset.ofTotalSeconds(minutes * 60);
+    }
+
+    /** The zone by its name where one is written, else the offset; beside an offset it must have that on the day. */
+    private ZoneId zone(ZoneOffset offset, LocalDate date, LocalTime start) {
+        Node.Scalar value = fields.scalar("zone", ZONE);
+        if (value == null) {
+            return offset;
+        }
+        ZoneId zone = Zones.of(value.text());
+        if (zone == null) {
+            fields.fault("zone", value.describe(), ZONE, Spelling.didYouMean(value.text(), Zones.names()));
+            return offset;
+        }
+        if (offset != null && !Zones.has(zone, offset, date, start)) {
+            fields.fault("utc offset", fields.node("utc offset").describe(), "the offset of " + zone.getId()
+                    + (date == null ? "" : " on " + date + ", " + Zones.written(Zones.on(zone, date, start))),
+                    "Leave one of the two lines out; by the zone, summer time is reckoned with.");
+        }
+        return zone;
+    }
+
+    private int zoneLine() {
+        Node node = fields.has("zone") ? fields.node("zone") : fields.has("utc offset") ? fields.node("utc offset") : null;
+        return node == null ? 0 : node.line();
     }
 
     /** The numbers in a text of a form in which {@code d} stands for a digit; null where it has another form. */

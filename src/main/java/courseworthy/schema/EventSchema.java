@@ -23,6 +23,8 @@ final class EventSchema {
                 .key("date", about("The day, YYYY-MM-DD", Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key("start", about("Local time of the start, HH:MM", Shape.pattern("[0-9]{2}:[0-9]{2}")))
                 .key("utc offset", about("Local time's offset from UTC, +HH:MM", Shape.pattern("[+-][0-9]{2}:[0-9]{2}")))
+                .key("zone", about("The zone of local time by its IANA name; summer time follows from the date",
+                        Shape.pattern("[A-Za-z_]+(/[A-Za-z0-9_+-]+)+")))
                 .key("laps", Shape.whole(1, 100))
                 .key("aim", about("What the rider wants", Shape.word(Event.AIMS)))
                 .key("cut-off", about("Time allowed", amount(Dimension.TIME)))
@@ -72,8 +74,8 @@ final class EventSchema {
 
     private static Shape.Block weather() {
         return new Shape.Block()
-                .key("low", about("Lowest temperature of the ride", amount(Dimension.TEMPERATURE)))
-                .key("high", about("Highest temperature of the ride", amount(Dimension.TEMPERATURE)))
+                .key("low", about("Lowest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
+                .key("high", about("Highest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
                 .key("ground", Shape.word(Event.Forecast.GROUNDS))
                 .key("wind", about("Mean wind", amount(Dimension.SPEED)))
                 .key("wind from", about("Where it comes from", Shape.anyOf(Shape.word(EventReader.COMPASS), amount(Dimension.ANGLE))))

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EventReaderTest {
 
@@ -105,6 +106,45 @@ class EventReaderTest {
         assertThat(said()).containsExactly(
                 "e.yaml:1: humidity: found \"120 %\", expected a relative humidity from 0 % to 100 %",
                 "e.yaml:1: air pressure: found \"1002 bar\", expected a pressure at sea level from 850 hPa to 1085 hPa");
+    }
+
+    /** By the rules of the IANA time zone database: Zurich keeps UTC+1, in summer from the last Sunday of March UTC+2; Phoenix UTC-7 all year. */
+    @ParameterizedTest
+    @CsvSource({"Europe/Zurich, 2026-03-28, 1", "Europe/Zurich, 2026-03-30, 2", "Europe/Zurich, 2026-10-26, 1", "America/Phoenix, 2026-07-01, -7",
+        "Pacific/Apia, 2026-07-01, 13"})
+    void aZoneKnowsSummerTime(String zone, String date, int hours) {
+        Event event = read("zone: " + zone + "\ndate: " + date + "\nstart: 08:00\n");
+        assertThat(said()).isEmpty();
+        assertThat(event.offset()).isEqualTo(ZoneOffset.ofHours(hours));
+        assertThat(event.zoneLine()).isEqualTo(1);
+    }
+
+    /** A date from elsewhere settles the offset; without one there is none. */
+    @Test
+    void aZoneWaitsForItsDate() {
+        Event event = read("zone: Europe/Zurich\n");
+        assertThat(said()).isEmpty();
+        assertThat(event.offset()).isNull();
+        assertThat(event.with(null, LocalDate.of(2026, 7, 1)).offset()).isEqualTo(ZoneOffset.ofHours(2));
+    }
+
+    @Test
+    void zoneAndOffsetMustAgree() {
+        assertThat(read("date: 2026-07-01\nzone: Europe/Zurich\nutc offset: +02:00\n").offset()).isEqualTo(ZoneOffset.ofHours(2));
+        read("zone: Europe/Zurich\nutc offset: +02:00\n");
+        read("zone: Europe/Zurich\nutc offset: +01:00\n");
+        assertThat(said()).isEmpty();
+        read("date: 2026-07-01\nzone: Europe/Zurich\nutc offset: +01:00\n");
+        assertThat(said()).containsExactly("e.yaml:3: utc offset: found \"+01:00\", expected the offset of Europe/Zurich on 2026-07-01, +02:00\n"
+                + "    Leave one of the two lines out; by the zone, summer time is reckoned with.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Europe/Zurch", "CET", "+02:00", "Zurich", "europe/zurich"})
+    void aZoneIsNamedAsTheDatabaseNamesIt(String zone) {
+        read("zone: \"" + zone + "\"\n");
+        assertThat(said()).hasSize(1);
+        assertThat(said().get(0)).startsWith("e.yaml:1: zone: found \"" + zone + "\", expected a zone by its IANA name, such as Africa/Nairobi");
     }
 
     /** A latest time of day that is not after the start's is on the next day. */
@@ -204,7 +244,7 @@ class EventReaderTest {
             "pumped at: home|e.yaml:1: pumped at: found \"home\", expected a block of keys",
             "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
             "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
-            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, laps, aim, cut-off, group share, "
+            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, cut-off, group share, "
                     + "forecast, support, rules, start height, cut-offs, pumped at, time to change, bike;Did you mean \"laps\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
