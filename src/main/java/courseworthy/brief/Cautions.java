@@ -73,6 +73,12 @@ final class Cautions {
         say(!known(Measure.DARK_HOURS),
                 "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
                         + " take a light where in doubt.");
+        boolean sunless = over(Measure.SUNLESS_HOURS, 0);
+        say(sunless,
+                "Part of this ride is between sunset and sunrise, when many traffic codes require lights, some from half an hour on"
+                        + " either side: check the local law.");
+        say(sunless || known(Measure.DAYLIGHT_TO_SPARE) && !over(Measure.DAYLIGHT_TO_SPARE, 60),
+                "Under trees and behind hills it is dark well before civil dusk and for a while after dawn.");
         say(!known(Measure.COLDEST_TEMPERATURE),
                 "No forecast is given, so clothing is a guess: look at one for the highest point as well as the start.");
         say(call.demands().get(Measure.KNOWN_GROUND) != null && !over(Measure.KNOWN_GROUND, 99),

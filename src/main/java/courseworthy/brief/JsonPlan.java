@@ -156,6 +156,8 @@ final class JsonPlan {
         json.endList();
         json.string("sunrise", plan.light() == null || Double.isNaN(plan.light().rise()) ? null : time(plan.light().rise()));
         json.string("sunset", plan.light() == null || Double.isNaN(plan.light().set()) ? null : time(plan.light().set()));
+        json.string("civil_dawn", plan.light() == null || Double.isNaN(plan.light().dawn()) ? null : time(plan.light().dawn()));
+        json.string("civil_dusk", plan.light() == null || Double.isNaN(plan.light().dusk()) ? null : time(plan.light().dusk()));
         json.close();
     }
 

@@ -240,11 +240,14 @@ final class PlanWords {
         return out;
     }
 
+    /** Loss beyond which nobody should ride on, % of mass (ISO 7933: the limit that protects 95 % of workers). */
+    private static final double DANGEROUS = 5;
+
     /** What is sweated and not drunk, and what that does. */
     private static String loss(DayPlan plan) {
         Range share = plan.behindShare().times(100);
-        return "You finish about " + litres(plan.behind()).replace(" L", " kg") + " lighter by sweat, " + Figures.range(share, 1, "%")
-                + " of your mass. " + (share.mid() > 100 * FluidBalance.ALLOWED + 0.05
+        return "You finish about " + Words.number(plan.behind().mid(), 1) + " kg lighter by sweat, " + Words.number(share.mid(), 1)
+                + " % of your mass" + (share.high() > DANGEROUS ? ", and much more if you sweat more than most. " : ". ") + (share.mid() > 100 * FluidBalance.ALLOWED + 0.05
                 ? "That is more than 2 %, which costs power in heat: start slower, cool head and arms, and stop early if you feel unwell. "
                 : "Over 2 % costs power in heat; in the cool at your own pace that is disputed. ")
                 + (plan.sweatKnown() ? "Your own sweat rate is taken as it stands: carry more if you weighed it on a cooler day."
@@ -311,7 +314,7 @@ final class PlanWords {
             return "Date or place are not written, so when it is light is not known.";
         }
         String sun = Double.isNaN(light.rise()) || Double.isNaN(light.set()) ? "The sun does not both rise and set that day"
-                : "Sunrise " + ofDay(light.rise()) + ", sunset " + ofDay(light.set());
+                : "Sunrise " + ofDay(light.rise()) + ", sunset " + ofDay(light.set()) + dusk(light);
         String lights = brief.on("lights").value() == null ? "" : "; lights: " + brief.on("lights").text();
         if (plan.start() == null || Double.isNaN(light.set())) {
             return sun + lights + ".";
@@ -322,6 +325,11 @@ final class PlanWords {
                 : "; the slow end finishes " + clock(-left) + " h after sunset";
         String early = plan.start() < light.rise() ? "; the start is " + clock(light.rise() - plan.start()) + " h before sunrise" : "";
         return sun + early + end + lights + ".";
+    }
+
+    private static String dusk(Light light) {
+        return Double.isNaN(light.dusk()) || Double.isNaN(light.dawn()) ? ", no real dark" : ", dark before " + ofDay(light.dawn()) + " and after "
+                + ofDay(light.dusk());
     }
 
     /** Latest times past the finish. */

@@ -99,7 +99,7 @@ public record Wanted(Place place, List<String> keys, int rules) {
             case "rider" -> rider("name");
             case "rider tag" -> rider("tags");
             case "date" -> event(measure);
-            case "dark hours", "daylight to spare" -> event("date", "start", "utc offset");
+            case "dark hours", "dark share", "sunless hours", "daylight to spare" -> event("date", "start", "zone");
             case "support gap", "support gap hours", "bag on the course" -> event("support");
             case "water over the hottest gap", "water at the start" -> event("support", "forecast");
             case "ground", "start temperature", "summit temperature", "coldest temperature", "hottest temperature", "night temperature",

@@ -7,9 +7,18 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.shredzone.commons.suncalc.SunTimes;
+import org.shredzone.commons.suncalc.SunTimes.Twilight;
 
-/** When it is light, from a moment on: sunrise and sunset at sea level, refraction counted, by commons-suncalc. */
+/**
+ * When it is light, from a moment on: between sunrise and sunset at sea level, refraction counted, or from civil dawn to civil dusk, when the
+ * sun's centre is 6 degrees down and the light just adequate for work outdoors; by commons-suncalc. Hills and trees darken earlier.
+ */
 final class Daylight {
+
+    /** Sunrise and sunset, the upper edge of the sun on the horizon. */
+    static final Twilight SUN = Twilight.VISUAL;
+    /** Civil dawn and dusk. */
+    static final Twilight CIVIL = Twilight.CIVIL;
 
     private static final Duration WINDOW = Duration.ofHours(24);
     /** On from a change by this before the next is looked for, s, so that it is not found again. */
@@ -18,6 +27,7 @@ final class Daylight {
     private final Instant start;
     private final double latitude;
     private final double longitude;
+    private final Twilight edge;
     private final boolean darkAtStart;
     /** Moments at which light and dark change over, s from the start, rising. */
     private final List<Double> changes = new ArrayList<>();
@@ -29,7 +39,13 @@ final class Daylight {
      * @param lasting  how long it must be known, s
      */
     Daylight(Instant start, double lasting, double latitude, double longitude) {
+        this(start, lasting, latitude, longitude, SUN);
+    }
+
+    /** @param edge where light ends: {@link #SUN} or {@link #CIVIL} */
+    Daylight(Instant start, double lasting, double latitude, double longitude, Twilight edge) {
         this.start = start;
+        this.edge = edge;
         this.latitude = latitude;
         this.longitude = longitude;
         darkAtStart = dark(window(0));
@@ -59,7 +75,7 @@ final class Daylight {
 
     private SunTimes window(double from) {
         ZonedDateTime at = start.plusSeconds(Math.round(from)).atZone(ZoneOffset.UTC);
-        return SunTimes.compute().on(at).at(latitude, longitude).limit(WINDOW).execute();
+        return SunTimes.compute().on(at).at(latitude, longitude).twilight(edge).limit(WINDOW).execute();
     }
 
     private static boolean dark(SunTimes times) {
@@ -69,9 +85,9 @@ final class Daylight {
         return times.getRise().isBefore(times.getSet());
     }
 
-    /** Sunrise and sunset in the day from a moment on, s from it; NaN where there is none. */
-    static double[] of(Instant from, double latitude, double longitude) {
-        SunTimes times = SunTimes.compute().on(from.atZone(ZoneOffset.UTC)).at(latitude, longitude).limit(WINDOW).execute();
+    /** When it gets light and when dark in the day from a moment on, s from it; NaN where it does not. */
+    static double[] of(Instant from, double latitude, double longitude, Twilight edge) {
+        SunTimes times = SunTimes.compute().on(from.atZone(ZoneOffset.UTC)).at(latitude, longitude).twilight(edge).limit(WINDOW).execute();
         return new double[] {seconds(from, times.getRise()), seconds(from, times.getSet())};
     }
 

@@ -158,6 +158,11 @@ public final class OnTheDay {
         return support.lost(temperature);
     }
 
+    /** How far most riders' sweat is from the middle, as a share (one standard deviation); 0 where it is the rider's own. */
+    public double sweatSpread() {
+        return sweatKnown() ? 0 : SweatRate.SPREAD;
+    }
+
     /** Whether sweat is written rather than estimated. */
     public boolean sweatKnown() {
         return on.rider.sweatRate() != null;
@@ -165,7 +170,12 @@ public final class OnTheDay {
 
     /** Sunrise and sunset, s after local midnight, NaN where there is none; null where date or place are not known. */
     public double[] sun() {
-        return weather.sun();
+        return on.sun();
+    }
+
+    /** Civil dawn and dusk likewise. */
+    public double[] twilight() {
+        return on.twilight();
     }
 
     /** The start. */

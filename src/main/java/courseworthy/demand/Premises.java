@@ -14,6 +14,8 @@ import courseworthy.ride.Roughness;
 import courseworthy.ride.Way;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 
 /**
@@ -255,14 +257,49 @@ final class Premises {
         Double mean = meanTemperature();
         return new Basis.Weather(mean == null ? TEMPERATURE : mean, startHeight(), forecast.wind() != null,
                 forecast.wind() == null ? 0 : forecast.wind(), forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from()),
-                hours(), air.humidity() == null ? Basis.Weather.HUMIDITY : air.humidity(),
+                hours(), humidity(),
                 air.pressure() == null ? Air.STANDARD_PRESSURE : air.pressure(), air.pressure() != null);
+    }
+
+    /**
+     * Relative humidity at the mean temperature: as forecast, else of air whose dew point is the lowest of the day (Allen and others 1998, FAO
+     * Irrigation and Drainage Paper 56). By the hour the vapour pressure is held, not the relative humidity.
+     */
+    private double humidity() {
+        Double written = event.forecast().air().humidity();
+        Double low = event.forecast().low();
+        boolean dew = event.forecast().high() != null && low != null;
+        return written != null ? written : dew ? Air.saturationPressure(low) / Air.saturationPressure(meanTemperature()) : Basis.Weather.HUMIDITY;
     }
 
     /** The temperature by the hour, where both its ends are forecast. */
     private Basis.Hours hours() {
         Event.Forecast forecast = event.forecast();
-        return forecast.low() == null || forecast.high() == null ? null : new Basis.Hours(start, forecast.low(), forecast.high());
+        double[] sun = sun();
+        return forecast.low() == null || forecast.high() == null ? null : new Basis.Hours(start, forecast.low(), forecast.high(),
+                sun == null ? Double.NaN : sun[0], sun == null ? Double.NaN : sun[1]);
+    }
+
+    /** Local midnight of the day, where date and place are known; else null. */
+    Instant midnight() {
+        if (event.date() == null || Double.isNaN(course.latitude())) {
+            return null;
+        }
+        ZoneOffset offset = event.offset();
+        double beside = offset != null ? offset.getTotalSeconds() : Math.round(course.longitude() / 15 * 3600);
+        return event.date().atStartOfDay().toInstant(ZoneOffset.UTC).minusSeconds(Math.round(beside));
+    }
+
+    /** Sunrise and sunset of the day, s after local midnight, NaN where there is none; null where date or place are not known. */
+    double[] sun() {
+        Instant midnight = midnight();
+        return midnight == null ? null : Daylight.of(midnight, course.latitude(), course.longitude(), Daylight.SUN);
+    }
+
+    /** Civil dawn and dusk likewise. */
+    double[] twilight() {
+        Instant midnight = midnight();
+        return midnight == null ? null : Daylight.of(midnight, course.latitude(), course.longitude(), Daylight.CIVIL);
     }
 
     private Double meanTemperature() {

@@ -69,12 +69,16 @@ final class Support {
         for (Gap gap : gaps) {
             longest = Math.max(longest, gap.to() - gap.from());
             hours = gap.time().mid() > hours.mid() ? gap.time() : hours;
-            water = gap.carry().mid() > water.mid() ? gap.carry() : water;
+            water = most(water, gap.carry());
         }
         ledger.exact(Measure.SUPPORT_GAP, longest);
         ledger.range(Measure.SUPPORT_GAP_HOURS, hours);
         ledger.range(Measure.WATER_OVER_THE_HOTTEST_GAP, water);
         ledger.range(Measure.WATER_AT_THE_START, gaps.get(0).carry());
+    }
+
+    private static Range most(Range one, Range other) {
+        return new Range(Math.max(one.low(), other.low()), Math.max(one.mid(), other.mid()), Math.max(one.high(), other.high()));
     }
 
     /** The gaps in order; empty where places to fill bottles are not known. */

@@ -23,6 +23,8 @@ final class SweatRate {
     private static final double AT_WATTS = 180;
     /** The least rider turns the pedals somewhere and keeps warm, W (practice). */
     private static final double LEAST_WATTS = 50;
+    /** Standard deviation of the 13 riders over their mean. */
+    static final double SPREAD = 0.4 / MEASURED;
     /** The least and the most of the 13 riders over their mean. */
     private static final Range PEOPLE_DIFFER = new Range(0.9 / MEASURED, 1, 2.4 / MEASURED);
     /** Where no temperature is forecast, °C (practice). */

@@ -5,17 +5,18 @@ import courseworthy.ride.Day;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;
-import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
+import org.shredzone.commons.suncalc.SunTimes.Twilight;
 
 /** What the day asks: heat and cold where the rider is at the hour, and how much of it is dark. */
 final class Weathering {
 
-    /** A forecast is good to this, °C (common practice, no source). */
-    private static final double FORECAST_OFF = 2;
-    /** Where only the lowest or the highest is forecast, the other is this far off, °C (practice). */
-    private static final double USUAL_SWING = 8;
+    /**
+     * Temperatures by the hour are good to this, °C: means of 1 to 3, and up to 9 on overcast days (Reicosky and others 1989, Agric. For.
+     * Meteorol. 46:193, of several such curves).
+     */
+    private static final double HOURS_OFF = 3;
+    /** Where only the lowest or the highest of the day is forecast, the other is this far off, °C (practice). */
+    private static final double USUAL_SWING = 10;
     /** Where the start is not written it may be this much earlier or later, s. */
     private static final int START_OFF = 2 * 3600;
 
@@ -24,6 +25,9 @@ final class Weathering {
     private final Way way;
     private final double slower;
     private Day day;
+    /** The same day for a start that may be earlier or later. */
+    private Day early;
+    private Day late;
 
     Weathering(Premises on, Estimate estimate) {
         this.on = on;
@@ -34,8 +38,15 @@ final class Weathering {
         if (forecast.low() != null || forecast.high() != null) {
             double low = forecast.low() != null ? forecast.low() : forecast.high() - USUAL_SWING;
             double high = forecast.high() != null ? forecast.high() : forecast.low() + USUAL_SWING;
-            day = new Day(on.start, estimate.total().high(), low, high);
+            double[] sun = on.sun();
+            day = new Day(on.start, estimate.total().high(), low, high, sun == null ? Double.NaN : sun[0], sun == null ? Double.NaN : sun[1]);
+            early = on.startKnown ? day : shifted(-START_OFF, low, high, sun);
+            late = on.startKnown ? day : shifted(START_OFF, low, high, sun);
         }
+    }
+
+    private Day shifted(int by, double low, double high, double[] sun) {
+        return new Day(on.start + by, 0, low, high, sun == null ? Double.NaN : sun[0], sun == null ? Double.NaN : sun[1]);
     }
 
     void write(Ledger ledger) {
@@ -88,10 +99,12 @@ final class Weathering {
         double highest = -Double.MAX_VALUE;
         double wasDark = -1;
         boolean dark = false;
+        double unsure = day.unsure(0);
         for (int lap = 0; lap < on.laps; lap++) {
             for (int i = 0; i < way.size(); i++) {
                 double seconds = estimate.arrival(lap, i);
                 double t = temperature(seconds, way.height(i));
+                unsure = Math.max(unsure, day.unsure(seconds * pauses()));
                 coldest = Math.min(coldest, t);
                 hottest = Math.max(hottest, t);
                 if (way.height(i) > highest) {
@@ -106,67 +119,70 @@ final class Weathering {
             }
         }
         double start = day.temperature(0, 0);
-        ledger.range(Measure.START_TEMPERATURE, Range.within(start, off()));
-        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), off()));
-        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), off()));
+        Range earlier = Range.within(early.temperature(0, 0), off(early.unsure(0)));
+        Range later = Range.within(late.temperature(0, 0), off(late.unsure(0)));
+        ledger.range(Measure.START_TEMPERATURE, Range.around(Math.min(earlier.low(), later.low()), start, Math.max(earlier.high(), later.high())));
+        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), off(unsure)));
+        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), off(unsure)));
         if (on.course.line() != null) {
-            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, off()));
+            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, off(unsure)));
         }
         if (night < Double.MAX_VALUE) {
-            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, off()));
+            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, off(unsure)));
         }
     }
 
-    /** Dark hours of the slow estimate, at the low end of the middle one; where the start is not written, also for earlier and later ones. */
+    /**
+     * Hours of the slow estimate without sun and in the dark, the middle estimate at their low end; where the start is not written, also for
+     * earlier and later ones.
+     */
     private Daylight daylight(Ledger ledger) {
         if (on.event.offset() == null) {
             ledger.assume("local time's offset from UTC", "the sun's, by longitude");
         }
-        double mid = estimate.total().mid();
         double slow = estimate.total().high();
-        Instant midnight = midnight();
-        Daylight likely = daylight(midnight, on.start, slow);
-        double least = Math.min(likely.darkUntil(mid), likely.darkUntil(slow));
-        double most = likely.darkUntil(slow);
-        double leastLeft = likely.lightLeft(slow);
-        double mostLeft = Math.max(leastLeft, likely.lightLeft(mid));
+        Daylight sun = light(0, Daylight.SUN);
+        Daylight civil = light(0, Daylight.CIVIL);
+        Range spare = spare(sun);
+        Range sunless = without(sun);
+        Range dark = without(civil);
         if (!on.startKnown) {
             for (int shift : new int[] {-START_OFF, START_OFF}) {
-                Daylight other = daylight(midnight, on.start + shift, slow);
-                least = Math.min(least, Math.min(other.darkUntil(mid), other.darkUntil(slow)));
-                most = Math.max(most, other.darkUntil(slow));
-                leastLeft = Math.min(leastLeft, other.lightLeft(slow));
-                mostLeft = Math.max(mostLeft, other.lightLeft(mid));
+                Daylight other = light(shift, Daylight.SUN);
+                spare = wider(spare, spare(other));
+                sunless = wider(sunless, without(other));
+                dark = wider(dark, without(light(shift, Daylight.CIVIL)));
             }
         }
-        ledger.range(Measure.DARK_HOURS, Range.around(least, likely.darkUntil(slow), most));
-        ledger.range(Measure.DAYLIGHT_TO_SPARE, Range.around(leastLeft, likely.lightLeft(slow), mostLeft));
-        return likely;
+        ledger.range(Measure.SUNLESS_HOURS, sunless);
+        ledger.range(Measure.DARK_HOURS, dark);
+        ledger.range(Measure.DARK_SHARE, new Range(dark.low() / slow, dark.mid() / slow, Math.min(1, dark.high() / slow)));
+        ledger.range(Measure.DAYLIGHT_TO_SPARE, spare);
+        return civil;
     }
 
-    /** How far temperatures may be off, °C: as the forecast says, else the usual. */
-    private double off() {
+    private Range without(Daylight light) {
+        double slow = light.darkUntil(estimate.total().high());
+        return Range.around(light.darkUntil(estimate.total().mid()), slow, slow);
+    }
+
+    private Range spare(Daylight light) {
+        double slow = light.lightLeft(estimate.total().high());
+        return Range.around(slow, slow, light.lightLeft(estimate.total().mid()));
+    }
+
+    private static Range wider(Range range, Range other) {
+        return new Range(Math.min(range.low(), other.low()), range.mid(), Math.max(range.high(), other.high()));
+    }
+
+    private Daylight light(int shift, Twilight edge) {
+        return new Daylight(on.midnight().plusSeconds(on.start + shift), estimate.total().high(), on.course.latitude(), on.course.longitude(),
+                edge);
+    }
+
+    /** How far temperatures may be off, °C: as the forecast says, else the usual, beside what the curves differ by. */
+    private double off(double curves) {
         Double written = on.event.forecast().goodTo();
-        return written == null ? FORECAST_OFF : written;
-    }
-
-    /** Local midnight of the day, where date and place are known; else null. */
-    private Instant midnight() {
-        if (on.event.date() == null || Double.isNaN(on.course.latitude())) {
-            return null;
-        }
-        ZoneOffset offset = on.event.offset();
-        double beside = offset != null ? offset.getTotalSeconds() : Math.round(on.course.longitude() / 15 * 3600);
-        return LocalDateTime.of(on.event.date(), java.time.LocalTime.MIDNIGHT).toInstant(ZoneOffset.UTC).minusSeconds(Math.round(beside));
-    }
-
-    /** Sunrise and sunset of the day, s after local midnight, NaN where there is none; null where date or place are not known. */
-    double[] sun() {
-        Instant midnight = midnight();
-        return midnight == null ? null : Daylight.of(midnight, on.course.latitude(), on.course.longitude());
-    }
-
-    private Daylight daylight(Instant midnight, int startOfDay, double lasting) {
-        return new Daylight(midnight.plusSeconds(startOfDay), lasting, on.course.latitude(), on.course.longitude());
+        return Math.hypot(written == null ? HOURS_OFF : written, curves);
     }
 }

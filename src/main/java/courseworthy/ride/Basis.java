@@ -22,7 +22,7 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
     /**
      * Air and wind.
      *
-     * @param temperature at the height of the start, mean over the ride, °C
+     * @param temperature at the height of the start, mean of the day, °C
      * @param startHeight m above sea level
      * @param windKnown   whether there is a forecast of the wind
      * @param wind        mean wind at 10 m height, m/s
@@ -63,7 +63,7 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
 
         /** The day's temperature for a ride of so many seconds in all; null where it is held. */
         Day day(double seconds) {
-            return hours == null ? null : new Day(hours.start(), seconds, hours.low(), hours.high());
+            return hours == null ? null : new Day(hours.start(), seconds, hours.low(), hours.high(), hours.rise(), hours.set());
         }
 
         /** Wind at the rider's height, m/s. */
@@ -84,12 +84,19 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
     }
 
     /**
-     * When the ride starts and between what its temperature runs.
+     * When the ride starts and between what the day's temperature runs.
      *
      * @param start s after midnight
-     * @param low   lowest of the ride, at the height of the start, °C
-     * @param high  highest of the ride, °C
+     * @param low   lowest of the day, at the height of the start, °C
+     * @param high  highest of the day, °C
+     * @param rise  sunrise, s after midnight; NaN where not known
+     * @param set   sunset, s after midnight; NaN where not known
      */
-    public record Hours(double start, double low, double high) {
+    public record Hours(double start, double low, double high, double rise, double set) {
+
+        /** Where the sun's times are not known. */
+        public Hours(double start, double low, double high) {
+            this(start, low, high, Double.NaN, Double.NaN);
+        }
     }
 }

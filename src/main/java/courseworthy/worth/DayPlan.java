@@ -27,7 +27,7 @@ import java.util.List;
  * @param drink     to drink over the day, L
  * @param carbohydrateRate decided, with the limits of intake for such a time, g/h
  * @param gaps      water to leave with at each place to fill bottles; empty where those are not known
- * @param behind    loss of body mass that this drinking leaves at the end, kg
+ * @param behind    loss of body mass that this drinking leaves at the end, kg; ends for most riders' sweat, by one standard deviation
  * @param behindShare the same as a share of body mass
  * @param sweatKnown whether sweat is the rider's own figure
  * @param light     null where date or place are not known
@@ -128,8 +128,10 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      *
      * @param rise sunrise, s after midnight; NaN where there is none
      * @param set  sunset, s after midnight; NaN where there is none
+     * @param dawn civil dawn, s after midnight; NaN where there is none
+     * @param dusk civil dusk, s after midnight; NaN where there is none
      */
-    public record Light(double rise, double set) {
+    public record Light(double rise, double set, double dawn, double dusk) {
     }
 
     /** Works out arrivals, which hang on no decision, before the call is made: the estimate keeps them. */
@@ -186,12 +188,12 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         DayPlan plan() {
             Double food = Pressures.base(call, "food");
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
-            FluidBalance[] balance = {new FluidBalance(day.mass()), new FluidBalance(day.mass()), new FluidBalance(day.mass())};
-            List<Hour> hours = hours(rate, balance);
-            Range behind = Range.around(balance[0].behind(), balance[1].behind(), balance[2].behind());
+            List<Hour> hours = hours(rate);
+            Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
             double[] sun = day.sun();
+            double[] twilight = day.twilight();
             return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
-                    behind, behind.times(1 / day.mass()), day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1]), day.beyond());
+                    behind, behind.times(1 / day.mass()), day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1]), day.beyond());
         }
 
         @Override
@@ -280,7 +282,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** Hours of the middle estimate, stops spread evenly; drinking is kept account of for who sweats little, usually and much. */
-        private List<Hour> hours(Range rate, FluidBalance... balance) {
+        private List<Hour> hours(Range rate) {
+            FluidBalance[] balance = {new FluidBalance(day.mass()), new FluidBalance(day.mass()), new FluidBalance(day.mass())};
             double whole = estimate.total().mid();
             double pauses = whole / estimate.riding().mid();
             int count = (int) Math.max(1, Math.ceil((whole - LEFT_OVER) / HOUR));
@@ -302,6 +305,15 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                         drink, sweat, temperature));
             }
             return out;
+        }
+
+        /** Loss at the end of who sweats so many times as much as is likely, kg. */
+        private double behind(List<Hour> hours, double times) {
+            FluidBalance balance = new FluidBalance(day.mass());
+            for (Hour hour : hours) {
+                balance.drink(times * hour.sweat().mid(), (hour.to() - hour.from()) / HOUR);
+            }
+            return balance.behind();
         }
 
         /** Shares the work of each step over the hours it lies in, and finds where the rider is in the middle of each. */

@@ -80,7 +80,8 @@ class CourseDirectionsTest {
 
     @Test
     void remoterNeverAsksForLessWaterOrFewerSpares() {
-        holding(List.of(Measure.HOURS, Measure.SLOW_HOURS, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE), 4, (scene, rung) -> {
+        holding(List.of(Measure.HOURS, Measure.SLOW_HOURS, Measure.DARK_HOURS, Measure.DARK_SHARE, Measure.SUNLESS_HOURS,
+                Measure.DAYLIGHT_TO_SPARE), 4, (scene, rung) -> {
             for (int i = 0; i < rung; i++) {
                 for (int at = scene.water.size() - 1; at >= 0; at -= 2) {
                     scene.water.remove(at);

@@ -82,7 +82,8 @@ class DirectionsTest {
     @Test
     void laterNeverAsksForLessClothingOrLight() {
         Ladder ladder = ladder(14, (facts, rung) -> facts.with(
-                Measure.DARK_HOURS, Math.max(0, 6L * (rung - 5)), Measure.DAYLIGHT_TO_SPARE, Math.max(0, 6L * (5 - rung))));
+                Measure.DARK_HOURS, Math.max(0, 6L * (rung - 6)), Measure.SUNLESS_HOURS, Math.max(0, 6L * (rung - 5)),
+                Measure.DARK_SHARE, Math.max(0, 8L * (rung - 6)), Measure.DAYLIGHT_TO_SPARE, Math.max(0, 6L * (5 - rung))));
         ladder.neverDown("lights", "light run time", "clothing", "emergency kit");
     }
 

@@ -110,7 +110,9 @@ final class Facts {
         set(Measure.WATER_OVER_THE_HOTTEST_GAP, Math.max(3, get(Measure.SUPPORT_GAP_HOURS) / 2));
         set(Measure.WATER_AT_THE_START, Math.max(3, get(Measure.WATER_OVER_THE_HOTTEST_GAP) / between(random, 1, 3)));
         set(Measure.DARK_HOURS, random.nextInt(4) > 0 ? 0 : between(random, 1, 60));
-        set(Measure.DAYLIGHT_TO_SPARE, get(Measure.DARK_HOURS) > 0 ? 0 : between(random, 1, 120));
+        set(Measure.SUNLESS_HOURS, get(Measure.DARK_HOURS) > 0 ? get(Measure.DARK_HOURS) + between(random, 6, 12) : random.nextInt(8));
+        set(Measure.DARK_SHARE, Math.min(100, get(Measure.DARK_HOURS) * 500 / get(Measure.SLOW_HOURS)));
+        set(Measure.DAYLIGHT_TO_SPARE, get(Measure.SUNLESS_HOURS) > 0 ? 0 : between(random, 1, 120));
     }
 
     private void weather(Random random) {

@@ -119,16 +119,17 @@ class SurveyTest {
     }
 
     /**
-     * The start is the lowest place and the ride is over before 15:00, so it is 10 C at the start; at the top, 150 m up, 0.975 C less than
-     * the hour gives; a short morning ride sees no night.
+     * At 47 N, 8 E on the longest day the sun rises at 5:31 and sets at 21:29 (sunrise equation). At 9:00 the two curves lie at 0.54 and
+     * 0.33 of the day's range, so it is 10 + 12 x 0.44 = 15 C (by hand); the ride is over by half past ten, before 18 C; at the top, 150 m
+     * up, it is 0.975 C less than the hour gives; a short morning ride sees no night.
      */
     @Test
     void temperaturesFollowHourAndHeight() {
         Demands demands = surveyed();
-        assertThat(mid(demands, Measure.START_TEMPERATURE)).isEqualTo(10);
-        assertThat(mid(demands, Measure.COLDEST_TEMPERATURE)).isBetween(9.0, 10.0);
-        assertThat(mid(demands, Measure.HOTTEST_TEMPERATURE)).isBetween(18.0, 22.0);
-        assertThat(mid(demands, Measure.SUMMIT_TEMPERATURE)).isBetween(10.0, 15.0);
+        assertThat(mid(demands, Measure.START_TEMPERATURE)).isEqualTo(15);
+        assertThat(mid(demands, Measure.COLDEST_TEMPERATURE)).isBetween(14.0, 15.0);
+        assertThat(mid(demands, Measure.HOTTEST_TEMPERATURE)).isBetween(16.0, 18.0);
+        assertThat(mid(demands, Measure.SUMMIT_TEMPERATURE)).isBetween(14.0, 17.0);
         assertThat(demands.known(Measure.NIGHT_TEMPERATURE)).isFalse();
         assertThat(demands.get(Measure.DARK_HOURS)).isEqualTo(Value.exact(0));
         assertThat(mid(demands, Measure.DAYLIGHT_TO_SPARE)).isBetween(8 * 60.0, 13 * 60.0);
@@ -283,7 +284,9 @@ class SurveyTest {
 
     /**
      * A start at 19:00 at 47 N, 8 E on the longest day: noon by the sun is 13:30 at UTC+2, half the day 7:57 h by the sunrise equation, so
-     * the sun sets at 21:27, 147 min after the start, and what the slow estimate takes beyond is dark (5 min of resolution either side).
+     * the sun sets at 21:27, 147 min after the start, and what the slow estimate takes beyond is without sun (5 min of resolution either side);
+     * civil dusk is 38 to 42 min later there. At 19:00 the curves lie at 0.84 and 0.87 of the day's range,
+     * 8 + 16 x 0.86 = 22 C.
      */
     @Test
     void nightIsDarkAndCold() {
@@ -292,11 +295,14 @@ class SurveyTest {
         Event evening = new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(19, 0), ZoneOffset.ofHours(2), 1, "time", null, 0.0,
                 new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
         Demands demands = Survey.of(far, rider(), evening, GRAVEL_BIKE);
-        double dark = mid(demands, Measure.DARK_HOURS);
-        assertThat(dark).isCloseTo(mid(demands, Measure.SLOW_HOURS) - 147, within(8.0));
+        double sunless = mid(demands, Measure.SUNLESS_HOURS);
+        double slow = mid(demands, Measure.SLOW_HOURS);
+        assertThat(sunless).isCloseTo(slow - 147, within(8.0));
+        assertThat(mid(demands, Measure.DARK_HOURS)).isCloseTo(sunless - 40, within(8.0));
+        assertThat(mid(demands, Measure.DARK_SHARE)).isCloseTo(100 * mid(demands, Measure.DARK_HOURS) / slow, within(2.0));
         assertThat(mid(demands, Measure.DAYLIGHT_TO_SPARE)).isZero();
-        assertThat(mid(demands, Measure.NIGHT_TEMPERATURE)).isCloseTo(8, within(1.0));
-        assertThat(mid(demands, Measure.START_TEMPERATURE)).isCloseTo(24, within(1.0));
+        assertThat(mid(demands, Measure.NIGHT_TEMPERATURE)).isBetween(8.0, 14.0);
+        assertThat(mid(demands, Measure.START_TEMPERATURE)).isCloseTo(22, within(1.0));
     }
 
     /** Nothing depends on the clock, the locale or the zone: two surveys are alike. */
