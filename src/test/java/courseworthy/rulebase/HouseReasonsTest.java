@@ -1,0 +1,54 @@
+package courseworthy.rulebase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What the reason of a shipped row says must be what the row tests and what it asks for. */
+class HouseReasonsTest {
+
+    /**
+     * What a must may be for: safety, or what fits; or what is known of the rider's own things, which no advice of the house outvotes.
+     * A row that is about speed, comfort or cost is no must. These are the rows with a must, apart from limits and checklist items.
+     */
+    private static final Set<String> MUSTS = Set.of(
+            // cannot be ridden, breaks or falls
+            "mountain-bike-where-it-is-technical", "trail-bike-on-severe-ground", "no-road-bike-on-rough-ground",
+            "no-drop-bar-on-rugged-trails", "trail-bike-fork", "cross-country-fork", "wide-enough-for-hookless",
+            "wide-gravel-tyres-in-sand", "wide-mountain-bike-tyres-in-sand", "narrow-tyres-for-deep-mud", "open-tread-for-mud",
+            "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb",
+            "sintered-pads-in-the-wet", "sintered-pads-for-long-descents",
+            // cold, dark, lost, dry or far from help
+            "winter-gloves-in-the-cold", "long-sleeves-in-the-cold", "winter-layers-near-freezing", "clear-lenses-in-the-dark",
+            "navigation-with-a-backup", "mechanic-of-ones-own", "plugs-for-a-mechanic-of-ones-own", "two-bottles-hold-it",
+            "more-than-bottles-hold",
+            // what a stomach takes, and what works at all
+            "food-for-the-podium", "food-for-modest-power", "food-for-little-power", "no-plugs-with-tubes",
+            // the rider's own things
+            "the-bike-at-hand", "the-rims-at-hand");
+
+    @Test
+    void aMustIsForSafetyOrFit() {
+        List<String> musts = House.rules().stream().filter(row -> row.task() == null && row.author().force() == Force.MUST)
+                .filter(row -> row.author().rank() == Rank.HOUSE).map(HouseReasonsTest::id).toList();
+        assertThat(MUSTS).containsAll(musts);
+    }
+
+    @Test
+    void aNoviceIsNeverAskedToLowerTheBar() {
+        assertThat(row("bar-for-a-novice").sayings()).allMatch(saying -> saying.verb() == Verb.AT_LEAST);
+    }
+
+    private static Row row(String id) {
+        return House.rules().stream().filter(row -> id(row).equals(id)).findFirst().orElseThrow();
+    }
+
+    private static String id(Row row) {
+        return row.author().rule().substring("house/".length());
+    }
+}
