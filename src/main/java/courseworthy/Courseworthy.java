@@ -91,6 +91,7 @@ public final class Courseworthy {
 
     private final Path home;
     private final Consumer<String> remarks;
+    private final OverwriteGuard guard = new OverwriteGuard();
 
     /**
      * @param home    the folder of the checkout, where shipped courses lie; null where it is not known
@@ -314,7 +315,11 @@ public final class Courseworthy {
     public String sheetCheck(String file, boolean gaps, boolean all, String examples, Format format, boolean colours) {
         SheetLook look = SheetLook.at(home, file, gaps, all, this::stopOrWarn);
         if (examples != null) {
-            look = look.withExamples(new Inputs(home, new Faults()).path(examples), examples, file);
+            Path folder = new Inputs(home, new Faults()).path(examples);
+            if (folder != null) {
+                guard.check(folder, examples);
+            }
+            look = look.withExamples(folder, examples, file);
         }
         return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks(), look.files())
                 : CheckText.of(file, look.rows(), look.remarks(), look.files(), colours);
@@ -367,6 +372,10 @@ public final class Courseworthy {
         Faults faults = new Faults();
         Path folder = new Inputs(home, faults).path(typed);
         faults.throwIfAny();
+        if (home != null) {
+            guard.add(home.resolve("rules"));
+            guard.check(folder, typed);
+        }
         int count = CataloguePages.write(home, folder, typed);
         return "Wrote " + count + " pages; begin with " + (typed.endsWith("/") ? typed : typed + "/") + "README.md\n";
     }
@@ -437,7 +446,17 @@ public final class Courseworthy {
         return fromEvent == null ? null : Survey.bike(rider.bike(), fromEvent);
     }
 
+    /**
+     * To be asked before a result is written to a file.
+     *
+     * @throws BadInput where the file was read for it, lies in a folder that was, or is of a kind that people write
+     */
+    public void mayWriteOver(Path target, String typed) {
+        guard.check(target, typed);
+    }
+
     private void stopOrWarn(Faults faults) {
+        guard.add(faults);
         for (Fault warning : faults.warnings()) {
             remarks.accept(warning.text());
         }

@@ -42,6 +42,7 @@ final class Debriefing {
 
     private static String folder(Path path, String typed, Courseworthy.Format format, boolean colours, Consumer<Faults> check) {
         Faults faults = new Faults();
+        faults.reads(path);
         String in = typed.endsWith("/") ? typed : typed + "/";
         List<Held> all = new ArrayList<>();
         List<String> names = names(path);

@@ -98,6 +98,9 @@ final class Seasons {
     static Season of(Path home, String typed, Consumer<Faults> check, Progress progress) {
         Faults faults = new Faults();
         Path folder = new Inputs(home, faults).path(typed);
+        if (folder != null) {
+            faults.reads(folder);
+        }
         if (folder != null && !Files.isDirectory(folder)) {
             faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE, "");
         }

@@ -4,13 +4,16 @@ import courseworthy.brief.Reasoning;
 import courseworthy.claim.Author;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.problem.NotWritten;
 import courseworthy.rulebase.SituationWriter;
 import courseworthy.rulebase.check.Remark;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +28,8 @@ final class SheetExamples {
     /**
      * @param typed the folder as typed; made where there is none, and nothing in it is written over
      * @return for each remark the file that shows it, as typed; empty where it has no example
-     * @throws BadInput where something is in the way; nothing is then written
+     * @throws BadInput   where something is in the way; nothing is then written
+     * @throws NotWritten where writing fails; nothing of it is then left
      */
     static List<String> write(List<Remark> remarks, Path folder, String typed, String sheet) {
         if (folder == null) {
@@ -83,15 +87,32 @@ final class SheetExamples {
                 throw refused(typed, "\"" + name + "\" in it", "a folder without examples");
             }
         }
+        List<Path> written = new ArrayList<>();
+        boolean all = false;
         try {
             Files.createDirectories(folder);
             for (Map.Entry<String, String> file : files.entrySet()) {
-                Path beside = folder.resolve("." + file.getKey() + ".part");
-                Files.write(beside, file.getValue().getBytes(StandardCharsets.UTF_8));
-                Files.move(beside, folder.resolve(file.getKey()));
+                Path place = folder.resolve(file.getKey());
+                Files.write(place, file.getValue().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                written.add(place);
             }
+            all = true;
+        } catch (AccessDeniedException denied) {
+            throw refused(typed, "no permission to write there", "a folder you may write to");
         } catch (IOException failed) {
-            throw new BadInput(Fault.of(typed, 0, "", "that it cannot be written", "a folder that can be written to", ""));
+            throw new NotWritten(typed, failed);
+        } finally {
+            if (!all) {
+                written.forEach(SheetExamples::discard);
+            }
+        }
+    }
+
+    private static void discard(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException left) {
+            // What is told is why it could not be written.
         }
     }
 

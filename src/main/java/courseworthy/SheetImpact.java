@@ -156,6 +156,7 @@ final class SheetImpact {
 
     private List<Found> files(String option, Path folder, String typed) {
         List<Found> out = new ArrayList<>();
+        faults.reads(folder);
         try (Stream<Path> all = Files.list(folder)) {
             for (String file : all.map(path -> path.getFileName().toString()).sorted().toList()) {
                 if (file.endsWith(ENDING) && !file.endsWith(RulesFolder.CASES)) {

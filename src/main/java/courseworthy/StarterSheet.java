@@ -2,6 +2,7 @@ package courseworthy;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.problem.NotWritten;
 import courseworthy.rulebase.RulesFolder;
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,7 +29,8 @@ final class StarterSheet {
      * Writes both files beside where they are wanted, then moves each into place.
      *
      * @param typed the sheet's path as typed; neither it nor its cases may exist
-     * @throws BadInput where there is something already, or where it cannot be written; nothing is then left behind
+     * @throws BadInput   where there is something already, or where it may not be written; nothing is then left behind
+     * @throws NotWritten where writing fails; nothing is then left behind
      */
     static void write(Path sheet, String typed) {
         if (!typed.endsWith(ENDING) || typed.endsWith(RulesFolder.CASES) || sheet.getFileName().toString().equals(ENDING)) {
@@ -41,7 +43,7 @@ final class StarterSheet {
         place("sheet.yaml", sheet, typed);
         try {
             place("sheet.cases.yaml", cases, typedCases);
-        } catch (BadInput failed) {
+        } catch (BadInput | NotWritten failed) {
             discard(sheet);
             throw failed;
         }
@@ -70,7 +72,7 @@ final class StarterSheet {
         } catch (AccessDeniedException denied) {
             throw refused(typed, "no permission to write there", "a folder you may write to");
         } catch (IOException failed) {
-            throw refused(typed, "that it cannot be written (" + failed.getMessage() + ")", "a place that can be written");
+            throw new NotWritten(typed, failed);
         } finally {
             discard(beside);
         }

@@ -24,6 +24,7 @@ abstract class Command implements Runnable {
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
     private final Terminal terminal;
+    private Courseworthy tool;
 
     /**
      * @param name     as typed
@@ -122,7 +123,7 @@ abstract class Command implements Runnable {
     /** The option {@code -o FILE} and where the result goes. */
     final Output output() {
         Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
-        return new Output(file, this::print);
+        return new Output(file, this::print, path -> tool().mayWriteOver(path, path.toString()));
     }
 
     /** The option {@code --format}; text where it is not given. */
@@ -138,8 +139,11 @@ abstract class Command implements Runnable {
 
     /** The tool, which says what it has to remark on standard error. */
     final Courseworthy tool() {
-        String home = System.getProperty("courseworthy.home");
-        return new Courseworthy(home == null ? null : Path.of(home), this::remark);
+        if (tool == null) {
+            String home = System.getProperty("courseworthy.home");
+            tool = new Courseworthy(home == null ? null : Path.of(home), this::remark);
+        }
+        return tool;
     }
 
     /** Shows on standard error, where that is a terminal, how far long work has come. To be closed when it is done. */

@@ -2,11 +2,13 @@ package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.problem.NotWritten;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -18,10 +20,13 @@ final class Output {
 
     private final Command.Given<String> file;
     private final Consumer<String> standardOutput;
+    private final Consumer<Path> guard;
 
-    Output(Command.Given<String> file, Consumer<String> standardOutput) {
+    /** @param guard throws where a file must not be written over */
+    Output(Command.Given<String> file, Consumer<String> standardOutput, Consumer<Path> guard) {
         this.file = file;
         this.standardOutput = standardOutput;
+        this.guard = guard;
     }
 
     /** True where the result goes to a file, and so takes no colours. */
@@ -32,13 +37,30 @@ final class Output {
     /**
      * Writes the whole result.
      *
-     * @throws BadInput where the file cannot be written; it is then as it was before
+     * @throws BadInput   where the file must not be written; it is then as it was before
+     * @throws NotWritten where writing it fails; it is then as it was before
      */
     void write(String text) {
         if (toFile()) {
-            replace(Path.of(file.value()), text);
+            check();
+            replace(path(), text);
         } else {
             standardOutput.accept(text);
+        }
+    }
+
+    /** @throws BadInput where the file must not be written over, as far as that is known before the command has read anything */
+    void check() {
+        if (toFile()) {
+            guard.accept(path());
+        }
+    }
+
+    private Path path() {
+        try {
+            return Path.of(file.value());
+        } catch (InvalidPathException e) {
+            throw new BadInput(Fault.of(file.value(), 0, "", "a path that cannot be", "the path of a file", "Nothing was written."));
         }
     }
 
@@ -46,7 +68,8 @@ final class Output {
      * Puts text, as UTF-8, in the place of a file: written beside it first, then moved over it in one step, so that a
      * reader sees the old or the new and never half of either. A device or pipe is written to as it is.
      *
-     * @throws BadInput where it cannot be written
+     * @throws BadInput   where it may not be written
+     * @throws NotWritten where writing fails
      */
     static void replace(Path target, String text) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
@@ -62,7 +85,7 @@ final class Output {
         } catch (AccessDeniedException denied) {
             throw refused(target, "no permission to write there", "a folder you may write to");
         } catch (IOException failed) {
-            throw refused(target, "that it cannot be written (" + failed.getMessage() + ")", "a place that can be written");
+            throw new NotWritten(target.toString(), failed);
         }
     }
 
@@ -72,9 +95,9 @@ final class Output {
             throw refused(target, "no folder " + folder.getFileName(), "a folder that exists");
         }
         Path beside = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Files.deleteIfExists(beside);
         try {
-            Files.write(beside, bytes, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING,
-                    StandardOpenOption.WRITE);
+            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             move(beside, target);
         } finally {
             Files.deleteIfExists(beside);

@@ -22,6 +22,7 @@ final class SheetCheckCommand extends Command {
 
     @Override
     public void run() {
+        output.check();
         output.write(tool().sheetCheck(file.value(), gaps.value(), all.value(), examples.value(), format.value(), colours() && !output.toFile()));
     }
 }

@@ -1,5 +1,7 @@
 package courseworthy.cli;
 
+import java.io.IOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 
@@ -8,14 +10,16 @@ import java.util.Properties;
  *
  * @param colours standard output is a terminal and the user has not refused colours
  * @param trace   a fault of the tool itself is shown with its stack trace
+ * @param pipe    standard output is known to be a pipe
  */
-public record Terminal(boolean colours, boolean trace) {
+public record Terminal(boolean colours, boolean trace, boolean pipe) {
 
     /** A pipe or a file: no colours, no traces. */
-    public static final Terminal NONE = new Terminal(false, false);
+    public static final Terminal NONE = new Terminal(false, false, false);
 
     /**
-     * Reads the system property {@code courseworthy.tty} (1 or 0, set by the launcher, which can ask cheaply) and the
+     * Reads the system properties {@code courseworthy.tty} and {@code courseworthy.pipe} (1 or 0, set by the launcher, which can ask
+     * cheaply) and the
      * environment: NO_COLOR by its published convention (present and not empty means no colours), TERM=dumb, and
      * COURSEWORTHY_TRACE=1.
      */
@@ -24,6 +28,14 @@ public record Terminal(boolean colours, boolean trace) {
         boolean terminal = told == null ? System.console() != null : "1".equals(told);
         boolean refused = !environment.getOrDefault("NO_COLOR", "").isEmpty()
                 || "dumb".equals(environment.get("TERM"));
-        return new Terminal(terminal && !refused, "1".equals(environment.get("COURSEWORTHY_TRACE")));
+        return new Terminal(terminal && !refused, "1".equals(environment.get("COURSEWORTHY_TRACE")),
+                "1".equals(properties.getProperty("courseworthy.pipe")));
+    }
+
+    /** Whether a result was lost only because whoever read it wanted no more, as {@code head} does. */
+    boolean isReaderGone(IOException failure) {
+        String said = String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT);
+        // Only a pipe whose reader is gone refuses what is written to it; without the launcher, the system's message must tell.
+        return pipe || said.contains("broken pipe");
     }
 }

@@ -3,9 +3,12 @@ package courseworthy.cli;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Harmless;
+import courseworthy.problem.NotWritten;
 import courseworthy.problem.Spelling;
+import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -37,18 +40,23 @@ public final class Tool {
 
     /** Runs on the given streams, written as UTF-8; returns the exit code. Never throws. */
     public static int run(String[] args, OutputStream out, OutputStream err, Terminal terminal) {
-        PrintWriter printed = writer(out);
+        ResultStream result = new ResultStream(out);
+        PrintWriter printed = writer(result);
         PrintWriter said = writer(err);
+        int code;
         try {
             CommandLine line = commandsFor(args, terminal).setOut(printed).setErr(said);
             line.setExecutionExceptionHandler(new Explanation(said, terminal));
-            return line.execute(args);
+            code = line.execute(args);
         } catch (RuntimeException | Error fault) {
-            return explain(fault, said, terminal);
-        } finally {
-            printed.flush();
-            said.flush();
+            code = explain(fault, said, terminal);
         }
+        printed.flush();
+        if (result.failure() != null && !terminal.isReaderGone(result.failure())) {
+            code = explain(new NotWritten("standard output", result.failure()), said, terminal);
+        }
+        said.flush();
+        return code;
     }
 
     /** The command line with every command, for help and completion. */
@@ -125,6 +133,16 @@ public final class Tool {
             }
             return ExitCode.BAD_INPUT.number();
         }
+        if (fault instanceof NotWritten lost) {
+            if (lost.getCause() instanceof IOException cause && terminal.isReaderGone(cause)) {
+                return ExitCode.OK.number();
+            }
+            err.print(Harmless.text(NAME + ": " + lost.getMessage()) + "\n");
+            return ExitCode.NOT_WRITTEN.number();
+        }
+        if (fault instanceof LinkageError || fault.getCause() instanceof LinkageError) {
+            return incomplete(fault, err);
+        }
         err.print(Harmless.text(NAME + ": a fault of the tool itself: " + fault) + "\n");
         if (terminal.trace()) {
             fault.printStackTrace(err);
@@ -132,6 +150,18 @@ public final class Tool {
             err.print("    Set COURSEWORTHY_TRACE=1 and run it again to see where.\n");
         }
         return ExitCode.FAULT.number();
+    }
+
+    /** A class that is missing or damaged is a fault of the build, which the launcher looks over anew the next time. */
+    private static int incomplete(Throwable fault, PrintWriter err) {
+        err.print(Harmless.text(NAME + ": what was built is damaged or not all there: " + fault) + "\n"
+                + "    Run it once more; if that does not help, remove the folder target.\n");
+        String home = System.getProperty("courseworthy.home");
+        File parts = new File(home == null ? "" : home, "target/launcher/parts");
+        if (home != null && parts.isFile() && !parts.delete()) {
+            err.print("    " + Harmless.text(parts.toString()) + " could not be removed.\n");
+        }
+        return ExitCode.NOT_STARTED.number();
     }
 
     private static PrintWriter writer(OutputStream stream) {

@@ -82,6 +82,7 @@ final class GpxReader {
 
     /** @param taken told how many characters the parser took in */
     static Gpx read(Path path, String shown, Faults faults, LongConsumer taken) {
+        faults.reads(path);
         try (InputStream in = Files.newInputStream(path); XmlText text = XmlText.of(in)) {
             Gpx gpx = new GpxReader(path, shown, text, faults).read();
             taken.accept(text.total());

@@ -1,12 +1,16 @@
 package courseworthy.problem;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Collects every fault of a reading, so that the user sees them all at once. Not safe for use by several threads. */
+/**
+ * Collects every fault of a reading, so that the user sees them all at once; and what was read, so that no result is written over it. Not
+ * safe for use by several threads.
+ */
 public final class Faults {
 
     /** Written out: comparators put together from lambdas cost every run some milliseconds. */
@@ -19,6 +23,7 @@ public final class Faults {
     };
 
     private final Set<Fault> all = new LinkedHashSet<>();
+    private final Set<Path> read = new LinkedHashSet<>();
 
     /** Adds a fault; the same fault twice counts once. */
     public void add(Fault fault) {
@@ -32,6 +37,17 @@ public final class Faults {
 
     public void addAll(Faults others) {
         all.addAll(others.all);
+        read.addAll(others.read);
+    }
+
+    /** Notes that a file, or whatever lies in a folder, is read. */
+    public void reads(Path path) {
+        read.add(path);
+    }
+
+    /** Files and folders read. */
+    public Set<Path> read() {
+        return Set.copyOf(read);
     }
 
     /** True where at least one fault stops the work. */

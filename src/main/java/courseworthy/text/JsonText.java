@@ -39,6 +39,7 @@ public final class JsonText {
      * @return the tree, or null where nothing could be read; the faults say why
      */
     public static Node.Mapping read(Path path, String shown, int most, String expected, Faults faults) {
+        faults.reads(path);
         byte[] bytes;
         try (InputStream in = Files.newInputStream(path)) {
             bytes = in.readNBytes(most + 1);

@@ -105,6 +105,7 @@ public final class Yaml {
      * @return null where it cannot be read; the faults say why
      */
     public static byte[] bytes(Path path, String shown, int most, Faults faults) {
+        faults.reads(path);
         try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(most + 1);
         } catch (NoSuchFileException e) {

@@ -135,7 +135,7 @@ class AnswersTest {
     void aFileTakesExactlyWhatStandardOutputWouldHave(String format) throws IOException {
         Path out = folder.resolve("brief.out");
         Ran printed = Ran.of("brief", COURSE, "--format", format);
-        Ran written = Ran.of(new Terminal(true, false), "brief", COURSE, "--format", format, "-o", out.toString());
+        Ran written = Ran.of(new Terminal(true, false, false), "brief", COURSE, "--format", format, "-o", out.toString());
         assertThat(written).isEqualTo(new Ran(0, "", ""));
         assertThat(Files.readString(out)).isEqualTo(printed.out());
         assertThat(names(folder)).containsExactly("brief.out");
@@ -143,7 +143,7 @@ class AnswersTest {
 
     @Test
     void coloursAreForTerminalsAlone() {
-        Ran coloured = Ran.of(new Terminal(true, false), "brief", COURSE);
+        Ran coloured = Ran.of(new Terminal(true, false, false), "brief", COURSE);
         Ran plain = Ran.of("brief", COURSE);
         assertThat(coloured.out()).contains("\u001b[1m");
         assertThat(plain.out()).doesNotContain("\u001b");

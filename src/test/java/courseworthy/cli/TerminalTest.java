@@ -24,7 +24,7 @@ class TerminalTest {
         properties.setProperty("courseworthy.tty", tty);
         Map<String, String> environment = noColour == null
                 ? Map.of("TERM", term) : Map.of("TERM", term, "NO_COLOR", noColour);
-        assertThat(Terminal.of(properties, environment)).isEqualTo(new Terminal(colours, false));
+        assertThat(Terminal.of(properties, environment)).isEqualTo(new Terminal(colours, false, false));
     }
 
     @ParameterizedTest

@@ -91,7 +91,7 @@ class ToolTest {
         BadInput bad = new BadInput(List.of(
                 Fault.of("ride.yaml", 3, "length", "\"12\"", "a length with its unit", "Write \"12 km\"."),
                 Fault.of("ride.yaml", 9, "surface", "\"tarmc\"", "a surface", "")));
-        assertThat(explained(bad, new Terminal(false, true))).isEqualTo("2 " + """
+        assertThat(explained(bad, new Terminal(false, true, false))).isEqualTo("2 " + """
                 ride.yaml:3: length: found "12", expected a length with its unit
                     Write "12 km".
                 ride.yaml:9: surface: found "tarmc", expected a surface
@@ -108,18 +108,21 @@ class ToolTest {
 
     @Test
     void aFaultOfTheToolShowsItsTraceWhenAsked() {
-        assertThat(explained(new IllegalStateException("why"), new Terminal(false, true)))
+        assertThat(explained(new IllegalStateException("why"), new Terminal(false, true, false)))
                 .startsWith("70 courseworthy: a fault of the tool itself: ")
                 .contains("\tat " + ToolTest.class.getName())
                 .doesNotContain("COURSEWORTHY_TRACE");
     }
 
-    /** 70 and 69 are EX_SOFTWARE and EX_UNAVAILABLE of sysexits.h; 1 and 2 are what tests and command-line parsers commonly end with. */
+    /** 70, 69 and 74 are EX_SOFTWARE, EX_UNAVAILABLE and EX_IOERR of sysexits.h; 1 and 2 are what tests and command-line parsers commonly end with. */
     @Test
     void whatFailsInsideIsToldFromWhatTheToolAnswers() {
-        assertThat(ExitCode.list().keySet()).containsExactly("0", "1", "2", "69", "70");
+        assertThat(ExitCode.list().keySet()).containsExactly("0", "1", "2", "69", "70", "74");
         assertThat(ExitCode.FAULT.number()).isEqualTo(70);
         assertThat(ExitCode.NOT_STARTED.number()).isEqualTo(69);
+        assertThat(ExitCode.NOT_WRITTEN.number()).isEqualTo(74);
+        assertThat(explained(new NoClassDefFoundError("picocli/CommandLine"), Terminal.NONE))
+                .startsWith("69 courseworthy: what was built is damaged or not all there: ");
         assertThat(explained(new StackOverflowError(), Terminal.NONE)).startsWith("70 ");
     }
 
