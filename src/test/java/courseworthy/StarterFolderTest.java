@@ -7,10 +7,12 @@ import courseworthy.Courseworthy.Format;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.problem.NotWritten;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -76,5 +78,71 @@ class StarterFolderTest {
     private void assertRefused(String typed, String message) {
         assertThatThrownBy(() -> tool.startFolder(typed)).isInstanceOfSatisfying(BadInput.class,
                 bad -> assertThat(bad.faults()).extracting(Fault::text).containsExactly(typed + ": " + message));
+    }
+
+    /** Ended in the middle as by {@code kill -9}, which leaves no time to clean up. */
+    public static void main(String[] args) {
+        NewFolder.write(Path.of(args[0]), args[0], into -> {
+            Files.writeString(into.resolve("course.yaml"), "half");
+            Runtime.getRuntime().halt(137);
+        });
+    }
+
+    private int killed(Path folder) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), StarterFolderTest.class.getName(), folder.toString()).inheritIO().start();
+        return process.waitFor();
+    }
+
+    @Test
+    void killedItLeavesTheFolderAsItWasAndTheNextRunLeavesNothing() throws IOException, InterruptedException {
+        Path empty = Files.createDirectory(place.resolve("empty"));
+        assertThat(killed(empty)).isEqualTo(137);
+        assertThat(killed(place.resolve("new"))).isEqualTo(137);
+        assertThat(empty).isEmptyDirectory();
+        assertThat(names(place)).allMatch(name -> name.equals("empty") || name.startsWith(".courseworthy-new.")).as("the second removed what the first left").hasSize(2);
+        tool.startFolder(empty.toString());
+        assertThat(names(empty)).containsExactlyInAnyOrderElementsOf(StarterFolder.FILES);
+        assertThat(names(place)).containsExactly("empty");
+    }
+
+    /** Whoever stands in the folder, and a folder in a place that cannot be written to, has it filled file by file; an interrupted run left some. */
+    @Test
+    void whatAnInterruptedRunPutThereIsCompleted() throws IOException {
+        Path folder = Files.createDirectory(place.resolve("race"));
+        tool.startFolder(place.resolve("whole").toString());
+        for (String file : StarterFolder.FILES.subList(0, 2)) {
+            Files.copy(place.resolve("whole").resolve(file), folder.resolve(file));
+        }
+        tool.startFolder(folder.toString());
+        assertThat(names(folder)).containsExactlyInAnyOrderElementsOf(StarterFolder.FILES);
+        assertRefused(folder.toString(), "found a folder with something in it, expected a new or an empty folder\n    Nothing was written.");
+        Path other = Files.createDirectory(place.resolve("other"));
+        Files.copy(folder.resolve("rider.yaml"), other.resolve("rider.yaml"));
+        Files.writeString(other.resolve("event.yaml"), "name: Mine\n");
+        assertRefused(other.toString(), "found a folder with something in it, expected a new or an empty folder\n    Nothing was written.");
+        assertThat(names(other)).containsExactly("event.yaml", "rider.yaml");
+        assertThat(names(place)).containsExactly("other", "race", "whole");
+    }
+
+    @Test
+    void whereWritingFailsNothingIsLeft() throws IOException {
+        Path empty = Files.createDirectory(place.resolve("empty"));
+        for (Path folder : List.of(empty, place.resolve("new"))) {
+            assertThatThrownBy(() -> NewFolder.write(folder, "typed", into -> {
+                Files.writeString(into.resolve("course.yaml"), "half");
+                throw new IOException("No space left on device");
+            })).isInstanceOf(NotWritten.class).hasMessage("typed: the result could not be written (No space left on device)");
+        }
+        assertThat(empty).isEmptyDirectory();
+        assertThat(names(place)).containsExactly("empty");
+    }
+
+    @Test
+    void aFolderThatWasThereKeepsItsPermissions() throws IOException {
+        Path empty = Files.createDirectory(place.resolve("empty"));
+        Files.setPosixFilePermissions(empty, PosixFilePermissions.fromString("rwx------"));
+        tool.startFolder(empty.toString());
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(empty))).isEqualTo("rwx------");
     }
 }
