@@ -19,6 +19,6 @@ class LauncherTest {
         checks.getOutputStream().close();
         String said = new String(checks.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(checks.waitFor()).as(said).isZero();
-        assertThat(said).contains("ok 40 - ").doesNotContain("not ok");
+        assertThat(said).contains("ok 80 - ").doesNotContain("not ok");
     }
 }
