@@ -1,4 +1,4 @@
-package courseworthy.cli;
+package courseworthy;
 
 import courseworthy.rulebase.House;
 import java.io.File;
