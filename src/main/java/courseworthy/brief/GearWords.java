@@ -35,7 +35,7 @@ final class GearWords {
     /** {@code 69 /min (50 to 95)}; where it would be more than anyone turns, that a harder gear serves. */
     static String turned(Climbed climbed, GearChoice choice) {
         boolean spun = climbed.cadence().mid() > choice.highest().mid();
-        return Figures.cadence(climbed.cadence()) + (climbed.walked() ? "; walking is as fast" : spun ? "; a harder gear serves" : "");
+        return Figures.cadence(climbed.cadence()) + (climbed.walked() ? "; walked" : spun ? "; a harder gear serves" : "");
     }
 
     static List<String> atSpeed(Geared geared) {
@@ -68,7 +68,7 @@ final class GearWords {
 
     /** What is not pedalled in any gear, and what is pedalled too slowly. */
     static String besides(Geared geared, GearChoice choice) {
-        return "Coasting and braking " + Figures.time(geared.coasting()) + "; at walking pace " + Figures.time(geared.walking())
+        return "Coasting and braking " + Figures.time(geared.coasting()) + "; on foot " + Figures.time(geared.walking())
                 + "; in the easiest gear below " + Words.number(choice.lowest().mid(), 0) + " /min " + Figures.time(geared.grinding()) + ".";
     }
 

@@ -134,6 +134,7 @@ final class JsonPlan {
         json.endList();
         json.range("work_kj", plan.work().times(1 / KJ), 0);
         json.range("energy_kcal", plan.energy().times(1 / DayPlan.KCAL), 0);
+        json.decimal("walked_s", plan.walked(), 0);
         json.range("gross_efficiency", DayPlan.GROSS_EFFICIENCY, 2);
         range("carbohydrate_g", plan.carbohydrateRate() == null ? null : plan.food(), 0);
         range("carbohydrate_g_per_h", plan.carbohydrateRate(), 0);

@@ -8,6 +8,7 @@ import courseworthy.ride.Estimate;
 import courseworthy.ride.Pace;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
+import courseworthy.ride.Walking;
 import courseworthy.ride.Way;
 import java.io.IOException;
 
@@ -96,7 +97,7 @@ final class JsonRide {
         json.decimal("wheel_inertia_kg", PowerBalance.WHEEL_INERTIA_MASS, 4);
         json.decimal("bearing_force_n", PowerBalance.BEARING_FORCE, 4);
         json.decimal("bearing_force_per_speed_n_s_m", PowerBalance.BEARING_SLOPE, 4);
-        json.decimal("walking_m_s", Pace.WALK, 2);
+        json.decimal("walking_m_s", Walking.SPEED.mid(), 2);
         json.decimal("braking_m_s2", Pace.BRAKING, 2);
     }
 

@@ -217,7 +217,7 @@ final class PlanWords {
     static List<String> fuel(DayPlan plan) {
         List<String> out = new ArrayList<>();
         out.add("In all " + ends(plan.work(), 1 / KJ, 50, " kJ") + " at the pedals, " + ends(plan.energy(), 1 / DayPlan.KCAL, 50, " kcal")
-                + " used, at a gross efficiency of 20 to 24 %.");
+                + " used, at a gross efficiency of 20 to 24 %" + (plan.walked() < WALKED ? "" : " and what walking takes") + ".");
         if (plan.carbohydrateRate() != null) {
             Range rate = plan.carbohydrateRate();
             double share = plan.food().mid() * KCAL_PER_GRAM / (plan.energy().mid() / DayPlan.KCAL);
@@ -273,9 +273,19 @@ final class PlanWords {
         String parts = power("", estimate.powerOn(CLIMBS, 1), "uphill");
         parts = power(parts, estimate.powerOn(-LEVEL, LEVEL), "on the level");
         parts = power(parts, estimate.powerOn(-1, -CLIMBS), "downhill");
+        if (parts.isEmpty()) {
+            return "Next to none of it is ridden:" + onFoot(estimate.walked()).replace(" They are of the riding alone;", "");
+        }
         long falls = Math.round(100 * Endurance.fade(estimate.riding().mid()).mid());
         return "The times rest on about " + parts + (falls > 0 ? ", falling by " + falls + " % from start to finish" : "")
-                + ": harder where power buys most time, easing where it buys least.";
+                + ": harder where power buys most time, easing where it buys least." + onFoot(estimate.walked());
+    }
+
+    /** Less on foot needs no word, s. */
+    private static final double WALKED = 30;
+
+    private static String onFoot(double seconds) {
+        return seconds < WALKED ? "" : " They are of the riding alone; about " + clock(seconds) + " h of it is walked, pushing the bike.";
     }
 
     private static String power(String before, Range watts, String where) {

@@ -7,6 +7,7 @@ import courseworthy.ride.Endurance;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
+import courseworthy.ride.Walking;
 import courseworthy.ride.Way;
 import java.util.Arrays;
 import java.util.List;
@@ -18,8 +19,6 @@ import java.util.List;
 final class Gears {
 
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
-    /** Slower than this walking wins, so no gear is asked for, m/s (4.5 km/h; common practice, no source). */
-    private static final double WALKED_BELOW = 1.25;
     /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
     private static final double SURGE = 1.2;
     private static final double MOST_SURGE = 1.4;
@@ -134,7 +133,7 @@ final class Gears {
         double dragArea = estimate.basis().dragArea().mid();
         return Range.of(x -> {
             double speed = PowerBalance.of(x[1], dragArea, x[2]).speed(x[0], 0, x[3], density);
-            return gear(Math.max(speed, WALKED_BELOW), x[4], x[5] * on.kind.circumference());
+            return gear(Math.max(speed, Walking.BALANCED), x[4], x[5] * on.kind.circumference());
         }, power, on.startLineMass, rolling, place.gradient(), on.climbingCadence, CIRCUMFERENCE_OFF);
     }
 

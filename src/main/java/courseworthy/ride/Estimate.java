@@ -51,6 +51,7 @@ public final class Estimate {
     private final Range riding;
     private final Portions portions;
     private final Range stops;
+    private final double walked;
     private final Range total;
     private final double[][] draws = Spread.draws(Spread.DRAWS, Uncertain.COUNT);
     private double expected;
@@ -80,6 +81,7 @@ public final class Estimate {
         prepare(whole);
         middle = held(whole, inputs(), about, AGREED, true);
         trace = whole.trace(basis.laps());
+        walked = walked(trace);
         riding = spread();
         portions = new Portions(this, harder);
         stops = Stops.of(middle.seconds, basis.points(), basis.training());
@@ -165,6 +167,7 @@ public final class Estimate {
         in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
         in.turnInside = at(Corner.INSIDE, places[Uncertain.CAP.ordinal()]);
         in.tread = at(Corner.TREAD, places[Uncertain.CAP.ordinal()]);
+        in.walking = at(Walking.SPEED, places[Uncertain.CAP.ordinal()]);
         return in;
     }
 
@@ -315,7 +318,7 @@ public final class Estimate {
 
     /** Riding time to a distance from the start over all laps, s, with its range; kept once it is worked out. */
     public synchronized Range arrivals(double distance) {
-        return arrivals.computeIfAbsent(distance, to -> portions.between(0, to, false));
+        return arrivals.computeIfAbsent(distance, portions::arrival);
     }
 
     /**
@@ -385,6 +388,26 @@ public final class Estimate {
         return stops;
     }
 
+    /** Of the stopping time what lies before a place, s: so many support points passed, the rest even over the riding time. */
+    public Range stopped(int pointsPassed, double ridingSeconds) {
+        Range at = Stops.atPoints(middle.seconds, basis.points(), basis.training()).times(pointsPassed / Math.max(1.0, basis.points()));
+        Range between = Stops.between(middle.seconds, basis.points(), basis.training()).times(Math.min(1, ridingSeconds / middle.seconds));
+        return new Range(at.low() + between.low(), at.mid() + between.mid(), at.high() + between.high());
+    }
+
+    /** Of the riding time what is walked beside the bike, s. */
+    public double walked() {
+        return walked;
+    }
+
+    private static double walked(Trace trace) {
+        double sum = 0;
+        for (int at = 0; at < trace.size(); at++) {
+            sum += trace.onFoot(at);
+        }
+        return sum;
+    }
+
     /** Riding and stopping, s. */
     public Range total() {
         return total;
@@ -405,14 +428,15 @@ public final class Estimate {
         return middle.load;
     }
 
-    /** Plain mean over the riding time, coasting included, W. */
+    /** Plain mean over what is ridden, coasting included, walking not, W; 0 where all is walked. */
     public double meanPower() {
-        return middle.mean;
+        double ridden = middle.seconds - walked;
+        return ridden > 0 ? middle.mean * middle.seconds / ridden : 0;
     }
 
     /**
-     * Mean power on the pedals where the ground has a gradient between two, W, with the range of what can be held; null where less than a
-     * fiftieth of the time is ridden so.
+     * Mean power on the pedals where the ground has a gradient between two, W, with the range of what can be held; walking is left out. Null
+     * where less than a fiftieth of the time is ridden so.
      */
     public Range powerOn(double least, double most) {
         double seconds = 0;
@@ -420,7 +444,7 @@ public final class Estimate {
         for (int at = 0; at < trace.size(); at++) {
             double gradient = way.gradient(trace.step(at));
             if (gradient >= least && gradient <= most) {
-                seconds += trace.seconds(at);
+                seconds += trace.seconds(at) - trace.onFoot(at);
                 work += trace.power(at) * trace.seconds(at);
             }
         }

@@ -26,5 +26,7 @@ final class Inputs {
     /** Radius of the inner edge of a trail's sharp turns, and width of its tread, m. */
     double turnInside;
     double tread;
+    /** Beside the bike, m/s. */
+    double walking = Walking.SPEED.mid();
     Change change = Change.NONE;
 }

@@ -25,11 +25,6 @@ public final class Pace {
     /** Where nothing is known of the ground. */
     private static final Range UNKNOWN = new Range(8, 13, 19);
 
-    /** Walking beside the bike uphill, m/s (common practice, no source: about 3.5 km/h). */
-    public static final double WALK = 0.95;
-    /** From this technical grade on an ordinary rider walks uphill (mtb:scale 4: "loose, boulders, dangerous hairpins"). */
-    static final double WALKED_FROM = 4;
-
     /**
      * How a bend is leant into on dry pavement: 20 degrees is what cycle paths are laid out for (AASHTO Guide for the Development of Bicycle
      * Facilities, 2012, from memory), those who race lean more; m/s².

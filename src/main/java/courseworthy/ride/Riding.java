@@ -14,7 +14,7 @@ final class Riding {
     private static final int AT_A_TIME = 64;
     /** To keep the lowest cadence in the easiest gear a rider gives up to this times the power of the moment (practice, no source). */
     private static final double MOST_GROUND = 1.35;
-    /** Then cadence falls; from this share of the lowest cadence down the rider gets off and walks (practice, no source). */
+    /** Then cadence falls; from this share of the lowest cadence down the rider gets off and walks, sooner where walking costs less (practice). */
     private static final double WALKED_BELOW = 0.6;
     /** However much is coasted, nobody pedals for long above this share of hour power (practice, no source). */
     static final double MOST_PEDALLED = 1.3;
@@ -31,6 +31,8 @@ final class Riding {
     private double[] head;
     private double[] turns;
     private double[] radius;
+    /** How much there is to be said for walking on a piece. */
+    private double[] steep;
     /** By how much of the tread's width the line through a sharp turn at the piece's start is wider than its inside; 0 where there is none. */
     private double[] sharp;
     private int[] ground;
@@ -58,7 +60,7 @@ final class Riding {
     private double[] caps;
     private double slowest;
     private double fastest;
-    private double walked;
+    private double onFoot;
 
     // What came of it.
     double seconds;
@@ -68,6 +70,7 @@ final class Riding {
     private double pedalling;
     private double[] arrival = new double[0];
     private double[] powers = new double[0];
+    private double[] feet = new double[0];
 
     /**
      * Cuts a way into pieces.
@@ -128,6 +131,7 @@ final class Riding {
             }
             length[size] = next;
             sine[size] = gradient * flat;
+            steep[size] = Walking.favoured(gradient);
             cosine[size] = flat;
             head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
             ground[size] = way.ground(s);
@@ -153,6 +157,7 @@ final class Riding {
 
     private void room(int most) {
         length = length == null ? new double[most] : Arrays.copyOf(length, most);
+        steep = steep == null ? new double[most] : Arrays.copyOf(steep, most);
         sine = sine == null ? new double[most] : Arrays.copyOf(sine, most);
         cosine = cosine == null ? new double[most] : Arrays.copyOf(cosine, most);
         head = head == null ? new double[most] : Arrays.copyOf(head, most);
@@ -252,7 +257,6 @@ final class Riding {
         weight = (in.mass + in.change.mass()) * PowerBalance.GRAVITY;
         Gearing gears = in.change.gearing();
         slowest = gears == null ? 0 : gears.slowest();
-        walked = WALKED_BELOW * slowest;
         fastest = gears == null ? Double.MAX_VALUE : gears.fastest();
         byGround();
         plainArea = in.change.dragArea(in.dragArea, 1) + PowerBalance.WHEEL_DRAG;
@@ -260,8 +264,9 @@ final class Riding {
         if (keep) {
             arrival = new double[way.size() * laps];
             powers = new double[way.size() * laps];
+            feet = new double[way.size() * laps];
         }
-        motion.start(Pace.WALK, in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS);
+        motion.start(Walking.SPEED.mid(), in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS);
         seconds = 0;
         fourth = 0;
         work = 0;
@@ -309,7 +314,10 @@ final class Riding {
         boolean apart = this.area.length > 0;
         double slope = weight * in.climbing;
         double windSpeed = in.wind;
-        double least = Math.max(Pace.WALK, slowest);
+        double[] steeps = steep;
+        double walking = in.walking;
+        double balanced = Walking.BALANCED - walking;
+        double inGear = slowest;
         double fast = fastest;
         int shift = hourly ? lap * size : 0;
         double now = seconds;
@@ -332,9 +340,13 @@ final class Riding {
             double v = m.speed();
             double pedalled = fresh;
             double counts = fresh;
+            double least = walking + steeps[i] * balanced;
+            least = least < inGear ? inGear : least;
+            double foot = 0;
             if (v > cap || v < least || v > fast) {
                 pedalled = minded(i, from < cap ? from : cap, fresh, cap, steady, air, wind);
                 counts = load;
+                foot = onFoot;
             }
             took += m.seconds;
             if (corners[i] > 0) {
@@ -349,6 +361,7 @@ final class Riding {
                 int at = lap * way.size() + step[i];
                 arrival[at] = now;
                 powers[at] += pedalled * took;
+                feet[at] += foot;
             }
         }
         seconds = now;
@@ -375,6 +388,7 @@ final class Riding {
         double pedalled = fresh;
         double v = motion.speed();
         load = fresh;
+        onFoot = 0;
         if (v > fastest && fastest < cap) {
             pedalled = spunOut(i, from, fresh, steady, air, wind);
             load = pedalled;
@@ -388,7 +402,7 @@ final class Riding {
         if (v > cap) {
             pedalled = held(i, from, cap, pedalled, steady, air, wind);
             load = pedalled;
-        } else if (v < Pace.WALK || v < walked) {
+        } else if (v < Walking.below(in.walking, steep[i]) || v < slowest * (WALKED_BELOW + (1 - WALKED_BELOW) * steep[i])) {
             walk(i, from);
             pedalled = 0;
         }
@@ -415,9 +429,10 @@ final class Riding {
 
     /** Gets off where speed has fallen to walking, and walks on. */
     private void walk(int i, double from) {
-        double ridden = from > Pace.WALK ? Math.min(length[i], ROLLS_OUT) : 0;
-        motion.speed(Pace.WALK);
-        motion.seconds = ridden * 2 / (from + Pace.WALK) + (length[i] - ridden) / Pace.WALK;
+        double ridden = from > in.walking ? Math.min(length[i], ROLLS_OUT) : 0;
+        motion.speed(in.walking);
+        onFoot = (length[i] - ridden) / in.walking;
+        motion.seconds = ridden * 2 / (from + in.walking) + onFoot;
     }
 
     /** Where the rider gets off, speed falls to walking over about this length, m. */
@@ -471,7 +486,7 @@ final class Riding {
         return Math.max(1, Math.sqrt(Math.sqrt(fourth / seconds)));
     }
 
-    /** Mean over the riding time, W. */
+    /** Mean over the whole time, what is walked counted as none, W. */
     double mean() {
         return work / seconds;
     }
@@ -483,7 +498,7 @@ final class Riding {
 
     /** The last ride, which must have been kept. */
     Trace trace(int laps) {
-        return new Trace(way, laps, arrival, powers);
+        return new Trace(way, laps, arrival, powers, feet);
     }
 
     /** Density by height in steps of 25 m, linear between: the error is below 1e-6 of it. */

@@ -7,12 +7,14 @@ public final class Trace {
     private final int laps;
     private final double[] arrival;
     private final double[] power;
+    private final double[] onFoot;
 
-    Trace(Way way, int laps, double[] arrival, double[] power) {
+    Trace(Way way, int laps, double[] arrival, double[] power, double[] onFoot) {
         this.way = way;
         this.laps = laps;
         this.arrival = arrival;
         this.power = power;
+        this.onFoot = onFoot;
     }
 
     /** Steps of all laps. */
@@ -52,6 +54,11 @@ public final class Trace {
     /** Mean power on the pedals on a step, W; coasting, braking and walking count as none. */
     public double power(int at) {
         return power[at];
+    }
+
+    /** Of the time on a step what is walked, s. */
+    public double onFoot(int at) {
+        return onFoot[at];
     }
 
     /** Riding time of the whole, s. */

@@ -2,6 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.demand.Estimated.Kind;
 import courseworthy.ride.Range;
+import courseworthy.ride.Walking;
 
 /**
  * How a steep piece is ridden in one gear.
@@ -15,11 +16,8 @@ import courseworthy.ride.Range;
  */
 public record Climbed(Kind kind, Range gradient, Range power, Range speed, Range cadence, Range torque) {
 
-    /** Slower than this walking wins, m/s (4.5 km/h; common practice, no source). */
-    static final double WALKED_BELOW = 1.25;
-
-    /** Whether walking is as fast. */
+    /** Whether a rider gets off there. */
     public boolean walked() {
-        return speed.mid() < WALKED_BELOW;
+        return speed.mid() < Walking.below(gradient.mid());
     }
 }

@@ -10,6 +10,7 @@ import courseworthy.demand.OnTheDay.Stop;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
 import courseworthy.ride.Trace;
+import courseworthy.ride.Walking;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +24,8 @@ import java.util.List;
  * @param hours     each hour from the start
  * @param food      carbohydrate over the day, g
  * @param work      over the day, J
- * @param energy    used for that work, J
+ * @param energy    used for that work, and for walking, J
+ * @param walked    walked beside the bike, s; what that uses is in the energy, not in the work
  * @param drink     to drink over the day, L
  * @param carbohydrateRate decided, with the limits of intake for such a time, g/h
  * @param gaps      water to leave with at each place to fill bottles; empty where those are not known
@@ -33,7 +35,7 @@ import java.util.List;
  * @param light     null where date or place are not known
  * @param beyond    latest times written for points past the finish, m
  */
-public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Range food, Range work, Range energy, Range drink,
+public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Range food, Range work, Range energy, double walked, Range drink,
         Range carbohydrateRate, List<Gap> gaps, Range behind, Range behindShare, boolean sweatKnown, Light light, List<Double> beyond) {
 
     /**
@@ -106,7 +108,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param from         s from the start
      * @param to           s from the start
      * @param work         on the pedals, J
-     * @param energy       used for it, J
+     * @param energy       used for it, and for walking, J
      * @param carbohydrate to eat, g
      * @param drink        L
      * @param sweat        lost, L
@@ -192,8 +194,9 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
             double[] sun = day.sun();
             double[] twilight = day.twilight();
-            return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), sum(hours, 3), rate, gaps(),
-                    behind, behind.times(1 / day.mass()), day.sweatKnown(), sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1]), day.beyond());
+            return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), estimate.walked(),
+                    sum(hours, 3), rate, gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown(),
+                    sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1]), day.beyond());
         }
 
         @Override
@@ -266,19 +269,16 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         /** Time from the start to a place, s. */
         private Range after(double at) {
-            return at >= lap * laps ? estimate.total() : estimate.arrivals(at).plus(estimate.stops().times(stopped(at)));
+            return at >= lap * laps ? estimate.total() : estimate.arrivals(at).plus(estimate.stopped(passed(at), estimate.arrivalAt(at)));
         }
 
-        /** Share of the stopping time that lies before a place. */
-        private double stopped(double at) {
-            if (stops.isEmpty()) {
-                return estimate.arrivalAt(at) / estimate.riding().mid();
-            }
+        /** How many support points lie before a place. */
+        private int passed(double at) {
             int passed = 0;
             for (Stop stop : stops) {
                 passed += stop.at() < at ? 1 : 0;
             }
-            return passed / (double) stops.size();
+            return passed;
         }
 
         /** Hours of the middle estimate, stops spread evenly; drinking is kept account of for who sweats little, usually and much. */
@@ -289,7 +289,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             int count = (int) Math.max(1, Math.ceil((whole - LEFT_OVER) / HOUR));
             double[] work = new double[count];
             double[] middle = new double[count];
-            share(work, middle, pauses);
+            double[][] walked = new double[3][count];
+            share(work, middle, walked, pauses);
             double sure = power();
             List<Hour> out = new ArrayList<>();
             for (int i = 0; i < count; i++) {
@@ -301,7 +302,9 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                 Range sweat = day.sweat(temperature).times(part);
                 Range drink = Range.around(balance[0].drink(sweat.low(), part), balance[1].drink(sweat.mid(), part),
                         balance[2].drink(sweat.high(), part));
-                out.add(new Hour(from, to, done, energy(done), rate == null ? Range.exact(0) : rate.times(part),
+                Range ridden = energy(done);
+                Range energy = new Range(ridden.low() + walked[0][i], ridden.mid() + walked[1][i], ridden.high() + walked[2][i]);
+                out.add(new Hour(from, to, done, energy, rate == null ? Range.exact(0) : rate.times(part),
                         drink, sweat, temperature));
             }
             return out;
@@ -316,8 +319,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             return balance.behind();
         }
 
-        /** Shares the work of each step over the hours it lies in, and finds where the rider is in the middle of each. */
-        private void share(double[] work, double[] middle, double pauses) {
+        /** Shares the work of each step, and what walking uses, over the hours it lies in, and finds where the rider is in the middle of each. */
+        private void share(double[] work, double[] middle, double[][] walked, double pauses) {
             Trace trace = estimate.trace();
             int size = trace.size();
             double before = 0;
@@ -325,10 +328,14 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             for (int i = 0; i < size; i++) {
                 double after = trace.arrival(i) * pauses;
                 double power = trace.power(i) / pauses;
+                Range onFoot = trace.onFoot(i) > 0 ? walking(trace, i).times(1 / pauses) : Range.exact(0);
                 while (before < after) {
                     int hour = (int) Math.min(work.length - 1, Math.floor(before / HOUR));
                     double to = hour == work.length - 1 ? after : Math.min(after, (hour + 1) * HOUR);
                     work[hour] += power * (to - before);
+                    walked[0][hour] += onFoot.low() * (to - before);
+                    walked[1][hour] += onFoot.mid() * (to - before);
+                    walked[2][hour] += onFoot.high() * (to - before);
                     before = to;
                 }
                 while (next < middle.length && after >= (next == middle.length - 1 ? (next * HOUR + estimate.total().mid()) / 2 : (next + 0.5) * HOUR)) {
@@ -338,6 +345,12 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             while (next < middle.length) {
                 middle[next++] = lap * laps;
             }
+        }
+
+        /** What walking uses on a step, W over its time. */
+        private Range walking(Trace trace, int at) {
+            double load = estimate.basis().mass().mid() - day.mass();
+            return Walking.power(day.mass(), load, estimate.way().gradient(trace.step(at))).times(trace.onFoot(at) / trace.seconds(at));
         }
 
         /** How far power may be off, as a share: hour power and how hard the ride is ridden are independent. */

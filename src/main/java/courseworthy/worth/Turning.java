@@ -138,10 +138,9 @@ public final class Turning {
 
         private void count(Trace trace, int at, double[] upTo) {
             double speed = trace.speed(at);
-            double time = trace.seconds(at);
-            if (speed < Climbed.WALKED_BELOW && way.gradient(trace.step(at)) > 0) {
-                walking += time;
-            } else if (trace.power(at) < PEDALLED) {
+            double time = trace.seconds(at) - trace.onFoot(at);
+            walking += trace.onFoot(at);
+            if (trace.power(at) < PEDALLED) {
                 coasting += time;
             } else {
                 int gear = 0;

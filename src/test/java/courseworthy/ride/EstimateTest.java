@@ -272,7 +272,9 @@ class EstimateTest {
     /** Four points racing of 75 s, from 4 h of riding on; none in a ride under two hours (common practice, no source). */
     @Test
     void stopsTakeTime() {
-        assertThat(Stops.of(5 * 3600, 4, false).mid()).isCloseTo(300, within(1e-9));
+        assertThat(Stops.of(4 * 3600, 4, false).mid()).isCloseTo(300, within(1e-9));
+        assertThat(Stops.of(5 * 3600, 4, false).mid()).as("and a fiftieth of the hour beyond four").isCloseTo(372, within(1e-9));
+        assertThat(Stops.of(12.5 * 3600, 2, false).mid() / 60).as("a long day with two points stops longer than at them").isBetween(8.0, 25.0);
         assertThat(Stops.of(1.5 * 3600, 4, false)).isEqualTo(Range.exact(0));
         assertThat(Stops.of(3 * 3600, 4, false).mid()).isCloseTo(150, within(1e-9));
         assertThat(Stops.of(5 * 3600, 4, true).mid()).isGreaterThan(Stops.of(5 * 3600, 4, false).mid());

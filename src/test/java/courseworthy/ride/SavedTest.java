@@ -86,7 +86,7 @@ class SavedTest {
         assertThat(estimate.saved(Change.NONE.withGearing(noTop)).high()).isLessThan(-5);
         assertThat(estimate.saved(Change.NONE.withGearing(hard)).mid()).isLessThan(-5);
         assertThat(estimate.saved(Change.NONE.withGearing(noBottom)).high()).isLessThan(-60);
-        assertThat(estimate.trace(Change.NONE.withGearing(noBottom)).speed(0)).isCloseTo(Pace.WALK, within(0.01));
+        assertThat(estimate.trace(Change.NONE.withGearing(noBottom)).speed(0)).isCloseTo(Walking.SPEED.mid(), within(0.01));
     }
 
     /** Step by step the trace adds up to the whole, and a change shows in it. */

@@ -143,6 +143,44 @@ class DayPlanTest {
                 Kind.SUPPORT, Kind.SUPPORT, Kind.FINISH);
     }
 
+    /**
+     * Three kilometres of a wall that nobody rides: what is walked is told, costs energy at no power on the pedals, and leaves the power of the
+     * riding as it is; nor is the time of a walk known to the minute.
+     */
+    @Test
+    void walkingCostsEnergyAndNoPowerAtThePedals() {
+        String wall = COURSE.replace("{length: 8 km, rise: 480 m, drop: 0 m, surface: gravel, smoothness: intermediate}",
+                "{length: 3 km, rise: 900 m, drop: 0 m, surface: gravel, smoothness: intermediate}");
+        Call call = Called.call(folder, wall, RIDER, DAY.replace("laps: 2", "laps: 1"));
+        Estimate estimate = call.demands().estimated().estimate();
+        DayPlan plan = DayPlan.of(call);
+        assertThat(plan.walked()).isCloseTo(3000 / 0.95, within(120.0)).isEqualTo(estimate.walked());
+        Range ridden = DayPlan.energy(plan.work());
+        double kcal = (plan.energy().mid() - ridden.mid()) / DayPlan.KCAL;
+        // Minetti's 11.18 J/kg/m at 30 % for 75 kg over 3 km are 601 kcal without the bike.
+        assertThat(kcal).isBetween(601.0, 601.0 * 1.5);
+        assertThat(plan.energy().low()).isLessThan(plan.energy().mid());
+        assertThat(estimate.meanPower() * (estimate.riding().mid() - estimate.walked())).isCloseTo(plan.work().mid(), within(0.01 * plan.work().mid()));
+        assertThat(estimate.powerOn(0.02, 1) == null || estimate.powerOn(0.02, 1).mid() > 100).isTrue();
+        assertSplitsAreNotTooSure(plan);
+    }
+
+    /** Nobody knows a place's time to the minute hours before: 2 % either way at least, but for a thing at the start itself. */
+    @Test
+    void noSplitIsSurerThanThePaceOfTheStart() {
+        assertSplitsAreNotTooSure(DayPlan.of(Called.call(folder, COURSE, RIDER, DAY)));
+        String walk = COURSE.replace("rise: 60 m", "rise: 9000 m").replace("surface: asphalt, smoothness: good", "surface: sand");
+        assertSplitsAreNotTooSure(DayPlan.of(Called.call(folder, walk, RIDER, DAY)));
+    }
+
+    private static void assertSplitsAreNotTooSure(DayPlan plan) {
+        for (Split split : plan.every().all()) {
+            double after = split.after().mid();
+            assertThat(split.after().high() - after).as("%s", split).isGreaterThanOrEqualTo(0.02 * after);
+            assertThat(after - split.after().low()).as("%s", split).isGreaterThanOrEqualTo(0.02 * after);
+        }
+    }
+
     /** Foot and top of the one climb of a lap lie where the profile puts them: 20 and 28 km, 56 km further on the second lap. */
     @Test
     void climbsAreWhereTheyAreWritten() {
