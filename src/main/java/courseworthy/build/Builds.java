@@ -27,7 +27,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 
-/** Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. */
+/**
+ * Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. A bike of the kind
+ * that is called goes before any other.
+ */
 public final class Builds {
 
     private final Workshop workshop;
@@ -92,22 +95,38 @@ public final class Builds {
     }
 
     private Build build(FitRules rules) {
-        Part bike = null;
-        Map<Place, Part> parts = null;
-        long least = Long.MAX_VALUE;
-        for (Part each : workshop.bikes()) {
-            if (only != null && !only.equals(each.name())) {
+        List<Part> all = new ArrayList<>(workshop.bikes());
+        all.removeIf(each -> only != null && !only.equals(each.name()));
+        Solved solved = cheapest(all, true);
+        solved = solved == null ? cheapest(all, false) : solved;
+        return solved == null ? none(rules) : built(solved.bike(), solved.parts(), solved.cost() / Search.LOSS, rules);
+    }
+
+    /** A bike with parts in its places, and what is lost by it. */
+    private record Solved(Part bike, Map<Place, Part> parts, long cost) {
+    }
+
+    /**
+     * The cheapest of some bikes; null where none can be built.
+     *
+     * @param called whether it must be of the kind that is called and lack no part that a bike needs: gears, tyres and pressures, and the
+     *               time, are those of that kind
+     */
+    private Solved cheapest(List<Part> bikes, boolean called) {
+        String kind = call.on(Topics.of("bike")).text();
+        Solved best = null;
+        for (Part each : bikes) {
+            if (called && !kind.equals(each.word(Detail.KIND))) {
                 continue;
             }
             Search search = new Search(workshop, each, load, aims);
             Map<Place, Part> found = search.solve();
-            if (found != null && search.cost() < least) {
-                bike = each;
-                parts = found;
-                least = search.cost();
+            boolean whole = found != null && search.cost() / Search.LOSS < Aims.EMPTY;
+            if (found != null && (whole || !called) && (best == null || search.cost() < best.cost())) {
+                best = new Solved(each, found, search.cost());
             }
         }
-        return bike == null ? none(rules) : built(bike, parts, least / Search.LOSS, rules);
+        return best;
     }
 
     private Build none(FitRules rules) {
