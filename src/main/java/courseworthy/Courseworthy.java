@@ -41,6 +41,7 @@ import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
+import courseworthy.demand.Ride;
 import courseworthy.demand.Survey;
 import courseworthy.demand.Value;
 import courseworthy.event.Event;
@@ -58,6 +59,7 @@ import courseworthy.rulebase.Tried;
 import courseworthy.schema.Schemas;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.worth.BikeAtHand;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.GearChoice;
 import courseworthy.worth.Outlook;
@@ -172,9 +174,7 @@ public final class Courseworthy {
     public String compare(Request request, List<String> written, Format format, boolean colours) {
         List<Map<Topic, Long>> asked = setUps(written);
         Answer answer = answer(request);
-        Otherwise.Ride ride = answer.ride();
-        SetUps setUps = new SetUps(answer.rules(), answer.call(),
-                kind -> Survey.of(ride.course(), ride.rider(), ride.event(), Bike.of(kind)));
+        SetUps setUps = new SetUps(answer.rules(), answer.call(), answer.ride()::on);
         List<SetUp> all = new ArrayList<>(List.of(setUps.recommended()));
         for (int i = 0; i < asked.size(); i++) {
             all.add(setUps.of(written.get(i), asked.get(i)));
@@ -402,7 +402,7 @@ public final class Courseworthy {
     }
 
     /** A brief, the call it was made of, and the rules that made the call. */
-    private record Answer(DroolsRules rules, Call call, Brief brief, Otherwise.Ride ride) {
+    private record Answer(DroolsRules rules, Call call, Brief brief, Ride ride) {
     }
 
     /** Without what to set, the day's plan and second calls. */
@@ -424,7 +424,8 @@ public final class Courseworthy {
         Workshop workshop = inputs.workshop(request.workshop());
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
         ClockCheck.of(course, event, faults);
-        Demands demands = faults.stop() ? null : Survey.of(course, rider, event, bike);
+        Ride ride = new Ride(course, rider, event, bike);
+        Demands demands = faults.stop() ? null : ride.atHand();
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);
         if (ahead && sensitivity != null) {
             sensitivity.ahead(Worths.mayUseExtensions(demands), Worths.inCompany(demands));
@@ -432,10 +433,9 @@ public final class Courseworthy {
         }
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
-        Call call = Calling.call(rules, demands);
-        Otherwise.Ride ride = new Otherwise.Ride(course, rider, event, bike);
-        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call)) : Outlook.NONE;
-        Worths worths = new Worths(call, sensitivity);
+        Call call = Calling.call(rules, demands, ride::on);
+        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)) : Outlook.NONE;
+        Worths worths = new Worths(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
         Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), worths, FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
                 worths, build, loading.given()), ride);

@@ -4,7 +4,7 @@ import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.course.Course;
 import courseworthy.decision.Decision;
-import courseworthy.demand.Survey;
+import courseworthy.demand.Ride;
 import courseworthy.event.Event;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Bike;
@@ -39,7 +39,7 @@ final class LibraryGaps {
         for (String name : courses) {
             Course course = inputs.course(name, null);
             if (course != null) {
-                Call call = Calling.call(rules, Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
+                Call call = Calling.call(rules, new Ride(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
                 for (Decision decision : call.decisions()) {
                     if (decision.status() == Decision.Status.SETTLED && decision.taken().isEmpty() && decision.lost().isEmpty()) {
                         silent.computeIfAbsent(decision.topic(), topic -> new ArrayList<>()).add(name);

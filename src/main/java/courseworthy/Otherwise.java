@@ -2,12 +2,8 @@ package courseworthy;
 
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
-import courseworthy.course.Course;
-import courseworthy.demand.Survey;
-import courseworthy.event.Event;
+import courseworthy.demand.Ride;
 import courseworthy.event.Event.Forecast;
-import courseworthy.rider.Bike;
-import courseworthy.rider.Rider;
 import courseworthy.rulebase.Rules;
 import courseworthy.worth.PlanB;
 import java.util.ArrayList;
@@ -17,10 +13,6 @@ import java.util.List;
 final class Otherwise {
 
     private Otherwise() {
-    }
-
-    /** What is ridden, as read. */
-    record Ride(Course course, Rider rider, Event event, Bike bike) {
     }
 
     static List<PlanB> of(Rules rules, Ride ride, Call call) {
@@ -38,8 +30,7 @@ final class Otherwise {
     }
 
     private static PlanB of(Rules rules, Ride ride, Call call, Forecast forecast, String turns) {
-        Event event = ride.event().with(forecast);
-        return PlanB.of(turns, call, Calling.call(rules, Survey.of(ride.course(), ride.rider(), event, ride.bike())));
+        return PlanB.of(turns, call, Calling.call(rules, ride.with(ride.event().with(forecast))));
     }
 
     /** What differs, in words. */

@@ -9,7 +9,7 @@ import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
-import courseworthy.demand.Demands;
+import courseworthy.demand.Ride;
 import courseworthy.demand.Survey;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
@@ -298,9 +298,8 @@ final class Seasons {
     private static List<Outing> outings(List<Planned> starts) {
         List<Outing> out = new ArrayList<>();
         for (Planned each : starts) {
-            Demands demands = Survey.of(each.course(), each.rider(), each.event(), each.bike());
-            Call call = Calling.call(each.rules(), demands);
-            Worths worths = new Worths(call, Sensitivity.of(demands));
+            Call call = Calling.call(each.rules(), new Ride(each.course(), each.rider(), each.event(), each.bike()));
+            Worths worths = new Worths(call, Sensitivity.of(call.demands()));
             String role = each.event().role() == null ? "training" : each.event().role();
             String name = each.event().name().isEmpty() ? each.course().name() : each.event().name();
             out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role, call, worths,

@@ -8,6 +8,7 @@ import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.demand.Demands;
+import courseworthy.demand.Ride;
 import courseworthy.demand.Survey;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
@@ -28,9 +29,12 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -216,17 +220,19 @@ final class SheetImpact {
         return IntStream.range(0, all).parallel().mapToObj(i -> {
             Outing outing = outings.get(i / roster.size());
             Ridden ridden = roster.get(i % roster.size());
-            Demands demands = Survey.of(outing.course(), ridden.rider(), outing.event(),
+            Ride ride = new Ride(outing.course(), ridden.rider(), outing.event(),
                     Survey.bike(ridden.rider().bike(), bikes.get(i / roster.size())));
-            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()), side(was, ridden.before(), demands),
-                    side(is, ridden.after(), demands));
+            Demands atHand = ride.atHand();
+            Map<String, Demands> known = new HashMap<>();
+            Function<String, Demands> on = kind -> known.computeIfAbsent(kind, ride::on);
+            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()),
+                    side(was, Calling.call(ridden.before(), atHand, on)), side(is, Calling.call(ridden.after(), atHand, on)));
             progress.at(done.incrementAndGet(), all);
             return out;
         }).toList();
     }
 
-    private static Impact.Side side(List<Sheet> sheets, DroolsRules rules, Demands demands) {
-        Call call = Calling.call(rules, demands);
+    private static Impact.Side side(List<Sheet> sheets, Call call) {
         return new Impact.Side(sheets, call, Checklists.listed(call));
     }
 }

@@ -8,6 +8,7 @@ import courseworthy.course.Course;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
+import courseworthy.demand.Ride;
 import courseworthy.demand.Survey;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
@@ -58,7 +59,7 @@ final class SheetTrial {
     private Set<String> known = Set.of();
 
     /** A case of a whole day, ready to be called. */
-    private record Ready(CallCase one, Demands demands, DroolsRules rules) {
+    private record Ready(CallCase one, Demands demands, Ride ride, DroolsRules rules) {
     }
 
     private SheetTrial(Path home) {
@@ -146,7 +147,7 @@ final class SheetTrial {
         one.speaks().forEach(named -> rule(named, one));
         one.silent().forEach(named -> rule(named, one));
         if (one.course() == null) {
-            return new Ready(one, one.situation().demands(), rules(new SituationFile("", file, one.situation()).given()));
+            return new Ready(one, one.situation().demands(), null, rules(new SituationFile("", file, one.situation()).given()));
         }
         Beside beside = new Beside(inputs, faults, file);
         Course course = beside.course(one.course(), one.ground());
@@ -160,7 +161,8 @@ final class SheetTrial {
         }
         Bike fromEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
         DroolsRules rules = rules(SheetReader.rider(rider.constraints(), rider.file(), faults));
-        return faults.stop() ? null : new Ready(one, Survey.of(course, rider, event, Survey.bike(rider.bike(), fromEvent)), rules);
+        Ride ride = faults.stop() ? null : new Ride(course, rider, event, Survey.bike(rider.bike(), fromEvent));
+        return ride == null ? null : new Ready(one, ride.atHand(), ride, rules);
     }
 
     /**
@@ -192,7 +194,8 @@ final class SheetTrial {
     }
 
     private void tryCall(Ready ready) {
-        Call call = Calling.call(ready.rules(), ready.demands());
+        Call call = ready.ride() == null ? Calling.call(ready.rules(), ready.demands())
+                : Calling.call(ready.rules(), ready.demands(), ready.ride()::on);
         Set<String> spoke = spoke(call);
         List<String> differences = new ArrayList<>();
         ready.one().expect().forEach((topic, expected) -> expect(call.on(topic), expected, differences));

@@ -50,7 +50,8 @@ public final class Catalogue {
         Page page = new Page(colours);
         for (Measure measure : Measure.values()) {
             page.row(measure.written(), 34, values(measure.scale()), Weight.BOLD, "", 0, Weight.PLAIN);
-            String known = measure.layer() == 0 ? "" : " Known once topics of layer " + measure.layer() + " are settled.";
+            String known = measure.layer() == 0 ? "" : measure.ofTheBike() ? " Holds once bike is settled, where it is of the kind at hand."
+                    : " Known once topics of layer " + measure.layer() + " are settled.";
             page.text(6, 6, measure.about() + "." + known, Weight.PLAIN);
         }
         return page.toString();

@@ -149,7 +149,8 @@ public final class CatalogueBook {
         page.paragraph(measure.about() + ".");
         page.tableHead("", "");
         page.tableRow("values", values(measure.scale()));
-        page.tableRow("known", measure.layer() == 0 ? "from the start" : "once topics of layer " + measure.layer() + " are settled");
+        page.tableRow("known", measure.layer() == 0 ? "from the start" : measure.ofTheBike()
+                ? "once bike is settled, where it is of the kind at hand" : "once topics of layer " + measure.layer() + " are settled");
         String wanted = Wanted.told(measure.written());
         if (!wanted.isEmpty()) {
             page.tableRow("told by", wanted);

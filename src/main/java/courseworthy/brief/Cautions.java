@@ -35,6 +35,9 @@ final class Cautions {
         say(decided("front tyre pressure") || decided("rear tyre pressure"),
                 "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above 5 bar, and only"
                         + " tyres marked for them.");
+        say(call.demands().setsFiguresAside(),
+                "Rims, markings, clearance and whatever else your files give of your " + word(Measure.BIKE_AT_HAND) + " bike hold for no other. Of the "
+                        + call.on(Topics.of("bike")).text() + " bike recommended here they are not known: give them under bike, with its kind.");
         say(!known(Measure.LOWER_MARKING),
                 "The pressure markings of this bike are not known here: read both tyres and both rims before you pump.");
         say(!known(Measure.HOOKLESS),
@@ -116,6 +119,11 @@ final class Cautions {
     private boolean over(Measure measure, double shown) {
         Value value = call.demands().get(measure);
         return value != null && measure.scale().resolution().shown(value.mid()) > shown;
+    }
+
+    private String word(Measure measure) {
+        Value value = call.demands().get(measure);
+        return value == null ? "" : measure.scale().text(value.mid());
     }
 
     private boolean is(Measure measure, String word) {

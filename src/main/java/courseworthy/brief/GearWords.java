@@ -21,9 +21,6 @@ final class GearWords {
         out.add("Rear tyre " + Words.number(choice.width() * 1000, 0) + " mm. Cadence: " + Words.number(choice.lowest().mid(), 0)
                 + " /min at the lowest, " + Words.number(choice.highest().mid(), 0) + " at the highest; gears are changed at "
                 + Words.number(choice.usual(), 0) + ", half-way between.");
-        if (!choice.bike().equals(choice.ridden())) {
-            out.add("The ride is estimated on a " + choice.ridden() + " bike, the gears are those of a " + choice.bike() + " bike.");
-        }
         return out;
     }
 

@@ -38,6 +38,7 @@ final class JsonPlan {
             otherwise(other);
         }
         json.endList();
+        AtHandWords.add(json, outlook.bikeAtHand());
     }
 
     private void settings(Outlook outlook) throws IOException {

@@ -23,6 +23,7 @@ final class PlanMarkdown {
         for (PlanB other : brief.outlook().otherwise()) {
             otherwise(other);
         }
+        AtHandWords.add(page, brief.outlook().bikeAtHand());
     }
 
     /** What is to be set on one topic. */

@@ -29,6 +29,7 @@ final class PlanText {
         for (PlanB other : brief.outlook().otherwise()) {
             otherwise(other);
         }
+        AtHandWords.add(page, brief.outlook().bikeAtHand());
     }
 
     /** What is to be set on one topic. */

@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
 import java.util.ArrayList;
@@ -13,14 +14,29 @@ final class Short {
     record Entry(String about, String values) {
     }
 
-    private final Brief brief;
+    private final List<Decision> decisions;
+    private final Demands demands;
 
-    private Short(Brief brief) {
-        this.brief = brief;
+    private Short(List<Decision> decisions, Demands demands) {
+        this.decisions = decisions;
+        this.demands = demands;
     }
 
     static List<Entry> of(Brief brief) {
-        return new Short(brief).entries();
+        return of(brief.decisions(), brief.demands());
+    }
+
+    static List<Entry> of(List<Decision> decisions, Demands demands) {
+        return new Short(decisions, demands).entries();
+    }
+
+    private Decision on(String topic) {
+        for (Decision decision : decisions) {
+            if (decision.topic().name().equals(topic)) {
+                return decision;
+            }
+        }
+        throw new IllegalArgumentException("no decision on " + topic);
     }
 
     private List<Entry> entries() {
@@ -48,14 +64,14 @@ final class Short {
 
     /** The decision's text; empty where it does not apply. */
     private String value(String topic) {
-        Decision decision = brief.on(topic);
+        Decision decision = on(topic);
         return decision.status() == Decision.Status.NOT_APPLICABLE ? "" : decision.text();
     }
 
     /** A mark where advice on any of these was divided. */
     private String mark(String... topics) {
         for (String topic : topics) {
-            if (brief.on(topic).standing() == Decision.Standing.SPLIT) {
+            if (on(topic).standing() == Decision.Standing.SPLIT) {
                 return " (split)";
             }
         }
@@ -103,7 +119,7 @@ final class Short {
 
     /** Pairs of ring and sprocket that have the decided ratio; the ratio itself where none is known. */
     private String[] alternatives(String topic) {
-        String label = brief.on(topic).label();
+        String label = on(topic).label();
         return label.isEmpty() ? new String[] {value(topic)} : label.split(" or ");
     }
 
@@ -125,9 +141,9 @@ final class Short {
 
     /** What the start is left with, and the most from a tap on the way; for an unknown gap or in unknown heat a least amount. */
     private String water() {
-        Value most = brief.demands().get(Measure.WATER_OVER_THE_HOTTEST_GAP);
-        boolean known = most != null && brief.demands().known(Measure.HOTTEST_TEMPERATURE);
-        Long start = brief.on("water").value();
+        Value most = demands.get(Measure.WATER_OVER_THE_HOTTEST_GAP);
+        boolean known = most != null && demands.known(Measure.HOTTEST_TEMPERATURE);
+        Long start = on("water").value();
         String later = most == null || start == null || most.mid() <= start ? ""
                 : " (up to " + Measure.WATER_OVER_THE_HOTTEST_GAP.scale().text(most.mid()) + " on the way)";
         return (known ? "" : "at least ") + before("water", " water") + later;

@@ -1,6 +1,7 @@
 package courseworthy.call;
 
 import courseworthy.claim.Claim;
+import courseworthy.claim.Ground;
 import courseworthy.claim.Task;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
@@ -8,7 +9,7 @@ import courseworthy.decision.Settling;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
+import courseworthy.demand.Ride;
 import courseworthy.rulebase.Rules;
 import courseworthy.rulebase.Said;
 import courseworthy.rulebase.Stage;
@@ -19,11 +20,12 @@ import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * Makes the call: asks the rules, settles the topics of a layer, derives what follows from them, asks again, through all layers.
@@ -52,6 +54,8 @@ public final class Calling {
         }
     }
 
+    private static final Topic BIKE = Topics.of("bike");
+
     private final Map<Topic, List<Claim>> claims = new HashMap<>();
     private final Map<Topic, Decision> decisions = new HashMap<>();
     private final Map<Topic, Settled> settled = new LinkedHashMap<>();
@@ -59,7 +63,34 @@ public final class Calling {
     private Demands demands;
 
     private Calling(Demands demands) {
-        this.demands = stated(demands);
+        this.demands = demands.stated();
+    }
+
+    /**
+     * Makes the call of a ride. The kind of bike is settled on the bike at hand; where it is another, everything else, hours, loads and
+     * gears included, is of the bike that is called. The kind is not asked about again: it stays as the bike at hand made it.
+     */
+    public static Call call(Rules rules, Ride ride) {
+        return call(rules, ride.atHand(), ride::on);
+    }
+
+    /**
+     * As {@link #call(Rules, Ride)}, where it is known already what the ride asks for.
+     *
+     * @param atHand on the bike at hand
+     * @param on     on another kind of bike
+     */
+    public static Call call(Rules rules, Demands atHand, Function<String, Demands> on) {
+        Calling calling = new Calling(atHand);
+        try (Rules.Firing firing = rules.open()) {
+            calling.hear(firing, 0);
+            calling.settle(BIKE.layer());
+            Settled bike = calling.settled.get(BIKE);
+            if (!bike.known() || bike.text().equals(atHand.ridden())) {
+                return calling.from(firing, BIKE.layer());
+            }
+            return call(rules, on.apply(bike.text()).chosenBy(atHand));
+        }
     }
 
     /**
@@ -71,22 +102,49 @@ public final class Calling {
         Calling calling = new Calling(demands);
         try (Rules.Firing firing = rules.open()) {
             calling.hear(firing, 0);
-            for (int layer = 1; layer <= Topics.LAST_LAYER; layer++) {
-                calling.settle(layer);
-                calling.hear(firing, layer);
-            }
-            return calling.outcome(firing.couldNotTell());
+            calling.hearOfTheBike(rules);
+            calling.settle(BIKE.layer());
+            return calling.from(firing, BIKE.layer());
         }
     }
 
-    private static Demands stated(Demands given) {
-        Map<Measure, Value> values = new EnumMap<>(Measure.class);
-        for (Map.Entry<Measure, Value> one : given.values().entrySet()) {
-            if (one.getKey().layer() == 0) {
-                values.put(one.getKey(), one.getValue());
+    /** The rest, once a layer is settled. */
+    private Call from(Rules.Firing firing, int settledLayer) {
+        hear(firing, settledLayer);
+        for (int layer = settledLayer + 1; layer <= Topics.LAST_LAYER; layer++) {
+            settle(layer);
+            hear(firing, layer);
+        }
+        return outcome(firing.couldNotTell());
+    }
+
+    /** What rules say of the kind of bike goes by the bike at hand, where another is ridden. */
+    private void hearOfTheBike(Rules rules) {
+        Demands choosing = demands.choosing();
+        if (choosing == null) {
+            return;
+        }
+        List<Claim> said = new ArrayList<>();
+        try (Rules.Firing firing = rules.open()) {
+            for (Claim claim : firing.fire(new Stage(0, choosing, Map.of())).claims()) {
+                if (claim.topic().equals(BIKE)) {
+                    said.add(named(claim, choosing));
+                }
             }
         }
-        return new Demands(values, given.stretches(), given.assumed(), given.estimated(), given.occasion());
+        claims.put(BIKE, said);
+    }
+
+    /** A claim on the kind of bike; what it found on the bike at hand that is otherwise on the bike called is said to be of that bike. */
+    private Claim named(Claim claim, Demands choosing) {
+        List<Ground> grounds = new ArrayList<>();
+        for (Ground ground : claim.grounds()) {
+            Measure measure = Measure.find(ground.measure());
+            boolean differs = measure != null && !Objects.equals(choosing.get(measure), demands.get(measure));
+            grounds.add(differs ? new Ground(ground.measure(), ground.value() + " on a " + choosing.ridden() + " bike", ground.number(),
+                    ground.unit(), ground.test(), ground.met(), ground.near()) : ground);
+        }
+        return new Claim(claim.author(), claim.topic(), claim.verb(), claim.values(), claim.labels(), claim.written(), grounds);
     }
 
     private void hear(Rules.Firing firing, int layer) {
@@ -113,6 +171,9 @@ public final class Calling {
             boolean known = decision.status() == Status.SETTLED;
             decisions.put(topic, decision);
             settled.put(topic, new Settled(topic, known, known ? decision.value() : 0));
+        }
+        if (layer == BIKE.layer()) {
+            demands = demands.calling(settled.get(BIKE));
         }
         demands = demands.with(Derived.after(layer, demands, Collections.unmodifiableMap(settled)));
     }

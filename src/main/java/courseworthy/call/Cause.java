@@ -118,7 +118,9 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
                 return before.cause().through() == null ? before : before.cause().through();
             }
         }
-        return null;
+        // On another kind of bike the ride itself is another: hours, loads, gears.
+        Turned bike = turned.get(Topics.of("bike"));
+        return bike != null && bike.change() != Impact.Change.STANDING && !topic.equals(bike.topic()) ? bike : null;
     }
 
     /** The topics that a claim tests, and those from which its value derives. */
@@ -127,10 +129,12 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
         for (Ground ground : claim.grounds()) {
             if (ground.measure().startsWith(DECIDED)) {
                 out.add(Topics.of(ground.measure().substring(DECIDED.length())));
+            } else if (Measure.find(ground.measure()) != null) {
+                Derived.topicsRead(Measure.find(ground.measure())).forEach(name -> out.add(Topics.of(name)));
             }
         }
         for (Measure measure : Measure.values()) {
-            if (measure.layer() > 0 && claim.written().endsWith(measure.written())) {
+            if (measure.derived() && claim.written().endsWith(measure.written())) {
                 Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
             }
         }

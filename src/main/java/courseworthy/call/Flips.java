@@ -1,6 +1,7 @@
 package courseworthy.call;
 
 import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
 import courseworthy.rulebase.DroolsRules;
@@ -28,7 +29,7 @@ public final class Flips {
         void at(int done, int of);
     }
 
-    private final Call call;
+    private final Demands demands;
     private final Trial trial;
     private final Decision now;
     private final Progress progress;
@@ -42,7 +43,7 @@ public final class Flips {
      * @param progress told as measures are done
      */
     public Flips(DroolsRules rules, Call call, Topic topic, Progress progress) {
-        this.call = call;
+        this.demands = call.demands().settling(topic);
         this.now = call.on(topic);
         this.trial = new Trial(rules, call, topic);
         this.progress = progress;
@@ -94,7 +95,7 @@ public final class Flips {
         Set<Measure> measures = trial.upstream().measures();
         int done = 0;
         for (Measure measure : measures) {
-            Value value = call.demands().get(measure);
+            Value value = demands.get(measure);
             if (value != null) {
                 search(measure, value, enough);
             }

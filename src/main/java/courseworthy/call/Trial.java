@@ -32,6 +32,8 @@ import java.util.Set;
  */
 final class Trial {
 
+    private static final Topic BIKE = Topics.of("bike");
+
     private final DroolsRules rules;
     private final Topic target;
     private final Upstream upstream;
@@ -50,7 +52,7 @@ final class Trial {
         this.rules = rules;
         this.target = target;
         this.upstream = new Upstream(rules, target);
-        this.demands = call.demands();
+        this.demands = call.demands().settling(target);
         for (Decision decision : call.decisions()) {
             decisions.put(decision.topic(), decision);
             settled.put(decision.topic(), settled(decision));
@@ -58,11 +60,24 @@ final class Trial {
         for (int layer = 0; layer <= target.layer(); layer++) {
             for (Topic topic : upstream.ofLayer(layer)) {
                 for (Slot slot : upstream.speakers(topic)) {
-                    said.computeIfAbsent(slot, s -> Bare.claims(s.row(), new Stage(s.layer(), demands, settled)));
+                    said.computeIfAbsent(slot, s -> claimsOf(s, new Stage(s.layer(), demands, settled)));
                 }
             }
         }
         this.joined = rules.joined(settled.values());
+    }
+
+    /** What a row says; of the kind of bike, what it says on the bike at hand. */
+    private static List<Claim> claimsOf(Slot slot, Stage stage) {
+        Demands choosing = stage.demands().choosing();
+        List<Claim> claims = Bare.claims(slot.row(), stage);
+        if (choosing == null || slot.layer() > 0 || !slot.row().topics().contains(BIKE.name())) {
+            return claims;
+        }
+        List<Claim> out = new ArrayList<>(claims);
+        out.removeIf(claim -> claim.topic().equals(BIKE));
+        on(BIKE, Bare.claims(slot.row(), new Stage(0, choosing, Map.of())), out);
+        return out;
     }
 
     Upstream upstream() {
@@ -138,7 +153,7 @@ final class Trial {
         private void hear(int layer) {
             Stage stage = new Stage(layer, now, so);
             for (Slot slot : asked.get(layer)) {
-                List<Claim> claims = Bare.claims(slot.row(), stage);
+                List<Claim> claims = claimsOf(slot, stage);
                 List<Claim> before = said.get(slot);
                 if (!claims.equals(before)) {
                     saying.put(slot, claims);
@@ -215,22 +230,30 @@ final class Trial {
 
         /** Measures that derive from decisions are known once their layer is settled. */
         private void derive(int layer) {
+            if (layer == BIKE.layer()) {
+                called();
+            }
             if (!upstream.derives()) {
                 return;
             }
             Map<Measure, Value> derived = Derived.after(layer, now, so);
             for (Measure measure : Measure.values()) {
-                if (measure.layer() == layer && layer > 0 && !Objects.equals(derived.get(measure), now.get(measure))) {
-                    now = derived.containsKey(measure) ? now.with(Map.of(measure, derived.get(measure))) : without(measure);
+                if (measure.derived() && measure.layer() == layer && !Objects.equals(derived.get(measure), now.get(measure))) {
+                    now = derived.containsKey(measure) ? now.with(Map.of(measure, derived.get(measure))) : now.without(measure);
                     ask(upstream.readers(measure));
                 }
             }
         }
 
-        private Demands without(Measure measure) {
-            Map<Measure, Value> left = new HashMap<>(now.values());
-            left.remove(measure);
-            return new Demands(left, now.stretches(), now.assumed(), now.estimated(), now.occasion());
+        /** Figures of the bike at hand hold where it is called. */
+        private void called() {
+            Demands before = now;
+            now = now.calling(so.get(BIKE));
+            for (Measure measure : now == before ? new Measure[0] : Measure.values()) {
+                if (measure.ofTheBike() && !Objects.equals(before.get(measure), now.get(measure))) {
+                    ask(upstream.readers(measure));
+                }
+            }
         }
     }
 

@@ -91,9 +91,11 @@ final class Upstream {
         for (Row row : speaking.getOrDefault(topic, List.of())) {
             out.addAll(Reads.topics(row));
             for (Measure measure : Reads.measures(row)) {
-                if (measure.layer() > 0) {
+                if (measure.derived()) {
                     derives = true;
                     Derived.topicsRead().forEach(name -> out.add(Topics.of(name)));
+                } else if (measure.ofTheBike()) {
+                    Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
                 }
             }
         }
@@ -115,6 +117,9 @@ final class Upstream {
 
     private void index(Row row) {
         for (int layer : row.layers()) {
+            if (row.after(layer).stream().noneMatch(saying -> topics.contains(saying.topic()))) {
+                continue; // After this layer it says nothing that bears on the topic.
+            }
             Slot slot = new Slot(row, layer);
             for (Saying saying : row.sayings()) {
                 List<Slot> on = speakers.computeIfAbsent(saying.topic(), t -> new ArrayList<>());
@@ -167,7 +172,7 @@ final class Upstream {
         if (derives) {
             out.addAll(Derived.read());
         }
-        out.removeIf(measure -> measure.layer() > 0);
+        out.removeIf(Measure::derived);
         return out;
     }
 }

@@ -8,6 +8,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands;
 import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
 import courseworthy.rulebase.DroolsRules;
@@ -41,6 +42,7 @@ public final class Why {
     private final Call call;
     private final Topic topic;
     private final Decision decision;
+    private final Demands demands;
     private final Map<Topic, Settled> settled = new HashMap<>();
 
     /**
@@ -53,6 +55,7 @@ public final class Why {
         this.call = call;
         this.topic = topic;
         this.decision = call.on(topic);
+        this.demands = call.demands().settling(topic);
         this.settled.putAll(settled(call));
     }
 
@@ -163,13 +166,13 @@ public final class Why {
     }
 
     private Hearing hearing(Row row, boolean spoke) {
-        Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled);
+        Stage stage = new Stage(Topics.LAST_LAYER, demands, settled);
         List<String> says = new ArrayList<>();
         String wanting = "";
         for (Saying saying : row.sayings()) {
             if (saying.topic().equals(topic)) {
                 says.add(saying.verb().word() + " " + saying.written());
-                boolean unknown = saying.worth() instanceof Saying.Times times && !call.demands().known(times.measure());
+                boolean unknown = saying.worth() instanceof Saying.Times times && !demands.known(times.measure());
                 wanting = unknown ? ((Saying.Times) saying.worth()).measure().written() : wanting;
             }
         }

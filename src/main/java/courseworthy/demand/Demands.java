@@ -1,9 +1,12 @@
 package courseworthy.demand;
 
+import courseworthy.topic.Settled;
+import courseworthy.topic.Topic;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** What one course, rider and day ask for. A measure that is not in it is unknown. Immutable. */
 public final class Demands {
@@ -17,6 +20,18 @@ public final class Demands {
     private final List<Assumed> assumed;
     private final Estimated estimated;
     private final Occasion occasion;
+    private final AtHand atHand;
+
+    /**
+     * The bike at hand beside the bike that is called.
+     *
+     * @param kind     position of the kind that figures of the bike belong to; null where they hold for whatever is called
+     * @param setAside figures that do not hold, since another kind is called
+     * @param choosing what is asked for on the bike at hand, by which the kind is chosen; null where that is the same
+     */
+    private record AtHand(Long kind, Map<Measure, Value> setAside, Demands choosing) {
+        static final AtHand ANY = new AtHand(null, Map.of(), null);
+    }
 
     /**
      * Something that was not written and was therefore assumed.
@@ -38,6 +53,12 @@ public final class Demands {
 
     /** @param occasion whose day it is, and which */
     public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion) {
+        this(values, stretches, assumed, estimated, occasion, AtHand.ANY);
+    }
+
+    private Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion,
+            AtHand atHand) {
+        this.atHand = atHand;
         this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
         for (Map.Entry<Measure, Value> each : this.values.entrySet()) {
             byPosition[each.getKey().ordinal()] = each.getValue();
@@ -81,11 +102,100 @@ public final class Demands {
         return occasion;
     }
 
-    /** These demands with some measures changed or added. */
+    /**
+     * These demands with some measures changed or added. What the kind of bike is chosen by changes with them, but for what differs there.
+     */
     public Demands with(Map<Measure, Value> changes) {
         Map<Measure, Value> all = new EnumMap<>(Measure.class);
         all.putAll(values);
         all.putAll(changes);
-        return new Demands(all, stretches, assumed, estimated, occasion);
+        return other(all, new AtHand(atHand.kind, atHand.setAside, choosingWith(changes)));
+    }
+
+    private Demands choosingWith(Map<Measure, Value> changes) {
+        Demands choosing = atHand.choosing;
+        if (choosing == null) {
+            return null;
+        }
+        Map<Measure, Value> alike = new EnumMap<>(Measure.class);
+        changes.forEach((measure, value) -> {
+            if (Objects.equals(choosing.get(measure), get(measure))) {
+                alike.put(measure, value);
+            }
+        });
+        return choosing.with(alike);
+    }
+
+    /** These demands without a measure. */
+    public Demands without(Measure measure) {
+        Map<Measure, Value> left = new EnumMap<>(Measure.class);
+        left.putAll(values);
+        left.remove(measure);
+        return other(left, atHand);
+    }
+
+    private Demands other(Map<Measure, Value> others, AtHand bike) {
+        return new Demands(others, stretches, assumed, estimated, occasion, bike);
+    }
+
+    // The bike at hand and the bike that is called
+
+    /** These demands, whose figures of the bike belong to one kind. @param kind as the topic bike writes it; null where none is known */
+    Demands ofBike(String kind) {
+        return kind == null ? this : other(values, new AtHand((long) Measure.BIKE_AT_HAND.scale().words().indexOf(kind), Map.of(), null));
+    }
+
+    /** These demands of a ride on a bike that was called by what was asked for on the bike at hand. */
+    public Demands chosenBy(Demands choosing) {
+        return other(values, new AtHand(atHand.kind, atHand.setAside, choosing));
+    }
+
+    /** What the kind of bike was chosen by; null where that is what is asked for here. */
+    public Demands choosing() {
+        return atHand.choosing;
+    }
+
+    /** What is known where a topic is settled: the kind of bike is chosen on the bike at hand, all else on the bike that is called. */
+    public Demands settling(Topic topic) {
+        return atHand.choosing != null && topic.layer() == Measure.TYRE_CLEARANCE.layer() ? atHand.choosing : this;
+    }
+
+    /** The kind of bike the ride was estimated on; null where it was not. */
+    public String ridden() {
+        return estimated == null ? null : estimated.estimate().basis().kind().written();
+    }
+
+    /** What holds once the kind of bike is settled: figures of the bike at hand where it is of that kind, or none is called. */
+    public Demands calling(Settled bike) {
+        boolean holds = atHand.kind == null || bike == null || !bike.known() || bike.value() == atHand.kind;
+        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+        all.putAll(values);
+        Map<Measure, Value> aside = new EnumMap<>(Measure.class);
+        if (holds) {
+            all.putAll(atHand.setAside);
+        } else {
+            aside.putAll(atHand.setAside);
+            values.forEach((measure, value) -> {
+                if (measure.ofTheBike()) {
+                    all.remove(measure);
+                    aside.put(measure, value);
+                }
+            });
+        }
+        return all.size() == values.size() ? this : other(all, new AtHand(atHand.kind, aside, atHand.choosing));
+    }
+
+    /** Whether figures of the bike at hand are written that do not hold, since another kind is called. */
+    public boolean setsFiguresAside() {
+        return !atHand.setAside.isEmpty();
+    }
+
+    /** What was stated, before anything is settled. */
+    public Demands stated() {
+        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+        all.putAll(values);
+        all.putAll(atHand.setAside);
+        all.keySet().removeIf(Measure::derived);
+        return other(all, new AtHand(atHand.kind, Map.of(), atHand.choosing));
     }
 }

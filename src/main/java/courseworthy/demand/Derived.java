@@ -37,10 +37,15 @@ public final class Derived {
         return TOPICS_READ;
     }
 
-    /** The topics from which one measure derives: the bike, and what is settled on its own wheel; none where it does not derive. */
+    /**
+     * The topics on which one measure hangs: the bike, and what is settled on its own wheel; the bike alone for a figure of the bike at hand;
+     * none where it is what it is.
+     */
     public static List<String> topicsRead(Measure measure) {
         List<String> out = new ArrayList<>();
-        if (measure.layer() > 0) {
+        if (measure.ofTheBike()) {
+            out.add(TOPICS_READ.get(0));
+        } else if (measure.derived()) {
             String wheel = measure.written().substring(0, measure.written().indexOf(' '));
             for (String topic : TOPICS_READ) {
                 if (topic.equals("bike") || topic.startsWith(wheel)) {

@@ -12,7 +12,8 @@ import java.util.Map;
 
 /**
  * One measured property of a course, a rider or a day that rules may test. The constants are the catalogue, in the order in which
- * output lists them; a measure with a layer is derived from decisions once that layer is settled.
+ * output lists them; a measure with a layer is known once that layer is settled: it is derived from decisions, or is a figure of the bike at
+ * hand, which holds where a bike of its kind is called.
  */
 public enum Measure {
     DISTANCE("distance", Holder.quantity(Unit.KM, "0.1"), 0,
@@ -175,37 +176,37 @@ public enum Measure {
             "Width of the bar the rider is used to"),
     BIKE_AT_HAND("bike at hand", Scale.options(Topics.of("bike").options()), 0,
             "The kind of bike the rider has"),
-    RIM_INNER_WIDTH("rim inner width", Holder.quantity(Unit.MM, "1"), 0,
+    RIM_INNER_WIDTH("rim inner width", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Inner width of the rims at hand"),
-    HOOKLESS("hookless", Scale.yesNo(), 0,
+    HOOKLESS("hookless", Scale.yesNo(), Holder.BIKE,
             "Whether the rims at hand are hookless"),
-    TYRE_MARKING("tyre marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+    TYRE_MARKING("tyre marking", Holder.quantity(Unit.BAR, "0.05"), Holder.BIKE,
             "Highest pressure marked on the tyres at hand"),
-    RIM_MARKING("rim marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+    RIM_MARKING("rim marking", Holder.quantity(Unit.BAR, "0.05"), Holder.BIKE,
             "Highest pressure marked on the rims at hand"),
-    LOWER_MARKING("lower marking", Holder.quantity(Unit.BAR, "0.05"), 0,
+    LOWER_MARKING("lower marking", Holder.quantity(Unit.BAR, "0.05"), Holder.BIKE,
             "The lower of the pressures marked on tyre and rim"),
-    LEAST_TYRE_WIDTH_ON_THE_RIM("least tyre width on the rim", Holder.quantity(Unit.MM, "1"), 0,
+    LEAST_TYRE_WIDTH_ON_THE_RIM("least tyre width on the rim", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Rim inner width and 5 mm"),
-    TYRE_CLEARANCE("tyre clearance", Holder.quantity(Unit.MM, "1"), 0,
+    TYRE_CLEARANCE("tyre clearance", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Widest tyre that frame and fork at hand take"),
-    TUBELESS_READY("tubeless ready", Scale.yesNo(), 0,
+    TUBELESS_READY("tubeless ready", Scale.yesNo(), Holder.BIKE,
             "Whether rims and tyres at hand are made to run tubeless"),
-    BIKE_DROP_LIMIT("bike drop limit", Holder.quantity(Unit.M, "0.05"), 0,
+    BIKE_DROP_LIMIT("bike drop limit", Holder.quantity(Unit.M, "0.05"), Holder.BIKE,
             "Highest drop of the marked intended-use category"),
     DROP_ABOVE_THE_MARK("drop above the mark", Holder.quantity(Unit.M, "0.05"), 0,
             "Drop height less bike drop limit, 0 where it is not above"),
-    BIKE_MASS_LIMIT("bike mass limit", Holder.quantity(Unit.KG, "0.5"), 0,
+    BIKE_MASS_LIMIT("bike mass limit", Holder.quantity(Unit.KG, "0.5"), Holder.BIKE,
             "Highest marked mass of rider, kit and bike"),
     MASS_ABOVE_THE_MARK("mass above the mark", Holder.quantity(Unit.KG, "0.5"), 0,
             "Start-line mass less bike mass limit, 0 where it is not above"),
-    FORK_TRAVEL_LIMIT("fork travel limit", Holder.quantity(Unit.MM, "1"), 0,
+    FORK_TRAVEL_LIMIT("fork travel limit", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Longest fork travel the frame permits"),
-    ROTOR_LIMIT("rotor limit", Holder.quantity(Unit.MM, "1"), 0,
+    ROTOR_LIMIT("rotor limit", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Largest rotor that frame and fork permit"),
     LIGHTS_AT_HAND("lights at hand", Holder.quantity(Unit.MIN, "5"), 0,
             "Run time of the lights at hand at the mode used"),
-    POWER_METER_AT_HAND("power meter at hand", Scale.yesNo(), 0,
+    POWER_METER_AT_HAND("power meter at hand", Scale.yesNo(), Holder.BIKE,
             "Whether the bike at hand has a power meter"),
     AERO_EXTENSIONS_ALLOWED("aero extensions allowed", Scale.yesNo(), 0,
             "Whether the event allows aero extensions"),
@@ -273,6 +274,16 @@ public enum Measure {
         return layer;
     }
 
+    /** Whether it is worked out from decisions, so that nobody can state it. */
+    public boolean derived() {
+        return layer > Holder.BIKE;
+    }
+
+    /** Whether it belongs to the bike at hand, so that it holds only where a bike of that kind is called. */
+    public boolean ofTheBike() {
+        return layer == Holder.BIKE;
+    }
+
     /** The definition, in words. */
     public String about() {
         return about;
@@ -298,6 +309,8 @@ public enum Measure {
 
     /** Exists before the constants do. */
     private static final class Holder {
+        /** The layer in which the kind of bike is settled. */
+        static final int BIKE = 1;
         static final Scale ROUGHNESS = Scale.banded(Resolution.of(Unit.ONE, "0.1"),
                 List.of("smooth", "mixed", "rough", "rugged", "severe"), List.of(0L, 10L, 20L, 30L, 40L));
 

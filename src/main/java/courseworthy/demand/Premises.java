@@ -64,7 +64,11 @@ final class Premises {
     final Course course;
     final Rider rider;
     final Event event;
+    /** The bike at hand, as written. */
+    final Bike atHand;
+    /** What is known of the bike that is ridden: the bike at hand where it is of its kind. */
     final Bike bike;
+    /** Of the bike that is ridden. */
     final BikeKind kind;
     final boolean training;
     final String aim;
@@ -87,11 +91,11 @@ final class Premises {
 
     private final Ledger ledger;
 
-    Premises(Course course, Rider rider, Event event, Bike bike, Ledger ledger) {
+    Premises(Course course, Rider rider, Event event, Bike atHand, BikeKind ridden, Ledger ledger) {
         this.course = course;
         this.rider = rider;
         this.event = event;
-        this.bike = bike;
+        this.atHand = atHand;
         this.ledger = ledger;
         training = "training".equals(event.role());
         assumeIf(event.role() == null, "role", "race");
@@ -99,7 +103,8 @@ final class Premises {
         assumeIf(event.aim() == null && !training, "aim", aim);
         laps = event.laps() == null ? 1 : event.laps();
         assumeIf(event.laps() == null, "laps", "1");
-        kind = kind();
+        kind = ridden == null ? kind() : ridden;
+        bike = atHand.as(kind.written());
         riderMass = known(rider.mass(), WEIGHED, RIDER_MASS, "rider mass", "kg", 0);
         dryMass = dryMass();
         startLineMass = dryMass.plus(WATER_MASS);
@@ -152,7 +157,7 @@ final class Premises {
 
     /** The bike at hand, or for the estimate of time alone one that suits the ground. */
     private BikeKind kind() {
-        BikeKind written = bike.kind() == null ? null : BikeKind.of(bike.kind());
+        BikeKind written = atHand.kind() == null ? null : BikeKind.of(atHand.kind());
         if (written != null) {
             return written;
         }

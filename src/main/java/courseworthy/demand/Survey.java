@@ -5,6 +5,7 @@ import courseworthy.course.Interval;
 import courseworthy.course.Line;
 import courseworthy.event.Event;
 import courseworthy.ride.Basis;
+import courseworthy.ride.BikeKind;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
 import courseworthy.ride.Way;
@@ -42,8 +43,17 @@ public final class Survey {
      * @param bike   the bike at hand, already merged (see {@link #bike})
      */
     public static Demands of(Course course, Rider rider, Event event, Bike bike) {
+        return of(course, rider, event, bike, null);
+    }
+
+    /**
+     * The demands on a kind of bike, whatever is at hand.
+     *
+     * @param ridden the kind that is called; null for the bike at hand, or one that suits the ground where none is written
+     */
+    static Demands of(Course course, Rider rider, Event event, Bike bike, BikeKind ridden) {
         Ledger ledger = new Ledger();
-        return new Survey(new Premises(course, rider, event, bike, ledger), ledger).demands();
+        return new Survey(new Premises(course, rider, event, bike, ridden, ledger), ledger).demands();
     }
 
     private Demands demands() {
@@ -65,7 +75,7 @@ public final class Survey {
         bikeAtHand();
         rules();
         return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
-                new OnTheDay(on, estimate, weather, support, climbs)), occasion());
+                new OnTheDay(on, estimate, weather, support, climbs)), occasion()).ofBike(on.atHand.kind());
     }
 
     private Occasion occasion() {
@@ -187,7 +197,7 @@ public final class Survey {
     }
 
     private void bikeAtHand() {
-        Bike bike = on.bike;
+        Bike bike = on.atHand;
         ledger.word(Measure.BIKE_AT_HAND, bike.kind());
         ledger.exact(Measure.RIM_INNER_WIDTH, bike.rimInnerWidth());
         ledger.yesNo(Measure.HOOKLESS, bike.hookless());
@@ -204,8 +214,10 @@ public final class Survey {
         ledger.atMost(Measure.ROTOR_LIMIT, bike.rotorLimit());
         ledger.atMost(Measure.LIGHTS_AT_HAND, bike.lights());
         ledger.yesNo(Measure.POWER_METER_AT_HAND, bike.powerMeter());
-        above(Measure.DROP_ABOVE_THE_MARK, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT);
-        above(Measure.MASS_ABOVE_THE_MARK, Measure.START_LINE_MASS, Measure.BIKE_MASS_LIMIT);
+        if (on.bike == on.atHand) {
+            above(Measure.DROP_ABOVE_THE_MARK, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT);
+            above(Measure.MASS_ABOVE_THE_MARK, Measure.START_LINE_MASS, Measure.BIKE_MASS_LIMIT);
+        }
     }
 
     /** The lower of two markings; the one that is known where only one is. */

@@ -10,11 +10,12 @@ import java.util.List;
  * @param suspension null where the bike has none
  * @param plan       null where the call was not surveyed
  * @param otherwise  second calls; empty where the forecast states no other
+ * @param bikeAtHand the bike at hand; null where it is the one that is called, or none is written
  */
-public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise) {
+public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
 
     /** Where nobody asked. */
-    public static final Outlook NONE = new Outlook(null, null, null, List.of());
+    public static final Outlook NONE = new Outlook(null, null, null, List.of(), null);
 
     public Outlook {
         otherwise = List.copyOf(otherwise);
@@ -30,8 +31,9 @@ public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, 
         return null;
     }
 
-    public static Outlook of(Call call, List<PlanB> otherwise) {
+    public static Outlook of(Call call, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         boolean surveyed = call.demands().estimated() != null;
-        return new Outlook(surveyed ? Pressures.of(call, wet(otherwise)) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise);
+        return new Outlook(surveyed ? Pressures.of(call, wet(otherwise)) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise,
+                bikeAtHand);
     }
 }

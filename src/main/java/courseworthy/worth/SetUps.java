@@ -45,8 +45,8 @@ public final class SetUps {
     private final Function<String, Demands> onAnother;
 
     /**
-     * @param recommended a call with an estimate, of the bike at hand: where another is recommended, that one is ridden here
-     * @param onAnother   the demands of the same ride on another kind of bike, of which no more is known
+     * @param recommended a call with an estimate, of the bike that is called
+     * @param onAnother   the demands of the same ride on another kind of bike
      */
     public SetUps(Rules rules, Call recommended, Function<String, Demands> onAnother) {
         this.onAnother = onAnother;
@@ -79,7 +79,7 @@ public final class SetUps {
     private Call riding(Call call) {
         Map<Measure, Value> derived = new EnumMap<>(Measure.class);
         for (Map.Entry<Measure, Value> each : call.demands().values().entrySet()) {
-            if (each.getKey().layer() > 0) {
+            if (each.getKey().derived()) {
                 derived.put(each.getKey(), each.getValue());
             }
         }

@@ -188,7 +188,7 @@ class CallingTest {
     @Test
     void derivedMeasuresAreNeverTakenFromTheCaller() {
         Recorder recorder = new Recorder();
-        Measure derived = java.util.Arrays.stream(Measure.values()).filter(measure -> measure.layer() > 0).findFirst().orElseThrow();
+        Measure derived = java.util.Arrays.stream(Measure.values()).filter(Measure::derived).findFirst().orElseThrow();
         Calling.call(recorder, demands(Map.of(derived, Value.exact(1))));
         assertThat(recorder.stages.get(0).demands().known(derived)).isFalse();
     }

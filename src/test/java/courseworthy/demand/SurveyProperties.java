@@ -43,7 +43,7 @@ class SurveyProperties {
                 assertThat(value.high()).as(measure.written()).isLessThanOrEqualTo(100);
             }
             assertThat(measure.scale().text(value.mid())).isNotEmpty();
-            assertThat(measure.layer()).isZero();
+            assertThat(measure.derived()).as(measure.written()).isFalse();
         });
         assertThat(demands.assumed()).allSatisfy(each -> assertThat(each.value()).isNotEmpty());
     }

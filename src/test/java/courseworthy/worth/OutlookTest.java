@@ -34,7 +34,7 @@ class OutlookTest {
     private Path folder;
 
     private static Outlook outlook(Call call) {
-        return Outlook.of(call, List.of());
+        return Outlook.of(call, List.of(), null);
     }
 
     private static String rider(String kind, String bike) {

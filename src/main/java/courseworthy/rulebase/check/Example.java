@@ -48,7 +48,7 @@ final class Example {
     private void add(Thing thing, Values values) {
         Object asked = thing.asked();
         if (asked instanceof Measure measure) {
-            if (measure.layer() > 0) {
+            if (measure.derived()) {
                 derived.put(measure, values);
             } else {
                 measures.put(measure, Value.exact(values.example()));

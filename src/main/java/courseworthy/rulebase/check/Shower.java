@@ -201,7 +201,7 @@ final class Shower {
 
     /** What derives comes out as it does; else the value is the one that was chosen. */
     private static long value(Box box, int at, Situation situation) {
-        if (box.thing(at).asked() instanceof Measure measure && measure.layer() > 0) {
+        if (box.thing(at).asked() instanceof Measure measure && measure.derived()) {
             return Derived.after(measure.layer(), situation.demands(), situation.settled()).get(measure).mid();
         }
         return box.values(at).example();
