@@ -52,6 +52,9 @@ class PlanTest {
         String[] at = {PlanWords.ofDay(after - 0.5) + " (", PlanWords.ofDay(after + 0.5) + " ("};
         assertThat(text).containsAnyOf(at).contains("finish");
         assertThat(page).containsAnyOf(at);
+        String litres = Words.number(plan.get("gaps").get(0).get("carry_l").get("value").asDouble(), 1) + " L";
+        String oneLine = text.replaceAll("\\s+", " ");
+        assertThat(oneLine).contains("Carry " + litres + " water", " water " + litres + " ", "Leave the start with " + litres, litres + " in ");
         String psi = Schema.tree(json).get("settings").get("front_tyre").get("gauge_psi").asText();
         assertThat(text).contains("(" + psi + " psi)");
         assertThat(page).contains("(" + psi + " psi)");

@@ -249,6 +249,35 @@ class SurveyTest {
         assertThat(Measure.WATER_OVER_THE_HOTTEST_GAP.scale().resolution().shown(known.high())).isLessThanOrEqualTo(0.5 * hours * 1.15 + 0.1);
     }
 
+    /** A race at 14:00 in June starts near the day's highest, 24 C, where one at 7:00 starts in its lower half (both curves' mean, by hand). */
+    @Test
+    void anAfternoonStartsWarm() {
+        assertThat(start(LocalTime.of(14, 0))).isBetween(23.0, 24.0);
+        assertThat(start(LocalTime.of(7, 0))).isBetween(8.0, 14.0);
+    }
+
+    private static double start(LocalTime time) {
+        Event day = new Event("", "", "race", LocalDate.of(2027, 6, 21), time, ZoneOffset.ofHours(2), 1, "time", null, 0.0,
+                new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
+        return mid(Survey.of(course(), rider(), day, GRAVEL_BIKE), Measure.START_TEMPERATURE);
+    }
+
+    /**
+     * Air keeps the moisture of a dew point at the day's lowest (FAO-56): of 10 C it is at 38.8 % at 25 C (Tetens' formula, by hand), so at the
+     * mean of a day from 10 to 40 C too, to half a percent; what is forecast counts first.
+     */
+    @Test
+    void airIsAsMoistAsAtItsDewPoint() {
+        assertThat(humidity(new Event.Forecast(10.0, 40.0, "dry", 0.0, null))).isCloseTo(0.388, within(0.005));
+        assertThat(humidity(new Event.Forecast(10.0, 10.0, "dry", 0.0, null))).isCloseTo(1, within(1e-9));
+        assertThat(humidity(new Event.Forecast(10.0, 40.0, "dry", 0.0, null, null, null, new Event.Air(0.6, null)))).isEqualTo(0.6);
+        assertThat(humidity(Event.Forecast.UNKNOWN)).isEqualTo(0.5);
+    }
+
+    private static double humidity(Event.Forecast forecast) {
+        return Survey.of(course(), rider(), with(forecast), GRAVEL_BIKE).estimated().estimate().basis().weather().humidity();
+    }
+
     /** Laps: passing start and finish counts, written or not. */
     @Test
     void lapsBreakTheGap() {
