@@ -110,7 +110,7 @@ final class Reasons {
             Amount amount = Amount.parse(typed, topic.resolution().unit().dimension());
             return topic.resolution().ticks(amount);
         } catch (Amount.NotAnAmount e) {
-            throw refused("--not", Inputs.quoted(typed), e.getMessage(), example(topic));
+            throw refused("--not", Inputs.quoted(typed), e.getMessage(), Amount.question(typed).isEmpty() ? example(topic) : Amount.question(typed));
         } catch (ArithmeticException e) {
             throw refused("--not", Inputs.quoted(typed), "a value from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
         }

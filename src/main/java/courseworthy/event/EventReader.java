@@ -422,6 +422,7 @@ public final class EventReader {
         if (value == null) {
             return null;
         }
+        String question = value.text().startsWith(AT_MOST) ? Amount.question(value.text().substring(AT_MOST.length())) : "";
         try {
             if (value.text().startsWith(AT_MOST)) {
                 double width = Amount.parse(value.text().substring(AT_MOST.length()), Dimension.LENGTH).inBase();
@@ -432,7 +433,7 @@ public final class EventReader {
         } catch (Amount.NotAnAmount e) {
             // Said below.
         }
-        from.fault("tyre width", value.describe(), expected, "Widths run from 18 mm to 130 mm.");
+        from.fault("tyre width", value.describe(), expected, question.isEmpty() ? "Widths run from 18 mm to 130 mm." : question);
         return null;
     }
 }

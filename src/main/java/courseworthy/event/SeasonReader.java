@@ -52,7 +52,7 @@ public final class SeasonReader {
     private SeasonFile season(Fields from) {
         String name = from.line("season", LONGEST);
         String currency = from.line("currency", LONGEST);
-        Amount worth = from.amount("a minute is worth", Dimension.NUMBER, 0.01, 1e6, "a bare number from 0.01 to 1000000");
+        Amount worth = from.sum("a minute is worth", 0.01, 1e6, "a bare number from 0.01 to 1000000");
         Amount work = from.amount("time for work", Dimension.TIME, 0, 86_400, "time for work on a day, from 0 min to 24 h");
         String after = from.word("after each event", AFTERWARDS);
         List<Starter> starters = starters(from);

@@ -25,9 +25,6 @@ public final class Endurance {
     /** Record profile: share of maximal aerobic power lost for each unit of ln t, and how long that power is held, s. */
     private static final double RECORD_SLOPE = 0.0953;
     private static final double RECORD_HELD = 4.13 * 60;
-    /** Power laws hold from about 3.5 to 230 minutes (Riegel 1981, Am. Scientist 69:285). */
-    private static final double SHORTEST = 180;
-    private static final double LONGEST = 4 * HOUR;
     /** A measured effort is itself good to this share (power meters and best days differ; common practice, no source). */
     private static final double MEASURED = 0.02;
 
@@ -71,11 +68,11 @@ public final class Endurance {
     }
 
     private static double shortShare(double seconds, double exponent) {
-        return Math.pow(Math.max(seconds, SHORTEST) / HOUR, -exponent);
+        return Math.pow(Math.max(seconds, Rider.Effort.SHORTEST) / HOUR, -exponent);
     }
 
     private static double recordShare(double seconds) {
-        return record(Math.max(seconds, SHORTEST)) / record(HOUR);
+        return record(Math.max(seconds, Rider.Effort.SHORTEST)) / record(HOUR);
     }
 
     /** Record profile: power held for a time as a share of maximal aerobic power. */
@@ -105,22 +102,39 @@ public final class Endurance {
     }
 
     /**
-     * Best mean power of an hour from best efforts, W, or null where none is of use (shorter than 3 minutes or longer than 4 hours). The
-     * effort nearest to an hour counts; with two or more the exponent of the power law is fitted to them, within 0.04 to 0.12.
+     * Best mean power of an hour from best efforts, W, or null where none is of use (shorter than 3 minutes). Of those from 3 minutes to 4
+     * hours, where a power law holds, the one nearest to an hour counts; with two or more the exponent of the law is fitted to them, within
+     * 0.04 to 0.12. Where all are longer, the shortest counts, by the planning band of {@link #share(double)} turned round; from 4 to
+     * 8 h the law gives way to the band evenly in the logarithm of time, mid and ends alike (judgement: neither holds at once).
      */
     public static Range hourPower(List<Rider.Effort> efforts) {
         List<Rider.Effort> usable = new ArrayList<>();
+        List<Rider.Effort> lasting = new ArrayList<>();
         for (Rider.Effort effort : efforts) {
-            if (effort.seconds() >= SHORTEST && effort.seconds() <= LONGEST) {
-                usable.add(effort);
+            if (!effort.sprint()) {
+                (effort.beyondTheLaw() ? lasting : usable).add(effort);
             }
         }
         if (usable.isEmpty()) {
-            return null;
+            return lasting.isEmpty() ? null : fromTheBand(nearestToAnHour(lasting));
         }
         Rider.Effort nearest = nearestToAnHour(usable);
         double exponent = usable.size() < 2 ? EXPONENT : fitted(usable);
         return hourPower(nearest, exponent);
+    }
+
+    private static Range fromTheBand(Rider.Effort effort) {
+        double seconds = effort.seconds();
+        Range held = share(seconds);
+        double part = Math.min(1, Math.log(seconds / Rider.Effort.LONGEST_BY_LAW) / Math.log(2));
+        double mid = effort.watts() / between(part, shortShare(seconds, EXPONENT), held.mid());
+        double low = effort.watts() / between(part, shortShare(seconds, HOPEFUL_EXPONENT), held.high());
+        double high = effort.watts() / between(part, recordShare(seconds), held.low());
+        return new Range(low, mid, high).plus(Range.within(0, MEASURED * mid));
+    }
+
+    private static double between(double part, double from, double to) {
+        return from + part * (to - from);
     }
 
     private static Range hourPower(Rider.Effort effort, double exponent) {

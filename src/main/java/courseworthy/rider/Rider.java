@@ -64,5 +64,18 @@ public record Rider(String name, String file, Double mass, Double height, Double
      * @param watts   mean power, W
      */
     public record Effort(double seconds, double watts) {
+
+        /** A shorter effort is a sprint and says nothing of an hour, s: power laws hold from about 3.5 min (Riegel 1981, Am. Scientist 69:285). */
+        public static final double SHORTEST = 180;
+        /** Up to here a power law holds, s (the same, to about 230 min); beyond it only the planning band of long rides says what an hour would be. */
+        public static final double LONGEST_BY_LAW = 4 * 3600;
+
+        public boolean sprint() {
+            return seconds < SHORTEST;
+        }
+
+        public boolean beyondTheLaw() {
+            return seconds > LONGEST_BY_LAW;
+        }
     }
 }

@@ -1,5 +1,6 @@
 package courseworthy.rider;
 
+import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.text.Fields;
 import courseworthy.text.Node;
@@ -22,9 +23,16 @@ public final class RiderReader {
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
 
     private static final double HOUR = 3600;
-    /** Least and most power that is believed, W: most for an hour and longer, for five minutes and longer, and for less. */
+    /** Least power that is believed, W. */
     private static final double LEAST_POWER = 50;
-    private static final double[] MOST_POWER = {600, 900, 2500};
+    /**
+     * Most power that is believed, W and W/kg, when held for at least so many seconds. An hour: 600 W and 8 W/kg; longer, what of it can be
+     * held at the high end of the planning band of long rides (0.87 at 4 h, 0.75 at 12 h). All above any record (judgement, no source).
+     */
+    private static final double[][] MOST_POWER = {{12 * HOUR, 450, 6}, {4 * HOUR, 520, 7}, {HOUR, 600, 8}, {300, 900, 11}, {0, 2500, 35}};
+
+    private static final String A_TIME = "a time from 3 min to 24 h";
+    private static final String SPRINT = "Power over less than 3 min says nothing of an hour: write a longer best effort, such as one of 20 min.";
 
     private final String shown;
     private final Faults faults;
@@ -57,7 +65,7 @@ public final class RiderReader {
         Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
         Double height = value("height", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
         Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
-        List<Rider.Effort> efforts = efforts();
+        List<Rider.Effort> efforts = efforts(mass);
         String skill = fields.word("skill", Rider.SKILLS);
         Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 /min to 110 /min");
         Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 /min to 160 /min");
@@ -68,7 +76,7 @@ public final class RiderReader {
         Integer races = fields.whole("races a year", 0, 200);
         Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
         Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
-        List<String> tags = fields.texts("tags");
+        List<String> tags = fields.names("tags");
         Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, races, sweat, bar, bike(), constraints(), stops,
                 tags);
         fields.done();
@@ -106,14 +114,14 @@ public final class RiderReader {
     }
 
     /** One power with the time it was held for, or a list of best efforts. */
-    private List<Rider.Effort> efforts() {
+    private List<Rider.Effort> efforts(Double mass) {
         Node node = fields.node("power");
         Amount held = fields.amount("held for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
         if (node instanceof Node.Sequence list) {
             if (fields.has("held for")) {
                 fields.fault("held for", "a time beside a list of powers", "the time inside each item, as for", "Remove held for.");
             }
-            return listed(list);
+            return listed(list, mass);
         }
         if (node == null) {
             if (fields.has("held for")) {
@@ -126,12 +134,35 @@ public final class RiderReader {
                     "Add a line \"held for: 1:00 h\", or whatever the time was.");
         }
         Amount watts = fields.amount("power", Dimension.POWER);
-        Rider.Effort effort = effort(fields, held, watts);
+        Rider.Effort effort = effort(fields, held, watts, mass);
+        if (effort != null && effort.sprint()) {
+            fields.fault("held for", fields.node("held for").describe(), A_TIME, SPRINT);
+        }
         return effort == null ? List.of() : List.of(effort);
     }
 
-    private List<Rider.Effort> listed(Node.Sequence list) {
+    /** Says which of several efforts say nothing of an hour that others do not say better; where none does, that is a fault. */
+    private void unused(List<Fields> written, List<Rider.Effort> efforts) {
+        boolean byLaw = efforts.stream().anyMatch(each -> !each.sprint() && !each.beyondTheLaw());
+        Rider.Effort lasting = efforts.stream().filter(Rider.Effort::beyondTheLaw).min(Comparator.comparingDouble(Rider.Effort::seconds)).orElse(null);
+        for (int i = 0; i < efforts.size(); i++) {
+            Rider.Effort effort = efforts.get(i);
+            Fields at = written.get(i);
+            String found = at.node("for").describe();
+            if (effort.sprint() && !byLaw && lasting == null) {
+                at.fault("for", found, A_TIME, SPRINT);
+            } else if (effort.sprint()) {
+                faults.add(Fault.warning(shown, at.lineOf("for"), "for", found, A_TIME, "It is not used. " + SPRINT));
+            } else if (effort.beyondTheLaw() && (byLaw || effort != lasting)) {
+                faults.add(Fault.warning(shown, at.lineOf("for"), "for", found + " beside a shorter effort", "efforts up to 4 h, or one alone",
+                        "It is not used: the shorter one says more closely what an hour would be."));
+            }
+        }
+    }
+
+    private List<Rider.Effort> listed(Node.Sequence list, Double mass) {
         List<Rider.Effort> out = new ArrayList<>();
+        List<Fields> written = new ArrayList<>();
         for (Node item : list.items()) {
             Fields each = fields.fields("power", item);
             if (each == null) {
@@ -140,35 +171,44 @@ public final class RiderReader {
             each.required("for", "the time the power was held for");
             each.required("power", "the best mean power over that time");
             Amount held = each.amount("for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
-            Rider.Effort effort = effort(each, held, each.amount("power", Dimension.POWER));
+            Rider.Effort effort = effort(each, held, each.amount("power", Dimension.POWER), mass);
             each.done();
-            if (effort != null) {
+            if (effort != null && falls(each, effort, out)) {
                 out.add(effort);
-                falling(each, out);
+                written.add(each);
             }
         }
+        unused(written, out);
         out.sort(Comparator.comparingDouble(Rider.Effort::seconds));
         return out;
     }
 
-    private Rider.Effort effort(Fields from, Amount held, Amount watts) {
+    private Rider.Effort effort(Fields from, Amount held, Amount watts, Double mass) {
         if (held == null || watts == null) {
             return null;
         }
         double seconds = held.inBase();
-        double most = MOST_POWER[seconds >= HOUR ? 0 : seconds >= 300 ? 1 : 2];
+        int row = 0;
+        while (seconds < MOST_POWER[row][0]) {
+            row++;
+        }
+        double most = MOST_POWER[row][1];
         if (watts.inBase() < LEAST_POWER || watts.inBase() > most) {
             from.fault("power", from.node("power").describe(), "a power from " + (int) LEAST_POWER + " W to " + (int) most + " W over that time",
                     "");
+            return null;
+        }
+        if (mass != null && watts.inBase() > MOST_POWER[row][2] * mass) {
+            from.fault("power", from.node("power").describe(), "at most " + (int) (MOST_POWER[row][2] * mass) + " W over that time at a mass of "
+                    + fields.node("mass").describe() + ", " + (int) MOST_POWER[row][2] + " W/kg", "Check power, time and mass.");
             return null;
         }
         return new Rider.Effort(seconds, watts.inBase());
     }
 
     /** A best effort is never weaker than a longer one. */
-    private void falling(Fields at, List<Rider.Effort> soFar) {
-        Rider.Effort last = soFar.get(soFar.size() - 1);
-        for (Rider.Effort other : soFar.subList(0, soFar.size() - 1)) {
+    private static boolean falls(Fields at, Rider.Effort last, List<Rider.Effort> soFar) {
+        for (Rider.Effort other : soFar) {
             boolean longer = last.seconds() > other.seconds();
             if (last.seconds() == other.seconds()) {
                 at.fault("for", "the same time twice", "each time once", "");
@@ -178,9 +218,9 @@ public final class RiderReader {
             } else {
                 continue;
             }
-            soFar.remove(soFar.size() - 1);
-            return;
+            return false;
         }
+        return true;
     }
 
     private static String clock(double seconds) {

@@ -175,8 +175,13 @@ final class ConditionReader {
         }
     }
 
+    /** Each set stands in a list of its own: in a block without dashes two lines would be one set, of which both must hold. */
     private List<Condition> sets(String key, Node node) {
         List<Condition> out = new ArrayList<>();
+        if (node instanceof Node.Mapping block) {
+            faults.add(file, node.line(), key, node.describe(), "a list of sets of conditions", dashes(block));
+            return out;
+        }
         if (listOf(node).isEmpty()) {
             faults.add(file, node.line(), key, "an empty list", "at least one set of conditions", "");
         }
@@ -184,6 +189,19 @@ final class ConditionReader {
             out.add(read(key, item));
         }
         return out;
+    }
+
+    private static String dashes(Node.Mapping block) {
+        if (block.entries().isEmpty()) {
+            return "";
+        }
+        String first = "- " + block.entries().get(0).key().text() + ": ...";
+        if (block.entries().size() == 1) {
+            return "Start it with a dash: \"" + first + "\".";
+        }
+        String second = block.entries().get(1).key().text() + ": ...";
+        return "Start each set with a dash: \"" + first + "\" and \"- " + second + "\"; what must hold together stands in one set: \""
+                + "- {" + first.substring(2) + ", " + second + "}\".";
     }
 
     private static List<Node> listOf(Node node) {

@@ -1,6 +1,7 @@
 package courseworthy.rulebase;
 
 import courseworthy.problem.Faults;
+import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -50,10 +51,16 @@ final class OccasionReader {
                     faults.add(file, item.line(), key, item.describe(), "a name", "");
                     return null;
                 }
+                if (!scalar.quoted() && scalar.text().indexOf(',') >= 0) {
+                    return severalInOne(key, scalar);
+                }
                 out.add(scalar.text().strip());
             }
         } else if (value instanceof Node.Scalar scalar) {
             Matcher oneOf = ONE_OF.matcher(scalar.text());
+            if (!oneOf.matches() && scalar.text().indexOf(',') >= 0) {
+                return severalInOne(key, scalar);
+            }
             for (String word : oneOf.matches() ? oneOf.group(1).split(",", -1) : new String[] {scalar.text()}) {
                 out.add(word.strip());
             }
@@ -62,6 +69,11 @@ final class OccasionReader {
             return null;
         }
         return distinct(key, value, out) ? out : null;
+    }
+
+    private List<String> severalInOne(String key, Node.Scalar scalar) {
+        faults.add(file, scalar.line(), key, scalar.describe() + ", which is one name", "a name or one of [a, b]", Fields.asList(scalar.text()));
+        return null;
     }
 
     private boolean distinct(String key, Node value, List<String> words) {

@@ -34,7 +34,7 @@ final class RiderSchema {
                 .key("plug stop", about("Time a puncture costs that a plug mends", amount(Dimension.TIME)))
                 .key("tube stop", about("Time a puncture costs that takes a tube", amount(Dimension.TIME)))
                 .key("lost group", about("Time lost by riding on alone after a stop", amount(Dimension.TIME)))
-                .key("tags", about("What the rider belongs to, for sheets to ask for", Shape.oneOrMore(Shape.text())))
+                .key("tags", about("What the rider belongs to, for sheets to ask for", Shape.names("")))
                 .key("bike", about("The bike at hand", bike()))
                 .key("constraints", about("Rows of advice of the rider's own", Shape.listOf(Shape.reference(SheetSchema.ROW))))
                 .also("$defs", SheetSchema.definitions())

@@ -88,6 +88,13 @@ final class Shape {
         return anyOf(item, list);
     }
 
+    /** One name without a comma, or a list of names; {@code or} is what else may stand alone, as an alternative with its bar. */
+    static Map<String, Object> names(String or) {
+        Map<String, Object> list = listOf(text());
+        list.put("minItems", 1);
+        return anyOf(anyOf(pattern(or + "[^,]*"), of("type", List.of("number", "boolean"))), list);
+    }
+
     static Map<String, Object> reference(String name) {
         return of("$ref", "#/$defs/" + name);
     }

@@ -101,13 +101,19 @@ final class SheetSchema {
                 .key("rider", about("Names of riders", names()))
                 .key("rider tag", about("Tags of riders", names()))
                 .key("date", about("A day, or between two; every year where no year is written", Shape.pattern(dates())))
-                .key("any of", about("At least one of these sets holds", Shape.oneOrMore(Shape.reference(CONDITIONS))))
-                .key("none of", about("None of these sets holds", Shape.oneOrMore(Shape.reference(CONDITIONS))))
+                .key("any of", about("At least one of these sets holds", sets()))
+                .key("none of", about("None of these sets holds", sets()))
                 .also("minProperties", 1).shape();
     }
 
+    private static Map<String, Object> sets() {
+        Map<String, Object> list = Shape.listOf(Shape.reference(CONDITIONS));
+        list.put("minItems", 1);
+        return list;
+    }
+
     private static Map<String, Object> names() {
-        return Shape.oneOrMore(Shape.text());
+        return Shape.names("one of \\[.*\\]|");
     }
 
     private static String dates() {

@@ -131,6 +131,10 @@ public final class Fields {
     /** How to write what was meant as an amount of this dimension; empty where it cannot be told. */
     public static String mend(String text, Dimension dimension) {
         List<String> symbols = courseworthy.units.Unit.symbolsOf(dimension);
+        String question = symbols.isEmpty() ? "" : Amount.question(text);
+        if (!question.isEmpty()) {
+            return question;
+        }
         if (text.matches("-?[0-9]+([.,][0-9]+)?") && !symbols.isEmpty()) {
             return "Add the unit, one of: " + String.join(", ", symbols) + ".";
         }
@@ -151,6 +155,15 @@ public final class Fields {
         }
         faults.add(file, block.get(key).line(), key, block.get(key).describe(), range, "");
         return null;
+    }
+
+    /** A bare number of which thousands are ordinary, such as a price, within bounds; {@code range} says them in words. */
+    public Amount sum(String key, double least, double most, String range) {
+        if (node(key) instanceof Node.Scalar value && Amount.inGroups(value.text())) {
+            faults.add(file, value.line(), key, value.describe(), range, Amount.question(value.text()));
+            return null;
+        }
+        return amount(key, Dimension.NUMBER, least, most, range);
     }
 
     /** A whole number within bounds. */
@@ -267,9 +280,37 @@ public final class Fields {
         return out;
     }
 
-    /** A list of texts; empty where absent. Warns where a comment may have cut one. */
+    /** A list of names, none of which has a comma in it unless it is quoted in a list; empty where absent. */
+    public List<String> names(String key) {
+        boolean alone = !(node(key) instanceof Node.Sequence);
+        for (Node item : items(key)) {
+            if (item instanceof Node.Scalar scalar && scalar.text().indexOf(',') >= 0 && (alone || !scalar.quoted())) {
+                severalInOne(key, scalar);
+                return List.of();
+            }
+        }
+        return texts(key);
+    }
+
+    private void severalInOne(String key, Node.Scalar scalar) {
+        faults.add(file, scalar.line(), key, scalar.describe() + ", which is one text", "each by itself", asList(scalar.text()));
+    }
+
+    /** How to write what stands in one text with commas as a list. */
+    public static String asList(String text) {
+        return "Write a list: [" + text + "]; what has a comma in it goes in quotes there.";
+    }
+
+    /**
+     * A list of texts; empty where absent. Warns where a comment may have cut one; a plain text with commas in place of a list is refused,
+     * since it would count as one.
+     */
     public List<String> texts(String key) {
         List<String> out = new ArrayList<>();
+        if (node(key) instanceof Node.Scalar alone && !alone.quoted() && alone.text().indexOf(',') >= 0) {
+            severalInOne(key, alone);
+            return out;
+        }
         for (Node item : items(key)) {
             if (item instanceof Node.Scalar scalar) {
                 if (scalar.cut()) {

@@ -2,6 +2,11 @@ package courseworthy.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +23,15 @@ public record Amount(BigDecimal base, Unit unit) {
     private static final Pattern CLOCK = Pattern.compile("(0|[1-9][0-9]{0,3}):([0-5][0-9]) h");
     private static final Pattern TEETH = Pattern.compile("([1-9][0-9]?)/([1-9][0-9]?)");
     private static final Pattern BARE = Pattern.compile(NUMBER);
+    /**
+     * Units of which thousands are ordinary and thousandths are not, so that the point in {@code 1.500 m} may stand between thousands, as
+     * much of the world writes them. Kilometres, miles, kilograms, pounds, litres, hours, bars, degrees and gears have third decimals of
+     * sense, and inches are written to the eighth ({@code 1.125 in}); nobody means a thousand of them. Judgement, no source.
+     */
+    private static final Set<Unit> BY_THE_THOUSAND = EnumSet.of(Unit.M, Unit.FT, Unit.CM, Unit.MM, Unit.G, Unit.W, Unit.ML, Unit.FL_OZ, Unit.S,
+            Unit.MIN, Unit.HPA, Unit.KPA, Unit.G_PER_H);
+    private static final String GROUPED = "[1-9][0-9]{0,2}\\.[0-9]{3}";
+    private static final Pattern IN_GROUPS = Pattern.compile("-?" + GROUPED);
 
     /** Why a text is not an amount; the message completes "found X, expected ...". */
     public static final class NotAnAmount extends Exception {
@@ -31,7 +45,8 @@ public record Amount(BigDecimal base, Unit unit) {
 
     /**
      * Reads an amount of a dimension: one space between number and unit; a bare number only for {@link Dimension#NUMBER} and
-     * {@link Dimension#RATIO}; {@code h:mm h} for times; teeth {@code 34/50} for ratios.
+     * {@link Dimension#RATIO}; {@code h:mm h} for times; teeth {@code 34/50} for ratios. Three decimals of a unit that is counted by the
+     * thousand are refused, since they may as well be thousands.
      *
      * @throws NotAnAmount with what would be right
      */
@@ -49,10 +64,28 @@ public record Amount(BigDecimal base, Unit unit) {
             throw new NotAnAmount(expected(dimension));
         }
         Unit unit = Unit.ofSymbol(written.group(2));
-        if (unit == null || unit.dimension() != dimension) {
+        if (unit == null || unit.dimension() != dimension || BY_THE_THOUSAND.contains(unit) && inGroups(written.group(1))) {
             throw new NotAnAmount(expected(dimension));
         }
         return new Amount(unit.toBase(new BigDecimal(written.group(1))), unit);
+    }
+
+    /** Whether the point of a number may stand between thousands: one to three digits before it, three behind it. */
+    public static boolean inGroups(String number) {
+        return IN_GROUPS.matcher(number).matches();
+    }
+
+    /** Which of two amounts is meant, {@code Do you mean 1500 m or 1.5 m?}; empty where three decimals leave no doubt. */
+    public static String question(String raw) {
+        Matcher written = WITH_UNIT.matcher(raw);
+        boolean bare = inGroups(raw);
+        if (!bare && !(written.matches() && BY_THE_THOUSAND.contains(Unit.ofSymbol(written.group(2))) && inGroups(written.group(1)))) {
+            return "";
+        }
+        String number = bare ? raw : written.group(1);
+        String unit = bare ? "" : " " + written.group(2);
+        String decimal = new BigDecimal(number).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return "Do you mean " + number.replace(".", "") + unit + " or " + decimal + unit + "?";
     }
 
     private static Amount parseBare(String raw, Dimension dimension) throws NotAnAmount {
@@ -75,8 +108,19 @@ public record Amount(BigDecimal base, Unit unit) {
         if (dimension == Dimension.RATIO) {
             return "(?:" + NUMBER + "|" + bare(TEETH) + ")";
         }
-        String withUnit = NUMBER + " (?:" + String.join("|", Unit.symbolsOf(dimension)) + ")";
+        String withUnit = doubtful(dimension) + NUMBER + " (?:" + String.join("|", Unit.symbolsOf(dimension)) + ")";
         return dimension == Dimension.TIME ? "(?:" + withUnit + "|" + bare(CLOCK) + ")" : withUnit;
+    }
+
+    /** Looks ahead for what may be thousands; empty where no unit of the dimension is counted by them. */
+    private static String doubtful(Dimension dimension) {
+        List<String> symbols = new ArrayList<>();
+        for (Unit unit : BY_THE_THOUSAND) {
+            if (unit.dimension() == dimension) {
+                symbols.add(unit.symbol());
+            }
+        }
+        return symbols.isEmpty() ? "" : "(?!-?" + GROUPED + " (?:" + String.join("|", symbols) + ")(?![a-z/]))";
     }
 
     private static String bare(Pattern pattern) {

@@ -221,7 +221,7 @@ public final class WorkshopReader {
     }
 
     private static Double number(Fields from, String key, Detail detail) {
-        Amount amount = from.amount(key, Dimension.NUMBER, detail.least(), detail.most(), "a bare number from 0 to 100000");
+        Amount amount = from.sum(key, detail.least(), detail.most(), "a bare number from 0 to 100000");
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 

@@ -63,6 +63,36 @@ class EnduranceTest {
         assertThat(hour.high()).isCloseTo(200 / 0.823, within(3.0));
     }
 
+    /**
+     * Beyond 4 h no power law holds; 24 h at 0.50 to 0.65 and 8 h at 0.65 to 0.80 of an hour are the planning band, 4 h at 0.93 and below is the
+     * widest it is held to. 6 h lies between.
+     */
+    @Test
+    void anHourFromLongerEffortsHasAWiderRange() {
+        Range six = Endurance.hourPower(List.of(new Effort(6 * 3600, 250)));
+        assertThat(six.mid()).isBetween(250 / 0.87, 250 / 0.75);
+        assertThat(six.low()).isBetween(250 / 0.93, 250 / 0.80);
+        assertThat(six.high()).isBetween(250 / 0.75, 250 / 0.65);
+        Range eight = Endurance.hourPower(List.of(new Effort(8 * 3600, 200)));
+        assertThat(eight.low()).isCloseTo(200 / 0.80, within(2.0));
+        assertThat(eight.high()).isCloseTo(200 / 0.65, within(2.0));
+        Range day = Endurance.hourPower(List.of(new Effort(24 * 3600, 150)));
+        assertThat(day.low()).isCloseTo(150 / 0.65, within(2.0));
+        assertThat(day.high()).isCloseTo(150 / 0.50, within(2.0));
+    }
+
+    /** Nothing leaps where one way of telling gives way to the other, and the shortest of long efforts counts. */
+    @Test
+    void longEffortsJoinOntoShorterOnes() {
+        Range law = Endurance.hourPower(List.of(new Effort(Effort.LONGEST_BY_LAW, 200)));
+        Range band = Endurance.hourPower(List.of(new Effort(Effort.LONGEST_BY_LAW + 1, 200)));
+        assertThat(band.mid()).isCloseTo(law.mid(), within(0.1));
+        assertThat(band.low()).isCloseTo(law.low(), within(0.1));
+        assertThat(band.high()).isCloseTo(law.high(), within(0.1));
+        assertThat(Endurance.hourPower(List.of(new Effort(18_000, 220), new Effort(36_000, 190))))
+                .isEqualTo(Endurance.hourPower(List.of(new Effort(18_000, 220))));
+    }
+
     @Test
     void anHourIsAnHour() {
         Range hour = Endurance.hourPower(List.of(new Effort(300, 360), new Effort(3600, 250)));

@@ -138,6 +138,59 @@ class RiderReaderTest {
         assertThat(rider.efforts()).containsExactly(new Rider.Effort(1200, 280));
     }
 
+    /** Power laws hold from about 3.5 min to 230 min (Riegel 1981); what is not used is said, and what alone cannot be used is refused. */
+    @Test
+    void anEffortThatIsNotUsedIsSaid() {
+        Rider rider = read("power:\n  - {for: 10 s, power: 900 W}\n  - {for: 20 min, power: 280 W}\n  - {for: 6 h, power: 200 W}\n");
+        assertThat(said()).isEmpty();
+        assertThat(rider.efforts()).hasSize(3);
+        assertThat(faults.warnings()).extracting(Fault::text).containsExactly(
+                "r.yaml:2: warning: for: found \"10 s\", expected a time from 3 min to 24 h\n    It is not used. Power over less than 3 min says "
+                        + "nothing of an hour: write a longer best effort, such as one of 20 min.",
+                "r.yaml:4: warning: for: found \"6 h\" beside a shorter effort, expected efforts up to 4 h, or one alone\n    It is not used: the "
+                        + "shorter one says more closely what an hour would be.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"power: 900 W;held for: 10 s|r.yaml:2: held for: found \"10 s\"",
+        "power: [{for: 30 s, power: 700 W}, {for: 2 min, power: 500 W}]|r.yaml:1: for: found \"30 s\""})
+    void aSprintAloneIsRefused(String text, String start) {
+        read(text.replace(";", "\n") + "\n");
+        assertThat(said()).isNotEmpty();
+        assertThat(said().get(0)).startsWith(start + ", expected a time from 3 min to 24 h\n    Power over less than 3 min says nothing of an hour");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"power: 250 W;held for: 6:00 h", "power: [{for: 6 h, power: 220 W}]"})
+    void aLongEffortIsTaken(String text) {
+        assertThat(read(text.replace(";", "\n") + "\n").efforts()).hasSize(1);
+        assertThat(said()).isEmpty();
+        assertThat(faults.warnings()).isEmpty();
+    }
+
+    @Test
+    void powerBeyondAnyBodyIsRefused() {
+        read("mass: 40 kg\npower: 400 W\nheld for: 1:00 h\n");
+        assertThat(said()).containsExactly("r.yaml:2: power: found \"400 W\", expected at most 320 W over that time at a mass of \"40 kg\", 8 W/kg\n"
+                + "    Check power, time and mass.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"under 15, beginner", "\"under 15, beginner\""})
+    void tagsInOneTextAreAsked(String tags) {
+        read("tags: " + tags + "\n");
+        assertThat(said()).containsExactly("r.yaml:1: tags: found \"under 15, beginner\", which is one text, expected each by itself\n"
+                + "    Write a list: [under 15, beginner]; what has a comma in it goes in quotes there.");
+    }
+
+    @Test
+    void aListOfTagsIsAListOfTags() {
+        assertThat(read("tags: [under 15, beginner]\n").tags()).containsExactly("under 15", "beginner");
+        assertThat(read("tags: [\"under 15, beginner\"]\n").tags()).containsExactly("under 15, beginner");
+        assertThat(read("tags: beginner\n").tags()).containsExactly("beginner");
+        assertThat(said()).isEmpty();
+    }
+
     @Test
     void aTimeBesideAListAndCadencesTheWrongWayRoundAreRefused() {
         read("power: [{for: 1:00 h, power: 250 W}]\nheld for: 1:00 h\nclimbing cadence: 90 /min\nhighest cadence: 80 /min\n");

@@ -14,6 +14,9 @@ import courseworthy.text.Yaml;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sheets as people write them, right and wrong. */
 class SheetReaderTest {
@@ -276,6 +279,33 @@ class SheetReaderTest {
     void anEmptyAnyOf() {
         assertThat(only("{any of: []}", "{lubricant: prefer wet}"))
                 .isEqualTo("any of: found an empty list, expected at least one set of conditions");
+    }
+
+    /** Two lines in one block are one set, of which both must hold: the opposite of what is meant. */
+    @Test
+    void anAnyOfWithoutDashes() {
+        assertThat(only("{any of: {hours: over 4 h, mud: over 10 %}}", "{lubricant: prefer wet}"))
+                .isEqualTo("any of: found a block of keys, expected a list of sets of conditions\n    Start each set with a dash: \"- hours: ...\" and "
+                        + "\"- mud: ...\"; what must hold together stands in one set: \"- {hours: ..., mud: ...}\".");
+    }
+
+    @Test
+    void aNoneOfWithoutADash() {
+        assertThat(only("{hours: over 4 h, any of: [{none of: {role: training}}]}", "{lubricant: prefer wet}")).isEqualTo(
+                "none of: found a block of keys, expected a list of sets of conditions\n    Start it with a dash: \"- role: ...\".");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{rider: 'Kim, Robin'}", "{rider tag: 'first season, juniors'}"})
+    void severalNamesInOneText(String when) {
+        assertThat(only(when.replace("'", "\""), "{lubricant: prefer wet}")).contains(", which is one name, expected a name or one of [a, b]\n    Write a list: [");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"{ascent: over 1.500 m} | {lubricant: prefer wet} | Do you mean 1500 m or 1.5 m?",
+        "{role: race} | {front tyre width: prefer 45.000 mm} | Do you mean 45000 mm or 45 mm?"})
+    void whatMayBeThousandsIsAsked(String when, String say, String question) {
+        assertThat(only(when, say)).endsWith("\n    " + question);
     }
 
     @Test

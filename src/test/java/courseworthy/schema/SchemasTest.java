@@ -212,6 +212,9 @@ class SchemasTest {
         "sheet | 'because: Fresh sealant needs a night.' | evidence: practice",
         "sheet | by: two days before | by: tomorrow",
         "sheet | author: head coach | writer: head coach",
+        "sheet | - any of: [{mud: over 10 %}] | - any of: {mud: over 10 %}",
+        "sheet | distance: between 50 km and 62 mi | distance: between 50 km and 99.000 m",
+        "sheet | role: race | rider tag: 'first season, juniors'",
     })
     void aWrongSheetIsRefusedByReaderAndSchema(String kind, String right, String wrong) throws IOException {
         assertThat(SHEET).contains(right);
@@ -230,7 +233,8 @@ class SchemasTest {
     @ParameterizedTest
     @ValueSource(strings = {"mass: 70", "mass: 70 W", "skill: pro", "races a year: 2.5", "power: [{for: 20 min}]", "bike: {kind: tandem}",
         "bike: {hookless: 1}", "bike: {tyre clearance: 34 mm}", "bike: {lights: 2 h, shock stroke: 45 mm}",
-        "bike: {rebound clicks: 0}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]"})
+        "bike: {rebound clicks: 0}", "weight: 70 kg", "constraints: [{id: x, say: {saddle: prefer new}, because: y}]",
+        "mass: 70.000 g", "height: 1.785 m", "tags: 'under 15, beginner'"})
     void aWrongRiderIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("rider", text);
     }
