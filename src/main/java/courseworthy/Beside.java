@@ -1,8 +1,10 @@
 package courseworthy;
 
+import courseworthy.course.AssumedGround;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
 import courseworthy.text.Node;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,11 +29,18 @@ final class Beside {
     }
 
     /** The course of a path beside, or a shipped one by its name. */
-    Course course(Node.Scalar named, String ground) {
+    Course course(Node.Scalar named, Node.Scalar ground) {
+        AssumedGround assumed = ground == null ? null : new AssumedGround("ground", ground.text(), from, ground.line());
         if (!named.text().contains("/") && !named.text().contains(".")) {
-            return inputs.course(named.text(), ground);
+            Path shipped = inputs.shippedFile(named.text());
+            if (shipped == null) {
+                faults.add(from, named.line(), "course", named.describe(), "a shipped course, or a file in the folder of this one or below it",
+                        Spelling.didYouMean(named.text(), inputs.names()));
+                return null;
+            }
+            return CourseReader.onGround(shipped, Inputs.shippedName(shipped), assumed, faults);
         }
-        return read("course", named, (path, shown) -> CourseReader.read(path, shown, ground, faults));
+        return read("course", named, (path, shown) -> CourseReader.onGround(path, shown, assumed, faults));
     }
 
     /** Reads a file with its path and its path as shown; null with a fault where it may not be read. */

@@ -245,10 +245,6 @@ public final class Courseworthy {
         Faults faults = new Faults();
         Inputs inputs = new Inputs(home, faults);
         Course course = inputs.course(file, ground);
-        String points = course == null ? inputs.pointsAlone(file) : null;
-        if (points != null) {
-            return format == Format.JSON ? CourseText.jsonOfPoints(file, points) : CourseText.ofPoints(file, points, colours);
-        }
         stopOrWarn(faults);
         Demands demands = Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
         CourseLine line = CourseLine.of(course);
@@ -423,7 +419,7 @@ public final class Courseworthy {
         Event event = inputs.event(request);
         Workshop workshop = inputs.workshop(request.workshop());
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
-        ClockCheck.of(course, event, faults);
+        Together.check(course, event, faults);
         Ride ride = new Ride(course, rider, event, bike);
         Demands demands = faults.stop() ? null : ride.atHand();
         Sensitivity sensitivity = demands == null ? null : Sensitivity.of(demands);

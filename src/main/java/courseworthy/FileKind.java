@@ -54,6 +54,12 @@ enum FileKind {
      */
     static Fault mistaken(List<Fault> found, String typed, String option) {
         FileKind meant = behind(option);
+        FileKind most = taken(found, meant);
+        return most == null ? null : Fault.of(typed, 0, "", most.words, meant.words, most.mend);
+    }
+
+    /** What kind a file is that was read as another; null where its unknown keys do not tell. */
+    static FileKind taken(List<Fault> found, FileKind meant) {
         FileKind most = null;
         int keysOfIt = TELLING - 1;
         for (FileKind kind : values()) {
@@ -67,7 +73,11 @@ enum FileKind {
                 keysOfIt = its;
             }
         }
-        return most == null ? null : Fault.of(typed, 0, "", most.words, meant.words, most.mend);
+        return most;
+    }
+
+    String words() {
+        return words;
     }
 
     /**

@@ -9,13 +9,13 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
+import courseworthy.text.Day;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,26 +61,34 @@ final class Inputs {
         }
     }
 
-    /** What a GPX file without a line holds, in words; null where that is not what ails it. */
-    String pointsAlone(String typed) {
-        Path path = path(typed);
-        return path == null || !Files.isRegularFile(path) ? null : CourseReader.pointsAlone(path, typed);
-    }
-
     private static boolean isName(String typed) {
         return !typed.contains("/") && !typed.contains(File.separator);
     }
 
     private Course shipped(String name, String ground) {
-        String file = name.endsWith(".yaml") ? name : name + ".yaml";
-        Path path = home == null ? null : home.resolve(SHIPPED).resolve(file);
-        if (path != null && Files.isRegularFile(path)) {
-            return CourseReader.read(path, SHIPPED + "/" + file, ground, faults);
+        Path path = shippedFile(name);
+        if (path != null) {
+            return CourseReader.read(path, shippedName(path), ground, faults);
         }
         String near = Spelling.didYouMean(name, names());
         faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",
                 near.isEmpty() ? "Check the spelling of the path." : near);
         return null;
+    }
+
+    /** The file of a shipped course, or null where there is none of that name. */
+    Path shippedFile(String name) {
+        try {
+            Path path = home == null ? null : home.resolve(SHIPPED).resolve(name.endsWith(".yaml") ? name : name + ".yaml");
+            return path != null && Files.isRegularFile(path) ? path : null;
+        } catch (InvalidPathException e) {
+            return null;
+        }
+    }
+
+    /** How the file of a shipped course is named in faults. */
+    static String shippedName(Path file) {
+        return SHIPPED + "/" + file.getFileName();
     }
 
     /** The names of the shipped courses. */
@@ -141,40 +149,11 @@ final class Inputs {
     }
 
     private LocalDate date(String typed) {
-        LocalDate date = typed == null ? null : parsed(typed);
+        LocalDate date = typed == null ? null : Day.of(typed);
         if (typed != null && date == null) {
-            faults.add("--date", 0, "", quoted(typed), "a day of the calendar such as 2025-06-14", "");
+            faults.add("--date", 0, "", quoted(typed), "a day of the calendar such as 2025-06-14", Day.mend(typed));
         }
         return date;
-    }
-
-    /** Year, month and day of {@code 2025-06-14}; null where it is no such day. */
-    private static LocalDate parsed(String typed) {
-        if (typed.length() != 10 || typed.charAt(4) != '-' || typed.charAt(7) != '-') {
-            return null;
-        }
-        int[] parts = {number(typed, 0, 4), number(typed, 5, 7), number(typed, 8, 10)};
-        if (parts[0] < 0) {
-            return null;
-        }
-        try {
-            return LocalDate.of(parts[0], parts[1], parts[2]);
-        } catch (DateTimeException e) {
-            return null;
-        }
-    }
-
-    /** The number in some digits; -1, which no calendar has, where they are none. */
-    private static int number(String text, int from, int to) {
-        int sum = 0;
-        for (int i = from; i < to; i++) {
-            char c = text.charAt(i);
-            if (c < '0' || c > '9') {
-                return -1;
-            }
-            sum = sum * 10 + c - '0';
-        }
-        return sum == 0 ? -1 : sum;
     }
 
     /** The path, or null with a fault where the machine cannot have such a path. */

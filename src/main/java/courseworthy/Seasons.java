@@ -8,11 +8,9 @@ import courseworthy.build.Season;
 import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.course.Course;
-import courseworthy.course.CourseReader;
 import courseworthy.demand.Ride;
 import courseworthy.demand.Survey;
 import courseworthy.event.Event;
-import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
 import courseworthy.event.SeasonFile.Entry;
 import courseworthy.event.SeasonFile.Start;
@@ -24,14 +22,12 @@ import courseworthy.problem.Spelling;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
-import courseworthy.rider.RiderReader;
 import courseworthy.rulebase.DroolsRules;
 import courseworthy.rulebase.FitRules;
 import courseworthy.rulebase.Sheet;
 import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
-import courseworthy.workshop.WorkshopReader;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.Worths;
 import java.nio.file.Files;
@@ -70,10 +66,7 @@ final class Seasons {
     private final Path folder;
     private final String shown;
     private final Faults faults = new Faults();
-    private final Map<String, Rider> riders = new LinkedHashMap<>();
-    private final Map<String, Event> events = new LinkedHashMap<>();
     private final Map<String, Bike> bikes = new LinkedHashMap<>();
-    private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Map<String, Workshop> workshops = new LinkedHashMap<>();
     private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
     private final Map<String, List<Sheet>> sheetsOf = new LinkedHashMap<>();
@@ -117,22 +110,24 @@ final class Seasons {
     // What is read
 
     private void plan(SeasonFile file) {
+        SeasonFiles files = new SeasonFiles(home, folder, shown, file, faults);
         for (Starter starter : file.starters()) {
-            read(workshops, starter.workshop(), path -> WorkshopReader.read(folder.resolve(path), shown + path, faults));
-            planned.computeIfAbsent(starter.workshop(), each -> new ArrayList<>());
+            workshops.put(starter.workshop().text(), files.workshop(starter.workshop()));
+            planned.computeIfAbsent(starter.workshop().text(), each -> new ArrayList<>());
+            files.sheets(starter.sheets());
         }
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
-            Event event = event(file, entry);
-            Course course = read(courses, entry.course() + "\n" + entry.ground(), key -> course(entry));
-            ClockCheck.of(course, event, faults);
+            Event event = event(files, file, entry);
+            Course course = files.course(entry.course(), entry.ground());
             for (Start start : starts(file, entry)) {
                 Starter starter = starter(file, start.rider());
                 if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
                     faults.add(file.file(), entry.line(), "date", "a second event of \"" + starter.name() + "\" on " + event.date(),
                             "one event for each rider and day", "Give one of them another date, or name under starts who rides it.");
                 }
-                add(file, starter, start, event, course);
+                Together.check(course, event, faults);
+                add(files.rider(starter.rider()), file, starter, start, event, course);
             }
         }
     }
@@ -162,9 +157,8 @@ final class Seasons {
         throw new IllegalArgumentException(name);
     }
 
-    private Event event(SeasonFile file, Entry entry) {
-        Event event = entry.event() == null ? Event.UNKNOWN
-                : read(events, entry.event(), path -> EventReader.read(folder.resolve(path), shown + path, faults));
+    private Event event(SeasonFiles files, SeasonFile file, Entry entry) {
+        Event event = files.event(entry.event());
         if (event != null) {
             event = event.with(entry.role(), entry.date());
         }
@@ -174,17 +168,8 @@ final class Seasons {
         return event;
     }
 
-    /** A file of the folder, or a shipped course. */
-    private Course course(Entry entry) {
-        Path path = folder.resolve(entry.course());
-        return Files.isRegularFile(path) ? CourseReader.read(path, shown + entry.course(), entry.ground(), faults)
-                : new Inputs(home, faults).course(entry.course(), entry.ground());
-    }
-
-    private void add(SeasonFile file, Starter starter, Start start, Event event, Course course) {
-        Rider rider = starter.rider() == null ? Rider.UNKNOWN
-                : read(riders, starter.rider(), path -> RiderReader.read(folder.resolve(path), shown + path, faults));
-        Workshop workshop = workshops.get(starter.workshop());
+    private void add(Rider rider, SeasonFile file, Starter starter, Start start, Event event, Course course) {
+        Workshop workshop = workshops.get(starter.workshop().text());
         hasBike(file, workshop, start);
         areKinds(file, start);
         Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN
@@ -193,7 +178,7 @@ final class Seasons {
             return;
         }
         DroolsRules own = rules(starter, rider);
-        List<Planned> to = planned.get(starter.workshop());
+        List<Planned> to = planned.get(starter.workshop().text());
         to.add(new Planned(order(), starter, rider, event, course, Survey.bike(rider.bike(), fromEvent), start, own));
     }
 
@@ -239,10 +224,8 @@ final class Seasons {
 
     /** The same network for all who add no rules of their own. */
     private DroolsRules rules(Starter starter, Rider rider) {
-        List<String> sheets = new ArrayList<>();
-        starter.sheets().forEach(each -> sheets.add(shown + each));
         boolean own = rider.constraints() != null;
-        String key = (own ? starter.rider() : "") + "\n" + sheets;
+        String key = (own ? starter.rider().text() : "") + "\n" + paths(starter);
         DroolsRules out = read(rules, key, each -> load(key, starter, rider));
         inForce.put(starter.name(), sheetsOf.get(key));
         return out;
@@ -257,7 +240,7 @@ final class Seasons {
 
     private List<String> paths(Starter starter) {
         List<String> out = new ArrayList<>();
-        starter.sheets().forEach(each -> out.add(shown + each));
+        starter.sheets().forEach(each -> out.add(shown + each.text()));
         return out;
     }
 

@@ -125,7 +125,7 @@ final class SheetImpact {
         for (Found found : courses == null ? shippedCourses() : files("--courses", courses)) {
             Course course = CourseReader.read(found.path(), found.shown(), null, faults);
             Event event = event(days, events == null ? SHIPPED_EVENTS : events, found.name());
-            ClockCheck.of(course, event, faults);
+            Together.check(course, event, faults);
             if (course != null && event != null) {
                 out.add(new Outing(found.name(), course, event));
             }

@@ -155,7 +155,7 @@ final class SheetTrial {
                 : beside.read("rider", one.rider(), (path, shown) -> RiderReader.read(path, shown, faults));
         Event event = one.event() == null ? Event.UNKNOWN : one.event() instanceof Node.Mapping block ? EventReader.read(block, file, faults)
                 : beside.read("event", one.event(), (path, shown) -> EventReader.read(path, shown, faults));
-        ClockCheck.of(course, event, faults);
+        Together.check(course, event, faults);
         if (course == null || rider == null || event == null) {
             return null;
         }

@@ -68,8 +68,8 @@ record SituationFile(String title, String file, Situation situation) {
                 faults.add(typed, entry.value().line(), KEY, entry.value().describe(), "what it shows, in one line", "");
             }
         }
-        Node.Mapping block = new Node.Mapping(facts, root.line(), root.column());
-        Situation situation = new SituationReader(typed, faults).changed(Situation.NONE, KEY, block);
+        SituationReader reader = new SituationReader(typed, faults);
+        Situation situation = reader.called(Situation.NONE, KEY, new Node.Mapping(facts, root.line(), root.column()));
         return faults.stop() ? null : new SituationFile(title, typed, situation);
     }
 

@@ -39,25 +39,6 @@ public final class CourseText {
         return text.page.toString();
     }
 
-    /** A file that was read and has no line to ride: what is in it instead. */
-    public static String ofPoints(String file, String points, boolean colours) {
-        Page page = new Page(colours);
-        page.text(0, 4, file + " was read; there is no line to ride in it, only " + points + ".", Weight.PLAIN);
-        page.text(0, 4, NO_LINE, Weight.PLAIN);
-        return page.toString();
-    }
-
-    /** The same for programs. */
-    public static String jsonOfPoints(String file, String points) {
-        return Json.written(json -> {
-            json.string("file", file);
-            json.string("only", points);
-            json.string("text", NO_LINE);
-        });
-    }
-
-    private static final String NO_LINE = "Distance, climbing and all that follows from them are not known: export the course as a track or a route.";
-
     private void title() {
         page.spread(course.name(), "", Weight.BOLD);
         if (!course.summary().isEmpty()) {

@@ -87,7 +87,11 @@ final class Cleaning {
             return points + " points, none of them in a line of two places";
         }
         String what = gpx.segments().isEmpty() ? "no track and no route" : "a track without points";
-        return gpx.wayPoints() == 0 ? what : what + ", only way points (" + gpx.wayPoints() + ")";
+        return gpx.wayPoints() == 0 ? what : what + ", only " + gpx.wayPoints() + (gpx.wayPoints() == 1 ? " way point" : " way points") + named(gpx);
+    }
+
+    private static String named(Gpx gpx) {
+        return gpx.named().isEmpty() ? "" : " (" + String.join(", ", gpx.named()) + (gpx.named().size() < gpx.wayPoints() ? ", ..." : "") + ")";
     }
 
     private void sparse(List<Track.Piece> pieces, double length) {

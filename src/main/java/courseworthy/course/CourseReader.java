@@ -49,31 +49,33 @@ public final class CourseReader {
      * @return the course, or null where the faults stop the work
      */
     public static Course read(Path path, String shown, String ground, Faults faults) {
-        Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.option(ground, faults);
-        Course course = new CourseReader(shown, faults).course(path);
-        return course == null || faults.stop() ? null : Assuming.ground(course, assumed);
+        return onGround(path, shown, AssumedGround.option(ground), faults);
     }
 
     /**
-     * What a GPX file holds that can be read but has no line to ride in it, in words; null where it has a line, holds no points that
-     * matter, or cannot be read.
+     * Reads a course as {@link #read} does.
+     *
+     * @param ground what is taken where ground is not written, and where that is said; may be null
      */
-    public static String pointsAlone(Path path, String shown) {
-        String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
-        Gpx gpx = name.endsWith(".gpx") || startsLikeXml(start(path)) ? GpxReader.read(path, shown, new Faults()) : null;
-        if (gpx == null || gpx.hasLine() || gpx.points() < 2 && gpx.wayPoints() == 0) {
-            return null;
-        }
-        String points = gpx.points() < 2 ? "" : gpx.points() + " points in one place";
-        String ways = gpx.wayPoints() == 0 ? "" : gpx.wayPoints() + (gpx.wayPoints() == 1 ? " way point" : " way points")
-                + (gpx.named().isEmpty() ? "" : " (" + String.join(", ", gpx.named()) + (gpx.named().size() < gpx.wayPoints() ? ", ..." : "") + ")");
-        return points + (points.isEmpty() || ways.isEmpty() ? "" : ", ") + ways;
+    public static Course onGround(Path path, String shown, AssumedGround ground, Faults faults) {
+        Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.pairs(ground, faults);
+        Course course = new CourseReader(shown, faults).course(path);
+        return course == null || faults.stop() ? null : Assuming.ground(course, assumed, ground == null ? "" : ground.key());
     }
 
     private Course course(Path path) {
         String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
         boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml");
         byte[] start = yaml || name.endsWith(".gpx") ? new byte[0] : start(path);
+        if (Gzip.is(start)) {
+            start = Gzip.start(start);
+            if (!name.endsWith(".gpx.gz") && !startsLikeXml(start)) {
+                faults.add(shown, 0, "", "a compressed file (gzip) with no XML in it", "a course profile (.yaml) or a GPX track (.gpx, .gpx.gz)",
+                        "Unpack it first: gunzip, or what opens archives on your machine.");
+                return null;
+            }
+            return track(path);
+        }
         if (name.endsWith(".gpx") || startsLikeXml(start)) {
             return track(path);
         }
@@ -165,6 +167,7 @@ public final class CourseReader {
             return name;
         }
         String file = shown.substring(Math.max(shown.lastIndexOf('/'), shown.lastIndexOf('\\')) + 1);
+        file = file.endsWith(".gz") ? file.substring(0, file.length() - ".gz".length()) : file;
         int dot = file.lastIndexOf('.');
         return dot > 0 ? file.substring(0, dot) : file;
     }
@@ -181,6 +184,9 @@ public final class CourseReader {
             return null;
         }
         List<String> notes = new ArrayList<>(cleaned.notes());
+        if (!Double.isNaN(profile.latitude())) {
+            notes.add("The track's place is used in place of the profile's latitude and longitude.");
+        }
         List<Stretch> stretches = scaled(profile, cleaned.track().length(), notes);
         if (stretches == null || faults.stop()) {
             return null;

@@ -83,12 +83,14 @@ final class GpxReader {
     /** @param taken told how many characters the parser took in */
     static Gpx read(Path path, String shown, Faults faults, LongConsumer taken) {
         faults.reads(path);
-        try (InputStream in = Files.newInputStream(path); XmlText text = XmlText.of(in)) {
+        try (InputStream in = Gzip.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
             Gpx gpx = new GpxReader(path, shown, text, faults).read();
             taken.accept(text.total());
             return gpx;
         } catch (IllegalArgumentException e) {
             faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
+        } catch (Gzip.Damaged e) {
+            faults.add(e.fault(shown));
         } catch (NoSuchFileException e) {
             faults.add(NoSuchFile.fault(path, shown, "a file that can be read"));
         } catch (IOException e) {
@@ -453,6 +455,8 @@ final class GpxReader {
         int line = at == null ? line() : Math.max(0, at.getLineNumber());
         if (cause instanceof XmlText.TooMuch much) {
             faults.add(shown, line, "", much.getMessage(), WANTED, "Thin the track out, or export it without extensions.");
+        } else if (cause instanceof Gzip.Damaged damaged) {
+            faults.add(damaged.fault(shown));
         } else if (cause instanceof CharacterCodingException) {
             faults.add(shown, line, "", "bytes that do not fit the file's encoding", "text in the encoding its first line names",
                     "Save the file as UTF-8.");
@@ -473,7 +477,7 @@ final class GpxReader {
         int lines = 1;
         int column = 1;
         char[] chars = new char[8192];
-        try (InputStream in = Files.newInputStream(path); XmlText text = XmlText.of(in)) {
+        try (InputStream in = Gzip.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
             for (int read = text.read(chars); read >= 0; read = text.read(chars)) {
                 text.step();
                 for (int i = 0; i < read; i++) {

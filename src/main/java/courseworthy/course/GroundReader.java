@@ -18,15 +18,15 @@ public final class GroundReader {
     /** Values of the OpenStreetMap key {@code tracktype}, firmest first. */
     public static final List<String> TRACKTYPES = List.of("grade1", "grade2", "grade3", "grade4", "grade5");
 
-    /** How {@code --ground} is named in faults. */
-    static final String OPTION = "--ground";
-
     private static final List<String> SURFACES = Surface.tags();
     private static final List<String> SMOOTHNESSES = Smoothness.tags();
     private static final String PAIRS = "key=value pairs with commas between, such as surface=gravel, smoothness=bad";
     private static final double HIGHEST_DROP = 5;
     private static final int MOST_CROSSINGS = 100;
     private static final double MOST_TURNS = 100;
+    /** From here {@code mtb:scale} speaks of what no pavement has, less the third that a minus takes. */
+    private static final double HARD = 1.5;
+    private static final int SOFT_TRACK = 4;
 
     private GroundReader() {
     }
@@ -37,9 +37,42 @@ public final class GroundReader {
         Smoothness smoothness = Smoothness.of(fields.word("smoothness", SMOOTHNESSES));
         String trackType = fields.word("tracktype", TRACKTYPES);
         Integer trackGrade = trackType == null ? null : Integer.valueOf(TRACKTYPES.indexOf(trackType) + 1);
-        return new Ground(surface, smoothness, trackGrade, mtbScale(fields), fields.yesNo("sharp stones"), fields.yesNo("ruts"),
+        Ground ground = new Ground(surface, smoothness, trackGrade, mtbScale(fields), fields.yesNo("sharp stones"), fields.yesNo("ruts"),
                 fields.yesNo("roots"), fields.yesNo("sand"), fields.yesNo("mud when wet"),
                 fields.whole("water crossings", 0, MOST_CROSSINGS), dropHeight(fields), turns(fields));
+        believable(fields, ground);
+        return ground;
+    }
+
+    /**
+     * The key that says what no ground is at once with the others, or null, by the definitions of the OpenStreetMap wiki: {@code mtb:scale} is for paths, and from 2 on for rocks, steps
+     * and hairpins that no pavement has; {@code tracktype} 4 and 5 are soft; {@code smoothness=excellent} and {@code good} are for skates and
+     * racing bikes.
+     */
+    static String contradiction(Ground ground) {
+        boolean paved = ground.surface() != null && ground.surface().family() == Surface.Family.PAVED;
+        boolean even = ground.smoothness() != null && ground.smoothness().ordinal() <= Smoothness.GOOD.ordinal();
+        boolean soft = ground.surface() == Surface.SAND || ground.surface() == Surface.MUD;
+        if (ground.mtbScale() != null && ground.mtbScale() >= HARD && (paved || even)) {
+            return "mtb:scale";
+        }
+        if (paved && ground.trackGrade() != null && ground.trackGrade() >= SOFT_TRACK) {
+            return "tracktype";
+        }
+        if (paved && Boolean.TRUE.equals(ground.mudWhenWet())) {
+            return "mud when wet";
+        }
+        return soft && even ? "smoothness" : null;
+    }
+
+    private static void believable(Fields fields, Ground ground) {
+        String key = contradiction(ground);
+        if (key != null) {
+            boolean onSmooth = ground.surface() == null || key.equals("mtb:scale") && ground.surface().family() != Surface.Family.PAVED;
+            String there = onSmooth ? "smoothness " + ground.smoothness().tag() : "surface " + ground.surface().tag();
+            fields.fault(key, fields.node(key).describe() + " with " + there, "ground there can be",
+                    "Correct one of them, or write the piece as a stretch of its own.");
+        }
     }
 
     private static Double dropHeight(Fields fields) {
@@ -71,38 +104,39 @@ public final class GroundReader {
         return Math.max(0, Math.min(6, digit - '0' + third));
     }
 
-    /** Reads the text of {@code --ground}. */
-    static Ground option(String text, Faults faults) {
+    /** Reads the pairs of {@code --ground}, or of a key that takes the same. */
+    static Ground pairs(AssumedGround assumed, Faults faults) {
         List<Node.Entry> entries = new ArrayList<>();
+        String text = assumed.text();
         int from = 0;
         while (from <= text.length()) {
             int comma = text.indexOf(',', from);
             int to = comma < 0 ? text.length() : comma;
-            pair(text.substring(from, to).trim(), from + 1, entries, faults);
+            pair(text.substring(from, to).trim(), new Node.Scalar("", false, false, assumed.line(), from + 1), assumed, entries, faults);
             from = to + 1;
         }
-        Fields fields = new Fields(OPTION, new Node.Mapping(List.copyOf(entries), 0, 1), faults);
+        Fields fields = new Fields(assumed.file(), new Node.Mapping(List.copyOf(entries), assumed.line(), 1), faults);
         Ground ground = read(fields);
         fields.done();
         return ground;
     }
 
-    private static void pair(String pair, int column, List<Node.Entry> entries, Faults faults) {
+    private static void pair(String pair, Node.Scalar at, AssumedGround assumed, List<Node.Entry> entries, Faults faults) {
         int equals = pair.indexOf('=');
         String key = equals < 0 ? "" : pair.substring(0, equals).trim();
         String value = equals < 0 ? "" : pair.substring(equals + 1).trim();
         if (key.isEmpty() || value.isEmpty()) {
-            Node.Scalar found = new Node.Scalar(pair, false, false, 0, column);
-            faults.add(OPTION, 0, "", pair.isEmpty() ? "nothing" : found.describe(), PAIRS, keyOf(pair));
+            Node.Scalar found = new Node.Scalar(pair, false, false, at.line(), at.column());
+            faults.add(assumed.file(), assumed.line(), assumed.line() == 0 ? "" : assumed.key(), pair.isEmpty() ? "nothing" : found.describe(), PAIRS, keyOf(pair));
             return;
         }
         for (Node.Entry entry : entries) {
             if (entry.key().text().equals(key)) {
-                faults.add(OPTION, 0, key, "the key a second time", "each key once", "");
+                faults.add(assumed.file(), assumed.line(), key, "the key a second time", "each key once", "");
                 return;
             }
         }
-        entries.add(new Node.Entry(new Node.Scalar(key, false, false, 0, column), new Node.Scalar(value, false, false, 0, column)));
+        entries.add(new Node.Entry(new Node.Scalar(key, false, false, at.line(), at.column()), new Node.Scalar(value, false, false, at.line(), at.column())));
     }
 
     /** A mend for a value written without its key, or an empty string. */

@@ -20,6 +20,12 @@ final class ProfileReader {
     private static final double LONGEST_STRETCH = 2_000_000;
     private static final double MOST_HEIGHT = 9000;
     private static final int LONGEST_LINE = 200;
+    /** Climbing and descending together over length: nobody carries a bike up or down more than that on average (judgement). */
+    private static final double STEEPEST = 0.6;
+    /** Shorter pieces may be steps, m (judgement). */
+    private static final double LONG_ENOUGH = 50;
+    /** Of a ford, m: no more of them fit into a stretch (judgement). */
+    private static final double SHORTEST_FORD = 2;
 
     private final String shown;
     private final Faults faults;
@@ -126,6 +132,7 @@ final class ProfileReader {
         fields.done();
         Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
         plausible(fields, length, rise, drop, gradient);
+        fits(fields, length, ground);
         return new Stretch(length, rise, drop, gradient, ground, fields.line());
     }
 
@@ -168,6 +175,15 @@ final class ProfileReader {
         return length;
     }
 
+    private static void fits(Fields fields, double length, Ground ground) {
+        if (ground.waterCrossings() != null && ground.waterCrossings() * SHORTEST_FORD > length) {
+            fields.fault("water crossings", fields.node("water crossings").describe() + " in " + Say.length(length), "no more than fit into it", "");
+        }
+        if (ground.dropHeight() != null && ground.dropHeight() > length) {
+            fields.fault("drop height", fields.node("drop height").describe() + " in " + Say.length(length), "less than the stretch is long", "");
+        }
+    }
+
     private void plausible(Fields fields, double length, Double rise, Double drop, Double steepest) {
         double up = rise == null ? 0 : rise;
         double down = drop == null ? 0 : drop;
@@ -175,6 +191,9 @@ final class ProfileReader {
         if (up + down > length) {
             fields.fault(key, Say.metres(up) + " up and " + Say.metres(down) + " down in " + Say.length(length),
                     "less climbing and descending than the stretch is long", "Check the units of length, rise and drop.");
+        } else if (length >= LONG_ENOUGH && up + down > STEEPEST * length) {
+            fields.fault(key, Say.metres(up) + " up and " + Say.metres(down) + " down in " + Say.length(length), "at most 60 % on average",
+                    "Check the units of length, rise and drop.");
         } else if (steepest != null && Math.max(up, down) / length > steepest + 0.005) {
             fields.fault("steepest", fields.node("steepest").describe(), "at least the stretch's mean gradient, "
                     + Say.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, rise and drop.");

@@ -9,13 +9,13 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.units.Unit;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,8 +45,11 @@ public final class EventReader {
             "WNW", "NW", "NNW");
 
     private static final double HOUR = 3600;
+    /** Nobody keeps up more from the start to a point on the way, m/s (60 km/h; judgement). */
+    private static final double FASTEST = 60 / 3.6;
+    /** Between a day's low and high, degrees: the widest on record is about 57 C (from memory); half of it is a slip. */
+    private static final double WIDEST_DAY = 40;
     private static final String AT_MOST = "at most ";
-    private static final String DATE = "a day as YYYY-MM-DD, such as 2026-05-09";
     private static final String CLOCK = "a time of day as HH:MM, such as 07:30";
     private static final String OFFSET = "local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00";
 
@@ -55,6 +58,7 @@ public final class EventReader {
     private final String shown;
     private final Faults faults;
     private final Fields fields;
+    private Double cutoffOfAll;
 
     private EventReader(String shown, Node.Mapping tree, Faults faults) {
         this.shown = shown;
@@ -81,19 +85,19 @@ public final class EventReader {
     private Event event() {
         String name = fields.name();
         String role = fields.word("role", ROLES);
-        LocalDate date = date();
+        LocalDate date = fields.day("date");
         LocalTime start = start();
         ZoneId zone = zone(offset(), date, start);
         Integer laps = fields.whole("laps", 1, 100);
         String aim = fields.word("aim", Event.AIMS);
-        Double cutoff = value(fields, "cut-off", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+        cutoffOfAll = value(fields, "cut-off", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
         Event.Forecast forecast = forecast();
         List<Event.Support> support = support();
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
-        Event event = new Event(name, shown, role, date, start, zone, laps, aim, cutoff, group, forecast, support, fields.has("support"),
+        Event event = new Event(name, shown, role, date, start, zone, laps, aim, cutoffOfAll, group, forecast, support, fields.has("support"),
                 rules, height, bike(), plan, zoneLine());
         fields.done();
         return event;
@@ -111,23 +115,6 @@ public final class EventReader {
             return block;
         }
         fields.fields("bike");
-        return null;
-    }
-
-    private LocalDate date() {
-        Node.Scalar value = fields.scalar("date", DATE);
-        if (value == null) {
-            return null;
-        }
-        int[] parts = numbers(value.text(), "dddd-dd-dd");
-        try {
-            if (parts != null) {
-                return LocalDate.of(parts[0], parts[1], parts[2]);
-            }
-        } catch (DateTimeException e) {
-            // There is no such day.
-        }
-        fields.fault("date", value.describe(), DATE, parts == null ? "" : "The calendar has no such day.");
         return null;
     }
 
@@ -235,6 +222,10 @@ public final class EventReader {
             from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "no more than the high", first == null ? ""
                     : "What is not written in the alternative is as in the forecast: write both low and high.");
         }
+        if (low != null && high != null && high - low > WIDEST_DAY) {
+            String key = from.has("high") ? "high" : "low";
+            from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "at most 40 C above the low", "Check the units of low and high.");
+        }
         Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, ground, wind, direction, goodTo(from), null, air))
                 : new Event.Forecast(low, high, ground == null ? first.ground() : ground, wind == null ? first.wind() : wind,
                         direction == null ? first.from() : direction, first.goodTo(), null, air.or(first.air()));
@@ -276,6 +267,7 @@ public final class EventReader {
 
     private List<Event.Cutoff> cutoffs(LocalTime start) {
         List<Event.Cutoff> out = new ArrayList<>();
+        Map<Event.Cutoff, Fields> written = new IdentityHashMap<>();
         for (Fields each : fields.blocks("cut-offs")) {
             each.required("at", "the distance from the start of the event, over all laps");
             Double at = value(each, "at", Dimension.LENGTH, 1, 5_000_000, "a distance from 1 m to 5000 km");
@@ -285,12 +277,33 @@ public final class EventReader {
                 faults.add(shown, each.line(), "cut-offs", each.has("by") ? "both a time of day and a time from the start"
                         : "a point without a latest time", "by or within", "Write \"by: 12:30\", or \"within: 4:30 h\" from the start.");
             } else if (at != null && (within != null || by != null)) {
-                out.add(new Event.Cutoff(at, within != null ? within : by));
+                Event.Cutoff cutoff = new Event.Cutoff(at, within != null ? within : by);
+                out.add(cutoff);
+                written.put(cutoff, each);
             }
             each.done();
         }
         out.sort(Comparator.comparingDouble(Event.Cutoff::at));
+        for (int i = 0; i < out.size(); i++) {
+            believable(out.get(i), i == 0 ? null : out.get(i - 1), written.get(out.get(i)));
+        }
         return out;
+    }
+
+    /** Who may be later at the next point cannot have to be earlier, and nobody has to ride faster than anybody can. */
+    private void believable(Event.Cutoff cutoff, Event.Cutoff before, Fields from) {
+        String key = from.has("by") ? "by" : "within";
+        String found = from.node(key).describe() + " at " + from.node("at").describe();
+        String mend = key.equals("by") ? "For a time on another day write \"within: 26:30 h\", from the start." : "";
+        if (before != null && cutoff.at() == before.at()) {
+            from.fault("at", from.node("at").describe() + " a second time", "each point once", "");
+        } else if (before != null && cutoff.within() <= before.within()) {
+            from.fault(key, found, "a later time than at the point before", mend);
+        } else if (cutoff.at() / cutoff.within() > FASTEST) {
+            from.fault(key, found, "a time that can be ridden, at most 60 km/h from the start", mend);
+        } else if (cutoffOfAll != null && cutoff.within() > cutoffOfAll) {
+            from.fault(key, found, "no later than the cut-off of the whole", mend);
+        }
     }
 
     /** A time of day as seconds from the start: on the next day where it is not after the start's. */

@@ -24,13 +24,22 @@ public record SeasonFile(String name, String file, String currency, Double minut
     }
 
     /**
+     * What a season names, and where.
+     *
+     * @param text as written: a path inside the season's folder, the name of a shipped course, or ground
+     * @param line 1-based
+     */
+    public record Named(String text, int line) {
+    }
+
+    /**
      * Who rides.
      *
      * @param rider    the rider's file
      * @param workshop the workshop's file; riders who share one name the same
      * @param sheets   coaches' sheets, in order
      */
-    public record Starter(String name, String rider, String workshop, List<String> sheets, int line) {
+    public record Starter(String name, Named rider, Named workshop, List<Named> sheets, int line) {
         public Starter {
             sheets = List.copyOf(sheets);
         }
@@ -46,7 +55,7 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param role   null where the event's file tells it
      * @param starts who rides; empty for all
      */
-    public record Entry(String event, String course, String ground, LocalDate date, String role, List<Start> starts, int line) {
+    public record Entry(Named event, Named course, Named ground, LocalDate date, String role, List<Start> starts, int line) {
         public Entry {
             starts = List.copyOf(starts);
         }

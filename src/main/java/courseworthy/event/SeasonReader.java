@@ -1,6 +1,7 @@
 package courseworthy.event;
 
 import courseworthy.event.SeasonFile.Entry;
+import courseworthy.event.SeasonFile.Named;
 import courseworthy.event.SeasonFile.Start;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
@@ -11,7 +12,6 @@ import courseworthy.text.Yaml;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,18 +82,26 @@ public final class SeasonReader {
             each.required("name", "a name of its own");
             each.required("workshop", "the workshop's file");
             String name = each.line("name", LONGEST);
-            String rider = inside(each, "rider");
-            String workshop = inside(each, "workshop");
-            List<String> sheets = each.texts("sheets");
+            Named rider = inside(each, "rider");
+            Named workshop = inside(each, "workshop");
+            List<Named> sheets = sheets(each);
             each.done();
-            for (String sheet : sheets == null ? List.<String>of() : sheets) {
-                isInside(each, "sheets", sheet);
-            }
-            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, sheets == null ? List.of() : sheets, each.line())) != null) {
+            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, sheets, each.line())) != null) {
                 faults.add(shown, each.lineOf("name"), "name", "a second \"" + name + "\"", "a name of its own for every rider", "");
             }
         }
         return List.copyOf(out.values());
+    }
+
+    private List<Named> sheets(Fields from) {
+        List<String> texts = from.texts("sheets");
+        List<Node> items = from.items("sheets");
+        List<Named> out = new ArrayList<>();
+        for (int i = 0; i < texts.size(); i++) {
+            isInside(from, "sheets", texts.get(i));
+            out.add(new Named(texts.get(i), items.get(Math.min(i, items.size() - 1)).line()));
+        }
+        return out;
     }
 
     private List<Entry> events(Fields from, List<Starter> starters) {
@@ -101,10 +109,11 @@ public final class SeasonReader {
         List<Entry> out = new ArrayList<>();
         for (Fields each : from.blocks("events")) {
             each.required("course", "a file in the season's folder, or the name of a shipped course");
-            String event = inside(each, "event");
-            String course = inside(each, "course");
-            String ground = each.prose("ground");
-            LocalDate date = date(each);
+            Named event = inside(each, "event");
+            Named course = inside(each, "course");
+            String text = each.prose("ground");
+            Named ground = text == null ? null : new Named(text, each.lineOf("ground"));
+            LocalDate date = each.day("date");
             String role = each.word("role", EventReader.ROLES);
             List<Start> starts = starts(each, starters);
             each.done();
@@ -135,26 +144,9 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private static LocalDate date(Fields from) {
-        String expected = "a day as YYYY-MM-DD, such as 2026-05-09";
-        Node.Scalar value = from.scalar("date", expected);
-        if (value == null) {
-            return null;
-        }
-        try {
-            if (value.text().length() == 10) {
-                return LocalDate.parse(value.text());
-            }
-        } catch (DateTimeException e) {
-            // Said below.
-        }
-        from.fault("date", value.describe(), expected, "");
-        return null;
-    }
-
-    private String inside(Fields from, String key) {
+    private Named inside(Fields from, String key) {
         String path = from.line(key, LONGEST);
-        return path == null || !isInside(from, key, path) ? null : path;
+        return path == null || !isInside(from, key, path) ? null : new Named(path, from.lineOf(key));
     }
 
     /** No file reads another outside its folder. */

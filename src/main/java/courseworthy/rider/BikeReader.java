@@ -55,6 +55,10 @@ public final class BikeReader {
                 value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"),
                 value(fields, "rotor limit", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
                 fields.yesNo("power meter"), damping(fields));
+        if (bike.rimInnerWidth() != null && bike.tyreClearance() != null && bike.rimInnerWidth() >= bike.tyreClearance()) {
+            fields.fault("tyre clearance", fields.node("tyre clearance").describe() + " on a rim of " + fields.node("rim inner width").describe(),
+                    "room for more than the rim", "Check both.");
+        }
         fields.done();
         ofSomeKind(fields, faults);
         return bike;

@@ -31,6 +31,9 @@ public final class RiderReader {
      */
     private static final double[][] MOST_POWER = {{12 * HOUR, 450, 6}, {4 * HOUR, 520, 7}, {HOUR, 600, 8}, {300, 900, 11}, {0, 2500, 35}};
 
+    /** Mass over height squared, kg/m2: below and above it nobody rides (judgement; underweight starts at 18.5, WHO 1995). */
+    private static final double LIGHTEST = 11;
+    private static final double HEAVIEST = 75;
     private static final String A_TIME = "a time from 3 min to 24 h";
     private static final String SPRINT = "Power over less than 3 min says nothing of an hour: write a longer best effort, such as one of 20 min.";
 
@@ -71,6 +74,10 @@ public final class RiderReader {
         Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 /min to 160 /min");
         if (climbing != null && highest != null && climbing >= highest) {
             fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
+        }
+        if (mass != null && height != null && (mass / (height * height) < LIGHTEST || mass / (height * height) > HEAVIEST)) {
+            fields.fault("height", fields.node("height").describe() + " at a mass of " + fields.node("mass").describe(), "a body there can be",
+                    "Check mass and height.");
         }
         Rider.StopCosts stops = stops();
         Integer races = fields.whole("races a year", 0, 200);

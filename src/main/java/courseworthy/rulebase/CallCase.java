@@ -21,7 +21,7 @@ import java.util.Map;
  * @param speaks   rules that must speak
  * @param silent   rules that must stay silent
  */
-public record CallCase(String sentence, Where where, Node.Scalar course, String ground, Node rider, Node event, Situation situation,
+public record CallCase(String sentence, Where where, Node.Scalar course, Node.Scalar ground, Node rider, Node event, Situation situation,
         Map<Topic, Expected> expect, Map<Topic, String> standing, List<Named> speaks, List<Named> silent) {
 
     /** What stands for a topic that does not apply. */

@@ -92,7 +92,7 @@ public final class CaseReader {
     private void call(Fields fields) {
         String sentence = fields.prose("call");
         Node.Scalar course = fields.scalar("course", "a shipped course, or a file beside this one");
-        String ground = fields.prose("ground");
+        Node.Scalar ground = fields.scalar("ground", "a text");
         Node rider = textOrBlock(fields, "rider");
         Node event = textOrBlock(fields, "event");
         Situation situation = situation(fields);
@@ -140,7 +140,7 @@ public final class CaseReader {
         Situation out = Situation.NONE;
         Node measures = fields.node("measures");
         if (measures != null) {
-            out = situations.changed(out, "measures", measures);
+            out = situations.called(out, "measures", measures);
         }
         Node stretches = fields.node("stretches");
         return stretches == null ? out : new Situation(out.measures(), out.settled(), situations.stretches(stretches), out.occasion());

@@ -152,7 +152,27 @@ final class ConditionReader {
                 out.add(new StretchSet.One(measure, test, TestReader.written(entry.value())));
             }
         }
-        return out.size() == block.entries().size() ? StretchSet.of(out) : null;
+        if (out.size() != block.entries().size()) {
+            return null;
+        }
+        climbsMoreThanItIsLong(key, block, out);
+        return StretchSet.of(out);
+    }
+
+    private void climbsMoreThanItIsLong(String key, Node.Mapping block, List<StretchSet.One> set) {
+        double length = Double.POSITIVE_INFINITY;
+        double climbed = 0;
+        for (StretchSet.One one : set) {
+            if (one.test() instanceof ValueTest.Within within && one.measure().summed()) {
+                boolean isLength = one.measure() == StretchMeasure.LENGTH;
+                boolean open = within.most() == Long.MAX_VALUE;
+                length = isLength && !open ? one.measure().scale().resolution().base(within.most() + 1) : length;
+                climbed += isLength ? 0 : one.measure().scale().resolution().base(Math.max(0, within.least()));
+            }
+        }
+        if (climbed > length) {
+            faults.add(file, block.line(), key, "more rise and drop than length", "a test that can hold", "No stretch climbs more than it is long.");
+        }
     }
 
     private void share(Node node, List<Condition> out) {

@@ -1,6 +1,7 @@
 package courseworthy.rulebase;
 
 import courseworthy.problem.Faults;
+import courseworthy.text.Day;
 import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import java.time.DateTimeException;
@@ -101,7 +102,7 @@ final class OccasionReader {
         LocalDate last = day(to);
         boolean everyYear = DAY.matcher(from).matches() && DAY.matcher(to).matches() && between.matches();
         if (first == null || last == null || !everyYear && !(DAY_OF_A_YEAR.matcher(from).matches() && DAY_OF_A_YEAR.matcher(to).matches())) {
-            faults.add(file, value.line(), OccasionTest.Days.KEY, value.describe(), DATES, "");
+            faults.add(file, value.line(), OccasionTest.Days.KEY, value.describe(), DATES, Day.mend(Day.of(from) == null ? from : to));
             return null;
         }
         if (everyYear) {
@@ -120,7 +121,7 @@ final class OccasionReader {
         Matcher ofEveryYear = DAY.matcher(text);
         try {
             if (full.matches()) {
-                return LocalDate.of(Integer.parseInt(full.group(1)), Integer.parseInt(full.group(2)), Integer.parseInt(full.group(3)));
+                return Day.of(text);
             }
             return ofEveryYear.matches() ? LocalDate.of(LEAP, Integer.parseInt(ofEveryYear.group(1)), Integer.parseInt(ofEveryYear.group(2))) : null;
         } catch (DateTimeException none) {

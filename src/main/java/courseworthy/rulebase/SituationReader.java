@@ -7,6 +7,7 @@ import courseworthy.demand.StretchMeasure;
 import courseworthy.demand.Value;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
+import courseworthy.text.Day;
 import courseworthy.text.Node;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
@@ -58,6 +59,18 @@ public final class SituationReader {
         return new Situation(facts.measures(), facts.settled(), stretches, occasion);
     }
 
+    /** As {@link #changed}, for a whole call: it works out anew what follows from decisions, so that nobody can write it. */
+    public Situation called(Situation base, String key, Node node) {
+        for (Node.Entry entry : node instanceof Node.Mapping block ? block.entries() : List.<Node.Entry>of()) {
+            Measure measure = Measure.find(entry.key().text());
+            if (measure != null && measure.layer() > 0) {
+                faults.add(file, entry.key().line(), measure.written(), "what follows from decisions", "what it follows from",
+                        "It is worked out anew: write start-line mass, and under decided the bike, tyre widths, casings and inserts.");
+            }
+        }
+        return changed(base, key, node);
+    }
+
     private Occasion occasion(Node.Entry change, Occasion was) {
         String key = change.key().text();
         if (key.equals(OccasionTest.Days.KEY)) {
@@ -83,7 +96,8 @@ public final class SituationReader {
         String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
         LocalDate day = text.length() == "2026-05-09".length() ? OccasionReader.day(text) : null;
         if (day == null) {
-            faults.add(file, node.line(), OccasionTest.Days.KEY, node.describe(), "a day of the calendar such as 2026-05-09", "");
+            faults.add(file, node.line(), OccasionTest.Days.KEY, node.describe(), "a day of the calendar such as 2026-05-09",
+                    Day.mend(text));
         }
         return day;
     }
@@ -134,12 +148,24 @@ public final class SituationReader {
                 block.entries().forEach(entry -> stretch(entry, known));
             }
             if (known.getOrDefault(StretchMeasure.LENGTH, -1L) >= 0) {
+                steep(item, known);
                 out.add(new StretchFacts(known));
             } else {
                 faults.add(file, item.line(), STRETCHES, item.describe(), "stretches, each with its length, such as {length: 1.5 km}", "");
             }
         }
         return out;
+    }
+
+    /** Nothing rises or drops by more than it is long; both are compared as the steps of their measures let them be known. */
+    private void steep(Node item, Map<StretchMeasure, Long> known) {
+        double rise = known.getOrDefault(StretchMeasure.RISE, 0L) + known.getOrDefault(StretchMeasure.DROP, 0L);
+        double length = StretchMeasure.LENGTH.scale().resolution().base(known.get(StretchMeasure.LENGTH) + 1);
+        if (rise > length) {
+            faults.add(file, item.line(), STRETCHES, Subject.of(StretchMeasure.RISE).text((long) rise) + " up and down in "
+                    + Subject.of(StretchMeasure.LENGTH).text(known.get(StretchMeasure.LENGTH)), "less climbing and descending than it is long",
+                    "Check the units of length, rise and drop.");
+        }
     }
 
     private void stretch(Node.Entry entry, Map<StretchMeasure, Long> known) {

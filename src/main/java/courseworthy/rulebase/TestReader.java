@@ -66,6 +66,10 @@ final class TestReader {
             fault(node, subject, scalar.describe(), "a number, such as " + subject.scale().resolution().number(ends[0]), "");
             return null;
         }
+        if (subject.kind() != Subject.Kind.DECIDED && (ends[0] < Limits.least(subject) || ends[0] > Limits.most(subject))) {
+            fault(node, subject, scalar.describe(), "between " + subject.text(Limits.least(subject)) + " and " + subject.text(Limits.most(subject)), "");
+            return null;
+        }
         return ends[0];
     }
 
@@ -114,13 +118,16 @@ final class TestReader {
     }
 
     private boolean possible(ValueTest test, Node.Scalar scalar, Subject subject) {
-        if (test instanceof ValueTest.Within within
-                && (Math.max(within.least(), subject.least()) > Math.min(within.most(), subject.most()) || within.least() == Long.MAX_VALUE)) {
-            fault(scalar, subject, scalar.describe(), "a test that can hold", "No value of " + subject.written() + " is "
-                    + scalar.text() + ".");
-            return false;
+        long least = Limits.least(subject);
+        long most = Limits.most(subject);
+        if (!(test instanceof ValueTest.Within within)
+                || Math.max(within.least(), least) <= Math.min(within.most(), most) && within.least() != Long.MAX_VALUE) {
+            return true;
         }
-        return true;
+        boolean inOrder = within.least() <= within.most();
+        fault(scalar, subject, scalar.describe(), "a test that can hold", "No value of " + subject.written() + " is " + scalar.text()
+                + (inOrder && subject.scale().bands().isEmpty() && Limits.limits(subject) != null ? ": it goes from " + subject.text(least) + " to " + subject.text(most) + "." : "."));
+        return false;
     }
 
     private ValueTest among(List<Node> items, Subject subject) {

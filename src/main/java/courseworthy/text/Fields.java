@@ -4,6 +4,7 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -217,6 +218,16 @@ public final class Fields {
             case "no", "false" -> Boolean.FALSE;
             default -> null;
         };
+    }
+
+    /** A day of the calendar. */
+    public LocalDate day(String key) {
+        Node.Scalar value = scalar(key, Day.EXPECTED);
+        LocalDate day = value == null ? null : Day.of(value.text());
+        if (value != null && day == null) {
+            faults.add(file, value.line(), key, value.describe(), Day.EXPECTED, Day.mend(value.text()));
+        }
+        return day;
     }
 
     /** One of a set of words. */

@@ -9,8 +9,6 @@ import courseworthy.text.Yaml;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -209,7 +207,7 @@ public final class WorkshopReader {
             case LABEL -> label(from, key);
             case LABELS -> from.texts(key);
             case TEETH -> teeth(from, key, detail);
-            case DAY -> day(from, key);
+            case DAY -> from.day(key);
             case CLEARANCES -> clearances(from, key);
             case SIZES -> sizes(from, key, detail);
         };
@@ -281,23 +279,6 @@ public final class WorkshopReader {
         return true;
     }
 
-    private static LocalDate day(Fields from, String key) {
-        String expected = "a day as YYYY-MM-DD, such as 2026-05-09";
-        Node.Scalar value = from.scalar(key, expected);
-        if (value == null) {
-            return null;
-        }
-        try {
-            if (value.text().length() == 10) {
-                return LocalDate.parse(value.text());
-            }
-        } catch (DateTimeException e) {
-            // Said below.
-        }
-        from.fault(key, value.describe(), expected, "");
-        return null;
-    }
-
     private List<Double> sizes(Fields from, String key, Detail detail) {
         List<Double> out = new ArrayList<>();
         for (Node item : from.items(key)) {
@@ -351,6 +332,13 @@ public final class WorkshopReader {
         inOrder(part, from, Detail.LEAST_TYRE, Detail.MOST_TYRE);
         inOrder(part, from, Detail.LEAST_RIM, Detail.MOST_RIM);
         inOrder(part, from, Detail.LEAST_STEM, Detail.MOST_STEM);
+        inOrder(part, from, Detail.LEAST_POST_INSERTION, Detail.MOST_POST_INSERTION);
+        inOrder(part, from, Detail.LEAST_INSERTION, Detail.LENGTH);
+        inOrder(part, from, Detail.TRAVEL, Detail.LENGTH);
+        inOrder(part, from, Detail.STROKE, Detail.LENGTH);
+        inOrder(part, from, Detail.SHOCK_STROKE, Detail.SHOCK_LENGTH);
+        inOrder(part, from, Detail.CHAINSTAY, Detail.WHEELBASE);
+        nearlyAsMarked(part, from);
         List<Double> pieces = part.sizes(Detail.PIECES);
         if (pieces != null && Math.abs(sum(pieces) - part.number(Detail.HEIGHT)) > 0.0005) {
             from.fault("pieces", "pieces that do not add up to the height of \"" + part.name() + "\"", "pieces that do", "");
@@ -367,6 +355,16 @@ public final class WorkshopReader {
         Double speeds = part.number(Detail.SPEEDS);
         if (sprockets != null && speeds != null && sprockets.length != speeds.intValue()) {
             from.fault("speeds", speeds.intValue() + " with " + sprockets.length + " sprockets", "one number", "");
+        }
+    }
+
+    /** A tyre measures within a third of what is marked on it, on any rim (judgement: 0.4 mm for each mm of rim, ISO 5775-1 as quoted). */
+    private static void nearlyAsMarked(Part part, Fields from) {
+        Double marked = part.kind() == Kind.TYRE ? part.number(Detail.WIDTH) : null;
+        Double measured = part.number(Detail.MEASURED_WIDTH);
+        if (marked != null && measured != null && Math.abs(measured - marked) > marked / 3) {
+            from.fault("measured width", from.node("measured width").describe() + " of a tyre of " + from.node("width").describe(),
+                    "within a third of the width marked", "");
         }
     }
 

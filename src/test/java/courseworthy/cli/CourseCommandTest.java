@@ -5,34 +5,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CourseCommandTest {
 
     @TempDir
     private Path folder;
 
-    /** A file that can be read but has nothing to ride is told so, and is no fault; a brief of it is. */
-    @Test
-    void pointsWithoutALineAreTold() throws IOException {
-        String file = written("<wpt lat=\"47\" lon=\"9\"><name>Spring below the saddle</name></wpt>");
-        Ran ran = Ran.of("course", file);
-        assertThat(ran.code()).isZero();
-        assertThat(ran.err()).isEmpty();
-        assertThat(ran.out().replaceAll("\\s+", " ")).isEqualTo(file + " was read; there is no line to ride in it, only 1 way point "
-                + "(Spring below the saddle). Distance, climbing and all that follows from them are not known: export the course as a track or a "
-                + "route. ");
-        assertThat(Ran.of("course", file, "--format", "json").out()).contains("\"only\" : \"1 way point (Spring below the saddle)\"");
-        assertThat(Ran.of("brief", file)).isEqualTo(new Ran(2, "", file + ": found no track and no route, only way points (1), expected a track or "
-                + "route with at least two points in different places\n    Export the course as a track.\n"));
-    }
-
-    @Test
-    void aSinglePointIsAFault() throws IOException {
-        String file = written("<trk><trkseg><trkpt lat=\"47\" lon=\"9\"/></trkseg></trk>");
-        assertThat(Ran.of("course", file)).isEqualTo(new Ran(2, "", file + ": found a single point, expected a track or route with at least two points "
-                + "in different places\n    Export the course as a track.\n"));
+    /** What cannot be ridden is unusable for every command alike, and what is in it is told. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "<wpt lat='47' lon='9'><name>Spring below the saddle</name></wpt> | no track and no route, only 1 way point (Spring below the saddle)",
+        "<wpt lat='47' lon='9'/><wpt lat='47' lon='9'/> | no track and no route, only 2 way points",
+        "<trk><trkseg><trkpt lat='47' lon='9'/></trkseg></trk> | a single point",
+        "<trk><trkseg><trkpt lat='47' lon='9'/><trkpt lat='47' lon='9'/></trkseg></trk> | 2 points, none of them in a line of two places"}, quoteCharacter = '`')
+    void courseAndBriefAgreeOnWhatIsUnusable(String content, String found) throws IOException {
+        String file = written(content);
+        Ran refused = new Ran(2, "", file + ": found " + found + ", expected a track or route with at least two points in different places\n"
+                + "    Export the course as a track.\n");
+        assertThat(Ran.of("course", file)).isEqualTo(refused);
+        assertThat(Ran.of("course", file, "--format", "json")).isEqualTo(refused);
+        assertThat(Ran.of("brief", file)).isEqualTo(refused);
+        assertThat(Ran.of("gears", file)).isEqualTo(refused);
     }
 
     private String written(String content) throws IOException {

@@ -242,12 +242,21 @@ class SeasonCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "w.yaml | ../w.yaml | season.yaml:2: workshop: found \"../w.yaml\", expected a path inside the season's folder",
-        "w.yaml | none.yaml | none.yaml: found no such file",
+        "w.yaml | none.yaml | season.yaml:2: workshop: found \"none.yaml\", which is no file, expected a file in the season's folder",
+        "w.yaml | ww.yaml | season.yaml:2: workshop: found \"ww.yaml\", which is no file",
+        "workshop: w.yaml | 'workshop: w.yaml, rider: w.yaml' | season.yaml:2: rider: found \"w.yaml\", which is a workshop, expected a rider's file",
+        "workshop: w.yaml | 'workshop: w.yaml, sheets: [none.yaml]' | season.yaml:2: sheets: found \"none.yaml\", which is no file",
+        "date: 2026-05-09 | 'date: 2026-05-09, event: w.yaml' | season.yaml:4: event: found \"w.yaml\", which is a workshop, expected an event's file",
+        "date: 2026-05-09 | 'date: 2026-05-09, ground: gravel' | season.yaml:4: ground: found \"gravel\", expected key=value pairs with commas between",
+        "date: 2026-05-09 | 'date: 2026-05-09, ground: surface=gravle' | season.yaml:4: surface: found \"gravle\"",
+        "date: 2026-05-09 | date: 0000-05-09 | season.yaml:4: date: found \"0000-05-09\"",
+        "date: 2026-05-09 | date: 9999-05-09 | season.yaml:4: date: found \"9999-05-09\"",
+        "course: c.yaml | course: fernbrak | season.yaml:4: course: found \"fernbrak\", which is no file here and no shipped course",
         ", date: 2026-05-09 | '' | season.yaml:4: date: found no date of this event",
         "date: 2026-05-09 | date: 2026-02-30 | season.yaml:4: date: found \"2026-02-30\"",
         "date: 2026-05-09} | 'date: 2026-05-09, starts: [{rider: Anne}]}' | season.yaml:4: rider: found \"Anne\"",
         "date: 2026-05-09} | 'date: 2026-05-09, starts: [{rider: Ann, bike: road bike}]}' | season.yaml:4: bike: found \"road bike\"",
-        "course: c.yaml | course: nowhere.yaml | nowhere.yaml: found no such file"})
+        "course: c.yaml | course: nowhere.yaml | season.yaml:4: course: found \"nowhere.yaml\", which is no file here and no shipped course"})
     void aWrongSeasonIsSaidOnce(String good, String wrong, String message) throws IOException {
         Ran ran = run(GOOD.replace(good, wrong), WORKSHOP);
         assertThat(ran.err()).contains(message);

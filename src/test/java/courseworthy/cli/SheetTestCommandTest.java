@@ -161,9 +161,9 @@ class SheetTestCommandTest {
         assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
                 "C:1: cases for: found \"Yours\"", "C:4: found \"hourz\"", "C:4: rule: found \"long-and-ruff\"", "C:6: course: found \"../x.yaml\"",
                 "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: bike: found \"rode\"",
-                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it",
+                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it", "C:14: course: found \"no-such-course\"",
                 "C:15: rule: found a list", "C:15: rule: found \"\"");
-        assertThat(ran.err()).contains("no-such-course: found no such file");
+        assertThat(ran.err().replace(cases, "C")).contains("C:14: course: found \"no-such-course\", expected a shipped course, or a file in the folder of this one");
     }
 
     @Test

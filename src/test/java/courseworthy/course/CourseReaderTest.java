@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Profiles alone and over tracks, the faults in them, and what is assumed of the ground. */
 class CourseReaderTest {
@@ -406,6 +407,50 @@ class CourseReaderTest {
         assertThat(said()).containsExactly(message.replace("KEYS", GROUND_KEYS).replace(";", "\n    "));
     }
 
+    /** By the definitions of the OpenStreetMap wiki: mtb:scale 2 and more has rocks, steps and hairpins, tracktype 4 and 5 is soft. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"surface: asphalt, mtb:scale: 6 | mtb:scale: found \"6\" with surface asphalt",
+        "surface: sett, mtb:scale: 2- | mtb:scale: found \"2-\" with surface sett", "surface: ground, smoothness: good, mtb:scale: 3 | mtb:scale: found \"3\" with smoothness good",
+        "smoothness: excellent, mtb:scale: 4 | mtb:scale: found \"4\" with smoothness excellent", "surface: concrete, tracktype: grade5 | tracktype: found \"grade5\" with surface concrete",
+        "surface: asphalt, mud when wet: yes | mud when wet: found \"yes\" with surface asphalt", "surface: mud, smoothness: excellent | smoothness: found \"excellent\" with surface mud"})
+    void groundThatCannotBeIsRefused(String ground, String start) {
+        read("stretches: [{length: 1 km, " + ground + "}]\n");
+        assertThat(said()).containsExactly("p.yaml:1: " + start + ", expected ground there can be\n    Correct one of them, or write the piece as a stretch of its own.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"surface: asphalt, mtb:scale: 0", "surface: asphalt, mtb:scale: 1+", "surface: asphalt, smoothness: horrible, roots: yes", "surface: rock, mtb:scale: 5",
+        "surface: snow, smoothness: good", "surface: asphalt, tracktype: grade1", "surface: wood, drop height: 0.2 m"})
+    void groundThereIsIsTaken(String ground) {
+        assertThat(read("stretches: [{length: 1 km, " + ground + "}]\n")).isNotNull();
+        assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void anAssumptionIsNotTakenWhereItCannotBe() {
+        Course course = read("stretches: [{length: 1 km, surface: asphalt, rise: 0 m}, {length: 2 km, surface: ground, rise: 0 m}]\n", "mtb:scale=3");
+        assertThat(course.stretches()).extracting(each -> each.ground().mtbScale()).containsExactly(null, 3.0);
+        assertThat(course.notes()).containsExactly("--ground is not taken on 1 km: it cannot be with what is written there.");
+        assertThat(course.assumed()).containsExactly("mtb:scale 3 on 2 km");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"length: 1 m, rise: 3000 m | rise: found 3000 m up and 0 m down in 1 m", "length: 1 km, rise: 700 m | rise: found 700 m up and 0 m down in 1 km",
+        "length: 1 km, rise: 400 m, drop: 300 m | rise: found 400 m up and 300 m down in 1 km", "length: 10 m, water crossings: 50 | water crossings: found \"50\" in 10 m",
+        "length: 2 m, drop height: 4 m | drop height: found \"4 m\" in 2 m"})
+    void aStretchThatCannotBeIsRefused(String stretch, String start) {
+        read("stretches: [{" + stretch + "}]\n");
+        assertThat(said()).hasSize(1);
+        assertThat(said().get(0)).startsWith("p.yaml:1: " + start);
+    }
+
+    @Test
+    void aPlaceThatTheTrackTellsIsSaid() {
+        write("hill.gpx", hill());
+        assertThat(read("track: hill.gpx\nlatitude: 1 deg\nlongitude: 2 deg\n").notes())
+                .contains("The track's place is used in place of the profile's latitude and longitude.");
+    }
+
     @Test
     void theKeysAreThoseThatAreRead() {
         read("zzz: 1\nstretches: [{length: 1 km, zzz: 1}]\n");
@@ -417,7 +462,7 @@ class CourseReaderTest {
     void whatIsSaidOfGroundReadsBackAsTheSameGround() {
         String written = "surface=rock, smoothness=horrible, tracktype=grade4, mtb:scale=3+, sharp stones=yes, ruts=no, roots=yes, sand=no, "
                 + "mud when wet=yes, water crossings=3, drop height=0.6 m, turns per km=12";
-        Ground ground = GroundReader.option(written, faults);
+        Ground ground = GroundReader.pairs(AssumedGround.option(written), faults);
         String[] said = GroundReader.said(ground);
         StringBuilder again = new StringBuilder();
         for (int i = 0; i < said.length; i++) {

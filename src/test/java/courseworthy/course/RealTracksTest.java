@@ -291,29 +291,13 @@ class RealTracksTest {
         said.put("single_point_track", ": found a single point");
         said.put("track_without_segments", ": found a track without points");
         said.put("truncated_mid_element", ":58: wpt: found the end of the file inside <wpt>");
-        said.put("unicode_names", ": found no track and no route, only way points (6)");
-        said.put("utf8_bom_declared", ": found no track and no route, only way points (1)");
+        said.put("unicode_names", ": found no track and no route, only 6 way points (\u0161\u0111\u010d\u0107\u017e, BIRDS NEST, FAGGIO, ");
+        said.put("utf8_bom_declared", ": found no track and no route, only 1 way point (test)");
         said.forEach((name, message) -> {
             Faults faults = new Faults();
             CourseReader.read(RealData.at("bad/" + name + ".gpx"), name, null, faults);
-            assertThat(faults.faults()).extracting(Fault::text).first().asString().startsWith(name + message + ", expected ");
+            assertThat(faults.faults()).extracting(Fault::text).first().asString().startsWith(name + message).contains(", expected ");
         });
-    }
-
-    /** The files without a line are read too: what is in them is told, names as they are written. */
-    @Test
-    void pointsWithoutALineAreTold() {
-        assertThat(points("unicode_names")).startsWith("6 way points (\u0161\u0111\u010d\u0107\u017e, BIRDS NEST, FAGGIO, ");
-        assertThat(points("utf8_bom_declared")).isEqualTo("1 way point (test)");
-        assertThat(points("ele_empty_text")).isEqualTo("2 points in one place");
-        assertThat(points("made_latin1_declared")).as("it has a line").isNull();
-        for (String empty : List.of("made_no_points", "single_point_track", "track_without_segments", "truncated_mid_element", "plain_text_not_xml")) {
-            assertThat(points(empty)).as(empty).isNull();
-        }
-    }
-
-    private static String points(String name) {
-        return CourseReader.pointsAlone(RealData.at("bad/" + name + ".gpx"), name);
     }
 
     @Test

@@ -201,6 +201,13 @@ class EventReaderTest {
             "role: racing|e.yaml:1: role: found \"racing\", expected one of: training, race",
             "date: 9.5.2026|e.yaml:1: date: found \"9.5.2026\", expected a day as YYYY-MM-DD, such as 2026-05-09",
             "date: 2026-02-30|e.yaml:1: date: found \"2026-02-30\", expected a day as YYYY-MM-DD, such as 2026-05-09;The calendar has no such day.",
+            "date: 0000-05-09|e.yaml:1: date: found \"0000-05-09\", expected a day as YYYY-MM-DD, such as 2026-05-09;Years run from 1901 to 2099.",
+            "date: 9999-05-09|e.yaml:1: date: found \"9999-05-09\", expected a day as YYYY-MM-DD, such as 2026-05-09;Years run from 1901 to 2099.",
+            "forecast: {low: -20 C, high: 30 C}|e.yaml:1: high: found \"30 C\", expected at most 40 C above the low;Check the units of low and high.",
+            "cut-offs: [{at: 33 km, within: 3:00 h}, {at: 50 km, within: 2:30 h}]|e.yaml:1: within: found \"2:30 h\" at \"50 km\", expected a later time than at the point before",
+            "cut-offs: [{at: 50 km, within: 3:00 h}, {at: 33 km, within: 3:00 h}]|e.yaml:1: within: found \"3:00 h\" at \"50 km\", expected a later time than at the point before",
+            "cut-offs: [{at: 33 km, within: 3:00 h}, {at: 33 km, within: 4:00 h}]|e.yaml:1: at: found \"33 km\" a second time, expected each point once",
+            "cut-offs: [{at: 33 km, within: 20 min}]|e.yaml:1: within: found \"20 min\" at \"33 km\", expected a time that can be ridden, at most 60 km/h from the start",
             "start: 7:30|e.yaml:1: start: found \"7:30\", expected a time of day as HH:MM, such as 07:30",
             "start: 24:00|e.yaml:1: start: found \"24:00\", expected a time of day as HH:MM, such as 07:30",
             "start: 7h30|e.yaml:1: start: found \"7h30\", expected a time of day as HH:MM, such as 07:30",
@@ -249,6 +256,14 @@ class EventReaderTest {
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));
+    }
+
+    @Test
+    void timesOfDayThatFallOnTheWayAreRefused() {
+        read("start: 08:00\ncut-off: 5:00 h\ncut-offs:\n  - {at: 33 km, by: 11:15}\n  - {at: 50 km, by: 10:30}\n  - {at: 60 km, by: 14:00}\n");
+        assertThat(said()).containsExactly("e.yaml:5: by: found \"10:30\" at \"50 km\", expected a later time than at the point before\n"
+                + "    For a time on another day write \"within: 26:30 h\", from the start.", "e.yaml:6: by: found \"14:00\" at \"60 km\", expected no later than "
+                + "the cut-off of the whole\n    For a time on another day write \"within: 26:30 h\", from the start.");
     }
 
     @Test

@@ -69,13 +69,15 @@ public final class LargeSheet {
         Measure measure = measures.get((int) (measures.size() * Math.pow(chance.nextDouble(), 1.5)));
         Scale scale = measure.scale();
         if (scale.kind() == Scale.Kind.QUANTITY) {
-            long at = 1 + chance.nextInt(60);
+            long base = Math.max(0, Limits.least(Subject.of(measure)));
+            long most = Limits.most(Subject.of(measure));
+            long at = base + 1 + chance.nextLong(Math.min(60, most - base - 1));
             boolean share = scale.text(1).endsWith("%");
             String from = plain(scale, at);
             return measure.written() + ": " + switch (chance.nextInt(3)) {
                 case 0 -> "over " + from;
                 case 1 -> "under " + from;
-                default -> "between " + from + " and " + plain(scale, at + 1 + chance.nextInt(share ? 40 : 100));
+                default -> "between " + from + " and " + plain(scale, Math.min(most, at + 1 + chance.nextInt(share ? 40 : 100)));
             };
         }
         return measure.written() + ": " + (scale.kind() == Scale.Kind.WORDS ? "at least " : "") + word(scale.words());

@@ -110,12 +110,12 @@ class OccasionTestTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
-        "date: 2026-02-29; \"2026-02-29\"", "date: between 11-01 and 2026-02-28; \"between 11-01 and 2026-02-28\"", "date: 11-01; \"11-01\"",
-        "date: over 2026-05-09; \"over 2026-05-09\""
+        "date: 2026-02-29; \"2026-02-29\"; The calendar has no such day.", "date: 9999-02-28; \"9999-02-28\"; Years run from 1901 to 2099.", "date: between 11-01 and 2026-02-28; \"between 11-01 and 2026-02-28\"; ''", "date: 11-01; \"11-01\"; ''",
+        "date: over 2026-05-09; \"over 2026-05-09\"; ''"
     })
-    void aDayThatIsNoneIsSaid(String condition, String found) {
+    void aDayThatIsNoneIsSaid(String condition, String found, String mend) {
         assertThat(faults(condition)).containsExactly("s.yaml:1: date: found " + found + ", expected a day such as 2026-05-09, between 2026-11-01 "
-                + "and 2027-02-28, or (for every year) between 11-01 and 02-28");
+                + "and 2027-02-28, or (for every year) between 11-01 and 02-28" + (mend.isEmpty() ? "" : "\n    " + mend));
     }
 
     @Test

@@ -230,6 +230,27 @@ class SheetReaderTest {
                 "hours: found \"between 6:00 h and 4:00 h\", expected a test that can hold\n    No value of hours is between 6:00 h and 4:00 h.");
     }
 
+    /** Limits are those of the readers of riders, events and courses. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"{rider mass: over 900 kg} | No value of rider mass is over 900 kg: it goes from 30.0 kg to 200.0 kg.",
+        "{rider mass: under 20 kg} | No value of rider mass is under 20 kg: it goes from 30.0 kg to 200.0 kg.",
+        "{hottest temperature: over 200 F} | No value of hottest temperature is over 200 F: it goes from -110 C to 70 C.",
+        "{distance: at least 6000 km} | No value of distance is at least 6000 km: it goes from 0.0 km to 5000.0 km.",
+        "{laps: between 200 and 300} | No value of laps is between 200 and 300: it goes from 1 to 100.",
+        "{any stretch: {drop height: over 20 m}} | No value of drop height is over 20 m: it goes from 0.00 m to 5.00 m.",
+        "{share of course: {where: {sand: yes}, is: over 120 %}} | No value of share of course is over 120 %: it goes from 0 % to 100 %.",
+        "{hardest technical grade: over 6} | No value of hardest technical grade is over 6: it goes from 0.0 to 6.0.",
+        "{any stretch: {surface: asphalt, rise: over 3000 m, length: under 2 km}} | No stretch climbs more than it is long."})
+    void aTestThatNoDayCanMeet(String when, String mend) {
+        assertThat(only(when, "{lubricant: prefer wet}")).endsWith("a test that can hold\n    " + mend);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0000-05-09", "9999-05-09", "between 0001-01-01 and 2026-05-09"})
+    void aYearThatIsNone(String date) {
+        assertThat(only("{date: " + date + "}", "{lubricant: prefer wet}")).endsWith("\n    Years run from 1901 to 2099.");
+    }
+
     @Test
     void aWordBeyondTheLast() {
         assertThat(only("{skill: over expert}", "{lubricant: prefer wet}"))

@@ -160,8 +160,16 @@ final class MadeUpStretches {
         Map<StretchMeasure, Long> facts = new EnumMap<>(kind);
         set.summed().forEach(one -> facts.put(one.measure(), least(one)));
         facts.putIfAbsent(StretchMeasure.LENGTH, PER_CENT);
+        facts.merge(StretchMeasure.LENGTH, climbed(facts), Math::max);
         StretchFacts out = new StretchFacts(facts);
         return new Wanted(set, false, Values.of(1, 1)).on(List.of(out)) ? out : null;
+    }
+
+    /** A length, in its ticks, over which a stretch can climb what it is to climb. */
+    private static long climbed(Map<StretchMeasure, Long> facts) {
+        double metres = StretchMeasure.RISE.scale().resolution().base(facts.getOrDefault(StretchMeasure.RISE, 0L))
+                + StretchMeasure.DROP.scale().resolution().base(facts.getOrDefault(StretchMeasure.DROP, 0L));
+        return StretchMeasure.LENGTH.scale().resolution().ticks(metres);
     }
 
     private static long least(StretchSet.One one) {

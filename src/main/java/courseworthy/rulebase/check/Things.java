@@ -2,7 +2,7 @@ package courseworthy.rulebase.check;
 
 import courseworthy.demand.Measure;
 import courseworthy.rulebase.Condition;
-import courseworthy.rulebase.Ends;
+import courseworthy.rulebase.Limits;
 import courseworthy.rulebase.OccasionTest;
 import courseworthy.rulebase.StretchSet;
 import courseworthy.rulebase.Subject;
@@ -21,8 +21,8 @@ final class Things {
     private static final Values YES_NO = open(0, 1);
 
     /** Dates have a year of four digits. */
-    static final LocalDate FIRST_DAY = LocalDate.of(1, 1, 1);
-    static final LocalDate LAST_DAY = LocalDate.of(9999, 12, 31);
+    static final LocalDate FIRST_DAY = LocalDate.of(1901, 1, 1);
+    static final LocalDate LAST_DAY = LocalDate.of(2099, 12, 31);
     private static final String SOMEONE_ELSE = "someone else";
 
     private final Map<String, Thing> met = new LinkedHashMap<>();
@@ -41,8 +41,8 @@ final class Things {
 
     Thing of(Measure measure) {
         Thing known = met.get(measure.written());
-        return known != null ? known
-                : add(measure.written(), measure.written(), Subject.of(measure), open(Ends.least(measure), Ends.most(measure)), measure);
+        Subject subject = Subject.of(measure);
+        return known != null ? known : add(measure.written(), measure.written(), subject, open(Limits.least(subject), Limits.most(subject)), measure);
     }
 
     /** What is settled on a topic may lie outside what is sensible for it, where a bound asks for that. */

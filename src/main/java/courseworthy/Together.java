@@ -1,0 +1,51 @@
+package courseworthy;
+
+import courseworthy.course.Course;
+import courseworthy.event.Event;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+
+/** What is sound in a course and in an event by themselves and cannot be together. */
+final class Together {
+
+    /** Longest event, m, as the longest course. */
+    private static final double LONGEST = 5_000_000;
+    /** Points may lie past the finish by this much of the distance, as organisers measure: they count as at the finish. */
+    private static final double MEASURED = 0.02;
+    /** Nobody keeps this up from the start to a point on the way, m/s: 60 km/h, above the hour record behind no shelter (judgement). */
+    private static final double FASTEST = 60 / 3.6;
+    private static final double KM = 1000;
+
+    private Together() {
+    }
+
+    /** @param event may be of no file, where there is nothing to check; either may be null, having faults of its own */
+    static void check(Course course, Event event, Faults faults) {
+        ClockCheck.of(course, event, faults);
+        if (course == null || event == null || event.file().isEmpty()) {
+            return;
+        }
+        double whole = course.length() * (event.laps() == null ? 1 : event.laps());
+        if (whole > LONGEST) {
+            faults.add(event.file(), 0, "laps", event.laps() + " laps of " + km(course.length()), "at most 5000 km over all laps", "Check laps and course.");
+            return;
+        }
+        for (Event.Support point : event.support()) {
+            if (point.at() > whole * (1 + MEASURED)) {
+                faults.add(Fault.warning(event.file(), 0, "support", "a point at " + km(point.at()), "points up to the finish at " + km(whole),
+                        "It is not used. Check its distance, the laps and the course."));
+            }
+        }
+        if (event.cutoff() != null && whole / event.cutoff() > FASTEST) {
+            faults.add(event.file(), 0, "cut-off", km(whole) + " in " + Math.round(event.cutoff() / 60) + " min", "a time that can be ridden",
+                    "Check cut-off, laps and course.");
+        }
+        if (event.startHeight() != null && course.line() != null && course.line().absolute()) {
+            faults.add(Fault.warning(event.file(), 0, "start height", "a height beside a course that tells its own", "none", "It is not used."));
+        }
+    }
+
+    private static String km(double metres) {
+        return Math.round(metres / KM * 10) / 10.0 + " km";
+    }
+}
