@@ -432,7 +432,7 @@ public final class Courseworthy {
         Call call = Calling.call(rules, demands, ride::on);
         Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)) : Outlook.NONE;
         Worths worths = new Worths(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
-        Build build = workshop == null ? null : Builds.of(call, workshop, event.date(), worths, FitRules.load());
+        Build build = workshop == null ? null : Builds.of(call, workshop.as(rider.name()), event.date(), worths, FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
                 worths, build, loading.given()), ride);
     }

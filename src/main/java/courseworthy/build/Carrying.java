@@ -96,7 +96,7 @@ public final class Carrying {
     }
 
     private boolean stays(Part stem) {
-        return Boolean.TRUE.equals(stem.yes(Detail.STAYS)) && stem.bike() != to.bike();
+        return !stem.mayServe(to.bike());
     }
 
     private static Detail missing(Part stem) {

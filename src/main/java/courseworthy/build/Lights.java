@@ -45,8 +45,7 @@ final class Lights {
             if (part.kind() == Kind.LIGHTS && part.bike() == bike) {
                 mounted.add(part);
             }
-            boolean stays = part.bike() != null && part.bike() != bike && Boolean.TRUE.equals(part.yes(Detail.STAYS));
-            if (part.kind() == Kind.LIGHTS && part.owned() && !stays) {
+            if (part.kind() == Kind.LIGHTS && part.owned() && part.mayServe(bike)) {
                 mayServe.add(part);
             }
         }

@@ -177,7 +177,7 @@ final class Search {
 
     /** A place with nothing listed in it may be there without being written: it is not filled from another bike. */
     private static boolean mayServe(Part part, Place place, Part bike, boolean listed) {
-        if (!part.owned() || part.bike() != null && part.bike() != bike && Boolean.TRUE.equals(part.yes(Detail.STAYS))) {
+        if (!part.owned() || !part.mayServe(bike)) {
             return false;
         }
         return listed || !place.needed() || part.bike() == null || part.bike() == bike;

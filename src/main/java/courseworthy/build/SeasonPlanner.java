@@ -70,7 +70,7 @@ public final class SeasonPlanner {
                     closed.add(part.name());
                 }
             }
-            return closed.isEmpty() ? all : all.without(closed);
+            return (closed.isEmpty() ? all : all.without(closed)).as(rider);
         }
     }
 

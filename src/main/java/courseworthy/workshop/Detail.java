@@ -48,7 +48,8 @@ public enum Detail {
             "along the steerer, from where stack and reach are stated to the lowest spacer; 0 mm where they are stated to the top of the headset"),
     LEAST_STEM("least stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the shortest stem that the frame's maker permits"),
     MOST_STEM("most stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the longest stem that the frame's maker permits"),
-    TRAINED_ON("trained on", Form.YES_NO, 0, 0, "the bike ridden most, whose position is carried over to the others; one at most"),
+    TRAINED_ON("trained on", Form.YES_NO, 0, 0, "the bike ridden most, whose position is carried over to the others; one for each rider at most"),
+    SET_UP_FOR("set up for", Form.LABEL, "", "the rider whose position it has, by the name in the rider's file; left out, whoever rides"),
     SEAT_TUBE("seat tube", "a length from 250 mm to 700 mm", Dimension.LENGTH, 0.25, 0.7, "bottom bracket to top"),
     SADDLE_HEIGHT("saddle height", "a length from 400 mm to 950 mm", Dimension.LENGTH, 0.4, 0.95, "bottom bracket to saddle top along the seat tube"),
     SADDLE_SETBACK("saddle setback", "a length from -150 mm to 200 mm", Dimension.LENGTH, -0.15, 0.2, "saddle tip behind the bottom bracket"),
@@ -242,7 +243,7 @@ public enum Detail {
         return words;
     }
 
-    /** The interface that labels of this detail name: labels of one family are compared with each other. */
+    /** The interface that labels of this detail name: labels of one family are compared with each other; empty where none is. */
     public String family() {
         return family;
     }

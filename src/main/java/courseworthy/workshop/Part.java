@@ -13,6 +13,7 @@ public final class Part {
     private final int line;
     private final Map<Detail, Object> details;
     private Part on;
+    private String home;
 
     /**
      * @param name    unique in its workshop
@@ -65,7 +66,29 @@ public final class Part {
             copied.put(Detail.OWNED, true);
             copied.remove(Detail.HOURS_USED);
         }
-        return new Part(name, kind, line, copied);
+        Part out = new Part(name, kind, line, copied);
+        out.home = home();
+        return out;
+    }
+
+    /** The bike it was on when the workshop was read, whatever has taken it off since; null where it lay loose. */
+    private String home() {
+        return home != null || bike() == null ? home : bike().name();
+    }
+
+    /** Whether it may go on a bike: what stays, stays with the bike it was on when the workshop was read. */
+    public boolean mayServe(Part bike) {
+        return !Boolean.TRUE.equals(yes(Detail.STAYS)) || home() == null || home().equals(bike.name());
+    }
+
+    /** The same, lying loose; not trained on where it is set up for somebody else. @param rider null where not named */
+    Part copyFor(String rider) {
+        Part out = copy(false);
+        String whose = word(Detail.SET_UP_FOR);
+        if (whose != null && !whose.equalsIgnoreCase(rider)) {
+            out.details.remove(Detail.TRAINED_ON);
+        }
+        return out;
     }
 
     /** The bike it is mounted on, through whatever it is mounted on; null where it lies loose. */

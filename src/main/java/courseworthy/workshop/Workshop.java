@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * What a rider owns.
@@ -57,23 +58,28 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
      * @param on what each part is mounted on, by name; empty where it lies loose; as now for parts that are not in it
      */
     public Workshop mounted(Map<String, String> on) {
-        return anew(on, Set.of(), null);
+        return anew(on, part -> part.copy(false));
     }
 
     /** The same without some bikes and parts; what was mounted on them lies loose. */
     public Workshop without(Set<String> names) {
-        return anew(Map.of(), names, null);
+        return anew(Map.of(), part -> names.contains(part.name()) ? null : part.copy(false));
+    }
+
+    /** The same as a rider finds it: no position to carry over from a bike that is set up for somebody else. @param rider null where not named */
+    public Workshop as(String rider) {
+        return anew(Map.of(), part -> part.copyFor(rider));
     }
 
     /** The same with a part of the wish list bought and ridden in. */
     public Workshop owning(String name) {
-        return anew(Map.of(), Set.of(), name);
+        return anew(Map.of(), part -> part.copy(part.name().equals(name)));
     }
 
-    private Workshop anew(Map<String, String> on, Set<String> without, String bought) {
+    private Workshop anew(Map<String, String> on, UnaryOperator<Part> copier) {
         Map<String, Part> copies = new LinkedHashMap<>();
-        List<Part> newBikes = copies(bikes, copies, without, bought);
-        List<Part> newParts = copies(parts, copies, without, bought);
+        List<Part> newBikes = copies(bikes, copies, copier);
+        List<Part> newParts = copies(parts, copies, copier);
         for (Part part : parts) {
             Part copy = copies.get(part.name());
             String now = part.on() == null ? "" : part.on().name();
@@ -85,11 +91,11 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
         return new Workshop(name, file, newBikes, newParts, minutes);
     }
 
-    private static List<Part> copies(List<Part> from, Map<String, Part> to, Set<String> without, String bought) {
+    private static List<Part> copies(List<Part> from, Map<String, Part> to, UnaryOperator<Part> copier) {
         List<Part> out = new ArrayList<>();
         for (Part part : from) {
-            if (!without.contains(part.name())) {
-                Part copy = part.copy(part.name().equals(bought));
+            Part copy = copier.apply(part);
+            if (copy != null) {
                 to.put(part.name(), copy);
                 out.add(copy);
             }

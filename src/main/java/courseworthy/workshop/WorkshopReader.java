@@ -15,6 +15,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -85,14 +86,16 @@ public final class WorkshopReader {
     }
 
     private void oneTrainedOn(List<Part> bikes) {
-        Part first = null;
+        Map<String, Part> first = new LinkedHashMap<>();
         for (Part bike : bikes) {
             if (Boolean.TRUE.equals(bike.yes(Detail.TRAINED_ON))) {
-                if (first != null) {
-                    faults.add(shown, bike.line(), "trained on", "\"" + bike.name() + "\" beside \"" + first.name() + "\"",
-                            "one bike whose position the others take over", "");
+                String whose = bike.has(Detail.SET_UP_FOR) ? bike.word(Detail.SET_UP_FOR) : "";
+                Part same = first.putIfAbsent(whose.toLowerCase(Locale.ROOT), bike);
+                Part before = same != null || first.size() == 1 ? same : whose.isEmpty() ? first.values().iterator().next() : first.get("");
+                if (before != null) {
+                    faults.add(shown, bike.line(), "trained on", "\"" + bike.name() + "\" beside \"" + before.name() + "\"",
+                            "one bike whose position the others take over", "Where each rider has one, say whose each is: set up for: Ann");
                 }
-                first = first == null ? bike : first;
             }
         }
     }
@@ -378,7 +381,7 @@ public final class WorkshopReader {
 
     private void remember(Part part, Fields from) {
         for (Detail detail : part.kind().details()) {
-            if (detail.form() == Detail.Form.LABEL && part.has(detail)) {
+            if (detail.form() == Detail.Form.LABEL && !detail.family().isEmpty() && part.has(detail)) {
                 labels.computeIfAbsent(detail.family(), family -> new ArrayList<>())
                         .add(new Label(part, detail, part.word(detail), from.lineOf(detail.written())));
             } else if (detail.form() == Detail.Form.LABELS && part.has(detail)) {

@@ -317,7 +317,7 @@ class CarryingTest {
         double standing = spacers == null ? 0 : spacers.number(Detail.HEIGHT);
         Double least = null;
         for (Part stem : workshop.parts()) {
-            if (stem.kind() != Kind.STEM || Boolean.TRUE.equals(stem.yes(Detail.STAYS)) && stem.bike() != to || !stem.has(Detail.STEM_LENGTH)
+            if (stem.kind() != Kind.STEM || Boolean.TRUE.equals(stem.yes(Detail.STAYS)) && stem.bike() != null && stem.bike() != to || !stem.has(Detail.STEM_LENGTH)
                     || !stem.has(Detail.STEM_ANGLE) || !stem.has(Detail.CLAMP_HEIGHT) || fork == null || !holds(to, fork, bar, stem)) {
                 continue;
             }

@@ -101,6 +101,19 @@ class ExampleBuildTest {
                         + "back than now. To be tried in training first; the position command tells the rest.");
     }
 
+    /** Nobody is set up as somebody else: the hardtail is trained on by a lighter rider, and the heavier one has a bike of his own. */
+    @Test
+    void thePositionIsTheRidersOwn() throws IOException {
+        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+        Request own = new Request("flintmoor-100", null, "docs/examples/events/flintmoor-100.yaml", JOSS, List.of(), null, null, RACE.workshop());
+        JsonNode steel = new ObjectMapper().readTree(tool.brief(own, Format.JSON, false)).get("build");
+        assertThat(steel.get("bike").asText()).isEqualTo("steel bike");
+        assertThat(steel.get("position")).isEmpty();
+        Request other = new Request(RACE.course(), null, RACE.event(), JOSS, List.of(), null, null, RACE.workshop());
+        assertThat(tool.brief(other, Format.TEXT, false)).contains("Position, as on steel bike:").doesNotContain("Position, as on hardtail");
+        assertThat(brief(Format.TEXT)).contains("Position, as on hardtail:");
+    }
+
     /** Masses add up to what the whole bike loses; what only mass changes returns mass for mass; work is that of all swaps. */
     @Test
     void theChangesAddUp() throws IOException {

@@ -85,6 +85,21 @@ class SeasonCommandTest {
         }
     }
 
+    /** The borrowed bike's parts stay with it, also where a build for somebody else has taken them off it on the same day. */
+    @Test
+    void whatStaysServesNoOtherBike() {
+        int seen = 0;
+        for (JsonNode ride : season.get("rides")) {
+            for (JsonNode part : ride.get("build").get("parts")) {
+                if (part.get("part").asText().startsWith("borrowed ")) {
+                    assertThat(ride.get("build").get("bike").asText()).as(part.toString()).isEqualTo("borrowed bike");
+                    seen++;
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(20);
+    }
+
     /** No part is on two bikes on one day. */
     @Test
     void nobodyShares() {

@@ -14,7 +14,7 @@ import java.util.Set;
 public final class WorkshopGenerator {
 
     /** What bar positions rest on is drawn apart, so that it leaves the rest of a workshop as it is. */
-    private static final Set<Detail> COCKPIT = EnumSet.of(Detail.HEADSET_COVER, Detail.LEAST_STEM, Detail.MOST_STEM, Detail.TRAINED_ON,
+    private static final Set<Detail> COCKPIT = EnumSet.of(Detail.HEADSET_COVER, Detail.LEAST_STEM, Detail.MOST_STEM, Detail.TRAINED_ON, Detail.SET_UP_FOR,
             Detail.MOST_SPACERS, Detail.TURNS_OVER, Detail.DROP, Detail.PIECES);
 
     private final Random main;

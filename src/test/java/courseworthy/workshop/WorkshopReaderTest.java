@@ -209,6 +209,25 @@ class WorkshopReaderTest {
         assertThat(said()).hasSize(4);
     }
 
+    /** One bike trained on for each rider; beside one that is anybody's there is no second. */
+    @Test
+    void oneIsTrainedOnForEachRider() {
+        String two = "bikes:\n  - {name: a, mass: 2 kg, trained on: yes, set up for: Ann}\n  - {name: b, mass: 2 kg, trained on: yes, set up for: Bea}\n";
+        Workshop workshop = read(two);
+        assertThat(said()).isEmpty();
+        assertThat(workshop.as("ann").find("a").yes(Detail.TRAINED_ON)).isTrue();
+        assertThat(workshop.as("ann").find("b").yes(Detail.TRAINED_ON)).isNull();
+        assertThat(workshop.as("Cat").bikes()).allMatch(bike -> bike.yes(Detail.TRAINED_ON) == null);
+        assertThat(workshop.as(null).bikes()).allMatch(bike -> bike.yes(Detail.TRAINED_ON) == null);
+        assertThat(read(two.replace(", set up for: Ann", "").replace(", trained on: yes, set up for: Bea", "")).as("Cat").find("a").yes(Detail.TRAINED_ON)).isTrue();
+        assertThat(said()).isEmpty();
+        for (String wrong : List.of(two.replace("Bea", "ANN"), two.replace(", set up for: Bea", ""), two.replace(", set up for: Ann", ""))) {
+            Faults wrongs = new Faults();
+            WorkshopReader.decode(Yaml.read(wrong.getBytes(StandardCharsets.UTF_8), "w.yaml", wrongs), "w.yaml", wrongs);
+            assertThat(wrongs.faults()).extracting(Fault::text).hasSize(1).allMatch(text -> text.startsWith("w.yaml:3: trained on: found \"b\" beside \"a\""));
+        }
+    }
+
     /** Spacers by the piece make up their height; a bar may reach back, a frame cannot; one bike lends its position. */
     @Test
     void whatAPositionRestsOn() {
@@ -232,7 +251,8 @@ class WorkshopReaderTest {
                 """);
         assertThat(said()).containsExactly("w.yaml:2: reach: found \"-5 mm\", expected a frame's reach from 0 mm to 600 mm",
                 "w.yaml:3: least stem: found \"90 mm\", expected no more than the most stem",
-                "w.yaml:3: trained on: found \"b\" beside \"a\", expected one bike whose position the others take over",
+                "w.yaml:3: trained on: found \"b\" beside \"a\", expected one bike whose position the others take over\n"
+                        + "    Where each rider has one, say whose each is: set up for: Ann",
                 "w.yaml:5: pieces: found pieces that do not add up to the height of \"rings\", expected pieces that do",
                 "w.yaml:6: pieces: found \"5\", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in\n"
                         + "    Add the unit, one of: km, mi, m, ft, cm, mm, in.",
