@@ -84,10 +84,23 @@ final class JsonRide {
         json.decimal("temperature_c", weather.temperature(), 1);
         json.decimal("temperature_low_c", weather.hours() == null ? weather.temperature() : weather.hours().low(), 1);
         json.decimal("temperature_high_c", weather.hours() == null ? weather.temperature() : weather.hours().high(), 1);
+        Basis.Hours hours = weather.hours();
+        second("start_of_day_s", hours == null ? Double.NaN : hours.start());
+        second("sunrise_s", hours == null ? Double.NaN : hours.rise());
+        second("sunset_s", hours == null ? Double.NaN : hours.set());
         json.decimal("humidity", weather.humidity(), 2);
         json.decimal("pressure_at_sea_level_kpa", weather.pressure() / 1000, 3);
         json.decimal("density_at_the_start_kg_m3", estimate.density(), 4);
         json.range("factor_on_density", weather.densityOff(), 4);
+    }
+
+    /** A time after midnight, s; null for one that is not known. */
+    private void second(String field, double seconds) throws IOException {
+        if (Double.isNaN(seconds)) {
+            json.string(field, null);
+        } else {
+            json.decimal(field, seconds, 0);
+        }
     }
 
     private void constants() throws IOException {

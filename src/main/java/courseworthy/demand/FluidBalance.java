@@ -10,8 +10,8 @@ public final class FluidBalance {
 
     /** Share of body mass that may be lost. */
     public static final double ALLOWED = 0.02;
-    /** The most that a stomach is shown to pass, L/h (Ryan and others 1989, Med. Sci. Sports Exerc. 21:51-58): nothing is known of more. */
-    public static final double STOMACH = 1.05;
+    /** A little under the 1.05 L/h that a stomach is shown to pass (Ryan and others 1989, Med. Sci. Sports Exerc. 21:51-58), of more nothing is known. */
+    public static final double STOMACH = 1.0;
     /**
      * Share of the sweat that thirst makes good: 0.43 in a race of two hours (0.6 of 1.4 L/h, Capitan and others) to about 0.8 over nine
      * (0.7 L/h drunk and 1.4 kg lost, Knechtle and others 2009, Clin. J. Sport Med. 19:415-420).

@@ -224,6 +224,21 @@ class SeasonCommandTest {
         assertThat(ran.out()).contains("2026-05-09 Ann, Lane (training)");
     }
 
+    /** The event's file and line are named; summer time of the season's date counts, by the zone. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"utc offset: -05:00 | e.yaml:2: utc offset: found -05:00, expected a time within 3 h of the sun's",
+        "zone: Asia/Tokyo | e.yaml:2: zone: found Asia/Tokyo (+09:00), expected a time within 3 h of the sun's", "zone: Europe/Zurich |"})
+    void aTimeThatTheCourseCannotHaveIsRefused(String zone, String message) throws IOException {
+        Files.writeString(folder.resolve("w.yaml"), WORKSHOP);
+        Files.writeString(folder.resolve("e.yaml"), "name: Day\n" + zone + "\n");
+        Files.writeString(folder.resolve("c.yaml"), "name: Lane\nlatitude: 47 deg\nlongitude: 8 deg\nstretches:\n"
+                + "  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
+        Files.writeString(folder.resolve("season.yaml"), GOOD.replace("c.yaml,", "c.yaml, event: e.yaml,"));
+        Ran ran = Ran.of("season", folder.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(message == null ? 0 : 2);
+        assertThat(ran.err()).contains(message == null ? "" : message);
+    }
+
     /** Wrong workshops end with one clear message and nothing on standard output. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {

@@ -58,7 +58,7 @@ class SweatRateTest {
         assertThat(drunk).isCloseTo(5 * 1.28 - 1.4, within(1e-9));
     }
 
-    /** Never more than 1.05 L/h: the rest is a loss (Ryan and others 1989); never more than is sweated, also where thirst would be for more. */
+    /** Never more than is shown to pass a stomach, 1.05 L/h: the rest is a loss (Ryan and others 1989); never more than is sweated, also where thirst would be for more. */
     @Test
     void drinkingHasTwoCeilings() {
         FluidBalance hot = new FluidBalance(70);
