@@ -160,7 +160,7 @@ class CalledBikeTest {
         drop((ArrayNode) brief.get("could_not_tell"), "rule", "limit/bike-above-its-marks");
         Iterator<JsonNode> cautions = brief.get("cautions").iterator();
         while (cautions.hasNext()) {
-            if (cautions.next().asText().contains("hold for no other")) {
+            if (cautions.next().asText().contains("under bike, with its kind")) {
                 cautions.remove();
             }
         }
@@ -302,7 +302,18 @@ class CalledBikeTest {
         assertThat(text(brief, "bike")).isEqualTo("gravel");
         assertThat(brief.has("bike_at_hand")).isFalse();
         assertThat(value(brief, "front tyre width")).isEqualTo(34);
-        assertThat(brief.get("cautions").toString()).doesNotContain("hold for no other");
+        assertThat(brief.get("cautions").toString()).doesNotContain("under bike, with its kind");
+    }
+
+    /** Of a bike at hand of which nothing but the kind is written it is said all the same that the one called is not known. */
+    @Test
+    void thatTheBikeCalledIsNotKnownIsSaid() throws IOException {
+        Request request = request(RUGGED.formatted("0 m"), "mass: 72 kg\nbike: {kind: gravel}\n");
+        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        assertThat(brief.get("cautions").toString()).contains("Your files give a gravel bike. Of the cross-country full suspension bike recommended here "
+                + "nothing is known").doesNotContain("hold for no other");
+        assertThat(brief.get("bike_at_hand").get("given")).isEmpty();
+        assertThat(Schema.tree(tool.brief(Request.of(request.course(), null), Format.JSON, false)).has("bike_at_hand")).isFalse();
     }
 
     /** What is known and said of the day is the called bike's: the rider's own mountain bike, heavier by what its kind weighs more. */

@@ -98,11 +98,14 @@ final class AtHandWords {
     private static List<String> lines(BikeAtHand bike) {
         List<String> out = new ArrayList<>();
         if (bike.possible()) {
-            out.add("It takes " + Figures.time(bike.time()) + ", " + apart(bike.costs()) + " than the " + bike.called() + " bike recommended above.");
+            out.add("It takes " + Figures.time(bike.time()) + ", " + apart(bike.costs()) + " the " + bike.called() + " bike recommended above.");
         } else {
             out.add("A limit rules it out here, so no set-up of it is given.");
         }
         against(bike).forEach(line -> out.add("Against it: " + line));
+        if (bike.possible() && !bike.against().isEmpty()) {
+            out.add("The time counts rolling, mass and position, not grip, punctures or what you have to walk.");
+        }
         List<String> given = new ArrayList<>();
         given(bike).forEach((measure, value) -> given.add(measure.written() + " " + measure.scale().text(value.mid())));
         if (bike.possible() && !given.isEmpty()) {
@@ -112,8 +115,11 @@ final class AtHandWords {
     }
 
     private static String apart(Range costs) {
+        if (costs.low() < 0 && costs.high() > 0) {
+            return "about as long as (" + Figures.time(-costs.low()) + " less to " + Figures.time(costs.high()) + " longer than)";
+        }
         boolean longer = costs.mid() >= 0;
-        return Figures.time(longer ? costs : new Range(-costs.high(), -costs.mid(), -costs.low())) + (longer ? " longer" : " less");
+        return Figures.time(longer ? costs : new Range(-costs.high(), -costs.mid(), -costs.low())) + (longer ? " longer than" : " less than");
     }
 
     private static List<String> against(BikeAtHand bike) {

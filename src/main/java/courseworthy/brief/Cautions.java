@@ -35,9 +35,14 @@ final class Cautions {
         say(decided("front tyre pressure") || decided("rear tyre pressure"),
                 "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above 5 bar, and only"
                         + " tyres marked for them.");
+        String atHand = word(Measure.BIKE_AT_HAND);
+        String called = call.on(Topics.of("bike")).text();
         say(call.demands().setsFiguresAside(),
-                "Rims, markings, clearance and whatever else your files give of your " + word(Measure.BIKE_AT_HAND) + " bike hold for no other. Of the "
-                        + call.on(Topics.of("bike")).text() + " bike recommended here they are not known: give them under bike, with its kind.");
+                "Rims, markings, clearance and whatever else your files give of your " + atHand + " bike hold for no other. Of the " + called
+                        + " bike recommended here they are not known: give them under bike, with its kind.");
+        say(!atHand.isEmpty() && decided("bike") && !atHand.equals(called) && !call.demands().setsFiguresAside(),
+                "Your files give a " + atHand + " bike. Of the " + called + " bike recommended here nothing is known: give its rims, markings and"
+                        + " clearance under bike, with its kind.");
         say(!known(Measure.LOWER_MARKING),
                 "The pressure markings of this bike are not known here: read both tyres and both rims before you pump.");
         say(!known(Measure.HOOKLESS),
