@@ -34,7 +34,7 @@ final class BuildText {
         list(page, build.position() == null ? "" : "Position, as on " + build.position().from().bike() + ":", PositionWords.inBrief(build.position()));
         list(page, WorthwhileWords.CHANGES + ":", WorthwhileWords.changes(build));
         list(page, WorthwhileWords.LEAVE_ALONE + ":", WorthwhileWords.leaveAlone(build));
-        list(page, "Missing elsewhere:", build.lacking());
+        list(page, BuildWords.lacking(build) + ":", build.lacking());
         list(page, "Back to how it stands now, after the race:", BuildWords.back(build));
         list(page, "Worn:", build.wear());
         List<String> notMet = new ArrayList<>();

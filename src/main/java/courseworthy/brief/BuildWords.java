@@ -22,6 +22,11 @@ final class BuildWords {
                 : build.bike() + ", " + kilograms(build.mass()) + weighed(build) + " (as it stands now " + kilograms(build.massNow()) + ")";
     }
 
+    /** What stands over the lines of what is missing. */
+    static String lacking(Build build) {
+        return build.bike() == null ? "Missing" : "Missing elsewhere";
+    }
+
     private static String weighed(Build build) {
         if (build.unweighed().isEmpty()) {
             return "";

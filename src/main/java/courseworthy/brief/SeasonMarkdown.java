@@ -29,7 +29,7 @@ public final class SeasonMarkdown {
             page.paragraph("Call: " + SeasonWords.call(ride));
             page.paragraph("Build: " + SeasonWords.build(ride));
             list(page, SeasonWords.toChange(season), SeasonWords.swaps(ride));
-            list(page, "Missing elsewhere", ride.build().lacking());
+            list(page, BuildWords.lacking(ride.build()), ride.build().lacking());
             list(page, "Not met", SeasonWords.notMet(ride));
             list(page, "Worn", ride.build().wear());
         }

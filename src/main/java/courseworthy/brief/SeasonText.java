@@ -32,7 +32,7 @@ public final class SeasonText {
             page.text(2, 4, "Call: " + SeasonWords.call(ride), Weight.PLAIN);
             page.text(2, 4, "Build: " + SeasonWords.build(ride), ride.build().bike() == null ? Weight.ALERT : Weight.PLAIN);
             list(page, SeasonWords.toChange(season) + ":", SeasonWords.swaps(ride));
-            list(page, "Missing elsewhere:", ride.build().lacking());
+            list(page, BuildWords.lacking(ride.build()) + ":", ride.build().lacking());
             list(page, "Not met:", SeasonWords.notMet(ride));
             list(page, "Worn:", ride.build().wear());
         }

@@ -12,6 +12,9 @@ final class Afterwards {
     /** A wheel ridden less than this settles its spokes yet, s (common practice, no source). */
     private static final double YOUNG_WHEEL = 10 * 3600;
 
+    /** Rotors that differ by less are marked with one size, m. */
+    private static final double SAME_ROTOR = 0.0005;
+
     private Afterwards() {
     }
 
@@ -38,6 +41,29 @@ final class Afterwards {
             }
         }
         return out;
+    }
+
+    /**
+     * What another size of rotor asks for. A calliper sits over one size: it is moved by the adapter, or the mount, that fork or frame has for
+     * the other (common practice, no source).
+     *
+     * @param before the rotor that was there; null where none was listed
+     * @param after  the rotor that will be there; null where a wheel brings none
+     */
+    static List<String> rotor(Place place, Part before, Part after) {
+        Double had = before == null ? null : before.number(Detail.DIAMETER);
+        Double has = after == null ? null : after.number(Detail.DIAMETER);
+        if (has == null || had != null && Math.abs(had - has) < SAME_ROTOR) {
+            return List.of();
+        }
+        String end = place.end().equals("front") ? "fork" : "frame";
+        String from = had == null ? "" : " in place of " + millimetres(had);
+        return List.of("A " + millimetres(has) + " rotor" + from + " needs the calliper mount or adapter of that size, as " + end
+                + " and brake are marked: have it at hand before you begin");
+    }
+
+    private static String millimetres(double metres) {
+        return Math.round(metres * 1000) + " mm";
     }
 
     /** What a swap uses up (common practice, no source). @param on what goes on; null where something only came off */

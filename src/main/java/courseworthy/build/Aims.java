@@ -61,8 +61,7 @@ final class Aims {
         this.returns = returns;
         Aim meter = null;
         for (Decision decision : call.decisions()) {
-            Wanted wanted = decision.status() == Status.SETTLED ? Wanted.of(decision.topic().name()) : null;
-            if (wanted != null) {
+            for (Wanted wanted : decision.status() == Status.SETTLED ? Wanted.all(decision.topic().name()) : List.<Wanted>of()) {
                 Aim aim = aim(decision, wanted, returns);
                 switch (wanted.of()) {
                     case BIKE -> ofBike.add(aim);

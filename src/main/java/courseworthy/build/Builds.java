@@ -138,8 +138,24 @@ public final class Builds {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), Map.of(), List.of(), List.of(),
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), Map.of(), List.of(), gone(),
                 null, null, Long.MAX_VALUE, null);
+    }
+
+    /** What the bikes cannot be ridden without and the workshop has no more of. */
+    private List<String> gone() {
+        List<String> out = new ArrayList<>();
+        for (Part bike : workshop.bikes()) {
+            if (only == null || only.equals(bike.name())) {
+                Map<Place, Part> stands = workshop.mounted(bike);
+                Search.candidates(workshop, bike).forEach((place, parts) -> {
+                    if (!stands.containsKey(place) && !parts.contains(null) && stands.values().containsAll(parts)) {
+                        out.add("no " + place.words() + " is left for " + bike + ", and it cannot be ridden without");
+                    }
+                });
+            }
+        }
+        return out;
     }
 
     private Build built(Part bike, Map<Place, Part> chosen, long loss, FitRules rules) {
@@ -249,10 +265,17 @@ public final class Builds {
             if (got.loss() > 0) {
                 Decision decision = got.aim().decision();
                 String has = got.value() == null ? "not known" : decision.topic().text(got.value());
+                has += end(got.aim().wanted());
                 out.add(new NotMet(decision.topic().name(), decision.text(), has, Missing.part(got.aim().wanted(), decision, bike, parts)));
             }
         }
         return out;
+    }
+
+    /** Told of the rear where the topic is decided for both ends: without, it is the front. */
+    private static String end(Wanted wanted) {
+        boolean both = Wanted.all(wanted.topic().name()).size() > 1;
+        return both && wanted.place().end().equals("rear") ? " at the rear" : "";
     }
 
     /** What is worn past its mark, or older than the call allows. */

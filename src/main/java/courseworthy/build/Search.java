@@ -140,9 +140,8 @@ final class Search {
         return out;
     }
 
-    /** What could stand in each place of a bike; null among them where it may be left empty. */
+    /** What could stand in each place of a bike: null among them where it may be left empty, none at all where what it needs is gone. */
     static Map<Place, List<Part>> candidates(Workshop workshop, Part bike) {
-        Map<Place, Part> now = workshop.mounted(bike);
         Map<Place, List<Part>> out = new EnumMap<>(Place.class);
         Map<Place, List<Part>> able = new EnumMap<>(Place.class);
         for (Part part : workshop.parts()) {
@@ -154,15 +153,15 @@ final class Search {
             List<Part> parts = new ArrayList<>();
             if (searched(place)) {
                 for (Part part : able.getOrDefault(place, List.of())) {
-                    if (mayServe(part, place, bike, now.get(place) != null)) {
+                    if (mayServe(part, place, bike, workshop.needs(bike, place))) {
                         parts.add(part);
                     }
                 }
-                if (!place.needed() || now.get(place) == null) {
+                if (!workshop.needs(bike, place)) {
                     parts.add(null);
                 }
             }
-            if (parts.size() > 1 || parts.size() == 1 && parts.get(0) != null) {
+            if (parts.size() > 1 || parts.size() == 1 && parts.get(0) != null || searched(place) && parts.isEmpty()) {
                 out.put(place, parts);
             }
         }

@@ -29,6 +29,8 @@ final class Steps {
     private final Stand now;
     private final Stand then;
     private final List<Swap> out = new ArrayList<>();
+    /** What stood on what is being worked on before the work. */
+    private Map<Place, Part> begun = Map.of();
 
     private Steps(Workshop workshop, Stand from, Stand to) {
         this.workshop = workshop;
@@ -85,6 +87,7 @@ final class Steps {
     private void on(Part root) {
         Map<Place, Part> wanted = then.places(root);
         Map<Place, Part> standing = now.places(root);
+        begun = standing;
         for (Place place : ORDER) {
             if (place == Place.LIGHTS) {
                 lights(root);
@@ -126,7 +129,21 @@ final class Steps {
             return;
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, work.minutes(place.kind()), grams,
-                Afterwards.of(place, wants), Afterwards.needs(place, wants), Afterwards.mechanic(place), List.of()));
+                afterwards(root, place, wants, with), Afterwards.needs(place, wants), Afterwards.mechanic(place), List.of()));
+    }
+
+    /** What a swap asks for, the calliper counted where it brings a bike another size of rotor. */
+    private List<String> afterwards(Part root, Place place, Part wants, List<Part> with) {
+        List<String> all = new ArrayList<>(Afterwards.of(place, wants));
+        Part rotor = place.kind() == Kind.ROTOR ? wants : null;
+        for (Part each : place.kind() == Kind.WHEEL ? with : List.<Part>of()) {
+            rotor = each.kind() == Kind.ROTOR ? each : rotor;
+        }
+        if (rotor != null && root.kind() == Kind.BIKE) {
+            Place at = place.end().equals("front") ? Place.FRONT_ROTOR : Place.REAR_ROTOR;
+            all.addAll(0, Afterwards.rotor(at, begun.get(at), rotor));
+        }
+        return all;
     }
 
     /** Sealant is not moved for itself, and a bag is packed, not built. */

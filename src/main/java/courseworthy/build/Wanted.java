@@ -6,6 +6,7 @@ import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 
@@ -63,9 +64,19 @@ record Wanted(Topic topic, Of of, Place place, BiFunction<Topic, Part, Long> val
         word("pad compound", Place.FRONT_PADS, Detail.COMPOUND);
     }
 
+    /** Topics that are decided for both ends at once, with their other end. */
+    private static final Map<String, Place> OTHER_END = Map.of("pad compound", Place.REAR_PADS);
+
     /** Where a topic is realised, or null where no part realises it. */
     static Wanted of(String topic) {
         return ALL.get(topic);
+    }
+
+    /** All the places where a topic is realised; none where no part realises it. */
+    static List<Wanted> all(String topic) {
+        Wanted first = ALL.get(topic);
+        Place other = OTHER_END.get(topic);
+        return first == null ? List.of() : other == null ? List.of(first) : List.of(first, new Wanted(first.topic, first.of, other, first.value));
     }
 
     Long got(Part part) {

@@ -35,6 +35,16 @@ public enum Place {
         return end;
     }
 
+    /** The place of the same kind at the other end; null where there is only one. */
+    public Place otherEnd() {
+        for (Place place : values()) {
+            if (place != this && end != null && place.kind == kind) {
+                return place;
+            }
+        }
+        return null;
+    }
+
     /** Whether a bike cannot be ridden, or not as it was, without a part there. */
     public boolean needed() {
         return needed;

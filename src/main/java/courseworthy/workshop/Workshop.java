@@ -2,6 +2,8 @@ package courseworthy.workshop;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +18,44 @@ import java.util.function.UnaryOperator;
  * @param bikes   in the order written
  * @param parts   in the order written
  * @param minutes work for taking one off and putting another on, s, by kind, where the rider wrote it
+ * @param listed  the places of each bike, by its name, that had a part as the file was written
  */
-public record Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<Kind, Double> minutes) {
+public record Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<Kind, Double> minutes,
+        Map<String, Set<Place>> listed) {
 
     public Workshop {
         bikes = List.copyOf(bikes);
         parts = List.copyOf(parts);
         minutes = Map.copyOf(minutes);
+        listed = Map.copyOf(listed);
+    }
+
+    /** As the file is written. */
+    public Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<Kind, Double> minutes) {
+        this(name, file, bikes, parts, minutes, places(bikes, parts));
+    }
+
+    private static Map<String, Set<Place>> places(List<Part> bikes, List<Part> parts) {
+        Map<String, Set<Place>> out = new HashMap<>();
+        for (Part bike : bikes) {
+            Set<Place> places = EnumSet.noneOf(Place.class);
+            for (Part part : parts) {
+                if (part.bike() == bike && part.place() != null) {
+                    places.add(part.place());
+                }
+            }
+            out.put(bike.name(), places);
+        }
+        return out;
+    }
+
+    /**
+     * Whether a bike cannot be ridden without a part of this workshop in a place: it had one as the file was written, or has one at its
+     * other end. What was never listed may be there without being written.
+     */
+    public boolean needs(Part bike, Place place) {
+        Set<Place> places = listed.getOrDefault(bike.name(), Set.of());
+        return place.needed() && (places.contains(place) || place.otherEnd() != null && places.contains(place.otherEnd()));
     }
 
     /** The bike or part of a name, or null. */
@@ -88,7 +121,7 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
                 copy.mount(host);
             }
         }
-        return new Workshop(name, file, newBikes, newParts, minutes);
+        return new Workshop(name, file, newBikes, newParts, minutes, listed);
     }
 
     private static List<Part> copies(List<Part> from, Map<String, Part> to, UnaryOperator<Part> copier) {

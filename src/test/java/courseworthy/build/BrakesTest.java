@@ -1,0 +1,139 @@
+package courseworthy.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.build.Build.Swap;
+import courseworthy.call.Call;
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.claim.Where;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Settling;
+import courseworthy.demand.Demands;
+import courseworthy.problem.Faults;
+import courseworthy.rulebase.FitRules;
+import courseworthy.text.Yaml;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a workshop does with brakes, on an invented bike (common practice, no source). */
+class BrakesTest {
+
+    private static final String WORKSHOP = """
+            bikes:
+              - {name: grey bike, kind: gravel, mass: 3 kg, pad shape: flat, axle: plain, most rotor: 200 mm}
+            parts:
+              - {name: fork, kind: fork, on: grey bike, axle: plain, most rotor: 200 mm}
+              - {name: front wheel, kind: wheel, end: front, on: grey bike, axle: plain, rotor mount: bolts}
+              - {name: rear wheel, kind: wheel, end: rear, on: grey bike, axle: plain, rotor mount: bolts}
+              - {name: small front, kind: rotor, on: front wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic, sintered]}
+              - {name: small rear, kind: rotor, on: rear wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic, sintered]}
+              - {name: organic front, kind: brake pads, end: front, on: grey bike, compound: organic, pad shape: flat}
+              - {name: organic rear, kind: brake pads, end: rear, on: grey bike, compound: organic, pad shape: flat}
+              - {name: chain, kind: chain, on: grey bike}
+            """;
+    private static final String LOOSE = """
+              - {name: large rotor, kind: rotor, diameter: 180 mm, rotor mount: bolts, pads permitted: [organic, sintered]}
+              - {name: sintered one, kind: brake pads, compound: sintered, pad shape: flat}
+              - {name: sintered two, kind: brake pads, compound: sintered, pad shape: flat}
+            """;
+
+    private static Workshop workshop(String text) {
+        Faults faults = new Faults();
+        Workshop read = WorkshopReader.decode(Yaml.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+        faults.throwIfAny();
+        return read;
+    }
+
+    private static Build build(Workshop workshop, String topic, String value) {
+        Topic on = Topics.of(topic);
+        long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
+        Author author = new Author("house/x", Rank.HOUSE, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
+        Decision decision = Settling.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
+        Call call = new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
+                .map(each -> each == on ? decision : Settling.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());
+        return Builds.of(call, workshop, null, null, FitRules.load());
+    }
+
+    private static String in(Build build, Place place) {
+        Part part = build.inPlace().get(place);
+        return part == null ? "" : part.name();
+    }
+
+    /** One compound for both ends: never sintered at one and organic at the other while the workshop has two pairs. */
+    @Test
+    void padsOfBothEndsAreOfTheDecidedCompound() {
+        Build build = build(workshop(WORKSHOP + LOOSE), "pad compound", "sintered");
+        assertThat(in(build, Place.FRONT_PADS)).startsWith("sintered");
+        assertThat(in(build, Place.REAR_PADS)).startsWith("sintered");
+        assertThat(build.notMet()).isEmpty();
+    }
+
+    /** Where one end cannot have it, the reason stands with the build. */
+    @Test
+    void anEndThatCannotHaveTheCompoundIsNamed() {
+        String text = WORKSHOP.replace("small rear, kind: rotor, on: rear wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic, sintered]",
+                "small rear, kind: rotor, on: rear wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic]");
+        Build build = build(workshop(text + LOOSE.replaceFirst(".*large rotor.*\n", "")), "pad compound", "sintered");
+        assertThat(in(build, Place.FRONT_PADS)).startsWith("sintered");
+        assertThat(in(build, Place.REAR_PADS)).isEqualTo("organic rear");
+        assertThat(build.notMet()).singleElement().satisfies(each -> {
+            assertThat(each.got()).isEqualTo("organic at the rear");
+            assertThat(each.part()).contains("rear brake pads").contains("a rotor that permits them in place of small rear");
+        });
+    }
+
+    /** A calliper sits over one size of rotor. */
+    @ParameterizedTest
+    @ValueSource(strings = {"- {name: large rotor, kind: rotor, diameter: 180 mm, rotor mount: bolts, pads permitted: [organic]}",
+        "- {name: other wheel, kind: wheel, end: front, axle: plain, rotor mount: bolts}\n"
+                + "  - {name: large rotor, kind: rotor, on: other wheel, diameter: 180 mm, rotor mount: bolts, pads permitted: [organic]}"})
+    void anotherSizeOfRotorAsksForItsMount(String loose) {
+        Build build = build(workshop(WORKSHOP + "  " + loose + "\n"), "front rotor", "180");
+        assertThat(in(build, Place.FRONT_ROTOR)).isEqualTo("large rotor");
+        assertThat(build.swaps()).flatExtracting(Swap::after)
+                .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("calliper mount or adapter"));
+    }
+
+    @Test
+    void aRotorOfTheSameSizeAsksForNoOtherMount() {
+        Build build = build(workshop(WORKSHOP.replace("160 mm", "180 mm").replace("small front, kind: rotor", "small front, kind: rotor, owned: no")
+                + LOOSE), "front rotor", "180");
+        assertThat(build.swaps()).flatExtracting(Swap::after).noneSatisfy(text -> assertThat(text).contains("adapter"));
+    }
+
+    /** Taken for another bike, what a bike cannot be ridden without leaves no build, and what is gone is named. */
+    @ParameterizedTest
+    @CsvSource({"small rear, rear rotor", "small front, front rotor", "rear wheel, rear wheel", "chain, chain", "organic rear, rear brake pads"})
+    void aBikeThatLacksWhatItNeedsIsNoBuild(String taken, String gone) {
+        Workshop all = workshop(WORKSHOP);
+        assertThat(build(all, "pad compound", "organic").bike()).isNotNull();
+        Build build = build(all.without(Set.of(taken)), "pad compound", "organic");
+        assertThat(build.bike()).isNull();
+        assertThat(build.lacking()).contains("no " + gone + " is left for grey bike, and it cannot be ridden without");
+    }
+
+    /** A rotor that is not written at one end, while the other end's is, is not there; where none is written they may be. */
+    @Test
+    void oneEndWrittenAsksForTheOther() {
+        assertThat(build(workshop(WORKSHOP.replaceFirst(".*small rear.*\n", "")), "pad compound", "organic").bike()).isNull();
+        assertThat(build(workshop(WORKSHOP.replaceFirst(".*small rear.*\n", "").replaceFirst(".*small front.*\n", "")), "pad compound", "organic")
+                .bike()).isNotNull();
+    }
+}
