@@ -123,7 +123,8 @@ public final class CatalogueBook {
         if (topic.kind() != Topic.Kind.QUANTITY) {
             return String.join(topic.kind() == Topic.Kind.ORDERED ? " < " : ", ", topic.options());
         }
-        String step = topic.step() == 1 ? "" : ", decided in steps of " + topic.resolution().text(topic.step());
+        boolean everyTick = topic.step(topic.most()) == 1;
+        String step = everyTick ? "" : ", decided in steps of " + WhyWords.steps(topic);
         return topic.text(topic.least()) + " to " + topic.text(topic.most()) + ", told to " + topic.resolution().text(1) + step;
     }
 

@@ -72,6 +72,6 @@ public record Reason(List<Decision> decisions, Claim claim) {
 
     /** Whether the value is the bound's own, or the step next to it. */
     private static boolean on(Decision decision, Claim claim) {
-        return apart(decision, claim) < decision.topic().step();
+        return apart(decision, claim) < decision.topic().step(decision.value());
     }
 }

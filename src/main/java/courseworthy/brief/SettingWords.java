@@ -1,11 +1,12 @@
 package courseworthy.brief;
 
 import courseworthy.demand.OnTheDay;
+import courseworthy.units.PressureSteps;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Pressures;
-import courseworthy.worth.Suspension;
 import courseworthy.worth.Suspension.Dial;
 import courseworthy.worth.Suspension.Sag;
+import courseworthy.worth.Suspension;
 import courseworthy.worth.TyreSetting;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +14,6 @@ import java.util.List;
 /** What a mechanic sets, in words, the same for terminal and page. */
 final class SettingWords {
 
-    private static final double BAR = 1e5;
     /** What is less than this apart is not told, Pa. */
     private static final double TOLD = 4_000;
 
@@ -60,11 +60,11 @@ final class SettingWords {
 
     private static void alert(List<String> out, String tyre, TyreSetting setting) {
         if (setting != null && setting.capped()) {
-            out.add(tyre + "where it is pumped more than the limit of " + bar(setting.ceiling()) + " bar would be needed; pump to the limit.");
+            out.add(tyre + "where it is pumped more than the limit of " + bar(PressureSteps.down(setting.ceiling())) + " bar would be needed; pump to the limit.");
         }
         if (setting != null && risesOver(setting)) {
             out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
-                    + bar(setting.ceiling()) + " bar: start lower, or let air out there.");
+                    + bar(PressureSteps.down(setting.ceiling())) + " bar: start lower, or let air out there.");
         }
     }
 
@@ -99,11 +99,11 @@ final class SettingWords {
     }
 
     private static String shown(TyreSetting tyre, double pascal) {
-        return bar(pascal) + " bar (" + tyre.psi(pascal) + " psi)";
+        return PressureSteps.text(pascal, tyre.ceiling());
     }
 
     static String bar(double pascal) {
-        return Words.number(pascal / BAR, 2);
+        return PressureSteps.bar(pascal);
     }
 
     private static String place(OnTheDay.Place place) {
@@ -209,9 +209,9 @@ final class SettingWords {
                         : "There is no published basis off hard ground or beyond 37 mm: a range of practice."));
         out.add("Wheel load at the start line " + Figures.range(tyre.load(), 0, "kg") + ": rider, kit, bike and water, by position.");
         out.add(pumped(pressures, tyre));
-        out.add("Not under " + bar(tyre.floor()) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
+        out.add("Not under " + bar(PressureSteps.up(tyre.floor())) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
                 ? "No limit from above is known here: read tyre and rim before pumping."
-                : "Never over " + bar(tyre.ceiling()) + " bar, the lowest limit that is known."));
+                : "Never over " + bar(PressureSteps.down(tyre.ceiling())) + " bar, the lowest limit that is known."));
         if (tyre.mounted() != null) {
             out.add("A tyre marked " + millimetres(tyre.width()) + " measures " + Figures.range(tyre.mounted().times(1000), 1, "mm")
                     + " on a rim of " + millimetres(tyre.rim()) + " inside, by its geometry: measure it, the pressure is for "

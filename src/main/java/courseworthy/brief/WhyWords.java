@@ -3,12 +3,13 @@ package courseworthy.brief;
 import courseworthy.call.Hearing;
 import courseworthy.call.Why.Instead;
 import courseworthy.claim.Claim;
-import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
+import courseworthy.decision.Decision;
 import courseworthy.rulebase.Examined;
 import courseworthy.rulebase.Truth;
 import courseworthy.topic.Topic;
+import courseworthy.units.PressureSteps;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -92,8 +93,15 @@ final class WhyWords {
 
     /** Where a topic is settled in steps and a value is none of them. */
     static String offStep(Topic topic) {
-        return "It is settled in steps of " + topic.resolution().text(topic.step())
+        return "It is settled in steps of " + steps(topic)
                 + ", so this value comes only where a bound or what exists lies on it.";
+    }
+
+    /** {@code 10 mm}; {@code 0.05 bar, and of 0.1 bar from 2.5 bar on}. */
+    static String steps(Topic topic) {
+        String step = topic.resolution().text(topic.step());
+        long wide = topic.step(topic.most());
+        return wide == topic.step() ? step : step + ", and of " + PressureSteps.WIDE;
     }
 
     static String brings(Instead instead) {

@@ -8,12 +8,15 @@ import courseworthy.claim.Ground;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.course.Repair;
-import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.Value;
+import courseworthy.topic.Topic;
+import courseworthy.units.PressureSteps;
+import courseworthy.units.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -200,8 +203,20 @@ final class Words {
 
     /** The value a measure gave to a claim, {@code  = 0.646}; empty where the claim names a plain value. */
     static String computed(Claim claim) {
-        String value = claim.verb() == Verb.ONE_OF ? claim.written() : claim.topic().text(claim.value());
+        String value = claim.verb() == Verb.ONE_OF ? claim.written() : value(claim);
         return value.equals(claim.written()) ? "" : " = " + value;
+    }
+
+    /** A pressure that a measure gave is told no finer than a decision is, a bound never wider than it is. */
+    private static String value(Claim claim) {
+        Topic topic = claim.topic();
+        if (topic.kind() != Topic.Kind.QUANTITY || topic.resolution().unit() != Unit.BAR || topic.text(claim.value()).equals(claim.written())) {
+            return topic.text(claim.value());
+        }
+        double pascal = topic.resolution().base(claim.value());
+        double told = claim.verb() == Verb.AT_MOST ? PressureSteps.down(pascal) : claim.verb() == Verb.AT_LEAST ? PressureSteps.up(pascal)
+                : PressureSteps.nearest(pascal);
+        return topic.text(topic.resolution().ticks(told));
     }
 
     /** How a reason is known and whose it is; never surer than the evidence. */

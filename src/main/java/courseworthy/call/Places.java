@@ -81,7 +81,7 @@ final class Places {
             low = Math.min(low, value);
             high = Math.max(high, value);
         }
-        long room = 2 * topic.step() + 2;
+        long room = 2 * topic.step(topic.most()) + 2;
         follow(topic, times, low - room, high + room);
     }
 

@@ -253,7 +253,7 @@ public final class Why {
     }
 
     private boolean onStep(long value) {
-        return topic.kind() != Topic.Kind.QUANTITY || value % topic.step() == 0;
+        return topic.kind() != Topic.Kind.QUANTITY || value % topic.step(value) == 0;
     }
 
     /**

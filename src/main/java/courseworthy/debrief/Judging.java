@@ -47,7 +47,7 @@ final class Judging {
 
     /** Values closer than a step are the same. */
     private int compare(long value) {
-        return Math.abs(value - ridden) < topic.step() || value == ridden ? 0 : Long.compare(value, ridden);
+        return Math.abs(value - ridden) < topic.step(ridden) || value == ridden ? 0 : Long.compare(value, ridden);
     }
 
     private Answer prefer(long value) {

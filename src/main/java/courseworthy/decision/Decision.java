@@ -1,7 +1,11 @@
 package courseworthy.decision;
 
 import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
 import courseworthy.topic.Topic;
+import courseworthy.units.PressureSteps;
+import courseworthy.units.Unit;
 import java.util.List;
 
 /**
@@ -91,12 +95,25 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
         }
     }
 
+    /** The lowest limit from above that holds, in base units; null where there is none. */
+    public Double ceiling() {
+        Double least = null;
+        for (Claim claim : taken) {
+            if (claim.verb() == Verb.AT_MOST && claim.author().rank() == Rank.LIMIT) {
+                double most = topic.resolution().base(claim.value());
+                least = least == null ? most : Double.valueOf(Math.min(least, most));
+            }
+        }
+        return least;
+    }
+
     /** The value as text, with its label where it has one; the status in words where there is none. */
     public String text() {
         if (value == null) {
             return status.words();
         }
-        String plain = topic.text(value);
+        String plain = topic.resolution() != null && topic.resolution().unit() == Unit.BAR
+                ? PressureSteps.text(topic.resolution().base(value), ceiling()) : topic.text(value);
         return label.isEmpty() ? plain : plain + " (" + label + ")";
     }
 }

@@ -35,8 +35,9 @@ final class Rounding {
      */
     long toStep(long halfTicks, Room room) {
         Room sensible = sensible(room);
-        long down = Math.floorDiv(halfTicks, 2 * topic.step()) * topic.step();
-        long up = -Math.floorDiv(-halfTicks, 2 * topic.step()) * topic.step();
+        long step = topic.step(Math.floorDiv(halfTicks, 2));
+        long down = Math.floorDiv(halfTicks, 2 * step) * step;
+        long up = -Math.floorDiv(-halfTicks, 2 * step) * step;
         boolean upward = topic.safe() == Safe.UP || topic.safe() == Safe.NONE && 2 * up - halfTicks < halfTicks - 2 * down;
         long first = upward ? up : down;
         long second = upward ? down : up;

@@ -1,6 +1,8 @@
 package courseworthy.topic;
 
+import courseworthy.units.PressureSteps;
 import courseworthy.units.Resolution;
+import courseworthy.units.Unit;
 import java.util.List;
 import java.util.Objects;
 
@@ -46,6 +48,12 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
     /** A value as text with its unit. */
     public String text(long value) {
         return kind == Kind.QUANTITY ? resolution.text(value) : options.get((int) value);
+    }
+
+    /** A decision's rounding step near a value, in ticks: pressures are told in wider steps where they are high. */
+    public long step(long value) {
+        return resolution == null || resolution.unit() != Unit.BAR ? step
+                : Math.max(step, resolution.ticks(PressureSteps.step(resolution.base(value))));
     }
 
     /** The position of an option, or -1. */

@@ -236,6 +236,15 @@ public final class Topics {
         return topic;
     }
 
+    /** For a pressure, the topics that make the tyre it is for: width, casing and insert at its end; none for other topics. */
+    public static List<Topic> ofTyre(Topic pressure) {
+        if (!pressure.name().endsWith(" tyre pressure")) {
+            return List.of();
+        }
+        String end = pressure.name().substring(0, pressure.name().indexOf(' '));
+        return List.of(of(end + " tyre width"), of(end + " tyre casing"), of(end + " insert"));
+    }
+
     /** The names, in the order of the catalogue. */
     public static List<String> names() {
         return List.copyOf(BY_NAME.keySet());

@@ -12,6 +12,9 @@ import java.math.RoundingMode;
  */
 public record Resolution(Unit unit, BigDecimal step, int decimals) {
 
+    /** From here on pressures are told in tenths of a bar, see {@link PressureSteps}. */
+    private static final BigDecimal TENTHS_FROM = new BigDecimal("2.5");
+
     public static Resolution of(Unit unit, String step) {
         BigDecimal exact = new BigDecimal(step);
         return new Resolution(unit, exact, Math.max(0, exact.stripTrailingZeros().scale()));
@@ -94,7 +97,9 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
 
     /** The bare number as text, without its unit. */
     public String number(long ticks) {
-        return step.multiply(BigDecimal.valueOf(ticks)).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        BigDecimal value = step.multiply(BigDecimal.valueOf(ticks));
+        boolean tenths = unit == Unit.BAR && value.compareTo(TENTHS_FROM) >= 0 && value.stripTrailingZeros().scale() <= 1;
+        return value.setScale(tenths ? 1 : decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
     private String clock(long ticks) {

@@ -1,6 +1,7 @@
 package courseworthy.worth;
 
 import courseworthy.ride.Range;
+import courseworthy.units.PressureSteps;
 
 /**
  * What to pump one tyre to.
@@ -23,25 +24,8 @@ import courseworthy.ride.Range;
 public record TyreSetting(boolean front, Range load, double width, Range mounted, double rim, boolean published, double start, double pump,
         Range worth, double floor, Double ceiling, Double wet, boolean capped, double most) {
 
-    /** Pressures are told in steps of this, Pa: nobody's hands tell less apart. */
-    public static final double STEP = 5_000;
-    private static final double PSI = 6894.757293168;
-
     /** Whole pounds per square inch nearest to a pressure, never above the ceiling. */
     public long psi(double pascal) {
-        long nearest = Math.round(pascal / PSI);
-        return ceiling != null && nearest * PSI > ceiling && pascal <= ceiling ? (long) Math.floor(ceiling / PSI + 1e-9) : nearest;
-    }
-
-    static double rounded(double pascal) {
-        return Math.round(pascal / STEP) * STEP;
-    }
-
-    static double roundedDown(double pascal) {
-        return Math.floor(pascal / STEP + 1e-6) * STEP;
-    }
-
-    static double roundedUp(double pascal) {
-        return Math.ceil(pascal / STEP - 1e-6) * STEP;
+        return PressureSteps.psi(pascal, ceiling);
     }
 }

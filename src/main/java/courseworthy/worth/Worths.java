@@ -191,7 +191,7 @@ public final class Worths {
         return switch (topic.name()) {
             case "front tyre width", "rear tyre width" -> TYRE_STEP;
             case "water" -> WATER_STEP;
-            default -> topic.step();
+            default -> topic.step(topic.standard());
         };
     }
 

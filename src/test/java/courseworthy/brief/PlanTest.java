@@ -93,7 +93,7 @@ class PlanTest {
         String text = new Courseworthy(Path.of(""), remark -> { }).topic(
                 new Request(HEATHER, null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null), "front tyre pressure",
                 Format.TEXT, false, Progress.UNSEEN);
-        assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.00 bar", "a\n    range of practice");
+        assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.0 bar", "a\n    range of practice");
         assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
     }
 
