@@ -6,6 +6,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.topic.Topics;
+import courseworthy.units.PressureSteps;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,6 +31,8 @@ final class Cautions {
     }
 
     private void onTheBike() {
+        wheel("front", Measure.FRONT_REFERENCE_PRESSURE, Measure.NARROWEST_FRONT_TYRE);
+        wheel("rear", Measure.REAR_REFERENCE_PRESSURE, Measure.NARROWEST_REAR_TYRE);
         say(true,
                 "Markings on a part, its maker's instructions and the event's own rules lead; this page never overrides them.");
         say(decided("front tyre pressure") || decided("rear tyre pressure"),
@@ -55,6 +58,10 @@ final class Cautions {
         say(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
                 "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
                         + " what is above it.");
+        say(over(Measure.BRAKING_POWER, 300),
+                "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat, beyond"
+                        + " the 300 W or so that a brake's standard heat test asks: start with thick pads and sound fluid, brake late and hard"
+                        + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
         say(decided("aero extensions", "on"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");
@@ -99,6 +106,28 @@ final class Cautions {
                 "Event rules change from year to year: check that yours are still of the edition given here.");
         say(is(Measure.ROLE, "training"),
                 "On open roads and shared trails the local traffic law and rights of way hold, lights and bell included.");
+    }
+
+    /** Where what may be pumped is less than the load asks for: what it takes, with figures. */
+    private void wheel(String end, Measure reference, Measure narrowest) {
+        Decision width = call.on(Topics.of(end + " tyre width"));
+        if (width.value() == null || !known(Measure.PRESSURE_CEILING) || !known(reference)) {
+            return;
+        }
+        double ceiling = base(Measure.PRESSURE_CEILING);
+        String most = PressureSteps.text(PressureSteps.down(ceiling), ceiling);
+        if (base(reference) > ceiling + 1) {
+            say(true, "The " + end + " tyre asks for " + PressureSteps.text(base(reference), null) + " at " + width.text() + ", and no more than " + most
+                    + " may go into it. " + (known(narrowest) ? "It takes " + word(narrowest) + " or wider, and here that does not go: " : "")
+                    + "take another wheel and tyre, marked for the pressure, or a bike that clears the width.");
+        } else if (known(narrowest) && width.value() == call.demands().get(narrowest).mid()) {
+            say(true, "The " + end + " tyre is as wide as its load asks: narrower than " + word(narrowest) + " it would want more than the " + most
+                    + " that may go into it.");
+        }
+    }
+
+    private double base(Measure measure) {
+        return measure.scale().resolution().base(call.demands().get(measure).mid());
     }
 
     private void say(boolean when, String text) {

@@ -58,5 +58,8 @@ final class FlipText {
         json.string("unit", Json.unit(flip.decision().topic()));
         json.string("text", flip.decision().text());
         json.close();
+        if (!flip.tyre().isEmpty()) {
+            json.string("tyre", Words.values(flip.tyre()));
+        }
     }
 }

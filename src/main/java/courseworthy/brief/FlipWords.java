@@ -30,7 +30,8 @@ final class FlipWords {
 
     /** The change and what it brings, {@code ...: 57 mm}. */
     static String line(Flip flip) {
-        return change(flip) + ": " + flip.decision().text() + (flip.inRange() ? " (within what it may be now)" : "");
+        String tyre = flip.tyre().isEmpty() ? "" : " in another tyre, " + Words.values(flip.tyre());
+        return change(flip) + ": " + flip.decision().text() + tyre + (flip.inRange() ? " (within what it may be now)" : "");
     }
 
     /** The smallest changes, and how many more there are. */

@@ -90,7 +90,7 @@ public record Wanted(Place place, List<String> keys, int rules) {
             case "ascent", "descent", "climbing per km", "descent per km", "climbs", "longest climb", "longest climb rise",
                  "last long climb", "last long climb rise", "last long climb gradient", "steepest 100 m", "steepest 500 m",
                  "steepest 1 km", "rise", "drop", "gradient", "ratio needed where it is steepest", "ratio needed on the last climb",
-                 "gear range needed" ->
+                 "gear range needed", "braking power" ->
                 new Source(Place.CLIMBING, List.of("rise", "drop"));
             case "rider mass", "start-line mass" -> rider("mass");
             case "hour power", "power per kg" -> rider("power");
@@ -112,6 +112,7 @@ public record Wanted(Place place, List<String> keys, int rules) {
             case "rim inner width", "hookless", "tyre clearance", "tyre marking", "rim marking", "rotor limit" -> bike(measure);
             case "least tyre width on the rim" -> bike("rim inner width");
             case "lower marking" -> bike("tyre marking", "rim marking");
+            case "pressure ceiling", "narrowest front tyre", "narrowest rear tyre" -> bike("hookless", "tyre marking", "rim marking");
             case "tubeless ready" -> bike("tubeless");
             case "bike drop limit", "drop above the mark" -> bike("drop limit");
             case "bike mass limit", "mass above the mark" -> bike("mass limit");

@@ -9,6 +9,7 @@ import courseworthy.demand.Value;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.PressureSteps;
 import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
@@ -94,16 +95,22 @@ final class Pressures {
             lines.add(end + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
             return;
         }
-        long ceiling = (long) Math.floor(most / (topic.resolution().base(1)) + 1e-6);
-        long start = Math.min(Math.max(asDecided(topic, end, reference.mid()), floor == null ? 0 : floor.mid()), ceiling);
-        set.put(topic.name(), topic.text(start));
-        String text = end + ", " + on + ": start from " + topic.text(start);
-        if (floor != null && floor.mid() > ceiling) {
-            text += "; a floor against rim strikes of " + topic.text(floor.mid()) + " is above what is marked: these tyres are too narrow for the course";
+        double ceiling = PressureSteps.down(most);
+        double wanted = PressureSteps.nearest(topic.resolution().base(asDecided(topic, end, reference.mid())));
+        double least = floor == null ? 0 : PressureSteps.up(topic.resolution().base(floor.mid()));
+        String start = PressureSteps.text(Math.min(Math.max(wanted, least), ceiling), most);
+        set.put(topic.name(), start);
+        String text = end + ", " + on + ": start from " + start;
+        if (least > ceiling) {
+            text += "; a floor against rim strikes of " + PressureSteps.text(least, null)
+                    + " is above what is marked: these tyres are too narrow for the course";
         } else if (floor != null) {
-            text += ", at least " + topic.text(Math.min(floor.mid(), ceiling)) + " against rim strikes";
+            text += ", at least " + PressureSteps.text(least, most) + " against rim strikes";
         }
-        lines.add(text + ", at most " + topic.text(ceiling) + " as marked");
+        if (wanted > ceiling) {
+            text += "; the load asks for " + PressureSteps.text(wanted, null) + ", more than is marked: mount a wider tyre";
+        }
+        lines.add(text + ", at most " + PressureSteps.text(ceiling, most) + " as marked");
     }
 
     /** The reference of these tyres, as far above or below as the call's pressure is to the reference of its own: wet, sand and aim count. */

@@ -2,6 +2,7 @@ package courseworthy.call;
 
 import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
+import java.util.List;
 
 /**
  * A change in one stated measure that changes a decision, all other stated measures held; nothing nearer on that side does.
@@ -12,8 +13,17 @@ import courseworthy.demand.Measure;
  * @param way       in which direction
  * @param inRange   whether {@code to} lies in the measure's own range, so that the decision may be the other already
  * @param decision  the decision it then is
+ * @param tyre      for a pressure, what else is then decided of its tyre: a pressure belongs to a width, a casing and an insert
  */
-public record Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision) {
+public record Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision, List<Decision> tyre) {
+
+    public Flip {
+        tyre = List.copyOf(tyre);
+    }
+
+    public Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision) {
+        this(measure, from, to, way, inRange, decision, List.of());
+    }
 
     /** Directions. */
     public enum Way {

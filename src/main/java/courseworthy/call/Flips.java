@@ -118,7 +118,8 @@ public final class Flips {
     private void search(Measure measure, Value value, List<Long> candidates, Flip.Way way, Predicate<Flip> enough) {
         for (long candidate : candidates) {
             boolean inRange = candidate >= value.low() && candidate <= value.high();
-            if (enough.test(new Flip(measure, value.mid(), candidate, way, inRange, trial.with(measure, candidate)))) {
+            Trial.Turned turned = trial.with(measure, candidate);
+            if (enough.test(new Flip(measure, value.mid(), candidate, way, inRange, turned.decision(), turned.tyre()))) {
                 return;
             }
         }

@@ -108,9 +108,19 @@ final class Trial {
         return new Settled(decision.topic(), known, known ? decision.value() : 0);
     }
 
+    /**
+     * What comes of a change.
+     *
+     * @param decision on the target
+     * @param tyre     where the target is a pressure, what is decided otherwise of the tyre it is for
+     */
+    record Turned(Decision decision, List<Decision> tyre) {
+    }
+
     /** The decision on the target where a measure has another value and all other stated measures are held. */
-    Decision with(Measure measure, long value) {
-        return new Run(measure, value).decision();
+    Turned with(Measure measure, long value) {
+        Run run = new Run(measure, value);
+        return new Turned(run.decision(), run.tyre());
     }
 
     /** Whether two decisions on a topic differ in what a rider would do. */
@@ -148,6 +158,16 @@ final class Trial {
                 hear(layer);
             }
             return decided.get(target);
+        }
+
+        private List<Decision> tyre() {
+            List<Decision> out = new ArrayList<>();
+            for (Topic topic : Topics.ofTyre(target)) {
+                if (differ(decided.get(topic), decisions.get(topic))) {
+                    out.add(decided.get(topic));
+                }
+            }
+            return out;
         }
 
         private void hear(int layer) {

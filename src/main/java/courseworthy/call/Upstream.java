@@ -91,12 +91,8 @@ final class Upstream {
         for (Row row : speaking.getOrDefault(topic, List.of())) {
             out.addAll(Reads.topics(row));
             for (Measure measure : Reads.measures(row)) {
-                if (measure.derived()) {
-                    derives = true;
-                    Derived.topicsRead().forEach(name -> out.add(Topics.of(name)));
-                } else if (measure.ofTheBike()) {
-                    Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
-                }
+                derives |= measure.derived();
+                Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
             }
         }
         return out;

@@ -5,6 +5,7 @@ import courseworthy.ride.Range;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.PressureSteps;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -16,11 +17,16 @@ import java.util.Set;
 /** Measures that are known only once earlier layers are settled. */
 public final class Derived {
 
+    /** The narrowest tyres are known once the kind of bike is, before widths are. */
+    private static final int NARROWEST_AFTER = 1;
+    /** Widths that are tried, mm: those of the topic. */
+    private static final int NARROWEST = (int) Topics.of("front tyre width").least();
+    private static final int WIDEST = (int) Topics.of("front tyre width").most();
     /** Pressures are known once widths, casings and inserts are. */
     private static final int PRESSURES_AFTER = 5;
 
     private static final Set<Measure> READ = Collections.unmodifiableSet(EnumSet.of(Measure.START_LINE_MASS, Measure.BIKE_AT_HAND,
-            Measure.PAVED_SHARE, Measure.WORST_ROUGHNESS));
+            Measure.PAVED_SHARE, Measure.WORST_ROUGHNESS, Measure.PRESSURE_CEILING));
     private static final List<String> TOPICS_READ = List.of("bike", "front tyre width", "rear tyre width", "front tyre casing",
             "rear tyre casing", "front insert", "rear insert");
 
@@ -66,6 +72,10 @@ public final class Derived {
      */
     public static Map<Measure, Value> after(int layer, Demands demands, Map<Topic, Settled> settled) {
         Map<Measure, Value> out = new EnumMap<>(Measure.class);
+        if (layer == NARROWEST_AFTER) {
+            narrowest(true, demands, settled, out);
+            narrowest(false, demands, settled, out);
+        }
         if (layer == PRESSURES_AFTER) {
             pressures(true, demands, settled, out);
             pressures(false, demands, settled, out);
@@ -86,8 +96,44 @@ public final class Derived {
         boolean offRoad = !hard(demands);
         TyrePressure tyre = new TyrePressure(metres, word(settled, side + " tyre casing"), "yes".equals(word(settled, side + " insert")),
                 offRoad);
-        put(out, front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE, tyre.reference(load));
+        put(out, front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE, told(tyre.reference(load)));
         put(out, front ? Measure.FRONT_PRESSURE_FLOOR : Measure.REAR_PRESSURE_FLOOR, tyre.floor(load, worst(demands)));
+    }
+
+    /** Casing and insert are not settled then: the casing that asks for most counts, so that no other goes over the ceiling. */
+    private static void narrowest(boolean front, Demands demands, Map<Topic, Settled> settled, Map<Measure, Value> out) {
+        BikeKind kind = kind(demands, settled);
+        Value mass = demands.get(Measure.START_LINE_MASS);
+        Value ceiling = demands.get(Measure.PRESSURE_CEILING);
+        if (kind == null || mass == null || ceiling == null) {
+            return;
+        }
+        Range load = base(Measure.START_LINE_MASS, mass).times(front ? kind.frontShare() : 1 - kind.frontShare());
+        double most = Measure.PRESSURE_CEILING.scale().resolution().base(ceiling.mid());
+        boolean offRoad = !hard(demands);
+        int low = narrowest(load.low(), most, offRoad);
+        int mid = narrowest(load.mid(), most, offRoad);
+        int high = narrowest(load.high(), most, offRoad);
+        if (mid <= WIDEST) {
+            out.put(front ? Measure.NARROWEST_FRONT_TYRE : Measure.NARROWEST_REAR_TYRE, new Value(low, mid, Math.min(high, WIDEST)));
+        }
+    }
+
+    private static int narrowest(double load, double most, boolean offRoad) {
+        int width = NARROWEST;
+        while (width <= WIDEST && told(new TyrePressure(width / 1000.0, "light", false, offRoad).reference(load)) > most + 1) {
+            width++;
+        }
+        return width;
+    }
+
+    /** A reference as it is told: of a tyre that is no wider than its ceiling asks, it is never above it. */
+    private static double told(double pascal) {
+        return PressureSteps.nearest(pascal);
+    }
+
+    private static Range told(Range pascal) {
+        return new Range(told(pascal.low()), told(pascal.mid()), told(pascal.high()));
     }
 
     private static BikeKind kind(Demands demands, Map<Topic, Settled> settled) {

@@ -121,6 +121,9 @@ public enum Measure {
                     + "or the podium"),
     GEAR_RANGE_NEEDED("gear range needed", Holder.quantity(Unit.RATIO, "0.01"), 0,
             "Ratio useful at speed over ratio needed where it is steepest"),
+    BRAKING_POWER("braking power", Holder.quantity(Unit.W, "5"), 0,
+            "Mean power that both brakes together turn into heat over the hardest quarter of an hour of the way, at the speed the "
+                    + "ground lets run: gravity on the start-line mass less rolling and air"),
     SUPPORT_GAP("support gap", Holder.quantity(Unit.KM, "0.1"), 0,
             "Longest distance between places to fill bottles; start, finish and each passage of them count"),
     SUPPORT_GAP_HOURS("support gap hours", Holder.quantity(Unit.MIN, "5"), 0,
@@ -222,6 +225,12 @@ public enum Measure {
             "Whether a bag of one's own waits on the course"),
     CUT_OFF("cut-off", Holder.quantity(Unit.MIN, "1"), 0,
             "Time allowed"),
+    PRESSURE_CEILING("pressure ceiling", Holder.quantity(Unit.BAR, "0.05"), Holder.BIKE,
+            "The most that tyres may be inflated to: the lower of what is marked on tyre and rim, and 5 bar on a rim without hooks"),
+    NARROWEST_FRONT_TYRE("narrowest front tyre", Holder.quantity(Unit.MM, "1"), 1,
+            "Narrowest front tyre whose reference pressure, in a light casing, stays under the pressure ceiling with the settled kind of bike"),
+    NARROWEST_REAR_TYRE("narrowest rear tyre", Holder.quantity(Unit.MM, "1"), 1,
+            "Narrowest rear tyre whose reference pressure, in a light casing, stays under the pressure ceiling with the settled kind of bike"),
     FRONT_REFERENCE_PRESSURE("front reference pressure", Holder.quantity(Unit.BAR, "0.05"), 5,
             "Starting pressure for the front tyre from its wheel load and settled width, casing and insert: the "
                     + "15 % drop relation on hard ground up to 37 mm, else a practice range"),
@@ -276,12 +285,12 @@ public enum Measure {
 
     /** Whether it is worked out from decisions, so that nobody can state it. */
     public boolean derived() {
-        return layer > Holder.BIKE;
+        return layer > Holder.BIKE || this == NARROWEST_FRONT_TYRE || this == NARROWEST_REAR_TYRE;
     }
 
     /** Whether it belongs to the bike at hand, so that it holds only where a bike of that kind is called. */
     public boolean ofTheBike() {
-        return layer == Holder.BIKE;
+        return layer == Holder.BIKE && !derived();
     }
 
     /** The definition, in words. */

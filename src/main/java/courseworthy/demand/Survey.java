@@ -22,6 +22,8 @@ public final class Survey {
 
     /** Tyre width over rim inner width at least, m (ETRTO's decision of 2023 on overlap). */
     private static final double TYRE_OVER_RIM = 0.005;
+    /** On a rim without hooks, Pa (ETRTO, tubeless straight-side, as makers quote it: 72.5 psi). */
+    private static final double HOOKLESS_MOST = 500_000;
 
     private final Premises on;
     private final Ledger ledger;
@@ -71,7 +73,8 @@ public final class Survey {
         support.write(ledger);
         Gears gears = new Gears(on, estimate);
         gears.write(ledger, steepness);
-        rider(support.atTheStart());
+        ledger.range(Measure.BRAKING_POWER, new Braking(on, estimate).hardest());
+        rider(waterAtTheStart(support, estimate));
         bikeAtHand();
         rules();
         return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
@@ -166,6 +169,21 @@ public final class Survey {
     }
 
     /** @param water to leave the start with, kg; null where not known */
+    /**
+     * Water that counts on the scales, kg: that of a dry day, whatever the ground will be, so that rain, which only makes the ride longer,
+     * never asks for more air in the same tyre.
+     */
+    private Range waterAtTheStart(Support support, Estimate estimate) {
+        Basis basis = estimate.basis();
+        if (basis.wetness() == 0 || support.atTheStart() == null) {
+            return support.atTheStart();
+        }
+        Basis dry = new Basis(basis.kind(), basis.mass(), basis.dragArea(), basis.hourPower(), basis.intensity(), basis.skill(), 0, basis.laps(),
+                basis.points(), basis.training(), basis.climbing(), basis.weather());
+        Estimate other = Estimate.of(estimate.way(), dry, on.course.stretches());
+        return new Support(on, other, new Weathering(on, other)).atTheStart();
+    }
+
     private void rider(Range water) {
         ledger.range(Measure.GROUP_SHARE, on.groupShare);
         ledger.range(Measure.START_LINE_MASS, water == null ? on.startLineMass : on.dryMass.plus(water));
@@ -204,6 +222,8 @@ public final class Survey {
         ledger.atMost(Measure.TYRE_MARKING, bike.tyreMarking());
         ledger.atMost(Measure.RIM_MARKING, bike.rimMarking());
         ledger.atMost(Measure.LOWER_MARKING, lower(bike.tyreMarking(), bike.rimMarking()));
+        Double hookless = Boolean.TRUE.equals(bike.hookless()) ? HOOKLESS_MOST : null;
+        ledger.atMost(Measure.PRESSURE_CEILING, lower(lower(bike.tyreMarking(), bike.rimMarking()), hookless));
         ledger.atLeast(Measure.LEAST_TYRE_WIDTH_ON_THE_RIM,
                 bike.rimInnerWidth() == null ? null : Double.valueOf(bike.rimInnerWidth() + TYRE_OVER_RIM));
         ledger.atMost(Measure.TYRE_CLEARANCE, bike.tyreClearance());

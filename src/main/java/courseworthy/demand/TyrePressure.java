@@ -92,7 +92,8 @@ public final class TyrePressure {
         return FLOOR_ON_SMOOTH + FLOOR_PER_ROUGHNESS * roughness - (insert ? INSERT_LOWERS_FLOOR : 0);
     }
 
-    private double reference(double load) {
+    /** The pressure to start from, Pa, at a load on the wheel, kg. */
+    double reference(double load) {
         double counts = loadCounts();
         double factor = 1 - counts + counts * load / REFERENCE_LOAD;
         double wanted = atReferenceLoad(width) * factor * bySidewall();

@@ -59,7 +59,7 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
         for (Decision decision : first.decisions()) {
             Decision other = second.on(decision.topic());
             if (!decision.text().equals(other.text())) {
-                lines.add(line(decision, other, first));
+                lines.add(line(decision, other, first, second));
             }
         }
         Map<String, Double> begun = begun(lines, first);
@@ -69,11 +69,24 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
         return new PlanB(turns, second.demands().estimated().estimate().total(), lines, Pressures.wet(second) ? second : null);
     }
 
-    private static Line line(Decision decision, Decision other, Call call) {
+    private static Line line(Decision decision, Decision other, Call call, Call second) {
         String change = change(decision.topic());
         Double written = written(change, call);
         double takes = written != null ? written : work(change) + waiting(change, call);
-        return new Line(decision.topic().name(), decision.text(), other.text(), change, takes, written != null, 0);
+        return new Line(decision.topic().name(), decision.text(), other.text() + tyre(decision.topic(), call, second), change, takes,
+                written != null, 0);
+    }
+
+    /** A pressure belongs to its tyre: of which it is where that changes too, and what the tyre that is on would be given then. */
+    private static String tyre(Topic topic, Call first, Call second) {
+        if (!topic.name().endsWith(" tyre pressure") || Pressures.sameTyre(first, second, topic)) {
+            return "";
+        }
+        String end = topic.name().substring(0, topic.name().indexOf(' '));
+        String width = first.on(Topics.of(end + " tyre width")).text();
+        String other = second.on(Topics.of(end + " tyre width")).text();
+        String kept = Pressures.wet(second) ? Pressures.kept(first, topic) : "";
+        return (width.equals(other) ? " in the other tyre" : " in the " + other + " tyre") + (kept.isEmpty() ? "" : ", or " + kept + " in the one you have");
     }
 
     /** What the event says a change takes, all of it work; null where it does not say. */

@@ -18,7 +18,9 @@ import courseworthy.demand.TyrePressure;
 import courseworthy.demand.Value;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.PressureSteps;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,13 +61,13 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
             return null;
         }
         double decided = pressure.topic().resolution().base(pressure.value());
-        Double ceiling = atMost(pressure, true);
+        Double ceiling = pressure.ceiling();
         Double rim = base(call, side + "rim inner width");
         Range mounted = rim == null || rim >= width ? null : MountedWidth.of(width, rim);
-        double pump = TyreSetting.rounded(elsewhere(decided, pumped));
+        double pump = PressureSteps.nearest(elsewhere(decided, pumped));
         boolean capped = ceiling != null && pump > ceiling;
         return new TyreSetting(front, load(call, front), width, mounted, rim == null ? 0 : rim, TyrePressure.measured(width, offRoad(call)),
-                decided, capped ? TyreSetting.roundedDown(ceiling) : pump, worth(pressure, reference, floor.mid(), width, mounted),
+                decided, capped ? PressureSteps.down(ceiling) : pump, worth(pressure, reference, floor.mid(), width, mounted),
                 floor.mid(), ceiling, wetter(call, turned, pressure, reference.mid()), capped, most(call, decided));
     }
 
@@ -103,22 +105,44 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
         double more = mounted == null ? 0 : Math.max(0, TyrePressure.byWidth(width, mounted.low()) - 1);
         double low = decided * (1 - Math.hypot(1 - reference.low() / reference.mid(), less));
         double high = decided * (1 + Math.hypot(reference.high() / reference.mid() - 1, more));
-        Double most = atMost(pressure, false);
+        Double most = atMost(pressure);
         double top = most == null ? high : Math.min(high, most);
-        return Range.around(Math.min(decided, TyreSetting.roundedUp(Math.max(low, floor))), decided,
-                Math.max(decided, TyreSetting.roundedDown(top)));
+        return Range.around(Math.min(decided, PressureSteps.up(Math.max(low, floor))), decided,
+                Math.max(decided, PressureSteps.down(top)));
     }
 
     /**
-     * The pressure on wet ground: that of the call made for it, else the same claims with the wet row's among them, settled anew. Null where the
-     * ground is wet already or it would be no lower.
+     * The pressure on wet ground in the same tyre: that of the call made for it where that keeps the tyre, else the same claims with the wet
+     * row's among them, settled anew. Null where the ground is wet already or it would be no lower.
      */
     private static Double wetter(Call call, Call turned, Decision dry, double reference) {
         if (wet(call)) {
             return null;
         }
-        Decision wet = turned != null ? turned.on(dry.topic()) : settled(dry, reference);
+        Decision wet = turned != null && sameTyre(call, turned, dry.topic()) ? turned.on(dry.topic()) : settled(dry, reference);
         return wet.value() == null || wet.value() >= dry.value() ? null : Double.valueOf(wet.topic().resolution().base(wet.value()));
+    }
+
+    /** Whether two calls mount the same tyre where a pressure is decided: its width, casing and insert. */
+    static boolean sameTyre(Call one, Call other, Topic pressure) {
+        for (Topic topic : Topics.ofTyre(pressure)) {
+            if (!one.on(topic).text().equals(other.on(topic).text())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What the tyre of a call is given on wet ground, as text: never more than dry. Empty where nothing is decided. */
+    static String kept(Call dry, Topic pressure) {
+        Range reference = range(dry.demands(), pressure.name().startsWith("front") ? Measure.FRONT_REFERENCE_PRESSURE
+                : Measure.REAR_REFERENCE_PRESSURE);
+        Decision now = dry.on(pressure);
+        if (now.value() == null || reference == null) {
+            return "";
+        }
+        Decision wet = wet(dry) ? now : settled(now, reference.mid());
+        return wet.value() == null || wet.value() >= now.value() ? now.text() : wet.text();
     }
 
     private static Decision settled(Decision dry, double reference) {
@@ -138,10 +162,10 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
     }
 
     /** The tightest of the bounds from above that hold; null where there is none. */
-    private static Double atMost(Decision pressure, boolean limits) {
+    private static Double atMost(Decision pressure) {
         Double least = null;
         for (Claim claim : pressure.taken()) {
-            if (claim.verb() == Verb.AT_MOST && (claim.author().rank() == Rank.LIMIT || !limits)) {
+            if (claim.verb() == Verb.AT_MOST) {
                 double most = pressure.topic().resolution().base(claim.value());
                 least = least == null ? most : Math.min(least, most);
             }

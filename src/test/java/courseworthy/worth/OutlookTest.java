@@ -7,6 +7,7 @@ import courseworthy.call.Call;
 import courseworthy.demand.Measure;
 import courseworthy.event.Event;
 import courseworthy.topic.Topics;
+import courseworthy.units.PressureSteps;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Comparator;
@@ -51,7 +52,7 @@ class OutlookTest {
         assertThat(same.pump()).isCloseTo(same.start(), within(1.0));
         assertThat(elsewhere.pressures().pumpedKnown()).isTrue();
         double air = 97_773;
-        assertThat(warm.pump()).isCloseTo((warm.start() + air) * 293.15 / 273.15 - air, within(TyreSetting.STEP / 2 + 100));
+        assertThat(warm.pump()).isCloseTo((warm.start() + air) * 293.15 / 273.15 - air, within(PressureSteps.step(warm.start()) / 2 + 100));
         assertThat(warm.start()).isEqualTo(same.start());
     }
 
@@ -78,7 +79,8 @@ class OutlookTest {
     /** Narrow tyres on a marking below their floor: no pressure is told rather than one that is over the limit. */
     @Test
     void noPressureIsToldWhereNoneIsSafe() {
-        Pressures pressures = outlook(Called.call(folder, ROAD, rider("road", "tyre marking: 1.9 bar, rim marking: 1.9 bar"), DAY)).pressures();
+        Pressures pressures = outlook(Called.call(folder, ROAD, rider("road", "tyre marking: 1.9 bar, rim marking: 1.9 bar, tyre clearance: 28 mm"), DAY))
+                .pressures();
         assertThat(pressures.front()).isNull();
         assertThat(pressures.rear()).isNull();
     }
