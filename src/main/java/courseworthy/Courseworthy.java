@@ -62,6 +62,7 @@ import courseworthy.topic.Topics;
 import courseworthy.worth.BikeAtHand;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.GearChoice;
+import courseworthy.worth.GearShortfall;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.SetUp;
@@ -203,10 +204,11 @@ public final class Courseworthy {
     public String gears(Request request, Format format, boolean colours) {
         Answer answer = answer(request);
         GearChoice choice = GearChoice.of(answer.call(), House.realPairs());
+        GearShortfall shortfall = shortfall(answer.call(), answer.ride());
         return switch (format) {
-            case TEXT -> GearsText.of(answer.brief(), choice, colours);
-            case JSON -> JsonGears.of(answer.brief(), choice);
-            case MARKDOWN -> GearsMarkdown.of(answer.brief(), choice);
+            case TEXT -> GearsText.of(answer.brief(), choice, shortfall, colours);
+            case JSON -> JsonGears.of(answer.brief(), choice, shortfall);
+            case MARKDOWN -> GearsMarkdown.of(answer.brief(), choice, shortfall);
         };
     }
 
@@ -430,11 +432,16 @@ public final class Courseworthy {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands, ride::on);
-        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)) : Outlook.NONE;
+        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)).with(shortfall(call, ride))
+                : Outlook.NONE;
         Worths worths = new Worths(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
         Build build = workshop == null ? null : Builds.of(call, workshop.as(rider.name()), event.date(), worths, FitRules.load());
         return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
                 worths, build, loading.given()), ride);
+    }
+
+    private static GearShortfall shortfall(Call call, Ride ride) {
+        return GearShortfall.of(call, House.realPairs(), ride::on);
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

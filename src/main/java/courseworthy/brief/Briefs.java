@@ -44,7 +44,17 @@ public final class Briefs {
             Build build, List<Sheet> sheets) {
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), Cautions.of(call, event), checklist, outlook, worths, build, InForce.of(sheets));
+                Wanted.of(call.couldNotTell()), cautions(call, event, outlook), checklist, outlook, worths, build, InForce.of(sheets));
+    }
+
+    /** What the gears lack comes first: it decides whether the course is ridden. */
+    private static List<String> cautions(Call call, Event event, Outlook outlook) {
+        List<String> out = new ArrayList<>();
+        if (outlook.shortfall() != null) {
+            out.add(ShortfallWords.full(outlook.shortfall()));
+        }
+        out.addAll(Cautions.of(call, event));
+        return out;
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */

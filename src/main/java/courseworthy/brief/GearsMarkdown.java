@@ -3,6 +3,7 @@ package courseworthy.brief;
 import courseworthy.demand.Estimated.Kind;
 import courseworthy.worth.Climbed;
 import courseworthy.worth.GearChoice;
+import courseworthy.worth.GearShortfall;
 import courseworthy.worth.Geared;
 
 /** Writes as a Markdown page what a course asks of the gears. */
@@ -16,8 +17,11 @@ public final class GearsMarkdown {
         this.choice = choice;
     }
 
-    /** @param brief for its head */
-    public static String of(Brief brief, GearChoice choice) {
+    /**
+     * @param brief     for its head
+     * @param shortfall null where the gears are easy enough
+     */
+    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall) {
         Marked page = new Marked();
         page.heading(1, brief.course().name() + ", what it asks of the gears");
         String whose = Words.whose(brief);
@@ -25,6 +29,9 @@ public final class GearsMarkdown {
             page.paragraph(whose);
         }
         SheetWords.add(page, brief.sheets());
+        if (shortfall != null) {
+            page.paragraph(ShortfallWords.full(shortfall));
+        }
         GearsMarkdown markdown = new GearsMarkdown(page, choice);
         markdown.all(2);
         markdown.common();

@@ -4,6 +4,7 @@ import courseworthy.brief.Page.Weight;
 import courseworthy.demand.Estimated.Kind;
 import courseworthy.worth.Climbed;
 import courseworthy.worth.GearChoice;
+import courseworthy.worth.GearShortfall;
 import courseworthy.worth.Geared;
 
 /** Writes for the terminal what a course asks of the gears. */
@@ -19,8 +20,11 @@ public final class GearsText {
         this.choice = choice;
     }
 
-    /** @param brief for its head */
-    public static String of(Brief brief, GearChoice choice, boolean colours) {
+    /**
+     * @param brief     for its head
+     * @param shortfall null where the gears are easy enough
+     */
+    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall, boolean colours) {
         Page page = new Page(colours);
         page.spread(brief.course().name(), "what it asks of the gears", Weight.BOLD);
         String whose = Words.whose(brief);
@@ -28,6 +32,9 @@ public final class GearsText {
             page.text(0, 0, whose, Weight.PLAIN);
         }
         SheetWords.add(page, brief.sheets());
+        if (shortfall != null) {
+            page.text(0, 2, ShortfallWords.full(shortfall), Weight.ALERT);
+        }
         GearsText text = new GearsText(page, choice);
         text.all();
         text.common();

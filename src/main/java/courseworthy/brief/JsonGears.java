@@ -5,6 +5,7 @@ import courseworthy.ride.Range;
 import courseworthy.worth.Climbed;
 import courseworthy.worth.Gear;
 import courseworthy.worth.GearChoice;
+import courseworthy.worth.GearShortfall;
 import courseworthy.worth.Geared;
 import courseworthy.worth.Spinning;
 import courseworthy.worth.Sprint;
@@ -20,13 +21,41 @@ public final class JsonGears {
         this.json = json;
     }
 
-    /** @param brief for its head */
-    public static String of(Brief brief, GearChoice choice) {
+    /**
+     * @param brief     for its head
+     * @param shortfall null where the gears are easy enough
+     */
+    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall) {
         return Json.written(json -> {
             JsonBrief.head(json, brief);
             json.string("course", brief.course().name());
             new JsonGears(json).choice(choice);
+            if (shortfall != null) {
+                new JsonGears(json).shortfall(shortfall);
+            }
         });
+    }
+
+    private void shortfall(GearShortfall shortfall) throws IOException {
+        json.object("shortfall");
+        json.string("text", ShortfallWords.full(shortfall));
+        json.decimal("needed", shortfall.needed(), 3);
+        json.yesNo("sustained", shortfall.sustained());
+        json.yesNo("made", shortfall.made());
+        json.decimal("easiest_made", shortfall.easiest(), 3);
+        json.decimal("on_foot_s", shortfall.onFoot(), 0);
+        json.decimal("slower_s", shortfall.slower(), 0);
+        json.list("others");
+        for (GearShortfall.Other other : shortfall.others()) {
+            json.open();
+            json.string("bike", other.bike());
+            json.decimal("easiest_made", other.easiest(), 3);
+            json.decimal("needed", other.needed(), 3);
+            json.range("total_s", other.total(), 0);
+            json.close();
+        }
+        json.endList();
+        json.close();
     }
 
     /** Fields of the open object. */

@@ -23,7 +23,11 @@ final class Short {
     }
 
     static List<Entry> of(Brief brief) {
-        return of(brief.decisions(), brief.demands());
+        List<Entry> out = of(brief.decisions(), brief.demands());
+        if (brief.outlook().shortfall() != null) {
+            out.add(out.size() - 1, new Entry("Too hard", ShortfallWords.terse(brief.outlook().shortfall())));
+        }
+        return out;
     }
 
     static List<Entry> of(List<Decision> decisions, Demands demands) {

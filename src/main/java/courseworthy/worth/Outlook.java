@@ -11,14 +11,21 @@ import java.util.List;
  * @param plan       null where the call was not surveyed
  * @param otherwise  second calls; empty where the forecast states no other
  * @param bikeAtHand the bike at hand; null where it is the one that is called, or none is written
+ * @param shortfall  gears harder than the legs need; null where they are easy enough, or that was not asked
  */
-public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
+public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, List<PlanB> otherwise, BikeAtHand bikeAtHand,
+        GearShortfall shortfall) {
 
     /** Where nobody asked. */
-    public static final Outlook NONE = new Outlook(null, null, null, List.of(), null);
+    public static final Outlook NONE = new Outlook(null, null, null, List.of(), null, null);
 
     public Outlook {
         otherwise = List.copyOf(otherwise);
+    }
+
+    /** The same with what the gears lack. */
+    public Outlook with(GearShortfall lacking) {
+        return new Outlook(pressures, suspension, plan, otherwise, bikeAtHand, lacking);
     }
 
     /** The call on wet ground, where one was made; else null. */
@@ -34,6 +41,6 @@ public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, 
     public static Outlook of(Call call, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         boolean surveyed = call.demands().estimated() != null;
         return new Outlook(surveyed ? Pressures.of(call, wet(otherwise)) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise,
-                bikeAtHand);
+                bikeAtHand, null);
     }
 }

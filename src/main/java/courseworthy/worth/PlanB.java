@@ -58,7 +58,7 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
         List<Line> lines = new ArrayList<>();
         for (Decision decision : first.decisions()) {
             Decision other = second.on(decision.topic());
-            if (!decision.text().equals(other.text())) {
+            if (!decision.text().equals(other.text()) || !tyre(decision.topic(), first, second).isEmpty()) {
                 lines.add(line(decision, other, first, second));
             }
         }

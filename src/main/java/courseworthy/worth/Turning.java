@@ -65,6 +65,11 @@ public final class Turning {
         return (lowest.mid() + highest.mid()) / 2;
     }
 
+    /** Of the driven wheel, m. */
+    double circumference() {
+        return circumference;
+    }
+
     /** The lowest cadence the rider will turn for long, a minute. */
     Range lowestCadence() {
         return lowest;

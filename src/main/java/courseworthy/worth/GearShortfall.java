@@ -1,0 +1,149 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Estimated.Kind;
+import courseworthy.demand.Estimated.Piece;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.ride.Change;
+import courseworthy.ride.Estimate;
+import courseworthy.ride.Gearing;
+import courseworthy.ride.Range;
+import courseworthy.ride.Trace;
+import courseworthy.rulebase.RealPairs;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * An easiest gear that is harder than the legs need, what it costs, and which kinds of bike have what they need.
+ *
+ * @param bike     the kind that is called
+ * @param gear     the decided gear as text, with its teeth where some pair has it
+ * @param needed   the ratio the legs need, chainring over sprocket
+ * @param sustained whether a kilometre of climbing needs it, else the steepest 100 m
+ * @param made     whether rings and a cassette that are ridden together on that kind of bike reach what is needed
+ * @param easiest  the easiest gear there is on that kind of bike, chainring over sprocket
+ * @param cadence  in the decided gear where it is needed, a minute; null where the place is not known
+ * @param lowest   cadence that the rider turns for long, a minute
+ * @param onFoot   time on foot with that gear, s
+ * @param slower   time it costs against a gear that is easy enough, s
+ * @param others   kinds of bike that have what they need there, in the order of the catalogue
+ */
+public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean made, double easiest, Range cadence, double lowest,
+        double onFoot, double slower, List<Other> others) {
+
+    /** Less than a tooth in fifty, a fiftieth, is no shortfall. */
+    private static final double ABOUT = 1.02;
+    /** No harder gear limits the ride. */
+    private static final double HARD = 20;
+
+    public GearShortfall {
+        others = List.copyOf(others);
+    }
+
+    /**
+     * Another kind of bike.
+     *
+     * @param bike    its kind
+     * @param easiest the easiest gear there is on it, chainring over sprocket
+     * @param needed  what the legs need on it
+     * @param total   time of the day on it, s
+     */
+    public record Other(String bike, double easiest, double needed, Range total) {
+    }
+
+    /**
+     * Works it out for a call.
+     *
+     * @param onAnother the demands of the same ride on another kind of bike
+     * @return null where the gears are easy enough, or nothing is known of them
+     */
+    public static GearShortfall of(Call call, RealPairs pairs, Function<String, Demands> onAnother) {
+        Decision bike = call.on(Topics.of("bike"));
+        Decision easiest = call.on(Topics.of("easiest gear"));
+        Double needed = needed(call.demands());
+        if (bike.value() == null || easiest.value() == null || needed == null || call.demands().estimated() == null) {
+            return null;
+        }
+        double decided = easiest.topic().resolution().base(easiest.value());
+        if (decided <= needed * ABOUT) {
+            return null;
+        }
+        double least = easiest(pairs, bike.text());
+        Estimate estimate = call.demands().estimated().estimate();
+        Turning turning = GearChoice.turning(call);
+        boolean sustained = sustained(call.demands());
+        Piece piece = call.demands().estimated().piece(sustained ? Kind.KILOMETRE : Kind.HUNDRED);
+        double lowest = turning.lowestCadence().mid();
+        Trace with = estimate.trace(Change.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
+                Math.max(lowest, turning.highestCadence().mid()))));
+        return new GearShortfall(bike.text(), easiest.text(), needed, sustained, least <= needed * ABOUT, least,
+                piece == null ? null : turning.climbed(piece, decided).cadence(), lowest, onFoot(with),
+                Math.max(0, with.total() - estimate.trace().total()), others(bike, pairs, onAnother));
+    }
+
+    private static List<Other> others(Decision bike, RealPairs pairs, Function<String, Demands> onAnother) {
+        List<Other> out = new ArrayList<>();
+        Topic topic = bike.topic();
+        for (long kind = topic.least(); kind <= topic.most(); kind++) {
+            if (kind != bike.value() && !ruledOut(bike, kind)) {
+                double least = easiest(pairs, topic.text(kind));
+                Demands demands = least < easiest(pairs, bike.text()) ? onAnother.apply(topic.text(kind)) : null;
+                Double needed = demands == null ? null : needed(demands);
+                if (needed != null && least <= needed * ABOUT) {
+                    out.add(new Other(topic.text(kind), least, needed, demands.estimated().estimate().total()));
+                }
+            }
+        }
+        return out;
+    }
+
+    private static boolean ruledOut(Decision bike, long kind) {
+        for (Claim claim : bike.taken()) {
+            if (claim.verb() == Verb.RULE_OUT && claim.value() == kind) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static double easiest(RealPairs pairs, String bike) {
+        double least = Double.MAX_VALUE;
+        for (RealPairs.Teeth teeth : pairs.on(bike)) {
+            least = Math.min(least, Drivetrain.of(teeth).easiest().ratio());
+        }
+        return least;
+    }
+
+    /** The easier of what the steepest 100 m and the hardest kilometre ask for; null where neither is known. */
+    private static Double needed(Demands demands) {
+        Double steepest = ratio(demands, Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST);
+        Double sustained = ratio(demands, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB);
+        return steepest == null ? sustained : sustained == null ? steepest : Double.valueOf(Math.min(steepest, sustained));
+    }
+
+    private static boolean sustained(Demands demands) {
+        Double sustained = ratio(demands, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB);
+        return sustained != null && sustained.equals(needed(demands));
+    }
+
+    private static Double ratio(Demands demands, Measure measure) {
+        Value value = demands.get(measure);
+        return value == null ? null : Double.valueOf(measure.scale().resolution().base(value.mid()));
+    }
+
+    private static double onFoot(Trace trace) {
+        double seconds = 0;
+        for (int at = 0; at < trace.size(); at++) {
+            seconds += trace.onFoot(at);
+        }
+        return seconds;
+    }
+}
