@@ -48,6 +48,8 @@ class StarterFolderTest {
         assertThat(faults.faults()).isEmpty();
         assertThat(faults.warnings()).isEmpty();
         assertThat(remarks).isEmpty();
+        assertThat(tool.brief(request, Format.TEXT, false)).as("the bike weighs what the rider's file says").contains("as it stands now 9.21 kg");
+        assertThat(Files.readString(folder.resolve("rider.yaml"))).contains("mass: 9.2 kg");
     }
 
     @Test

@@ -179,7 +179,13 @@ final class PositionWords {
         if (saddle.fit() != null) {
             out.add(post(saddle));
         }
+        out.addAll(ownSaddle(carried));
         return out;
+    }
+
+    private static List<String> ownSaddle(Carried carried) {
+        Part own = carried.ownSaddle();
+        return own == null ? List.of() : List.of("Take " + own + " over from " + carried.from().bike() + ": the body knows it.");
     }
 
     private static String height(Carried carried, Saddle saddle) {
@@ -230,6 +236,7 @@ final class PositionWords {
         out.add(bar(carried));
         out.add("Saddle: " + lowered(height(carried, carried.saddle())) + " " + setback(carried, carried.saddle())
                 + " To be tried in training first; the position command tells the rest.");
+        out.addAll(ownSaddle(carried));
         return out;
     }
 

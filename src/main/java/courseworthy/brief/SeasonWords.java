@@ -118,7 +118,13 @@ final class SeasonWords {
     }
 
     static String clash(Clash clash) {
-        return clash.date() + ", " + String.join(", ", clash.what()) + ": " + String.join(" and ", clash.wanting()) + ".";
+        return clash.date() + ", " + String.join(", ", clash.what()) + ": " + listed(clash.wanting()) + ".";
+    }
+
+    /** {@code Ann, Bea and Cat}. */
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     static List<String> choices(Clash clash) {

@@ -1,7 +1,9 @@
 package courseworthy.build;
 
 import courseworthy.rulebase.Fit;
+import courseworthy.rulebase.Fitting;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
 import java.util.List;
 import java.util.Map;
 
@@ -76,6 +78,15 @@ public record Carried(Position from, Position now, List<Choice> choices, Choice 
     /** Whether the bars are known to be of different shapes, so that the hands lie elsewhere on them. */
     public boolean otherBar() {
         return from.barShape() != null && now.barShape() != null && !from.barShape().equals(now.barShape());
+    }
+
+    /** The saddle of the bike carried from, where another is on this one and it may go on here; else null. */
+    public Part ownSaddle() {
+        Part own = from.parts().get(Place.SADDLE);
+        Part other = now.parts().get(Place.SADDLE);
+        Part post = now.parts().get(Place.SEATPOST);
+        boolean fits = own != null && other != null && post != null && own != other && own.mayServe(now.bike()) && Fitting.rails(own, post).fits();
+        return fits ? own : null;
     }
 
     /** The closest that is known to fit; null where none is. */

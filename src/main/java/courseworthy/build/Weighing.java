@@ -271,7 +271,7 @@ final class Weighing {
         }
         for (Place place : List.of(Place.SADDLE, Place.PEDALS)) {
             Part part = build.get(place);
-            if (part != null && part == now.get(place)) {
+            if (part != null && part == now.get(place) && known(part)) {
                 out.add(new Stay(part, null, part.number(Detail.HOURS_USED), null, List.of("the body knows it, and a race is no place to get used to another")));
             }
         }
@@ -286,6 +286,14 @@ final class Weighing {
             }
         }
         return out;
+    }
+
+    /** What is ridden often by what is written; without a figure, what is on a bike while no other is the one trained on. */
+    private boolean known(Part part) {
+        if (part.has(Detail.HOURS_USED)) {
+            return part.number(Detail.HOURS_USED) >= Search.NEW;
+        }
+        return workshop.bikes().stream().noneMatch(other -> other != bike && Boolean.TRUE.equals(other.yes(Detail.TRAINED_ON)));
     }
 
     private boolean isRace() {

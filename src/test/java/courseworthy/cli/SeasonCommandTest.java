@@ -119,6 +119,7 @@ class SeasonCommandTest {
         assertThat(clash.get("choices").get(1).get("what").asText()).startsWith("Find the time: ").contains("with 90 min for it");
         assertThat(ride("Ida", "Fernbrake Forest Lap Race").get("build").get("swaps")).isEmpty();
         assertThat(season.get("conflicts")).hasSize(3);
+        assertThat(text.replaceAll("\\s+", " ")).contains("Ida (Heather Ridge Marathon), Joss (Heather Ridge Marathon) and Ida (Fernbrake Forest");
     }
 
     /** In training nothing but pedals and lights may change: wheels, tyres, cassette and fork stay those that last. */
