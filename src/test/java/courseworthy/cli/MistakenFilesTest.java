@@ -2,10 +2,13 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,11 +60,22 @@ class MistakenFilesTest {
                 typed + ": found no such file, expected a file that can be read\n    Did you mean \"" + meant + "\"?\n"));
     }
 
-    /** An empty folder that is there is filled, not put another in its place of: it may be the one the user is in. */
+    /** An empty folder that is there takes all files in one step. */
     @Test
-    void anEmptyFolderIsFilled() throws IOException {
-        Object before = Files.readAttributes(folder, BasicFileAttributes.class).fileKey();
+    void anEmptyFolderIsFilled() {
         assertThat(Ran.of("new", folder.toString()).code()).isZero();
+        assertThat(folder.toFile().list()).isNotEmpty().noneMatch(name -> name.startsWith("."));
+    }
+
+    /** The one the user is in is not put another in its place of, which would leave the user nowhere. */
+    @Test
+    void theFolderOneIsInIsFilledWhereItStands() throws IOException, InterruptedException {
+        Object before = Files.readAttributes(folder, BasicFileAttributes.class).fileKey();
+        String path = Stream.of(System.getProperty("java.class.path").split(File.pathSeparator)).map(each -> Path.of(each).toAbsolutePath().toString())
+                .collect(Collectors.joining(File.pathSeparator));
+        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", path, "courseworthy.Main",
+                "new", ".").directory(folder.toFile()).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        assertThat(process.waitFor()).isZero();
         assertThat(Files.readAttributes(folder, BasicFileAttributes.class).fileKey()).isEqualTo(before);
         assertThat(folder.toFile().list()).isNotEmpty().noneMatch(name -> name.startsWith("."));
     }
