@@ -47,6 +47,7 @@ import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.problem.FaultList;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Bike;
@@ -460,8 +461,9 @@ public final class Courseworthy {
 
     private void stopOrWarn(Faults faults) {
         guard.add(faults);
-        for (Fault warning : faults.warnings()) {
-            remarks.accept(warning.text());
+        List<Fault> warnings = faults.warnings();
+        if (!warnings.isEmpty()) {
+            remarks.accept(FaultList.text(warnings).stripTrailing());
         }
         faults.throwIfAny();
     }

@@ -220,9 +220,10 @@ final class PlanWords {
                 + " used, at a gross efficiency of 20 to 24 %" + (plan.walked() < WALKED ? "" : " and what walking takes") + ".");
         if (plan.carbohydrateRate() != null) {
             Range rate = plan.carbohydrateRate();
-            double share = plan.food().mid() * KCAL_PER_GRAM / (plan.energy().mid() / DayPlan.KCAL);
-            out.add("To eat: " + ends(plan.food(), 1, 10, " g") + " of carbohydrate, " + ends(rate, 1, 1, " g") + " an hour, about "
-                    + Words.number(100 * share, 0) + " % of what is used; the body's stores give the rest."
+            double used = plan.energy().mid() / DayPlan.KCAL;
+            String share = used < 1 ? "" : ", about " + Words.number(100 * plan.food().mid() * KCAL_PER_GRAM / used, 0)
+                    + " % of what is used; the body's stores give the rest";
+            out.add("To eat: " + ends(plan.food(), 1, 10, " g") + " of carbohydrate, " + ends(rate, 1, 1, " g") + " an hour" + share + "."
                     + (rate.high() > 60 ? " Above 60 g an hour only as mixed sugars, and only where it was practised." : ""));
         }
         out.add("Drink to thirst: about " + litres(plan.drink()) + " over the day, never more than you sweat, nor more than 1 L an hour, the"

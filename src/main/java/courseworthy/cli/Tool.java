@@ -1,7 +1,7 @@
 package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
-import courseworthy.problem.Fault;
+import courseworthy.problem.FaultList;
 import courseworthy.problem.Harmless;
 import courseworthy.problem.NotWritten;
 import courseworthy.problem.Spelling;
@@ -128,9 +128,7 @@ public final class Tool {
 
     static int explain(Throwable fault, PrintWriter err, Terminal terminal) {
         if (fault instanceof BadInput bad) {
-            for (Fault each : bad.faults()) {
-                err.print(Harmless.text(each.text()) + "\n");
-            }
+            err.print(FaultList.text(bad.faults()));
             return ExitCode.BAD_INPUT.number();
         }
         if (fault instanceof NotWritten lost) {

@@ -18,6 +18,11 @@ public record Fault(String file, int line, String field, String found, String ex
     /** Whether the work can go on. */
     public enum Severity { FAULT, WARNING }
 
+    /** Longest of what is shown, in characters: what a file says may be as long as the file. */
+    private static final int LONGEST_FIELD = 80;
+    private static final int LONGEST_FOUND = 400;
+    private static final int LONGEST_EXPECTED = 4000;
+
     public Fault {
         Objects.requireNonNull(file);
         Objects.requireNonNull(field);
@@ -25,9 +30,17 @@ public record Fault(String file, int line, String field, String found, String ex
         Objects.requireNonNull(expected);
         Objects.requireNonNull(mend);
         Objects.requireNonNull(severity);
+        field = cut(field, LONGEST_FIELD);
+        found = cut(found, LONGEST_FOUND);
+        expected = cut(expected, LONGEST_EXPECTED);
+        mend = cut(mend, LONGEST_EXPECTED);
         if (line < 0) {
             throw new IllegalArgumentException("line " + line);
         }
+    }
+
+    private static String cut(String text, int most) {
+        return text.length() <= most ? text : text.substring(0, most - 3) + "...";
     }
 
     /** A fault that stops the work. */

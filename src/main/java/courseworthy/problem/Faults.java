@@ -22,12 +22,20 @@ public final class Faults {
         }
     };
 
+    /** After so many the rest is counted: nobody mends more at one sitting. */
+    private static final int MOST = 1000;
+
     private final Set<Fault> all = new LinkedHashSet<>();
+    private int more;
     private final Set<Path> read = new LinkedHashSet<>();
 
     /** Adds a fault; the same fault twice counts once. */
     public void add(Fault fault) {
-        all.add(fault);
+        if (all.size() < MOST) {
+            all.add(fault);
+        } else if (fault.severity() == Fault.Severity.FAULT) {
+            more++;
+        }
     }
 
     /** Adds a fault that stops the work. */
@@ -36,7 +44,8 @@ public final class Faults {
     }
 
     public void addAll(Faults others) {
-        all.addAll(others.all);
+        others.all.forEach(this::add);
+        more += others.more;
         read.addAll(others.read);
     }
 
@@ -52,6 +61,9 @@ public final class Faults {
 
     /** True where at least one fault stops the work. */
     public boolean stop() {
+        if (more > 0) {
+            return true;
+        }
         for (Fault fault : all) {
             if (fault.severity() == Fault.Severity.FAULT) {
                 return true;
@@ -62,7 +74,12 @@ public final class Faults {
 
     /** Those that stop the work, by file and line. */
     public List<Fault> faults() {
-        return only(Fault.Severity.FAULT);
+        List<Fault> out = only(Fault.Severity.FAULT);
+        if (more > 0) {
+            String file = out.isEmpty() ? "" : out.get(out.size() - 1).file();
+            out.add(Fault.of(file, 0, "", more + " more faults", "fewer", ""));
+        }
+        return out;
     }
 
     /** Those that do not stop the work, by file and line. */

@@ -34,6 +34,9 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
      */
     public record Times(BigDecimal factor, Measure measure) implements Worth {
 
+        /** Ticks beyond what is sensible for any topic; more than that says no more. */
+        private static final long BEYOND = 1_000_000_000_000L;
+
         /**
          * The value in the topic's ticks: exact, then to the nearest tick, halves up. It may lie beyond what is sensible for the topic:
          * a limit must not shrink to fit.
@@ -48,7 +51,8 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
                 return value;
             }
             BigDecimal base = from.unit().toBase(from.step().multiply(BigDecimal.valueOf(value))).multiply(factor);
-            return to.unit().fromBase(base).divide(to.step(), 0, RoundingMode.HALF_UP).longValue();
+            BigDecimal ticks = to.unit().fromBase(base).divide(to.step(), 0, RoundingMode.HALF_UP);
+            return ticks.max(BigDecimal.valueOf(-BEYOND)).min(BigDecimal.valueOf(BEYOND)).longValueExact();
         }
     }
 

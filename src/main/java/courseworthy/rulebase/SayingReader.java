@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 final class SayingReader {
 
     private static final List<Verb> VERBS = List.of(Verb.AT_LEAST, Verb.AT_MOST, Verb.PREFER, Verb.AVOID, Verb.RULE_OUT);
-    private static final Pattern TIMES = Pattern.compile("((?:0|[1-9][0-9]*)(?:\\.[0-9]+)?) x (.+)");
+    private static final Pattern TIMES = Pattern.compile("((?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,20})?) x (.+)");
 
     private final String file;
     private final Faults faults;

@@ -132,6 +132,9 @@ public final class Fields {
     /** How to write what was meant as an amount of this dimension; empty where it cannot be told. */
     public static String mend(String text, Dimension dimension) {
         List<String> symbols = courseworthy.units.Unit.symbolsOf(dimension);
+        if (Amount.hasTooManyDigits(text)) {
+            return "Write at most nine digits before the point, and twenty behind it.";
+        }
         String question = symbols.isEmpty() ? "" : Amount.question(text);
         if (!question.isEmpty()) {
             return question;

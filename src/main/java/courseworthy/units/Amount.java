@@ -18,7 +18,9 @@ import java.util.regex.Pattern;
  */
 public record Amount(BigDecimal base, Unit unit) {
 
-    private static final String NUMBER = "-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?";
+    /** Digits are counted before they are read: any such number fits where it goes, and to read a million digits takes minutes. */
+    private static final String NUMBER = "-?(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,20})?";
+    private static final Pattern TOO_MANY_DIGITS = Pattern.compile("-?(?:[0-9]{10}|[0-9]*\\.[0-9]{21})");
     private static final Pattern WITH_UNIT = Pattern.compile("(" + NUMBER + ") ([^ ].*)");
     private static final Pattern CLOCK = Pattern.compile("(0|[1-9][0-9]{0,3}):([0-5][0-9]) h");
     private static final Pattern TEETH = Pattern.compile("([1-9][0-9]?)/([1-9][0-9]?)");
@@ -98,6 +100,11 @@ public record Amount(BigDecimal base, Unit unit) {
             throw new NotAnAmount(expected(dimension));
         }
         return new Amount(new BigDecimal(raw), dimension == Dimension.RATIO ? Unit.RATIO : Unit.ONE);
+    }
+
+    /** Whether a text starts with a number of more digits than are read: nine before the point, twenty behind it. */
+    public static boolean hasTooManyDigits(String raw) {
+        return TOO_MANY_DIGITS.matcher(raw).lookingAt();
     }
 
     /** A regular expression, in the part that Java and ECMAScript share, for the texts that {@link #parse} accepts. */
