@@ -477,7 +477,8 @@ final class Riding {
 
     private void meanPowers() {
         for (int at = 0; at < powers.length; at++) {
-            powers[at] /= arrival[at] - (at == 0 ? 0 : arrival[at - 1]);
+            double seconds = arrival[at] - (at == 0 ? 0 : arrival[at - 1]);
+            powers[at] = seconds > 0 ? powers[at] / seconds : 0;
         }
     }
 

@@ -18,6 +18,8 @@ public final class Way {
     private static final double STEEPEST = 0.60;
     /** Drawn steps are no longer than this, m, so that tiring and weather move on along them. */
     private static final double LONGEST_DRAWN = 1000;
+    /** What is shorter is left over from rounding, m: a step of it takes no time that can be told. */
+    private static final double SHORTEST_DRAWN = 0.001;
     /** Rise of one drawn hill at most, m (common practice, no source; steady power balance does not depend on it). */
     private static final double HILL = 60;
     /**
@@ -242,7 +244,7 @@ public final class Way {
 
         /** A piece of one gradient cut into steps; returns the height of its end. */
         double piece(double pieceLength, double pieceGradient, double from, int index) {
-            if (pieceLength <= 0) {
+            if (pieceLength < SHORTEST_DRAWN) {
                 return from;
             }
             int steps = (int) Math.max(1, Math.ceil(pieceLength / LONGEST_DRAWN));

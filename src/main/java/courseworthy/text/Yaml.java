@@ -220,17 +220,27 @@ public final class Yaml {
     private Node.Mapping document() {
         try {
             return top();
-        } catch (MarkedYAMLException e) {
-            malformed(e);
-        } catch (ReaderException e) {
-            faults.add(file, lineAt(points, e.getPosition()), "", "a character that YAML does not allow (" + hex(e.getCodePoint()) + ")",
-                    "printable text", "Remove the control character.");
         } catch (YAMLException e) {
-            faults.add(file, 0, "", "text that is not YAML", "\"key: value\" lines with even indenting", "");
+            notYaml(e);
         } catch (Unreadable e) {
             // What stopped the reading is among the faults.
         }
         return null;
+    }
+
+    private void notYaml(YAMLException e) {
+        try {
+            if (e instanceof MarkedYAMLException marked) {
+                malformed(marked);
+            } else if (e instanceof ReaderException strange) {
+                faults.add(file, lineAt(points, strange.getPosition()), "", "a character that YAML does not allow (" + hex(strange.getCodePoint())
+                        + ")", "printable text", "Remove the control character.");
+            } else {
+                faults.add(file, 0, "", "text that is not YAML", "\"key: value\" lines with even indenting", "");
+            }
+        } catch (Unreadable last) {
+            // It was the last fault that is taken.
+        }
     }
 
     private static String hex(int codePoint) {

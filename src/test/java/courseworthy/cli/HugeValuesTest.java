@@ -101,6 +101,16 @@ class HugeValuesTest {
         assertThat(ran.err()).endsWith(" more like these; mend the above first.\n");
     }
 
+    /** A stretch is drawn in pieces, of which rounding may leave one of next to no length. */
+    @Test
+    void whatRoundingLeavesOfAStretchIsNoFaultOfTheTool() throws IOException {
+        for (int hundredths = 3740; hundredths <= 3750; hundredths++) {
+            String course = file("c.yaml", "stretches:\n  - {length: 12 km, surface: asphalt, rise: " + hundredths / 100 + "." + hundredths % 100
+                    + " m, drop: 60 m}\n");
+            assertThat(Ran.of("brief", course).code()).as("a rise of " + hundredths + " cm").isZero();
+        }
+    }
+
     /** Where all is walked no energy goes into the pedals. */
     @ParameterizedTest
     @ValueSource(strings = {"sand", "mud", "snow"})

@@ -214,13 +214,21 @@ final class Mutants {
                 return line;
             }
             int[] one = numbers.get(chance.nextInt(numbers.size()));
-            String number = switch (chance.nextInt(4)) {
+            String number = switch (chance.nextInt(7)) {
                 case 0 -> NUMBERS[chance.nextInt(NUMBERS.length)];
                 case 1 -> Long.toString(chance.nextLong(-1, 60));
                 case 2 -> line.substring(one[0], one[1]) + "0".repeat(1 + chance.nextInt(3));
+                case 3, 4, 5 -> alike(line.substring(one[0], one[1]));
                 default -> chance.nextInt(200) == 0 ? "7".repeat(200_000) : Double.toString(Math.round(chance.nextDouble() * 10_000) / 100.0);
             };
             return line.substring(0, one[0]) + number + line.substring(one[1]);
+        }
+
+        /** Up to a hundred times as much or as little, which is often what may still be written. */
+        private String alike(String number) {
+            double value = number.length() > 9 || number.indexOf('.') != number.lastIndexOf('.') || number.endsWith(".") ? 1 : Double.parseDouble(number);
+            double other = value * Math.pow(10, chance.nextDouble() * 4 - 2);
+            return other >= 10 ? Long.toString(Math.round(other)) : Double.toString(Math.round(other * 10) / 10.0);
         }
 
         private String otherValue(String line) {

@@ -252,6 +252,16 @@ class YamlTest {
                 "f.yaml:100: found the 100th fault, expected fewer\n    Mend these first; the rest of the file was not read.");
     }
 
+    /** The hundredth fault may be that the text is no YAML any further. */
+    @Test
+    void theLastFaultTakenMayBeTheOneThatEndsTheReading() {
+        for (int before = Yaml.MOST_REFUSALS - 4; before < Yaml.MOST_REFUSALS + 2; before++) {
+            for (String end : List.of("\"", "[", "b: c: d\n", "\tx: y\n", "@\n", "b: \u0001\n")) {
+                assertThat(faultsOf("a:\n".repeat(before) + end)).hasSizeGreaterThan(before - 1);
+            }
+        }
+    }
+
     @Test
     void longLinesWithManyValuesAreReadAtOnce() {
         assertThat(readAtOnce("a: [" + "\ud83d\udeb2, ".repeat(150_000) + "x]\n")).isEmpty();
