@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 
 /** One JSON document: line feeds, no exponents, no half characters, numbers in the units that {@link Resolution#jsonUnit} fixes. */
 public final class Json {
@@ -160,6 +161,17 @@ public final class Json {
     /** To some decimals. */
     public void decimal(String field, double value, int decimals) throws IOException {
         number(field, BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** Numbers to some decimals, on one line. */
+    void decimals(String field, int count, IntToDoubleFunction of, int decimals) throws IOException {
+        StringBuilder line = new StringBuilder("[");
+        for (int i = 0; i < count; i++) {
+            BigDecimal number = plain(BigDecimal.valueOf(of.applyAsDouble(i)).setScale(decimals, RoundingMode.HALF_UP));
+            line.append(i == 0 ? "" : ", ").append(number.toPlainString());
+        }
+        out.writeFieldName(field);
+        out.writeRawValue(line.append(']').toString());
     }
 
     /** A likely value and its ends, to some decimals. */

@@ -1,8 +1,10 @@
 package courseworthy.brief;
 
 import courseworthy.demand.Estimated;
+import courseworthy.demand.OnTheDay;
 import courseworthy.ride.Basis;
 import courseworthy.ride.Corner;
+import courseworthy.ride.DragArea;
 import courseworthy.ride.Endurance;
 import courseworthy.ride.Estimate;
 import courseworthy.ride.Pace;
@@ -14,6 +16,10 @@ import java.io.IOException;
 
 /** The ride estimate in a brief's JSON: what it found, and all it was worked out from, so that anyone can do so again. */
 final class JsonRide {
+
+    /** Ground that climbs or falls, and that is level, as gradients: where the mean power of each is told. */
+    static final double CLIMBING = 0.02;
+    static final double LEVEL = 0.01;
 
     private final Json json;
 
@@ -32,16 +38,31 @@ final class JsonRide {
         json.range("riding_s", estimate.riding(), 1);
         json.range("stops_s", estimate.stops(), 1);
         json.range("total_s", estimate.total(), 1);
+        stops(estimated);
+        json.decimal("walked_s", estimate.walked(), 0);
         json.decimal("power_uphill_w", estimate.uphill(), 1);
-        power("power_on_climbs_w", estimate.powerOn(0.02, 1));
-        power("power_on_the_level_w", estimate.powerOn(-0.01, 0.01));
-        power("power_on_descents_w", estimate.powerOn(-1, -0.02));
+        power("power_on_climbs_w", estimate.powerOn(CLIMBING, 1));
+        power("power_on_the_level_w", estimate.powerOn(-LEVEL, LEVEL));
+        power("power_on_descents_w", estimate.powerOn(-1, -CLIMBING));
         json.decimal("power_pedalled_w", estimate.power(), 1);
         json.decimal("power_mean_w", estimate.meanPower(), 1);
         json.decimal("power_fourth_power_mean_w", estimate.load(), 1);
         json.decimal("power_that_can_be_held_w", estimate.canHold(), 1);
-        inputs(estimate);
+        inputs(estimated);
         json.close();
+    }
+
+    private void stops(Estimated estimated) throws IOException {
+        Estimate estimate = estimated.estimate();
+        json.list("stops");
+        for (OnTheDay.Stop stop : estimated.day().stops()) {
+            json.open();
+            json.decimal("at_m", stop.at(), 0);
+            json.range("stop_s", estimate.stopped(1, 0), 1);
+            json.close();
+        }
+        json.endList();
+        json.range("stops_elsewhere_s", estimate.stopped(0, estimate.riding().mid()), 1);
     }
 
     /** Null where there is next to none of such ground. */
@@ -53,12 +74,14 @@ final class JsonRide {
         }
     }
 
-    private void inputs(Estimate estimate) throws IOException {
+    private void inputs(Estimated estimated) throws IOException {
+        Estimate estimate = estimated.estimate();
         Basis basis = estimate.basis();
         json.object("inputs");
         json.decimal("laps", basis.laps(), 0);
         json.range("mass_kg", basis.mass(), 2);
         json.range("drag_area_m2", basis.dragArea(), 4);
+        company(basis, estimated.day());
         json.range("hour_power_w", basis.hourPower(), 1);
         json.range("share_of_hour_power_held", Endurance.share(estimate.riding().mid()), 4);
         json.range("share_of_that_ridden", basis.intensity(), 4);
@@ -68,9 +91,22 @@ final class JsonRide {
         constants();
         json.range("inside_of_sharp_turns_m", Corner.INSIDE, 2);
         json.range("tread_of_trails_m", Corner.TREAD, 2);
+        json.decimal("climbing_from_gradient", CLIMBING, 2);
+        json.decimal("level_within_gradient", LEVEL, 2);
+        json.decimal("draws", estimate.draws(), 0);
+        new JsonSteps(json, estimate).write();
         stretches(estimate);
         places(estimate);
         json.close();
+    }
+
+    private void company(Basis basis, OnTheDay day) throws IOException {
+        json.range("drag_area_alone_m2", DragArea.alone(basis.kind(), day.mass()), 4);
+        json.range("group_share", day.groupShare(), 3);
+        json.range("drag_saved_in_a_group", DragArea.SAVED_IN_A_GROUP, 3);
+        json.yesNo("held_to_gears", false);
+        json.range("lowest_cadence_per_min", day.lowestCadence(), 0);
+        json.range("highest_cadence_per_min", day.highestCadence(), 0);
     }
 
     private void weather(Estimate estimate, Basis.Weather weather) throws IOException {

@@ -19,9 +19,6 @@ import java.util.List;
 /** The day's plan and what changes if the forecast turns, in rows and sentences, the same for terminal and page. */
 final class PlanWords {
 
-    /** Ground that counts as climbing or falling, and as level, as gradients. */
-    private static final double CLIMBS = 0.02;
-    private static final double LEVEL = 0.01;
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
     private static final double MINUTE = 60;
@@ -271,9 +268,9 @@ final class PlanWords {
     /** What power the times rest on, and how it is shared out. */
     static String power(Brief brief) {
         Estimate estimate = brief.demands().estimated().estimate();
-        String parts = power("", estimate.powerOn(CLIMBS, 1), "uphill");
-        parts = power(parts, estimate.powerOn(-LEVEL, LEVEL), "on the level");
-        parts = power(parts, estimate.powerOn(-1, -CLIMBS), "downhill");
+        String parts = power("", estimate.powerOn(JsonRide.CLIMBING, 1), "uphill");
+        parts = power(parts, estimate.powerOn(-JsonRide.LEVEL, JsonRide.LEVEL), "on the level");
+        parts = power(parts, estimate.powerOn(-1, -JsonRide.CLIMBING), "downhill");
         if (parts.isEmpty()) {
             return "Next to none of it is ridden:" + onFoot(estimate.walked()).replace(" They are of the riding alone;", "");
         }

@@ -55,6 +55,21 @@ public final class OnTheDay {
     public record Latest(double at, double within) {
     }
 
+    /** Share of the course ridden in a group. */
+    public Range groupShare() {
+        return on.groupShare;
+    }
+
+    /** The lowest cadence the rider will turn for long, per minute. */
+    public Range lowestCadence() {
+        return on.climbingCadence;
+    }
+
+    /** The highest cadence the rider will turn for long, per minute. */
+    public Range highestCadence() {
+        return on.highestCadence;
+    }
+
     /**
      * Water for a gap between places to fill bottles.
      *

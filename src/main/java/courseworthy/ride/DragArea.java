@@ -18,7 +18,7 @@ public final class DragArea {
      * inside a group (McCole, Claney, Conte, Anderson, Hagberg 1990, J. Appl. Physiol. 68:748-753, from memory); turns at the front
      * and loose gravel, where gaps are kept, take some of it back (common practice, no source).
      */
-    private static final Range SAVED_IN_A_GROUP = new Range(0.15, 0.30, 0.40);
+    public static final Range SAVED_IN_A_GROUP = new Range(0.15, 0.30, 0.40);
 
     private DragArea() {
     }

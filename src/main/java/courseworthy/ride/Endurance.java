@@ -45,6 +45,16 @@ public final class Endurance {
     private Endurance() {
     }
 
+    /** Hours of the planning band. */
+    public static double[] hours() {
+        return HOURS.clone();
+    }
+
+    /** Share of hour power held for each of them, the middle of the band. */
+    public static double[] shares() {
+        return MID.clone();
+    }
+
     /**
      * Share of hour power that can be held for a time as its mean.
      *

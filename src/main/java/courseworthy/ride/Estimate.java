@@ -521,6 +521,27 @@ public final class Estimate {
         return stretches;
     }
 
+    /** Number of grounds, the stretches as written first. */
+    public int grounds() {
+        return rolling.length;
+    }
+
+    /** Temperature at the start's height at a moment of the riding time, °C. */
+    public double temperature(double ridingSeconds) {
+        Day day = basis.weather().day(expected);
+        return day == null ? basis.weather().temperature() : day.temperature(ridingSeconds, 0);
+    }
+
+    /** Share of hour power above which nobody pedals for long. */
+    public double mostPedalled() {
+        return Riding.MOST_PEDALLED;
+    }
+
+    /** How often a ride is drawn for a range. */
+    public int draws() {
+        return draws.length;
+    }
+
     /** The power balance on a stretch, all inputs in the middle. */
     public PowerBalance balance(int stretchIndex) {
         return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), rolling[stretchIndex].mid());

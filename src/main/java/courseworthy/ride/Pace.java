@@ -36,10 +36,10 @@ public final class Pace {
     private static final double WET_LOOSE = 0.85;
 
     /** Speed in a turn that must be braked for, m/s, and the way back to speed, m/s² (common practice, no source). */
-    private static final double TURN_SPEED = 5;
+    public static final double TURN_SPEED = 5;
     /** Braking before what must be taken slower, m/s² (common practice, no source). */
     public static final double BRAKING = 3;
-    private static final double GATHERING = 0.5;
+    public static final double GATHERING = 0.5;
 
     private Pace() {
     }

@@ -19,8 +19,8 @@ public final class Walking {
      * AE, 2003, Eur. J. Appl. Physiol. 90:365-371: 13 to 15 %, and about 20 % of one subject). Below the first a rider gets off only when it
      * goes no more; from the second on as soon as balance or cadence goes; between them in proportion (practice).
      */
-    private static final double CHEAPER = 0.13;
-    private static final double CHEAPER_LOADED = 0.20;
+    public static final double CHEAPER = 0.13;
+    public static final double CHEAPER_LOADED = 0.20;
     /** The curve of cost by gradient is high near the level, where 1.64 was measured for its 2.50: from this gradient on it is used. */
     private static final double CURVE_FROM = 0.05;
     private static final double CURVE_TO = 0.45;

@@ -31,7 +31,7 @@ public final class Way {
     public static final double ASSUMED_CLIMBING = 0.010;
 
     /** A bend wider than this slows nobody, m. */
-    static final double STRAIGHT_RADIUS = 60;
+    public static final double STRAIGHT_RADIUS = 60;
     /** A bend as tight as the turns that profiles count, m. */
     private static final double TIGHT = 20;
 
@@ -445,6 +445,11 @@ public final class Way {
     /** Whether the gradients come from a measured line. */
     public boolean isMeasured() {
         return measured;
+    }
+
+    /** Whether bends and sharp turns are known. */
+    public boolean hasBends() {
+        return radius.length > 0;
     }
 
     /** Whether headings are known. */
