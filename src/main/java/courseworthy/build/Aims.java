@@ -33,6 +33,7 @@ final class Aims {
     /** What a place costs that needs a part and has none: more than any other loss. */
     static final long EMPTY = 100_000;
 
+    /** What a part of unknown figures, and an option other than the one wanted, count as, in notches (practice). */
     private static final int UNKNOWN_NOTCHES = 2;
     private static final int OTHER_OPTION = 2;
 

@@ -22,9 +22,9 @@ import java.util.Map;
  */
 public final class Carrying {
 
-    /** Distances are compared in tenths of a millimetre: nobody mounts a bar closer. */
+    /** Distances are compared in tenths of a millimetre: nobody mounts a bar closer (practice). */
     private static final double TICK = 0.0001;
-    /** What is not known to fit is told of where it comes closer by this, m. */
+    /** What is not known to fit is told of where it comes closer by this, m (judgement). */
     private static final double WORTH_MEASURING = 0.001;
     /** What is not in the workshop is told of where it comes closer by this, m (judgement, no source). */
     private static final double WORTH_BUYING = 0.003;

@@ -21,6 +21,7 @@ import java.util.List;
  */
 final class Lights {
 
+    /** Places of the options of the topic lights (computing). */
     private static final int TO_BE_SEEN = 1;
     private static final int TO_SEE_BY = 2;
     private static final int WITH_A_BACKUP = 3;

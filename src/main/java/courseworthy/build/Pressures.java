@@ -25,6 +25,7 @@ import java.util.Map;
  */
 final class Pressures {
 
+    /** Most on a rim without hooks, Pa: 5 bar (ETRTO, tubeless straight-side rims, second-hand). */
     private static final double HOOKLESS_MOST = 500_000;
     /** After this layer the call derives pressures. */
     private static final int LAYER = 5;

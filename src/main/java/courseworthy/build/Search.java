@@ -33,6 +33,7 @@ import java.util.Set;
  */
 final class Search {
 
+    /** Weights that put one aim before another: a notch of what was called, then a swap (computing). */
     static final long LOSS = 10_000_000_000L;
     static final long SWAP = 100_000L;
     /** Less than a swap, so that no pair is ever a reason for one. */

@@ -35,9 +35,9 @@ public final class SeasonPlanner {
     /** A ride on the very build after its swaps, min (common practice, no source). */
     private static final Range SHAKEDOWN = new Range(30, 45, 60);
     private static final double MINUTE = 60;
-    /** So many who want the same on one day are tried in every order; more, in the order written. */
+    /** So many who want the same on one day are tried in every order (computing); more, in the order written. */
     private static final int EVERY_ORDER = 3;
-    /** A build that cannot be had costs more than any other. */
+    /** A build that cannot be had costs more than any other (computing). */
     private static final long NONE = Aims.EMPTY * 1000;
 
     private final Workshop start;

@@ -18,11 +18,11 @@ import java.util.TreeMap;
  */
 record Stack(List<Piece> pieces, boolean known) {
 
-    /** Heights are compared in tenths of a millimetre. */
+    /** Heights are compared in tenths of a millimetre (practice). */
     private static final double TICK = 0.0001;
     /** Higher stacks than any steerer is cut for, m, are left out (judgement, no source). */
     private static final double MOST = 0.15;
-    /** Diameters closer than this are the same, m. */
+    /** Diameters closer than this are the same, m (judgement: standard sizes lie further apart). */
     private static final double SAME = 0.0005;
 
     Stack {

@@ -22,7 +22,7 @@ record Wanted(Topic topic, Of of, Place place, BiFunction<Topic, Part, Long> val
 
     enum Of { PART, BIKE, GEARS, POWER }
 
-    /** Rim depths from which a rim is mid and deep, m: as the topic is defined. */
+    /** Rim depths from which a rim is mid and deep, m: as the topic is defined (common practice, no source). */
     private static final double MID = 0.035;
     private static final double DEEP = 0.050;
 

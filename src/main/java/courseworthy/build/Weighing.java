@@ -40,11 +40,11 @@ final class Weighing {
 
     /** Less than this is no temptation, s: what a swap counts for. */
     private static final double TEMPTING = Aims.NOTCH_SECONDS;
-    /** So many of those that tempt most are told. */
+    /** So many of those that tempt most are told (judgement). */
     private static final int TOLD = 6;
     /** So few races a year repay little (common practice, no source). */
     private static final int FEW = 3;
-    /** Reasons told of one part. */
+    /** Reasons told of one part (judgement). */
     private static final int REASONS = 2;
     /** What the body knows: it stays even where something returns time. */
     private static final Set<Place> TOUCHED = EnumSet.of(Place.SADDLE, Place.STEM, Place.BAR, Place.PEDALS, Place.SPACERS);

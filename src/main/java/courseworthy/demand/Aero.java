@@ -11,6 +11,7 @@ import courseworthy.ride.Way;
  */
 public final class Aero {
 
+    /** Speeds, m/s, gradients, roughness and turns per km between which hands can leave the brakes (practice, no source). */
     private static final double FAST_ENOUGH = 7;
     private static final double NOT_STEEPER_UP = 0.03;
     private static final double NOT_STEEPER_DOWN = -0.03;

@@ -11,6 +11,7 @@ import java.util.List;
  */
 final class Climbs {
 
+    /** As the definition above has it: m gained, and the mean gradient (practice, no source). */
     private static final double LEAST_RISE = 30;
     static final double LEAST_GRADIENT = 0.03;
     /** Flatter than this does not count as going on climbing. */

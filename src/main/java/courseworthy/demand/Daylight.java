@@ -21,7 +21,7 @@ final class Daylight {
     static final Twilight CIVIL = Twilight.CIVIL;
 
     private static final Duration WINDOW = Duration.ofHours(24);
-    /** On from a change by this before the next is looked for, s, so that it is not found again. */
+    /** On from a change by this before the next is looked for, s, so that it is not found again (computing). */
     private static final double PAST = 120;
 
     private final Instant start;

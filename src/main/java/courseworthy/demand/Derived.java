@@ -17,12 +17,12 @@ import java.util.Set;
 /** Measures that are known only once earlier layers are settled. */
 public final class Derived {
 
-    /** The narrowest tyres are known once the kind of bike is, before widths are. */
+    /** The narrowest tyres are known once the kind of bike is, before widths are (computing). */
     private static final int NARROWEST_AFTER = 1;
-    /** Widths that are tried, mm: those of the topic. */
+    /** Widths that are tried, mm: those of the topic (computing). */
     private static final int NARROWEST = (int) Topics.of("front tyre width").least();
     private static final int WIDEST = (int) Topics.of("front tyre width").most();
-    /** Pressures are known once widths, casings and inserts are. */
+    /** Pressures are known once widths, casings and inserts are: the layer (computing). */
     private static final int PRESSURES_AFTER = 5;
 
     private static final Set<Measure> READ = Collections.unmodifiableSet(EnumSet.of(Measure.START_LINE_MASS, Measure.BIKE_AT_HAND,

@@ -18,6 +18,7 @@ import java.util.List;
  */
 final class Gears {
 
+    /** Real tyres of one size differ by so much in circumference (calculated over common sizes; practice). */
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
     /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
     private static final double SURGE = 1.2;
@@ -30,18 +31,18 @@ final class Gears {
     private static final double COMFORTABLE = 0.92;
     /** Pedalling pays where it gains this much speed over coasting (practice). */
     private static final double PAYS = 1.20;
-    /** The fastest part of the lap that is left out: there a little spinning out costs next to nothing. */
+    /** The fastest part of the lap that is left out: there a little spinning out costs next to nothing (practice). */
     private static final double LEFT_OUT = 0.01;
-    /** From this share on the group sets the pace for the top gear. */
+    /** From this share on the group sets the pace for the top gear (judgement). */
     private static final double GROUP_COUNTS = 0.10;
-    /** Wind at the rider's height that may push where none is forecast, m/s. */
+    /** Wind at the rider's height that may push where none is forecast, m/s (practice). */
     private static final Range SOME_TAILWIND = new Range(0, 1, 2);
     /** Power of a sprint of 20 s or so after hours of racing, times hour power (practice, no source). */
     private static final Range SPRINT = Range.within(3, 0.5);
-    /** No faster than this, m/s, in steps of so much. */
+    /** No faster than this, m/s, in steps of so much (computing). */
     private static final double FASTEST = 100;
     private static final double FINE = 0.05;
-    /** Gradients between which a top gear is looked for: down steeper ones no power pays. */
+    /** Gradients between which a top gear is looked for: down steeper ones no power pays (practice). */
     private static final double STEEPEST_PEDALLED = -0.10;
     private static final double FLATTEST = 0.005;
     private static final double CLASS = 0.0025;

@@ -24,6 +24,7 @@ import java.util.List;
  */
 final class Premises {
 
+    /** An ordinary rider, kg (common practice, no source). */
     private static final Range RIDER_MASS = Range.within(75, 10);
     /** Clothing, helmet, shoes, tools and spares, kg. */
     private static final Range KIT_MASS = Range.within(3, 1);
@@ -32,10 +33,10 @@ final class Premises {
     private static final Range HOUR_POWER_PER_KG = new Range(2.5, 3.0, 3.7);
     private static final Range CLIMBING_CADENCE = Range.within(60, 8);
     private static final Range HIGHEST_CADENCE = Range.within(100, 10);
-    /** A cadence that is written is good to this, per minute. */
-    /** Minutes from the hiss to being back at speed. */
+    /** Minutes from the hiss to being back at speed (common practice, no source). */
     private static final Range PLUG_STOP = new Range(2, 3, 6);
     private static final Range TUBE_STOP = new Range(5, 8, 15);
+    /** A cadence that is written is good to this, per minute (judgement). */
     private static final double CADENCE_KNOWN = 2;
     /** A body or bike that was weighed is good to this, kg. */
     private static final double WEIGHED = 0.5;
@@ -166,6 +167,7 @@ final class Premises {
         return likely;
     }
 
+    /** Mean roughness and technical grade from which another kind of bike is likelier (common practice, no source). */
     private static final double ROUGH_FOR_A_DROP_BAR = 2.5;
     private static final double RUGGED = 3.1;
     private static final double TECHNICAL = 1.5;

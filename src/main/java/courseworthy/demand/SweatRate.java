@@ -13,6 +13,7 @@ import courseworthy.ride.Range;
  */
 final class SweatRate {
 
+    /** Two points of the line: °C, and L/h measured in riders at the first (source above) and usual in the cool (practice). */
     private static final double WARM = 23.8;
     private static final double COOL = 10;
     private static final double MEASURED = 1.4;

@@ -19,7 +19,7 @@ import java.util.Objects;
  */
 final class Terrain {
 
-    /** Worst part of the course by roughness. */
+    /** Worst part of the course by roughness, as the measure is defined (judgement). */
     private static final double WORST_PART = 0.1;
     /** Of ground nobody speaks of, the share that may have cutting stones or loose sand at the high end (practice). */
     private static final double UNSPOKEN = 0.1;

@@ -23,8 +23,10 @@ public final class TyrePressure {
     /** Roughness of the worst tenth where the ground is not known. */
     static final Range UNKNOWN_GROUND = new Range(1, 2.5, 4);
 
+    /** Pa in a psi (exact by definition, to 13 digits) and in a bar. */
     private static final double PSI = 6894.757293168;
     private static final double BAR = 1e5;
+    /** The point the relation goes through, kg, m, Pa, and its exponents: fitted to the measured pairs above (from memory) and by the casing's geometry. */
     private static final double REFERENCE_LOAD = 45;
     private static final double REFERENCE_WIDTH = 0.028;
     private static final double REFERENCE_PRESSURE = 69 * PSI;
@@ -36,6 +38,7 @@ public final class TyrePressure {
     private static final double LOAD_COUNTS_LEAST_FROM = 0.057;
     private static final double LOAD_COUNTS_LEAST = 0.65;
 
+    /** How far it may be off, where it rests on measurement (8 %, from memory) and where on practice; what casing and insert do (practice). */
     private static final double MEASURED_OFF = 0.08;
     private static final double PRACTICE_OFF = 0.12;
     private static final double LIGHT_CASING = 1.03;
@@ -43,6 +46,7 @@ public final class TyrePressure {
     private static final double WITH_INSERT = 0.95;
     private static final double INSERT_LOWERS_FLOOR = 0.10;
 
+    /** The floor as a share of the reference, and what each step of roughness adds (practice, no source). */
     private static final double FLOOR_ON_SMOOTH = 0.62;
     private static final double FLOOR_PER_ROUGHNESS = 0.05;
     /** No tyre holds its bead for long below this, and none of the topic's values is lower, Pa. */

@@ -17,7 +17,7 @@ final class Weathering {
     private static final double HOURS_OFF = 3;
     /** Where only the lowest or the highest of the day is forecast, the other is this far off, °C (practice). */
     private static final double USUAL_SWING = 10;
-    /** Where the start is not written it may be this much earlier or later, s. */
+    /** Where the start is not written it may be this much earlier or later, s (judgement). */
     private static final int START_OFF = 2 * 3600;
 
     private final Premises on;

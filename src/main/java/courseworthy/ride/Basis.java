@@ -35,18 +35,18 @@ public record Basis(BikeKind kind, Range mass, Range dragArea, Range hourPower, 
     public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
             double pressure, boolean pressureKnown) {
 
-        /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 %. */
+        /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 % (calculated by CIPM-2007). */
         public static final double HUMIDITY = 0.5;
         /** How far density may be off: pressure at sea level stays within 2 % or so of the standard's (common practice, no source). */
         private static final Range DENSITY_OFF = Range.within(1, 0.02);
-        /** The same where pressure is forecast: 1.5 °C of the temperature's error are left, 0.5 % by the gas law. */
+        /** The same where pressure is forecast: 1.5 °C of the temperature's error are left, 0.5 %, calculated by the gas law. */
         private static final Range DENSITY_OFF_AS_FORECAST = Range.within(1, 0.005);
         /**
          * Wind at a rider's height over wind at 10 m: 0.64 by the logarithmic profile at 1.2 m over open grass of 0.03 m roughness length,
          * less among trees and hedges (common practice, no source).
          */
         private static final double AT_RIDER_HEIGHT = 0.6;
-        /** Wind at 10 m that there may be where none is forecast, m/s. */
+        /** Wind at 10 m that there may be where none is forecast, m/s (practice). */
         private static final double IF_UNKNOWN = 3;
         /** A forecast of the mean wind over a day is good to this share (common practice, no source). */
         private static final double FORECAST_OFF = 0.4;

@@ -7,6 +7,7 @@ package courseworthy.ride;
  */
 public final class Day {
 
+    /** s; and how finely the curve is kept (computing). */
     private static final double HOUR = 3600;
     private static final double STEP = 300;
 

@@ -18,6 +18,7 @@ final class DiurnalCurve {
     /** Five places of North Carolina (Wann and others 1985, Agric. For. Meteorol. 34:121). */
     static final DiurnalCurve CAROLINA = new DiurnalCurve(2.59, 2.20, 1.55);
 
+    /** h: of a day, and of the shortest and longest daylight the curves are used for (judgement). */
     private static final double A_DAY = 24;
     private static final double SHORTEST = 6;
     private static final double LONGEST = 20;

@@ -17,7 +17,9 @@ import java.util.List;
  */
 public final class Endurance {
 
+    /** Of an hour, s, exact by definition. */
     static final double HOUR = 3600;
+    /** Exponents of the power law: middle, hopeful end, and the ends of a fitted one (sources above; the last two are judgement). */
     private static final double EXPONENT = 0.07;
     private static final double HOPEFUL_EXPONENT = 0.0467;
     private static final double LEAST_EXPONENT = 0.04;
@@ -28,6 +30,7 @@ public final class Endurance {
     /** A measured effort is itself good to this share (power meters and best days differ; common practice, no source). */
     private static final double MEASURED = 0.02;
 
+    /** The planning band: hours, and shares of hour power at its ends and middle (laid through the sources above; judgement). */
     private static final double[] HOURS = {1, 2, 4, 8, 12, 24};
     private static final double[] LOW = {1, 0.85, 0.75, 0.65, 0.58, 0.50};
     private static final double[] MID = {1, 0.895, 0.81, 0.725, 0.665, 0.575};

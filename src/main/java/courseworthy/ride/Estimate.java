@@ -139,6 +139,7 @@ public final class Estimate {
     enum Uncertain {
         POWER, ROLLING, DRAG, WIND, CAP, MASS, CLIMBING, AIR, TIRING;
 
+        /** How many there are (computing). */
         static final int COUNT = 9;
     }
 

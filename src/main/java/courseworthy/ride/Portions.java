@@ -10,9 +10,9 @@ final class Portions {
     private static final double UNEVEN = 0.10;
     /** How much faster or slower than the whole a ride may be begun, as a share of its pace (common practice, no source). */
     private static final double START = 0.05;
-    /** Of {@link #START} what is still not made good at the very end. */
+    /** Of {@link #START} what is still not made good at the very end (practice). */
     private static final double LEFT = 0.2;
-    /** The 95th hundredth of a normal distribution, in standard deviations. */
+    /** The 95th hundredth of a normal distribution, in standard deviations (exact to its digits). */
     private static final double OF_NORMAL = 1.645;
 
     private final Estimate estimate;

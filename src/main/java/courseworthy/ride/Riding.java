@@ -8,9 +8,9 @@ import java.util.Arrays;
  */
 final class Riding {
 
-    /** Longest piece against the wind, across it, with it, and across it again, m, where only its strength is known. */
+    /** Longest piece against the wind, across it, with it, and across it again, m, where only its strength is known (computing). */
     private static final double WIND_TURNS = 250;
-    /** Pieces ridden in one go: short enough that the loop is compiled early in a cold run. */
+    /** Pieces ridden in one go (computing): short enough that the loop is compiled early in a cold run. */
     private static final int AT_A_TIME = 64;
     /** To keep the lowest cadence in the easiest gear a rider gives up to this times the power of the moment (practice, no source). */
     private static final double MOST_GROUND = 1.35;
@@ -152,7 +152,7 @@ final class Riding {
         return turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1 ? turnsAt : next;
     }
 
-    /** Against, across, with and across: the mean is nothing and the mean square a half, as over all directions. */
+    /** Against, across, with and across (calculated): the mean is nothing and the mean square a half, as over all directions. */
     private static final double[] ANY_WAY = {1, 0, -1, 0};
 
     private void room(int most) {
@@ -200,6 +200,7 @@ final class Riding {
         return (day.temperature(seconds, 0) + KELVIN) / (mean + KELVIN);
     }
 
+    /** 0 °C in K, exact by definition. */
     private static final double KELVIN = 273.15;
 
     /**
@@ -435,7 +436,7 @@ final class Riding {
         motion.seconds = ridden * 2 / (from + in.walking) + onFoot;
     }
 
-    /** Where the rider gets off, speed falls to walking over about this length, m. */
+    /** Where the rider gets off, speed falls to walking over about this length, m (practice). */
     private static final double ROLLS_OUT = 10;
 
     /** Beyond the highest cadence in the hardest gear the rider coasts, or pedals just enough to hold it; returns the power. */
@@ -502,7 +503,7 @@ final class Riding {
         return new Trace(way, laps, arrival, powers, feet);
     }
 
-    /** Density by height in steps of 25 m, linear between: the error is below 1e-6 of it. */
+    /** Density by height in steps of 25 m, linear between (computing): the error is below 1e-6 of it. */
     private static final class Densities {
         private static final double STEP = 25;
         private final double least;

@@ -19,8 +19,10 @@ public final class Roughness {
     public static final double MOST = 5;
     private static final double ROOTS_OR_RUTS = 0.2;
 
+    /** By tracktype, grade 1 to 5 (practice, no source). */
     private static final Range[] BY_TRACK_GRADE = {
         new Range(0.2, 0.7, 1.2), new Range(0.7, 1.3, 2.0), new Range(1.2, 1.9, 2.7), new Range(1.6, 2.4, 3.3), new Range(1.8, 2.7, 3.8)};
+    /** The same by mtb:scale, 0 to 6 (practice, no source). */
     private static final Range[] BY_MTB_SCALE = {
         new Range(0.7, 1.3, 2.0), new Range(1.8, 2.4, 3.0), new Range(2.8, 3.3, 3.8), new Range(3.6, 4.1, 4.6), new Range(4.2, 4.6, 4.9),
         new Range(4.6, 4.9, 5.0), Range.exact(MOST)};

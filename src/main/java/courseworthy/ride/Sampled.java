@@ -7,7 +7,7 @@ package courseworthy.ride;
  */
 public final class Sampled {
 
-    /** Power and what can be held agree to this share before the rest is made good by its slope. */
+    /** Power and what can be held agree to this share before the rest is made good by its slope; threads that ride (computing). */
     private static final double AGREED = 1e-2;
     private static final int THREADS = 2;
 

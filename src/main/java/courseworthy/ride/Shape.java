@@ -5,7 +5,7 @@ import courseworthy.course.Track;
 /** How the steps of a way lie on its track: where each heads, and how tight a bend it lies in. */
 final class Shape {
 
-    /** A bend's radius is told from how the way heads over this much before it and after it, m: shorter is the receiver's noise. */
+    /** A bend's radius is told from how the way heads over this much before it and after it, m: shorter is the receiver's noise (judgement). */
     private static final double ARM = 20;
     /** Mean radius of the earth, m (IUGG, from memory). */
     private static final double EARTH = 6_371_008.8;

@@ -35,6 +35,7 @@ public final class Way {
     /** A bend as tight as the turns that profiles count, m. */
     private static final double TIGHT = 20;
 
+    /** What still counts as straight: a turn of so much, radians, over so many m either way (judgement). */
     private static final double STRAIGHT = Math.toRadians(20);
     private static final double LOOK_ALONG = 50;
 
@@ -328,6 +329,7 @@ public final class Way {
                 tightest, sharp);
     }
 
+    /** Steps joined differ by no more than this in gradient and heading (computing; tests hold the time against the steps as they are). */
     private static final double JOINS_WITHIN = 0.025;
     private static final double JOINS_HEADING = Math.toRadians(45);
 

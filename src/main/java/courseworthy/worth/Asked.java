@@ -24,7 +24,7 @@ final class Asked implements Rules {
 
     static final String SHEET = "set-up/";
     private static final String BECAUSE = "Asked for in this set-up.";
-    /** After all sheets, so that it goes before the rider's own constraints. */
+    /** After all sheets, so that it goes before the rider's own constraints (computing). */
     private static final int LAST = 1_000_000;
 
     private final Rules rules;

@@ -44,7 +44,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * well trained (practice).
      */
     public static final Range GROSS_EFFICIENCY = new Range(0.20, 0.22, 0.24);
-    /** J in a kcal, thermochemical. */
+    /** J in a kcal, thermochemical, exact by definition. */
     public static final double KCAL = 4184;
     private static final double HOUR = 3600;
     /**
@@ -53,10 +53,10 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * Wallis and Podlogar (2022)). It does not go with body mass.
      */
     private static final double[][] INTAKE = {{HOUR, 0, 30}, {2.5 * HOUR, 30, 60}, {Double.MAX_VALUE, 30, 90}};
-    /** Climbs of a lap told in the short plan: so many, with at least this share of the biggest one's rise. */
+    /** Climbs of a lap told in the short plan: so many, with at least this share of the biggest one's rise (judgement). */
     private static final int MAIN_CLIMBS = 3;
     private static final double MAIN_RISE = 0.25;
-    /** A last hour shorter than this is counted to the one before, s. */
+    /** A last hour shorter than this is counted to the one before, s (judgement). */
     private static final double LEFT_OVER = 900;
 
     public DayPlan {

@@ -12,6 +12,7 @@ import java.util.List;
  */
 public record Drivetrain(List<Integer> rings, List<Integer> sprockets) {
 
+    /** Sprockets left out at the far end of each ring, where the chain runs crossed (common practice, no source). */
     private static final int CROSSED = 2;
 
     public Drivetrain {

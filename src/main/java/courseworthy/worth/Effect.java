@@ -11,6 +11,7 @@ import courseworthy.ride.Range;
  */
 public record Effect(Range mass, Range drag, Range rolling) {
 
+    /** No difference (exact). */
     private static final Range NOTHING = Range.exact(0);
 
     /** No change. */

@@ -9,6 +9,7 @@ import courseworthy.ride.Air;
  */
 public final class Gauge {
 
+    /** 0 °C in K, exact by definition. */
     private static final double ICE_POINT = 273.15;
 
     private Gauge() {

@@ -29,7 +29,7 @@ import java.util.List;
 public record GearChoice(String bike, String ridden, double width, Range lowest, double usual, Range highest, List<Piece> pieces,
         Geared decided, List<Geared> common) {
 
-    /** So many besides the decided. */
+    /** So many besides the decided (judgement). */
     private static final int SHOWN = 9;
     /** Bead seat diameter of all kinds of bike here, m (ISO 5775-1: 622 mm). */
     private static final double BEAD_SEAT = 0.622;

@@ -35,7 +35,7 @@ import java.util.List;
  */
 public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place start, OnTheDay.Place pumped, boolean pumpedKnown) {
 
-    /** What the shipped row on wet ground prefers, of the reference. */
+    /** What the shipped row on wet ground prefers, of the reference (practice). */
     private static final double IN_THE_WET = 0.95;
     private static final Author WET_ROW = new Author("house/less-pressure-in-the-wet", Rank.HOUSE, 0, Force.SHOULD, Evidence.PRACTICE, "",
             "In the wet a little less pressure lays more rubber on slippery ground.", new Where("rules/tyres/pressure.yaml", 0));

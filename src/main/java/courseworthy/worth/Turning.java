@@ -23,9 +23,9 @@ public final class Turning {
 
     /** How far a real tyre's circumference may be off the nominal (published tables against real tyres: 1 to 2 %). */
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
-    /** Less than this on the pedals is soft pedalling, W. */
+    /** Less than this on the pedals is soft pedalling, W (practice). */
     private static final double PEDALLED = 5;
-    /** A difference in speed that counts as lost, m/s. */
+    /** A difference in speed that counts as lost, m/s (computing). */
     private static final double LOST = 0.01;
 
     private final Demands demands;

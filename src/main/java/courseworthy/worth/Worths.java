@@ -28,7 +28,7 @@ public final class Worths {
     private static final Range ON_FOOT = new Range(1800, 3600, 7200);
     /** Of these less is no option, whatever it returns. */
     private static final Set<String> NEVER_LESS = Set.of("water", "front rotor", "rear rotor");
-    /** How the next size is away: 5 mm of tyre, half a litre. */
+    /** How the next size is away: 5 mm of tyre, half a litre (practice). */
     private static final long TYRE_STEP = 5;
     private static final long WATER_STEP = 5;
 
