@@ -31,7 +31,11 @@ final class PlanWords {
     /** kcal in a gram of carbohydrate (Atwater's factor, from memory). */
     private static final double KCAL_PER_GRAM = 4;
     private static final double KJ = 1000;
-    /** Sodium to a litre drunk on rides over an hour and a half, mg (published range of advice). */
+    /**
+     * Sodium and carbohydrate to a litre drunk on rides over an hour and a half, as advised: 400 to 1100 mg, 4 to 8 % (sodium: published
+     * advice; carbohydrate: Thomas, Erdman and Burke 2016, Med. Sci. Sports Exerc. 48:543). Trials of more sodium by the hour found
+     * no gain in four of five (McCubbin and Costa 2018), so none is asked for by the hour.
+     */
     private static final String SODIUM = "400 to 1100 mg of sodium and 40 to 80 g of carbohydrate to the litre";
 
     private PlanWords() {

@@ -21,8 +21,8 @@ final class Gears {
     /** Real tyres of one size differ by so much in circumference (calculated over common sizes; practice). */
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
     /** On the steepest 100 m, about a minute, a rider gives this times hour power, less as the day tires (practice). */
-    private static final double SURGE = 1.2;
-    private static final double MOST_SURGE = 1.4;
+    static final double SURGE = 1.2;
+    static final double MOST_SURGE = 1.4;
     /** The same on 500 m, two to four minutes, and at most on 1 km (practice). */
     private static final double LONG_SURGE = 1.1;
     /** A piece of climbing so long is ridden on steady power, without a surge, m (practice: from about four minutes on). */

@@ -371,7 +371,24 @@ public final class Fitting {
         if (!range.fits() || change == null || Math.abs(change) < 0.05) {
             return range;
         }
-        return Fit.mind("head angle " + oneDecimal(Math.abs(change)) + " deg " + (change < 0 ? "slacker" : "steeper") + " than the frame states");
+        return Fit.mind("head angle " + oneDecimal(Math.abs(change)) + " deg " + (change < 0 ? "slacker" : "steeper") + " than the frame states"
+                + raised(fork, bike));
+    }
+
+    /** What a longer fork does to the height of the bottom bracket, in words; empty where it is under a millimetre or not known. */
+    private static String raised(Part fork, Part bike) {
+        Double rise = bottomBracketRise(fork, bike);
+        return rise == null || Math.abs(rise) < 0.001 ? "" : ", bottom bracket " + mm(Math.abs(rise)) + (rise > 0 ? " higher" : " lower");
+    }
+
+    /**
+     * How much higher the bottom bracket comes by a longer fork, m: the bike turns about the rear axle, so by the change of head angle times
+     * the chainstay, near enough level. Null where a length or an angle is not known.
+     */
+    static Double bottomBracketRise(Part fork, Part bike) {
+        Double change = headAngleChange(fork, bike);
+        Double chainstay = bike.number(Detail.CHAINSTAY);
+        return change == null || chainstay == null ? null : Double.valueOf(-Math.toRadians(change) * chainstay);
     }
 
     /**

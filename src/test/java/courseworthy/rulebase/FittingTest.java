@@ -92,6 +92,22 @@ class FittingTest {
         assertThat(Fitting.headAngleChange(part(Kind.FORK, Detail.LENGTH, mm(480)), bike)).isCloseTo(slacker, within(0.05));
     }
 
+    /**
+     * At 1058 mm of wheelbase 0.0521 degrees and 0.387 mm of bottom bracket for each mm of travel are stated (at second hand); geometry gives
+     * 0.0512 degrees there. A chainstay of 435 mm is usual.
+     */
+    @Test
+    void aLongerForkRaisesTheBottomBracket() {
+        Part bike = part(Kind.BIKE, Detail.WHEELBASE, mm(1058), Detail.HEAD_ANGLE, 71.0, Detail.DESIGN_FORK_LENGTH, mm(480),
+                Detail.LEAST_FORK_LENGTH, mm(460), Detail.MOST_FORK_LENGTH, mm(500), Detail.CHAINSTAY, mm(435));
+        Part longer = part(Kind.FORK, Detail.LENGTH, mm(500));
+        assertThat(Fitting.headAngleChange(longer, bike) / 20).isCloseTo(-0.0521, within(0.0015));
+        assertThat(Fitting.bottomBracketRise(longer, bike) / mm(20)).isCloseTo(0.387, within(0.01));
+        assertThat(Fitting.forkLength(longer, bike)).isEqualTo(Fit.mind("head angle 1 deg slacker than the frame states, bottom bracket 7.8 mm higher"));
+        assertThat(Fitting.forkLength(part(Kind.FORK, Detail.LENGTH, mm(470)), bike))
+                .isEqualTo(Fit.mind("head angle 0.5 deg steeper than the frame states, bottom bracket 3.9 mm lower"));
+    }
+
     @Test
     void theFramesRangeOfForkLengthIsKept() {
         Part bike = part(Kind.BIKE, Detail.WHEELBASE, mm(1150), Detail.HEAD_ANGLE, 69.0, Detail.DESIGN_FORK_LENGTH, mm(500),
