@@ -18,7 +18,7 @@ final class Outliers {
     private static final double SPIKE_LENGTH = 200;
     private static final int SPIKE_POINTS = 3;
     /** And never more points than this, so that a device that logs ten times a second is looked over as fast as others. */
-    private static final int MOST_POINTS = 400;
+    private static final int MOST_POINTS = 250;
     /** Of a run of points left out; under the two steps of a spike, above the one step of a jump. */
     private static final double LEFT_OUT = 1.5;
     /** Of the first or the last point left out, which has one step only. */

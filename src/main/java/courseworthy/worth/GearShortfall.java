@@ -39,9 +39,9 @@ import java.util.function.Function;
 public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean made, double easiest, Range cadence, double lowest,
         double onFoot, double slower, List<Other> others) {
 
-    /** Less than a tooth in fifty, a fiftieth, is no shortfall. */
+    /** Less than a tooth in fifty, a fiftieth, is no shortfall (judgement). */
     private static final double ABOUT = 1.02;
-    /** No harder gear limits the ride. */
+    /** No harder gear limits the ride: a ratio nobody has (computing). */
     private static final double HARD = 20;
 
     public GearShortfall {
