@@ -105,6 +105,31 @@ class SheetCommandTest {
         return text.replace(file, "FILE").replaceAll("\\s+", " ");
     }
 
+    /** An exception that avoids what the rule prefers wins by the sum of the votes, so it is none of the contradictions. */
+    @Test
+    void anExceptionThatSaysSoContradictsNothing() throws IOException {
+        String rule = """
+                sheet: Mine
+                author: me
+                advice:
+                  - id: dropper
+                    when: {roughness: at least mixed}
+                    say: {seatpost: prefer dropper}
+                    because: So.
+                  - id: rigid
+                    when: {roughness: at least rough}
+                    say: {seatpost: %s}
+                    because: So.
+                """;
+        assertThat(contradictions(rule.formatted("prefer rigid"))).isEqualTo(1);
+        assertThat(contradictions(rule.formatted("[prefer rigid, avoid dropper]"))).isZero();
+    }
+
+    private long contradictions(String sheet) throws IOException {
+        String file = Files.writeString(folder.resolve("mine.yaml"), sheet).toString();
+        return Ran.of("sheet", "check", file).out().lines().filter(line -> line.endsWith(": contradicts")).count();
+    }
+
     @Test
     void aSheetThatCannotBeUsedIsRefused() throws IOException {
         String file = Files.writeString(folder.resolve("mine.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n"

@@ -4,6 +4,9 @@ import courseworthy.claim.Verb;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Saying;
 import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 
 /** How what two rows say compares. */
@@ -111,12 +114,36 @@ final class Answers {
             Saying one = a.sayings().get(i);
             for (int j = 0; j < b.sayings().size(); j++) {
                 Saying other = b.sayings().get(j);
-                if (clashes(one, other)) {
+                if (clashes(one, other) && !isException(a, b, one.topic()) && !isException(b, a, one.topic())) {
                     return new Clash(one, other);
                 }
             }
         }
         return null;
+    }
+
+    /**
+     * Whether a row is an exception to another on a topic of options, and says so: it avoids what the other prefers, no less strongly, and
+     * prefers something that the other does not avoid. Votes for and against are added up, so what it prefers wins wherever both apply.
+     */
+    static boolean isException(Row exception, Row general, Topic topic) {
+        if (exception.author().force().weight() < general.author().force().weight()) {
+            return false;
+        }
+        List<Long> preferred = values(exception, topic, Verb.PREFER);
+        List<Long> usual = values(general, topic, Verb.PREFER);
+        return !preferred.isEmpty() && !usual.isEmpty() && values(exception, topic, Verb.AVOID).containsAll(usual)
+                && Collections.disjoint(preferred, values(general, topic, Verb.AVOID));
+    }
+
+    private static List<Long> values(Row row, Topic topic, Verb verb) {
+        List<Long> out = new ArrayList<>();
+        for (Saying saying : row.sayings()) {
+            if (saying.topic() == topic && saying.verb() == verb && saying.worth() instanceof Saying.Literal literal) {
+                out.add(literal.value());
+            }
+        }
+        return out;
     }
 
     /** Two sayings of one row that cannot both be followed; null where there is none. */

@@ -3,6 +3,7 @@ package courseworthy.rulebase.check;
 import courseworthy.claim.Verb;
 import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Saying;
+import courseworthy.topic.Topic;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -164,12 +165,27 @@ final class Bearings {
                 more.set(other);
             }
             if (tables.clash[other] != NONE) {
-                boolean mine = row.sayings().get(tables.clash[other]).verb() == Verb.PREFER;
-                if (mine != tables.with[other]) {
-                    (mine ? bounding : bounded).set(other);
-                } else if (stronger == 0) {
-                    otherwise.set(other);
+                clash(other, tables, stronger);
+            }
+        }
+
+        private void clash(int other, Tables tables, int stronger) {
+            Row that = rows[other].row();
+            boolean mine = row.sayings().get(tables.clash[other]).verb() == Verb.PREFER;
+            boolean theirs = tables.with[other];
+            Topic topic = row.sayings().get(tables.clash[other]).topic();
+            if (Answers.isException(row, that, topic) || Answers.isException(that, row, topic)) {
+                Answers.Clash besides = Answers.clash(row, that);
+                if (besides == null) {
+                    return;
                 }
+                mine = besides.one().verb() == Verb.PREFER;
+                theirs = besides.other().verb() == Verb.PREFER;
+            }
+            if (mine != theirs) {
+                (mine ? bounding : bounded).set(other);
+            } else if (stronger == 0) {
+                otherwise.set(other);
             }
         }
 
