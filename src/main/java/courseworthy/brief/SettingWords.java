@@ -74,7 +74,8 @@ final class SettingWords {
     }
 
     private static boolean risesOver(TyreSetting tyre) {
-        return tyre.ceiling() != null && tyre.most() > tyre.ceiling() + TOLD;
+        return tyre.ceiling() != null && tyre.most() > tyre.ceiling() + TOLD
+                && PressureSteps.nearest(tyre.most()) > PressureSteps.down(tyre.ceiling()) + 1;
     }
 
     /** Both tyres in one line. */
@@ -219,7 +220,7 @@ final class SettingWords {
         }
         out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
                 : "If it turns wet: leave it; what speaks for this pressure outweighs the wet.");
-        if (tyre.most() - tyre.start() > TOLD) {
+        if (PressureSteps.nearest(tyre.most()) - tyre.start() > TOLD) {
             out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
                     + (risesOver(tyre) ? " That is over the limit: start lower, or let air out there." : ""));
         }

@@ -52,14 +52,15 @@ final class ShortfallWords {
 
     private static String others(GearShortfall shortfall) {
         if (shortfall.others().isEmpty()) {
-            return "No other kind of bike here has a gear that is easy enough: walk there, or train for it.";
+            return "No other kind of bike here has easier gears: walk there.";
         }
         List<String> out = new ArrayList<>();
         for (Other other : shortfall.others()) {
             out.add("a " + other.bike() + " bike (down to " + ratio(other.easiest()) + " where it needs " + ratio(other.needed()) + ", about "
                     + PlanWords.clock(other.total().mid()) + " h)");
         }
-        return "Easy enough: " + String.join(", ", out) + ".";
+        return shortfall.others().get(0).reaches() ? "Easy enough: " + String.join(", ", out) + "."
+                : "On no kind of bike here are the gears easy enough; nearest comes " + out.get(0) + ".";
     }
 
     private static String ratio(double ratio) {

@@ -18,6 +18,7 @@ import courseworthy.rulebase.RealPairs;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
@@ -34,7 +35,7 @@ import java.util.function.Function;
  * @param lowest   cadence that the rider turns for long, a minute
  * @param onFoot   time on foot with that gear, s
  * @param slower   time it costs against a gear that is easy enough, s
- * @param others   kinds of bike that have what they need there, in the order of the catalogue
+ * @param others   kinds of bike that have what they need there, in the order of the catalogue; where none has, the one that comes nearest
  */
 public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean made, double easiest, Range cadence, double lowest,
         double onFoot, double slower, List<Other> others) {
@@ -57,6 +58,11 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
      * @param total   time of the day on it, s
      */
     public record Other(String bike, double easiest, double needed, Range total) {
+
+        /** Whether its gears are easy enough. */
+        public boolean reaches() {
+            return easiest <= needed * ABOUT;
+        }
     }
 
     /**
@@ -97,12 +103,13 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
                 double least = easiest(pairs, topic.text(kind));
                 Demands demands = least < easiest(pairs, bike.text()) ? onAnother.apply(topic.text(kind)) : null;
                 Double needed = demands == null ? null : needed(demands);
-                if (needed != null && least <= needed * ABOUT) {
+                if (needed != null) {
                     out.add(new Other(topic.text(kind), least, needed, demands.estimated().estimate().total()));
                 }
             }
         }
-        return out;
+        return out.stream().anyMatch(Other::reaches) ? out.stream().filter(Other::reaches).toList()
+                : out.stream().min(Comparator.comparingDouble(each -> each.easiest() / each.needed())).stream().toList();
     }
 
     private static boolean ruledOut(Decision bike, long kind) {
