@@ -171,6 +171,9 @@ public final class GeneratedRequest {
             out.sharp = random.nextInt(4) == 0;
             out.roots = random.nextInt(4) == 0;
             out.mudWhenWet = random.nextInt(4) == 0;
+            boolean even = out.smoothness == 1;
+            // Good for racing bikes is neither a grade 2 nor soft ground: readers refuse it.
+            out.smoothness = even && (out.grade >= 2 || out.surface.equals("sand") || out.surface.equals("mud")) ? 2 : out.smoothness;
             out.highestDrop = out.grade >= 2 && random.nextInt(3) == 0 ? 0.3 + 0.1 * random.nextInt(8) : 0;
         }
         return out;

@@ -64,6 +64,7 @@ class GeneratedDaysTest {
                 each.mudWhenWet = true;
             } else if (each == longest(request)) {
                 each.surface = "sand";
+                each.smoothness = Math.max(2, each.smoothness);
                 each.grade = each.grade == null ? Integer.valueOf(0) : each.grade;
             }
         }
