@@ -312,7 +312,7 @@ public final class SeasonPlanner {
             Build build = made.build();
             out.add(made);
             if (build.after() != null) {
-                left = left.mounted(build.after().written()).without(used(build));
+                left = left.mounted(moved(List.of(made))).without(used(build));
             }
         }
         return out;

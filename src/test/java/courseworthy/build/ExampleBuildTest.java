@@ -222,7 +222,7 @@ class ExampleBuildTest {
     void padsComeWithARotorThatPermitsThem() {
         Request hills = new Request("quern-hills", null, "docs/examples/events/quern-hills.yaml", JOSS, List.of(), null, null, RACE.workshop());
         assertThat(new Courseworthy(Path.of(""), remark -> { }).brief(hills, Format.TEXT, false).replaceAll("\\s+", " "))
-                .contains("pad compound sintered, and a rotor that permits them in place of lane rotor front");
+                .contains("pad compound sintered, and a rotor that permits them in place of lane rotor rear");
     }
 
     private static double bar(String text, String pattern) {
