@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Where bottles can be filled, and what that asks to be carried. Start, finish and, on a course of laps, each passage of start and finish
- * count. Where no support is written on a single lap, gaps are unknown.
+ * count. Where no support is written on a single lap, gaps are unknown, and the start is left with water for two hours.
  *
  * <p>Water to carry over a gap: so much of the {@linkplain SweatRate sweat} of the slow estimate that the loss since the start stays within
  * {@linkplain FluidBalance 2 % of body mass}, at the least what thirst asks for, with a reserve of 15 %, and never less than a small bottle
@@ -22,6 +22,8 @@ final class Support {
     /** A small bottle, L: carried over any gap, and it washes a cut (practice). */
     private static final double SMALL_BOTTLE = 0.5;
     private static final double HOUR = 3600;
+    /** Where nothing is written of taps one is taken to be reached within this, s (practice). */
+    private static final double UNKNOWN_TAP = 2 * HOUR;
     /** Places nearer to each other than this are one, m. */
     private static final double APART = 1;
     private static final double STANDARD_KELVIN = 288.15;
@@ -40,7 +42,7 @@ final class Support {
         this.weather = weather;
         sweat = new SweatRate(on.rider.sweatRate(), estimate.meanPower());
         slower = Math.max(1, estimate.riding().high() / estimate.riding().mid());
-        gaps = on.event.supportKnown() || on.laps > 1 ? gaps() : List.of();
+        gaps = on.event.supportKnown() || on.laps > 1 ? gaps(places()) : List.of();
     }
 
     /**
@@ -55,14 +57,16 @@ final class Support {
     }
 
     void write(Ledger ledger) {
+        if (on.rider.sweatRate() == null && weather.temperature(0, 0) == null) {
+            ledger.assume("temperature, for the water to carry", Premises.text(SweatRate.UNKNOWN, "C", 0));
+        }
         if (gaps.isEmpty()) {
+            ledger.assume("places to fill bottles", "one within the first two hours");
+            ledger.range(Measure.WATER_AT_THE_START, toAnUnknownTap());
             return;
         }
         if (!on.event.supportKnown()) {
             ledger.assume("places to fill bottles", "start and finish of each lap");
-        }
-        if (on.rider.sweatRate() == null && weather.temperature(0, 0) == null) {
-            ledger.assume("temperature, for the water to carry", Premises.text(SweatRate.UNKNOWN, "C", 0));
         }
         double longest = 0;
         Range hours = Range.exact(0);
@@ -113,13 +117,31 @@ final class Support {
         return places;
     }
 
-    private List<Gap> gaps() {
+    /** Water to start with where no tap is known: for the first two hours of the slow estimate, or all of a shorter ride. */
+    private Range toAnUnknownTap() {
+        double[] sum = new double[3];
+        Loss loss = new Loss();
+        double slow = 0;
+        double before = 0;
+        for (int step = 0; step < estimate.way().size() && slow < UNKNOWN_TAP; step++) {
+            double after = estimate.arrival(0, step);
+            double taken = Math.min(after - before, (UNKNOWN_TAP - slow) / slower);
+            loss.add(sum, after, taken, estimate.way().height(step));
+            slow += taken * slower;
+            before = after;
+        }
+        double hours = slow / HOUR;
+        FluidBalance[] balance = {new FluidBalance(on.riderMass.mid()), new FluidBalance(on.riderMass.mid()), new FluidBalance(on.riderMass.mid())};
+        return atLeastABottle(Range.around(balance[0].have(sum[0] * slower, hours), balance[1].have(sum[1] * slower, hours),
+                balance[2].have(sum[2] * slower, hours)).times(RESERVE));
+    }
+
+    private List<Gap> gaps(List<Double> places) {
         List<Gap> out = new ArrayList<>();
         Loss loss = new Loss();
         FluidBalance least = new FluidBalance(on.riderMass.mid());
         FluidBalance likely = new FluidBalance(on.riderMass.mid());
         FluidBalance most = new FluidBalance(on.riderMass.mid());
-        List<Double> places = places();
         double from = 0;
         for (double to : places) {
             if (to - from <= APART) {
@@ -165,13 +187,13 @@ final class Support {
         }
 
         /**
-         * Warm air is thinner, which makes the ride by the balance of powers a little faster; heat takes at least that from the legs, so the
-         * time does not fall with it here (the most it can fall is by the root of density).
+         * Warm air is thinner, which makes the ride by the balance of powers a little faster, by a third of density or so. Heat takes more than
+         * that from the legs, so the time is made longer here by absolute temperature (practice), and water never falls with heat.
          */
         private void add(double[] sum, double riding, double seconds, double height) {
             Double temperature = weather.after(riding * slower, height);
             Range rate = sweat.at(temperature);
-            double warm = temperature == null ? 1 : Math.sqrt((temperature + ICE_POINT) / STANDARD_KELVIN);
+            double warm = temperature == null ? 1 : (temperature + ICE_POINT) / STANDARD_KELVIN;
             double hours = Math.max(0, seconds) / HOUR * warm;
             sum[0] += rate.low() * hours;
             sum[1] += rate.mid() * hours;

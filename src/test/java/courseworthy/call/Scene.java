@@ -43,7 +43,8 @@ final class Scene {
             line(out, "    rise: %.1f m", rise);
             line(out, "    drop: %.1f m", drop);
             line(out, "    surface: %s", surface);
-            line(out, "    smoothness: %s", Smoothness.tags().get(Math.min(6, smoothness)));
+            // No deep sand is as even as a good surface.
+            line(out, "    smoothness: %s", Smoothness.tags().get(Math.max(surface.equals("sand") ? 2 : 0, Math.min(6, smoothness))));
             if (!surface.equals("asphalt")) {
                 line(out, "    mtb:scale: %d", Math.min(4, grade));
                 line(out, "    sharp stones: %s", sharp ? "yes" : "no");

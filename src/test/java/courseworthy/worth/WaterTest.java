@@ -110,6 +110,21 @@ class WaterTest {
         assertThat(water(call)).isCloseTo(litres(call, Measure.WATER_AT_THE_START), within(1e-9));
     }
 
+    /** Where nothing is written of taps, heat still counts: more than a litre for the first two hours of a hot day, more the hotter it is. */
+    @Test
+    void unknownTapsDoNotMeanABottle() {
+        double before = 0;
+        for (int high = 10; high <= 40; high += 10) {
+            Call call = Called.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nforecast: {low: " + (high - 10)
+                    + " C, high: " + high + " C}\n");
+            assertThat(call.demands().known(Measure.WATER_OVER_THE_HOTTEST_GAP)).isFalse();
+            assertThat(DayPlan.of(call).gaps()).isEmpty();
+            assertThat(water(call)).isGreaterThanOrEqualTo(before);
+            before = water(call);
+        }
+        assertThat(before).isBetween(1.5, 3.5);
+    }
+
     /** Two litres more at the start are two kilograms more on its line (arithmetic), to the half kilogram of the measure. */
     @Test
     void massAtTheStartCountsTheWaterThere() {
