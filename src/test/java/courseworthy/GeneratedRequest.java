@@ -168,6 +168,9 @@ public final class GeneratedRequest {
         out.smoothness = paved ? random.nextInt(4) : 1 + random.nextInt(5);
         if (!paved) {
             out.grade = kind == 2 ? random.nextInt(4) : random.nextInt(2);
+            boolean soft = out.surface.equals("sand") || out.surface.equals("mud");
+            // Neither steps and rocks nor deep ground are as even as a good surface.
+            out.smoothness = out.grade >= 2 || soft ? Math.max(2, out.smoothness) : out.smoothness;
             out.sharp = random.nextInt(4) == 0;
             out.roots = random.nextInt(4) == 0;
             out.mudWhenWet = random.nextInt(4) == 0;
