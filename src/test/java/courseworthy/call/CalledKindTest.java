@@ -133,6 +133,27 @@ class CalledKindTest {
                 .startsWith(Measure.HOURS.scale().text(onRoad)));
     }
 
+    /** Where a sheet calls another kind of bike the ride itself is another: what turns with it turns because of the bike. */
+    @Test
+    void whatTurnsWithTheBikeIsSaidToComeOfIt() throws IOException {
+        Ride ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"),
+                "mass: 70 kg\npower: 230 W\nheld for: 1:00 h\nbike: {kind: road, tyre clearance: 28 mm, rotor limit: 140 mm}\n");
+        Call before = Calling.call(RULES, ride);
+        Call after = Calling.call(rules("hours: under 99:00 h"), ride);
+        assertThat(before.on(BIKE).text()).isEqualTo("road");
+        assertThat(after.on(BIKE).text()).isEqualTo("trail");
+        List<Impact.Turned> turned = Impact.between(new Impact.Ride("Mild", "one"), new Impact.Side(List.of(), before, before.tasks()),
+                new Impact.Side(List.of(), after, after.tasks())).turned();
+        assertThat(turned).hasSizeGreaterThan(15);
+        for (Impact.Turned each : turned) {
+            Cause cause = each.cause();
+            if (!each.topic().equals(BIKE)) {
+                assertThat(cause.through()).as("%s", each.topic()).isNotNull();
+                assertThat(cause.through().topic()).as("%s", each.topic()).isEqualTo(BIKE);
+            }
+        }
+    }
+
     private DroolsRules rules(String when) throws IOException {
         Path file = Files.writeString(folder.resolve("sheet.yaml"), "sheet: Short days\nauthor: me\nadvice:\n  - id: by-the-hour\n    when:\n      " + when
                 + "\n    say:\n      bike: prefer trail\n    force: must\n    because: Short.\n");
