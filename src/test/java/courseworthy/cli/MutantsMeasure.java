@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -24,6 +25,7 @@ class MutantsMeasure {
 
     private static final int EACH = Integer.getInteger("courseworthy.mutants", 20_000);
     private static final int FROM = Integer.getInteger("courseworthy.mutants.from", 0);
+    private static final String KINDS = System.getProperty("courseworthy.mutants.kinds", ".*");
     private static final double MOST_SECONDS = 2;
     private static final Path KEPT = Path.of("target", "mutants");
 
@@ -37,6 +39,7 @@ class MutantsMeasure {
     @ParameterizedTest
     @EnumSource
     void eachIsAnsweredOrRefusedInTime(Mutants.Kind kind) throws IOException {
+        assumeTrue(kind.name().matches(KINDS), "not asked for");
         Mutants mutants = new Mutants(folder, kind);
         mutants.unspoilt();
         List<String> wrong = new ArrayList<>();
