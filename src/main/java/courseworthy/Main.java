@@ -5,9 +5,6 @@ import courseworthy.cli.Tool;
 /** Where the tool starts. */
 public final class Main {
 
-    /** As {@code cli.ExitCode} has it, which may be what is missing. */
-    private static final int NOT_STARTED = 69;
-
     private Main() {
     }
 
@@ -17,9 +14,8 @@ public final class Main {
             System.exit(Tool.main(args));
         } catch (LinkageError broken) {
             // A part that the command line itself is made of is missing; 1 would read as cases that failed.
-            System.err.println("courseworthy: what was built is damaged or not all there: " + broken);
-            System.err.println("    Remove the folder target and run it again.");
-            System.exit(NOT_STARTED);
+            System.err.print(DamagedBuild.message(broken));
+            System.exit(DamagedBuild.CODE);
         }
     }
 }

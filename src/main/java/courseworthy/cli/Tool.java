@@ -1,11 +1,11 @@
 package courseworthy.cli;
 
+import courseworthy.DamagedBuild;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.FaultList;
 import courseworthy.problem.Harmless;
 import courseworthy.problem.NotWritten;
 import courseworthy.problem.Spelling;
-import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -139,7 +139,8 @@ public final class Tool {
             return ExitCode.NOT_WRITTEN.number();
         }
         if (fault instanceof LinkageError || fault.getCause() instanceof LinkageError) {
-            return incomplete(fault, err);
+            err.print(Harmless.text(DamagedBuild.message(fault)));
+            return ExitCode.NOT_STARTED.number();
         }
         err.print(Harmless.text(NAME + ": a fault of the tool itself: " + fault) + "\n");
         if (terminal.trace()) {
@@ -148,18 +149,6 @@ public final class Tool {
             err.print("    Set COURSEWORTHY_TRACE=1 and run it again to see where.\n");
         }
         return ExitCode.FAULT.number();
-    }
-
-    /** A class that is missing or damaged is a fault of the build, which the launcher looks over anew the next time. */
-    private static int incomplete(Throwable fault, PrintWriter err) {
-        err.print(Harmless.text(NAME + ": what was built is damaged or not all there: " + fault) + "\n"
-                + "    Run it once more; if that does not help, remove the folder target.\n");
-        String home = System.getProperty("courseworthy.home");
-        File parts = new File(home == null ? "" : home, "target/launcher/parts");
-        if (home != null && parts.isFile() && !parts.delete()) {
-            err.print("    " + Harmless.text(parts.toString()) + " could not be removed.\n");
-        }
-        return ExitCode.NOT_STARTED.number();
     }
 
     private static PrintWriter writer(OutputStream stream) {
