@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.call.Call;
 import courseworthy.demand.Measure;
 import courseworthy.event.Event;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import java.nio.file.Path;
@@ -91,7 +92,7 @@ class OutlookTest {
      */
     @Test
     void whatHeatMakesOfItIsTold() {
-        String bike = rider("gravel", "tyre marking: 1.9 bar, rim marking: 1.9 bar");
+        String bike = rider("gravel", "tyre marking: 1.9 bar, rim marking: 1.9 bar, tyre clearance: 40 mm");
         Call call = Called.call(folder, GRAVEL, bike, DAY.replace("high: 20 C", "high: 30 C"));
         TyreSetting tyre = outlook(call).pressures().rear();
         double hottest = Measure.HOTTEST_TEMPERATURE.scale().resolution().shown(call.demands().get(Measure.HOTTEST_TEMPERATURE).mid());
@@ -100,6 +101,20 @@ class OutlookTest {
         assertThat(tyre.start()).isCloseTo(1.9 * BAR, within(1.0));
         assertThat(tyre.most()).isCloseTo((1.9 * BAR + 97_773) * (273.15 + hottest) / (273.15 + start) - 97_773, within(0.03 * BAR));
         assertThat(tyre.most()).isGreaterThan(tyre.ceiling());
+    }
+
+    /** In deep mud a narrower tyre goes on: its pressure is told as its own, beside what the tyre that is on would be given, no more than dry. */
+    @Test
+    void aPressureInAnotherTyreNamesTheTyre() {
+        String mud = TRAIL.replace("mtb:scale: 2}", "mtb:scale: 2, mud when wet: yes}");
+        Call dry = Called.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY);
+        Call wet = Called.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY.replace("ground: dry", "ground: wet"));
+        Topic pressure = Topics.of("front tyre pressure");
+        String narrow = wet.on(Topics.of("front tyre width")).text();
+        assertThat(narrow).isNotEqualTo(dry.on(Topics.of("front tyre width")).text());
+        PlanB.Line line = PlanB.of("wet", dry, wet).lines().stream().filter(each -> each.topic().equals(pressure.name())).findFirst().orElseThrow();
+        assertThat(line.second()).startsWith(wet.on(pressure).text() + " in the " + narrow + " tyre, or ").endsWith(" in the one you have");
+        assertThat(Pressures.kept(dry, pressure)).isNotEqualTo(dry.on(pressure).text());
     }
 
     /** What to do if it turns wet is what the call for a wet day says, the shipped rules deciding both. */
