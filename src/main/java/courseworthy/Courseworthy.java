@@ -311,14 +311,16 @@ public final class Courseworthy {
      * @param all      whether to list all remarks, however many of a kind
      * @param examples a folder to write an example of each remark into; null for none
      */
-    public String sheetCheck(String file, boolean gaps, boolean all, String examples, Format format, boolean colours) {
-        SheetLook look = SheetLook.at(home, file, gaps, all, this::stopOrWarn);
+    public String sheetCheck(String file, List<String> beside, boolean gaps, boolean all, String examples, Format format, boolean colours) {
+        SheetLook look = SheetLook.at(home, file, beside, gaps, all, this::stopOrWarn);
         if (examples != null) {
             Path folder = new Inputs(home, new Faults()).path(examples);
             if (folder != null) {
                 guard.check(folder, examples);
             }
-            look = look.withExamples(folder, examples, file);
+            List<String> sheets = new ArrayList<>(beside);
+            sheets.add(file);
+            look = look.withExamples(folder, examples, sheets);
         }
         return format == Format.JSON ? JsonCheck.of(file, look.rows(), look.remarks(), look.files())
                 : CheckText.of(file, look.rows(), look.remarks(), look.files(), colours);
@@ -334,8 +336,8 @@ public final class Courseworthy {
      * @param cases files of cases; where there are none, the one beside the sheet
      * @param cover whether to show what no case touches
      */
-    public Tests sheetTest(String file, List<String> cases, boolean cover, Format format, boolean colours, Progress progress) {
-        Tried tried = SheetTrial.of(home, file, cases, cover, this::stopOrWarn, progress);
+    public Tests sheetTest(String file, List<String> beside, List<String> cases, boolean cover, Format format, boolean colours, Progress progress) {
+        Tried tried = SheetTrial.of(home, file, beside, cases, cover, this::stopOrWarn, progress);
         String text = format == Format.JSON ? JsonTried.of(file, tried) : TriedText.of(file, tried, colours);
         return new Tests(text, tried.failed().isEmpty());
     }

@@ -1,6 +1,7 @@
 package courseworthy;
 
 import courseworthy.brief.Brief;
+import courseworthy.brief.InForce;
 import courseworthy.brief.Reasoning;
 import courseworthy.call.Call;
 import courseworthy.call.Flips;
@@ -44,6 +45,7 @@ final class Reasons {
      * @param rule the id of a rule; null for none
      */
     Reasoning of(Brief brief, Long not, String rule) {
+        mustBeInForce(brief, rule);
         Hearing hearing = rule == null ? null : hearing(rule);
         if (not != null && not.equals(call.on(topic).value())) {
             throw refused("--not", "\"" + topic.text(not) + "\", which is the decision", "a value that was not chosen", "");
@@ -57,6 +59,7 @@ final class Reasons {
 
     /** How a rule that has something to do came to be on the checklist, or not. */
     static Reasoning ofTask(DroolsRules rules, Call call, Brief brief, String rule) {
+        mustBeInForce(brief, rule);
         Hearing hearing = Why.task(rules, call, rule);
         if (hearing == null) {
             List<String> known = new ArrayList<>();
@@ -66,6 +69,17 @@ final class Reasons {
                     "'courseworthy rules' lists the shipped ones.") : near);
         }
         return new Reasoning(brief, null, List.of(), List.of(), List.of(), null, hearing);
+    }
+
+    private static void mustBeInForce(Brief brief, String rule) {
+        for (InForce sheet : brief.sheets()) {
+            for (InForce.LeftOut each : sheet.leftOut()) {
+                if (each.rule().equals(rule)) {
+                    throw refused("--rule", Inputs.quoted(rule) + ", left out by \"" + sheet.name() + "\" (" + each.where() + ")", "a rule in force",
+                            "The reason there: " + each.because());
+                }
+            }
+        }
     }
 
     private Hearing hearing(String id) {

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Writes an example of each remark on a sheet as a situation that can be opened. {@link Opening} tried each before it was made. */
 final class SheetExamples {
@@ -31,7 +32,7 @@ final class SheetExamples {
      * @throws BadInput   where something is in the way; nothing is then written
      * @throws NotWritten where writing fails; nothing of it is then left
      */
-    static List<String> write(List<Remark> remarks, Path folder, String typed, String sheet) {
+    static List<String> write(List<Remark> remarks, Path folder, String typed, List<String> sheets) {
         if (folder == null) {
             throw refused(typed, "a path that cannot be", "the path of a folder");
         }
@@ -42,7 +43,7 @@ final class SheetExamples {
             String name = remark.shown() == null ? "" : name(remark, out.size() + 1);
             out.add(name.isEmpty() ? "" : in + name);
             if (!name.isEmpty()) {
-                files.put(name, text(remark, in + name, sheet));
+                files.put(name, text(remark, in + name, sheets));
             }
         }
         write(files, folder, typed);
@@ -56,22 +57,22 @@ final class SheetExamples {
         return (number < 10 ? "00" : number < 100 ? "0" : "") + number + "-" + remark.kind().words().replace(' ', '-') + "-" + plain + ".yaml";
     }
 
-    private static String text(Remark remark, String file, String sheet) {
+    private static String text(Remark remark, String file, List<String> sheets) {
         List<String> about = new ArrayList<>();
         for (Author author : remark.rows()) {
             about.add(author.rule());
         }
         String title = (about.isEmpty() ? remark.topic() : String.join(" and ", about)) + ": " + remark.kind().words();
-        return "# " + opened(remark, file, sheet) + "\n" + SituationFile.KEY + ": '" + title.replace("'", "''") + "'\n"
+        return "# " + opened(remark, file, sheets) + "\n" + SituationFile.KEY + ": '" + title.replace("'", "''") + "'\n"
                 + SituationWriter.of(remark.shown());
     }
 
     /** The command that opens an example. */
-    private static String opened(Remark remark, String file, String sheet) {
+    private static String opened(Remark remark, String file, List<String> sheets) {
         Author about = remark.asked() == null && remark.on().isEmpty() ? remark.rows().get(0) : remark.asked();
         String rule = about == null ? "" : " --rule " + quoted(about.rule());
         String on = remark.on().isEmpty() ? Reasoning.CHECKLIST : remark.on();
-        return "courseworthy why " + quoted(file) + " " + quoted(on) + " --sheet " + quoted(sheet) + rule;
+        return "courseworthy why " + quoted(file) + " " + quoted(on) + sheets.stream().map(sheet -> " --sheet " + quoted(sheet)).collect(Collectors.joining()) + rule;
     }
 
     private static String quoted(String word) {

@@ -28,18 +28,23 @@ import java.util.function.Consumer;
 record SheetLook(int rows, Remarks remarks, List<String> files) {
 
     /**
-     * @param all        whether to list all remarks, however many of a kind
+     * @param beside     other sheets that are in force with it
+     * @param every      whether to list all remarks, however many of a kind
      * @param gaps       whether to look for situations and shipped courses on which nobody speaks
      * @param stopOrWarn shows warnings, and throws where the sheet cannot be used
      */
-    static SheetLook at(Path home, String file, boolean gaps, boolean all, Consumer<Faults> stopOrWarn) {
+    static SheetLook at(Path home, String file, List<String> beside, boolean gaps, boolean every, Consumer<Faults> stopOrWarn) {
         Faults faults = new Faults();
         Path path = new Inputs(home, faults).path(file);
         Sheet sheet = path == null ? null : SheetReader.read(path, file, 0, faults);
         House house = House.load();
-        List<Row> inForce = sheet == null ? List.of() : Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows();
+        List<Sheet> all = SheetTrial.beside(beside, new Inputs(home, faults), faults);
+        if (sheet != null) {
+            all.add(sheet);
+        }
+        List<Row> inForce = sheet == null ? List.of() : Rulebook.of(house.sheets(), List.of(), all, faults).rows();
         stopOrWarn.accept(faults);
-        Remarks remarks = SheetCheck.of(sheet.rows(), shipped(house, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), all,
+        Remarks remarks = SheetCheck.of(sheet.rows(), shipped(house, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), every,
                 new Opening(inForce, house));
         List<Remark> list = new ArrayList<>(remarks.list());
         list.addAll(gaps ? LibraryGaps.of(home, inForce, house) : List.of());
@@ -57,7 +62,7 @@ record SheetLook(int rows, Remarks remarks, List<String> files) {
     }
 
     /** The same, with an example of each remark written into a folder. */
-    SheetLook withExamples(Path folder, String typed, String sheet) {
-        return new SheetLook(rows, remarks, SheetExamples.write(remarks.list(), folder, typed, sheet));
+    SheetLook withExamples(Path folder, String typed, List<String> sheets) {
+        return new SheetLook(rows, remarks, SheetExamples.write(remarks.list(), folder, typed, sheets));
     }
 }

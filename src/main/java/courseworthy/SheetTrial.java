@@ -55,6 +55,7 @@ final class SheetTrial {
     private final Map<Row, List<Touch>> touches = new LinkedHashMap<>();
     private final List<Tried.Failed> failed = new ArrayList<>();
     private Sheet sheet;
+    private List<Sheet> others = List.of();
     private DroolsRules shared;
     private Set<String> known = Set.of();
 
@@ -69,12 +70,14 @@ final class SheetTrial {
     /**
      * Tries a sheet.
      *
+     * @param beside     other sheets that are in force with it
      * @param typedCases the files of cases; where there are none, the one beside the sheet
      * @param cover      whether to look for what no case touches
      * @param stopOrWarn shows warnings, and throws where sheet or cases cannot be used
      */
-    static Tried of(Path home, String typed, List<String> typedCases, boolean cover, Consumer<Faults> stopOrWarn, Progress progress) {
+    static Tried of(Path home, String typed, List<String> beside, List<String> typedCases, boolean cover, Consumer<Faults> stopOrWarn, Progress progress) {
         SheetTrial trial = new SheetTrial(home);
+        trial.others = beside(beside, trial.inputs, trial.faults);
         trial.read(typed);
         List<Case> ofRules = new ArrayList<>();
         List<Ready> calls = new ArrayList<>();
@@ -92,7 +95,7 @@ final class SheetTrial {
             progress.at(i, calls.size());
             trial.tryCall(calls.get(i));
         }
-        return new Tried(trial.sheet, trial.rows.size(), ofRules.size() + calls.size(), trial.failed, cover ? trial.missing() : null);
+        return new Tried(trial.sheet, trial.others, trial.rows.size(), ofRules.size() + calls.size(), trial.failed, cover ? trial.missing() : null);
     }
 
     private void read(String typed) {
@@ -101,7 +104,7 @@ final class SheetTrial {
         if (sheet == null) {
             return;
         }
-        Rulebook book = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults);
+        Rulebook book = Rulebook.of(house.sheets(), List.of(), all(), faults);
         known = new TreeSet<>();
         book.rows().forEach(row -> known.add(row.author().rule()));
         book.leftOut().forEach(gone -> known.add(gone.rule()));
@@ -109,6 +112,26 @@ final class SheetTrial {
             rows.put(row.author().rule(), row);
             touches.put(row, new ArrayList<>());
         }
+    }
+
+    /** The sheets in force, the one that is tried last. */
+    private List<Sheet> all() {
+        List<Sheet> out = new ArrayList<>(others);
+        out.add(sheet);
+        return out;
+    }
+
+    /** Reads sheets that are in force beside one that is looked over or tried. */
+    static List<Sheet> beside(List<String> typed, Inputs inputs, Faults faults) {
+        List<Sheet> out = new ArrayList<>();
+        for (int i = 0; i < typed.size(); i++) {
+            Path path = inputs.path(typed.get(i));
+            Sheet sheet = path == null ? null : SheetReader.read(path, typed.get(i), i, faults);
+            if (sheet != null) {
+                out.add(sheet);
+            }
+        }
+        return out;
     }
 
     private Cases cases(String file) {
@@ -177,7 +200,7 @@ final class SheetTrial {
         if (own.isEmpty() && shared != null) {
             return shared;
         }
-        Rulebook book = Rulebook.of(house.sheets(), own, List.of(sheet), faults);
+        Rulebook book = Rulebook.of(house.sheets(), own, all(), faults);
         DroolsRules rules = faults.stop() ? null : new DroolsRules(book.rows(), house);
         shared = own.isEmpty() ? rules : shared;
         return rules;

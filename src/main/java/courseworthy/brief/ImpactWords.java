@@ -228,11 +228,18 @@ final class ImpactWords {
         Claim gone = cause.gone();
         if (now != null) {
             boolean other = gone != null && gone.author().rule().equals(now.author().rule());
-            return now.author().rule() + " says " + says(now, other ? gone : null) + (other ? " instead of " + says(gone, now) : "") + " ("
+            return now.author().rule() + " says " + says(now, other ? gone : null) + (other ? " instead of " + says(gone, now) : "") + since(cause) + " ("
                     + now.author().where() + "): " + now.author().because();
         }
         return gone == null ? "It follows from what else is decided otherwise."
                 : gone.author().rule() + " no longer says " + says(gone, null) + " (" + gone.author().where() + ").";
+    }
+
+    /** The half of a row that brought it, {@code , since mud 14 % (over 10 %)}. */
+    private static String since(Cause cause) {
+        List<String> out = new ArrayList<>();
+        cause.half().forEach(ground -> out.add(ground.measure() + " " + ground.value() + " (" + ground.test() + ")"));
+        return out.isEmpty() ? "" : ", since " + listed(out, " and ");
     }
 
     /** With the figure and force behind it, where these are what changed. */

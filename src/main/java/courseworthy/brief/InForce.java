@@ -12,12 +12,23 @@ import java.util.List;
  * @param licence as an SPDX identifier or in words
  * @param file    the path as typed
  * @param sha256  the SHA-256 digest of the file, in 64 hexadecimal digits
+ * @param leftOut the rules that it leaves out, in the order written
  */
-public record InForce(String name, String author, String version, String licence, String file, String sha256) {
+public record InForce(String name, String author, String version, String licence, String file, String sha256, List<LeftOut> leftOut) {
+
+    /** A rule that the sheet leaves out, why, and where it says so. */
+    public record LeftOut(String rule, String because, String where) {
+    }
+
+    /** A sheet of which no more is known than its name. */
+    public InForce(String name, String author, String version, String licence, String file, String sha256) {
+        this(name, author, version, licence, file, sha256, List.of());
+    }
 
     public static InForce of(Sheet sheet) {
         Sheet.Origin origin = sheet.origin();
-        return new InForce(sheet.title(), sheet.by(), origin.version(), origin.licence(), sheet.file(), origin.sha256());
+        return new InForce(sheet.title(), sheet.by(), origin.version(), origin.licence(), sheet.file(), origin.sha256(),
+                sheet.leaveOuts().stream().map(each -> new LeftOut(each.rule(), each.because(), each.where().toString())).toList());
     }
 
     /** In the order in which they were given. */

@@ -14,7 +14,7 @@ public final class JsonTried {
     public static String of(String file, Tried tried) {
         return Json.written(json -> {
             json.string("sheet", file);
-            SheetWords.write(List.of(InForce.of(tried.sheet())), json);
+            SheetWords.write(InForce.of(tried.sheets()), json);
             json.number("rows", BigDecimal.valueOf(tried.rows()));
             json.number("cases", BigDecimal.valueOf(tried.cases()));
             json.list("failed");

@@ -39,10 +39,22 @@ public final class SheetWords {
         return "\"" + sheet.name() + "\"" + version + author + " (" + sheet.file() + licence + (digest.isEmpty() ? "" : ", sha256 " + digest) + ")";
     }
 
+    /** A sentence for each rule left out: {@code house/some-rule is left out by "Mine" (mine.yaml:12): We ride lower pressures.} */
+    static List<String> leftOut(List<InForce> sheets) {
+        List<String> out = new ArrayList<>();
+        for (InForce sheet : sheets) {
+            for (InForce.LeftOut each : sheet.leftOut()) {
+                out.add(each.rule() + " is left out by \"" + sheet.name() + "\" (" + each.where() + "): " + each.because());
+            }
+        }
+        return out;
+    }
+
     /** A sentence of its own on a page for the terminal, where there are any. */
     public static void add(Page page, List<InForce> sheets) {
         if (!sheets.isEmpty()) {
             page.text(0, 2, of(sheets), Weight.PLAIN);
+            leftOut(sheets).forEach(line -> page.text(0, 2, line, Weight.PLAIN));
         }
     }
 
@@ -50,6 +62,7 @@ public final class SheetWords {
     public static void add(Marked page, List<InForce> sheets) {
         if (!sheets.isEmpty()) {
             page.paragraph(of(sheets));
+            leftOut(sheets).forEach(page::paragraph);
         }
     }
 
@@ -68,6 +81,17 @@ public final class SheetWords {
             json.string("licence", known(sheet.licence()));
             json.string("file", known(sheet.file()));
             json.string("sha256", known(sheet.sha256()));
+            if (!sheet.leftOut().isEmpty()) {
+                json.list("leaves_out");
+                for (InForce.LeftOut each : sheet.leftOut()) {
+                    json.open();
+                    json.string("rule", each.rule());
+                    json.string("because", each.because());
+                    json.string("where", each.where());
+                    json.close();
+                }
+                json.endList();
+            }
             json.close();
         }
         json.endList();

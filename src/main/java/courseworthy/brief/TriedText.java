@@ -24,7 +24,7 @@ public final class TriedText {
         if (tried.missing() != null) {
             missing(tried, page);
         }
-        SheetWords.add(page, List.of(InForce.of(tried.sheet())));
+        SheetWords.add(page, InForce.of(tried.sheets()));
         page.text(0, 0, file + ": " + summary(tried), Weight.PLAIN);
         return page.toString();
     }

@@ -4,9 +4,12 @@ import courseworthy.call.Impact.Turned;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Ground;
 import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
+import courseworthy.rulebase.Condition;
+import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.Sheet.LeaveOut;
 import courseworthy.topic.Topic;
@@ -26,8 +29,9 @@ import java.util.Set;
  * @param left    a rule left out, or left out no longer; null where that is not it
  * @param back    whether {@code left} is left out no longer
  * @param through the decision it follows from, where no row of the sheets compared bears on it itself; null where none is known
+ * @param half    what {@code now} rests on that its row did not ask for before; empty where the row is new, or asks what it asked
  */
-public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through) {
+public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through, List<Ground> half) {
 
     private static final String DECIDED = "decided: ";
 
@@ -35,17 +39,73 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
     static Cause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, Turned> turned) {
         List<Claim> come = without(claims(is), claims(was));
         List<Claim> went = without(claims(was), claims(is));
-        Claim now = first(come, true);
-        Claim gone = now == null ? first(went, true) : ofRule(now.author().rule(), went);
+        Claim now = telling(coachs(come), was, is);
+        Claim gone = now == null ? telling(coachs(went), is, was) : ofRule(now, went);
         if (now != null || gone != null) {
-            return new Cause(now, gone, null, false, null);
+            return new Cause(now, gone, null, false, null, now == null ? List.of() : half(now, before));
         }
         LeaveOut left = leftOut(went, after, before);
         LeaveOut back = left == null ? leftOut(come, before, after) : null;
         if (left != null || back != null) {
-            return new Cause(null, null, left == null ? back : left, left == null, null);
+            return new Cause(null, null, left == null ? back : left, left == null, null, List.of());
         }
-        return new Cause(first(come, false), first(went, false), null, false, through(is.topic(), come, went, turned));
+        return new Cause(telling(come, was, is), telling(went, is, was), null, false, through(is.topic(), come, went, turned), List.of());
+    }
+
+    private static List<Claim> coachs(List<Claim> claims) {
+        return claims.stream().filter(claim -> claim.author().rank() == Rank.COACH).toList();
+    }
+
+    /** Of several claims the one that tells most of a change: what it says is what came, or rules out what was; null where there is none. */
+    private static Claim telling(List<Claim> claims, Decision from, Decision to) {
+        Claim best = null;
+        int most = -1;
+        for (Claim claim : claims) {
+            boolean excludes = claim.verb() == Verb.RULE_OUT || claim.verb() == Verb.AVOID;
+            Long meant = excludes ? from.value() : to.value();
+            boolean says = meant != null && claim.values().contains(meant);
+            int tells = (says ? 2 : 0) + (to.taken().contains(claim) ? 1 : 0);
+            if (tells > most) {
+                best = claim;
+                most = tells;
+            }
+        }
+        return best;
+    }
+
+    /** What a row rests on that it did not ask for before: the half of it that brought the change; empty for a row that is new. */
+    private static List<Ground> half(Claim now, List<Sheet> before) {
+        Set<String> asked = null;
+        for (Sheet sheet : before) {
+            for (Row row : sheet.rows()) {
+                if (row.author().rule().equals(now.author().rule())) {
+                    asked = new LinkedHashSet<>();
+                    collect(row.condition(), asked);
+                }
+            }
+        }
+        List<Ground> out = new ArrayList<>();
+        for (Ground ground : asked == null ? List.<Ground>of() : now.grounds()) {
+            boolean compared = Measure.find(ground.measure()) != null || ground.measure().startsWith(DECIDED);
+            if (compared && ground.met() && !ground.test().isEmpty() && !asked.contains(ground.measure() + "\n" + ground.test())) {
+                out.add(ground);
+            }
+        }
+        return out;
+    }
+
+    private static void collect(Condition condition, Set<String> to) {
+        if (condition instanceof Condition.AllOf all) {
+            all.parts().forEach(part -> collect(part, to));
+        } else if (condition instanceof Condition.AnyOf any) {
+            any.parts().forEach(part -> collect(part, to));
+        } else if (condition instanceof Condition.NoneOf none) {
+            none.parts().forEach(part -> collect(part, to));
+        } else if (condition instanceof Condition.Measured measured) {
+            to.add(measured.measure().written() + "\n" + measured.written());
+        } else if (condition instanceof Condition.Decided decided) {
+            to.add(DECIDED + decided.topic().name() + "\n" + decided.written());
+        }
     }
 
     private static List<Claim> claims(Decision decision) {
@@ -64,22 +124,14 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
         return claim.author().rule() + " " + claim.verb() + " " + claim.values() + " " + claim.author().force();
     }
 
-    private static Claim first(List<Claim> claims, boolean coachs) {
+    /** What the same rule said before, with the same verb where it did. */
+    private static Claim ofRule(Claim now, List<Claim> claims) {
+        Claim out = null;
         for (Claim claim : claims) {
-            if (!coachs || claim.author().rank() == Rank.COACH) {
-                return claim;
-            }
+            boolean same = claim.author().rule().equals(now.author().rule());
+            out = same && (out == null || claim.verb() == now.verb() && out.verb() != now.verb()) ? claim : out;
         }
-        return null;
-    }
-
-    private static Claim ofRule(String rule, List<Claim> claims) {
-        for (Claim claim : claims) {
-            if (claim.author().rule().equals(rule)) {
-                return claim;
-            }
-        }
-        return null;
+        return out;
     }
 
     /** The first of some claims whose rule one side leaves out and the other does not. */

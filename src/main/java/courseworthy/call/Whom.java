@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Some rides told in few words: blocks of riders on courses that together hold exactly these rides. A ride may be in more than one, as it
- * is when one says "all riders on the first course, and Ann on every course".
+ * Some rides told in few words: blocks of riders on courses that together hold exactly these rides, each ride in one of them.
  *
  * <p>Each time the block is taken that tells most rides for each thing it names (the greedy cover, which needs at most ln n times as much as
  * the shortest: Chvatal 1979, Mathematics of Operations Research 4:233-235).
@@ -41,28 +40,14 @@ public record Whom(List<Block> blocks) {
             }
             return count;
         }
-
-        /** Without riders and courses that have nothing open. */
-        Product trimmed(Set<Ride> open) {
-            Set<String> who = new LinkedHashSet<>();
-            Set<String> where = new LinkedHashSet<>();
-            for (Ride ride : open) {
-                if (riders.contains(ride.rider()) && courses.contains(ride.course())) {
-                    who.add(ride.rider());
-                    where.add(ride.course());
-                }
-            }
-            return new Product(who, where);
-        }
     }
 
     /** @param rides some of the rides of an impact */
     public static Whom of(Set<Ride> rides, List<Named> riders, List<Named> courses) {
-        List<Product> products = products(rides, riders, courses);
         Set<Ride> open = new LinkedHashSet<>(rides);
         List<Block> out = new ArrayList<>();
         while (!open.isEmpty()) {
-            Product best = best(products, open, riders, courses);
+            Product best = best(products(open, riders, courses), open, riders, courses);
             out.add(best.named(riders, courses));
             open.removeIf(ride -> best.riders().contains(ride.rider()) && best.courses().contains(ride.course()));
         }
@@ -74,12 +59,10 @@ public record Whom(List<Block> blocks) {
         double most = 0;
         for (Product product : products) {
             int holds = product.holding(open);
-            for (Product each : holds == 0 ? List.<Product>of() : List.of(product, product.trimmed(open))) {
-                double worth = (double) holds / each.named(riders, courses).words();
-                if (worth > most) {
-                    best = each;
-                    most = worth;
-                }
+            double worth = holds == 0 ? 0 : (double) holds / product.named(riders, courses).words();
+            if (worth > most) {
+                best = product;
+                most = worth;
             }
         }
         return best;

@@ -1,11 +1,13 @@
 package courseworthy.cli;
 
 import courseworthy.Courseworthy.Format;
+import java.util.List;
 
 /** Looks over a coach's sheet of advice. */
 final class SheetCheckCommand extends Command {
 
     private final Given<String> file = parameter("FILE", "The sheet (.yaml).");
+    private final Given<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
     private final Given<Boolean> gaps = flag("Looks as well for situations, and for shipped courses, on which nobody speaks.", "--gaps");
     private final Given<Boolean> all = flag("Lists every remark; else a hundred of a kind, three of them for one row, and counts the others.",
             "--all");
@@ -23,6 +25,6 @@ final class SheetCheckCommand extends Command {
     @Override
     public void run() {
         output.check();
-        output.write(tool().sheetCheck(file.value(), gaps.value(), all.value(), examples.value(), format.value(), colours() && !output.toFile()));
+        output.write(tool().sheetCheck(file.value(), beside.value(), gaps.value(), all.value(), examples.value(), format.value(), colours() && !output.toFile()));
     }
 }

@@ -10,6 +10,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
 
     private final Given<String> file = parameter("SHEET", "The sheet (.yaml).");
     private final Given<List<String>> cases = others("CASES", "Files of cases; the .cases.yaml beside the sheet where none is given.");
+    private final Given<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
     private final Given<Boolean> cover = flag("Also show which rows, boundaries and conditions no case touches.", "--cover");
     private final Given<Format> format = format(Format.TEXT, Format.JSON);
     private final Output output = output();
@@ -23,7 +24,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
     @Override
     public void run() {
         try (Meter meter = meter("trying cases")) {
-            Tests tests = tool().sheetTest(file.value(), cases.value(), cover.value(), format.value(), colours() && !output.toFile(), meter);
+            Tests tests = tool().sheetTest(file.value(), beside.value(), cases.value(), cover.value(), format.value(), colours() && !output.toFile(), meter);
             output.write(tests.text());
             asExpected = tests.asExpected();
         }

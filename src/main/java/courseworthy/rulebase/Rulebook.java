@@ -88,7 +88,10 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
         if (leaveOut.rule().startsWith("limit/") || leaveOut.rule().startsWith("pairing/")) {
             fault(leaveOut, found + ", a limit", "advice", "Limits cannot be left out.", faults);
         } else if (row == null) {
-            fault(leaveOut, found, "a rule there is", Spelling.didYouMean(leaveOut.rule(), rows.keySet()), faults);
+            String near = Spelling.didYouMean(leaveOut.rule(), rows.keySet());
+            boolean others = !leaveOut.rule().startsWith("house/") && leaveOut.rule().indexOf('/') > 0;
+            fault(leaveOut, found, "a rule there is", near.isEmpty() && others ? "Where it is another sheet's, give that sheet too, with --sheet."
+                    : near, faults);
         } else if (row.author().rank() == Rank.RIDER) {
             fault(leaveOut, found + ", the rider's own", "advice", "Change it where the rider wrote it.", faults);
         } else if (row.task() != null && row.task().critical()) {

@@ -63,7 +63,7 @@ public final class SituationReader {
     public Situation called(Situation base, String key, Node node) {
         for (Node.Entry entry : node instanceof Node.Mapping block ? block.entries() : List.<Node.Entry>of()) {
             Measure measure = Measure.find(entry.key().text());
-            if (measure != null && measure.layer() > 0) {
+            if (measure != null && measure.derived()) {
                 faults.add(file, entry.key().line(), measure.written(), "what follows from decisions", "what it follows from",
                         "It is worked out anew: write start-line mass, and under decided the bike, tyre widths, casings and inserts.");
             }

@@ -1,18 +1,28 @@
 package courseworthy.rulebase;
 
 import courseworthy.claim.Where;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A sheet held against its cases.
  *
  * @param sheet   the sheet
+ * @param beside  other sheets in force with it
  * @param rows    how many rows it has
  * @param cases   how many cases there are
  * @param failed  those that did not come out as expected, in the order written
  * @param missing what no case touches, in the order of the rows; null where it was not asked for
  */
-public record Tried(Sheet sheet, int rows, int cases, List<Failed> failed, List<Missing> missing) {
+public record Tried(Sheet sheet, List<Sheet> beside, int rows, int cases, List<Failed> failed, List<Missing> missing) {
+
+    /** The sheets in force, the one that was tried last. */
+    public List<Sheet> sheets() {
+        List<Sheet> out = new ArrayList<>(beside);
+        out.add(sheet);
+        return out;
+    }
+
 
     /**
      * A case that did not come out as expected.

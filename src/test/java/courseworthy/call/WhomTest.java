@@ -37,11 +37,14 @@ class WhomTest {
                     }
                 }
             }
+            int times = 0;
             Set<Ride> told = new LinkedHashSet<>();
             for (Whom.Block block : Whom.of(rides, RIDERS, COURSES).blocks()) {
                 spelt(block.riders(), RIDERS).forEach(rider -> spelt(block.courses(), COURSES).forEach(course -> told.add(new Ride(course, rider))));
+                times += spelt(block.riders(), RIDERS).size() * spelt(block.courses(), COURSES).size();
             }
             assertThat(told).isEqualTo(rides);
+            assertThat(times).as("each ride is told of once").isEqualTo(rides.size());
         }
     }
 

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The command that looks over a sheet, on its full text. */
@@ -143,5 +145,19 @@ class SheetCommandTest {
                     Did you mean "check"?
                     'courseworthy sheet --help' lists what there is.
                 """));
+    }
+
+    /** A preference and a bound that leaves no room for it go ill together whichever speaks less often, and whichever stands first. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"prefer 3 | at most 2", "at most 2 | prefer 3", "prefer 1 | at least 2", "at least 2 | prefer 1"})
+    void aPreferenceAndABoundContradictInBothDirections(String often, String seldom) throws IOException {
+        for (boolean seldomFirst : new boolean[] {false, true}) {
+            String one = "  - id: often\n    when: {hours: over 3:00 h}\n    say: {plugs: " + often + "}\n    because: It is so.\n";
+            String other = "  - id: seldom\n    when: {hours: over 5:00 h}\n    say: {plugs: " + seldom + "}\n    because: It is so.\n";
+            String sheet = Files.writeString(folder.resolve("both.yaml"), "sheet: Mine\nauthor: me\nadvice:\n" + (seldomFirst ? other + one : one + other)).toString();
+            String told = Ran.of("sheet", "check", sheet).out().replaceAll("\\s+", " ");
+            assertThat(told).contains("Mine/seldom: contradicts Whenever it speaks, Mine/often speaks too: ").contains("1 remark");
+            assertThat(told.contains("Fine where it is the exception")).isEqualTo(often.startsWith("prefer"));
+        }
     }
 }

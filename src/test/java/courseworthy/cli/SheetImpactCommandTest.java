@@ -51,6 +51,24 @@ class SheetImpactCommandTest {
         return Ran.of(java.util.stream.Stream.concat(java.util.stream.Stream.of(args), java.util.stream.Stream.of(more)).toArray(String[]::new));
     }
 
+    /** Of a row that says several things the one that came about is quoted, not the first that is new. */
+    @Test
+    void theHalfThatMadeTheChangeIsQuoted() throws IOException {
+        String old = write("two.yaml", SHEET.replace("prefer 5", "[at least 1, prefer 3]"));
+        String now = write("three.yaml", SHEET.replace("prefer 5", "[at least 2, prefer 5]"));
+        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("becomes 5. Mine/many-plugs says prefer 5 instead of prefer 3 (")
+                .doesNotContain("says at least 2");
+    }
+
+    /** Of a row that asks for one of several things the one that is new is quoted. */
+    @Test
+    void theConditionThatMadeTheChangeIsQuoted() throws IOException {
+        String when = "when: {any of: [{hours: over 30:00 h}]}";
+        String old = write("two.yaml", SHEET.replaceAll("when: .*", when));
+        String now = write("three.yaml", SHEET.replaceAll("when: .*", when.replace("h}]", "h}, {distance: under 30 km}]")));
+        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, since distance 20.0 km (under 30 km) (");
+    }
+
     /** The rider's own words go before the coach's, so nothing changes for who wrote them. */
     @Test
     void eachChangeIsShownOnceWithWhomItConcerns() throws IOException {

@@ -98,11 +98,6 @@ final class Answers {
     /** Two sayings that cannot both be followed. */
     record Clash(Saying one, Saying other) {
 
-        /** Whether a preference meets a bound or a veto, which it can never overcome. */
-        boolean uneven() {
-            return (one.verb() == Verb.PREFER) != (other.verb() == Verb.PREFER);
-        }
-
         String words() {
             return Answers.words(one) + ", and " + Answers.words(other);
         }
@@ -144,6 +139,18 @@ final class Answers {
             }
         }
         return out;
+    }
+
+    /** Whether a row bounds, avoids or rules out what another prefers. */
+    static boolean excludes(Row row, Row preferring) {
+        for (Saying one : row.sayings()) {
+            for (Saying other : preferring.sayings()) {
+                if (one.verb() != Verb.PREFER && other.verb() == Verb.PREFER && clashes(one, other)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Two sayings of one row that cannot both be followed; null where there is none. */

@@ -209,8 +209,7 @@ final class Pairs {
             Marks narrower = where.around.copy().and(said.more).without(broader);
             Marks rest = where.meeting.copy().without(broader).without(narrower).without(said.same);
             Marks nested = where.inside.copy().or(where.around);
-            Marks against = said.otherwise.copy().and(nested).or(said.bounding.copy().and(where.around))
-                    .or(said.bounded.copy().and(where.inside)).and(rest);
+            Marks against = said.otherwise.copy().or(said.bounding).or(said.bounded).and(nested).and(rest);
             tallyOf(Kind.NEEDLESS, broader, row.at());
             tally(Kind.NEEDLESS, row.at(), narrower);
             tally(Kind.CONTRADICTS, row.at(), against.copy().and(where.around));

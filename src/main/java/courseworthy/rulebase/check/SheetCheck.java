@@ -94,6 +94,10 @@ public final class SheetCheck {
         return new SheetCheck(rows, house, inForce, topics, all, trial).look(house);
     }
 
+    private static final String CLASH = "Mend one, or let their conditions exclude each other.";
+    /** Shipped rows are full of such exceptions, and say so in their reasons. */
+    static final String EXCEPTION = "Fine where it is the exception; else mend one, or let their conditions exclude each other.";
+
     private Remarks look(List<Row> house) {
         for (Row row : rows) {
             placed.add(Placed.of(placed.size(), row, region(row)));
@@ -242,8 +246,8 @@ public final class SheetCheck {
             case NEEDLESS -> add(kind, row, against, "Wherever it speaks, " + id + " says as much.", "Remove it, or let it say more.",
                     more, common);
             case CONTRADICTS -> add(kind, row, against, (always(one, other) ? "They always speak together"
-                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other).words() + ".",
-                    "Mend one, or let their conditions exclude each other.", more, said(one, other).one().topic().name(), common);
+                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other).words() + ".", exception(one, other) ? EXCEPTION : CLASH,
+                    more, said(one, other).one().topic().name(), common);
             case OVERLAPS -> add(kind, row, against, "Both may speak with equal force: " + said(one, other).words() + ".",
                     "Fine where a vote shall settle it; else let their conditions exclude each other.", more,
                     said(one, other).one().topic().name(), common);
@@ -256,6 +260,11 @@ public final class SheetCheck {
     private static Answers.Clash said(Placed one, Placed other) {
         boolean inOrder = one.at() < other.at();
         return Answers.clash(inOrder ? one.row() : other.row(), inOrder ? other.row() : one.row());
+    }
+
+    /** Whether a bound is written for some of the days on which another row prefers what it leaves no room for. */
+    private static boolean exception(Placed one, Placed other) {
+        return Answers.excludes(one.row(), other.row()) && !always(one, other);
     }
 
     private static boolean always(Placed one, Placed other) {

@@ -334,7 +334,7 @@ class GridTest {
         boolean aPrefers = verb(a) == Verb.PREFER;
         boolean bPrefers = verb(b) == Verb.PREFER;
         if (aPrefers != bPrefers) {
-            return (aPrefers ? aInB : bInA) ? Kind.CONTRADICTS : null;
+            return aInB || bInA ? Kind.CONTRADICTS : null;
         }
         return one != other ? null : aInB || bInA ? Kind.CONTRADICTS : Kind.OVERLAPS;
     }
