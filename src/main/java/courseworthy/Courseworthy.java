@@ -31,6 +31,7 @@ import courseworthy.brief.TriedText;
 import courseworthy.brief.WhyMarkdown;
 import courseworthy.brief.WhyText;
 import courseworthy.build.Build;
+import courseworthy.build.BuildCall;
 import courseworthy.build.Builds;
 import courseworthy.build.Season;
 import courseworthy.call.Call;
@@ -178,6 +179,10 @@ public final class Courseworthy {
         Answer answer = answer(request);
         SetUps setUps = new SetUps(answer.rules(), answer.call(), answer.ride()::on);
         List<SetUp> all = new ArrayList<>(List.of(setUps.recommended()));
+        Build build = answer.brief().build();
+        if (build != null && build.bike() != null) {
+            all.add(setUps.of("the build of your workshop, " + build.bike().name(), BuildCall.known(build, answer.mounted())));
+        }
         for (int i = 0; i < asked.size(); i++) {
             all.add(setUps.of(written.get(i), asked.get(i)));
         }
@@ -204,8 +209,8 @@ public final class Courseworthy {
     /** What a course asks of the gears, and what those that are ridden together give. */
     public String gears(Request request, Format format, boolean colours) {
         Answer answer = answer(request);
-        GearChoice choice = GearChoice.of(answer.call(), House.realPairs());
-        GearShortfall shortfall = shortfall(answer.call(), answer.ride());
+        GearChoice choice = GearChoice.of(answer.mounted(), House.realPairs(), BuildCall.drivetrain(answer.brief().build()));
+        GearShortfall shortfall = shortfall(answer.mounted(), answer.ride());
         return switch (format) {
             case TEXT -> GearsText.of(answer.brief(), choice, shortfall, colours);
             case JSON -> JsonGears.of(answer.brief(), choice, shortfall);
@@ -402,8 +407,8 @@ public final class Courseworthy {
         return format == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours);
     }
 
-    /** A brief, the call it was made of, and the rules that made the call. */
-    private record Answer(DroolsRules rules, Call call, Brief brief, Ride ride) {
+    /** A brief, the call it was made of, the same for the parts of a build where there is one, and the rules that made them. */
+    private record Answer(DroolsRules rules, Call call, Call mounted, Brief brief, Ride ride) {
     }
 
     /** Without what to set, the day's plan and second calls. */
@@ -435,11 +440,12 @@ public final class Courseworthy {
         DroolsRules rules = loading.finish(faults);
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands, ride::on);
-        Outlook day = outlook ? Outlook.of(call, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)).with(shortfall(call, ride))
-                : Outlook.NONE;
         Worths worths = new Worths(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
         Build build = workshop == null ? null : Builds.of(call, workshop.as(rider.name()), event.date(), worths, FitRules.load());
-        return new Answer(rules, call, Briefs.of(course, rider, event, call, Checklists.of(call, event, build), day,
+        Call mounted = BuildCall.of(rules, call, build, ride::on);
+        Outlook day = outlook ? Outlook.of(call, mounted, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)).with(shortfall(call, ride))
+                : Outlook.NONE;
+        return new Answer(rules, call, mounted, Briefs.of(course, rider, event, call, mounted, Checklists.of(mounted, event, build), day,
                 worths, build, loading.given()), ride);
     }
 

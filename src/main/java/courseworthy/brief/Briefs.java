@@ -13,9 +13,11 @@ import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.rider.Rider;
 import courseworthy.rulebase.Sheet;
+import courseworthy.rulebase.Untold;
 import courseworthy.worth.Outlook;
 import courseworthy.worth.Worths;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -31,20 +33,22 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, checklist, Outlook.NONE, null, null, List.of());
+        return of(course, rider, event, call, call, checklist, Outlook.NONE, null, null, List.of());
     }
 
     /**
+     * @param mounted the call made anew for the parts of the build; the call itself where there is none
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
      * @param build   the parts that realise it; null where no workshop is given
      * @param sheets  coaches' sheets in force, in the order given
      */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist, Outlook outlook, Worths worths,
+    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, Checklist checklist, Outlook outlook, Worths worths,
             Build build, List<Sheet> sheets) {
+        List<Untold> untold = untold(call, mounted);
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
-                call.decisions(), Reason.of(call.decisions()), leaveAlone(call, checklist.role()), call.couldNotTell(),
-                Wanted.of(call.couldNotTell()), cautions(call, event, outlook), checklist, outlook, worths, build, InForce.of(sheets));
+                call.decisions(), Reason.of(call.decisions()), leaveAlone(mounted, checklist.role()), untold,
+                Wanted.of(untold), cautions(mounted, event, outlook), checklist, outlook, worths, build, InForce.of(sheets));
     }
 
     /** What the gears lack comes first: it decides whether the course is ridden. */
@@ -63,6 +67,16 @@ public final class Briefs {
         Value role = call.demands().get(Measure.ROLE);
         return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
                 call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), null, Outlook.NONE, null, null, InForce.of(sheets));
+    }
+
+    /** Rules that could not tell, of the parts of the build neither. */
+    private static List<Untold> untold(Call call, Call mounted) {
+        if (mounted == call) {
+            return call.couldNotTell();
+        }
+        Set<String> still = new HashSet<>();
+        mounted.couldNotTell().forEach(each -> still.add(each.author().rule()));
+        return call.couldNotTell().stream().filter(each -> still.contains(each.author().rule())).toList();
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {

@@ -15,6 +15,11 @@ final class GearWords {
     private GearWords() {
     }
 
+    /** Whose gears they are where a workshop is given; empty where none is, or none of its bikes can be built. */
+    static String built(Brief brief) {
+        return brief.build() == null || brief.build().bike() == null ? "" : "Chainrings and cassette of the build: " + brief.build().bike().name() + ".";
+    }
+
     /** What the figures go by. */
     static List<String> basis(GearChoice choice) {
         List<String> out = new ArrayList<>();

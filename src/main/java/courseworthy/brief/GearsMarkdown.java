@@ -32,6 +32,10 @@ public final class GearsMarkdown {
         if (shortfall != null) {
             page.paragraph(ShortfallWords.full(shortfall));
         }
+        String built = GearWords.built(brief);
+        if (!built.isEmpty()) {
+            page.paragraph(built);
+        }
         GearsMarkdown markdown = new GearsMarkdown(page, choice);
         markdown.all(2);
         markdown.common();

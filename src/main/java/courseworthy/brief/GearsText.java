@@ -35,6 +35,10 @@ public final class GearsText {
         if (shortfall != null) {
             page.text(0, 2, ShortfallWords.full(shortfall), Weight.ALERT);
         }
+        String built = GearWords.built(brief);
+        if (!built.isEmpty()) {
+            page.text(0, 2, built, Weight.PLAIN);
+        }
         GearsText text = new GearsText(page, choice);
         text.all();
         text.common();

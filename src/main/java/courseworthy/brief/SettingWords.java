@@ -44,11 +44,11 @@ final class SettingWords {
         return out;
     }
 
-    /** What goes beyond a limit, and where a build's tyres ask for other pressures; empty where nothing is to be said. */
+    /** Whose settings they are where there is a build, and what goes beyond a limit; empty where nothing is to be said. */
     static List<String> alerts(Brief brief) {
         List<String> out = new ArrayList<>();
-        if (otherTyres(brief)) {
-            out.add("The tyres of the build are others than the call's: their pressures stand with the build and on the checklist.");
+        if (brief.build() != null && brief.build().bike() != null) {
+            out.add("These are for the parts of the build.");
         }
         Outlook outlook = brief.outlook();
         if (outlook.pressures() != null) {
@@ -66,11 +66,6 @@ final class SettingWords {
             out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
                     + bar(PressureSteps.down(setting.ceiling())) + " bar: start lower, or let air out there.");
         }
-    }
-
-    private static boolean otherTyres(Brief brief) {
-        return brief.build() != null && brief.build().set().entrySet().stream().anyMatch(set ->
-                brief.decisions().stream().anyMatch(each -> each.topic().name().equals(set.getKey()) && !each.text().equals(set.getValue())));
     }
 
     private static boolean risesOver(TyreSetting tyre) {

@@ -122,7 +122,7 @@ final class Pressures {
     }
 
     /** The lower marking, Pa; null where either is not known. */
-    private static Double most(Part tyre, Part wheel) {
+    static Double most(Part tyre, Part wheel) {
         Double one = tyre.number(Detail.MARKED_PRESSURE);
         Double other = wheel == null ? null : wheel.number(Detail.MARKED_PRESSURE);
         if (one == null || other == null) {

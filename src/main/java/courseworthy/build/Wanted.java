@@ -100,6 +100,20 @@ record Wanted(Topic topic, Of of, Place place, BiFunction<Topic, Part, Long> val
         return Aims.option(topic, on ? "on" : "off");
     }
 
+    /** What a build has on every topic that parts realise, in the topics' ticks or positions; null where that is not known. */
+    static Map<Topic, Long> got(Part bike, Map<Place, Part> parts) {
+        Map<Topic, Long> out = new LinkedHashMap<>();
+        for (Wanted each : ALL.values()) {
+            out.put(each.topic, switch (each.of) {
+                case BIKE -> each.got(bike);
+                case PART -> each.got(parts.get(each.place));
+                case GEARS -> gear(each.topic.name(), parts.get(Place.CHAINRING), parts.get(Place.CASSETTE));
+                case POWER -> power(each.topic, parts.get(Place.CRANK), parts.get(Place.PEDALS), parts.get(Place.METER));
+            });
+        }
+        return out;
+    }
+
     private static boolean measures(Part part) {
         return part != null && Boolean.TRUE.equals(part.yes(Detail.POWER_METER));
     }

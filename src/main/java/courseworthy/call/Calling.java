@@ -60,10 +60,12 @@ public final class Calling {
     private final Map<Topic, Decision> decisions = new HashMap<>();
     private final Map<Topic, Settled> settled = new LinkedHashMap<>();
     private final List<Task> tasks = new ArrayList<>();
+    private final Map<Topic, Long> given;
     private Demands demands;
 
-    private Calling(Demands demands) {
+    private Calling(Demands demands, Map<Topic, Long> given) {
         this.demands = demands.stated();
+        this.given = given;
     }
 
     /**
@@ -81,7 +83,7 @@ public final class Calling {
      * @param on     on another kind of bike
      */
     public static Call call(Rules rules, Demands atHand, Function<String, Demands> on) {
-        Calling calling = new Calling(atHand);
+        Calling calling = new Calling(atHand, Map.of());
         try (Rules.Firing firing = rules.open()) {
             calling.hear(firing, 0);
             calling.settle(BIKE.layer());
@@ -99,7 +101,16 @@ public final class Calling {
      * @throws IllegalStateException where a rule speaks on a topic that is settled already; loading refuses such rules
      */
     public static Call call(Rules rules, Demands demands) {
-        Calling calling = new Calling(demands);
+        return call(rules, demands, Map.of());
+    }
+
+    /**
+     * The same with some topics as they are, whatever is claimed on them; all that hangs on them is settled for what they are.
+     *
+     * @param given in the topics' ticks or positions; null where it is not known
+     */
+    public static Call call(Rules rules, Demands demands, Map<Topic, Long> given) {
+        Calling calling = new Calling(demands, given);
         try (Rules.Firing firing = rules.open()) {
             calling.hear(firing, 0);
             calling.hearOfTheBike(rules);
@@ -165,9 +176,7 @@ public final class Calling {
 
     private void settle(int layer) {
         for (Topic topic : Topics.ofLayer(layer)) {
-            List<Claim> said = claims.getOrDefault(topic, List.of());
-            String why = Applying.whyNot(topic, decisions);
-            Decision decision = why.isEmpty() ? Settling.settle(topic, said) : Settling.notApplicable(topic, said, why);
+            Decision decision = decision(topic, claims.getOrDefault(topic, List.of()));
             boolean known = decision.status() == Status.SETTLED;
             decisions.put(topic, decision);
             settled.put(topic, new Settled(topic, known, known ? decision.value() : 0));
@@ -176,6 +185,18 @@ public final class Calling {
             demands = demands.calling(settled.get(BIKE));
         }
         demands = demands.with(Derived.after(layer, demands, Collections.unmodifiableMap(settled)));
+    }
+
+    private Decision decision(Topic topic, List<Claim> said) {
+        String why = Applying.whyNot(topic, decisions);
+        if (!why.isEmpty()) {
+            return Settling.notApplicable(topic, said, why);
+        }
+        if (given.containsKey(topic)) {
+            Long value = given.get(topic);
+            return value == null ? Settling.notApplicable(topic, said, "What it is, is not known.") : Settling.given(topic, said, value);
+        }
+        return Settling.settle(topic, said);
     }
 
     private Call outcome(List<Untold> couldNotTell) {

@@ -86,6 +86,22 @@ public final class Settling {
         return conflict.isEmpty() ? settling.settled() : nonePossible(topic, claims, conflict);
     }
 
+    /** The decision on a topic that is as it is, whatever is claimed: for and against follow from the value. */
+    public static Decision given(Topic topic, List<Claim> claims, long value) {
+        Agreement agreement = new Agreement(topic, value);
+        List<Claim> taken = new ArrayList<>();
+        List<Lost> lost = new ArrayList<>();
+        for (Claim claim : eachOnce(claims)) {
+            if (agreement.met(claim)) {
+                taken.add(claim);
+            } else {
+                lost.add(new Lost(claim, List.of(), How.SET_ASIDE));
+            }
+        }
+        taken.sort(ClaimOrder.OUTPUT);
+        return new Decision(topic, Status.SETTLED, value, "", Standing.BOUNDED, taken, inOrder(lost), "");
+    }
+
     /** The decision on a topic that does not apply: its claims are kept, unsettled. */
     public static Decision notApplicable(Topic topic, List<Claim> claims, String why) {
         List<Lost> lost = new ArrayList<>();

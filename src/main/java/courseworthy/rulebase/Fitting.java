@@ -570,14 +570,21 @@ public final class Fitting {
 
     /** A drop above the marked category is a limit; the category says no more than that. */
     public static Fit drops(Part part, Load load) {
-        String category = part.word(Detail.USE_CATEGORY);
-        Double written = part.number(Detail.DROP_LIMIT);
-        double limit = category == null ? Double.POSITIVE_INFINITY : DROPS[CATEGORIES.indexOf(category)];
-        double least = written == null ? limit : Math.min(limit, written);
-        if (load.drop() == null || load.drop() <= least + 1e-9) {
+        Double least = dropLimit(part);
+        if (load.drop() == null || least == null || load.drop() <= least + 1e-9) {
             return Fit.FITS;
         }
         return Fit.not("a drop of " + Math.round(load.drop() * 100) + " cm is above what it is marked for (" + Math.round(least * 100) + " cm)");
+    }
+
+    /** The highest drop a part is marked for, m, 5 without a bound; null where nothing is written. */
+    public static Double dropLimit(Part part) {
+        String category = part.word(Detail.USE_CATEGORY);
+        Double written = part.number(Detail.DROP_LIMIT);
+        if (category == null || written == null) {
+            return category == null ? written : Double.valueOf(DROPS[CATEGORIES.indexOf(category)]);
+        }
+        return Math.min(DROPS[CATEGORIES.indexOf(category)], written);
     }
 
     // What they share

@@ -46,10 +46,15 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
      * @param pairs the gears that exist
      */
     public static GearChoice of(Call call, RealPairs pairs) {
+        return of(call, pairs, null);
+    }
+
+    /** As {@link #of(Call, RealPairs)}. @param mounted rings and cassette of a build, in place of the decided; null for none */
+    public static GearChoice of(Call call, RealPairs pairs, Drivetrain mounted) {
         String bike = text(call, "bike");
         double width = width(call);
         Turning turning = new Turning(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
-        Drivetrain decided = decided(call, pairs);
+        Drivetrain decided = mounted == null ? decided(call, pairs) : mounted;
         List<Geared> common = new ArrayList<>();
         for (Drivetrain each : nearest(decided, pairs.on(bike))) {
             common.add(turning.of(each));

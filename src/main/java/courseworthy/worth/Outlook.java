@@ -39,8 +39,13 @@ public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, 
     }
 
     public static Outlook of(Call call, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
+        return of(call, call, otherwise, bikeAtHand);
+    }
+
+    /** @param mounted the call made anew for the parts of a build, which are what is set; the call itself where there is no build */
+    public static Outlook of(Call call, Call mounted, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         boolean surveyed = call.demands().estimated() != null;
-        return new Outlook(surveyed ? Pressures.of(call, wet(otherwise)) : null, surveyed ? Suspension.of(call) : null, DayPlan.of(call), otherwise,
-                bikeAtHand, null);
+        return new Outlook(surveyed ? Pressures.of(mounted, mounted == call ? wet(otherwise) : null) : null,
+                surveyed ? Suspension.of(mounted) : null, DayPlan.of(call), otherwise, bikeAtHand, null);
     }
 }

@@ -214,7 +214,7 @@ class ExampleBuildTest {
         assertThat(part(build, "front tyre")).startsWith("flint tyre 42");
         assertThat(mounted).isGreaterThan(called);
         assertThat(bar(text.substring(text.indexOf("Race morning")), "Find: Front ([0-9.]+) bar")).isEqualTo(mounted);
-        assertThat(text).contains("their pressures stand with the build");
+        assertThat(text).contains("These are for the parts of the build.");
     }
 
     /** Sintered pads are never asked for without a rotor that permits them. */

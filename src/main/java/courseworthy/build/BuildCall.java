@@ -1,0 +1,197 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.call.Calling;
+import courseworthy.claim.Author;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.claim.Where;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.Fitting;
+import courseworthy.rulebase.Rules;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.units.Amount;
+import courseworthy.workshop.Detail;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Place;
+import courseworthy.worth.Drivetrain;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The call made anew for the parts of a build: what parts realise is as it is mounted, and what hangs on it (sag, clicks, pads to bed
+ * in, a lockout to try, what to set and to mind) is settled for that. Markings are those of the build's own tyres, rims and frame.
+ */
+public final class BuildCall {
+
+    /** What is known of the bike at hand; of the build the workshop says it. */
+    private static final Set<Measure> OF_THE_BIKE_AT_HAND = EnumSet.of(Measure.RIM_INNER_WIDTH, Measure.HOOKLESS, Measure.TYRE_MARKING,
+            Measure.RIM_MARKING, Measure.LOWER_MARKING, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM, Measure.TYRE_CLEARANCE, Measure.TUBELESS_READY,
+            Measure.BIKE_DROP_LIMIT, Measure.DROP_ABOVE_THE_MARK, Measure.BIKE_MASS_LIMIT, Measure.MASS_ABOVE_THE_MARK, Measure.FORK_TRAVEL_LIMIT,
+            Measure.ROTOR_LIMIT, Measure.POWER_METER_AT_HAND);
+    private static final List<Place> TYRES = List.of(Place.FRONT_TYRE, Place.REAR_TYRE);
+    private static final List<Place> WHEELS = List.of(Place.FRONT_WHEEL, Place.REAR_WHEEL);
+    private static final Author MARKED = new Author("workshop/marked-pressure", Rank.LIMIT, 0, Force.MUST, Evidence.PRACTICE, "",
+            "The lower of what is marked on this tyre and on this rim.", new Where("workshop", 0));
+
+    private final Call call;
+    private final Build build;
+    private final Function<String, Demands> on;
+    private final Map<Place, Part> parts;
+
+    private BuildCall(Call call, Build build, Function<String, Demands> on) {
+        this.call = call;
+        this.build = build;
+        this.on = on;
+        this.parts = build.inPlace();
+    }
+
+    /**
+     * @param build null for none, or one without a bike: then the call as it is
+     * @param on    what the same ride asks for on another kind of bike
+     */
+    public static Call of(Rules rules, Call call, Build build, Function<String, Demands> on) {
+        return build == null || build.bike() == null ? call : new BuildCall(call, build, on).made(rules);
+    }
+
+    /**
+     * What a build has on each topic that its parts realise and of which that is known, in the topics' ticks or positions.
+     *
+     * @param mounted the call made for it
+     */
+    public static Map<Topic, Long> known(Build build, Call mounted) {
+        Map<Topic, Long> out = Wanted.got(build.bike(), build.inPlace());
+        out.keySet().removeIf(topic -> mounted.on(topic).value() == null);
+        return out;
+    }
+
+    /** Rings and cassette of a build; null where there is none or their teeth are not known. */
+    public static Drivetrain drivetrain(Build build) {
+        Map<Place, Part> parts = build == null ? Map.of() : build.inPlace();
+        List<Integer> rings = teeth(parts.get(Place.CHAINRING), Detail.TEETH);
+        List<Integer> sprockets = teeth(parts.get(Place.CASSETTE), Detail.SPROCKETS);
+        return rings == null || sprockets == null ? null : new Drivetrain(rings, sprockets);
+    }
+
+    private static List<Integer> teeth(Part part, Detail detail) {
+        int[] teeth = part == null ? null : part.teeth(detail);
+        return teeth == null ? null : Arrays.stream(teeth).boxed().toList();
+    }
+
+    private Call made(Rules rules) {
+        Map<Topic, Long> given = new LinkedHashMap<>(Wanted.got(build.bike(), parts));
+        given.put(Topics.of("front tyre pressure"), pressure("front tyre pressure"));
+        given.put(Topics.of("rear tyre pressure"), pressure("rear tyre pressure"));
+        Call made = Calling.call(rules, demands(), given);
+        List<Decision> decisions = new ArrayList<>();
+        for (Decision decision : made.decisions()) {
+            decisions.add(switch (decision.topic().name()) {
+                case "front tyre pressure" -> marked(decision, Place.FRONT_TYRE, Place.FRONT_WHEEL);
+                case "rear tyre pressure" -> marked(decision, Place.REAR_TYRE, Place.REAR_WHEEL);
+                default -> decision;
+            });
+        }
+        return new Call(made.demands().with(lowerMarking()), decisions, made.tasks(), made.couldNotTell());
+    }
+
+    /** The pressure that stands with the build; null where nobody should pump by a number. */
+    private Long pressure(String name) {
+        Topic topic = Topics.of(name);
+        try {
+            String set = build.set().get(name);
+            return set == null ? null : Long.valueOf(topic.resolution().ticks(Amount.parse(set, topic.resolution().unit().dimension())));
+        } catch (Amount.NotAnAmount words) {
+            return null;
+        }
+    }
+
+    private Decision marked(Decision pressure, Place tyre, Place wheel) {
+        Double most = parts.get(tyre) == null ? null : Pressures.most(parts.get(tyre), parts.get(wheel));
+        if (most == null || pressure.value() == null) {
+            return pressure;
+        }
+        Topic topic = pressure.topic();
+        List<Claim> taken = new ArrayList<>(pressure.taken());
+        long ticks = (long) Math.floor(most / topic.resolution().base(1) + 1e-6);
+        taken.add(0, Claim.of(MARKED, topic, Verb.AT_MOST, ticks, topic.text(ticks), List.of()));
+        return new Decision(topic, pressure.status(), pressure.value(), pressure.label(), pressure.standing(), taken, pressure.lost(), pressure.why());
+    }
+
+    private Demands demands() {
+        String kind = build.bike().word(Detail.KIND);
+        Demands own = kind == null || kind.equals(call.demands().ridden()) ? call.demands() : on.apply(kind);
+        Map<Measure, Value> values = new EnumMap<>(Measure.class);
+        values.putAll(own.values());
+        values.keySet().removeAll(OF_THE_BIKE_AT_HAND);
+        Part wheel = parts.get(Place.FRONT_WHEEL);
+        put(values, Measure.RIM_INNER_WIDTH, wheel == null ? null : wheel.number(Detail.RIM_INNER_WIDTH));
+        yesNo(values, Measure.HOOKLESS, any(WHEELS, Detail.HOOKLESS));
+        Boolean tubeless = both(all(TYRES, Detail.TUBELESS), all(WHEELS, Detail.TUBELESS));
+        yesNo(values, Measure.TUBELESS_READY, tubeless);
+        put(values, Measure.BIKE_DROP_LIMIT, Fitting.dropLimit(build.bike()));
+        Long power = Wanted.got(build.bike(), parts).get(Topics.of("power meter"));
+        yesNo(values, Measure.POWER_METER_AT_HAND, power == null ? null : Boolean.valueOf(power > 0));
+        return new Demands(values, own.stretches(), own.assumed(), own.estimated(), own.occasion());
+    }
+
+    /** For what is to be minded: not for the call, since each wheel has a lower marking of its own. */
+    private Map<Measure, Value> lowerMarking() {
+        Map<Measure, Value> out = new EnumMap<>(Measure.class);
+        Double front = parts.get(Place.FRONT_TYRE) == null ? null : Pressures.most(parts.get(Place.FRONT_TYRE), parts.get(Place.FRONT_WHEEL));
+        Double rear = parts.get(Place.REAR_TYRE) == null ? null : Pressures.most(parts.get(Place.REAR_TYRE), parts.get(Place.REAR_WHEEL));
+        put(out, Measure.LOWER_MARKING, front == null || rear == null ? null : Double.valueOf(Math.min(front, rear)));
+        return out;
+    }
+
+    private static void put(Map<Measure, Value> to, Measure measure, Double base) {
+        if (base != null) {
+            to.put(measure, Value.exact(measure.scale().resolution().ticks(base)));
+        }
+    }
+
+    private static void yesNo(Map<Measure, Value> to, Measure measure, Boolean yes) {
+        if (yes != null) {
+            to.put(measure, Value.exact(yes ? 1 : 0));
+        }
+    }
+
+    /** Whether any part is; null where none is known to be and one does not say. */
+    private Boolean any(List<Place> places, Detail detail) {
+        Boolean out = Boolean.FALSE;
+        for (Place place : places) {
+            Boolean yes = parts.get(place) == null ? null : parts.get(place).yes(detail);
+            out = Boolean.TRUE.equals(yes) || Boolean.TRUE.equals(out) ? Boolean.TRUE : yes == null ? null : out;
+        }
+        return out;
+    }
+
+    /** Whether all parts are; null where none is known not to be and one does not say. */
+    private Boolean all(List<Place> places, Detail detail) {
+        Boolean out = Boolean.TRUE;
+        for (Place place : places) {
+            out = both(out, parts.get(place) == null ? null : parts.get(place).yes(detail));
+        }
+        return out;
+    }
+
+    private static Boolean both(Boolean one, Boolean other) {
+        if (Boolean.FALSE.equals(one) || Boolean.FALSE.equals(other)) {
+            return Boolean.FALSE;
+        }
+        return one == null || other == null ? null : Boolean.TRUE;
+    }
+}

@@ -1,0 +1,138 @@
+package courseworthy.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.Courseworthy;
+import courseworthy.Courseworthy.Format;
+import courseworthy.Request;
+import courseworthy.brief.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** With a workshop all that comes after the build speaks of the build, on every shipped course, in training and in the race. */
+class BuildCallTest {
+
+    private static final Path EXAMPLES = Path.of("docs/examples");
+    private static final Pattern SAG = Pattern.compile("(fork|rear) (\\d+) mm \\((\\d+) % of (\\d+) mm");
+
+    @TempDir
+    private Path folder;
+
+    private static List<Path> files(String kind) {
+        try (Stream<Path> files = Files.list(EXAMPLES.resolve(kind))) {
+            return files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList();
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static List<Request> requests() {
+        List<Request> out = new ArrayList<>();
+        for (Path workshop : files("workshops")) {
+            for (Path event : files("events")) {
+                String course = event.getFileName().toString().replace(".yaml", "");
+                for (String role : List.of("race", "training")) {
+                    out.add(new Request(course, null, event.toString(), null, List.of(), role, null, workshop.toString()));
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Courseworthy tool() {
+        return new Courseworthy(Path.of(""), remark -> { });
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void whatIsSetAndDoneIsOfTheBuild(Request request) {
+        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
+        JsonNode build = brief.get("build");
+        if (build.get("bike").isNull()) {
+            return;
+        }
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String list = brief.get("checklist").toString();
+        Map<String, String> got = new LinkedHashMap<>();
+        build.get("not_met").forEach(each -> got.put(each.get("topic").asText(), each.get("got").asText()));
+        Matcher sag = SAG.matcher(text.substring(text.indexOf("TO SET") + 1));
+        while (sag.find()) {
+            String topic = sag.group(1).equals("fork") ? "fork travel" : "rear travel";
+            assertThat(Integer.parseInt(sag.group(2))).isLessThan(Integer.parseInt(sag.group(4)));
+            if (got.containsKey(topic)) {
+                assertThat(got.get(topic)).isEqualTo(sag.group(4) + " mm");
+            }
+        }
+        if (got.containsKey("lockout")) {
+            assertThat(list.contains("Lock and open the suspension from the bar")).isEqualTo(got.get("lockout").equals("remote"));
+        }
+        if (got.containsKey("pad compound")) {
+            assertThat(list.contains("Fit sintered pads")).isEqualTo(got.get("pad compound").equals("sintered") && request.role().equals("race"));
+        }
+        assertThat(brief.get("cautions").toString()).doesNotContain("markings of this bike are not known");
+    }
+
+    /** A fork of 110 mm that is locked by hand, on narrower tyres than the call wants: all figures are its own. */
+    @Test
+    void theForkThatIsMountedIsSet() throws IOException {
+        Request request = with("fork", "travel: 120 mm", "travel: 100 mm", "travel: 110 mm", "travel: 100 mm", "lockout: remote", "lockout: by hand");
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(text).containsPattern("Sag fork (15|20|25) mm \\(\\d+ % of 100 mm\\)").contains("Lockout by hand").contains("These are for the parts of the build.")
+                .doesNotContain("Lock and open the suspension from the bar");
+    }
+
+    @Test
+    void theTyresThatAreMountedArePumped() throws IOException {
+        Request request = with("tyre", "width: 5", "width: 4", "measured width: 6", "measured width: 4");
+        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String set = text.substring(text.indexOf("TO SET"), text.indexOf("PLAN FOR THE DAY"));
+        for (JsonNode line : brief.get("build").get("pressures")) {
+            Matcher start = Pattern.compile("start from ([0-9.]+) bar").matcher(line.asText());
+            assertThat(start.find()).isTrue();
+            assertThat(set).contains(start.group(1) + " bar");
+            assertThat(brief.get("checklist").toString()).contains(start.group(1) + " bar");
+        }
+    }
+
+    @Test
+    void gearsAndCompareShowTheBuild() throws IOException {
+        Request request = with("cassette", "39, 45, 51]", "38, 43, 48]", "39, 45]", "37, 42]");
+        JsonNode build = Schema.tree(tool().brief(request, Format.JSON, false)).get("build");
+        String gears = tool().gears(request, Format.TEXT, false);
+        assertThat(gears).contains("of the build: " + build.get("bike").asText());
+        String compared = tool().compare(request, List.of("front tyre width=60 mm"), Format.TEXT, false);
+        assertThat(compared).contains("the build of your workshop, " + build.get("bike").asText());
+        assertThat(tool().compare(RACE, List.of("front tyre width=60 mm"), Format.TEXT, false)).doesNotContain("your workshop");
+    }
+
+    private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",
+            "docs/examples/riders/ida-hardtail.yaml", List.of(), null, null);
+
+    /** The shipped workshop with the parts of one kind written otherwise: pairs of what stands there and what is written for it. */
+    private Request with(String kind, String... pairs) throws IOException {
+        StringBuilder out = new StringBuilder();
+        for (String line : Files.readAllLines(files("workshops").get(0))) {
+            String changed = line;
+            for (int i = 0; line.contains("kind: " + kind + ",") && i < pairs.length; i += 2) {
+                changed = changed.replace(pairs[i], pairs[i + 1]);
+            }
+            out.append(changed).append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("workshop.yaml"), out);
+        return new Request(RACE.course(), null, RACE.event(), RACE.rider(), List.of(), null, null, file.toString());
+    }
+}
