@@ -38,6 +38,8 @@ import courseworthy.call.Call;
 import courseworthy.call.Calling;
 import courseworthy.call.Flip;
 import courseworthy.call.Impact;
+import courseworthy.call.Margin;
+import courseworthy.call.Margins;
 import courseworthy.checklist.Checklists;
 import courseworthy.course.Course;
 import courseworthy.demand.Demands;
@@ -445,7 +447,8 @@ public final class Courseworthy {
         Call mounted = BuildCall.of(rules, call, build, ride::on);
         Outlook day = outlook ? Outlook.of(call, mounted, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)).with(shortfall(call, ride))
                 : Outlook.NONE;
-        return new Answer(rules, call, mounted, Briefs.of(course, rider, event, call, mounted, Checklists.of(mounted, event, build), day,
+        List<Margin> close = outlook ? Margins.of(rules, call) : List.of();
+        return new Answer(rules, call, mounted, Briefs.of(course, rider, event, call, mounted, close, Checklists.of(mounted, event, build), day,
                 worths, build, loading.given()), ride);
     }
 

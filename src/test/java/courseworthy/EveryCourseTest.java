@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EveryCourseTest {
 
     private static final Path HOME = Path.of("");
-    private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}(settled|leaning|split|bounded|assumed)");
+    private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}((?:settled|leaning|split|bounded|assumed)(?:, close)?)");
 
     private final List<String> remarks = new ArrayList<>();
     private final Courseworthy tool = new Courseworthy(HOME, remarks::add);
@@ -54,13 +54,14 @@ class EveryCourseTest {
         Map<String, List<String>> rows = rows(text);
         for (JsonNode decision : json.get("decisions")) {
             String topic = decision.get("topic").asText();
-            List<String> row = List.of(decision.get("text").asText(), decision.get("standing").asText());
+            List<String> row = List.of(decision.get("text").asText(), decision.get("standing").asText() + (decision.get("close").asBoolean() ? ", close" : ""));
             if (decision.get("status").asText().equals("settled")) {
                 assertThat(rows.remove(topic)).as(topic).isEqualTo(row);
                 assertThat(markdown).contains("\n| " + topic + " | " + row.get(0) + " | " + row.get(1) + " |\n");
             }
         }
         assertThat(rows).isEmpty();
+        closeIsSaidEverywhere(json, text, markdown);
         for (JsonNode caution : json.get("cautions")) {
             assertThat(plain(text)).contains(plain(caution.asText()));
             assertThat(markdown).contains(caution.asText());
@@ -138,6 +139,18 @@ class EveryCourseTest {
             assertThat(json.get("leave_alone")).isNotEmpty();
         } else {
             assertThat(json.get("leave_alone")).isEmpty();
+        }
+    }
+
+    private static void closeIsSaidEverywhere(JsonNode json, String text, String markdown) {
+        for (JsonNode decision : json.get("decisions")) {
+            boolean close = decision.get("close").asBoolean();
+            assertThat(decision.has("close_to")).isEqualTo(close);
+            if (close) {
+                String other = decision.get("topic").asText() + " " + decision.get("close_to").get("otherwise").asText();
+                assertThat(plain(text.substring(text.indexOf("\nCLOSE\n")))).contains(other).contains(decision.get("close_to").get("measure").asText());
+                assertThat(markdown.substring(markdown.indexOf("\n## Close\n"))).contains(other);
+            }
         }
     }
 

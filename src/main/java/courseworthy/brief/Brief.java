@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.build.Build;
+import courseworthy.call.Margin;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
@@ -24,6 +25,7 @@ import java.util.List;
  * @param leaveAlone   what is not to be changed before a race; empty in training
  * @param couldNotTell rules that could not tell
  * @param wanted       what to write so that they can
+ * @param close        thresholds on which decisions rest within what their measure may be
  * @param cautions     what to mind, in sentences
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
@@ -33,7 +35,7 @@ import java.util.List;
  */
 public record Brief(CourseLine course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Reason> reasons, List<LeaveAlone> leaveAlone, List<Untold> couldNotTell, List<Wanted> wanted,
-        List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build, List<InForce> sheets) {
+        List<Margin> close, List<String> cautions, Checklist checklist, Outlook outlook, Worths worths, Build build, List<InForce> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);
@@ -41,7 +43,18 @@ public record Brief(CourseLine course, String event, String rider, String role, 
         leaveAlone = List.copyOf(leaveAlone);
         couldNotTell = List.copyOf(couldNotTell);
         wanted = List.copyOf(wanted);
+        close = List.copyOf(close);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The threshold on which a decision rests closely; null where it does not. */
+    Margin close(Decision decision) {
+        for (Margin margin : close) {
+            if (margin.decision().topic().equals(decision.topic())) {
+                return margin;
+            }
+        }
+        return null;
     }
 
     /** Something that stays as it is. */

@@ -106,13 +106,18 @@ public final class BriefMarkdown {
             page.paragraph("Does not apply to this bike: " + String.join(", ", without) + ".");
         }
         page.emphasised(BriefText.HOW_SURE_MEANS);
+        if (!brief.close().isEmpty()) {
+            page.heading(2, "Close");
+            page.emphasised(Words.CLOSE_MEANS);
+            Words.close(brief.close()).forEach(page::bullet);
+        }
     }
 
     private void row(Decision decision) {
         if (decision.status() == Status.NONE_POSSIBLE) {
             page.tableRow(decision.topic().name(), "none possible: " + decision.why(), "");
         } else if (decision.status() == Status.SETTLED) {
-            page.tableRow(decision.topic().name(), decision.text(), decision.standing().word());
+            page.tableRow(decision.topic().name(), decision.text(), Words.sure(brief, decision));
         }
     }
 

@@ -17,7 +17,7 @@ import java.util.List;
 public final class BriefText {
 
     private static final int NAME = 24;
-    private static final int HOW_SURE = 13;
+    private static final int HOW_SURE = 14;
 
     private final Brief brief;
     private final Page page;
@@ -99,6 +99,11 @@ public final class BriefText {
         }
         page.gap();
         page.text(0, 2, HOW_SURE_MEANS, Weight.FAINT);
+        if (!brief.close().isEmpty()) {
+            page.heading("CLOSE");
+            page.text(2, 2, Words.CLOSE_MEANS, Weight.FAINT);
+            Words.close(brief.close()).forEach(line -> page.text(2, 4, line, Weight.PLAIN));
+        }
     }
 
     /** What the words of the last column mean. */
@@ -125,7 +130,7 @@ public final class BriefText {
             return;
         }
         Weight sure = decision.standing() == Standing.SPLIT ? Weight.ALERT : Weight.FAINT;
-        page.row(name, NAME, decision.text(), Weight.BOLD, decision.standing().word(), HOW_SURE, sure);
+        page.row(name, NAME, decision.text(), Weight.BOLD, Words.sure(brief, decision), HOW_SURE, sure);
     }
 
     private void leaveAlone() {

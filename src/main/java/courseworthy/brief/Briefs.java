@@ -3,6 +3,7 @@ package courseworthy.brief;
 import courseworthy.brief.Brief.LeaveAlone;
 import courseworthy.build.Build;
 import courseworthy.call.Call;
+import courseworthy.call.Margin;
 import courseworthy.checklist.Checklist;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Task;
@@ -33,22 +34,23 @@ public final class Briefs {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, call, checklist, Outlook.NONE, null, null, List.of());
+        return of(course, rider, event, call, call, List.of(), checklist, Outlook.NONE, null, null, List.of());
     }
 
     /**
      * @param mounted the call made anew for the parts of the build; the call itself where there is none
+     * @param close   thresholds on which decisions rest within what their measure may be
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
      * @param build   the parts that realise it; null where no workshop is given
      * @param sheets  coaches' sheets in force, in the order given
      */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, Checklist checklist, Outlook outlook, Worths worths,
+    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<Margin> close, Checklist checklist, Outlook outlook, Worths worths,
             Build build, List<Sheet> sheets) {
         List<Untold> untold = untold(call, mounted);
         return new Brief(CourseLine.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
                 call.decisions(), Reason.of(call.decisions()), leaveAlone(mounted, checklist.role()), untold,
-                Wanted.of(untold), cautions(mounted, event, outlook), checklist, outlook, worths, build, InForce.of(sheets));
+                Wanted.of(untold), close, cautions(mounted, event, outlook), checklist, outlook, worths, build, InForce.of(sheets));
     }
 
     /** What the gears lack comes first: it decides whether the course is ridden. */
@@ -66,7 +68,7 @@ public final class Briefs {
         CourseLine none = new CourseLine(situation, "", file, 0, null, null, List.of(), null, List.of(), List.of(), List.of());
         Value role = call.demands().get(Measure.ROLE);
         return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
-                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), null, Outlook.NONE, null, null, InForce.of(sheets));
+                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), List.of(), null, Outlook.NONE, null, null, InForce.of(sheets));
     }
 
     /** Rules that could not tell, of the parts of the build neither. */

@@ -3,6 +3,7 @@ package courseworthy.brief;
 import courseworthy.brief.Brief.LeaveAlone;
 import courseworthy.brief.CourseLine.SurfaceShare;
 import courseworthy.call.Flip;
+import courseworthy.call.Margin;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Claim;
@@ -184,6 +185,9 @@ public final class JsonBrief {
         json.string("text", decision.text());
         json.string("standing", decision.standing() == null ? null : decision.standing().word());
         json.string("why", decision.why());
+        if (worthOf != null) {
+            close(worthOf.close(decision));
+        }
         json.list("for");
         for (Claim claim : decision.taken()) {
             json.open();
@@ -204,6 +208,22 @@ public final class JsonBrief {
         if (flips != null) {
             FlipText.add("flips", json, flips);
         }
+        json.close();
+    }
+
+    /** Whether it is close, and to what. */
+    private void close(Margin margin) throws IOException {
+        json.yesNo("close", margin != null);
+        if (margin == null) {
+            return;
+        }
+        Scale scale = margin.measure().scale();
+        json.object("close_to");
+        json.string("measure", margin.measure().written());
+        json.scaled("value", scale, margin.now());
+        json.scaled("threshold", scale, margin.threshold());
+        json.string("unit", Json.unit(scale));
+        json.string("otherwise", margin.otherwise().text());
         json.close();
     }
 

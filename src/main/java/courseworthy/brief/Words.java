@@ -1,6 +1,7 @@
 package courseworthy.brief;
 
 import courseworthy.brief.CourseLine.SurfaceShare;
+import courseworthy.call.Margin;
 import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
@@ -21,7 +22,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Sentences and phrases made from the model's records, the same for every output that is read by people. */
 final class Words {
@@ -254,6 +257,24 @@ final class Words {
     static String ground(Ground ground) {
         return ground.measure() + ": " + ground.value() + (ground.test().isEmpty() ? "" : ", asked: " + ground.test())
                 + (ground.met() ? "" : " (not met)") + (ground.near() ? " (rests on the range)" : "");
+    }
+
+    /** How sure a decision is, and whether it is close. */
+    static String sure(Brief brief, Decision decision) {
+        return decision.standing().word() + (brief.close(decision) == null ? "" : ", close");
+    }
+
+    static final String CLOSE_MEANS = "A figure may be on the other side of a rule's threshold, and the decision is another one there.";
+
+    /** {@code coldest temperature 7 C, now 8 C: clothing long sleeves and a shell}, a line for each threshold. */
+    static List<String> close(List<Margin> margins) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (Margin margin : margins) {
+            Scale scale = margin.measure().scale();
+            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + ", now " + scale.text(margin.now());
+            out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().text(), (one, other) -> one + "; " + other);
+        }
+        return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();
     }
 
     /** The keys to write, and how many rules wait for them. */

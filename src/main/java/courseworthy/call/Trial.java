@@ -48,16 +48,17 @@ final class Trial {
     private record Joins(int layer, Map<Topic, Long> changed) {
     }
 
+    /** @param target the topic to settle anew; null for all of them */
     Trial(DroolsRules rules, Call call, Topic target) {
         this.rules = rules;
         this.target = target;
         this.upstream = new Upstream(rules, target);
-        this.demands = call.demands().settling(target);
+        this.demands = target == null ? call.demands() : call.demands().settling(target);
         for (Decision decision : call.decisions()) {
             decisions.put(decision.topic(), decision);
             settled.put(decision.topic(), settled(decision));
         }
-        for (int layer = 0; layer <= target.layer(); layer++) {
+        for (int layer = 0; layer <= last(); layer++) {
             for (Topic topic : upstream.ofLayer(layer)) {
                 for (Slot slot : upstream.speakers(topic)) {
                     said.computeIfAbsent(slot, s -> claimsOf(s, new Stage(s.layer(), demands, settled)));
@@ -78,6 +79,10 @@ final class Trial {
         out.removeIf(claim -> claim.topic().equals(BIKE));
         on(BIKE, Bare.claims(slot.row(), new Stage(0, choosing, Map.of())), out);
         return out;
+    }
+
+    private int last() {
+        return target == null ? Topics.LAST_LAYER : target.layer();
     }
 
     Upstream upstream() {
@@ -123,6 +128,11 @@ final class Trial {
         return new Turned(run.decision(), run.tyre());
     }
 
+    /** What comes out otherwise where a measure has another value and all other stated measures are held, by topic. */
+    Map<Topic, Decision> all(Measure measure, long value) {
+        return new Run(measure, value).turned();
+    }
+
     /** Whether two decisions on a topic differ in what a rider would do. */
     static boolean differ(Decision a, Decision b) {
         return a.status() != b.status() || !Objects.equals(a.value(), b.value());
@@ -152,12 +162,23 @@ final class Trial {
         }
 
         Decision decision() {
+            run();
+            return decided.get(target);
+        }
+
+        /** The decisions that come out otherwise, by topic. */
+        Map<Topic, Decision> turned() {
+            run();
+            decided.keySet().retainAll(changed.keySet());
+            return decided;
+        }
+
+        private void run() {
             hear(0);
-            for (int layer = 1; layer <= target.layer(); layer++) {
+            for (int layer = 1; layer <= last(); layer++) {
                 settle(layer);
                 hear(layer);
             }
-            return decided.get(target);
         }
 
         private List<Decision> tyre() {

@@ -38,6 +38,7 @@ final class Upstream {
     private final Map<Topic, List<Slot>> testers = new HashMap<>();
     private boolean derives;
 
+    /** @param target null for all topics */
     Upstream(DroolsRules rules, Topic target) {
         this.joined = new HashSet<>(rules.topicsOfJoins().values());
         for (Row row : rules.rows()) {
@@ -45,7 +46,11 @@ final class Upstream {
                 speaking.computeIfAbsent(topic, t -> new ArrayList<>()).add(row);
             }
         }
-        reach(target);
+        if (target == null) {
+            Topics.all().forEach(this::reach);
+        } else {
+            reach(target);
+        }
         for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
             byLayer.add(new ArrayList<>());
         }

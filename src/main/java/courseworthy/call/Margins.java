@@ -1,0 +1,97 @@
+package courseworthy.call;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.Reads;
+import courseworthy.rulebase.Row;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * Decisions that are close: a threshold of some rule lies within what a measure may be, and with the measure on its other side, all
+ * others held, the decision is another one. Each threshold is tried through all layers, on both of its sides, so that what merely grows
+ * with the measure is not taken for it.
+ */
+public final class Margins {
+
+    /** What a forecast of the day before is easily off by: 2 C and 5 km/h (from memory; no input states it). */
+    private static final long FORECAST_TEMPERATURE = 2;
+    private static final long FORECAST_WIND = 5;
+
+    private final Call call;
+    private final Trial trial;
+    private final Map<Topic, Margin> nearest = new LinkedHashMap<>();
+
+    private Margins(DroolsRules rules, Call call) {
+        this.call = call;
+        this.trial = new Trial(rules, call, null);
+    }
+
+    /** The nearest such threshold of each close decision, in the order of the catalogue. */
+    public static List<Margin> of(DroolsRules rules, Call call) {
+        Margins margins = new Margins(rules, call);
+        for (Map.Entry<Measure, Value> each : call.demands().values().entrySet()) {
+            if (each.getKey().layer() == 0) {
+                margins.measure(rules, each.getKey(), each.getValue());
+            }
+        }
+        List<Margin> out = new ArrayList<>();
+        for (Topic topic : Topics.all()) {
+            if (margins.nearest.containsKey(topic)) {
+                out.add(margins.nearest.get(topic));
+            }
+        }
+        return out;
+    }
+
+    private void measure(DroolsRules rules, Measure measure, Value value) {
+        long least = value.low() - unstated(measure);
+        long most = value.high() + unstated(measure);
+        boolean ordered = measure.scale().kind() == Scale.Kind.QUANTITY || measure.scale().kind() == Scale.Kind.WORDS;
+        if (least == most || !ordered) {
+            return;
+        }
+        SortedSet<Long> turns = new TreeSet<>();
+        for (Row row : rules.rows()) {
+            Reads.turns(row, measure, turns);
+        }
+        List<Long> up = List.copyOf(turns.subSet(value.mid() + 1, most + 1));
+        List<Long> down = new ArrayList<>();
+        turns.subSet(least + 1, value.mid() + 1).forEach(turn -> down.add(0, turn));
+        up.forEach(turn -> threshold(measure, value.mid(), turn - 1, turn));
+        down.forEach(turn -> threshold(measure, value.mid(), turn, turn - 1));
+    }
+
+    /** What a measure may be off by beyond the range it has, in its ticks: what is forecast is no more than that. */
+    private static long unstated(Measure measure) {
+        return switch (measure) {
+            case START_TEMPERATURE, SUMMIT_TEMPERATURE, COLDEST_TEMPERATURE, HOTTEST_TEMPERATURE, NIGHT_TEMPERATURE -> FORECAST_TEMPERATURE;
+            case WIND -> FORECAST_WIND;
+            default -> 0;
+        };
+    }
+
+    /** @param near the last value on this side of a threshold, {@code beyond} the first on its other side */
+    private void threshold(Measure measure, long now, long near, long beyond) {
+        Map<Topic, Decision> before = trial.all(measure, near);
+        Map<Topic, Decision> after = trial.all(measure, beyond);
+        for (Map.Entry<Topic, Decision> each : after.entrySet()) {
+            Decision is = call.on(each.getKey());
+            boolean turned = Trial.differ(each.getValue(), before.getOrDefault(each.getKey(), is)) && Trial.differ(each.getValue(), is);
+            Margin known = nearest.get(each.getKey());
+            if (turned && is.value() != null
+                    && (known == null || Size.of(measure, now, beyond) < Size.of(known.measure(), known.now(), known.threshold()))) {
+                nearest.put(each.getKey(), new Margin(is, measure, now, beyond, each.getValue()));
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package courseworthy.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.Scale;
+import courseworthy.demand.Value;
+import courseworthy.rulebase.DroolsRules;
+import courseworthy.rulebase.Reads;
+import courseworthy.topic.Topic;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Close decisions against whole calls with the measure on the other side of the threshold. */
+class MarginsTest {
+
+    private static final DroolsRules HOUSE = HouseRules.read();
+    private static final Set<Measure> FORECAST = Set.of(Measure.START_TEMPERATURE, Measure.SUMMIT_TEMPERATURE, Measure.COLDEST_TEMPERATURE,
+            Measure.HOTTEST_TEMPERATURE, Measure.NIGHT_TEMPERATURE, Measure.WIND);
+
+    static List<ShippedDays> days() {
+        return ShippedDays.all();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("days")
+    void onTheOtherSideTheWholeCallDecidesOtherwise(ShippedDays day) {
+        Call call = Calling.call(HOUSE, day.demands());
+        for (Margin margin : Margins.of(HOUSE, call)) {
+            Topic topic = margin.decision().topic();
+            Value value = day.demands().get(margin.measure());
+            assertThat(value.mid()).isEqualTo(margin.now());
+            if (!FORECAST.contains(margin.measure())) {
+                assertThat(margin.threshold()).isBetween(value.low(), value.high());
+            }
+            assertThat(margin.decision()).isEqualTo(call.on(topic));
+            assertThat(at(day.demands(), margin.measure(), margin.threshold(), topic)).as("%s", margin).isEqualTo(margin.otherwise().value())
+                    .isNotEqualTo(call.on(topic).value());
+        }
+    }
+
+    /** No threshold within a range is passed over: of every fifth day each is tried by two whole calls. */
+    @Test
+    void everyThresholdInARangeIsTried() {
+        List<ShippedDays> days = days();
+        for (int i = 0; i < days.size(); i += 5) {
+            Demands demands = days.get(i).demands();
+            Call call = Calling.call(HOUSE, demands);
+            Set<String> close = Margins.of(HOUSE, call).stream().map(margin -> margin.decision().topic().name()).collect(Collectors.toSet());
+            for (Map.Entry<Measure, Value> each : demands.values().entrySet()) {
+                if (each.getKey().layer() == 0 && each.getKey().scale().kind() == Scale.Kind.QUANTITY) {
+                    assertThat(close).as("%s %s", days.get(i), each.getKey()).containsAll(turned(call, each.getKey(), each.getValue()));
+                }
+            }
+        }
+    }
+
+    /** A degree decides on long sleeves, and no forecast is good to a degree. */
+    @Test
+    void aDegreeBesideAThresholdIsClose() {
+        Demands demands = days().get(0).demands().with(Map.of(Measure.COLDEST_TEMPERATURE, Value.exact(8), Measure.GROUND, Value.exact(0)));
+        assertThat(Margins.of(HOUSE, Calling.call(HOUSE, demands))).anySatisfy(margin -> {
+            assertThat(margin.decision().topic().name()).isEqualTo("clothing");
+            assertThat(margin.measure()).isEqualTo(Measure.COLDEST_TEMPERATURE);
+            assertThat(margin.threshold()).isEqualTo(7);
+            assertThat(margin.otherwise().text()).isEqualTo("long sleeves and a shell");
+        });
+    }
+
+    private static Set<String> turned(Call call, Measure measure, Value value) {
+        SortedSet<Long> turns = new TreeSet<>();
+        HOUSE.rows().forEach(row -> Reads.turns(row, measure, turns));
+        Set<String> out = new TreeSet<>();
+        for (long turn : turns.subSet(value.low() + 1, value.high() + 1)) {
+            Call below = Calling.call(HOUSE, call.demands().with(Map.of(measure, Value.exact(turn - 1))));
+            Call above = Calling.call(HOUSE, call.demands().with(Map.of(measure, Value.exact(turn))));
+            Call beyond = turn > value.mid() ? above : below;
+            for (Decision decision : call.decisions()) {
+                Long then = beyond.on(decision.topic()).value();
+                boolean differs = !Objects.equals(below.on(decision.topic()).value(), above.on(decision.topic()).value());
+                if (decision.value() != null && differs && !Objects.equals(then, decision.value())) {
+                    out.add(decision.topic().name());
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Long at(Demands demands, Measure measure, long value, Topic topic) {
+        return Calling.call(HOUSE, demands.with(Map.of(measure, Value.exact(value)))).on(topic).value();
+    }
+}
