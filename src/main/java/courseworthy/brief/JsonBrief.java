@@ -220,7 +220,7 @@ public final class JsonBrief {
         Scale scale = margin.measure().scale();
         json.object("close_to");
         json.string("measure", margin.measure().written());
-        json.scaled("value", scale, margin.now());
+        json.scaled("value", scale, margin.from());
         json.scaled("threshold", scale, margin.threshold());
         json.string("unit", Json.unit(scale));
         json.string("otherwise", margin.otherwise().text());

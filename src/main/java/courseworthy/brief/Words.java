@@ -271,7 +271,7 @@ final class Words {
         Map<String, String> out = new LinkedHashMap<>();
         for (Margin margin : margins) {
             Scale scale = margin.measure().scale();
-            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + ", now " + scale.text(margin.now());
+            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + ", now " + scale.text(margin.from());
             out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().text(), (one, other) -> one + "; " + other);
         }
         return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();

@@ -113,7 +113,8 @@ public final class BuildCall {
         Topic topic = Topics.of(name);
         try {
             String set = build.set().get(name);
-            return set == null ? null : Long.valueOf(topic.resolution().ticks(Amount.parse(set, topic.resolution().unit().dimension())));
+            String metric = set == null ? null : set.replaceFirst(" \\(.*", "");
+            return metric == null ? null : Long.valueOf(topic.resolution().ticks(Amount.parse(metric, topic.resolution().unit().dimension())));
         } catch (Amount.NotAnAmount words) {
             return null;
         }

@@ -8,9 +8,9 @@ import courseworthy.demand.Measure;
  *
  * @param decision  as it is
  * @param measure   that the threshold is on
- * @param now       its likely value, in ticks or positions
+ * @param from      its likely value, in ticks or positions
  * @param threshold the nearest value on the other side, in ticks or positions
  * @param otherwise what is decided there
  */
-public record Margin(Decision decision, Measure measure, long now, long threshold, Decision otherwise) {
+public record Margin(Decision decision, Measure measure, long from, long threshold, Decision otherwise) {
 }

@@ -89,7 +89,7 @@ public final class Margins {
             boolean turned = Trial.differ(each.getValue(), before.getOrDefault(each.getKey(), is)) && Trial.differ(each.getValue(), is);
             Margin known = nearest.get(each.getKey());
             if (turned && is.value() != null
-                    && (known == null || Size.of(measure, now, beyond) < Size.of(known.measure(), known.now(), known.threshold()))) {
+                    && (known == null || Size.of(measure, now, beyond) < Size.of(known.measure(), known.from(), known.threshold()))) {
                 nearest.put(each.getKey(), new Margin(is, measure, now, beyond, each.getValue()));
             }
         }

@@ -39,7 +39,7 @@ class MarginsTest {
         for (Margin margin : Margins.of(HOUSE, call)) {
             Topic topic = margin.decision().topic();
             Value value = day.demands().get(margin.measure());
-            assertThat(value.mid()).isEqualTo(margin.now());
+            assertThat(value.mid()).isEqualTo(margin.from());
             if (!FORECAST.contains(margin.measure())) {
                 assertThat(margin.threshold()).isBetween(value.low(), value.high());
             }

@@ -19,7 +19,8 @@ class HouseReasonsTest {
     private static final Set<String> MUSTS = Set.of(
             // cannot be ridden, breaks or falls
             "trail-bike-on-severe-ground", "no-road-bike-on-rough-ground",
-            "no-drop-bar-on-rugged-trails", "trail-bike-fork", "cross-country-fork", "wide-enough-for-hookless",
+            "no-drop-bar-on-rugged-trails", "trail-bike-fork", "cross-country-fork", "wide-enough-for-hookless", "wide-enough-for-its-pressure",
+            "front-tyre-as-wide-as-the-rear-needs",
             "wide-gravel-tyres-in-sand", "wide-mountain-bike-tyres-in-sand", "narrow-tyres-for-deep-mud", "open-tread-for-mud",
             "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb",
             "sintered-pads-in-the-wet", "sintered-pads-for-long-descents",
