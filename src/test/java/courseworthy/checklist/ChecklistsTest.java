@@ -20,19 +20,19 @@ class ChecklistsTest {
 
     private final Example example = new Example();
 
-    /** Degani and Wiener, guideline 1: the response states the desired value, not "checked". */
+    /** Degani and Wiener, guideline 1: the response states the desired value, not "checked". 1 bar is 14.504 psi (NIST SP 811). */
     @Test
     void anItemStatesTheDecidedValue() {
         example.decided("front tyre pressure", 31, Standing.SETTLED, List.of(), List.of());
         example.task("house/p", "Pump", "Front {front tyre pressure}, rear {rear tyre pressure}", Due.RACE_MORNING, 0, true, "tyres");
-        assertThat(only().find()).isEqualTo("Front 1.55 bar, rear 2.00 bar");
+        assertThat(only().find()).isEqualTo("Front 1.55 bar (22 psi), rear 2.00 bar (29 psi)");
     }
 
     @Test
     void anItemMayNameAMeasure() {
         example.demand(Measure.LOWER_MARKING, 70, 70, 70);
         example.task("house/p", "Pump", "At most {lower marking}; gauge zeroed", Due.RACE_MORNING, 0, false, "tyres");
-        assertThat(only().find()).isEqualTo("At most 3.50 bar; gauge zeroed");
+        assertThat(only().find()).isEqualTo("At most 3.5 bar; gauge zeroed");
     }
 
     @Test
