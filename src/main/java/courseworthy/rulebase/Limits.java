@@ -39,11 +39,13 @@ public final class Limits {
         put(0, 6, Measure.TECHNICAL_GRADE, Measure.HARDEST_TECHNICAL_GRADE);
         put(0, 5, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT, Measure.DROP_ABOVE_THE_MARK);
         put(0, 100, Measure.TURNS_PER_KM);
-        put(0, MINUTES, Measure.HOURS, Measure.SLOW_HOURS, Measure.DARK_HOURS, Measure.SUPPORT_GAP_HOURS);
+        put(0, MINUTES, Measure.HOURS, Measure.SLOW_HOURS, Measure.DARK_HOURS, Measure.SUNLESS_HOURS,
+                Measure.SUPPORT_GAP_HOURS);
         put(0, 24 * 60, Measure.DAYLIGHT_TO_SPARE);
         put(0, 20, Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, Measure.RATIO_USEFUL_AT_SPEED);
         put(0, 200, Measure.GEAR_RANGE_NEEDED);
-        put(0, 5000, Measure.WATER_OVER_THE_HOTTEST_GAP);
+        put(0, 5000, Measure.WATER_OVER_THE_HOTTEST_GAP, Measure.WATER_AT_THE_START);
+        put(0, 10_000, Measure.BRAKING_POWER);
         put(-110, 70, Measure.START_TEMPERATURE, Measure.SUMMIT_TEMPERATURE, Measure.COLDEST_TEMPERATURE, Measure.HOTTEST_TEMPERATURE,
                 Measure.NIGHT_TEMPERATURE);
         put(0, 180, Measure.WIND);
@@ -57,8 +59,9 @@ public final class Limits {
         put(0, STOP, Measure.PLUG_STOP, Measure.TUBE_STOP, Measure.LOST_GROUP);
         put(300, 900, Measure.USED_BAR_WIDTH);
         put(12, 60, Measure.RIM_INNER_WIDTH);
-        put(0.5, 15, Measure.TYRE_MARKING, Measure.RIM_MARKING, Measure.LOWER_MARKING);
+        put(0.5, 15, Measure.TYRE_MARKING, Measure.RIM_MARKING, Measure.LOWER_MARKING, Measure.PRESSURE_CEILING);
         put(17, 65, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM);
+        put(0, 300, Measure.NARROWEST_FRONT_TYRE, Measure.NARROWEST_REAR_TYRE);
         put(18, 130, Measure.TYRE_CLEARANCE, Measure.TYRE_WIDTH_ALLOWED);
         put(60, 300, Measure.BIKE_MASS_LIMIT);
         put(0, 500, Measure.MASS_ABOVE_THE_MARK);
