@@ -89,7 +89,13 @@ class AnswersTest {
     @ValueSource(strings = {"2025-6-14", "2025-02-30", "0000-01-01", "2025-06-14 ", "20250614", "x", "2025-06-1x"})
     void aDateThatIsNoneIsRefused(String date) {
         Ran ran = Ran.of("checklist", COURSE, "--date", date);
-        assertThat(ran).isEqualTo(new Ran(2, "", "--date: found \"" + date + "\", expected a day of the calendar such as 2025-06-14\n"));
+        String mend = switch (date) {
+            case "2025-02-30" -> "    The calendar has no such day.\n";
+            case "0000-01-01" -> "    Years run from 1901 to 2099.\n";
+            default -> "";
+        };
+        assertThat(ran).isEqualTo(new Ran(2, "",
+                "--date: found \"" + date + "\", expected a day of the calendar such as 2025-06-14\n" + mend));
     }
 
     @Test
