@@ -128,7 +128,7 @@ class ShownRemarksTest {
         Faults faults = new Faults();
         Path path = Files.writeString(folder.resolve("situation.yaml"), "situation: Some\n" + SituationWriter.of(remark.shown()));
         SituationFile file = SituationFile.read(path, "situation.yaml", faults);
-        assertThat(file).as(remark.toString()).isNotNull();
+        assertThat(file).as("%s: %s", remark, faults.faults()).isNotNull();
         return file;
     }
 

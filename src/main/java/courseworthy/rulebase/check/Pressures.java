@@ -12,7 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds masses, bikes and widths from which measures derive that are asked for: the pressures, which nobody can simply give. */
+/** Finds masses, bikes, widths and ceilings from which measures derive that are asked for: pressures and narrowest tyres, which nobody states. */
 final class Pressures {
 
     /** Start-line masses that are tried, half kilograms: 40 to 200 kg. */
@@ -20,6 +20,8 @@ final class Pressures {
     private static final long HEAVIEST = 400;
     /** Tyre widths that are tried, mm. */
     private static final int STEP = 4;
+    /** Ceilings of pressure that are tried, steps of 0.05 bar: 2 to 6 bar. */
+    private static final List<Long> CEILINGS = List.of(100L, 80L, 60L, 40L, 120L);
     private static final List<String> WHEELS = List.of("front", "rear");
 
     private final Box box;
@@ -75,24 +77,38 @@ final class Pressures {
     }
 
     private boolean mass(Map<Topic, Settled> tried, Values masses) {
-        for (long mass = LIGHTEST; mass <= HEAVIEST; mass++) {
-            Map<Measure, Value> with = new EnumMap<>(Measure.class);
-            with.putAll(measures);
-            with.put(Measure.START_LINE_MASS, Value.exact(mass));
-            if (masses.meets(Values.of(mass, mass)) && brings(with, tried)) {
-                measures.putAll(with);
-                settled.putAll(tried);
-                return true;
+        for (long ceiling : ceilings()) {
+            for (long mass = LIGHTEST; mass <= HEAVIEST; mass++) {
+                Map<Measure, Value> with = new EnumMap<>(Measure.class);
+                with.putAll(measures);
+                with.put(Measure.START_LINE_MASS, Value.exact(mass));
+                if (asksForACeiling()) {
+                    with.put(Measure.PRESSURE_CEILING, Value.exact(ceiling));
+                }
+                if (masses.meets(Values.of(mass, mass)) && brings(with, tried)) {
+                    measures.putAll(with);
+                    settled.putAll(tried);
+                    return true;
+                }
             }
         }
         return false;
     }
 
+    /** The narrowest tyres follow from the ceiling; nothing else does. */
+    private boolean asksForACeiling() {
+        return wanted.containsKey(Measure.NARROWEST_FRONT_TYRE) || wanted.containsKey(Measure.NARROWEST_REAR_TYRE);
+    }
+
+    private List<Long> ceilings() {
+        Value given = measures.get(Measure.PRESSURE_CEILING);
+        return given != null ? List.of(given.mid()) : asksForACeiling() ? CEILINGS : CEILINGS.subList(0, 1);
+    }
+
     private boolean brings(Map<Measure, Value> with, Map<Topic, Settled> tried) {
-        int layer = wanted.keySet().iterator().next().layer();
-        Map<Measure, Value> derived = Derived.after(layer, new Demands(with, List.of(), List.of()), tried);
+        Demands demands = new Demands(with, List.of(), List.of());
         for (Map.Entry<Measure, Values> one : wanted.entrySet()) {
-            Value value = derived.get(one.getKey());
+            Value value = Derived.after(one.getKey().layer(), demands, tried).get(one.getKey());
             if (value == null || !one.getValue().meets(Values.of(value.mid(), value.mid()))) {
                 return false;
             }
