@@ -80,7 +80,7 @@ public final class Estimate {
         settle();
         prepare(whole);
         middle = held(whole, inputs(), about, AGREED, true);
-        trace = whole.trace(basis.laps());
+        trace = middle.steps;
         walked = walked(trace);
         riding = spread();
         portions = new Portions(this, harder);

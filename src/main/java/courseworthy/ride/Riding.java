@@ -68,9 +68,10 @@ final class Riding {
     private double fourth;
     private double work;
     private double pedalling;
-    private double[] arrival = new double[0];
-    private double[] powers = new double[0];
-    private double[] feet = new double[0];
+    private static final double[] NONE = {};
+    private double[] arrival = NONE;
+    private double[] powers = NONE;
+    private double[] feet = NONE;
 
     /**
      * Cuts a way into pieces.
@@ -114,6 +115,7 @@ final class Riding {
         for (int s = 0; s < way.size(); s++) {
             cut(s, first, growth, from, turnsPerMetre);
         }
+        room(size);
     }
 
     /** One step; a method of its own, so that it is compiled early in a cold run, as are others that a loop below calls. */
@@ -498,9 +500,13 @@ final class Riding {
         return pedalling == 0 ? 0 : work / pedalling;
     }
 
-    /** The last ride, which must have been kept. */
+    /** The last ride, which must have been kept; handed over, so that a long ride's arrays are not held twice. */
     Trace trace(int laps) {
-        return new Trace(way, laps, arrival, powers, feet);
+        Trace out = new Trace(way, laps, arrival, powers, feet);
+        arrival = NONE;
+        powers = NONE;
+        feet = NONE;
+        return out;
     }
 
     /** Density by height in steps of 25 m, linear between (computing): the error is below 1e-6 of it. */

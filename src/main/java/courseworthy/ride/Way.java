@@ -325,8 +325,9 @@ public final class Way {
             }
             steps.add(sum, rise / sum, heights / sum, ground[first]);
         }
-        return new Way(steps.size, steps.length, steps.gradient, steps.height, headings, steps.stretch, grounds, measured,
-                tightest, sharp);
+        return new Way(steps.size, Arrays.copyOf(steps.length, steps.size), Arrays.copyOf(steps.gradient, steps.size),
+                Arrays.copyOf(steps.height, steps.size), Arrays.copyOf(headings, steps.size), Arrays.copyOf(steps.stretch, steps.size), grounds,
+                measured, Arrays.copyOf(tightest, Math.min(tightest.length, steps.size)), Arrays.copyOf(sharp, Math.min(sharp.length, steps.size)));
     }
 
     /** Steps joined differ by no more than this in gradient and heading (computing; tests hold the time against the steps as they are). */
