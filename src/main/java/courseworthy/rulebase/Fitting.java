@@ -314,7 +314,7 @@ public final class Fitting {
         if (over < 0) {
             return Fit.not("the chain is " + -over + " links too short for the largest ring and sprocket");
         }
-        return over < 4 ? Fit.FITS : Fit.mind("the chain is " + over + " links longer than it needs to be: shorten it by its maker's instructions");
+        return over < 4 ? Fit.FITS : Fit.mind("the chain is " + over + " links longer than it needs to be: shorten it, unless a larger ring or sprocket goes on again");
     }
 
     /** The links a chain needs; -1 where not known. */
