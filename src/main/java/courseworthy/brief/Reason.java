@@ -3,6 +3,7 @@ package courseworthy.brief;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,7 +40,7 @@ public record Reason(List<Decision> decisions, Claim claim) {
 
     /**
      * The claim that best explains the value: of the preferences that it meets the nearest one of the highest rank, else a bound that it
-     * lies on, else the first that it meets; null where nothing spoke for it.
+     * lies on, before others one that keeps it from a preference it does not meet, else the first that it meets; null where nothing spoke for it.
      */
     static Claim leading(Decision decision) {
         if (decision.taken().isEmpty()) {
@@ -49,12 +50,14 @@ public record Reason(List<Decision> decisions, Claim claim) {
         if (nearest != null) {
             return nearest;
         }
+        Claim out = null;
         for (Claim claim : decision.taken()) {
-            if (decision.value() != null && claim.verb() != Verb.ONE_OF && on(decision, claim)) {
-                return claim;
+            boolean bound = decision.value() != null && claim.verb() != Verb.ONE_OF && on(decision, claim);
+            if (bound && (out == null || !moves(decision, out) && moves(decision, claim))) {
+                out = claim;
             }
         }
-        return decision.taken().get(0);
+        return out == null ? decision.taken().get(0) : out;
     }
 
     private static Claim nearest(Decision decision) {
@@ -68,6 +71,12 @@ public record Reason(List<Decision> decisions, Claim claim) {
 
     private static long apart(Decision decision, Claim claim) {
         return Math.abs(claim.value() - decision.value());
+    }
+
+    /** Whether a preference that lost lies where the bound does not let the value go. */
+    private static boolean moves(Decision decision, Claim bound) {
+        return decision.lost().stream().map(Lost::claim).anyMatch(lost -> lost.verb() == Verb.PREFER
+                && (bound.verb() == Verb.AT_LEAST ? lost.value() < bound.value() : bound.verb() == Verb.AT_MOST && lost.value() > bound.value()));
     }
 
     /** Whether the value is the bound's own, or the step next to it. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.How;
+import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Standing;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topics;
@@ -27,6 +29,20 @@ class ReasonTest {
     @Test
     void elseABoundOnWhichTheValueLies() {
         assertThat(Reason.leading(decided(loose, bound))).isEqualTo(bound);
+    }
+
+    /** The bound that lifted the value over what was preferred, and not one that would have let it be. */
+    @Test
+    void ofTwoBoundsTheOneThatKeepsItFromAPreference() {
+        Claim most = Example.claim("pairing/most", "front tyre width", Verb.AT_MOST, 45);
+        Claim narrow = Example.claim("house/narrow", "front tyre width", Verb.PREFER, 40);
+        Decision decision = new Decision(Topics.of("front tyre width"), Status.SETTLED, 45L, "", Standing.SPLIT, List.of(most, bound),
+                List.of(new Lost(narrow, List.of("house/bound"), How.OVERRULED)), "");
+        assertThat(Reason.leading(decision)).isEqualTo(bound);
+        Claim wide = Example.claim("house/wide", "front tyre width", Verb.PREFER, 50);
+        Decision lowered = new Decision(Topics.of("front tyre width"), Status.SETTLED, 45L, "", Standing.SPLIT, List.of(bound, most),
+                List.of(new Lost(wide, List.of("pairing/most"), How.OVERRULED)), "");
+        assertThat(Reason.leading(lowered)).isEqualTo(most);
     }
 
     @Test
