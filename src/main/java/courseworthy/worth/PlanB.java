@@ -23,6 +23,8 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
 
     /** The bike stands in the line-up so long before the start, s (practice). */
     public static final double LINED_UP = 20 * 60;
+    /** Ratios nearer to each other than half the smallest step of a wide cassette, about 10 %, are one gear (common practice, no source). */
+    private static final double SAME_GEAR = 0.05;
     private static final double MIN = 60;
     private static final double HOUR = 3600;
 
@@ -58,7 +60,7 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
         List<Line> lines = new ArrayList<>();
         for (Decision decision : first.decisions()) {
             Decision other = second.on(decision.topic());
-            if (!decision.text().equals(other.text()) || !tyre(decision.topic(), first, second).isEmpty()) {
+            if (!decision.text().equals(other.text()) && !sameGear(decision, other) || !tyre(decision.topic(), first, second).isEmpty()) {
                 lines.add(line(decision, other, first, second));
             }
         }
@@ -67,6 +69,15 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
             lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
         }
         return new PlanB(turns, second.demands().estimated().estimate().total(), lines, Pressures.wet(second) ? second : null);
+    }
+
+    /** Whether the gears differ by less than anybody changes a cassette for overnight. */
+    private static boolean sameGear(Decision first, Decision second) {
+        if (!change(first.topic()).equals("gears") || first.topic().kind() != Topic.Kind.QUANTITY || first.value() == null || second.value() == null) {
+            return false;
+        }
+        double now = first.topic().resolution().base(first.value());
+        return Math.abs(first.topic().resolution().base(second.value()) - now) < SAME_GEAR * now;
     }
 
     private static Line line(Decision decision, Decision other, Call call, Call second) {
