@@ -4,6 +4,9 @@ import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Value;
+import courseworthy.units.PressureSteps;
+import courseworthy.worth.Pressures;
+import courseworthy.worth.TyreSetting;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,10 +27,31 @@ final class Short {
 
     static List<Entry> of(Brief brief) {
         List<Entry> out = of(brief.decisions(), brief.demands());
+        if (brief.build() != null && brief.build().bike() != null) {
+            out.add(out.size() - 1, new Entry("Build", brief.build().bike() + pressures(brief)));
+        }
         if (brief.outlook().shortfall() != null) {
             out.add(out.size() - 1, new Entry("Too hard", ShortfallWords.terse(brief.outlook().shortfall())));
         }
         return out;
+    }
+
+    /** What the tyres of the build are given, where it is another pressure than the call's; empty where it is not. */
+    private static String pressures(Brief brief) {
+        Pressures set = brief.outlook().pressures();
+        List<String> out = new ArrayList<>();
+        if (set != null) {
+            pressure(out, "front ", brief, set.front());
+            pressure(out, "rear ", brief, set.rear());
+        }
+        return out.isEmpty() ? ", see THE BUILD" : ", see THE BUILD; its tyres: " + String.join(", ", out);
+    }
+
+    private static void pressure(List<String> out, String end, Brief brief, TyreSetting tyre) {
+        String text = tyre == null ? "" : PressureSteps.text(tyre.start(), tyre.ceiling());
+        if (tyre != null && !text.equals(new Short(brief.decisions(), brief.demands()).value(end + "tyre pressure"))) {
+            out.add(end + text);
+        }
     }
 
     static List<Entry> of(List<Decision> decisions, Demands demands) {

@@ -101,6 +101,14 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
             why = List.copyOf(why);
         }
 
+        /** Whether the rider falls or cannot stop where it is done badly (common practice, no source). */
+        public boolean critical() {
+            return switch (place.kind()) {
+                case FORK, WHEEL, TYRE, ROTOR, PADS, CRANK, STEM, BAR, EXTENSIONS, PEDALS -> true;
+                default -> false;
+            };
+        }
+
         Swap because(List<String> reasons) {
             return new Swap(bike, place, off, on, with, over, from, minutes, grams, after, needs, mechanic, reasons);
         }

@@ -23,7 +23,12 @@ final class Swaps {
             out.add(new Entry(item(swap), id, Due.WEEK_BEFORE, 0, List.copyOf(before)));
             before.add(id);
         }
-        if (!before.isEmpty()) {
+        if (!build.wear().isEmpty()) {
+            String id = id("build/", out.size());
+            out.add(new Entry(worn(build), id, Due.WEEK_BEFORE, 0, List.of()));
+            before.add(id);
+        }
+        if (!build.swaps().isEmpty()) {
             Item ride = new Item("Ride 30 to 60 min on the very build, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
             out.add(new Entry(ride, id("build/", out.size()), Due.WEEK_BEFORE, 0, before));
@@ -55,10 +60,15 @@ final class Swaps {
         return ", on " + swap.bike();
     }
 
+    private static Item worn(Build build) {
+        return new Item("See to what is worn on this build", String.join("; ", build.wear()),
+                "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
+    }
+
     private static Item item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
-        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).", false,
-                PART, "", null);
+        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).",
+                swap.critical(), PART, "", null);
     }
 
     private static String find(Swap swap) {

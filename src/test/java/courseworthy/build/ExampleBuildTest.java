@@ -87,6 +87,19 @@ class ExampleBuildTest {
         assertThat(list.substring(list.toLowerCase(Locale.ROOT).lastIndexOf("after the race, 1"))).contains("Put on power pedals, on steel bike");
     }
 
+    /** A bar, a pedal or a tyre put on badly throws the rider; worn pads are done before the ride that tries the build (common practice). */
+    @Test
+    void theChecklistMarksWhatARiderHangsOnAndNamesWhatIsWorn() {
+        Request training = new Request("home-trails", null, "docs/examples/events/home-trails.yaml", RACE.rider(), List.of(), null, null,
+                RACE.workshop());
+        String text = new Courseworthy(Path.of(""), remark -> { }).brief(training, Format.TEXT, false);
+        String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
+        assertThat(list).contains("[ ] ! Put on flat bar 720", "[ ] ! Put on power pedals", "[ ] Put on bar light")
+                .containsSubsequence("[ ] ! See to what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Ride 30 to 60 min");
+        assertThat(text.substring(0, text.indexOf("THE CALL"))).as("in short, where the tyres of the build want another pressure")
+                .contains("Build     borrowed bike, see THE BUILD; its tyres: rear 1.35 bar (20 psi)");
+    }
+
     private static List<String> places(JsonNode swaps) {
         return StreamSupport.stream(swaps.spliterator(), false).map(each -> each.get("place").asText()).toList();
     }
