@@ -19,13 +19,15 @@ import java.util.TreeSet;
 /**
  * Decisions that are close: a threshold of some rule lies within what a measure may be, and with the measure on its other side, all
  * others held, the decision is another one. Each threshold is tried through all layers, on both of its sides, so that what merely grows
- * with the measure is not taken for it.
+ * with the measure is not taken for it. Where another kind of bike would be called, that decision alone is close: the rest goes with it.
  */
 public final class Margins {
 
     /** What a forecast of the day before is easily off by: 2 C and 5 km/h (from memory; no input states it). */
     private static final long FORECAST_TEMPERATURE = 2;
     private static final long FORECAST_WIND = 5;
+
+    private static final Topic BIKE = Topics.of("bike");
 
     private final Call call;
     private final Trial trial;
@@ -84,7 +86,11 @@ public final class Margins {
     private void threshold(Measure measure, long now, long near, long beyond) {
         Map<Topic, Decision> before = trial.all(measure, near);
         Map<Topic, Decision> after = trial.all(measure, beyond);
+        boolean anotherBike = after.containsKey(BIKE) && Trial.differ(after.get(BIKE), call.on(BIKE));
         for (Map.Entry<Topic, Decision> each : after.entrySet()) {
+            if (anotherBike && each.getKey() != BIKE) {
+                continue;
+            }
             Decision is = call.on(each.getKey());
             boolean turned = Trial.differ(each.getValue(), before.getOrDefault(each.getKey(), is)) && Trial.differ(each.getValue(), is);
             Margin known = nearest.get(each.getKey());
