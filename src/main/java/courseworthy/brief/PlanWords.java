@@ -266,6 +266,7 @@ final class PlanWords {
 
     /** Two big bottles and a pack of 3 L, L (common practice, no source). */
     private static final double BOTTLES_AND_PACK = 4.75;
+    private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: pour it over head and arms, where it cools as well.";
     private static final String TOO_MUCH = " Bottles and a pack hold 4.7 L, so this cannot be carried: filter or buy water on the way, ask the"
             + " organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
 
@@ -316,7 +317,22 @@ final class PlanWords {
         return "Water to carry is worked out separately from water to drink: enough at the slow estimate to stay within 2 % of your mass to the"
                 + " next tap in that heat, plus 15 %. Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
                 + (most == plan.gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Words.number(most.from() / 1000, 1)
-                + " km.") + (most.carry().mid() > BOTTLES_AND_PACK ? TOO_MUCH : "");
+                + " km.") + (plan.gaps().stream().anyMatch(gap -> overDrinking(plan, gap)) ? NOT_TO_DRINK : "")
+                + (most.carry().mid() > BOTTLES_AND_PACK ? TOO_MUCH : "");
+    }
+
+    /** Whether more is carried over a gap than may be drunk on it at the slow estimate. */
+    private static boolean overDrinking(DayPlan plan, Gap gap) {
+        double hours = (slowest(plan, gap.to()) - slowest(plan, gap.from())) / HOUR;
+        return gap.carry().mid() > Math.max(1, FluidBalance.STOMACH * hours) + 0.05;
+    }
+
+    private static double slowest(DayPlan plan, double at) {
+        double after = 0;
+        for (DayPlan.Split split : plan.splits()) {
+            after = split.at() <= at + 1 ? Math.max(after, split.after().high()) : after;
+        }
+        return after;
     }
 
     /** Sunrise and sunset, and how the finish stands to them; empty where date or place are not known. */

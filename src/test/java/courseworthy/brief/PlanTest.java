@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,6 +59,28 @@ class PlanTest {
         String psi = Schema.tree(json).get("settings").get("front_tyre").get("gauge_psi").asText();
         assertThat(text).contains("(" + psi + " psi)");
         assertThat(page).contains("(" + psi + " psi)");
+    }
+
+    /** A shipped day can be ridden: between its taps nobody of the example riders has to carry more than bottles and a pack hold. */
+    @ParameterizedTest
+    @ValueSource(strings = {"beech-hollow", "fernbrake", "flintmoor-100", "grey-shoulder", "heather-ridge", "home-trails", "larch-common",
+        "market-roads", "ochre-flats", "quern-hills", "three-becks", "wide-fallow"})
+    void theWaterOfAShippedDayCanBeCarried(String course) {
+        for (String rider : List.of("ida-hardtail", "joss-steel", "kim-cross-country", "sam-novice")) {
+            String text = told("course-profiles/" + course + ".yaml", "docs/examples/events/" + course + ".yaml", "docs/examples/riders/" + rider + ".yaml",
+                    Format.TEXT);
+            assertThat(text.replaceAll("\\s+", " ")).as(rider).contains("Drink to thirst").doesNotContain("cannot be carried");
+        }
+    }
+
+    /** What a stomach cannot pass (Ryan and others 1989: 1.05 L/h) is carried for cooling, and that is said beside it. */
+    @Test
+    void whatIsCarriedBeyondALitreAnHourIsNotToDrink() {
+        String note = "What is over 1 L an hour of it is not to drink";
+        String hot = told("course-profiles/ochre-flats.yaml", "docs/examples/events/ochre-flats.yaml", KIM, Format.TEXT);
+        assertThat(hot.replaceAll("\\s+", " ")).contains(note);
+        assertThat(told("course-profiles/ochre-flats.yaml", "docs/examples/events/ochre-flats.yaml", KIM, Format.MARKDOWN)).contains(note);
+        assertThat(told(HEATHER, "docs/examples/events/heather-ridge.yaml", KIM, Format.TEXT).replaceAll("\\s+", " ")).doesNotContain(note);
     }
 
     @Test
