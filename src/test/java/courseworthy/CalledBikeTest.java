@@ -273,6 +273,19 @@ class CalledBikeTest {
         assertThat(markdown).contains("## If you ride your road bike", "34 mm front and rear");
     }
 
+    /**
+     * Sinking is worked out without the tyre's width, and in sand a narrow tyre goes deeper (Bekker 1956: sinkage grows with ground pressure):
+     * where that makes the bike at hand the faster one, the brief says what the time leaves out.
+     */
+    @Test
+    void aNarrowTyreInSandIsNotSoldAsFaster() throws IOException {
+        String rider = Files.writeString(folder.resolve("rae.yaml"), "name: Rae\nbike: {kind: road}\n").toString();
+        Request sand = new Request("ochre-flats", null, "docs/examples/events/ochre-flats.yaml", rider, List.of(), null, null);
+        assertThat(Schema.tree(tool.brief(sand, Format.JSON, false)).get("bike_at_hand").get("costs_s").get("value").asDouble()).isNegative();
+        assertThat(tool.brief(sand, Format.TEXT, false).replaceAll("\\s+", " "))
+                .contains("nor how much deeper a narrow tyre sinks: do not take it for the faster bike here.");
+    }
+
     private static double hours(JsonNode brief) {
         for (JsonNode each : brief.get("demands")) {
             if (each.get("name").asText().equals("hours")) {

@@ -104,7 +104,8 @@ final class AtHandWords {
         }
         against(bike).forEach(line -> out.add("Against it: " + line));
         if (bike.possible() && !bike.against().isEmpty()) {
-            out.add("The time counts rolling, mass and position, not grip, punctures or what you have to walk.");
+            out.add("The time counts rolling, mass and position, not grip, punctures or what you have to walk, nor how much deeper a"
+                    + " narrow tyre sinks" + (bike.costs().mid() < 0 ? ": do not take it for the faster bike here." : "."));
         }
         List<String> given = new ArrayList<>();
         given(bike).forEach((measure, value) -> given.add(measure.written() + " " + measure.scale().text(value.mid())));
