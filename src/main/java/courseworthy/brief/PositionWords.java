@@ -247,7 +247,12 @@ final class PositionWords {
                     + " one, so its place is not carried over.";
         }
         return closest == null ? closest(carried).get(0)
-                : sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest) + "; it leaves " + leaves(closest));
+                : sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest) + inPlaceOf(carried, closest) + "; it leaves " + leaves(closest));
+    }
+
+    private static String inPlaceOf(Carried carried, Choice choice) {
+        Part stem = carried.now().stem();
+        return stem == null || stem == choice.stem() ? "" : ", in place of " + stem;
     }
 
     private static String lowered(String sentence) {

@@ -32,11 +32,11 @@ final class Afterwards {
             case CHAIN -> out.add("Check the length on the largest ring and sprocket");
             case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(Detail.POWER_METER)) ? ", zero the power meter" : ""));
             case CHAINRING -> out.add("Bolts as marked; check chain length and gears");
-            case FORK -> out.add("Steering free and without play, stem bolts as marked, pressure and sag set anew");
+            case FORK -> out.add("Steering free and without play, stem and front calliper bolts as marked, rotor does not rub, pressure and sag set anew");
             case SHOCK -> out.add("Bolts as marked, pressure and sag set anew");
             case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
             case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
-            case PEDALS -> out.add("Right and left not mixed up, tight as marked");
+            case PEDALS -> out.add("Right and left not mixed up, tight as marked; your cleats fit them, where they take any");
             default -> {
             }
         }

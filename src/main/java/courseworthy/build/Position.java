@@ -119,6 +119,11 @@ public final class Position {
         return parts;
     }
 
+    /** The stem that is mounted; null where none is listed. */
+    public Part stem() {
+        return parts.get(Place.STEM);
+    }
+
     Cockpit cockpit() {
         return cockpit;
     }

@@ -100,6 +100,15 @@ class ExampleBuildTest {
                 .contains("Build     borrowed bike, see THE BUILD; its tyres: rear 1.35 bar (20 psi)");
     }
 
+    /** A fork takes the front calliper with it, and pedals ask for cleats that fit (common practice, no source). */
+    @Test
+    void swapsSayWhatTheyTakeAlong() throws IOException {
+        Request race = new Request("grey-shoulder", null, "docs/examples/events/grey-shoulder.yaml", RACE.rider(), List.of(), null, null, RACE.workshop());
+        String list = new Courseworthy(Path.of(""), remark -> { }).brief(race, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Find: Steering free and without play, stem and front calliper bolts as marked",
+                "Put on power pedals for borrowed pedals, from steel bike Find: Right and left not mixed up, tight as marked; your cleats fit them");
+    }
+
     private static List<String> places(JsonNode swaps) {
         return StreamSupport.stream(swaps.spliterator(), false).map(each -> each.get("place").asText()).toList();
     }
@@ -108,7 +117,7 @@ class ExampleBuildTest {
     @Test
     void thePositionComesAlong() throws IOException {
         assertThat(build().get("position")).extracting(JsonNode::asText).containsExactly(
-                "Take spare stem 60, the other way up (60 mm at 6 deg), with 10 mm of borrowed spacers and 3 mm of jar of spacers under it; it leaves "
+                "Take spare stem 60, the other way up (60 mm at 6 deg), with 10 mm of borrowed spacers and 3 mm of jar of spacers under it, in place of borrowed stem 45; it leaves "
                         + "the hands 1 mm too high and 3 mm too far forward.",
                 "Saddle: height 689 mm, for cranks that are 5 mm longer: 16 mm lower than now. Tip 44 mm behind the bottom bracket: 14 mm farther "
                         + "back than now. To be tried in training first; the position command tells the rest.",
