@@ -55,12 +55,16 @@ final class Cautions {
                         + " mechanic.");
         say(true,
                 "Parts of different makers, speeds or standards go together only where their makers say so.");
+        // Brakes are tested for 100 kg in all, more where more is marked (ISO 4210-4, 2017 adoption).
+        say(over(Measure.START_LINE_MASS, 100) && !known(Measure.BIKE_MASS_LIMIT),
+                "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the highest mass marked on the bike is"
+                        + " not known here: read it on frame, wheels, stem and seatpost, and ride nothing marked for less.");
         say(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
                 "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
                         + " what is above it.");
         say(over(Measure.BRAKING_POWER, 300),
-                "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat, beyond"
-                        + " the 300 W or so that a brake's standard heat test asks: start with thick pads and sound fluid, brake late and hard"
+                "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
+                        + " brake by itself is tested at 300 W or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
         say(decided("aero extensions", "on"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"

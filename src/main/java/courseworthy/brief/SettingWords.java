@@ -79,7 +79,7 @@ final class SettingWords {
         String out = pressures.pumpedKnown() ? "pump to " + both(pressures, false) + " at " + place(pressures.pumped()) + ", for " + start
                 + " at the start" : start + ", pumped at the start (assumed)";
         String wet = join(wet("front ", pressures.front()), wet("rear ", pressures.rear()));
-        return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet + " bar");
+        return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet);
     }
 
     private static String both(Pressures pressures, boolean start) {
@@ -91,7 +91,7 @@ final class SettingWords {
     }
 
     private static String wet(String side, TyreSetting tyre) {
-        return tyre == null || tyre.wet() == null ? "" : side + bar(tyre.wet());
+        return tyre == null || tyre.wet() == null ? "" : side + shown(tyre, tyre.wet());
     }
 
     private static String shown(TyreSetting tyre, double pascal) {
