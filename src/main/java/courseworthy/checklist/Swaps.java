@@ -23,12 +23,17 @@ final class Swaps {
             out.add(new Entry(item(swap), id, Due.WEEK_BEFORE, 0, List.copyOf(before)));
             before.add(id);
         }
+        if (build.position() != null) {
+            String id = id("build/", out.size());
+            out.add(new Entry(position(build), id, Due.WEEK_BEFORE, 0, List.copyOf(before)));
+            before.add(id);
+        }
         if (!build.wear().isEmpty()) {
             String id = id("build/", out.size());
             out.add(new Entry(worn(build), id, Due.WEEK_BEFORE, 0, List.of()));
             before.add(id);
         }
-        if (!build.swaps().isEmpty()) {
+        if (!build.swaps().isEmpty() || build.position() != null) {
             Item ride = new Item("Ride 30 to 60 min on the very build, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
             out.add(new Entry(ride, id("build/", out.size()), Due.WEEK_BEFORE, 0, before));
@@ -58,6 +63,12 @@ final class Swaps {
     /** Which bike, where it is another than the one that was raced, or what lies loose. */
     private static String on(Swap swap) {
         return ", on " + swap.bike();
+    }
+
+    private static Item position(Build build) {
+        return new Item("Set stem, spacers and saddle to your position on " + build.position().from().bike(),
+                "As the build says under position; bolts as marked, post past its insertion mark",
+                "A position that is not yours hurts before the day is over.", true, PART, "", null);
     }
 
     private static Item worn(Build build) {

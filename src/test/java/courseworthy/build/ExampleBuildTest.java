@@ -95,7 +95,8 @@ class ExampleBuildTest {
         String text = new Courseworthy(Path.of(""), remark -> { }).brief(training, Format.TEXT, false);
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
         assertThat(list).contains("[ ] ! Put on flat bar 720", "[ ] ! Put on power pedals", "[ ] Put on bar light")
-                .containsSubsequence("[ ] ! See to what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Ride 30 to 60 min");
+                .containsSubsequence("[ ] ! Set stem, spacers and saddle to your position on hardtail",
+                        "[ ] ! See to what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Ride 30 to 60 min");
         assertThat(text.substring(0, text.indexOf("THE CALL"))).as("in short, where the tyres of the build want another pressure")
                 .contains("Build     borrowed bike, see THE BUILD; its tyres: rear 1.35 bar (20 psi)");
     }
