@@ -45,7 +45,7 @@ final class BuildWords {
     /** The part, and where it comes from where it has to move. */
     static String part(Build build, Fitted fitted) {
         for (Swap swap : build.swaps()) {
-            if (swap.place() == fitted.place()) {
+            if (swap.place() == fitted.place() && fitted.part().equals(swap.on())) {
                 return fitted.part() + (swap.from() == null ? " (goes on)" : " (goes on, from " + swap.from() + ")");
             }
         }

@@ -211,6 +211,8 @@ class ExampleBuildTest {
                 .map(each -> each.get("part").asText())).containsExactly("bar light", "tail light");
         assertThat(StreamSupport.stream(build.get("not_met").spliterator(), false).map(each -> each.get("got").asText()))
                 .contains("no backup apart from the main light");
+        String text = new Courseworthy(Path.of(""), remark -> { }).brief(night, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(text).as("the one is mounted, the other is not").contains("lights bar light (goes on)", "lights tail light").doesNotContain("tail light (goes on)");
         double squares = 0;
         for (JsonNode each : build.get("changes")) {
             squares += Math.pow(each.get("returns_s").get("high").asDouble() - each.get("returns_s").get("value").asDouble(), 2);
