@@ -212,7 +212,7 @@ public final class Courseworthy {
     public String gears(Request request, Format format, boolean colours) {
         Answer answer = answer(request);
         GearChoice choice = GearChoice.of(answer.mounted(), House.realPairs(), BuildCall.drivetrain(answer.brief().build()));
-        GearShortfall shortfall = shortfall(answer.mounted(), answer.ride());
+        GearShortfall shortfall = shortfall(answer.call(), answer.mounted(), answer.ride());
         return switch (format) {
             case TEXT -> GearsText.of(answer.brief(), choice, shortfall, colours);
             case JSON -> JsonGears.of(answer.brief(), choice, shortfall);
@@ -443,17 +443,23 @@ public final class Courseworthy {
         stopOrWarn(faults);
         Call call = Calling.call(rules, demands, ride::on);
         Worths worths = new Worths(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
-        Build build = workshop == null ? null : Builds.of(call, workshop.as(rider.name()), event.date(), worths, FitRules.load());
+        FitRules fit = workshop == null ? null : FitRules.load();
+        Workshop own = workshop == null ? null : workshop.as(rider.name());
+        Build build = workshop == null ? null : Builds.of(call, own, event.date(), worths, fit);
         Call mounted = BuildCall.of(rules, call, build, ride::on);
-        Outlook day = outlook ? Outlook.of(call, mounted, Otherwise.of(rules, ride, call), BikeAtHand.of(rules, call)).with(shortfall(call, ride))
+        Refit refit = Refit.of(rules, fit, call, build, mounted, own, event.date());
+        Outlook day = outlook ? Outlook.of(call, mounted, Otherwise.of(rules, ride, call, refit), BikeAtHand.of(rules, call)).with(shortfall(call, mounted, ride))
                 : Outlook.NONE;
         List<Margin> close = outlook ? Margins.of(rules, call) : List.of();
         return new Answer(rules, call, mounted, Briefs.of(course, rider, event, call, mounted, close, Checklists.of(mounted, event, build), day,
                 worths, build, loading.given()), ride);
     }
 
-    private static GearShortfall shortfall(Call call, Ride ride) {
-        return GearShortfall.of(call, House.realPairs(), ride::on);
+    /** Of the build's gears; where those are not known, or there is no build, of the call's. */
+    private static GearShortfall shortfall(Call call, Call mounted, Ride ride) {
+        boolean build = mounted != call && mounted.on(Topics.of("easiest gear")).value() != null;
+        GearShortfall out = GearShortfall.of(build ? mounted : call, House.realPairs(), ride::on);
+        return out == null || !build ? out : out.ofABuild();
     }
 
     private static Bike bike(Rider rider, Event event, Faults faults) {

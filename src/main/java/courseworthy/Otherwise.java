@@ -16,21 +16,28 @@ final class Otherwise {
     }
 
     static List<PlanB> of(Rules rules, Ride ride, Call call) {
+        return of(rules, ride, call, null);
+    }
+
+    /** @param refit what a workshop mounts for another day; null where there is no build */
+    static List<PlanB> of(Rules rules, Ride ride, Call call, Refit refit) {
         Forecast forecast = ride.event().forecast();
         List<PlanB> out = new ArrayList<>();
         if (forecast.or() != null) {
-            out.add(of(rules, ride, call, forecast.or(), turns(forecast, forecast.or())));
+            out.add(of(rules, ride, call, refit, forecast.or(), turns(forecast, forecast.or())));
         }
         if (forecast.goodTo() != null && (forecast.low() != null || forecast.high() != null)) {
             String by = degrees(forecast.goodTo());
-            out.add(of(rules, ride, call, forecast.warmer(-forecast.goodTo()), by + " colder"));
-            out.add(of(rules, ride, call, forecast.warmer(forecast.goodTo()), by + " warmer"));
+            out.add(of(rules, ride, call, refit, forecast.warmer(-forecast.goodTo()), by + " colder"));
+            out.add(of(rules, ride, call, refit, forecast.warmer(forecast.goodTo()), by + " warmer"));
         }
         return out;
     }
 
-    private static PlanB of(Rules rules, Ride ride, Call call, Forecast forecast, String turns) {
-        return PlanB.of(turns, call, Calling.call(rules, ride.with(ride.event().with(forecast))));
+    private static PlanB of(Rules rules, Ride ride, Call call, Refit refit, Forecast forecast, String turns) {
+        Ride other = ride.with(ride.event().with(forecast));
+        Call second = Calling.call(rules, other);
+        return refit == null ? PlanB.of(turns, call, second) : refit.of(turns, second, other);
     }
 
     /** What differs, in words. */

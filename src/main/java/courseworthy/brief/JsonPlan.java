@@ -206,7 +206,22 @@ final class JsonPlan {
             json.close();
         }
         json.endList();
+        if (!other.lacking().isEmpty()) {
+            lacking(other);
+        }
         json.close();
+    }
+
+    private void lacking(PlanB other) throws IOException {
+        json.list("lacking");
+        for (PlanB.Lacking each : other.lacking()) {
+            json.open();
+            json.string("topic", each.topic());
+            json.string("wanted", each.wanted());
+            json.string("has", each.has());
+            json.close();
+        }
+        json.endList();
     }
 
     /** A time of day, {@code 08:05}; past midnight hours go on. */

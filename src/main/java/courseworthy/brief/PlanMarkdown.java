@@ -81,8 +81,11 @@ final class PlanMarkdown {
     private void otherwise(PlanB other) {
         page.heading(2, PlanWords.turns(other));
         page.paragraph(PlanWords.about(other));
+        if (!other.lacking().isEmpty()) {
+            page.paragraph(PlanWords.lacking(other));
+        }
         if (other.lines().isEmpty()) {
-            page.paragraph(PlanWords.NOTHING_DIFFERS);
+            page.paragraph(PlanWords.nothingDiffers(other));
             return;
         }
         page.tableHead("Topic", "Then", "Instead of", "Begin by");

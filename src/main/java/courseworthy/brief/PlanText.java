@@ -95,8 +95,11 @@ final class PlanText {
         page.gap();
         page.spread(PlanWords.turns(other).toUpperCase(java.util.Locale.ROOT), other.lines().isEmpty() ? "" : "begin by", Weight.BOLD);
         page.text(2, 2, PlanWords.about(other), Weight.PLAIN);
+        if (!other.lacking().isEmpty()) {
+            page.text(2, 4, PlanWords.lacking(other), Weight.PLAIN);
+        }
         if (other.lines().isEmpty()) {
-            page.text(2, 2, PlanWords.NOTHING_DIFFERS, Weight.PLAIN);
+            page.text(2, 2, PlanWords.nothingDiffers(other), Weight.PLAIN);
             return;
         }
         for (PlanB.Line line : other.lines()) {

@@ -397,5 +397,19 @@ final class PlanWords {
 
     private static final String LAST_MOMENT = "One pair of hands makes all of them one after another, and waits run beside the work; the bike is in the"
             + " line-up 20 min before the start. Times you know go under time to change in the event.";
-    static final String NOTHING_DIFFERS = "The call stays as it is.";
+
+    /** What would have to change and stays; empty where nothing has to. */
+    static String lacking(PlanB other) {
+        StringBuilder out = new StringBuilder();
+        for (PlanB.Lacking each : other.lacking()) {
+            out.append(out.length() == 0 ? "Called for then, and not met by your parts: " : "; ").append(each.topic()).append(' ').append(each.wanted())
+                    .append(", stays ").append(each.has());
+        }
+        return out.length() == 0 ? "" : out.append('.').toString();
+    }
+
+    /** Where no line differs. */
+    static String nothingDiffers(PlanB other) {
+        return other.lacking().isEmpty() ? "The call stays as it is." : "Nothing on the build changes.";
+    }
 }

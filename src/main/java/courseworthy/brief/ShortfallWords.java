@@ -13,17 +13,19 @@ final class ShortfallWords {
 
     /** For the first lines of a brief. */
     static String terse(GearShortfall shortfall) {
-        return where(shortfall) + " needs " + ratio(shortfall.needed()) + ", the easiest is " + shortfall.gear() + cadence(shortfall)
+        return where(shortfall) + " needs " + ratio(shortfall.needed()) + ", the easiest " + (shortfall.mounted() ? "of the build " : "") + "is "
+                + shortfall.gear() + cadence(shortfall)
                 + cost(shortfall);
     }
 
     /** What it costs, and where the gear that is needed is to be had. */
     static String full(GearShortfall shortfall) {
-        String why = shortfall.made() ? "Other advice outweighs the easier gears that there are on a " + shortfall.bike() + " bike, down to "
+        String why = shortfall.made() && shortfall.mounted() ? "Rings and cassettes that go easier on a " + shortfall.bike() + " bike, down to "
+                + ratio(shortfall.easiest()) + ", are not on this build." : shortfall.made() ? "Other advice outweighs the easier gears that there are on a " + shortfall.bike() + " bike, down to "
                 + ratio(shortfall.easiest()) + "." : "No rings and cassette that are ridden together on a " + shortfall.bike()
                 + " bike go easier than " + ratio(shortfall.easiest()) + ".";
         return "The gears are too hard for your legs: " + lower(where(shortfall)) + " needs " + ratio(shortfall.needed())
-                + ", and the easiest gear is " + shortfall.gear() + cadence(shortfall) + cost(shortfall) + ". " + why + " " + others(shortfall);
+                + ", and the easiest gear " + (shortfall.mounted() ? "of the build " : "") + "is " + shortfall.gear() + cadence(shortfall) + cost(shortfall) + ". " + why + " " + others(shortfall);
     }
 
     private static String where(GearShortfall shortfall) {

@@ -62,7 +62,7 @@ public final class Builds {
     }
 
     /** As {@link #of(Call, Workshop, LocalDate, Worths, FitRules)}. @param bike the name of the bike it must be; null for any */
-    static Build of(Call call, Workshop workshop, LocalDate date, Worths worths, FitRules rules, String bike) {
+    public static Build of(Call call, Workshop workshop, LocalDate date, Worths worths, FitRules rules, String bike) {
         return new Builds(call, workshop, date, worths, bike).build(rules);
     }
 

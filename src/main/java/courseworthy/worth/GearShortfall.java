@@ -29,6 +29,7 @@ import java.util.function.Function;
  * @param gear     the decided gear as text, with its teeth where some pair has it
  * @param needed   the ratio the legs need, chainring over sprocket
  * @param sustained whether a kilometre of climbing needs it, else the steepest 100 m
+ * @param mounted  whether they are the gears of a build, else those of the call
  * @param made     whether rings and a cassette that are ridden together on that kind of bike reach what is needed
  * @param easiest  the easiest gear there is on that kind of bike, chainring over sprocket
  * @param cadence  in the decided gear where it is needed, a minute; null where the place is not known
@@ -37,7 +38,7 @@ import java.util.function.Function;
  * @param slower   time it costs against a gear that is easy enough, s
  * @param others   kinds of bike that have what they need there, in the order of the catalogue; where none has, the one that comes nearest
  */
-public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean made, double easiest, Range cadence, double lowest,
+public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean mounted, boolean made, double easiest, Range cadence, double lowest,
         double onFoot, double slower, List<Other> others) {
 
     /** Less than a tooth in fifty, a fiftieth, is no shortfall (judgement). */
@@ -90,9 +91,14 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         double lowest = turning.lowestCadence().mid();
         Trace with = estimate.trace(Change.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
                 Math.max(lowest, turning.highestCadence().mid()))));
-        return new GearShortfall(bike.text(), easiest.text(), needed, sustained, least <= needed * ABOUT, least,
+        return new GearShortfall(bike.text(), easiest.text(), needed, sustained, false, least <= needed * ABOUT, least,
                 piece == null ? null : turning.climbed(piece, decided).cadence(), lowest, onFoot(with),
                 Math.max(0, with.total() - estimate.trace().total()), others(bike, pairs, onAnother));
+    }
+
+    /** The same, of the gears of a build. */
+    public GearShortfall ofABuild() {
+        return new GearShortfall(bike, gear, needed, sustained, true, made, easiest, cadence, lowest, onFoot, slower, others);
     }
 
     private static List<Other> others(Decision bike, RealPairs pairs, Function<String, Demands> onAnother) {

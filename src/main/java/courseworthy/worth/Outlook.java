@@ -45,7 +45,7 @@ public record Outlook(Pressures pressures, Suspension suspension, DayPlan plan, 
     /** @param mounted the call made anew for the parts of a build, which are what is set; the call itself where there is no build */
     public static Outlook of(Call call, Call mounted, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         boolean surveyed = call.demands().estimated() != null;
-        return new Outlook(surveyed ? Pressures.of(mounted, mounted == call ? wet(otherwise) : null) : null,
+        return new Outlook(surveyed ? Pressures.of(mounted, wet(otherwise)) : null,
                 surveyed ? Suspension.of(mounted) : null, DayPlan.of(call), otherwise, bikeAtHand, null);
     }
 }

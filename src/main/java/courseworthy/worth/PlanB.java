@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What changes if the forecast turns.
@@ -17,9 +18,10 @@ import java.util.Map;
  * @param turns  what it may turn to, in words
  * @param time   of the day then, riding and stopping, s
  * @param lines  the decisions that differ, in the order of the catalogue
+ * @param lacking what the call would change then and no part of the workshop can, in the order of the catalogue
  * @param wet    the call on wet ground; null where the ground is not wet then
  */
-public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
+public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> lacking, Call wet) {
 
     /** The bike stands in the line-up so long before the start, s (practice). */
     public static final double LINED_UP = 20 * 60;
@@ -30,6 +32,7 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
 
     public PlanB {
         lines = List.copyOf(lines);
+        lacking = List.copyOf(lacking);
     }
 
     /**
@@ -68,7 +71,38 @@ public record PlanB(String turns, Range time, List<Line> lines, Call wet) {
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
         }
-        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, Pressures.wet(second) ? second : null);
+        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, List.of(), Pressures.wet(second) ? second : null);
+    }
+
+    /**
+     * A change that no part of the workshop can make.
+     *
+     * @param topic  name
+     * @param wanted the call then
+     * @param has    what the build has then
+     */
+    public record Lacking(String topic, String wanted, String has) {
+    }
+
+    /**
+     * Compares the builds of two calls.
+     *
+     * @param mounted   the first call made anew for the parts of its build
+     * @param remounted the second for those of its own
+     * @param parts     topics that parts realise
+     */
+    public static PlanB of(String turns, Call first, Call second, Call mounted, Call remounted, Set<Topic> parts) {
+        PlanB plain = of(turns, mounted, remounted);
+        List<Lacking> out = new ArrayList<>();
+        for (Decision decision : first.decisions()) {
+            String wanted = second.on(decision.topic()).text();
+            String has = remounted.on(decision.topic()).text();
+            boolean stays = has.equals(mounted.on(decision.topic()).text()) && !has.equals(wanted);
+            if (parts.contains(decision.topic()) && stays && !decision.text().equals(wanted)) {
+                out.add(new Lacking(decision.topic().name(), wanted, has));
+            }
+        }
+        return new PlanB(turns, plain.time, plain.lines, out, plain.wet);
     }
 
     /** Whether the gears differ by less than anybody changes a cassette for overnight. */

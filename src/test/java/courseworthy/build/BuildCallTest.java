@@ -119,6 +119,59 @@ class BuildCallTest {
         assertThat(tool().compare(RACE, List.of("front tyre width=60 mm"), Format.TEXT, false)).doesNotContain("your workshop");
     }
 
+    /** Without sintered pads in the workshop wet ground changes no pads: it is said that they are called for. */
+    @Test
+    void whatNoPartOfTheWorkshopCanChangeIsNoLineOfPlanB() throws IOException {
+        JsonNode owned = turned(with("brake pads", "no such words", ""));
+        assertThat(topics(owned.get("lines"))).contains("pad compound");
+        assertThat(topics(owned.get("lacking"))).doesNotContain("pad compound");
+        JsonNode lacking = turned(with("brake pads", "compound: sintered", "compound: organic"));
+        assertThat(topics(lacking.get("lines"))).doesNotContain("pad compound");
+        assertThat(topics(lacking.get("lacking"))).contains("pad compound");
+    }
+
+    /** Each line changes from what is mounted, not from what the call would have. */
+    @Test
+    void planBStartsFromTheBuild() throws IOException {
+        Request request = with("tyre", "width: 5", "width: 4", "measured width: 6", "measured width: 4");
+        JsonNode turned = turned(request);
+        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
+        Map<String, String> got = new LinkedHashMap<>();
+        brief.get("build").get("not_met").forEach(each -> got.put(each.get("topic").asText(), each.get("got").asText()));
+        assertThat(got).containsKey("front tyre width");
+        for (JsonNode line : turned.get("lines")) {
+            if (got.containsKey(line.get("topic").asText())) {
+                assertThat(line.get("instead_of").asText()).startsWith(got.get(line.get("topic").asText()));
+            }
+        }
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(text.substring(text.indexOf("IF IT TURNS"), text.indexOf("WHAT IT IS WORTH"))).contains("not met by your parts: ");
+        turned.get("lacking").forEach(each -> assertThat(topics(turned.get("lines"))).doesNotContain(each.get("topic").asText()));
+    }
+
+    private static JsonNode turned(Request request) {
+        return Schema.tree(tool().brief(request, Format.JSON, false)).get("plan_b").get(0);
+    }
+
+    private static List<String> topics(JsonNode list) {
+        List<String> out = new ArrayList<>();
+        list.forEach(each -> out.add(each.get("topic").asText()));
+        return out;
+    }
+
+    private static final String CLOSE = "11, 12, 13, 14, 15, 16, 17, 19, 21, 23, 25, 28]";
+
+    /** 32 with 28 is the easiest gear in the workshop, far harder than a kilometre of Heather Ridge needs. */
+    @Test
+    void gearsThatAreTooHardAreThoseOfTheBuild() throws IOException {
+        Request request = with("cassette", "10, 12, 14, 16, 18, 21, 24, 28, 33, 39, 45, 51]", CLOSE, "10, 11, 13, 15, 17, 20, 23, 26, 30, 34, 39, 45]",
+                CLOSE, "11, 13, 15, 17, 19, 22, 25, 28, 32, 36, 42, 50]", CLOSE);
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(text).contains("the easiest of the build is", "the easiest gear of the build is", "are not on this build.");
+        assertThat(tool().gears(request, Format.TEXT, false).replaceAll("\\s+", " ")).contains("the easiest gear of the build is");
+        assertThat(tool().brief(RACE, Format.TEXT, false)).doesNotContain("of the build is");
+    }
+
     private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",
             "docs/examples/riders/ida-hardtail.yaml", List.of(), null, null);
 
