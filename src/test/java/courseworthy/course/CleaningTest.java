@@ -308,7 +308,7 @@ class CleaningTest {
     /** Each way of holding no line, and all that is said of it. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "<wpt lat='1' lon='2'/>|no track and no route, only way points (1)",
+            "<wpt lat='1' lon='2'/>|no track and no route, only 1 way point",
             "<trk/>|no track and no route",
             "<trk><trkseg/></trk>|a track without points",
             "<trk><trkseg><trkpt lat='1' lon='2'/></trkseg></trk>|a single point",
