@@ -1,5 +1,6 @@
 package courseworthy.brief;
 
+import courseworthy.build.BuildCall;
 import courseworthy.demand.OnTheDay;
 import courseworthy.units.PressureSteps;
 import courseworthy.worth.Outlook;
@@ -49,6 +50,11 @@ final class SettingWords {
         List<String> out = new ArrayList<>();
         if (brief.build() != null && brief.build().bike() != null) {
             out.add("These are for the parts of the build.");
+            List<String> pads = BuildCall.padsApart(brief.build());
+            if (!pads.isEmpty()) {
+                out.add("Brake pads differ: " + pads.get(0) + " at the front, " + pads.get(1) + " at the rear. What is said of pads below is of the"
+                        + " front's; look at the rear's by themselves.");
+            }
         }
         Outlook outlook = brief.outlook();
         if (outlook.pressures() != null) {

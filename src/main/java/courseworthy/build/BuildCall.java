@@ -79,6 +79,16 @@ public final class BuildCall {
         return out;
     }
 
+    /** Compounds of the front and the rear pads where they differ, since the call is made for the front's; empty where not, or not known. */
+    public static List<String> padsApart(Build build) {
+        Map<Place, Part> parts = build == null ? Map.of() : build.inPlace();
+        Part front = parts.get(Place.FRONT_PADS);
+        Part rear = parts.get(Place.REAR_PADS);
+        String one = front == null ? null : front.word(Detail.COMPOUND);
+        String other = rear == null ? null : rear.word(Detail.COMPOUND);
+        return one == null || other == null || one.equals(other) ? List.of() : List.of(one, other);
+    }
+
     /** Rings and cassette of a build; null where there is none or their teeth are not known. */
     public static Drivetrain drivetrain(Build build) {
         Map<Place, Part> parts = build == null ? Map.of() : build.inPlace();

@@ -159,6 +159,16 @@ class BuildCallTest {
         return out;
     }
 
+    /** The call is made for the front's compound: that the rear's is another is said, with both. */
+    @Test
+    void padsOfTwoCompoundsAreBothNamed() throws IOException {
+        Request request = with("brake pads", "rear, mass: 22 g, compound: organic", "rear, mass: 22 g, compound: sintered",
+                "rear, mass: 21 g, compound: organic", "rear, mass: 21 g, compound: sintered");
+        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        assertThat(text).contains("Brake pads differ: organic at the front, sintered at the rear.");
+        assertThat(tool().brief(with("brake pads"), Format.TEXT, false)).doesNotContain("Brake pads differ");
+    }
+
     private static final String CLOSE = "11, 12, 13, 14, 15, 16, 17, 19, 21, 23, 25, 28]";
 
     /** 32 with 28 is the easiest gear in the workshop, far harder than a kilometre of Heather Ridge needs. */
