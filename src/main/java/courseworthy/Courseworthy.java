@@ -68,6 +68,7 @@ import courseworthy.worth.DayPlan;
 import courseworthy.worth.GearChoice;
 import courseworthy.worth.GearShortfall;
 import courseworthy.worth.Outlook;
+import courseworthy.worth.PlanB;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.SetUp;
 import courseworthy.worth.SetUps;
@@ -448,11 +449,19 @@ public final class Courseworthy {
         Build build = workshop == null ? null : Builds.of(call, own, event.date(), worths, fit);
         Call mounted = BuildCall.of(rules, call, build, ride::on);
         Refit refit = Refit.of(rules, fit, call, build, mounted, own, event.date());
-        Outlook day = outlook ? Outlook.of(call, mounted, Otherwise.of(rules, ride, call, refit), BikeAtHand.of(rules, call)).with(shortfall(call, mounted, ride))
+        Outlook day = outlook ? Outlook.of(call, mounted, others(rules, ride, call, refit), BikeAtHand.of(rules, call)).with(shortfall(call, mounted, ride))
                 : Outlook.NONE;
         List<Margin> close = outlook ? Margins.of(rules, call) : List.of();
         return new Answer(rules, call, mounted, Briefs.of(course, rider, event, call, mounted, close, Checklists.of(mounted, event, build), day,
                 worths, build, loading.given()), ride);
+    }
+
+    private List<PlanB> others(DroolsRules rules, Ride ride, Call call, Refit refit) {
+        List<PlanB> out = Otherwise.of(rules, ride, call, refit);
+        Faults faults = new Faults();
+        Together.changes(ride.event(), out, faults);
+        stopOrWarn(faults);
+        return out;
     }
 
     /** Of the build's gears; where those are not known, or there is no build, of the call's. */

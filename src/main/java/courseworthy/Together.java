@@ -4,6 +4,10 @@ import courseworthy.course.Course;
 import courseworthy.event.Event;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.worth.PlanB;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What is sound in a course and in an event by themselves and cannot be together. */
 final class Together {
@@ -42,6 +46,18 @@ final class Together {
         }
         if (event.startHeight() != null && course.line() != null && course.line().absolute()) {
             faults.add(Fault.warning(event.file(), 0, "start height", "a height beside a course that tells its own", "none", "It is not used."));
+        }
+    }
+
+    /** Times of changes that no day asks for which may come instead. */
+    static void changes(Event event, List<PlanB> others, Faults faults) {
+        Set<String> unused = new TreeSet<>(event.plan().changes().keySet());
+        for (PlanB other : others) {
+            other.lines().forEach(line -> unused.remove(line.change()));
+        }
+        if (!unused.isEmpty()) {
+            faults.add(Fault.warning(event.file(), 0, "time to change", String.join(", ", unused), "what would change if the day turned out otherwise",
+                    others.isEmpty() ? "It is not used: the forecast has neither \"or\" nor \"good to\"." : "It is not used: nothing else would change."));
         }
     }
 
