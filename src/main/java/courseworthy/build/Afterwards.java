@@ -62,6 +62,17 @@ final class Afterwards {
                 + " and brake are marked: have it at hand before you begin");
     }
 
+    /**
+     * What pedals ask of the shoes: a cleat goes with its pedal.
+     *
+     * @param before the pedals that were there; null where none were listed
+     */
+    static List<String> cleat(Part before, Part after) {
+        String had = before == null ? null : before.word(Detail.CLEAT);
+        String has = after.word(Detail.CLEAT);
+        return has == null || has.equals(had) ? List.of() : List.of("Cleats on the shoes: " + has + (had == null ? "" : " in place of " + had));
+    }
+
     private static String millimetres(double metres) {
         return Math.round(metres * 1000) + " mm";
     }

@@ -132,9 +132,12 @@ final class Steps {
                 afterwards(root, place, wants, with), Afterwards.needs(place, wants), Afterwards.mechanic(place), List.of()));
     }
 
-    /** What a swap asks for, the calliper counted where it brings a bike another size of rotor. */
+    /** What a swap asks for, the calliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */
     private List<String> afterwards(Part root, Place place, Part wants, List<Part> with) {
         List<String> all = new ArrayList<>(Afterwards.of(place, wants));
+        if (place.kind() == Kind.PEDALS && wants != null) {
+            all.addAll(Afterwards.cleat(begun.get(place), wants));
+        }
         Part rotor = place.kind() == Kind.ROTOR ? wants : null;
         for (Part each : place.kind() == Kind.WHEEL ? with : List.<Part>of()) {
             rotor = each.kind() == Kind.ROTOR ? each : rotor;

@@ -182,6 +182,10 @@ public final class WorkshopReader {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
+        if (part.has(Detail.VOLUME)) {
+            faults.add(Fault.warning(shown, from.lineOf("volume"), "volume", from.node("volume").describe(), "what a figure or a decision rests on",
+                    "It is not used. Leave it out."));
+        }
     }
 
     private void mountedAt(Part part, Node at) {

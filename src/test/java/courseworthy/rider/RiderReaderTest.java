@@ -58,7 +58,7 @@ class RiderReaderTest {
                   - {id: narrow, say: {bar width: at most 760 mm}, because: Shoulder.}
                 """);
         assertThat(said()).isEmpty();
-        assertThat(faults.warnings()).extracting(Fault::text).anyMatch(text -> text.contains("height: found 1.78 m") && text.contains("not used"));
+        assertThat(faults.warnings()).extracting(Fault::text).anyMatch(text -> text.contains("height: found \"1.78 m\"") && text.contains("not used"));
         assertThat(rider.name()).isEqualTo("Ada Fell");
         assertThat(rider.file()).isEqualTo("r.yaml");
         assertThat(rider.mass()).isEqualTo(141 * 0.45359237);
