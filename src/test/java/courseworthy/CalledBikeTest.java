@@ -274,7 +274,8 @@ class CalledBikeTest {
     }
 
     /**
-     * Sinking is worked out without the tyre's width, and in sand a narrow tyre goes deeper (Bekker 1956: sinkage grows with ground pressure):
+     * Sinking is worked out without the tyre's width, and in sand a narrow tyre goes deeper (sinkage grows with
+     * ground pressure: Bekker 1956, from memory):
      * where that makes the bike at hand the faster one, the brief says what the time leaves out.
      */
     @Test
