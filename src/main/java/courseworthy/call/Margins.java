@@ -28,6 +28,7 @@ public final class Margins {
     private static final long FORECAST_WIND = 5;
 
     private static final Topic BIKE = Topics.of("bike");
+    private static final Topic WATER = Topics.of("water");
 
     private final Call call;
     private final Trial trial;
@@ -82,13 +83,18 @@ public final class Margins {
         };
     }
 
+    /** Whether a decision is the measure itself, so that saying that one is close to the other says nothing. */
+    private static boolean isItself(Measure measure, Topic topic) {
+        return measure == Measure.WATER_AT_THE_START && topic == WATER;
+    }
+
     /** @param near the last value on this side of a threshold, {@code beyond} the first on its other side */
     private void threshold(Measure measure, long now, long near, long beyond) {
         Map<Topic, Decision> before = trial.all(measure, near);
         Map<Topic, Decision> after = trial.all(measure, beyond);
         boolean anotherBike = after.containsKey(BIKE) && Trial.differ(after.get(BIKE), call.on(BIKE));
         for (Map.Entry<Topic, Decision> each : after.entrySet()) {
-            if (anotherBike && each.getKey() != BIKE) {
+            if (anotherBike && each.getKey() != BIKE || isItself(measure, each.getKey())) {
                 continue;
             }
             Decision is = call.on(each.getKey());
