@@ -21,7 +21,7 @@ import net.jqwik.api.constraints.IntRange;
 /** What holds for any set of tasks. */
 class ChecklistProperties {
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20261129")
     void nothingIsDroppedNorTooLongNorBeforeWhatItWaitsFor(@ForAll long seed, @ForAll @IntRange(min = 1, max = 70) int size) {
         Example example = generated(seed, size);
         Checklist checklist = Checklists.of(example.call(), Event.UNKNOWN);
@@ -37,7 +37,7 @@ class ChecklistProperties {
     }
 
     /** Critical items lead each due time but for what they wait for. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20261129")
     void criticalItemsLead(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int size) {
         Example example = generated(seed, size);
         example.tasks.replaceAll(t -> new Task(t.author(), t.what(), t.find(), t.due(), t.needs(), t.critical(), t.part(), List.of(),
@@ -53,7 +53,7 @@ class ChecklistProperties {
         }
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "20261129")
     void theOrderOfTheTasksDoesNotMatter(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int size) {
         Example example = generated(seed, size);
         Checklist first = Checklists.of(example.call(), Event.UNKNOWN);

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.Scale;
 class PowerBalanceProperties {
 
     /** The solver stops where a Newton step is below 1e-6 of the speed; its error then is that squared, far below the 1e-6 asked for. */
-    @Property
+    @Property(seed = "20261129")
     void speedAndPowerAreInverse(@ForAll @DoubleRange(min = 1, max = 1500) double power,
             @ForAll @DoubleRange(min = -15, max = 15) double headwind, @ForAll @DoubleRange(min = -0.25, max = 0.30) double gradient,
             @ForAll @DoubleRange(min = 0.8, max = 1.3) double density, @ForAll @DoubleRange(min = 45, max = 150) double mass,
@@ -22,7 +22,7 @@ class PowerBalanceProperties {
         assertThat(balance.power(speed, headwind, gradient, density)).isCloseTo(power, within(1e-6 * Math.max(1, power)));
     }
 
-    @Property
+    @Property(seed = "20261129")
     void heavierIsNeverFasterUphill(@ForAll @DoubleRange(min = 50, max = 600) double power,
             @ForAll @DoubleRange(min = 0, max = 0.3) double gradient, @ForAll @DoubleRange(min = 45, max = 150) double mass,
             @ForAll @DoubleRange(min = 0.1, max = 30) double more) {
@@ -31,7 +31,7 @@ class PowerBalanceProperties {
         assertThat(heavy).isLessThan(light);
     }
 
-    @Property
+    @Property(seed = "20261129")
     void whateverHoldsBackMakesSlower(@ForAll @DoubleRange(min = 50, max = 600) double power,
             @ForAll @DoubleRange(min = -0.05, max = 0.2) double gradient, @ForAll @DoubleRange(min = 0.001, max = 0.05) @Scale(4) double more) {
         double plain = PowerBalance.of(85, 0.35, 0.01).speed(power, 0, gradient, 1.2);
