@@ -11,12 +11,12 @@ public final class DamagedBuild {
     private DamagedBuild() {
     }
 
-    /** What to say; lets the launcher look the build over anew the next time, and build it where it is damaged. */
+    /** What to say; makes the launcher check the build next time, and rebuild it where it is damaged. */
     public static String message(Throwable fault) {
         String home = System.getProperty("courseworthy.home");
         File parts = new File(home == null ? "" : home, "target/launcher/parts");
         boolean again = home != null && (parts.delete() || !parts.exists());
         return "courseworthy: what was built is damaged or not all there: " + fault + "\n    "
-                + (again ? "Run it once more: it is then built anew." : "Remove the folder target and run it again.") + "\n";
+                + (again ? "Run it once more and it will be rebuilt." : "Remove the folder target and run it again.") + "\n";
     }
 }
