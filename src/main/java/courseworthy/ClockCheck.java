@@ -29,9 +29,10 @@ final class ClockCheck {
             return;
         }
         boolean named = !(event.zone() instanceof ZoneOffset);
+        String key = named ? "zone" : "utc offset";
         String turned = apart(-hours(offset), sun) <= MOST && !named
                 ? " Perhaps the sign is turned: " + Zones.written(ZoneOffset.ofTotalSeconds(-offset.getTotalSeconds())) + "." : "";
-        faults.add(event.file().isEmpty() ? course.file() : event.file(), event.zoneLine(), named ? "zone" : "utc offset",
+        faults.add(event.file().isEmpty() ? course.file() : event.file(), event.lines().of(key), key,
                 named ? event.zone().getId() + " (" + Zones.written(offset) + ")" : Zones.written(offset),
                 "a time within 3 h of the sun's at the course, about " + Zones.written(solar(sun)) + " at longitude "
                         + String.format(Locale.ROOT, "%.1f", course.longitude()),

@@ -31,21 +31,21 @@ final class Together {
         }
         double whole = course.length() * (event.laps() == null ? 1 : event.laps());
         if (whole > LONGEST) {
-            faults.add(event.file(), 0, "laps", event.laps() + " laps of " + km(course.length()), "at most 5000 km over all laps", "Check laps and course.");
+            faults.add(event.file(), event.lines().of("laps"), "laps", event.laps() + " laps of " + km(course.length()), "at most 5000 km over all laps", "Check laps and course.");
             return;
         }
         for (Event.Support point : event.support()) {
             if (point.at() > whole * (1 + MEASURED)) {
-                faults.add(Fault.warning(event.file(), 0, "support", "a point at " + km(point.at()), "points up to the finish at " + km(whole),
+                faults.add(Fault.warning(event.file(), point.line(), "support", "a point at " + km(point.at()), "points up to the finish at " + km(whole),
                         "It is not used. Check its distance, the laps and the course."));
             }
         }
         if (event.cutoff() != null && whole / event.cutoff() > FASTEST) {
-            faults.add(event.file(), 0, "cut-off", km(whole) + " in " + Math.round(event.cutoff() / 60) + " min", "a time that can be ridden",
+            faults.add(event.file(), event.lines().of("cut-off"), "cut-off", km(whole) + " in " + Math.round(event.cutoff() / 60) + " min", "a time that can be ridden",
                     "Check cut-off, laps and course.");
         }
         if (event.startHeight() != null && course.line() != null && course.line().absolute()) {
-            faults.add(Fault.warning(event.file(), 0, "start height", "a height beside a course that tells its own", "none", "It is not used."));
+            faults.add(Fault.warning(event.file(), event.lines().of("start height"), "start height", "a height beside a course that tells its own", "none", "It is not used."));
         }
     }
 
@@ -55,8 +55,9 @@ final class Together {
         for (PlanB other : others) {
             other.lines().forEach(line -> unused.remove(line.change()));
         }
-        if (!unused.isEmpty()) {
-            faults.add(Fault.warning(event.file(), 0, "time to change", String.join(", ", unused), "what would change if the day turned out otherwise",
+        for (String change : unused) {
+            faults.add(Fault.warning(event.file(), event.lines().of("time to change/" + change), "time to change", change,
+                    "what would change if the day turned out otherwise",
                     others.isEmpty() ? "It is not used: the forecast has neither \"or\" nor \"good to\"." : "It is not used: nothing else would change."));
         }
     }

@@ -7,6 +7,7 @@ import courseworthy.course.Ground;
 import courseworthy.course.Stretch;
 import courseworthy.event.Event;
 import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,10 +30,11 @@ class ClockCheckTest {
         Course course = new Course("", "", "c.yaml", List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0)), null, null, null, null,
                 List.of(), List.of(), List.of(), 40, longitude);
         Event event = new Event("", "e.yaml", "race", LocalDate.of(2026, 7, 1), LocalTime.of(8, 0), ZoneId.of(zone), null, null, null, null,
-                Event.Forecast.UNKNOWN, List.of(), false, Event.Rules.NONE, null, null, Event.Plan.NONE, 4);
+                Event.Forecast.UNKNOWN, List.of(), false, Event.Rules.NONE, null, null, Event.Plan.NONE,
+                new Event.Lines(Map.of("zone", 4, "utc offset", 4)));
         Faults faults = new Faults();
         ClockCheck.of(course, event, faults);
-        return faults.faults().stream().map(Object::toString).toList();
+        return faults.faults().stream().map(Fault::text).toList();
     }
 
     /** Places far from their zone's meridian, summer time counted, and beyond the date line (IANA time zone database). */
@@ -45,7 +48,7 @@ class ClockCheckTest {
     @ParameterizedTest
     @CsvSource({"7, -05:00", "7, +04:00", "-111, +07:00", "100, Europe/Zurich", "0, +03:15", "-172, +02:00"})
     void timesThatCannotBe(double longitude, String zone) {
-        assertThat(said(longitude, zone)).hasSize(1);
+        assertThat(said(longitude, zone)).hasSize(1).allSatisfy(text -> assertThat(text).startsWith("e.yaml:4: "));
     }
 
     @Test

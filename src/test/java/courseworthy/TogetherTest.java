@@ -35,23 +35,48 @@ class TogetherTest {
 
     @Test
     void aPointPastTheFinishIsSaidNotToBeUsed() throws IOException {
-        Faults faults = with("support: [{at: 40 km, water: yes}, {at: 81 km, water: yes}, {at: 120 km, food: yes}]");
+        Faults faults = with("support:\n  - {at: 40 km, water: yes}\n  - {at: 120 km, food: yes}\n  - {at: 81 km, water: yes}");
         assertThat(faults.faults()).isEmpty();
-        assertThat(said(faults.warnings())).containsExactly("e.yaml: warning: support: found a point at 120.0 km, expected points up to the finish at 80.0 km\n"
+        assertThat(said(faults.warnings())).containsExactly("e.yaml:3: warning: support: found a point at 120.0 km, expected points up to the finish at 80.0 km\n"
                 + "    It is not used. Check its distance, the laps and the course.");
     }
 
     @Test
     void lapsBeyondAnyEventAreRefused() throws IOException {
-        assertThat(said(with("laps: 100").faults())).containsExactly("e.yaml: laps: found 100 laps of 80.0 km, expected at most 5000 km over all laps\n"
+        assertThat(said(with("name: many\nlaps: 100").faults())).containsExactly("e.yaml:2: laps: found 100 laps of 80.0 km, expected at most 5000 km over all laps\n"
                 + "    Check laps and course.");
         assertThat(with("laps: 60").faults()).isEmpty();
     }
 
     @Test
     void aCutOffThatNobodyMeetsIsRefused() throws IOException {
-        assertThat(said(with("cut-off: 1:00 h").faults())).containsExactly("e.yaml: cut-off: found 80.0 km in 60 min, expected a time that can be ridden\n"
+        assertThat(said(with("name: short\nlaps: 1\ncut-off: 1:00 h").faults())).containsExactly("e.yaml:3: cut-off: found 80.0 km in 60 min, expected a time that can be ridden\n"
                 + "    Check cut-off, laps and course.");
         assertThat(with("cut-off: 3:00 h").faults()).isEmpty();
+    }
+
+    /** A profile of stretches tells no height above the sea; a track does. */
+    @Test
+    void aStartHeightBesideATrackIsSaidNotToBeUsed() throws IOException {
+        assertThat(with("start height: 400 m").warnings()).isEmpty();
+        Faults faults = new Faults();
+        Files.writeString(folder.resolve("t.gpx"), Files.readString(Path.of("course-profiles", "tracks", "home-trails.gpx")));
+        Course course = CourseReader.read(folder.resolve("t.gpx"), "t.gpx", null, faults);
+        Event day = EventReader.read(Files.writeString(folder.resolve("e.yaml"), "name: high\nstart height: 400 m\n"), "e.yaml", faults);
+        Together.check(course, day, faults);
+        assertThat(said(faults.warnings())).contains("e.yaml:2: warning: start height: found a height beside a course that tells its own, expected none\n"
+                + "    It is not used.");
+    }
+
+    @Test
+    void timesForChangesThatNoOtherDayAsksForAreNamedWithTheirLines() throws IOException {
+        Faults faults = new Faults();
+        Event day = EventReader.read(Files.writeString(folder.resolve("e.yaml"), "time to change:\n  tyres: 40 min\n  gears: 1:30 h\n"), "e.yaml", faults);
+        Together.changes(day, List.of(), faults);
+        assertThat(said(faults.warnings())).containsExactly(
+                "e.yaml:2: warning: time to change: found tyres, expected what would change if the day turned out otherwise\n"
+                        + "    It is not used: the forecast has neither \"or\" nor \"good to\".",
+                "e.yaml:3: warning: time to change: found gears, expected what would change if the day turned out otherwise\n"
+                        + "    It is not used: the forecast has neither \"or\" nor \"good to\".");
     }
 }

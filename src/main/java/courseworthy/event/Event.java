@@ -30,11 +30,11 @@ import java.util.Map;
  * @param startHeight height of the start above sea level, m, where the course does not tell
  * @param bike       the {@code bike:} block as written, read later by the reader of such blocks; null where not written here
  * @param plan       latest times on the way, where tyres are pumped, how long changes take
- * @param zoneLine   the line on which the zone or the offset stands, 0 where none does
+ * @param lines      the lines on which keys stand that are held against the course later
  */
 public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps,
         String aim, Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
-        Double startHeight, Node.Mapping bike, Plan plan, int zoneLine) {
+        Double startHeight, Node.Mapping bike, Plan plan, Lines lines) {
 
     /** What the rider wants, least first. */
     public static final List<String> AIMS = List.of("finish", "time", "podium");
@@ -48,7 +48,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
             Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
             Double startHeight, Node.Mapping bike) {
         this(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, forecast, support, supportKnown, rules, startHeight,
-                bike, Plan.NONE, 0);
+                bike, Plan.NONE, Lines.NONE);
     }
 
     /** Local time's offset from UTC at the start, by the rules of the zone for that date; null where zone or date are not written. */
@@ -62,13 +62,13 @@ public record Event(String name, String file, String role, LocalDate date, Local
     /** The same day with the role or the date replaced; null leaves what is written. */
     public Event with(String otherRole, LocalDate otherDate) {
         return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, zone, laps, aim,
-                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, zoneLine);
+                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, lines);
     }
 
     /** The same day under another forecast. */
     public Event with(Forecast other) {
         return new Event(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, other, support, supportKnown, rules,
-                startHeight, bike, plan, zoneLine);
+                startHeight, bike, plan, lines);
     }
 
     /**
@@ -167,8 +167,33 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param water whether bottles can be filled
      * @param food  whether there is food
      * @param bag   whether a bag of one's own waits there
+     * @param line  the line on which it is written, 0 where it is not from a file
      */
-    public record Support(double at, boolean water, boolean food, boolean bag) {
+    public record Support(double at, boolean water, boolean food, boolean bag, int line) {
+
+        /** A point that no file names. */
+        public Support(double at, boolean water, boolean food, boolean bag) {
+            this(at, water, food, bag, 0);
+        }
+    }
+
+    /**
+     * The lines on which keys of an event stand.
+     *
+     * @param keys line by key; a key of a block by its path, {@code time to change/tyres}
+     */
+    public record Lines(Map<String, Integer> keys) {
+
+        public static final Lines NONE = new Lines(Map.of());
+
+        public Lines {
+            keys = Map.copyOf(keys);
+        }
+
+        /** The line of a key, 0 where it is not written. */
+        public int of(String key) {
+            return keys.getOrDefault(key, 0);
+        }
     }
 
     /**

@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,6 +55,9 @@ public final class EventReader {
     private static final String OFFSET = "local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00";
 
     private static final String ZONE = "a zone by its IANA name, such as Africa/Nairobi";
+
+    /** Keys whose value is held against the course once that is known. */
+    private static final List<String> LOCATED = List.of("zone", "utc offset", "laps", "cut-off", "start height");
 
     private final String shown;
     private final Faults faults;
@@ -98,7 +102,7 @@ public final class EventReader {
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
         Event event = new Event(name, shown, role, date, start, zone, laps, aim, cutoffOfAll, group, forecast, support, fields.has("support"),
-                rules, height, bike(), plan, zoneLine());
+                rules, height, bike(), plan, lines());
         fields.done();
         return event;
     }
@@ -170,9 +174,21 @@ public final class EventReader {
         return zone;
     }
 
-    private int zoneLine() {
-        Node node = fields.has("zone") ? fields.node("zone") : fields.has("utc offset") ? fields.node("utc offset") : null;
-        return node == null ? 0 : node.line();
+    private Event.Lines lines() {
+        Map<String, Integer> out = new HashMap<>();
+        lines(fields, "", LOCATED, out);
+        if (fields.node("time to change") instanceof Node.Mapping block) {
+            lines(new Fields(shown, block, faults), "time to change/", Event.Plan.CHANGES, out);
+        }
+        return new Event.Lines(out);
+    }
+
+    private static void lines(Fields from, String path, List<String> keys, Map<String, Integer> to) {
+        for (String key : keys) {
+            if (from.has(key)) {
+                to.put(path + key, from.lineOf(key));
+            }
+        }
     }
 
     /** The numbers in a text of a form in which {@code d} stands for a digit; null where it has another form. */
@@ -403,7 +419,7 @@ public final class EventReader {
                     "Add what there is, such as \"water: yes\".");
         }
         from.done();
-        return at == null ? null : new Event.Support(at, yes(water), yes(food), yes(bag));
+        return at == null ? null : new Event.Support(at, yes(water), yes(food), yes(bag), from.line());
     }
 
     private static boolean yes(Boolean answer) {

@@ -76,7 +76,8 @@ class EventReaderTest {
         assertThat(event.cutoff()).isEqualTo(50_400);
         assertThat(event.groupShare()).isEqualTo(0.35);
         assertThat(event.forecast()).isEqualTo(new Event.Forecast(5.0, 24.0, "damp", 5.0, 225.0));
-        assertThat(event.support()).containsExactly(new Event.Support(42_000, true, false, false), new Event.Support(88_000, true, true, true));
+        assertThat(event.support()).containsExactly(new Event.Support(42_000, true, false, false, 13),
+                new Event.Support(88_000, true, true, true, 12));
         assertThat(event.supportKnown()).isTrue();
         assertThat(event.rules()).isEqualTo(
                 new Event.Rules(false, 0.045, true, false, true, List.of("whistle", "foil blanket"), "2026, second issue"));
@@ -116,7 +117,7 @@ class EventReaderTest {
         Event event = read("zone: " + zone + "\ndate: " + date + "\nstart: 08:00\n");
         assertThat(said()).isEmpty();
         assertThat(event.offset()).isEqualTo(ZoneOffset.ofHours(hours));
-        assertThat(event.zoneLine()).isEqualTo(1);
+        assertThat(event.lines().of("zone")).isEqualTo(1);
     }
 
     /** A date from elsewhere settles the offset; without one there is none. */
