@@ -232,14 +232,18 @@ final class ImpactWords {
                     + now.author().where() + "): " + now.author().because();
         }
         return gone == null ? "It follows from what else is decided otherwise."
-                : gone.author().rule() + " no longer says " + says(gone, null) + " (" + gone.author().where() + ").";
+                : gone.author().rule() + " no longer says " + says(gone, null) + asks(cause, ", for it now asks for ") + " (" + gone.author().where() + ").";
     }
 
     /** The half of a row that brought it, {@code , since mud 14 % (over 10 %)}. */
     private static String since(Cause cause) {
         List<String> out = new ArrayList<>();
-        cause.half().forEach(ground -> out.add(ground.measure() + " " + ground.value() + " (" + ground.test() + ")"));
-        return out.isEmpty() ? "" : ", since " + listed(out, " and ");
+        cause.half().forEach(ground -> out.add(ground.measure() + " " + ground.value() + " (" + (ground.met() ? "" : "not ") + ground.test() + ")"));
+        return out.isEmpty() ? asks(cause, ", for it no longer asks for ") : ", since " + listed(out, " and ");
+    }
+
+    private static String asks(Cause cause, String words) {
+        return cause.tests().isEmpty() ? "" : words + listed(cause.tests(), " and ");
     }
 
     /** With the figure and force behind it, where these are what changed. */

@@ -8,8 +8,6 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
-import courseworthy.rulebase.Condition;
-import courseworthy.rulebase.Row;
 import courseworthy.rulebase.Sheet;
 import courseworthy.rulebase.Sheet.LeaveOut;
 import courseworthy.topic.Topic;
@@ -30,10 +28,12 @@ import java.util.Set;
  * @param back    whether {@code left} is left out no longer
  * @param through the decision it follows from, where no row of the sheets compared bears on it itself; null where none is known
  * @param half    what {@code now} rests on that its row did not ask for before; empty where the row is new, or asks what it asked
+ * @param tests   where a row falls silent, what it asks for now and did not before; where one speaks that rests on nothing new, what it
+ *                asks for no longer
  */
-public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through, List<Ground> half) {
+public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through, List<Ground> half, List<String> tests) {
 
-    private static final String DECIDED = "decided: ";
+    static final String DECIDED = "decided: ";
 
     /** @param turned what turned out otherwise in earlier layers of the same call */
     static Cause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, Turned> turned) {
@@ -42,14 +42,16 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
         Claim now = telling(coachs(come), was, is);
         Claim gone = now == null ? telling(coachs(went), is, was) : ofRule(now, went);
         if (now != null || gone != null) {
-            return new Cause(now, gone, null, false, null, now == null ? List.of() : half(now, before));
+            RowChange row = RowChange.of(now == null ? gone : now, before, after);
+            return new Cause(now, gone, null, false, null, now == null ? List.of() : row.met(now), row.tests(now, gone));
         }
         LeaveOut left = leftOut(went, after, before);
         LeaveOut back = left == null ? leftOut(come, before, after) : null;
         if (left != null || back != null) {
-            return new Cause(null, null, left == null ? back : left, left == null, null, List.of());
+            return new Cause(null, null, left == null ? back : left, left == null, null, List.of(), List.of());
         }
-        return new Cause(telling(come, was, is), telling(went, is, was), null, false, through(is.topic(), come, went, turned), List.of());
+        return new Cause(telling(come, was, is), telling(went, is, was), null, false, through(is.topic(), come, went, turned),
+                    List.of(), List.of());
     }
 
     private static List<Claim> coachs(List<Claim> claims) {
@@ -71,41 +73,6 @@ public record Cause(Claim now, Claim gone, LeaveOut left, boolean back, Turned t
             }
         }
         return best;
-    }
-
-    /** What a row rests on that it did not ask for before: the half of it that brought the change; empty for a row that is new. */
-    private static List<Ground> half(Claim now, List<Sheet> before) {
-        Set<String> asked = null;
-        for (Sheet sheet : before) {
-            for (Row row : sheet.rows()) {
-                if (row.author().rule().equals(now.author().rule())) {
-                    asked = new LinkedHashSet<>();
-                    collect(row.condition(), asked);
-                }
-            }
-        }
-        List<Ground> out = new ArrayList<>();
-        for (Ground ground : asked == null ? List.<Ground>of() : now.grounds()) {
-            boolean compared = Measure.find(ground.measure()) != null || ground.measure().startsWith(DECIDED);
-            if (compared && ground.met() && !ground.test().isEmpty() && !asked.contains(ground.measure() + "\n" + ground.test())) {
-                out.add(ground);
-            }
-        }
-        return out;
-    }
-
-    private static void collect(Condition condition, Set<String> to) {
-        if (condition instanceof Condition.AllOf all) {
-            all.parts().forEach(part -> collect(part, to));
-        } else if (condition instanceof Condition.AnyOf any) {
-            any.parts().forEach(part -> collect(part, to));
-        } else if (condition instanceof Condition.NoneOf none) {
-            none.parts().forEach(part -> collect(part, to));
-        } else if (condition instanceof Condition.Measured measured) {
-            to.add(measured.measure().written() + "\n" + measured.written());
-        } else if (condition instanceof Condition.Decided decided) {
-            to.add(DECIDED + decided.topic().name() + "\n" + decided.written());
-        }
     }
 
     private static List<Claim> claims(Decision decision) {

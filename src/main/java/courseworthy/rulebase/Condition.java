@@ -179,6 +179,11 @@ public sealed interface Condition {
             return name() + set.canonical();
         }
 
+        /** What it tests, as its ground names it. */
+        public String measure() {
+            return name() + ": " + set.names();
+        }
+
         private String name() {
             return any ? "any stretch" : "no stretch";
         }
@@ -198,7 +203,7 @@ public sealed interface Condition {
             Truth now = on(stage);
             if (now != Truth.UNKNOWN) {
                 long longest = Runs.longest(set, stage.demands().stretches());
-                out.add(Grounds.ofRun(name() + ": " + set.names(), longest, set.written(), now == Truth.TRUE));
+                out.add(Grounds.ofRun(measure(), longest, set.written(), now == Truth.TRUE));
             }
         }
 
@@ -245,6 +250,11 @@ public sealed interface Condition {
             return (200 * part + total) / (2 * total);
         }
 
+        /** What it tests, as its ground names it. */
+        public String measure() {
+            return "share of course: " + where.written();
+        }
+
         @Override
         public String canonical() {
             return "share of course" + where.canonical() + test.canonical();
@@ -264,7 +274,7 @@ public sealed interface Condition {
         public void grounds(Stage stage, boolean truth, Condition whole, List<Ground> out) {
             long[] ends = ends(stage);
             if (ends != null) {
-                out.add(Grounds.ofShare("share of course: " + where.written(), ends, written, on(stage) == Truth.TRUE));
+                out.add(Grounds.ofShare(measure(), ends, written, on(stage) == Truth.TRUE));
             }
         }
 

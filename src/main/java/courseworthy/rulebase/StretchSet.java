@@ -54,7 +54,7 @@ public record StretchSet(List<One> tests, List<One> each, List<One> summed) {
     }
 
     /** As written: {@code sharp stones yes, length over 1 km}. */
-    String written() {
+    public String written() {
         return String.join(", ", tests.stream().map(t -> t.measure().written() + " " + t.written()).toList());
     }
 

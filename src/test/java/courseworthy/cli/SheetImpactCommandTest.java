@@ -11,6 +11,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command that shows what another sheet changes. */
 class SheetImpactCommandTest {
@@ -67,6 +69,36 @@ class SheetImpactCommandTest {
         String old = write("two.yaml", SHEET.replaceAll("when: .*", when));
         String now = write("three.yaml", SHEET.replaceAll("when: .*", when.replace("h}]", "h}, {distance: under 30 km}]")));
         assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, since distance 20.0 km (under 30 km) (");
+    }
+
+    /** The same of what is asked of stretches, of shares of the course, of the day and of the rider, and of what must not be. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "any stretch: {sharp stones: yes}|any stretch: sharp stones 20.00 km (sharp stones yes)",
+        "no stretch: {surface: sand}|no stretch: surface none (surface sand)",
+        "share of course: {where: {surface: gravel}, is: over 60 %}|share of course: surface gravel 100 % (over 60 %)",
+        "date: between 05-01 and 05-31|date 2026-05-09 (between 05-01 and 05-31)",
+        "rider: Ann|rider Ann (Ann)",
+        "none of: [{distance: over 30 km}]|distance 20.0 km (not over 30 km)"})
+    void theKindOfConditionDoesNotMatter(String condition, String quoted) throws IOException {
+        String when = "when: {any of: [{hours: over 30:00 h}]}";
+        String old = write("two.yaml", SHEET.replaceAll("when: .*", when));
+        String now = write("three.yaml", SHEET.replaceAll("when: .*", when.replace("h}]", "h}, {" + condition + "}]")));
+        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, since " + quoted + " (");
+    }
+
+    /** Where a row falls silent for what it asks besides, or speaks since it asks for less, that is quoted. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "date: between 06-01 and 06-30|date between 06-01 and 06-30",
+        "share of course: {where: {surface: sand}, is: over 60 %}|share of course: surface sand over 60 %",
+        "any stretch: {surface: sand}|any stretch with surface sand",
+        "none of: [{distance: under 30 km}]|not distance under 30 km"})
+    void whatIsAskedBesidesOrNoLongerIsQuoted(String condition, String quoted) throws IOException {
+        String wide = write("wide.yaml", SHEET.replaceAll("when: .*", "when: {bike at hand: gravel}"));
+        String narrow = write("narrow.yaml", SHEET.replaceAll("when: .*", "when: {bike at hand: gravel, " + condition + "}"));
+        assertThat(impact(wide, narrow).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs no longer says prefer 5, for it now asks for " + quoted + " (");
+        assertThat(impact(narrow, wide).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, for it no longer asks for " + quoted + " (");
     }
 
     /** The rider's own words go before the coach's, so nothing changes for who wrote them. */
