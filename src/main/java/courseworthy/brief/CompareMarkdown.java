@@ -21,7 +21,7 @@ public final class CompareMarkdown {
         String[] heads = new String[setUps.size() + 1];
         heads[0] = "";
         for (int i = 0; i < setUps.size(); i++) {
-            heads[i + 1] = CompareWords.letter(i);
+            heads[i + 1] = CompareWords.heading(setUps, i);
         }
         page.tableHead(heads);
         for (CompareWords.Row row : CompareWords.rows(setUps)) {

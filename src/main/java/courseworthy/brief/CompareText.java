@@ -28,7 +28,7 @@ public final class CompareText {
         for (int from = 1; from < setUps.size(); from += BESIDE) {
             int to = Math.min(setUps.size(), from + BESIDE);
             page.gap();
-            table(page, rows, from, to);
+            table(page, setUps, rows, from, to);
         }
         for (int i = 1; i < setUps.size(); i++) {
             page.heading(CompareWords.letter(i).toUpperCase(java.util.Locale.ROOT) + ": " + setUps.get(i).written());
@@ -41,13 +41,13 @@ public final class CompareText {
         return page.toString();
     }
 
-    private static void table(Page page, List<CompareWords.Row> rows, int from, int to) {
+    private static void table(Page page, List<SetUp> setUps, List<CompareWords.Row> rows, int from, int to) {
         int columns = 1 + to - from;
         int width = (Columns.PAGE - NAME) / columns;
         List<String> heads = new ArrayList<>();
-        heads.add(CompareWords.letter(0));
+        heads.add(CompareWords.heading(setUps, 0));
         for (int i = from; i < to; i++) {
-            heads.add(CompareWords.letter(i));
+            heads.add(CompareWords.heading(setUps, i));
         }
         line(page, "", heads, width, Weight.BOLD);
         for (CompareWords.Row row : rows) {

@@ -22,6 +22,16 @@ final class CompareWords {
         return setUp == 0 ? "recommended" : "set-up " + (char) ('A' + setUp - 1);
     }
 
+    /** A set-up's column by its letter; one that is not what was asked for says so, and which bike it shows. */
+    static String heading(List<SetUp> setUps, int setUp) {
+        SetUp shown = setUps.get(setUp);
+        SetUp.Refusal bike = shown.refusedBike();
+        if (bike != null) {
+            return letter(setUp) + ": " + bike.here() + ", not " + bike.asked();
+        }
+        return shown.asAsked() ? letter(setUp) : letter(setUp) + ", not as asked";
+    }
+
     static List<Row> rows(List<SetUp> setUps) {
         List<Row> out = new ArrayList<>();
         out.add(row("riding time", setUps, each -> Figures.time(each.riding())));

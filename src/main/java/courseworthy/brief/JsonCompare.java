@@ -22,16 +22,18 @@ public final class JsonCompare {
             JsonBrief.head(json, brief);
             json.string("course", brief.course().name());
             json.list("set_ups");
-            for (SetUp each : setUps) {
-                new JsonCompare(json).setUp(each);
+            for (int i = 0; i < setUps.size(); i++) {
+                new JsonCompare(json).setUp(setUps.get(i), CompareWords.heading(setUps, i));
             }
             json.endList();
         });
     }
 
-    private void setUp(SetUp setUp) throws IOException {
+    private void setUp(SetUp setUp, String heading) throws IOException {
         json.open();
+        json.string("heading", heading);
         json.string("written", setUp.written());
+        json.yesNo("as_asked", setUp.asAsked());
         json.decimal("riding_s", setUp.riding(), 0);
         json.range("returns_s", setUp.returned(), 1);
         json.decimal("work_J", setUp.work(), 0);

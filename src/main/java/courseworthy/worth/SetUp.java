@@ -29,6 +29,16 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
         uncounted = List.copyOf(uncounted);
     }
 
+    /** Whether all that was asked for is so. */
+    public boolean asAsked() {
+        return refused.isEmpty();
+    }
+
+    /** The kind of bike that was asked for and cannot be; null where none was, or it is the one shown. */
+    public Refusal refusedBike() {
+        return refused.stream().filter(each -> each.topic().name().equals("bike")).findFirst().orElse(null);
+    }
+
     /**
      * A topic decided otherwise.
      *

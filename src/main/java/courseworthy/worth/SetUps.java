@@ -227,7 +227,7 @@ public final class SetUps {
         for (Lost lost : decision.lost()) {
             if (lost.claim().author().rule().startsWith(Asked.SHEET)) {
                 for (String rule : lost.by()) {
-                    if (!out.contains(rule)) {
+                    if (!rule.startsWith(Asked.SHEET) && !out.contains(rule)) {
                         out.add(rule);
                     }
                 }

@@ -2,6 +2,8 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.brief.Schema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,6 +41,25 @@ class CompareCommandTest {
     void aLimitGoesBeforeWhatIsAskedFor() {
         assertThat(heather("--set", "front tyre width=70 mm").out()).contains("\n  ! front tyre width cannot be 70 mm and stays 60 mm:\n"
                 + "    limit/tyre-clears-the-frame stands against it.\n");
+    }
+
+    /** A column never stands under the name of a bike that it does not show. */
+    @Test
+    void aBikeThatALimitRulesOutIsNamedInTheHeading() throws IOException {
+        String[] asked = {"--set", "bike=road", "--set", "bike=trail", "--set", "front tyre width=70 mm"};
+        String text = heather(asked).out();
+        assertThat(text.replaceAll("\\s+", " ")).contains(" recommended set-up A: set-up B cross-country hardtail, not road riding time ")
+                .contains("! bike cannot be road and stays cross-country hardtail: limit/drop-over-15-cm stands against it.");
+        assertThat(text).contains("recommended                   set-up C, not as asked\n");
+        String[] markdown = Arrays.copyOf(asked, asked.length + 2);
+        markdown[asked.length] = "--format";
+        markdown[asked.length + 1] = "markdown";
+        assertThat(heather(markdown).out()).contains("| recommended | set-up A: cross-country hardtail, not road | set-up B | set-up C, not as asked |");
+        markdown[asked.length + 1] = "json";
+        JsonNode setUps = Schema.tree(heather(markdown).out()).get("set_ups");
+        assertThat(setUps.findValuesAsText("heading")).containsExactly("recommended", "set-up A: cross-country hardtail, not road", "set-up B",
+                "set-up C, not as asked");
+        assertThat(setUps.findValuesAsText("as_asked")).containsExactly("true", "false", "true", "false");
     }
 
     @Test
