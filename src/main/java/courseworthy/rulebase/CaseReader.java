@@ -6,8 +6,8 @@ import courseworthy.problem.Spelling;
 import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.text.Yaml;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -158,10 +158,12 @@ public final class CaseReader {
     private void byTopic(Fields fields, String key, BiConsumer<Topic, Node> each) {
         Fields block = fields.has(key) ? fields.fields(key) : null;
         for (Node.Entry entry : block == null ? List.<Node.Entry>of() : block.block().entries()) {
-            Topic topic = Topics.find(entry.key().text());
-            if (topic == null) {
-                faults.add(file, entry.key().line(), key, entry.key().describe(), "a topic", Spelling.didYouMean(entry.key().text(), Topics.names()));
-            } else {
+            List<Topic> topics = BothEnds.topics(entry.key().text());
+            if (topics.isEmpty()) {
+                faults.add(file, entry.key().line(), key, entry.key().describe(), "a topic",
+                        Spelling.didYouMean(entry.key().text(), BothEnds.names()));
+            }
+            for (Topic topic : topics) {
                 each.accept(topic, entry.value());
             }
         }

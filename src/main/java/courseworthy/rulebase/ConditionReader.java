@@ -5,6 +5,7 @@ import courseworthy.demand.StretchMeasure;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.Node;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -106,8 +107,7 @@ final class ConditionReader {
         for (Node.Entry entry : block.entries()) {
             Topic topic = Topics.find(entry.key().text());
             if (topic == null) {
-                faults.add(file, entry.key().line(), "decided", entry.key().describe(), "a topic",
-                        Spelling.didYouMean(entry.key().text(), Topics.names()));
+                faults.add(file, entry.key().line(), "decided", entry.key().describe(), "a topic", topicMend(entry.key().text()));
                 continue;
             }
             needs.add(new Needs("decided", topic.name(), topic.layer(), entry.key().line()));
@@ -116,6 +116,14 @@ final class ConditionReader {
                 out.add(new Condition.Decided(topic, test, TestReader.written(entry.value())));
             }
         }
+    }
+
+    /** Both ends at once would leave it open whether one of them is enough. */
+    private static String topicMend(String name) {
+        List<Topic> ends = BothEnds.topics(name);
+        return ends.isEmpty() ? Spelling.didYouMean(name, Topics.names())
+                : "Write \"" + ends.get(0).name() + "\" and \"" + ends.get(1).name()
+                        + "\" on a line each where both must hold, or in a set each under \"any of:\" where one is enough.";
     }
 
     /** A set, or a list of sets each of which must be met. */

@@ -6,17 +6,22 @@ import courseworthy.demand.Scale;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.Node;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topics;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a {@code say} block: topics, each with one verb and value or a list of them. */
+/**
+ * Reads a {@code say} block: topics, each with one verb and value or a list of them. What is said of both ends becomes a saying on the
+ * front topic and one on the rear topic.
+ */
 final class SayingReader {
 
     private static final List<Verb> VERBS = List.of(Verb.AT_LEAST, Verb.AT_MOST, Verb.PREFER, Verb.AVOID, Verb.RULE_OUT);
@@ -26,6 +31,9 @@ final class SayingReader {
     private final Faults faults;
     private final TestReader values;
     private final List<Saying> out = new ArrayList<>();
+    private final Map<Topic, Set<Verb>> said = new HashMap<>();
+    /** The name of the topic, or of both, as the row writes it. */
+    private String name = "";
 
     SayingReader(String file, Faults faults) {
         this.file = file;
@@ -39,11 +47,12 @@ final class SayingReader {
             return out;
         }
         for (Node.Entry entry : block.entries()) {
-            Topic topic = Topics.find(entry.key().text());
-            if (topic == null) {
-                faults.add(file, entry.key().line(), "say", entry.key().describe(), "a topic",
-                        Spelling.didYouMean(entry.key().text(), Topics.names()));
-            } else {
+            name = entry.key().text();
+            List<Topic> topics = BothEnds.topics(name);
+            if (topics.isEmpty()) {
+                faults.add(file, entry.key().line(), "say", entry.key().describe(), "a topic", Spelling.didYouMean(name, BothEnds.names()));
+            }
+            for (Topic topic : topics) {
                 onTopic(topic, entry.value());
             }
         }
@@ -51,15 +60,15 @@ final class SayingReader {
     }
 
     private void onTopic(Topic topic, Node node) {
-        Set<Verb> said = EnumSet.noneOf(Verb.class);
+        Set<Verb> verbs = said.computeIfAbsent(topic, t -> EnumSet.noneOf(Verb.class));
         for (Node item : node instanceof Node.Sequence list ? list.items() : List.of(node)) {
             Saying saying = saying(topic, item);
             if (saying == null) {
                 continue;
             }
             boolean once = saying.verb() != Verb.AVOID && saying.verb() != Verb.RULE_OUT;
-            if (!said.add(saying.verb()) && once) {
-                fault(item, topic, "\"" + saying.verb().word() + "\" a second time", "each of at least, at most and prefer once", "");
+            if (!verbs.add(saying.verb()) && once) {
+                fault(item, "\"" + saying.verb().word() + "\" a second time", "each of at least, at most and prefer once", "");
             }
             out.add(saying);
         }
@@ -67,27 +76,28 @@ final class SayingReader {
 
     private Saying saying(Topic topic, Node node) {
         if (!(node instanceof Node.Scalar scalar)) {
-            fault(node, topic, node.describe(), "a verb and a value, or a list of them", "");
+            fault(node, node.describe(), "a verb and a value, or a list of them", "");
             return null;
         }
-        Verb verb = verb(scalar, topic);
+        Verb verb = verb(scalar);
         if (verb == null || !fits(verb, topic, scalar)) {
             return null;
         }
         String written = scalar.text().substring(verb.word().length() + 1);
+        written = BothEnds.isPair(name) ? BothEnds.at(topic, written) : written;
         Node.Scalar value = new Node.Scalar(written, scalar.quoted(), scalar.cut(), scalar.line(), scalar.column());
         Saying.Worth worth = worth(topic, value);
         return worth == null ? null : new Saying(topic, verb, worth, written);
     }
 
-    private Verb verb(Node.Scalar scalar, Topic topic) {
+    private Verb verb(Node.Scalar scalar) {
         for (Verb verb : VERBS) {
             if (scalar.text().startsWith(verb.word() + " ")) {
                 return verb;
             }
         }
         List<String> words = VERBS.stream().map(Verb::word).toList();
-        fault(scalar, topic, scalar.describe(), "one of: " + String.join(", ", words) + ", then a value", nearestVerb(scalar.text(), words));
+        fault(scalar, scalar.describe(), "one of: " + String.join(", ", words) + ", then a value", nearestVerb(scalar.text(), words));
         return null;
     }
 
@@ -101,11 +111,11 @@ final class SayingReader {
         boolean bound = verb == Verb.AT_LEAST || verb == Verb.AT_MOST;
         boolean dislike = verb == Verb.AVOID || verb == Verb.RULE_OUT;
         if (bound && topic.kind() == Topic.Kind.OPTIONS) {
-            fault(scalar, topic, scalar.describe(), "prefer, avoid or rule out, since its options have no order", "");
+            fault(scalar, scalar.describe(), "prefer, avoid or rule out, since its options have no order", "");
             return false;
         }
         if (dislike && topic.kind() == Topic.Kind.QUANTITY) {
-            fault(scalar, topic, scalar.describe(), "at least, at most or prefer, since it is a quantity", "");
+            fault(scalar, scalar.describe(), "at least, at most or prefer, since it is a quantity", "");
             return false;
         }
         return true;
@@ -121,27 +131,27 @@ final class SayingReader {
             return times(topic, value, BigDecimal.ONE, value.text());
         }
         if (topic.kind() == Topic.Kind.QUANTITY && value.text().matches("[a-z].*")) {
-            fault(value, topic, value.describe(), "a value or a measure", Spelling.didYouMean(value.text(), Measure.names()));
+            fault(value, value.describe(), "a value or a measure", Spelling.didYouMean(value.text(), Measure.names()));
             return null;
         }
-        Long literal = values.value(value, Subject.of(topic));
+        Long literal = values.value(value, Subject.of(topic).as(name));
         return literal == null || !sensible(topic, value, literal) ? null : new Saying.Literal(literal);
     }
 
-    private Saying.Worth times(Topic topic, Node.Scalar value, BigDecimal factor, String name) {
-        Measure measure = Measure.find(name);
+    private Saying.Worth times(Topic topic, Node.Scalar value, BigDecimal factor, String measured) {
+        Measure measure = Measure.find(measured);
         if (measure == null) {
-            fault(value, topic, "\"" + name + "\"", "a measure", Spelling.didYouMean(name, Measure.names()));
+            fault(value, "\"" + measured + "\"", "a measure", Spelling.didYouMean(measured, Measure.names()));
             return null;
         }
         if (!alike(topic, measure.scale(), factor)) {
             String expected = topic.kind() == Topic.Kind.QUANTITY ? "a measure of the same dimension, or a value with its unit"
                     : "one of: " + String.join(", ", topic.options());
-            fault(value, topic, value.describe(), expected, "");
+            fault(value, value.describe(), expected, "");
             return null;
         }
         if (measure.layer() >= topic.layer()) {
-            fault(value, topic, "\"" + name + "\", known once layer " + measure.layer() + " is settled",
+            fault(value, "\"" + measured + "\", known once layer " + measure.layer() + " is settled",
                     "a measure known before layer " + topic.layer(), "");
             return null;
         }
@@ -160,11 +170,11 @@ final class SayingReader {
         if (literal >= topic.least() && literal <= topic.most()) {
             return true;
         }
-        fault(value, topic, value.describe(), "between " + topic.text(topic.least()) + " and " + topic.text(topic.most()), "");
+        fault(value, value.describe(), "between " + topic.text(topic.least()) + " and " + topic.text(topic.most()), "");
         return false;
     }
 
-    private void fault(Node node, Topic topic, String found, String expected, String mend) {
-        faults.add(file, node.line(), topic.name(), found, expected, mend);
+    private void fault(Node node, String found, String expected, String mend) {
+        faults.add(file, node.line(), name, found, expected, mend);
     }
 }

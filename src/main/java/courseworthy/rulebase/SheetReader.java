@@ -13,6 +13,8 @@ import courseworthy.problem.Spelling;
 import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.text.Yaml;
+import courseworthy.topic.BothEnds;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
@@ -251,10 +253,16 @@ public final class SheetReader {
         Matcher names = BRACED.matcher(text);
         while (names.find()) {
             if (Topics.find(names.group(1)) == null) {
-                fields.fault(key, "\"{" + names.group(1) + "}\"", "a topic in braces", Spelling.didYouMean(names.group(1), Topics.names()));
+                fields.fault(key, "\"{" + names.group(1) + "}\"", "a topic in braces", bracedMend(names.group(1)));
             }
         }
         return text;
+    }
+
+    private static String bracedMend(String name) {
+        List<Topic> ends = BothEnds.topics(name);
+        return ends.isEmpty() ? Spelling.didYouMean(name, Topics.names())
+                : "Name each end, as in \"{" + ends.get(0).name() + "}\" and \"{" + ends.get(1).name() + "}\".";
     }
 
     /** A row may only test what is settled before every topic it speaks on. */

@@ -9,9 +9,9 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.Day;
 import courseworthy.text.Node;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topics;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -122,17 +122,24 @@ public final class SituationReader {
             return;
         }
         for (Node.Entry entry : block.entries()) {
-            Topic topic = Topics.find(entry.key().text());
-            if (topic == null) {
-                unknown(entry, "a topic", Topics.names());
-            } else if (isUnknown(entry.value())) {
-                settled.put(topic, new Settled(topic, false, 0));
-            } else {
-                Long value = values.value(entry.value(), Subject.of(topic));
-                if (value != null) {
-                    settled.put(topic, new Settled(topic, true, value));
-                }
+            List<Topic> topics = BothEnds.topics(entry.key().text());
+            if (topics.isEmpty()) {
+                unknown(entry, "a topic", BothEnds.names());
             }
+            for (Topic topic : topics) {
+                decided(topic, entry, settled);
+            }
+        }
+    }
+
+    private void decided(Topic topic, Node.Entry entry, Map<Topic, Settled> settled) {
+        if (isUnknown(entry.value())) {
+            settled.put(topic, new Settled(topic, false, 0));
+            return;
+        }
+        Long value = values.value(entry.value(), Subject.of(topic).as(entry.key().text()));
+        if (value != null) {
+            settled.put(topic, new Settled(topic, true, value));
         }
     }
 

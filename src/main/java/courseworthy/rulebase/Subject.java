@@ -43,6 +43,11 @@ public record Subject(Kind kind, String written, Scale scale, long least, long m
         return new Subject(Kind.DECIDED, topic.name(), scale, topic.least(), topic.most());
     }
 
+    /** The same under another name. */
+    Subject as(String name) {
+        return new Subject(kind, name, scale, least, most);
+    }
+
     private static Subject of(Kind kind, String written, Scale scale, boolean signed) {
         if (scale.kind() != Scale.Kind.QUANTITY) {
             return new Subject(kind, written, scale, 0, scale.words().size() - 1);

@@ -7,6 +7,7 @@ import courseworthy.demand.Scale;
 import courseworthy.demand.StretchMeasure;
 import courseworthy.rulebase.CaseReader;
 import courseworthy.rulebase.Subject;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -111,6 +112,9 @@ final class CasesSchema {
         Shape.Block block = new Shape.Block();
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), shape.apply(topic)));
+        }
+        for (String name : BothEnds.pairs()) {
+            block.key(name, about(SheetSchema.bothEnds(name), shape.apply(BothEnds.topics(name).get(0))));
         }
         return block.shape();
     }

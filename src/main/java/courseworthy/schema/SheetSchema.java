@@ -9,6 +9,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.StretchMeasure;
 import courseworthy.rulebase.Subject;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
@@ -182,7 +183,23 @@ final class SheetSchema {
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), Shape.oneOrMore(Shape.pattern(sayings(topic)))));
         }
+        for (String name : BothEnds.pairs()) {
+            block.key(name, about(bothEnds(name), Shape.oneOrMore(Shape.pattern(sayingsOfBoth(name)))));
+        }
         return block.also("minProperties", 1).shape();
+    }
+
+    /** What a name for both ends stands for. */
+    static String bothEnds(String name) {
+        List<Topic> ends = BothEnds.topics(name);
+        return ends.get(0).name() + " and " + ends.get(1).name();
+    }
+
+    /** What may be said of each end, the measures of an end by the words for both. */
+    private static String sayingsOfBoth(String name) {
+        Topic front = BothEnds.topics(name).get(0);
+        String each = sayings(front);
+        return each.contains("front ") ? each.replace("front ", BothEnds.WORDS + " ") + "|" + each : each;
     }
 
     private static String sayings(Topic topic) {
