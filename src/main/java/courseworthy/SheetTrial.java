@@ -158,7 +158,7 @@ final class SheetTrial {
 
     private void tryRow(Case one) {
         Row row = row(one.rule());
-        touches.get(row).add(new Touch(one.fires(), one.facts()));
+        touches.get(row).add(Touch.of(one));
         Tried.Failed outcome = Trying.failed(row, one);
         if (outcome != null) {
             failed.add(outcome);

@@ -29,6 +29,7 @@ public final class CaseReader {
     private final String file;
     private final Faults faults;
     private final SituationReader situations;
+    private final ExpectationReader expectations;
     private final List<Case> ofRules = new ArrayList<>();
     private final List<CallCase> calls = new ArrayList<>();
 
@@ -36,6 +37,7 @@ public final class CaseReader {
         this.file = file;
         this.faults = faults;
         this.situations = new SituationReader(file, faults);
+        this.expectations = new ExpectationReader(file, faults);
     }
 
     /**
@@ -81,12 +83,22 @@ public final class CaseReader {
                 continue;
             }
             for (Node.Entry entry : block.entries()) {
-                Situation facts = situations.changed(base == null ? Situation.NONE : base, entry.key().text(), entry.value());
+                Situation facts = situations.changed(base == null ? Situation.NONE : base, entry.key().text(), ExpectationReader.factsOf(entry.value()));
                 base = base == null && key.equals("fires") ? facts : base;
-                ofRules.add(new Case(rule, entry.key().text(), !key.equals("silent"), facts, new Where(file, entry.key().line())));
+                ofRules.add(ofRule(rule, entry, !key.equals("silent"), facts));
             }
         }
         fields.done();
+    }
+
+    private Case ofRule(String rule, Node.Entry entry, boolean fires, Situation facts) {
+        Case read = new Case(rule, entry.key().text(), fires, facts, expectations.says(entry.value()), expectations.does(entry.value()),
+                new Where(file, entry.key().line()));
+        if (!fires && read.expects()) {
+            faults.add(file, entry.key().line(), entry.key().text(), "what comes of it where it must not speak", "facts alone",
+                    "Move says and does to a case under fires or still fires.");
+        }
+        return read;
     }
 
     private void call(Fields fields) {

@@ -5,6 +5,7 @@ import courseworthy.rulebase.Tried.Missing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /** Holds rows against cases. */
 public final class Trying {
@@ -15,21 +16,49 @@ public final class Trying {
     /**
      * A situation in which a rule must speak, or not.
      *
-     * @param fires whether it must speak
+     * @param fires    whether it must speak
+     * @param expected the case that says what must come of it; null where nothing does
      */
-    public record Touch(boolean fires, Situation facts) {
+    public record Touch(boolean fires, Situation facts, Case expected) {
+
+        /** A situation in which only that it speaks, or not, is asked for. */
+        public Touch(boolean fires, Situation facts) {
+            this(fires, facts, null);
+        }
+
+        public static Touch of(Case one) {
+            return new Touch(one.fires(), one.facts(), one.expects() ? one : null);
+        }
     }
 
     /** What is otherwise than a case says; null where nothing is. */
     public static Failed failed(Row row, Case one) {
         Stage stage = one.facts().after(row.condition().layer());
         if (row.condition().on(stage) == Truth.TRUE == one.fires()) {
-            return null;
+            RowOutput output = RowOutput.of(row, one.facts());
+            return !one.fires() || one.met(output) ? null : new Failed(one.where(), one.rule(), one.sentence(), differences(one, output));
         }
         List<String> differences = new ArrayList<>();
         differences.add("must " + (one.fires() ? "speak, but stays silent" : "stay silent, but speaks"));
         differences.addAll(lines(row, stage));
         return new Failed(one.where(), one.rule(), one.sentence(), differences);
+    }
+
+    /** What a row gives otherwise than a case expects, each in one line. */
+    static List<String> differences(Case one, RowOutput output) {
+        List<String> out = new ArrayList<>();
+        if (one.says() != null) {
+            differences("says", output.says(), one.says(), out);
+        }
+        if (one.does() != null) {
+            differences("does", output.does(), one.does(), out);
+        }
+        return out;
+    }
+
+    private static void differences(String key, List<String> found, List<String> expected, List<String> out) {
+        found.stream().filter(line -> !expected.contains(line)).forEach(line -> out.add(key + " " + line + ", which is not expected"));
+        expected.stream().filter(line -> !found.contains(line)).forEach(line -> out.add("must have " + key + " " + line));
     }
 
     /** Each condition of a row with what was found at the end of a call. */
@@ -69,6 +98,26 @@ public final class Trying {
         for (Mutants.Mutant mutant : Mutants.of(row.condition())) {
             if (!noticed(row, mutant, touches)) {
                 out.add(missing(row, "no case notices " + mutant.what(), mutant.lacking()));
+            }
+        }
+        out.addAll(missingOutput(row, touches));
+        return out;
+    }
+
+    /** What of that which a row gives could be otherwise, and no case would notice. */
+    static List<Missing> missingOutput(Row row, List<Touch> touches) {
+        List<Case> expected = touches.stream().map(Touch::expected).filter(Objects::nonNull).filter(Case::fires).toList();
+        Situation facts = touches.stream().filter(Touch::fires).map(Touch::facts).findFirst().orElse(Situation.NONE);
+        List<String> unknown = RowOutput.unknown(row, facts);
+        String lacking = unknown.isEmpty() ? RowOutput.of(row, facts).written() + " to a firing case"
+                : String.join(" and ", unknown) + " to a firing case, and what it then says";
+        if (expected.isEmpty()) {
+            return List.of(missing(row, "no case has what it says", lacking));
+        }
+        List<Missing> out = new ArrayList<>();
+        for (OutputMutants.Mutant mutant : OutputMutants.of(row)) {
+            if (expected.stream().allMatch(one -> one.met(RowOutput.of(mutant.row(), one.facts())))) {
+                out.add(missing(row, "no case notices " + mutant.what(), lacking));
             }
         }
         return out;

@@ -2,6 +2,7 @@ package courseworthy.schema;
 
 import static courseworthy.schema.Shape.about;
 
+import courseworthy.claim.Due;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.StretchMeasure;
@@ -10,6 +11,7 @@ import courseworthy.rulebase.Subject;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +22,7 @@ final class CasesSchema {
 
     private static final String FACTS = "facts";
     private static final String SENTENCES = "sentences";
+    private static final String FIRING = "firing sentences";
 
     private CasesSchema() {
     }
@@ -28,6 +31,7 @@ final class CasesSchema {
         Map<String, Object> definitions = new LinkedHashMap<>(SheetSchema.definitions());
         definitions.put(FACTS, facts());
         definitions.put(SENTENCES, about("Sentences, each with its facts", Shape.of("type", "object", "additionalProperties", Shape.reference(FACTS))));
+        definitions.put(FIRING, about("Sentences, each with its facts and what comes of them", Shape.of("type", "object", "additionalProperties", firing())));
         definitions.put("rider file", inside(RiderSchema.of()));
         definitions.put("event file", inside(EventSchema.of()));
         return new Shape.Block()
@@ -41,8 +45,8 @@ final class CasesSchema {
     private static Map<String, Object> ofARule() {
         return new Shape.Block()
                 .key("rule", about("The id of a row", Shape.text()))
-                .key("fires", about("Cases in which it must speak; the first gives all its facts", Shape.reference(SENTENCES)))
-                .key("still fires", about("What may change of the first without silencing it", Shape.reference(SENTENCES)))
+                .key("fires", about("Cases in which it must speak; the first gives all its facts", Shape.reference(FIRING)))
+                .key("still fires", about("What may change of the first without silencing it", Shape.reference(FIRING)))
                 .key("silent", about("What must silence it, changed in the first", Shape.reference(SENTENCES)))
                 .required("rule").shape();
     }
@@ -75,6 +79,22 @@ final class CasesSchema {
     }
 
     private static Map<String, Object> facts() {
+        return someFacts().shape();
+    }
+
+    /** Facts, and what must come of them. */
+    private static Map<String, Object> firing() {
+        return someFacts().key("says", about("All that it must then say on topics", SheetSchema.says()))
+                .key("does", about("All that its checklist item must have", new Shape.Block()
+                        .key("by", about("By when", Shape.word(Due.allWords())))
+                        .key("needs", about("How long it takes to be effective", Shape.amount(Dimension.TIME)))
+                        .key("critical", about("Whether safety hangs on it", Shape.yesNo()))
+                        .key("after", about("Ids of rows to be done before", Shape.oneOrMore(Shape.text())))
+                        .required("by").shape()))
+                .shape();
+    }
+
+    private static Shape.Block someFacts() {
         Shape.Block block = new Shape.Block();
         for (Measure measure : Measure.values()) {
             block.key(measure.written(), about(measure.about(), fact(measure.scale())));
@@ -83,8 +103,7 @@ final class CasesSchema {
                 .key("stretches", stretches())
                 .key("rider", about("The rider's name", Shape.text()))
                 .key("rider tag", about("What the rider belongs to", Shape.oneOrMore(Shape.text())))
-                .key("date", about("The day", Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}|unknown")))
-                .shape();
+                .key("date", about("The day", Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}|unknown")));
     }
 
     /** One exact value, or that it is not known. */

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** A sheet of advice, and the rows in it. */
 final class SheetSchema {
@@ -179,12 +180,21 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> say() {
+        return onTopics(SheetSchema::measured);
+    }
+
+    /** What a case expects to be said: as a row says it, with values alone. */
+    static Map<String, Object> says() {
+        return onTopics(topic -> "");
+    }
+
+    private static Map<String, Object> onTopics(Function<Topic, String> besides) {
         Shape.Block block = new Shape.Block();
         for (Topic topic : Topics.all()) {
-            block.key(topic.name(), about(topic.about(), Shape.oneOrMore(Shape.pattern(sayings(topic)))));
+            block.key(topic.name(), about(topic.about(), Shape.oneOrMore(Shape.pattern(sayings(topic, besides.apply(topic))))));
         }
         for (String name : BothEnds.pairs()) {
-            block.key(name, about(bothEnds(name), Shape.oneOrMore(Shape.pattern(sayingsOfBoth(name)))));
+            block.key(name, about(bothEnds(name), Shape.oneOrMore(Shape.pattern(sayingsOfBoth(name, besides)))));
         }
         return block.also("minProperties", 1).shape();
     }
@@ -196,17 +206,17 @@ final class SheetSchema {
     }
 
     /** What may be said of each end, the measures of an end by the words for both. */
-    private static String sayingsOfBoth(String name) {
+    private static String sayingsOfBoth(String name, Function<Topic, String> besides) {
         Topic front = BothEnds.topics(name).get(0);
-        String each = sayings(front);
+        String each = sayings(front, besides.apply(front));
         return each.contains("front ") ? each.replace("front ", BothEnds.WORDS + " ") + "|" + each : each;
     }
 
-    private static String sayings(Topic topic) {
+    private static String sayings(Topic topic, String besides) {
         return switch (topic.kind()) {
-            case QUANTITY -> "(?:at least|at most|prefer) (?:" + Amount.pattern(dimension(topic)) + measured(topic) + ")";
-            case ORDERED -> "(?:at least|at most|prefer|avoid|rule out) (?:" + Shape.either(topic.options()) + measured(topic) + ")";
-            case OPTIONS -> "(?:prefer|avoid|rule out) (?:" + Shape.either(topic.options()) + measured(topic) + ")";
+            case QUANTITY -> "(?:at least|at most|prefer) (?:" + Amount.pattern(dimension(topic)) + besides + ")";
+            case ORDERED -> "(?:at least|at most|prefer|avoid|rule out) (?:" + Shape.either(topic.options()) + besides + ")";
+            case OPTIONS -> "(?:prefer|avoid|rule out) (?:" + Shape.either(topic.options()) + besides + ")";
         };
     }
 

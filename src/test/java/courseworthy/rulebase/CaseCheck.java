@@ -79,6 +79,21 @@ final class CaseCheck {
         return CaseReader.read(beside, shown.replace(".yaml", ".cases.yaml"), sheet.title(), faults).ofRules();
     }
 
+    /** What rows of a sheet give that could be otherwise, and no case beside it would notice. */
+    static List<String> unnoticedOutput(Path rules, Path sheetPath) {
+        Faults faults = new Faults();
+        Sheet sheet = sheet(rules, sheetPath, faults);
+        List<Case> cases = casesOf(sheetPath, RulesFolder.shown(rules, sheetPath), sheet, faults);
+        List<String> out = new ArrayList<>();
+        for (Row row : sheet.rows()) {
+            List<Trying.Touch> own = cases.stream().filter(one -> row.author().rule().endsWith("/" + one.rule())).map(Trying.Touch::of).toList();
+            for (Tried.Missing missing : Trying.missingOutput(row, own)) {
+                out.add(missing.where() + ": " + missing.rule() + ": " + missing.what() + "\n    Add " + missing.lacking() + ".");
+            }
+        }
+        return out;
+    }
+
     private void against(Sheet sheet, List<Case> all) {
         Map<String, List<Case>> byRule = new LinkedHashMap<>();
         for (Case one : all) {
@@ -113,6 +128,11 @@ final class CaseCheck {
     private boolean passes(Row row, Case one) {
         Stage stage = one.facts().after(row.condition().layer());
         if ((row.condition().on(stage) == Truth.TRUE) == one.fires()) {
+            RowOutput output = RowOutput.of(row, one.facts());
+            if (one.fires() && !one.met(output)) {
+                problems.add(one.where() + ": " + one.rule() + ": \"" + one.sentence() + "\": " + String.join("; ", Trying.differences(one, output)));
+                return false;
+            }
             return true;
         }
         List<String> why = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -24,12 +25,27 @@ class HouseRuleCasesTest {
 
     private static final Path RULES = Path.of("rules");
 
+    /** Themes whose cases do not yet have what their rows say. */
+    private static final Set<String> TO_DO = Set.of("bike", "brakes", "carry", "checklist", "cockpit", "contact", "electronics", "gearing",
+            "limits", "suspension", "tyres", "upkeep", "wheels");
+
     @TestFactory
     Stream<DynamicTest> everySheetHoldsAgainstItsCases() {
         return CheckCases.sheets(RULES, System.getProperty("courseworthy.cases", "")).stream().map(sheet ->
                 DynamicTest.dynamicTest(RulesFolder.shown(RULES, sheet), () -> {
                     CaseCheck.Outcome outcome = CaseCheck.of(RULES, sheet);
                     assertThat(outcome.problems()).as(String.join("\n", outcome.problems())).isEmpty();
+                }));
+    }
+
+    /** A value moved by one step, a factor by a twentieth, a verb exchanged, an item due at another time: some case notices. */
+    @TestFactory
+    Stream<DynamicTest> everyValueSaidIsInItsCases() {
+        return CheckCases.sheets(RULES, System.getProperty("courseworthy.cases", "")).stream()
+                .filter(sheet -> !TO_DO.contains(sheet.getParent().getFileName().toString()))
+                .map(sheet -> DynamicTest.dynamicTest(RulesFolder.shown(RULES, sheet), () -> {
+                    List<String> unnoticed = CaseCheck.unnoticedOutput(RULES, sheet);
+                    assertThat(unnoticed).as(String.join("\n", unnoticed)).isEmpty();
                 }));
     }
 
