@@ -26,6 +26,15 @@ public final class Harmless {
 
     /** As {@link #text}, on one line: line feeds, tabs and runs of spaces become one space; half a surrogate pair becomes U+FFFD. */
     public static String line(String hostile) {
+        return text(onOneLine(hostile).strip());
+    }
+
+    /** As {@link #line} for a part of a line: a space at its beginning or end is kept. */
+    public static String span(String hostile) {
+        return text(onOneLine(hostile));
+    }
+
+    private static String onOneLine(String hostile) {
         StringBuilder out = new StringBuilder(hostile.length());
         for (int i = 0; i < hostile.length(); i++) {
             char c = hostile.charAt(i);
@@ -37,7 +46,7 @@ public final class Harmless {
                 out.append(' ');
             }
         }
-        return text(out.toString().strip());
+        return out.toString();
     }
 
     private static boolean paired(String text, int i) {

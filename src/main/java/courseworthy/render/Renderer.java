@@ -1,0 +1,10 @@
+package courseworthy.render;
+
+import courseworthy.report.Report;
+
+/** Writes reports in one format. */
+public interface Renderer {
+
+    /** The whole report, ending in a line feed. */
+    String render(Report report);
+}

@@ -1,0 +1,83 @@
+package courseworthy.report;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A document that answers a command: a title, what comes first, and sections. It says what stands where, and leaves widths, colours,
+ * marks and capitals to the renderers.
+ *
+ * @param subtitle what the document is, beside its title; may be empty
+ * @param lead     what stands before the first section
+ */
+public record Report(RichText title, RichText subtitle, List<Block> lead, List<Section> sections) {
+
+    public Report {
+        lead = List.copyOf(lead);
+        sections = List.copyOf(sections);
+        requireDistinctIds(sections, new HashSet<>());
+    }
+
+    private static void requireDistinctIds(List<Section> sections, Set<String> seen) {
+        for (Section section : sections) {
+            if (!seen.add(section.id())) {
+                throw new IllegalArgumentException("two sections with the id " + section.id());
+            }
+            requireDistinctIds(section.sections(), seen);
+        }
+    }
+
+    public static Builder builder(RichText title) {
+        return new Builder(title);
+    }
+
+    /** A section by its id, at any level. */
+    public Optional<Section> section(String id) {
+        return section(id, sections);
+    }
+
+    private static Optional<Section> section(String id, List<Section> among) {
+        for (Section each : among) {
+            Optional<Section> found = each.id().equals(id) ? Optional.of(each) : section(id, each.sections());
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The same report with some of its sections alone, in the order given, and without what comes first. */
+    public Report withOnly(List<Section> parts) {
+        return new Report(title, subtitle, List.of(), parts);
+    }
+
+    /** Collects what a report holds, in order. */
+    public static final class Builder extends ContentBuilder<Builder> {
+        private final RichText title;
+        private RichText subtitle = RichText.EMPTY;
+
+        private Builder(RichText title) {
+            this.title = title;
+        }
+
+        public Builder subtitle(String words) {
+            return subtitle(RichText.of(words));
+        }
+
+        public Builder subtitle(RichText text) {
+            subtitle = text;
+            return this;
+        }
+
+        @Override
+        Builder self() {
+            return this;
+        }
+
+        public Report build() {
+            return new Report(title, subtitle, blocks(), sections());
+        }
+    }
+}
