@@ -48,7 +48,7 @@ final class RuleList {
     private static Catalogue.Rule row(Row row) {
         List<String> says = new ArrayList<>();
         for (Saying saying : row.sayings()) {
-            says.add(saying.topic().name() + ": " + saying.verb().word() + " " + saying.written());
+            says.add(saying.topic().name() + ": " + saying.text());
         }
         String does = row.task() == null ? "" : row.task().due().words() + ", " + row.task().what();
         return new Catalogue.Rule(row.author(), says, new LinkedHashSet<>(row.topics()), does);

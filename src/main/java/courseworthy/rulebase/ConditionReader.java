@@ -26,10 +26,10 @@ final class ConditionReader {
     private final TestReader tests;
     private final List<Needs> needs = new ArrayList<>();
 
-    ConditionReader(String file, Faults faults) {
+    ConditionReader(String file, Faults faults, NamedValues named) {
         this.file = file;
         this.faults = faults;
-        this.tests = new TestReader(file, faults);
+        this.tests = new TestReader(file, faults, named);
     }
 
     List<Needs> needs() {
@@ -83,7 +83,7 @@ final class ConditionReader {
         }
         ValueTest test = tests.test(value, Subject.of(measure));
         if (test != null) {
-            out.add(new Condition.Measured(measure, test, TestReader.written(value)));
+            out.add(new Condition.Measured(measure, test, tests.shown(value)));
         }
     }
 
@@ -113,7 +113,7 @@ final class ConditionReader {
             needs.add(new Needs("decided", topic.name(), topic.layer(), entry.key().line()));
             ValueTest test = tests.test(entry.value(), Subject.of(topic));
             if (test != null) {
-                out.add(new Condition.Decided(topic, test, TestReader.written(entry.value())));
+                out.add(new Condition.Decided(topic, test, tests.shown(entry.value())));
             }
         }
     }
@@ -157,7 +157,7 @@ final class ConditionReader {
             }
             ValueTest test = tests.test(entry.value(), Subject.of(measure));
             if (test != null) {
-                out.add(new StretchSet.One(measure, test, TestReader.written(entry.value())));
+                out.add(new StretchSet.One(measure, test, tests.shown(entry.value())));
             }
         }
         if (out.size() != block.entries().size()) {
@@ -198,7 +198,7 @@ final class ConditionReader {
                 faults.add(file, where.line(), key, set.summed().get(0).measure().written(), "conditions on each stretch alone",
                         "Length, rise and drop are for \"any stretch:\" and \"no stretch:\".");
             } else if (set != null && test != null) {
-                out.add(new Condition.Share(set, test, TestReader.written(is)));
+                out.add(new Condition.Share(set, test, tests.shown(is)));
             }
         }
     }

@@ -39,7 +39,7 @@ final class ExpectationReader {
             return null;
         }
         List<String> out = new ArrayList<>();
-        for (Saying saying : new SayingReader(file, faults).read(entry.value())) {
+        for (Saying saying : new SayingReader(file, faults, new NamedValues()).read(entry.value())) {
             if (saying.worth() instanceof Saying.Literal literal) {
                 out.add(RowOutput.line(saying.topic(), saying.verb(), literal.value()));
             } else {

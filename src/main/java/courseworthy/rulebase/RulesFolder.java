@@ -33,9 +33,27 @@ public final class RulesFolder {
     /** Decodes trees by shown path into sheets; the table of real gears is passed over. */
     static List<Sheet> decode(Map<String, Node.Mapping> trees, Faults faults) {
         List<Sheet> out = new ArrayList<>();
+        NamedValues named = values(trees, faults);
         trees.forEach((shown, tree) -> {
             if (!shown.equals(REAL_PAIRS)) {
-                out.add(SheetReader.decode(tree, shown, shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE, 0, faults));
+                out.add(SheetReader.decode(tree, shown, rank(shown), named, faults));
+            }
+        });
+        named.warnOfUnused(faults);
+        return out;
+    }
+
+    static Rank rank(String shown) {
+        return shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE;
+    }
+
+    /** The values that the shipped sheets name, each for all of them. */
+    static NamedValues values(Map<String, Node.Mapping> trees, Faults faults) {
+        NamedValues out = new NamedValues();
+        trees.forEach((shown, tree) -> {
+            Node values = tree.get(NamedValues.KEY);
+            if (values != null) {
+                out.read(values, shown, faults);
             }
         });
         return out;

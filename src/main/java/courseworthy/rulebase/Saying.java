@@ -56,6 +56,12 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
         }
     }
 
+    /** Verb and value as the row writes them, a named value with its figure: {@code at most the hookless limit (5.00 bar)}. */
+    public String text() {
+        boolean named = worth instanceof Literal && topic.kind() == Topic.Kind.QUANTITY && NamedValues.isName(written);
+        return verb.word() + " " + written + (named ? " (" + topic.text(((Literal) worth).value()) + ")" : "");
+    }
+
     /** The layer that must be settled before its value is known. */
     public int layer() {
         return worth instanceof Times times ? times.measure().layer() : 0;

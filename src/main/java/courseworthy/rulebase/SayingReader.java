@@ -8,6 +8,8 @@ import courseworthy.problem.Spelling;
 import courseworthy.text.Node;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
+import courseworthy.units.Amount;
+import courseworthy.units.Dimension;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -25,20 +27,22 @@ import java.util.regex.Pattern;
 final class SayingReader {
 
     private static final List<Verb> VERBS = List.of(Verb.AT_LEAST, Verb.AT_MOST, Verb.PREFER, Verb.AVOID, Verb.RULE_OUT);
-    private static final Pattern TIMES = Pattern.compile("((?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,20})?) x (.+)");
+    private static final Pattern TIMES = Pattern.compile("((?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,20})?|the .+?) x (.+)");
 
     private final String file;
     private final Faults faults;
     private final TestReader values;
+    private final NamedValues named;
     private final List<Saying> out = new ArrayList<>();
     private final Map<Topic, Set<Verb>> said = new HashMap<>();
     /** The name of the topic, or of both, as the row writes it. */
     private String name = "";
 
-    SayingReader(String file, Faults faults) {
+    SayingReader(String file, Faults faults, NamedValues named) {
         this.file = file;
         this.faults = faults;
-        this.values = new TestReader(file, faults);
+        this.named = named;
+        this.values = new TestReader(file, faults, named);
     }
 
     List<Saying> read(Node node) {
@@ -87,7 +91,13 @@ final class SayingReader {
         written = BothEnds.isPair(name) ? BothEnds.at(topic, written) : written;
         Node.Scalar value = new Node.Scalar(written, scalar.quoted(), scalar.cut(), scalar.line(), scalar.column());
         Saying.Worth worth = worth(topic, value);
-        return worth == null ? null : new Saying(topic, verb, worth, written);
+        return worth == null ? null : new Saying(topic, verb, worth, withFigure(written));
+    }
+
+    /** A factor that is named is shown with its figure; of a value by itself the claim has the figure. */
+    private String withFigure(String written) {
+        Matcher times = TIMES.matcher(written);
+        return times.matches() ? named.shown(times.group(1)) + " x " + times.group(2) : written;
     }
 
     private Verb verb(Node.Scalar scalar) {
@@ -124,18 +134,29 @@ final class SayingReader {
     private Saying.Worth worth(Topic topic, Node.Scalar value) {
         Matcher times = TIMES.matcher(value.text());
         if (times.matches()) {
-            return times(topic, value, new BigDecimal(times.group(1)), times.group(2));
+            BigDecimal factor = factor(value, times.group(1));
+            return factor == null ? null : times(topic, value, factor, times.group(2));
         }
         boolean option = topic.kind() != Topic.Kind.QUANTITY && topic.option(value.text()) >= 0;
         if (!option && Measure.find(value.text()) != null) {
             return times(topic, value, BigDecimal.ONE, value.text());
         }
-        if (topic.kind() == Topic.Kind.QUANTITY && value.text().matches("[a-z].*")) {
+        if (topic.kind() == Topic.Kind.QUANTITY && value.text().matches("[a-z].*") && !NamedValues.isName(value.text())) {
             fault(value, value.describe(), "a value or a measure", Spelling.didYouMean(value.text(), Measure.names()));
             return null;
         }
         Long literal = values.value(value, Subject.of(topic).as(name));
         return literal == null || !sensible(topic, value, literal) ? null : new Saying.Literal(literal);
+    }
+
+    /** A written factor, or one that is named; null with a fault. */
+    private BigDecimal factor(Node.Scalar value, String written) {
+        if (!NamedValues.isName(written)) {
+            return new BigDecimal(written);
+        }
+        Node.Scalar name = new Node.Scalar(written, value.quoted(), value.cut(), value.line(), value.column());
+        Amount amount = named.amount(this.name, name, Dimension.NUMBER, file, faults);
+        return amount == null ? null : amount.base();
     }
 
     private Saying.Worth times(Topic topic, Node.Scalar value, BigDecimal factor, String measured) {

@@ -54,14 +54,19 @@ public final class SheetReader {
     private final int order;
     private final Faults faults;
     private final Map<String, Integer> ids = new LinkedHashMap<>();
+    private final NamedValues named;
+    private final boolean namedElsewhere;
     private String prefix;
 
-    private SheetReader(String file, Rank rank, int order, Faults faults) {
+    /** @param shared values that are read already; null where the sheet has its own */
+    private SheetReader(String file, Rank rank, int order, Faults faults, NamedValues shared) {
         this.file = file;
         this.rank = rank;
         this.order = order;
         this.faults = faults;
         this.prefix = rank.word();
+        this.named = shared == null ? new NamedValues() : shared;
+        this.namedElsewhere = shared != null;
     }
 
     /**
@@ -87,14 +92,19 @@ public final class SheetReader {
         }
     }
 
-    /** Decodes the tree of a sheet of a rank. */
+    /** Decodes the tree of a sheet of a rank, which may name values of its own. */
     static Sheet decode(Node.Mapping root, String file, Rank rank, int order, Faults faults) {
-        return new SheetReader(file, rank, order, faults).sheet(new Fields(file, root, faults));
+        return new SheetReader(file, rank, order, faults, null).sheet(new Fields(file, root, faults));
+    }
+
+    /** Decodes the tree of a shipped sheet; the values of all of them are read already. */
+    static Sheet decode(Node.Mapping root, String file, Rank rank, NamedValues shared, Faults faults) {
+        return new SheetReader(file, rank, 0, faults, shared).sheet(new Fields(file, root, faults));
     }
 
     /** Reads a rider's own constraints: a list of rows without a sheet around them. */
     public static List<Row> rider(Node constraints, String file, Faults faults) {
-        return constraints == null ? List.of() : new SheetReader(file, Rank.RIDER, 0, faults).rows("constraints", constraints);
+        return constraints == null ? List.of() : new SheetReader(file, Rank.RIDER, 0, faults, null).rows("constraints", constraints);
     }
 
     private Sheet sheet(Fields fields) {
@@ -107,10 +117,16 @@ public final class SheetReader {
             checkLength(fields, "author", by);
             origin = new Sheet.Origin(orEmpty(fields.line("version", LONGEST_WORD)), licence(fields), "");
         }
+        if (fields.has(NamedValues.KEY) && !namedElsewhere) {
+            named.read(fields.node(NamedValues.KEY), file, faults);
+        }
         Node advice = fields.node("advice");
         List<Row> rows = advice == null ? List.of() : rows("advice", advice);
         List<Sheet.LeaveOut> leaveOuts = leaveOuts(fields);
-        if (advice == null && leaveOuts.isEmpty()) {
+        if (!namedElsewhere) {
+            named.warnOfUnused(faults);
+        }
+        if (advice == null && leaveOuts.isEmpty() && !fields.has(NamedValues.KEY)) {
             faults.add(file, fields.line(), "advice", "no such key", "a list of rows", "Write \"advice:\" and under it rows with an id.");
         }
         fields.done();
@@ -160,10 +176,10 @@ public final class SheetReader {
 
     private Row row(Fields fields) {
         String id = id(fields);
-        ConditionReader conditions = new ConditionReader(file, faults);
+        ConditionReader conditions = new ConditionReader(file, faults, named);
         Condition.AllOf condition =
                 fields.has("when") ? conditions.read("when", fields.node("when")) : new Condition.AllOf(List.of());
-        List<Saying> sayings = fields.has("say") ? new SayingReader(file, faults).read(fields.node("say")) : List.of();
+        List<Saying> sayings = fields.has("say") ? new SayingReader(file, faults, named).read(fields.node("say")) : List.of();
         Author author = author(fields, id);
         Task task = fields.has("do") ? task(fields.fields("do"), author) : null;
         if (!fields.has("say") && !fields.has("do")) {
@@ -229,13 +245,18 @@ public final class SheetReader {
         String what = fields.required("what", "what to do") == null ? "" : braced(fields, "what");
         String find = fields.required("find", "how it is known to be done") == null ? "" : braced(fields, "find");
         String by = fields.required("by", "one of: " + String.join(", ", Due.allWords())) == null ? null : fields.word("by", Due.allWords());
-        Amount needs = fields.has("needs") ? fields.amount("needs", Dimension.TIME) : null;
+        Amount needs = fields.has("needs") ? needs(fields) : null;
         boolean critical = fields.has("critical") && Boolean.TRUE.equals(critical(fields));
         String part = orEmpty(fields.prose("part"));
         List<String> after = fields.texts("after").stream().map(id -> id.contains("/") ? id : prefix + "/" + id).toList();
         fields.done();
         long seconds = needs == null ? 0 : Math.round(needs.inBase());
         return by == null ? null : new Task(author, what, find, Due.of(by), seconds, critical, part, after, List.of());
+    }
+
+    private Amount needs(Fields fields) {
+        return fields.node("needs") instanceof Node.Scalar written && NamedValues.isName(written.text())
+                ? named.amount("needs", written, Dimension.TIME, file, faults) : fields.amount("needs", Dimension.TIME);
     }
 
     private Boolean critical(Fields fields) {

@@ -7,6 +7,7 @@ import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,10 +22,17 @@ final class TestReader {
 
     private final String file;
     private final Faults faults;
+    private final NamedValues named;
 
+    /** For what names no values of its own. */
     TestReader(String file, Faults faults) {
+        this(file, faults, new NamedValues());
+    }
+
+    TestReader(String file, Faults faults, NamedValues named) {
         this.file = file;
         this.faults = faults;
+        this.named = named;
     }
 
     /** The test, or null with a fault. */
@@ -50,6 +58,20 @@ final class TestReader {
             return "one of [" + String.join(", ", list.items().stream().map(TestReader::written).toList()) + "]";
         }
         return node instanceof Node.Scalar scalar ? scalar.text() : "";
+    }
+
+    /** The test as written, with the figure of each value that is named. */
+    String shown(Node node) {
+        String written = written(node);
+        Matcher between = BETWEEN.matcher(written);
+        Matcher compared = COMPARED.matcher(written);
+        Matcher oneOf = ONE_OF.matcher(written);
+        if (oneOf.matches()) {
+            return "one of [" + String.join(", ", Arrays.stream(oneOf.group(1).split(",", -1)).map(item -> named.shown(item.trim())).toList()) + "]";
+        } else if (between.matches()) {
+            return "between " + named.shown(between.group(1)) + " and " + named.shown(between.group(2));
+        }
+        return compared.matches() ? compared.group(1) + " " + named.shown(compared.group(2)) : named.shown(written);
     }
 
     /** One exact value, or null with a fault. */
@@ -152,6 +174,10 @@ final class TestReader {
             Long position = position(scalar, subject);
             return position == null ? null : new long[] {position, position};
         }
+        if (NamedValues.isName(scalar.text())) {
+            Amount amount = named.amount(subject.written(), scalar, scale.resolution().unit().dimension(), file, faults);
+            return amount == null ? null : exactly(scale.resolution().ticks(amount));
+        }
         int band = scale.bands().isEmpty() ? -1 : scale.words().indexOf(scalar.text());
         if (band >= 0) {
             boolean last = band == scale.bands().size() - 1;
@@ -167,7 +193,10 @@ final class TestReader {
         if (amount == null) {
             return null;
         }
-        long ticks = scale.resolution().ticks(amount);
+        return exactly(scale.resolution().ticks(amount));
+    }
+
+    private static long[] exactly(long ticks) {
         return new long[] {ticks, ticks};
     }
 

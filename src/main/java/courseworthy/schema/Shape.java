@@ -81,6 +81,11 @@ final class Shape {
         return of("type", "array", "items", item);
     }
 
+    /** Regular expressions as alternatives of one. */
+    static String alternatives(List<String> patterns) {
+        return "(?:" + String.join("|", patterns) + ")";
+    }
+
     /** One, or a list of them. */
     static Map<String, Object> oneOrMore(Map<String, Object> item) {
         Map<String, Object> list = listOf(item);

@@ -8,6 +8,7 @@ import courseworthy.claim.Force;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Scale;
 import courseworthy.demand.StretchMeasure;
+import courseworthy.rulebase.NamedValues;
 import courseworthy.rulebase.Subject;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
@@ -28,6 +29,8 @@ final class SheetSchema {
 
     private static final String CONDITIONS = "conditions";
     private static final String STRETCHES = "stretches";
+    /** A value by its name. */
+    private static final String NAMED = NamedValues.ARTICLE + NamedValues.NAME;
     private static final String NUMBER = Amount.pattern(Dimension.NUMBER);
 
     private SheetSchema() {
@@ -39,12 +42,27 @@ final class SheetSchema {
                 .key("author", about("Who wrote it", Shape.text()))
                 .key("version", about("Which one it is, in its author's words", Shape.text()))
                 .key("licence", about("What others may do with it: an SPDX identifier, such as CC-BY-4.0", Shape.text()))
+                .key("values", about("Figures named once, and used by name: the heavy load", values()))
                 .key("advice", Shape.oneOrMore(Shape.reference(ROW)))
                 .key("leave out", about("Rules that do not count", Shape.oneOrMore(leaveOut())))
                 .required("sheet", "author")
-                .also("anyOf", List.of(Shape.of("required", List.of("advice")), Shape.of("required", List.of("leave out"))))
+                .also("anyOf", List.of(Shape.of("required", List.of("advice")), Shape.of("required", List.of("leave out")),
+                        Shape.of("required", List.of("values"))))
                 .also("$defs", definitions())
                 .file("Sheet of advice");
+    }
+
+    private static Map<String, Object> values() {
+        List<Map<String, Object>> figures = new ArrayList<>();
+        figures.add(Shape.pattern(Shape.alternatives(Arrays.stream(Dimension.values()).map(Amount::pattern).toList())));
+        figures.add(Shape.of("type", "number"));
+        Map<String, Object> one = new Shape.Block()
+                .key("value", about("The figure with its unit", Shape.of("anyOf", figures)))
+                .key("because", about("Why it is so much", Shape.text()))
+                .key("source", about("Who published it where", Shape.text()))
+                .required("value")
+                .also("anyOf", List.of(Shape.of("required", List.of("because")), Shape.of("required", List.of("source")))).shape();
+        return Shape.of("type", "object", "propertyNames", Shape.pattern(NamedValues.NEW_NAME), "additionalProperties", one);
     }
 
     /** What rows are made of, by name. */
@@ -84,7 +102,7 @@ final class SheetSchema {
                 .key("what", about("What to do; topics in braces are filled in", Shape.text()))
                 .key("find", about("How it is known to be done; topics in braces are filled in", Shape.text()))
                 .key("by", about("By when", Shape.word(Due.allWords())))
-                .key("needs", about("How long it takes to be effective", Shape.amount(Dimension.TIME)))
+                .key("needs", about("How long it takes to be effective", Shape.anyOf(Shape.amount(Dimension.TIME), Shape.pattern(NAMED))))
                 .key("part", about("The part it belongs to", Shape.text()))
                 .key("after", about("Ids of rows to be done before", Shape.oneOrMore(Shape.text())))
                 .required("what", "find", "by").shape();
@@ -145,8 +163,17 @@ final class SheetSchema {
     }
 
     /** A test of a value: a value, several, or a comparison where values have an order. */
-    static Map<String, Object> test(Subject subject) {
-        String value = value(subject.scale());
+    private static Map<String, Object> test(Subject subject) {
+        Scale scale = subject.scale();
+        return test(subject, scale.kind() == Scale.Kind.QUANTITY ? Shape.alternatives(List.of(value(scale), NAMED)) : value(scale));
+    }
+
+    /** A test of plain values, as in {@link #test(Subject)}. */
+    static Map<String, Object> plainTest(Subject subject) {
+        return test(subject, value(subject.scale()));
+    }
+
+    private static Map<String, Object> test(Subject subject, String value) {
         String tests = value + "|one of \\[ *" + value + "(?: *, *" + value + ")* *\\]";
         if (subject.ordered()) {
             tests += "|(?:over|under|at least|at most) " + value + "|between " + value + " and " + value;
@@ -180,7 +207,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> say() {
-        return onTopics(SheetSchema::measured);
+        return onTopics(topic -> (topic.kind() == Topic.Kind.QUANTITY ? "|" + NAMED : "") + measured(topic));
     }
 
     /** What a case expects to be said: as a row says it, with values alone. */
@@ -231,7 +258,7 @@ final class SheetSchema {
         if (names.isEmpty()) {
             return "";
         }
-        String factor = topic.kind() == Topic.Kind.QUANTITY ? "(?:" + NUMBER + " x )?" : "";
+        String factor = topic.kind() == Topic.Kind.QUANTITY ? "(?:(?:" + NUMBER + "|" + NAMED + ") x )?" : "";
         return "|" + factor + Shape.either(names);
     }
 

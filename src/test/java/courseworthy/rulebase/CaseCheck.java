@@ -1,6 +1,5 @@
 package courseworthy.rulebase;
 
-import courseworthy.claim.Rank;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.text.Node;
@@ -59,8 +58,8 @@ final class CaseCheck {
     static Sheet sheet(Path rules, Path sheetPath, Faults faults) {
         String shown = RulesFolder.shown(rules, sheetPath);
         Node.Mapping tree = Yaml.read(sheetPath, shown, faults);
-        Rank rank = shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE;
-        return tree == null ? null : SheetReader.decode(tree, shown, rank, 0, faults);
+        NamedValues shared = RulesFolder.values(RulesFolder.trees(rules, new Faults()), new Faults());
+        return tree == null ? null : SheetReader.decode(tree, shown, RulesFolder.rank(shown), shared, faults);
     }
 
     static Path casesBeside(Path sheet) {

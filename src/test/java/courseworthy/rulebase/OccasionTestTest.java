@@ -28,7 +28,7 @@ class OccasionTestTest {
 
     private static Truth on(String conditions, Occasion occasion) {
         Faults faults = new Faults();
-        Condition condition = new ConditionReader("s.yaml", faults).read("when", Yaml.read(conditions.getBytes(java.nio.charset.StandardCharsets.UTF_8), "s.yaml", faults));
+        Condition condition = new ConditionReader("s.yaml", faults, new NamedValues()).read("when", Yaml.read(conditions.getBytes(java.nio.charset.StandardCharsets.UTF_8), "s.yaml", faults));
         assertThat(faults.faults()).isEmpty();
         return condition.on(new Stage(0, new Demands(Map.of(), List.of(), List.of(), null, occasion), Map.of()));
     }
@@ -130,7 +130,7 @@ class OccasionTestTest {
     private static List<String> faults(String condition) {
         Faults faults = new Faults();
         Node node = Yaml.read(condition.getBytes(java.nio.charset.StandardCharsets.UTF_8), "s.yaml", faults);
-        new ConditionReader("s.yaml", faults).read("when", node);
+        new ConditionReader("s.yaml", faults, new NamedValues()).read("when", node);
         return faults.faults().stream().map(Fault::text).toList();
     }
 }

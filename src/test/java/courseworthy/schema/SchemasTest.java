@@ -50,9 +50,15 @@ class SchemasTest {
     private static final String SHEET = """
             sheet: Long rough days
             author: head coach
+            values:
+              long day: {value: 6 h, because: Most of us are done by then.}
+              gear in hand: {value: 0.95, source: A journal}
+              usual gear: {value: 34/50, because: It is what we ride.}
             advice:
               - id: tired-hands
                 when:
+                  slow hours: [the long day, "7:00 h"]
+                  sunless hours: between 1:00 h and the long day
                   decided: {bike: "one of [cross-country full suspension, trail]"}
                   roughness: at least rough
                   worst roughness: over 2.5
@@ -67,8 +73,8 @@ class SchemasTest {
                   fork travel: prefer 120 mm
                   seatpost: [prefer dropper, avoid rigid]
                   front tyre casing: at least reinforced
-                  easiest gear: at most 0.95 x ratio needed on the last climb
-                  hardest gear: [prefer 34/10, at least 3.1]
+                  easiest gear: [at most 0.95 x ratio needed on the last climb, prefer the usual gear]
+                  hardest gear: [prefer 34/10, at least the gear in hand x ratio useful at speed]
                 force: must
                 evidence: published
                 source: A journal
@@ -215,6 +221,10 @@ class SchemasTest {
         "sheet | - any of: [{mud: over 10 %}] | - any of: {mud: over 10 %}",
         "sheet | distance: between 50 km and 62 mi | distance: between 50 km and 99.000 m",
         "sheet | role: race | rider tag: 'first season, juniors'",
+        "sheet | hours: over 4:00 h | hours: over long day",
+        "sheet | value: 6 h | value: long",
+        "sheet | 'usual gear: {' | 'Usual gear: {'",
+        "sheet | '{value: 6 h, because: Most of us are done by then.}' | 6 h",
     })
     void aWrongSheetIsRefusedByReaderAndSchema(String kind, String right, String wrong) throws IOException {
         assertThat(SHEET).contains(right);

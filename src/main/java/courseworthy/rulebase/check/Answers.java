@@ -190,6 +190,6 @@ final class Answers {
     }
 
     static String words(Saying saying) {
-        return saying.topic().name() + ": " + saying.verb().word() + " " + saying.written();
+        return saying.topic().name() + ": " + saying.text();
     }
 }
