@@ -67,6 +67,11 @@ public abstract class ContentBuilder<B extends ContentBuilder<B>> {
         return add(!lines.isEmpty(), ItemList.bulleted(lines));
     }
 
+    /** Bullets after a line that says what they are; neither where there are no lines. */
+    public final B bullets(String introduction, List<RichText> lines) {
+        return lines.isEmpty() ? self() : paragraph(introduction).bullets(lines);
+    }
+
     public final B numbered(List<RichText> lines) {
         return add(!lines.isEmpty(), ItemList.numbered(lines));
     }
