@@ -80,8 +80,8 @@ final class Cautions {
         say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP) || !known(Measure.HOTTEST_TEMPERATURE),
                 "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
                         + " event's support and forecast, and carry more where in doubt.");
-        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 4.7),
-                "The longest gap needs more water than bottles and a pack hold (4.7 L). Filter or buy some on the way, ask the organiser"
+        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 4.6),
+                "The longest gap needs more water than bottles and a pack hold (4.6 L). Filter or buy some on the way, ask the organiser"
                         + " for a point, ride slower, start at a cooler hour or on another day, or do not start.");
         say(over(Measure.HOTTEST_TEMPERATURE, 31),
                 "In such heat start slower and cool skin and head at every tap. Who staggers, shivers or is confused is cooled with"

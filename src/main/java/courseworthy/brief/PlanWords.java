@@ -267,7 +267,7 @@ final class PlanWords {
     /** Two big bottles and a pack of 3 L, L (common practice, no source). */
     private static final double BOTTLES_AND_PACK = 4.75;
     private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: pour it over head and arms, where it cools as well.";
-    private static final String TOO_MUCH = " Bottles and a pack hold 4.7 L, so this cannot be carried: filter or buy water on the way, ask the"
+    private static final String TOO_MUCH = " Bottles and a pack hold 4.6 L, so this cannot be carried: filter or buy water on the way, ask the"
             + " organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
 
     /** What power the times rest on, and how it is shared out. */

@@ -168,7 +168,7 @@ public final class Topics {
             quantity("water", Unit.L, "0.1", 1, "0.3", "60.0", "0.7", 6, Safe.UP, ALWAYS,
                     "Water to leave the start with; what each tap on the way is left with stands in the day's plan"),
             ordered("water carrier", "one bottle", 7, Safe.UP, ALWAYS,
-                    "How the water is carried, also over the gap that asks for most: a bottle holds 0.8 L, two 1.7 L, bottles and a pack 4.7 L",
+                    "How the water is carried, also over the gap that asks for most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L",
                     "one bottle", "two bottles", "bottles and a pack"),
             quantity("food", Unit.G_PER_H, "1", 5, "0", "90", "40", 6, Safe.NONE, ALWAYS,
                     "Carbohydrate to carry and eat, an hour"),

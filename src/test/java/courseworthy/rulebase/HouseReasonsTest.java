@@ -26,7 +26,7 @@ class HouseReasonsTest {
             "sintered-pads-in-the-wet", "sintered-pads-for-long-descents",
             // cold, dark, lost, dry or far from help
             "winter-gloves-in-the-cold", "long-sleeves-in-the-cold", "winter-layers-near-freezing", "clear-lenses-in-the-dark",
-            "navigation-with-a-backup", "mechanic-of-ones-own", "plugs-for-a-mechanic-of-ones-own", "two-bottles-hold-it",
+            "navigation-with-a-backup", "kit-without-support", "plugs-without-support", "two-bottles-hold-it",
             "more-than-bottles-hold",
             // what a stomach takes, and what works at all
             "food-for-the-podium", "food-for-modest-power", "food-for-little-power", "no-plugs-with-tubes",
