@@ -2,6 +2,7 @@ package courseworthy.debrief;
 
 import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.Debrief.Weather;
+import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.Fields;
@@ -98,8 +99,8 @@ public final class DebriefReader {
         }
         walked();
         ranOut();
-        Map<Topic, Long> changed = topics("changed on the day");
-        Map<Topic, Long> would = topics("would change");
+        Map<Topic, Long> changed = topics("changed on the day", given);
+        Map<Topic, Long> would = topics("would change", given);
         String notes = fields.line("notes", LONGEST_NOTES);
         fields.done();
         return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, told, changed, would, notes == null ? "" : notes), given);
@@ -274,7 +275,8 @@ public final class DebriefReader {
 
     // Topics and values
 
-    private Map<Topic, Long> topics(String key) {
+    /** Topics on which the brief decided nothing are warned of: there is nothing to hold them against. */
+    private Map<Topic, Long> topics(String key, Given given) {
         Map<Topic, Long> out = new LinkedHashMap<>();
         if (none(key)) {
             return out;
@@ -294,6 +296,9 @@ public final class DebriefReader {
                 Long value = value(topic, entry.value());
                 if (value != null) {
                     out.put(topic, value);
+                }
+                if (given != null && given.advice().stream().noneMatch(each -> each.topic().equals(topic))) {
+                    faults.add(Fault.warning(shown, entry.key().line(), key, name, "a topic on which the brief advises something", "It is not used."));
                 }
             }
         }

@@ -26,6 +26,10 @@ import java.util.TreeSet;
  */
 public final class WorkshopReader {
 
+    /** What is often printed on parts of a kind, and no figure or decision rests on. */
+    private static final Map<Kind, Set<Detail>> UNUSED = Map.of(Kind.BAG, Set.of(Detail.VOLUME), Kind.CHAINRING, Set.of(Detail.SPEEDS),
+            Kind.SHOCK, Set.of(Detail.LOCKOUT));
+
     /** The keys of a workshop's file. */
     public static final List<String> KEYS = List.of("workshop", "minutes", "bikes", "parts");
     /** The keys of a part beside its details. */
@@ -182,9 +186,12 @@ public final class WorkshopReader {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
-        if (part.has(Detail.VOLUME)) {
-            faults.add(Fault.warning(shown, from.lineOf("volume"), "volume", from.node("volume").describe(), "what a figure or a decision rests on",
-                    "It is not used. Leave it out."));
+        for (Detail detail : UNUSED.getOrDefault(part.kind(), Set.of())) {
+            if (part.has(detail)) {
+                String key = detail.written();
+                faults.add(Fault.warning(shown, from.lineOf(key), key, from.node(key).describe(), "what a figure or a decision rests on",
+                        "It is not used. Leave it out."));
+            }
         }
     }
 

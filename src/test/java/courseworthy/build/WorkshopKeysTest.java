@@ -7,6 +7,7 @@ import courseworthy.problem.Faults;
 import courseworthy.workshop.Detail;
 import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +20,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** No key of a workshop is read and then forgotten. */
 class WorkshopKeysTest {
@@ -45,13 +49,23 @@ class WorkshopKeysTest {
         assertThat(unused).containsExactly(Detail.VOLUME);
     }
 
-    @Test
-    void whatNothingUsesIsWarnedOf(@TempDir Path folder) throws IOException {
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"bag, mass: 190 g, volume: 3 L|volume: found \"3 L\"",
+        "chainring, mass: 60 g, teeth: 32, speeds: 12|speeds: found \"12\"", "shock, mass: 300 g, lockout: by hand|lockout: found \"by hand\""})
+    void whatNothingUsesIsWarnedOf(String part, String found, @TempDir Path folder) throws IOException {
         Faults faults = new Faults();
-        Path file = Files.writeString(folder.resolve("w.yaml"), "parts:\n  - {name: bag, kind: bag, mass: 190 g, volume: 3 L}\n");
+        Path file = Files.writeString(folder.resolve("w.yaml"), "parts:\n  - {name: any, kind: " + part + "}\n");
         WorkshopReader.read(file, "w.yaml", faults);
         assertThat(faults.faults()).isEmpty();
-        assertThat(faults.warnings()).extracting(Fault::text).anyMatch(text -> text.contains("volume: found \"3 L\"") && text.contains("not used"));
+        assertThat(faults.warnings()).extracting(Fault::text).anyMatch(text -> text.contains(found) && text.contains("not used"));
+    }
+
+    /** The time a rider needs for a swap goes before the estimate, of every kind of part. */
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void minutesAreTakenAsWritten(Kind kind) {
+        Workshop workshop = new Workshop("", "", List.of(), List.of(), Map.of(kind, 1234.0 * 60));
+        assertThat(new Work(workshop).minutes(kind)).isEqualTo(1234);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The keys that the JSON Schema of a kind of file names, each with what its value may be, and where a file has them. A path is written
@@ -25,23 +26,37 @@ final class SchemaKeys {
 
     /** The keys with a value of their own, not those that only hold further keys. */
     static Map<String, List<JsonNode>> of(String kind) {
+        return of(kind, Set.of());
+    }
+
+    /** @param entered definitions whose keys count too; a reference to any other is one value */
+    static Map<String, List<JsonNode>> of(String kind, Set<String> entered) {
         Map<String, List<JsonNode>> out = new LinkedHashMap<>();
-        walk(JSON.valueToTree(Schemas.of(kind)), "", out);
+        JsonNode schema = JSON.valueToTree(Schemas.of(kind));
+        walk(schema, entry(schema, entered), "", out);
         return out;
     }
 
-    private static void walk(JsonNode shape, String path, Map<String, List<JsonNode>> out) {
+    private static Map<String, JsonNode> entry(JsonNode schema, Set<String> names) {
+        Map<String, JsonNode> out = new LinkedHashMap<>();
+        names.forEach(name -> out.put("#/$defs/" + name, schema.path("$defs").path(name)));
+        return out;
+    }
+
+    private static void walk(JsonNode written, Map<String, JsonNode> definitions, String path, Map<String, List<JsonNode>> out) {
+        JsonNode shape = definitions.getOrDefault(written.path("$ref").asText(), written);
         if (shape.has("properties")) {
             JsonNode kind = shape.at("/properties/kind/const");
             String at = kind.isMissingNode() ? path : path + "/" + kind.asText();
-            shape.get("properties").properties().forEach(key -> walk(key.getValue(), at.isEmpty() ? key.getKey() : at + "/" + key.getKey(), out));
+            shape.get("properties").properties().forEach(key -> walk(key.getValue(), definitions,
+                    at.isEmpty() ? key.getKey() : at + "/" + key.getKey(), out));
             return;
         }
         for (String several : List.of("anyOf", "oneOf")) {
-            shape.path(several).forEach(each -> walk(each, path, out));
+            shape.path(several).forEach(each -> walk(each, definitions, path, out));
         }
         if (shape.has("items")) {
-            walk(shape.get("items"), path, out);
+            walk(shape.get("items"), definitions, path, out);
         } else if (shape.has("pattern") || shape.has("enum") || shape.has("type") || shape.has("$ref")) {
             out.computeIfAbsent(path, any -> new ArrayList<>()).add(shape);
         }
