@@ -2,11 +2,16 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,12 +24,29 @@ class UnusedKeysTest {
     private static final Path EXAMPLES = Path.of("src", "test", "resources", "courseworthy", "keys");
 
     /** What a general rule would not find: values that agree with what else the example says. */
-    private static final Map<String, List<String>> OTHERS = Map.of(
-            "event/date", List.of("2026-12-20", "2026-03-01"),
-            "event/utc offset", List.of("+01:00", "+03:00"),
-            "event/zone", List.of("Europe/London"),
-            "event/edition", List.of("2027"),
-            "course/track", List.of("other.gpx"));
+    private static final Map<String, List<String>> OTHERS = Map.ofEntries(
+            Map.entry("event/date", List.of("2026-12-20", "2026-03-01")),
+            Map.entry("event/utc offset", List.of("+01:00", "+03:00")),
+            Map.entry("event/zone", List.of("Europe/London")),
+            Map.entry("event/edition", List.of("2027")),
+            Map.entry("course/track", List.of("other.gpx")),
+            Map.entry("sheet/advice/id", List.of("another")),
+            Map.entry("sheet/advice/do/after", List.of("lamp")),
+            Map.entry("cases/cases/rule", List.of("charge")),
+            Map.entry("cases/cases/course", List.of("other.yaml")),
+            Map.entry("cases/cases/rider", List.of("other-rider.yaml")),
+            Map.entry("cases/cases/event", List.of("other-event.yaml")),
+            Map.entry("cases/cases/ground", List.of("surface=sand")),
+            Map.entry("cases/cases/speaks", List.of("lamp")),
+            Map.entry("cases/cases/silent", List.of("vest")),
+            Map.entry("season/riders/rider", List.of("joss-steel.yaml")),
+            Map.entry("season/riders/workshop", List.of("attic.yaml")),
+            Map.entry("season/events/course", List.of("course.yaml")),
+            Map.entry("season/events/event", List.of("event.yaml")),
+            Map.entry("season/events/date", List.of("2026-06-20")),
+            Map.entry("season/events/ground", List.of("surface=sand")),
+            Map.entry("season/events/starts/bike", List.of("borrowed bike")),
+            Map.entry("season/events/starts/rider", List.of("Ida")));
 
     @TempDir
     private Path folder;
@@ -42,6 +64,78 @@ class UnusedKeysTest {
     @Test
     void ofACourse() throws IOException {
         used("course", day(), "ridge", "track");
+    }
+
+    @Test
+    void ofADebrief() throws IOException {
+        Files.writeString(folder.resolve("heather-ridge.json"), Files.readString(Path.of("docs", "examples", "debriefs", "heather-ridge.json")));
+        StringBuilder topics = new StringBuilder();
+        for (Topic topic : Topics.all()) {
+            topics.append("  ").append(topic.name()).append(": ").append(quoted(topic.text(topic.standard()))).append('\n');
+        }
+        String told = Files.readString(EXAMPLES.resolve("debrief.yaml"));
+        Files.writeString(folder.resolve("debrief.yaml"), told + "changed on the day:\n" + topics + "would change:\n" + topics);
+        KeyUse use = new KeyUse(folder, "debrief", OTHERS);
+        use.look(folder.resolve("debrief.yaml"), List.of("debrief debrief.yaml"));
+        // Of these there is one value that can be used: that of the saved brief's name, and the only option.
+        use.unused().removeAll(Set.of("brief", "changed on the day/helmet", "would change/helmet"));
+        assertThat(use.unseen()).isEmpty();
+        assertThat(use.unused()).isEmpty();
+    }
+
+    /** A word that a reader of YAML may take for a truth, in quotes. */
+    private static String quoted(String value) {
+        return value.matches("on|off|yes|no") ? "\"" + value + "\"" : value;
+    }
+
+    @Test
+    void ofASeason() throws IOException {
+        copy("ridge");
+        Files.writeString(folder.resolve("attic.yaml"), Files.readString(Path.of("docs/examples/workshops/cellar.yaml")).replace("owned: no", "owned: yes"));
+        for (String name : List.of("workshops/cellar", "riders/joss-steel", "riders/ida-hardtail", "events/quern-hills")) {
+            Files.writeString(folder.resolve(name.substring(name.indexOf('/') + 1) + ".yaml"), Files.readString(Path.of("docs/examples/" + name + ".yaml")));
+        }
+        Files.writeString(folder.resolve("quern-course.yaml"), Files.readString(Path.of("course-profiles", "quern-hills.yaml")));
+        Files.writeString(folder.resolve("every-key.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")).replace("sheet: Club", "sheet: Elders"));
+        Files.writeString(folder.resolve("season.yaml"), Files.readString(EXAMPLES.resolve("season.yaml")));
+        KeyUse use = new KeyUse(folder, "season", OTHERS);
+        use.look(folder.resolve("season.yaml"), List.of("season . --format json", "season ."));
+        assertThat(use.unseen()).isEmpty();
+        assertThat(use.unused()).isEmpty();
+    }
+
+    /** Beside what {@link SheetKeyUseTest} changes: conditions, and what is said on each topic. */
+    @Test
+    void ofASheet() throws IOException {
+        copy("ridge");
+        Map<String, List<JsonNode>> keys = new LinkedHashMap<>(SchemaKeys.of("sheet", Set.of("row")));
+        keys.keySet().removeIf(key -> key.startsWith("advice/say/") || key.equals("advice/when"));
+        Files.writeString(folder.resolve("sheet.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")));
+        KeyUse use = new KeyUse(folder, "sheet", OTHERS, keys);
+        use.look(folder.resolve("sheet.yaml"), List.of("checklist course.yaml --rider rider.yaml --event event.yaml --sheet sheet.yaml --format json",
+                "brief course.yaml --rider rider.yaml --event event.yaml --sheet sheet.yaml --format json",
+                "why course.yaml plugs --rider rider.yaml --event event.yaml --sheet sheet.yaml --format json", "sheet check sheet.yaml --format json"));
+        assertThat(use.unseen()).isEmpty();
+        assertThat(use.unused()).isEmpty();
+    }
+
+    /** Beside what {@link SheetKeyUseTest} changes: facts, and what is expected on each topic. */
+    @Test
+    void ofCases() throws IOException {
+        copy("ridge");
+        Map<String, List<JsonNode>> keys = new LinkedHashMap<>(SchemaKeys.of("cases"));
+        keys.keySet().removeIf(key -> key.matches("cases/(expect|standing|stretches)/.*|cases/(fires|still fires|silent|measures)"));
+        Files.writeString(folder.resolve("sheet.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")));
+        Files.writeString(folder.resolve("other.yaml"), "stretches: [{length: 5 km, surface: sand}]\n");
+        Files.writeString(folder.resolve("other-rider.yaml"), "name: Bo\nmass: 80 kg\nskill: novice\n");
+        Files.writeString(folder.resolve("other-event.yaml"), "name: Ride\nrole: training\n");
+        Files.writeString(folder.resolve("cases.yaml"), Files.readString(EXAMPLES.resolve("cases.yaml")));
+        KeyUse use = new KeyUse(folder, "cases", OTHERS, keys);
+        use.look(folder.resolve("cases.yaml"), List.of("sheet test sheet.yaml cases.yaml --format json"));
+        // Any other name than the sheet's is refused.
+        use.unused().remove("cases for");
+        assertThat(use.unseen()).isEmpty();
+        assertThat(use.unused()).isEmpty();
     }
 
     /** Commands that read a day, those first that say most. */
