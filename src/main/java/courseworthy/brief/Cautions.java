@@ -7,6 +7,7 @@ import courseworthy.demand.Value;
 import courseworthy.event.Event;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
+import courseworthy.units.RuleValue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,8 +37,8 @@ final class Cautions {
         say(true,
                 "Markings on a part, its maker's instructions and the event's own rules lead; this page never overrides them.");
         say(decided("front tyre pressure") || decided("rear tyre pressure"),
-                "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above 5 bar, and only"
-                        + " tyres marked for them.");
+                "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above " + RuleValue.HOOKLESS_PRESSURE.text()
+                        + ", and only tyres marked for them.");
         String atHand = word(Measure.BIKE_AT_HAND);
         String called = call.on(Topics.of("bike")).text();
         say(call.demands().setsFiguresAside(),
@@ -56,15 +57,15 @@ final class Cautions {
         say(true,
                 "Parts of different makers, speeds or standards go together only where their makers say so.");
         // Brakes are tested for 100 kg in all, more where more is marked (ISO 4210-4, 2017 adoption).
-        say(over(Measure.START_LINE_MASS, 100) && !known(Measure.BIKE_MASS_LIMIT),
+        say(over(Measure.START_LINE_MASS, RuleValue.HEAVY_LOAD.inBase()) && !known(Measure.BIKE_MASS_LIMIT),
                 "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the highest mass marked on the bike is"
                         + " not known here: read it on frame, wheels, stem and seatpost, and ride nothing marked for less.");
         say(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
                 "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
                         + " what is above it.");
-        say(over(Measure.BRAKING_POWER, 300),
+        say(over(Measure.BRAKING_POWER, RuleValue.BRAKE_HEAT_TEST.inBase()),
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
-                        + " brake by itself is tested at 300 W or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
+                        + " brake by itself is tested at " + RuleValue.BRAKE_HEAT_TEST.text() + " or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
         say(decided("aero extensions", "on"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"

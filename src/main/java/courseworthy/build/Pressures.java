@@ -13,6 +13,7 @@ import courseworthy.units.PressureSteps;
 import courseworthy.workshop.Detail;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Place;
+import courseworthy.units.RuleValue;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,13 +22,11 @@ import java.util.Map;
 
 /**
  * Pressures to start from with the tyres of the build, whose width and casing may be others than the call's: the same relation, with
- * what is mounted, never above the lower of the two markings, nor above 5 bar on a rim without hooks (ETRTO TSS, second-hand).
+ * what is mounted, never above the lower of the two markings, nor above the hookless limit on a rim without hooks.
  */
 final class Pressures {
 
-    /** Most on a rim without hooks, Pa: 5 bar (ETRTO, tubeless straight-side rims, second-hand). */
-    private static final double HOOKLESS_MOST = 500_000;
-    /** After this layer the call derives pressures. */
+    /** After this layer the call derives pressures: the last that a pressure depends on (computing). */
     private static final int LAYER = 5;
 
     /** Stands on the checklist where a marking is not known: nobody should guess a number there. */
@@ -129,6 +128,6 @@ final class Pressures {
             return null;
         }
         double lower = Math.min(one, other);
-        return Boolean.FALSE.equals(wheel.yes(Detail.HOOKLESS)) ? lower : Math.min(lower, HOOKLESS_MOST);
+        return Boolean.FALSE.equals(wheel.yes(Detail.HOOKLESS)) ? lower : Math.min(lower, RuleValue.HOOKLESS_PRESSURE.inBase());
     }
 }

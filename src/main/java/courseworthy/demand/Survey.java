@@ -11,6 +11,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.Way;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
+import courseworthy.units.RuleValue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,11 +20,6 @@ import java.util.List;
  * stays unknown; what is not written of rider and day is assumed, with a range, and kept account of.
  */
 public final class Survey {
-
-    /** Tyre width over rim inner width at least, m (ETRTO's decision of 2023 on overlap). */
-    private static final double TYRE_OVER_RIM = 0.005;
-    /** On a rim without hooks, Pa (ETRTO, tubeless straight-side, as makers quote it: 72.5 psi). */
-    private static final double HOOKLESS_MOST = 500_000;
 
     private final Premises on;
     private final Ledger ledger;
@@ -222,10 +218,10 @@ public final class Survey {
         ledger.atMost(Measure.TYRE_MARKING, bike.tyreMarking());
         ledger.atMost(Measure.RIM_MARKING, bike.rimMarking());
         ledger.atMost(Measure.LOWER_MARKING, lower(bike.tyreMarking(), bike.rimMarking()));
-        Double hookless = Boolean.TRUE.equals(bike.hookless()) ? HOOKLESS_MOST : null;
+        Double hookless = Boolean.TRUE.equals(bike.hookless()) ? RuleValue.HOOKLESS_PRESSURE.inBase() : null;
         ledger.atMost(Measure.PRESSURE_CEILING, lower(lower(bike.tyreMarking(), bike.rimMarking()), hookless));
         ledger.atLeast(Measure.LEAST_TYRE_WIDTH_ON_THE_RIM,
-                bike.rimInnerWidth() == null ? null : Double.valueOf(bike.rimInnerWidth() + TYRE_OVER_RIM));
+                bike.rimInnerWidth() == null ? null : Double.valueOf(bike.rimInnerWidth() + RuleValue.TYRE_OVER_RIM.inBase()));
         ledger.atMost(Measure.TYRE_CLEARANCE, bike.tyreClearance());
         ledger.yesNo(Measure.TUBELESS_READY, bike.tubeless());
         ledger.atMost(Measure.BIKE_DROP_LIMIT, bike.dropLimit());

@@ -5,6 +5,7 @@ import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
+import courseworthy.units.UseCategory;
 import java.util.List;
 
 /** Reads a {@code bike:} block, of a rider's or an event's file. Bounds are what a bicycle can have, wide (judgement, no source). */
@@ -23,17 +24,7 @@ public final class BikeReader {
             List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail");
 
     /** Marked intended-use categories that are understood: EN 17406 and ASTM F2043. */
-    public static final List<String> CATEGORIES = List.of("EN 1", "EN 2", "EN 3", "EN 4", "EN 5", "EN 6", "ASTM 1", "ASTM 2", "ASTM 3",
-            "ASTM 4", "ASTM 5");
-
-    /**
-     * Highest drop of each category, m; infinite where the category states no bound. EN 17406:2020: 15, 15, 60, 120 cm, category 6
-     * 15 cm (from memory). ASTM F2043-13(2018), as quoted in a component manual: condition 1 keeps its tyres on the ground, then
-     * 15, 61, 122 cm.
-     */
-    private static final double[] DROPS = {0.15, 0.15, 0.60, 1.20, Double.POSITIVE_INFINITY, 0.15, 0, 0.15, 0.61, 1.22,
-        Double.POSITIVE_INFINITY};
-
+    public static final List<String> CATEGORIES = UseCategory.words();
     private static final int MOST_CLICKS = 60;
 
     private BikeReader() {
@@ -92,7 +83,7 @@ public final class BikeReader {
 
     /** The lower of what is written and what the marked category allows. */
     private static Double dropLimit(Double written, String category) {
-        double marked = category == null ? Double.POSITIVE_INFINITY : DROPS[CATEGORIES.indexOf(category)];
+        double marked = category == null ? Double.POSITIVE_INFINITY : UseCategory.highestDrop(category);
         double least = written == null ? marked : Math.min(marked, written);
         return Double.isInfinite(least) ? null : Double.valueOf(least);
     }

@@ -2,6 +2,8 @@ package courseworthy.rulebase;
 
 import courseworthy.workshop.Detail;
 import courseworthy.workshop.Kind;
+import courseworthy.units.RuleValue;
+import courseworthy.units.UseCategory;
 import courseworthy.workshop.Part;
 import java.util.List;
 
@@ -14,19 +16,7 @@ public final class Fitting {
     /** Sizes closer than this are the same, m. */
     private static final double SAME = 0.0005;
     private static final double MM = 0.001;
-    /** ETRTO, decision of 2023: least of tyre width less inner width of the rim, m. */
-    private static final double OVER_RIM = 0.005;
-    /** Narrowest tyre that makers commonly approve on a hookless rim, m (ETRTO TSS, second-hand). */
-    private static final double LEAST_HOOKLESS = 0.028;
-    /** How far a tyre may measure over its marking, m (common practice, no source). */
-    private static final double OVER_MARKING = 0.003;
-    /** How far a valve stands out of the rim for a pump to grip, m (common practice, no source). */
-    private static final double VALVE_OUT = 0.015;
-    /** Most steerer above the stem that spacers are commonly put on, m (common practice, no source). */
-    private static final double SPACERS_ABOVE = 0.040;
     private static final double INCH = 0.0254;
-    /** Front and rear travel stay within about this, m (common practice, no source). */
-    private static final double TRAVEL_APART = 0.020;
 
     /**
      * Permitted tyre widths by rim inner width, mm, of the ETRTO manuals of the 2000s and 2010s (from memory, within a size step):
@@ -34,11 +24,6 @@ public final class Fitting {
      */
     private static final int[][] OLD_TABLE = {{13, 18, 25}, {15, 23, 32}, {17, 25, 52}, {19, 28, 62}, {21, 35, 64}, {23, 40, 64}, {25, 44, 64},
         {27, 47, 64}, {29, 50, 64}};
-
-    /** Highest drop by marked category, m; EN 17406:2020 and ASTM F2043-13(2018), as makers quote them; 5 is without a bound. */
-    private static final List<String> CATEGORIES = Detail.USE_CATEGORY.words();
-    private static final double[] DROPS = {0.15, 0.15, 0.60, 1.20, Double.POSITIVE_INFINITY, 0.15, 0, 0.15, 0.61, 1.22,
-        Double.POSITIVE_INFINITY};
 
     /** Kinds that are marked with what they bear; of others a missing mark says nothing. */
     private static final List<Kind> MARKED = List.of(Kind.BIKE, Kind.WHEEL);
@@ -62,8 +47,8 @@ public final class Fitting {
             return !charts.fits() ? charts
                     : Fit.unknown(width == null ? "read the width marked on " + tyre : "measure between the rim's walls inside " + wheel);
         }
-        if (width - rim < OVER_RIM - 1e-9) {
-            return Fit.not(mm(OVER_RIM - (width - rim)) + " too narrow for a rim of " + mm(rim) + " inside");
+        if (width - rim < RuleValue.TYRE_OVER_RIM.inBase() - 1e-9) {
+            return Fit.not(mm(RuleValue.TYRE_OVER_RIM.inBase() - (width - rim)) + " too narrow for a rim of " + mm(rim) + " inside");
         }
         boolean charted = wheel.has(Detail.LEAST_TYRE) && wheel.has(Detail.MOST_TYRE) || tyre.has(Detail.LEAST_RIM) && tyre.has(Detail.MOST_RIM);
         return !charts.fits() || charted ? charts : general(width, rim);
@@ -93,7 +78,7 @@ public final class Fitting {
             return Fit.FITS;
         }
         Double width = tyre.number(Detail.WIDTH);
-        boolean wide = width != null && width >= LEAST_HOOKLESS - 1e-9;
+        boolean wide = width != null && width >= RuleValue.HOOKLESS_TYRE_WIDTH.inBase() - 1e-9;
         if (Boolean.TRUE.equals(tyre.yes(Detail.HOOKLESS)) && wide) {
             return Fit.FITS;
         }
@@ -104,7 +89,7 @@ public final class Fitting {
             return Fit.not("not approved for a rim without hooks");
         }
         if (width != null && !wide) {
-            return Fit.not(mm(LEAST_HOOKLESS - width) + " too narrow for a rim without hooks");
+            return Fit.not(mm(RuleValue.HOOKLESS_TYRE_WIDTH.inBase() - width) + " too narrow for a rim without hooks");
         }
         return Fit.unknown("read whether " + tyre + " is approved for rims without hooks");
     }
@@ -130,7 +115,7 @@ public final class Fitting {
         if (width > clearance + 1e-9) {
             return Fit.not(mm(width - clearance) + " too wide: " + mm(clearance) + " clears");
         }
-        return measured == null && width + OVER_MARKING > clearance + 1e-9 ? Fit.unknown("measure " + tyre + " as mounted") : Fit.FITS;
+        return measured == null && width + RuleValue.TYRE_OVER_MARKING.inBase() > clearance + 1e-9 ? Fit.unknown("measure " + tyre + " as mounted") : Fit.FITS;
     }
 
     public static Fit valve(Part wheel) {
@@ -140,7 +125,7 @@ public final class Fitting {
             return Fit.unknown((depth == null ? "measure the rim depth of " : "measure the valve of ") + wheel);
         }
         double out = valve - depth;
-        return out >= VALVE_OUT - 1e-9 ? Fit.FITS : Fit.not("the valve is " + mm(VALVE_OUT - out) + " too short for a rim " + mm(depth) + " deep");
+        return out >= RuleValue.VALVE_OVER_RIM.inBase() - 1e-9 ? Fit.FITS : Fit.not("the valve is " + mm(RuleValue.VALVE_OVER_RIM.inBase() - out) + " too short for a rim " + mm(depth) + " deep");
     }
 
     public static Fit axle(Part wheel, Part holder) {
@@ -413,7 +398,7 @@ public final class Fitting {
             return Fit.FITS;
         }
         double apart = Math.abs(front - rear);
-        return apart <= TRAVEL_APART + 1e-9 ? Fit.FITS : Fit.not("front and rear travel are " + mm(apart) + " apart");
+        return apart <= RuleValue.TRAVEL_DIFFERENCE.inBase() + 1e-9 ? Fit.FITS : Fit.not("front and rear travel are " + mm(apart) + " apart");
     }
 
     public static Fit shock(Part shock, Part bike) {
@@ -454,7 +439,7 @@ public final class Fitting {
         if (above < -1e-9) {
             return Fit.not("the steerer is " + mm(-above) + " too short");
         }
-        if (above > SPACERS_ABOVE + 1e-9) {
+        if (above > RuleValue.STEERER_OVER_STEM.inBase() + 1e-9) {
             return Fit.not("the steerer stands " + mm(above) + " out of the stem");
         }
         return above < 0.003 ? Fit.FITS : Fit.mind(mm(above) + " of spacers on top of the stem, since the steerer is cut for more");
@@ -582,9 +567,9 @@ public final class Fitting {
         String category = part.word(Detail.USE_CATEGORY);
         Double written = part.number(Detail.DROP_LIMIT);
         if (category == null || written == null) {
-            return category == null ? written : Double.valueOf(DROPS[CATEGORIES.indexOf(category)]);
+            return category == null ? written : Double.valueOf(UseCategory.highestDrop(category));
         }
-        return Math.min(DROPS[CATEGORIES.indexOf(category)], written);
+        return Math.min(UseCategory.highestDrop(category), written);
     }
 
     // What they share

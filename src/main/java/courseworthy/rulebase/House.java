@@ -25,6 +25,11 @@ public record House(List<Sheet> sheets, RealPairs pairs, Map<String, Where> join
         return load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).toList();
     }
 
+    /** The shipped row of an id. @throws IllegalArgumentException where there is none */
+    public static Row row(String id) {
+        return rules().stream().filter(row -> row.author().rule().equals(id)).findFirst().orElseThrow(() -> new IllegalArgumentException("no row " + id));
+    }
+
     /** The gears that exist, for those who need them alone. */
     public static RealPairs realPairs() {
         return load().pairs();

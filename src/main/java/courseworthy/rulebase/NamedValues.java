@@ -8,6 +8,8 @@ import courseworthy.text.Fields;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
+import courseworthy.units.RuleValue;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,6 +128,27 @@ public final class NamedValues {
     String shown(String text) {
         Named named = isName(text) ? all.get(text.substring(ARTICLE.length())) : null;
         return named == null ? text : named.value().text() + " (" + text.substring(ARTICLE.length()) + ")";
+    }
+
+    /** Notes those that the code uses by name. */
+    void useByCode() {
+        for (RuleValue value : RuleValue.values()) {
+            used.add(value.written());
+        }
+    }
+
+    /** A line each, its name and its figure as written, with a tab between. */
+    String packed() {
+        StringBuilder out = new StringBuilder();
+        all.forEach((name, named) -> out.append(name).append('\t').append(named.value().text()).append('\n'));
+        return out.toString();
+    }
+
+    /** Names that the code needs and that stand nowhere, or for a figure of another dimension. */
+    List<String> missing() {
+        return Arrays.stream(RuleValue.values())
+                .filter(value -> !all.containsKey(value.written()) || amount(all.get(value.written()).value().text(), value.dimension()) == null)
+                .map(RuleValue::written).toList();
     }
 
     /** A warning for each that no row uses. */

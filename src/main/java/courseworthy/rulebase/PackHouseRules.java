@@ -4,7 +4,9 @@ import courseworthy.claim.Where;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.text.Node;
+import courseworthy.units.RuleValue;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -14,7 +16,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Packs the folder of shipped rules into one resource when the tool is built; fails the build with every fault of theirs. */
+/** Packs the folder of shipped rules, and the values they name, into two resources when the tool is built; fails the build with every fault of theirs. */
 public final class PackHouseRules {
 
     private static final Pattern RULE = Pattern.compile("rule \"([^\"]+)\".*");
@@ -22,14 +24,27 @@ public final class PackHouseRules {
     private PackHouseRules() {
     }
 
-    /** @param args the rules folder and the file to write */
+    /** @param args the rules folder and the file to write the rules to; their values go beside it */
     public static void main(String[] args) throws IOException {
-        byte[] packed = pack(Path.of(args[0]));
         Path to = Path.of(args[1]);
         Files.createDirectories(to.getParent());
+        write(pack(Path.of(args[0])), to);
+        write(values(Path.of(args[0])).getBytes(StandardCharsets.UTF_8), to.resolveSibling(RuleValue.RESOURCE));
+    }
+
+    private static void write(byte[] bytes, Path to) throws IOException {
         Path draft = to.resolveSibling(to.getFileName() + ".draft");
-        Files.write(draft, packed);
+        Files.write(draft, bytes);
         Files.move(draft, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** The values that the rules name. @throws IllegalStateException where one that the code needs is not among them */
+    private static String values(Path rules) {
+        NamedValues named = RulesFolder.values(RulesFolder.trees(rules, new Faults()), new Faults());
+        if (!named.missing().isEmpty()) {
+            throw new IllegalStateException("values that the code needs and the rules do not name, or name in another unit: " + named.missing());
+        }
+        return named.packed();
     }
 
     /** @throws IllegalStateException with every fault of the shipped rules, a line each */

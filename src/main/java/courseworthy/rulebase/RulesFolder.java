@@ -39,6 +39,7 @@ public final class RulesFolder {
                 out.add(SheetReader.decode(tree, shown, rank(shown), named, faults));
             }
         });
+        named.useByCode();
         named.warnOfUnused(faults);
         return out;
     }

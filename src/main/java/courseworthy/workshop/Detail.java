@@ -1,6 +1,7 @@
 package courseworthy.workshop;
 
 import courseworthy.units.Dimension;
+import courseworthy.units.UseCategory;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,7 @@ public enum Detail {
     OWNED("owned", Form.YES_NO, 0, 0, "no for a part on the wish list"),
 
     KIND("kind", List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail"), "the kind of bike"),
-    USE_CATEGORY("use category", List.of("EN 1", "EN 2", "EN 3", "EN 4", "EN 5", "EN 6", "ASTM 1", "ASTM 2", "ASTM 3", "ASTM 4", "ASTM 5"),
+    USE_CATEGORY("use category", UseCategory.words(),
             "the intended-use category marked (EN 17406, ASTM F2043)"),
     DROP_LIMIT("drop limit", "a height from 0 m to 5 m", Dimension.LENGTH, 0, 5, "the highest drop the maker permits"),
     MASS_LIMIT("mass limit", "a mass from 40 kg to 300 kg", Dimension.MASS, 40, 300, "the highest marked mass of rider, kit and bike"),

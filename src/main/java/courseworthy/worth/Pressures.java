@@ -1,13 +1,8 @@
 package courseworthy.worth;
 
 import courseworthy.call.Call;
-import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
-import courseworthy.claim.Evidence;
-import courseworthy.claim.Force;
-import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
-import courseworthy.claim.Where;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Settling;
 import courseworthy.demand.Demands;
@@ -18,6 +13,9 @@ import courseworthy.demand.TyrePressure;
 import courseworthy.demand.Value;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
+import courseworthy.rulebase.House;
+import courseworthy.rulebase.Row;
+import courseworthy.rulebase.Saying;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
@@ -35,10 +33,8 @@ import java.util.List;
  */
 public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place start, OnTheDay.Place pumped, boolean pumpedKnown) {
 
-    /** What the shipped row on wet ground prefers, of the reference (practice). */
-    private static final double IN_THE_WET = 0.95;
-    private static final Author WET_ROW = new Author("house/less-pressure-in-the-wet", Rank.HOUSE, 0, Force.SHOULD, Evidence.PRACTICE, "",
-            "In the wet a little less pressure lays more rubber on slippery ground.", new Where("rules/tyres/pressure.yaml", 0));
+    /** The shipped row on wet ground. */
+    private static final String WET_ROW = "house/less-pressure-in-the-wet";
 
     /** @param turned the call on wet ground; null where none was made */
     static Pressures of(Call call, Call turned) {
@@ -150,8 +146,13 @@ public record Pressures(TyreSetting front, TyreSetting rear, OnTheDay.Place star
         for (Decision.Lost lost : dry.lost()) {
             claims.add(lost.claim());
         }
-        long value = dry.topic().resolution().ticks(IN_THE_WET * reference);
-        claims.add(Claim.of(WET_ROW, dry.topic(), Verb.PREFER, value, dry.topic().text(value), List.of()));
+        Row row = House.row(WET_ROW);
+        for (Saying saying : row.sayings()) {
+            if (saying.topic().equals(dry.topic()) && saying.worth() instanceof Saying.Times times) {
+                long value = times.on(saying.topic(), times.measure().scale().resolution().ticks(reference));
+                claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
+            }
+        }
         return Settling.settle(dry.topic(), claims);
     }
 
