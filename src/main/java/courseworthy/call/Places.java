@@ -58,7 +58,7 @@ final class Places {
     }
 
     private void quantity() {
-        if (upstream.derives() && Derived.read().contains(measure)) {
+        if (upstream.derivesFromMeasures() && Derived.read().contains(measure)) {
             long most = Ends.most(measure);
             every(Ends.least(measure), most == Long.MAX_VALUE ? DERIVED_UP_TO * now : most);
         }

@@ -37,6 +37,7 @@ final class Upstream {
     private final Map<Measure, List<Slot>> readers = new EnumMap<>(Measure.class);
     private final Map<Topic, List<Slot>> testers = new HashMap<>();
     private boolean derives;
+    private boolean derivesFromMeasures;
 
     /** @param target null for all topics */
     Upstream(DroolsRules rules, Topic target) {
@@ -97,6 +98,7 @@ final class Upstream {
             out.addAll(Reads.topics(row));
             for (Measure measure : Reads.measures(row)) {
                 derives |= measure.derived();
+                derivesFromMeasures |= Derived.readsMeasures(measure);
                 Derived.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
             }
         }
@@ -166,11 +168,16 @@ final class Upstream {
         return derives;
     }
 
+    /** Whether measures that derive from other measures bear on it. */
+    boolean derivesFromMeasures() {
+        return derivesFromMeasures;
+    }
+
     /** Every measure that may be stated and bears on it, in the order of the catalogue. */
     Set<Measure> measures() {
         Set<Measure> out = EnumSet.noneOf(Measure.class);
         out.addAll(readers.keySet());
-        if (derives) {
+        if (derivesFromMeasures) {
             out.addAll(Derived.read());
         }
         out.removeIf(Measure::derived);

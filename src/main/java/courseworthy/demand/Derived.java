@@ -6,6 +6,7 @@ import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
+import courseworthy.units.RuleValue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -25,10 +26,13 @@ public final class Derived {
     /** Pressures are known once widths, casings and inserts are: the layer (computing). */
     private static final int PRESSURES_AFTER = 5;
 
+    private static final String FORK_TRAVEL = "fork travel";
+
     private static final Set<Measure> READ = Collections.unmodifiableSet(EnumSet.of(Measure.START_LINE_MASS, Measure.BIKE_AT_HAND,
             Measure.PAVED_SHARE, Measure.WORST_ROUGHNESS, Measure.PRESSURE_CEILING));
     private static final List<String> TOPICS_READ = List.of("bike", "front tyre width", "rear tyre width", "front tyre casing",
-            "rear tyre casing", "front insert", "rear insert");
+            "rear tyre casing", "front insert", "rear insert", FORK_TRAVEL);
+    private static final Set<Measure> REAR_TRAVEL = Collections.unmodifiableSet(EnumSet.of(Measure.SHORTEST_REAR_TRAVEL, Measure.LONGEST_REAR_TRAVEL));
 
     private Derived() {
     }
@@ -45,12 +49,14 @@ public final class Derived {
 
     /**
      * The topics on which one measure hangs: the bike, and what is settled on its own wheel; the bike alone for a figure of the bike at hand;
-     * none where it is what it is.
+     * the fork's travel for what goes with it; none where it is what it is.
      */
     public static List<String> topicsRead(Measure measure) {
         List<String> out = new ArrayList<>();
         if (measure.ofTheBike()) {
             out.add(TOPICS_READ.get(0));
+        } else if (REAR_TRAVEL.contains(measure)) {
+            out.add(FORK_TRAVEL);
         } else if (measure.derived()) {
             String wheel = measure.written().substring(0, measure.written().indexOf(' '));
             for (String topic : TOPICS_READ) {
@@ -60,6 +66,11 @@ public final class Derived {
             }
         }
         return out;
+    }
+
+    /** Whether a measure derives from other measures too, those of {@link #read()}, and not from decisions alone. */
+    public static boolean readsMeasures(Measure measure) {
+        return measure.derived() && !REAR_TRAVEL.contains(measure);
     }
 
     /**
@@ -76,11 +87,24 @@ public final class Derived {
             narrowest(true, demands, settled, out);
             narrowest(false, demands, settled, out);
         }
+        if (layer == Topics.of(FORK_TRAVEL).layer()) {
+            rearTravel(settled, out);
+        }
         if (layer == PRESSURES_AFTER) {
             pressures(true, demands, settled, out);
             pressures(false, demands, settled, out);
         }
         return out;
+    }
+
+    private static void rearTravel(Map<Topic, Settled> settled, Map<Measure, Value> out) {
+        Settled fork = known(settled, FORK_TRAVEL);
+        if (fork != null) {
+            double travel = fork.topic().resolution().base(fork.value());
+            double apart = RuleValue.TRAVEL_DIFFERENCE.inBase();
+            out.put(Measure.SHORTEST_REAR_TRAVEL, Value.exact(Measure.SHORTEST_REAR_TRAVEL.scale().resolution().ticks(travel - apart)));
+            out.put(Measure.LONGEST_REAR_TRAVEL, Value.exact(Measure.LONGEST_REAR_TRAVEL.scale().resolution().ticks(travel + apart)));
+        }
     }
 
     private static void pressures(boolean front, Demands demands, Map<Topic, Settled> settled, Map<Measure, Value> out) {

@@ -231,6 +231,10 @@ public enum Measure {
             "Narrowest front tyre whose reference pressure, in a light casing, stays under the pressure ceiling with the settled kind of bike"),
     NARROWEST_REAR_TYRE("narrowest rear tyre", Holder.quantity(Unit.MM, "1"), 1,
             "Narrowest rear tyre whose reference pressure, in a light casing, stays under the pressure ceiling with the settled kind of bike"),
+    SHORTEST_REAR_TRAVEL("shortest rear travel", Holder.quantity(Unit.MM, "1"), 2,
+            "Settled fork travel less the most that front and rear travel may differ by"),
+    LONGEST_REAR_TRAVEL("longest rear travel", Holder.quantity(Unit.MM, "1"), 2,
+            "Settled fork travel and the most that front and rear travel may differ by"),
     FRONT_REFERENCE_PRESSURE("front reference pressure", Holder.quantity(Unit.BAR, "0.05"), 5,
             "Starting pressure for the front tyre from its wheel load and settled width, casing and insert: the "
                     + "15 % drop relation on hard ground up to 37 mm, else a practice range"),

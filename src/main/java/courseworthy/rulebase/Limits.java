@@ -66,6 +66,7 @@ public final class Limits {
         put(60, 300, Measure.BIKE_MASS_LIMIT);
         put(0, 500, Measure.MASS_ABOVE_THE_MARK);
         put(20, 250, Measure.FORK_TRAVEL_LIMIT);
+        put(0, 300, Measure.SHORTEST_REAR_TRAVEL, Measure.LONGEST_REAR_TRAVEL);
         put(120, 250, Measure.ROTOR_LIMIT);
         put(0, 6000, Measure.LIGHTS_AT_HAND);
         put(10, 240 * 60, Measure.CUT_OFF);

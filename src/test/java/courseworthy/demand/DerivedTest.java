@@ -49,6 +49,19 @@ class DerivedTest {
         return measure.scale().resolution().shown(derived.get(measure).mid());
     }
 
+    /** Common practice, no source: front and rear travel within about 20 mm of each other. */
+    @Test
+    void rearTravelStaysWithinTwentyMillimetresOfTheFork() {
+        Map<Topic, Settled> fork = new HashMap<>();
+        put(fork, "fork travel", 120);
+        Map<Measure, Value> derived = Derived.after(2, demands(ROUGH, 75), fork);
+        assertThat(derived).containsOnly(Map.entry(Measure.SHORTEST_REAR_TRAVEL, Value.exact(100)), Map.entry(Measure.LONGEST_REAR_TRAVEL, Value.exact(140)));
+        assertThat(Derived.after(3, demands(ROUGH, 75), fork)).isEmpty();
+        fork.put(Topics.of("fork travel"), new Settled(Topics.of("fork travel"), false, 0));
+        assertThat(Derived.after(2, demands(ROUGH, 75), fork)).isEmpty();
+        assertThat(Derived.topicsRead(Measure.LONGEST_REAR_TRAVEL)).containsExactly("fork travel");
+    }
+
     @Test
     void pressuresAreKnownAfterTheFifthLayer() {
         Demands demands = demands(ROUGH, 75);

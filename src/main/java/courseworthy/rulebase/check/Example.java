@@ -1,5 +1,7 @@
 package courseworthy.rulebase.check;
 
+import courseworthy.demand.Demands;
+import courseworthy.demand.Derived;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Occasion;
 import courseworthy.demand.StretchFacts;
@@ -8,6 +10,7 @@ import courseworthy.rulebase.Situation;
 import courseworthy.rulebase.StretchSet;
 import courseworthy.topic.Settled;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -25,6 +28,7 @@ final class Example {
 
     private final Map<Measure, Value> measures = new EnumMap<>(Measure.class);
     private final Map<Measure, Values> derived = new EnumMap<>(Measure.class);
+    private final Map<Measure, Values> travel = new EnumMap<>(Measure.class);
     private final Map<Topic, Settled> settled = new LinkedHashMap<>();
     private final List<MadeUpStretches.Wanted> wanted = new ArrayList<>();
     private final List<String> tags = new ArrayList<>();
@@ -49,7 +53,7 @@ final class Example {
         Object asked = thing.asked();
         if (asked instanceof Measure measure) {
             if (measure.derived()) {
-                derived.put(measure, values);
+                (Derived.readsMeasures(measure) ? derived : travel).put(measure, values);
             } else {
                 measures.put(measure, Value.exact(values.example()));
             }
@@ -81,10 +85,29 @@ final class Example {
         List<StretchFacts> stretches = wanted.isEmpty() ? List.of() : MadeUpStretches.of(wanted);
         boolean dated = dates != null || daysOfYear != null;
         LocalDate date = dated ? date() : null;
-        if (stretches == null || dated && date == null || !derived.isEmpty() && !Pressures.bring(box, derived, measures, settled)) {
+        if (stretches == null || dated && date == null || !travel.isEmpty() && !bringTravel() || !derived.isEmpty() && !Pressures.bring(box, derived, measures, settled)) {
             return null;
         }
         return new Situation(measures, settled, stretches, new Occasion(rider, tags, date));
+    }
+
+    /** Settles the fork's travel so that what derives from it is as it is wanted. @return whether any travel does */
+    private boolean bringTravel() {
+        Topic fork = Topics.of("fork travel");
+        Settled given = settled.get(fork);
+        for (long ticks = fork.least(); ticks <= fork.most(); ticks++) {
+            Map<Topic, Settled> tried = Map.of(fork, given != null ? given : new Settled(fork, true, ticks));
+            Map<Measure, Value> brought = Derived.after(fork.layer(), new Demands(Map.of(), List.of(), List.of()), tried);
+            if (travel.entrySet().stream().allMatch(one -> meets(one.getValue(), brought.get(one.getKey())))) {
+                settled.putAll(tried);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean meets(Values wanted, Value brought) {
+        return brought != null && wanted.meets(Values.of(brought.mid(), brought.mid()));
     }
 
     private LocalDate date() {
