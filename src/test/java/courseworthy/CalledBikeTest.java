@@ -6,25 +6,26 @@ import static org.assertj.core.data.Offset.offset;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import courseworthy.Courseworthy.Format;
-import courseworthy.brief.Schema;
 import courseworthy.call.Call;
-import courseworthy.call.Calling;
+import courseworthy.call.CallMaker;
 import courseworthy.claim.Claim;
-import courseworthy.claim.Ground;
+import courseworthy.claim.TestedFact;
+import courseworthy.cli.Format;
 import courseworthy.course.CourseReader;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Ride;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
+import courseworthy.demand.RideInput;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Faults;
+import courseworthy.report.json.OutputSchema;
 import courseworthy.rider.Bike;
 import courseworthy.rider.RiderReader;
-import courseworthy.rulebase.DroolsRules;
-import courseworthy.rulebase.House;
+import courseworthy.task.Request;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -43,7 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class CalledBikeTest {
 
-    private static final DroolsRules RULES = new DroolsRules(House.rules(), House.load());
+    private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
     private static final Topic BIKE = Topics.of("bike");
     private static final int DRAWN = 1000;
     private static final int WHOLE_BRIEFS = 24;
@@ -53,7 +54,7 @@ class CalledBikeTest {
     @TempDir
     Path folder;
 
-    private final Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+    private final ToolOutput tool = new ToolOutput();
 
     /**
      * A rider whose bike at hand is not called gets what a rider gets who has the bike that is called and wrote nothing of it: the same
@@ -63,8 +64,8 @@ class CalledBikeTest {
     void figuresOfABikeThatIsNotCalledNeverAppear() {
         int others = 0;
         for (long n = 0; n < DRAWN; n++) {
-            Ride ride = ride(GeneratedRequest.nth(n));
-            Call call = Calling.call(RULES, ride);
+            RideInput ride = ride(GeneratedRequest.nth(n));
+            Call call = CallMaker.call(RULES, ride);
             Decision bike = call.on(BIKE);
             if (bike.value() == null) {
                 continue;
@@ -73,7 +74,7 @@ class CalledBikeTest {
             if (ride.bike().kind() != null && !ride.bike().kind().equals(bike.text())) {
                 others++;
                 nothingIsBound(call, n);
-                Call own = Calling.call(RULES, new Ride(ride.course(), ride.rider(), ride.event(), nothingKnown(bike.text(), ride.bike())));
+                Call own = CallMaker.call(RULES, new RideInput(ride.course(), ride.rider(), ride.event(), nothingKnown(bike.text(), ride.bike())));
                 alike(call, own, n);
             }
         }
@@ -86,9 +87,9 @@ class CalledBikeTest {
         int others = 0;
         for (long n = 0; others < WHOLE_BRIEFS; n++) {
             GeneratedRequest request = GeneratedRequest.nth(n);
-            Ride ride = ride(request);
-            String called = Calling.call(RULES, ride).on(BIKE).text();
-            if (ride.bike().kind() == null || called.equals(ride.bike().kind()) || Calling.call(RULES, ride).on(BIKE).value() == null) {
+            RideInput ride = ride(request);
+            String called = CallMaker.call(RULES, ride).on(BIKE).text();
+            if (ride.bike().kind() == null || called.equals(ride.bike().kind()) || CallMaker.call(RULES, ride).on(BIKE).value() == null) {
                 continue;
             }
             others++;
@@ -106,9 +107,9 @@ class CalledBikeTest {
         }
     }
 
-    private Ride ride(GeneratedRequest request) {
+    private RideInput ride(GeneratedRequest request) {
         GeneratedRequest.Read read = request.read(folder);
-        return new Ride(read.course(), read.rider(), read.event(), read.bike());
+        return new RideInput(read.course(), read.rider(), read.event(), read.bike());
     }
 
     private static Bike nothingKnown(String kind, Bike atHand) {
@@ -123,7 +124,7 @@ class CalledBikeTest {
             List<Claim> claims = new ArrayList<>(decision.taken());
             decision.lost().forEach(lost -> claims.add(lost.claim()));
             for (Claim claim : claims) {
-                for (Ground ground : claim.grounds()) {
+                for (TestedFact ground : claim.grounds()) {
                     Measure measure = Measure.find(ground.measure());
                     assertThat(measure != null && measure.ofTheBike()).as("request %d: %s", n, claim).isFalse();
                 }
@@ -150,7 +151,7 @@ class CalledBikeTest {
     }
 
     private ObjectNode brief(GeneratedRequest request) {
-        return (ObjectNode) Schema.tree(tool.brief(request.request(folder), Format.JSON, false));
+        return (ObjectNode) OutputSchema.tree(tool.brief(request.request(folder), Format.JSON));
     }
 
     /** Without what tells how the kind was chosen: the decision on it, the bike at hand, and the caution on its figures. */
@@ -189,7 +190,7 @@ class CalledBikeTest {
         int mountain = 0;
         for (Path course : courses()) {
             for (String bike : bikes) {
-                Call call = Calling.call(RULES, read(course, "docs/examples/events/" + course.getFileName(),
+                Call call = CallMaker.call(RULES, read(course, "docs/examples/events/" + course.getFileName(),
                         "mass: 72 kg\npower: 250 W\nheld for: 1:00 h\nbike: " + bike + "\n"));
                 String called = call.on(BIKE).text();
                 if (called.startsWith("cross-country") || called.equals("trail")) {
@@ -253,12 +254,12 @@ class CalledBikeTest {
     @Test
     void theBikeAtHandStandsBesideTheOneThatIsCalled() throws IOException {
         Request request = request(RUGGED.formatted("0 m"), ROAD_RIDER);
-        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
         JsonNode atHand = brief.get("bike_at_hand");
         assertThat(text(brief, "bike")).isEqualTo("cross-country full suspension");
         assertThat(atHand.get("kind").asText()).isEqualTo("road");
         assertThat(atHand.get("possible").asBoolean()).isTrue();
-        assertThat(Schema.faults(brief.toString())).isEmpty();
+        assertThat(OutputSchema.faults(brief.toString())).isEmpty();
         assertThat(brief.get("cautions").toString()).contains("hold for no other. Of the cross-country full suspension bike recommended here");
         assertThat(decision(atHand, "bike").get("text").asText()).isEqualTo("road");
         assertThat(decision(atHand, "front tyre width").get("value").asLong()).isEqualTo(34);
@@ -267,9 +268,9 @@ class CalledBikeTest {
                 "power meter at hand");
         assertThat(atHand.get("time_s").get("value").asDouble() - atHand.get("costs_s").get("value").asDouble())
                 .isCloseTo(hours(brief), offset(120.0));
-        String text = tool.brief(request, Format.TEXT, false);
+        String text = tool.brief(request, Format.TEXT);
         assertThat(text).contains("IF YOU RIDE YOUR ROAD BIKE", "  Tyres     34 mm front and rear", " than the", "tyre clearance 34 mm");
-        String markdown = tool.brief(request, Format.MARKDOWN, false);
+        String markdown = tool.brief(request, Format.MARKDOWN);
         assertThat(markdown).contains("## If you ride your road bike", "34 mm front and rear");
     }
 
@@ -282,8 +283,8 @@ class CalledBikeTest {
     void aNarrowTyreInSandIsNotSoldAsFaster() throws IOException {
         String rider = Files.writeString(folder.resolve("rae.yaml"), "name: Rae\nbike: {kind: road}\n").toString();
         Request sand = new Request("ochre-flats", null, "docs/examples/events/ochre-flats.yaml", rider, List.of(), null, null);
-        assertThat(Schema.tree(tool.brief(sand, Format.JSON, false)).get("bike_at_hand").get("costs_s").get("value").asDouble()).isNegative();
-        assertThat(tool.brief(sand, Format.TEXT, false).replaceAll("\\s+", " "))
+        assertThat(OutputSchema.tree(tool.brief(sand, Format.JSON)).get("bike_at_hand").get("costs_s").get("value").asDouble()).isNegative();
+        assertThat(tool.brief(sand, Format.TEXT).replaceAll("\\s+", " "))
                 .contains("nor how much deeper a narrow tyre sinks: do not take it for the faster bike here.");
     }
 
@@ -300,21 +301,21 @@ class CalledBikeTest {
     @Test
     void aLimitIsNeverSetAsideForTheBikeAtHand() throws IOException {
         Request request = request(RUGGED.formatted("1 m"), ROAD_RIDER);
-        String json = tool.brief(request, Format.JSON, false);
-        JsonNode atHand = Schema.tree(json).get("bike_at_hand");
-        assertThat(Schema.faults(json)).isEmpty();
+        String json = tool.brief(request, Format.JSON);
+        JsonNode atHand = OutputSchema.tree(json).get("bike_at_hand");
+        assertThat(OutputSchema.faults(json)).isEmpty();
         assertThat(atHand.get("possible").asBoolean()).isFalse();
         assertThat(atHand.get("decisions")).isEmpty();
         assertThat(atHand.has("costs_s")).isFalse();
         assertThat(atHand.get("against").toString()).contains("classed for drops up to 15 cm");
-        String text = tool.brief(request, Format.TEXT, false);
+        String text = tool.brief(request, Format.TEXT);
         assertThat(text).contains("A limit rules it out here").doesNotContain("34 mm");
     }
 
     @Test
     void whereTheBikeAtHandIsCalledNothingStandsBesideIt() throws IOException {
         Request request = request(MILD, ROAD_RIDER.replace("kind: road", "kind: gravel"));
-        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(text(brief, "bike")).isEqualTo("gravel");
         assertThat(brief.has("bike_at_hand")).isFalse();
         assertThat(value(brief, "front tyre width")).isEqualTo(34);
@@ -325,35 +326,35 @@ class CalledBikeTest {
     @Test
     void thatTheBikeCalledIsNotKnownIsSaid() throws IOException {
         Request request = request(RUGGED.formatted("0 m"), "mass: 72 kg\nbike: {kind: gravel}\n");
-        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(brief.get("cautions").toString()).contains("Your files give a gravel bike. Of the cross-country full suspension bike recommended here "
                 + "nothing is known").doesNotContain("hold for no other");
         assertThat(brief.get("bike_at_hand").get("given")).isEmpty();
-        assertThat(Schema.tree(tool.brief(Request.of(request.course(), null), Format.JSON, false)).has("bike_at_hand")).isFalse();
+        assertThat(OutputSchema.tree(tool.brief(Request.of(request.course(), null), Format.JSON)).has("bike_at_hand")).isFalse();
     }
 
     /** What is known and said of the day is the called bike's: the rider's own mountain bike, heavier by what its kind weighs more. */
     @Test
     void massIsThatOfTheBikeCalled() throws IOException {
-        Ride ride = read(RUGGED.formatted("0 m"), ROAD_RIDER.replace("kind: road", "kind: road, mass: 7 kg"));
-        Call call = Calling.call(RULES, ride);
-        Demands bare = new Ride(ride.course(), ride.rider(), ride.event(), Bike.of("cross-country full suspension")).atHand();
+        RideInput ride = read(RUGGED.formatted("0 m"), ROAD_RIDER.replace("kind: road", "kind: road, mass: 7 kg"));
+        Call call = CallMaker.call(RULES, ride);
+        Demands bare = new RideInput(ride.course(), ride.rider(), ride.event(), Bike.of("cross-country full suspension")).atHand();
         assertThat(call.demands().get(Measure.START_LINE_MASS)).isEqualTo(bare.get(Measure.START_LINE_MASS));
-        assertThat(call.demands().get(Measure.BIKE_AT_HAND)).isEqualTo(Value.exact(0));
+        assertThat(call.demands().get(Measure.BIKE_AT_HAND)).isEqualTo(MeasureValue.exact(0));
         assertThat(call.demands().choosing().get(Measure.START_LINE_MASS)).isNotEqualTo(bare.get(Measure.START_LINE_MASS));
         assertThat(call.demands().choosing().ridden()).isEqualTo("road");
     }
 
-    private Ride read(String course, String rider) throws IOException {
+    private RideInput read(String course, String rider) throws IOException {
         return read(Files.writeString(folder.resolve("c.yaml"), course), null, rider);
     }
 
-    private Ride read(Path course, String event, String rider) throws IOException {
+    private RideInput read(Path course, String event, String rider) throws IOException {
         Faults faults = new Faults();
         Path who = Files.writeString(folder.resolve("r.yaml"), rider);
-        Ride ride = new Ride(CourseReader.read(course, "c.yaml", null, faults), RiderReader.read(who, "r.yaml", faults),
+        RideInput ride = new RideInput(CourseReader.read(course, "c.yaml", null, faults), RiderReader.read(who, "r.yaml", faults),
                 event == null ? Event.UNKNOWN : EventReader.read(Path.of(event), event, faults), null);
         faults.throwIfAny();
-        return new Ride(ride.course(), ride.rider(), ride.event(), ride.rider().bike());
+        return new RideInput(ride.course(), ride.rider(), ride.event(), ride.rider().bike());
     }
 }

@@ -3,8 +3,9 @@ package courseworthy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.Courseworthy.Format;
-import courseworthy.brief.Schema;
+import courseworthy.cli.Format;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.task.Request;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ class EveryCourseTest {
     private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}((?:settled|leaning|split|bounded|assumed)(?:, close)?)");
 
     private final List<String> remarks = new ArrayList<>();
-    private final Courseworthy tool = new Courseworthy(HOME, remarks::add);
+    private final ToolOutput tool = new ToolOutput(HOME, remarks::add);
 
     static Stream<Request> requests() throws IOException {
         List<String> names = new ArrayList<>();
@@ -48,9 +49,9 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void textJsonAndMarkdownAgree(Request request) {
-        String text = tool.brief(request, Format.TEXT, false);
-        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
-        String markdown = tool.brief(request, Format.MARKDOWN, false);
+        String text = tool.brief(request, Format.TEXT);
+        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
+        String markdown = tool.brief(request, Format.MARKDOWN);
         Map<String, List<String>> rows = rows(text);
         for (JsonNode decision : json.get("decisions")) {
             String topic = decision.get("topic").asText();
@@ -78,8 +79,8 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void itKeepsToItsSchemaAndItsPage(Request request) {
-        assertThat(Schema.faults(tool.brief(request, Format.JSON, false))).isEmpty();
-        String text = tool.brief(request, Format.TEXT, false);
+        assertThat(OutputSchema.faults(tool.brief(request, Format.JSON))).isEmpty();
+        String text = tool.brief(request, Format.TEXT);
         assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
         assertThat(text).doesNotContain("\t", "\u001b", "NaN", "null", "{", "}");
         assertThat(remarks).isEmpty();
@@ -89,7 +90,7 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void whatSafetyHangsOnIsOnTheList(Request request) {
-        JsonNode json = Schema.tree(tool.checklist(request, Format.JSON, false));
+        JsonNode json = OutputSchema.tree(tool.checklist(request, Format.JSON));
         boolean race = json.get("role").asText().equals("race");
         List<String> critical = new ArrayList<>();
         for (JsonNode section : json.get("checklist")) {
@@ -116,7 +117,7 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void aLightThatIsNeededIsOnTheList(Request request) {
-        JsonNode brief = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
         for (JsonNode decision : brief.get("decisions")) {
             if (decision.get("topic").asText().equals("lights") && !decision.get("text").asText().equals("none")) {
                 assertThat(brief.get("checklist").toString().toLowerCase(java.util.Locale.ROOT)).contains("light");
@@ -128,13 +129,13 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void noTorqueIsGivenAsANumber(Request request) {
-        assertThat(tool.brief(request, Format.TEXT, false)).doesNotContainPattern("[0-9] ?Nm|newton");
+        assertThat(tool.brief(request, Format.TEXT)).doesNotContainPattern("[0-9] ?Nm|newton");
     }
 
     @ParameterizedTest
     @MethodSource("requests")
     void aRaceBriefSaysWhatNotToChange(Request request) {
-        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
         if (json.get("role").asText().equals("race")) {
             assertThat(json.get("leave_alone")).isNotEmpty();
         } else {

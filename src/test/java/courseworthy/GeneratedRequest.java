@@ -12,6 +12,7 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
+import courseworthy.task.Request;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.cli.Format;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,7 +60,7 @@ class GeneratedSeasonTest {
     }
 
     static String season(Path folder) {
-        return new Courseworthy(Path.of(""), remark -> { }).season(folder.toString(), "json", false, Progress.UNSEEN);
+        return new ToolOutput().season(folder.toString(), Format.JSON);
     }
 
     /** Every start has its build, no part is on two bikes on one day, and the threads leave no mark. */

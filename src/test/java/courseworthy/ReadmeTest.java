@@ -2,9 +2,10 @@ package courseworthy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.cli.CommandRunner;
+import courseworthy.cli.Format;
 import courseworthy.cli.Terminal;
-import courseworthy.cli.Tool;
+import courseworthy.task.Request;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -58,8 +59,8 @@ class ReadmeTest {
         }
         assertThat(files).containsOnlyKeys("course", "rider", "event", "sheet");
         List<String> remarks = new ArrayList<>();
-        String brief = new Courseworthy(Path.of(""), remarks::add).brief(new Request(files.get("course"), null, files.get("event"),
-                files.get("rider"), List.of(files.get("sheet")), null, null), Format.TEXT, false);
+        String brief = new ToolOutput(Path.of(""), remarks::add).brief(new Request(files.get("course"), null, files.get("event"),
+                files.get("rider"), List.of(files.get("sheet")), null, null), Format.TEXT);
         assertThat(brief).startsWith("Moor Loop").contains("Moor Cup, for Kim", "39.0 km in 3 laps");
         assertThat(remarks).isEmpty();
     }
@@ -81,7 +82,7 @@ class ReadmeTest {
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            assertThat(Tool.run(args, out, OutputStream.nullOutputStream(), Terminal.NONE)).isZero();
+            assertThat(CommandRunner.run(args, out, OutputStream.nullOutputStream(), Terminal.NONE)).isZero();
             return out.toString(StandardCharsets.UTF_8);
         } finally {
             if (home == null) {

@@ -3,8 +3,9 @@ package courseworthy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.Courseworthy.Format;
-import courseworthy.brief.Schema;
+import courseworthy.cli.Format;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.task.Request;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Briefs of real tracks, given without a profile. */
 class RealTracksTest {
 
-    private final Courseworthy tool = new Courseworthy(null, remark -> { });
+    private final ToolOutput tool = new ToolOutput(null, remark -> { });
 
     static Stream<Path> tracks() throws IOException {
         try (Stream<Path> files = Files.list(RealData.at("tracks"))) {
@@ -30,10 +31,10 @@ class RealTracksTest {
     @MethodSource("tracks")
     void aTrackAloneAsksForItsGround(Path track) {
         Request request = Request.of(track.toString(), null);
-        String text = tool.brief(request, Format.TEXT, false);
+        String text = tool.brief(request, Format.TEXT);
         assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground    surface, smoothness, ");
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
-        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1}]");
         assertThat(json.get("could_not_tell")).isNotEmpty();
     }
@@ -42,10 +43,10 @@ class RealTracksTest {
     @MethodSource("tracks")
     void groundThatIsGivenIsShownAsAssumed(Path track) {
         Request request = Request.of(track.toString(), "surface=gravel, smoothness=bad, mtb:scale=0");
-        String text = tool.brief(request, Format.TEXT, false);
+        String text = tool.brief(request, Format.TEXT);
         assertThat(text).doesNotContain("Most of the ground is not known.").contains("gravel 100 %");
         assertThat(text.substring(text.indexOf("ASSUMED"))).contains("surface gravel on", "smoothness bad on");
-        JsonNode json = Schema.tree(tool.brief(request, Format.JSON, false));
+        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(json.get("assumed").toString()).contains("{\"what\":\"ground\",\"value\":\"surface gravel on");
     }
 }

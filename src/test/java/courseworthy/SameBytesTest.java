@@ -2,8 +2,8 @@ package courseworthy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.Courseworthy.Format;
-import java.nio.file.Path;
+import courseworthy.cli.Format;
+import courseworthy.task.Request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +20,7 @@ class SameBytesTest {
     private static final Request REQUEST = new Request("course-profiles/grey-shoulder.yaml", null, "docs/examples/events/grey-shoulder.yaml",
             "docs/examples/riders/joss-steel.yaml", List.of(), null, null);
 
-    private final Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+    private final ToolOutput tool = new ToolOutput();
 
     @ParameterizedTest
     @EnumSource(Format.class)
@@ -59,7 +59,7 @@ class SameBytesTest {
     }
 
     private String written(Format format) {
-        return tool.brief(REQUEST, format, false) + tool.checklist(REQUEST, format, false) + tool.topic(REQUEST, "easiest gear", format, false, Progress.UNSEEN)
-                + tool.why(REQUEST, "easiest gear", null, null, format, false, Progress.UNSEEN);
+        return tool.brief(REQUEST, format) + tool.checklist(REQUEST, format) + tool.topic(REQUEST, "easiest gear", format)
+                + tool.why(REQUEST, "easiest gear", null, null, format);
     }
 }

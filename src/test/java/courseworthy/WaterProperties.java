@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,8 +64,8 @@ class WaterProperties {
     private static int compare(Demands before, Demands after, String what) {
         int more = 0;
         for (Measure measure : WATER) {
-            Value was = before.get(measure);
-            Value is = after.get(measure);
+            MeasureValue was = before.get(measure);
+            MeasureValue is = after.get(measure);
             assertThat(is == null).as(what).isEqualTo(was == null);
             if (is != null) {
                 assertThat(is.mid()).as("%s: %s", measure, what).isGreaterThanOrEqualTo(was.mid());

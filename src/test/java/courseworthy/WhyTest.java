@@ -4,30 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Brief;
-import courseworthy.brief.Briefs;
-import courseworthy.brief.Example;
-import courseworthy.brief.JsonWhy;
-import courseworthy.brief.Reasoning;
-import courseworthy.brief.Schema;
-import courseworthy.brief.WhyMarkdown;
-import courseworthy.brief.WhyText;
 import courseworthy.call.Call;
-import courseworthy.call.Calling;
-import courseworthy.checklist.Checklists;
+import courseworthy.call.CallMaker;
+import courseworthy.checklist.ChecklistMaker;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
 import courseworthy.demand.StretchFacts;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.demand.Value;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Faults;
+import courseworthy.problem.Progress;
+import courseworthy.report.ExampleBrief;
+import courseworthy.report.WhyMarkdown;
+import courseworthy.report.WhyText;
+import courseworthy.report.json.JsonWhy;
+import courseworthy.report.json.OutputSchema;
 import courseworthy.rider.Rider;
-import courseworthy.rulebase.DroolsRules;
-import courseworthy.rulebase.House;
-import courseworthy.rulebase.Sheet;
-import courseworthy.rulebase.SheetReader;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetReader;
+import courseworthy.task.Brief;
+import courseworthy.task.BriefAssembler;
+import courseworthy.task.WhyResult;
+import courseworthy.task.WhyTask;
 import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -90,29 +92,29 @@ class WhyTest {
         Faults faults = new Faults();
         Sheet sheet = SheetReader.read(Files.writeString(folder.resolve("seven.yaml"), SHEET), "seven.yaml", 0, faults);
         faults.throwIfAny();
-        rules = new DroolsRules(sheet.rows(), new House(List.of(), House.load().pairs(), House.load().joins()));
-        Map<Measure, Value> day = new EnumMap<>(Measure.class);
-        day.put(Measure.DISTANCE, Value.exact(800));
-        day.put(Measure.ROUGHNESS, new Value(18, 20, 24));
-        day.put(Measure.WORST_ROUGHNESS, Value.exact(32));
-        day.put(Measure.ROLE, Value.exact(1));
-        day.put(Measure.TYRE_CLEARANCE, Value.exact(60));
-        day.put(Measure.GROUND, Value.exact(0));
-        day.put(Measure.MUD, Value.exact(4));
-        day.put(Measure.HOURS, Value.exact(240));
+        rules = new DroolsRules(sheet.rows(), new ShippedRules(List.of(), ShippedRules.load().pairs(), ShippedRules.load().joins()));
+        Map<Measure, MeasureValue> day = new EnumMap<>(Measure.class);
+        day.put(Measure.DISTANCE, MeasureValue.exact(800));
+        day.put(Measure.ROUGHNESS, new MeasureValue(18, 20, 24));
+        day.put(Measure.WORST_ROUGHNESS, MeasureValue.exact(32));
+        day.put(Measure.ROLE, MeasureValue.exact(1));
+        day.put(Measure.TYRE_CLEARANCE, MeasureValue.exact(60));
+        day.put(Measure.GROUND, MeasureValue.exact(0));
+        day.put(Measure.MUD, MeasureValue.exact(4));
+        day.put(Measure.HOURS, MeasureValue.exact(240));
         StretchFacts sand = new StretchFacts(Map.of(StretchMeasure.LENGTH, 10L, StretchMeasure.SURFACE, position("sand")));
         StretchFacts gravel = new StretchFacts(Map.of(StretchMeasure.LENGTH, 90L, StretchMeasure.SURFACE, position("gravel")));
-        call = Calling.call(rules, new Demands(day, List.of(sand, gravel), List.of()));
-        brief = Briefs.of(new Example().course(), Rider.UNKNOWN, Event.UNKNOWN, call, Checklists.of(call, Event.UNKNOWN));
+        call = CallMaker.call(rules, new Demands(day, List.of(sand, gravel), List.of()));
+        brief = BriefAssembler.of(new ExampleBrief().course(), Rider.UNKNOWN, Event.UNKNOWN, call, ChecklistMaker.of(call, Event.UNKNOWN));
     }
 
     private static long position(String surface) {
         return StretchMeasure.SURFACE.scale().words().indexOf(surface);
     }
 
-    private Reasoning why(String not, String rule) {
-        Long value = not == null ? null : Reasons.value(Topics.of("front tyre width"), not);
-        return new Reasons(rules, call, Topics.of("front tyre width"), Progress.UNSEEN).of(brief, value, rule);
+    private WhyResult why(String not, String rule) {
+        Long value = not == null ? null : WhyTask.value(Topics.of("front tyre width"), not);
+        return new WhyTask(rules, call, Topics.of("front tyre width"), Progress.UNSEEN).of(brief, value, rule);
     }
 
     /** The must for 57 mm weighs 4, the should for 50 mm weighs 2: two thirds of the vote. */
@@ -256,7 +258,7 @@ class WhyTest {
 
     @Test
     void markdownSaysTheSame() {
-        for (Reasoning reasoning : List.of(why(null, null), why("50 mm", null), why("45 mm", null), why(null, "Seven/mud"))) {
+        for (WhyResult reasoning : List.of(why(null, null), why("50 mm", null), why("45 mm", null), why(null, "Seven/mud"))) {
             String text = plain(WhyText.of(reasoning, false));
             for (String line : WhyMarkdown.of(reasoning).split("\n")) {
                 String words = plain(line.replaceAll("^ *(#+|-) |^_|_$", "").replace("\\", ""));
@@ -312,10 +314,10 @@ class WhyTest {
         assertThat(not.get("rules").get(0).get("tests")).hasSize(6);
     }
 
-    private static JsonNode json(Reasoning reasoning) {
+    private static JsonNode json(WhyResult reasoning) {
         String json = JsonWhy.of(reasoning);
-        assertThat(Schema.faultsOfWhy(json)).isEmpty();
-        return Schema.tree(json);
+        assertThat(OutputSchema.faultsOfWhy(json)).isEmpty();
+        return OutputSchema.tree(json);
     }
 
     @Test
@@ -330,9 +332,9 @@ class WhyTest {
         refused(null, "mud", "--rule: found \"mud\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/mud\"?");
         refused(null, "house/any", "--rule: found \"house/any\", expected the id of a rule on front tyre width\n"
                 + "    'courseworthy rules --topic \"front tyre width\"' lists the shipped ones.");
-        assertThatThrownBy(() -> Reasons.value(Topics.of("seatpost"), "droper")).isInstanceOf(BadInput.class)
+        assertThatThrownBy(() -> WhyTask.value(Topics.of("seatpost"), "droper")).isInstanceOf(BadInput.class)
                 .hasMessage("--not: found \"droper\", expected one of: rigid, dropper\n    Did you mean \"dropper\"?");
-        assertThat(Reasons.value(Topics.of("easiest gear"), "34/50")).isEqualTo(680);
+        assertThat(WhyTask.value(Topics.of("easiest gear"), "34/50")).isEqualTo(680);
     }
 
     private void refused(String not, String rule, String message) {

@@ -1,8 +1,8 @@
 package courseworthy.build;
 
-import courseworthy.rulebase.Found.Finding;
+import courseworthy.fit.FitFindings.Finding;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,7 +34,7 @@ import java.util.Set;
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
-        Carried position, Worthwhile worthwhile, long loss, Stand after) {
+        PositionTransfer position, WorthwhileChanges worthwhile, long loss, MountingState after) {
 
     public Build {
         parts = List.copyOf(parts);
@@ -51,7 +51,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     }
 
     /** The same with what is told of the chosen parts. */
-    Build with(List<Finding> found, Pressures inflated, List<String> worn, Carried carried, Worthwhile weighed) {
+    Build with(List<Finding> found, BuildPressures inflated, List<String> worn, PositionTransfer carried, WorthwhileChanges weighed) {
         return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, found, inTheWay, inflated.lines(),
                 inflated.set(), worn, lacking, carried, weighed, loss, after);
     }
@@ -63,8 +63,8 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     }
 
     /** The parts by place. */
-    Map<Place, Part> inPlace() {
-        Map<Place, Part> out = new EnumMap<>(Place.class);
+    Map<MountingPlace, Part> inPlace() {
+        Map<MountingPlace, Part> out = new EnumMap<>(MountingPlace.class);
         for (Fitted each : parts) {
             out.put(each.place(), each.part());
         }
@@ -72,7 +72,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     }
 
     /** A part in its place. */
-    public record Fitted(Place place, Part part) {
+    public record Fitted(MountingPlace place, Part part) {
     }
 
     /**
@@ -92,7 +92,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
      * @param mechanic whether it is work for a qualified mechanic
      * @param why     what it serves, in phrases: decisions with their value, what else goes on, grams
      */
-    public record Swap(Part bike, Place place, Part off, Part on, List<Part> with, Part over, Part from, double minutes, Long grams,
+    public record Swap(Part bike, MountingPlace place, Part off, Part on, List<Part> with, Part over, Part from, double minutes, Long grams,
             List<String> after, List<String> needs, boolean mechanic, List<String> why) {
         public Swap {
             with = List.copyOf(with);

@@ -1,26 +1,26 @@
 package courseworthy.build;
 
 import courseworthy.call.Call;
-import courseworthy.call.Calling;
-import courseworthy.claim.Author;
+import courseworthy.call.CallMaker;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Verb;
-import courseworthy.claim.Where;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
-import courseworthy.rulebase.Fitting;
-import courseworthy.rulebase.Rules;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.RuleSet;
+import courseworthy.fit.FitQuestions;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
-import courseworthy.workshop.Detail;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
+import courseworthy.workshop.PartDetail;
 import courseworthy.worth.Drivetrain;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -43,15 +43,15 @@ public final class BuildCall {
             Measure.RIM_MARKING, Measure.LOWER_MARKING, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM, Measure.TYRE_CLEARANCE, Measure.TUBELESS_READY,
             Measure.BIKE_DROP_LIMIT, Measure.DROP_ABOVE_THE_MARK, Measure.BIKE_MASS_LIMIT, Measure.MASS_ABOVE_THE_MARK, Measure.FORK_TRAVEL_LIMIT,
             Measure.ROTOR_LIMIT, Measure.POWER_METER_AT_HAND);
-    private static final List<Place> TYRES = List.of(Place.FRONT_TYRE, Place.REAR_TYRE);
-    private static final List<Place> WHEELS = List.of(Place.FRONT_WHEEL, Place.REAR_WHEEL);
-    private static final Author MARKED = new Author("workshop/marked-pressure", Rank.LIMIT, 0, Force.MUST, Evidence.PRACTICE, "",
-            "The lower of what is marked on this tyre and on this rim.", new Where("workshop", 0));
+    private static final List<MountingPlace> TYRES = List.of(MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE);
+    private static final List<MountingPlace> WHEELS = List.of(MountingPlace.FRONT_WHEEL, MountingPlace.REAR_WHEEL);
+    private static final RuleOrigin MARKED = new RuleOrigin("workshop/marked-pressure", Rank.LIMIT, 0, Force.MUST, Evidence.PRACTICE, "",
+            "The lower of what is marked on this tyre and on this rim.", new SourceLocation("workshop", 0));
 
     private final Call call;
     private final Build build;
     private final Function<String, Demands> on;
-    private final Map<Place, Part> parts;
+    private final Map<MountingPlace, Part> parts;
 
     private BuildCall(Call call, Build build, Function<String, Demands> on) {
         this.call = call;
@@ -64,7 +64,7 @@ public final class BuildCall {
      * @param build null for none, or one without a bike: then the call as it is
      * @param on    what the same ride asks for on another kind of bike
      */
-    public static Call of(Rules rules, Call call, Build build, Function<String, Demands> on) {
+    public static Call of(RuleSet rules, Call call, Build build, Function<String, Demands> on) {
         return build == null || build.bike() == null ? call : new BuildCall(call, build, on).made(rules);
     }
 
@@ -74,44 +74,44 @@ public final class BuildCall {
      * @param mounted the call made for it
      */
     public static Map<Topic, Long> known(Build build, Call mounted) {
-        Map<Topic, Long> out = Wanted.got(build.bike(), build.inPlace());
+        Map<Topic, Long> out = TopicPlacement.got(build.bike(), build.inPlace());
         out.keySet().removeIf(topic -> mounted.on(topic).value() == null);
         return out;
     }
 
     /** Compounds of the front and the rear pads where they differ, since the call is made for the front's; empty where not, or not known. */
     public static List<String> padsApart(Build build) {
-        Map<Place, Part> parts = build == null ? Map.of() : build.inPlace();
-        Part front = parts.get(Place.FRONT_PADS);
-        Part rear = parts.get(Place.REAR_PADS);
-        String one = front == null ? null : front.word(Detail.COMPOUND);
-        String other = rear == null ? null : rear.word(Detail.COMPOUND);
+        Map<MountingPlace, Part> parts = build == null ? Map.of() : build.inPlace();
+        Part front = parts.get(MountingPlace.FRONT_PADS);
+        Part rear = parts.get(MountingPlace.REAR_PADS);
+        String one = front == null ? null : front.word(PartDetail.COMPOUND);
+        String other = rear == null ? null : rear.word(PartDetail.COMPOUND);
         return one == null || other == null || one.equals(other) ? List.of() : List.of(one, other);
     }
 
     /** Rings and cassette of a build; null where there is none or their teeth are not known. */
     public static Drivetrain drivetrain(Build build) {
-        Map<Place, Part> parts = build == null ? Map.of() : build.inPlace();
-        List<Integer> rings = teeth(parts.get(Place.CHAINRING), Detail.TEETH);
-        List<Integer> sprockets = teeth(parts.get(Place.CASSETTE), Detail.SPROCKETS);
+        Map<MountingPlace, Part> parts = build == null ? Map.of() : build.inPlace();
+        List<Integer> rings = teeth(parts.get(MountingPlace.CHAINRING), PartDetail.TEETH);
+        List<Integer> sprockets = teeth(parts.get(MountingPlace.CASSETTE), PartDetail.SPROCKETS);
         return rings == null || sprockets == null ? null : new Drivetrain(rings, sprockets);
     }
 
-    private static List<Integer> teeth(Part part, Detail detail) {
+    private static List<Integer> teeth(Part part, PartDetail detail) {
         int[] teeth = part == null ? null : part.teeth(detail);
         return teeth == null ? null : Arrays.stream(teeth).boxed().toList();
     }
 
-    private Call made(Rules rules) {
-        Map<Topic, Long> given = new LinkedHashMap<>(Wanted.got(build.bike(), parts));
+    private Call made(RuleSet rules) {
+        Map<Topic, Long> given = new LinkedHashMap<>(TopicPlacement.got(build.bike(), parts));
         given.put(Topics.of("front tyre pressure"), pressure("front tyre pressure"));
         given.put(Topics.of("rear tyre pressure"), pressure("rear tyre pressure"));
-        Call made = Calling.call(rules, demands(), given);
+        Call made = CallMaker.call(rules, demands(), given);
         List<Decision> decisions = new ArrayList<>();
         for (Decision decision : made.decisions()) {
             decisions.add(switch (decision.topic().name()) {
-                case "front tyre pressure" -> marked(decision, Place.FRONT_TYRE, Place.FRONT_WHEEL);
-                case "rear tyre pressure" -> marked(decision, Place.REAR_TYRE, Place.REAR_WHEEL);
+                case "front tyre pressure" -> marked(decision, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL);
+                case "rear tyre pressure" -> marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL);
                 default -> decision;
             });
         }
@@ -130,8 +130,8 @@ public final class BuildCall {
         }
     }
 
-    private Decision marked(Decision pressure, Place tyre, Place wheel) {
-        Double most = parts.get(tyre) == null ? null : Pressures.most(parts.get(tyre), parts.get(wheel));
+    private Decision marked(Decision pressure, MountingPlace tyre, MountingPlace wheel) {
+        Double most = parts.get(tyre) == null ? null : BuildPressures.most(parts.get(tyre), parts.get(wheel));
         if (most == null || pressure.value() == null) {
             return pressure;
         }
@@ -143,47 +143,47 @@ public final class BuildCall {
     }
 
     private Demands demands() {
-        String kind = build.bike().word(Detail.KIND);
+        String kind = build.bike().word(PartDetail.KIND);
         Demands own = kind == null || kind.equals(call.demands().ridden()) ? call.demands() : on.apply(kind);
-        Map<Measure, Value> values = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> values = new EnumMap<>(Measure.class);
         values.putAll(own.values());
         values.keySet().removeAll(OF_THE_BIKE_AT_HAND);
-        Part wheel = parts.get(Place.FRONT_WHEEL);
-        put(values, Measure.RIM_INNER_WIDTH, wheel == null ? null : wheel.number(Detail.RIM_INNER_WIDTH));
-        yesNo(values, Measure.HOOKLESS, any(WHEELS, Detail.HOOKLESS));
-        Boolean tubeless = both(all(TYRES, Detail.TUBELESS), all(WHEELS, Detail.TUBELESS));
+        Part wheel = parts.get(MountingPlace.FRONT_WHEEL);
+        put(values, Measure.RIM_INNER_WIDTH, wheel == null ? null : wheel.number(PartDetail.RIM_INNER_WIDTH));
+        yesNo(values, Measure.HOOKLESS, any(WHEELS, PartDetail.HOOKLESS));
+        Boolean tubeless = both(all(TYRES, PartDetail.TUBELESS), all(WHEELS, PartDetail.TUBELESS));
         yesNo(values, Measure.TUBELESS_READY, tubeless);
-        put(values, Measure.BIKE_DROP_LIMIT, Fitting.dropLimit(build.bike()));
-        Long power = Wanted.got(build.bike(), parts).get(Topics.of("power meter"));
+        put(values, Measure.BIKE_DROP_LIMIT, FitQuestions.dropLimit(build.bike()));
+        Long power = TopicPlacement.got(build.bike(), parts).get(Topics.of("power meter"));
         yesNo(values, Measure.POWER_METER_AT_HAND, power == null ? null : Boolean.valueOf(power > 0));
         return new Demands(values, own.stretches(), own.assumed(), own.estimated(), own.occasion());
     }
 
     /** For what is to be minded: not for the call, since each wheel has a lower marking of its own. */
-    private Map<Measure, Value> lowerMarking() {
-        Map<Measure, Value> out = new EnumMap<>(Measure.class);
-        Double front = parts.get(Place.FRONT_TYRE) == null ? null : Pressures.most(parts.get(Place.FRONT_TYRE), parts.get(Place.FRONT_WHEEL));
-        Double rear = parts.get(Place.REAR_TYRE) == null ? null : Pressures.most(parts.get(Place.REAR_TYRE), parts.get(Place.REAR_WHEEL));
+    private Map<Measure, MeasureValue> lowerMarking() {
+        Map<Measure, MeasureValue> out = new EnumMap<>(Measure.class);
+        Double front = parts.get(MountingPlace.FRONT_TYRE) == null ? null : BuildPressures.most(parts.get(MountingPlace.FRONT_TYRE), parts.get(MountingPlace.FRONT_WHEEL));
+        Double rear = parts.get(MountingPlace.REAR_TYRE) == null ? null : BuildPressures.most(parts.get(MountingPlace.REAR_TYRE), parts.get(MountingPlace.REAR_WHEEL));
         put(out, Measure.LOWER_MARKING, front == null || rear == null ? null : Double.valueOf(Math.min(front, rear)));
         return out;
     }
 
-    private static void put(Map<Measure, Value> to, Measure measure, Double base) {
+    private static void put(Map<Measure, MeasureValue> to, Measure measure, Double base) {
         if (base != null) {
-            to.put(measure, Value.exact(measure.scale().resolution().ticks(base)));
+            to.put(measure, MeasureValue.exact(measure.scale().resolution().ticks(base)));
         }
     }
 
-    private static void yesNo(Map<Measure, Value> to, Measure measure, Boolean yes) {
+    private static void yesNo(Map<Measure, MeasureValue> to, Measure measure, Boolean yes) {
         if (yes != null) {
-            to.put(measure, Value.exact(yes ? 1 : 0));
+            to.put(measure, MeasureValue.exact(yes ? 1 : 0));
         }
     }
 
     /** Whether any part is; null where none is known to be and one does not say. */
-    private Boolean any(List<Place> places, Detail detail) {
+    private Boolean any(List<MountingPlace> places, PartDetail detail) {
         Boolean out = Boolean.FALSE;
-        for (Place place : places) {
+        for (MountingPlace place : places) {
             Boolean yes = parts.get(place) == null ? null : parts.get(place).yes(detail);
             out = Boolean.TRUE.equals(yes) || Boolean.TRUE.equals(out) ? Boolean.TRUE : yes == null ? null : out;
         }
@@ -191,9 +191,9 @@ public final class BuildCall {
     }
 
     /** Whether all parts are; null where none is known not to be and one does not say. */
-    private Boolean all(List<Place> places, Detail detail) {
+    private Boolean all(List<MountingPlace> places, PartDetail detail) {
         Boolean out = Boolean.TRUE;
-        for (Place place : places) {
+        for (MountingPlace place : places) {
             out = both(out, parts.get(place) == null ? null : parts.get(place).yes(detail));
         }
         return out;

@@ -1,9 +1,9 @@
 package courseworthy.build;
 
-import courseworthy.rulebase.Fitting;
-import courseworthy.workshop.Detail;
+import courseworthy.fit.FitQuestions;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
+import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,13 +16,13 @@ import java.util.Map;
 public final class Position {
 
     private final Part bike;
-    private final Map<Place, Part> parts;
+    private final Map<MountingPlace, Part> parts;
     private final List<String> toMeasure = new ArrayList<>();
     private final List<String> restsOn = new ArrayList<>();
     private final double turned;
-    private final Cockpit cockpit;
+    private final CockpitGeometry cockpit;
 
-    private Position(Part bike, Map<Place, Part> parts) {
+    private Position(Part bike, Map<MountingPlace, Part> parts) {
         this.bike = bike;
         this.parts = parts;
         this.turned = turned();
@@ -36,7 +36,7 @@ public final class Position {
     }
 
     /** The position on a bike with other parts than those it stands with. */
-    static Position of(Part bike, Map<Place, Part> parts) {
+    static Position of(Part bike, Map<MountingPlace, Part> parts) {
         return new Position(bike, parts);
     }
 
@@ -45,48 +45,48 @@ public final class Position {
      * about the rear axle; what is measured from the bottom bracket turns by the same angle about the bottom bracket.
      */
     private double turned() {
-        Part fork = parts.get(Place.FORK);
-        Double change = fork == null ? null : Fitting.headAngleChange(fork, bike);
+        Part fork = parts.get(MountingPlace.FORK);
+        Double change = fork == null ? null : FitQuestions.headAngleChange(fork, bike);
         if (change == null) {
             restsOn.add("the geometry of " + bike + " is taken as stated: whether its fork is as long as that is stated for is not known");
             return 0;
         }
         if (Math.abs(change) >= 0.05) {
-            restsOn.add("the length of " + fork + " turns " + bike + " by " + degrees(Math.abs(change)) + ": its head angle is " + degrees(bike.number(Detail.HEAD_ANGLE)
-                    + change) + " instead of " + degrees(bike.number(Detail.HEAD_ANGLE)));
+            restsOn.add("the length of " + fork + " turns " + bike + " by " + degrees(Math.abs(change)) + ": its head angle is " + degrees(bike.number(PartDetail.HEAD_ANGLE)
+                    + change) + " instead of " + degrees(bike.number(PartDetail.HEAD_ANGLE)));
         }
         return -change;
     }
 
-    private Cockpit fromHeadTubeToHands() {
-        Part stem = listed(Place.STEM);
-        Part bar = listed(Place.BAR);
-        Part spacers = parts.get(Place.SPACERS);
-        Double reach = known(bike, Detail.REACH);
-        Double stack = known(bike, Detail.STACK);
-        Double angle = known(bike, Detail.HEAD_ANGLE);
-        Double cover = known(bike, Detail.HEADSET_COVER);
-        Double height = spacers == null ? Double.valueOf(0) : known(spacers, Detail.HEIGHT);
-        Double clamp = known(stem, Detail.CLAMP_HEIGHT);
-        Double length = known(stem, Detail.STEM_LENGTH);
-        Double stemAngle = known(stem, Detail.STEM_ANGLE);
-        Double barReach = known(bar, Detail.REACH);
-        Double rise = known(bar, Detail.RISE);
+    private CockpitGeometry fromHeadTubeToHands() {
+        Part stem = listed(MountingPlace.STEM);
+        Part bar = listed(MountingPlace.BAR);
+        Part spacers = parts.get(MountingPlace.SPACERS);
+        Double reach = known(bike, PartDetail.REACH);
+        Double stack = known(bike, PartDetail.STACK);
+        Double angle = known(bike, PartDetail.HEAD_ANGLE);
+        Double cover = known(bike, PartDetail.HEADSET_COVER);
+        Double height = spacers == null ? Double.valueOf(0) : known(spacers, PartDetail.HEIGHT);
+        Double clamp = known(stem, PartDetail.CLAMP_HEIGHT);
+        Double length = known(stem, PartDetail.STEM_LENGTH);
+        Double stemAngle = known(stem, PartDetail.STEM_ANGLE);
+        Double barReach = known(bar, PartDetail.REACH);
+        Double rise = known(bar, PartDetail.RISE);
         if (!toMeasure.isEmpty()) {
             return null;
         }
         Point top = new Point(reach, stack).turned(turned);
-        return new Cockpit(top.forward(), top.up(), angle - turned, cover + height, clamp, length, stemAngle, barReach, rise);
+        return new CockpitGeometry(top.forward(), top.up(), angle - turned, cover + height, clamp, length, stemAngle, barReach, rise);
     }
 
     private void saddleToMeasure() {
-        known(bike, Detail.SADDLE_HEIGHT);
-        known(bike, Detail.SADDLE_SETBACK);
-        known(bike, Detail.SEAT_ANGLE);
-        known(listed(Place.CRANK), Detail.CRANK_LENGTH);
+        known(bike, PartDetail.SADDLE_HEIGHT);
+        known(bike, PartDetail.SADDLE_SETBACK);
+        known(bike, PartDetail.SEAT_ANGLE);
+        known(listed(MountingPlace.CRANK), PartDetail.CRANK_LENGTH);
     }
 
-    private Part listed(Place place) {
+    private Part listed(MountingPlace place) {
         Part part = parts.get(place);
         if (part == null) {
             toMeasure.add("list the " + place.words() + " that is on " + bike);
@@ -94,14 +94,14 @@ public final class Position {
         return part;
     }
 
-    private Double known(Part part, Detail detail) {
+    private Double known(Part part, PartDetail detail) {
         if (part != null && !part.has(detail)) {
             toMeasure.add("measure the " + detail.written() + " of " + part);
         }
         return part == null ? null : part.number(detail);
     }
 
-    private static Double orNull(Part part, Detail detail) {
+    private static Double orNull(Part part, PartDetail detail) {
         return part == null ? null : part.number(detail);
     }
 
@@ -115,27 +115,27 @@ public final class Position {
     }
 
     /** What is mounted, by place. */
-    Map<Place, Part> parts() {
+    Map<MountingPlace, Part> parts() {
         return parts;
     }
 
     /** The stem that is mounted; null where none is listed. */
     public Part stem() {
-        return parts.get(Place.STEM);
+        return parts.get(MountingPlace.STEM);
     }
 
-    Cockpit cockpit() {
+    CockpitGeometry cockpit() {
         return cockpit;
     }
 
     /** Of the steerer to the ground, with the fork that is on it. */
     public Double headAngle() {
-        return bike.has(Detail.HEAD_ANGLE) ? Double.valueOf(bike.number(Detail.HEAD_ANGLE) - turned) : null;
+        return bike.has(PartDetail.HEAD_ANGLE) ? Double.valueOf(bike.number(PartDetail.HEAD_ANGLE) - turned) : null;
     }
 
     /** Of the seat tube to the ground, with the fork that is on it. */
     Double seatAngle() {
-        return bike.has(Detail.SEAT_ANGLE) ? Double.valueOf(bike.number(Detail.SEAT_ANGLE) - turned) : null;
+        return bike.has(PartDetail.SEAT_ANGLE) ? Double.valueOf(bike.number(PartDetail.SEAT_ANGLE) - turned) : null;
     }
 
     /** Where the hands lie: on the hoods of a drop bar, on the grips of another. */
@@ -145,32 +145,32 @@ public final class Position {
 
     /** How far the drops of a drop bar lie above the bottom bracket. */
     public Double drops() {
-        Double drop = orNull(parts.get(Place.BAR), Detail.DROP);
+        Double drop = orNull(parts.get(MountingPlace.BAR), PartDetail.DROP);
         return drop == null || cockpit == null ? null : Double.valueOf(hands().up() - drop);
     }
 
     public Double barWidth() {
-        return orNull(parts.get(Place.BAR), Detail.WIDTH);
+        return orNull(parts.get(MountingPlace.BAR), PartDetail.WIDTH);
     }
 
     /** The bar's shape as written; null where it is not. */
     public String barShape() {
-        Part bar = parts.get(Place.BAR);
-        return bar == null ? null : bar.word(Detail.BAR_SHAPE);
+        Part bar = parts.get(MountingPlace.BAR);
+        return bar == null ? null : bar.word(PartDetail.BAR_SHAPE);
     }
 
     /** Bottom bracket to saddle top along the seat tube. */
     public Double saddleHeight() {
-        return bike.number(Detail.SADDLE_HEIGHT);
+        return bike.number(PartDetail.SADDLE_HEIGHT);
     }
 
     /** The saddle's tip behind the bottom bracket, level. */
     public Double saddleSetback() {
-        return bike.number(Detail.SADDLE_SETBACK);
+        return bike.number(PartDetail.SADDLE_SETBACK);
     }
 
     public Double crankLength() {
-        return orNull(parts.get(Place.CRANK), Detail.CRANK_LENGTH);
+        return orNull(parts.get(MountingPlace.CRANK), PartDetail.CRANK_LENGTH);
     }
 
     /** How far the saddle's top is above the hands; negative where it is below them. */

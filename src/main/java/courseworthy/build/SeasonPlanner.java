@@ -3,22 +3,22 @@ package courseworthy.build;
 import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
-import courseworthy.build.Season.Choice;
-import courseworthy.build.Season.Clash;
-import courseworthy.build.Season.Decided;
-import courseworthy.build.Season.Ride;
-import courseworthy.build.Season.Wish;
+import courseworthy.build.SeasonPlan.Choice;
+import courseworthy.build.SeasonPlan.Clash;
+import courseworthy.build.SeasonPlan.Decided;
+import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
+import courseworthy.fit.FitRules;
 import courseworthy.ride.Range;
-import courseworthy.rulebase.FitRules;
-import courseworthy.workshop.Detail;
-import courseworthy.workshop.Kind;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
-import courseworthy.worth.Worths;
+import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public final class SeasonPlanner {
     /** So many who want the same on one day are tried in every order (computing); more, in the order written. */
     private static final int EVERY_ORDER = 3;
     /** A build that cannot be had costs more than any other (computing). */
-    private static final long NONE = Aims.EMPTY * 1000;
+    private static final long NONE = BuildObjective.EMPTY * 1000;
 
     private final Workshop start;
     private final Terms terms;
@@ -59,8 +59,8 @@ public final class SeasonPlanner {
      * @param worths of the call
      * @param mayChange kinds of parts that may be changed on that bike; null for all
      */
-    public record Outing(int order, String rider, String event, String course, LocalDate date, String role, Call call, Worths worths,
-            String bike, Set<Kind> mayChange) {
+    public record Outing(int order, String rider, String event, String course, LocalDate date, String role, Call call, WorthCalculator worths,
+            String bike, Set<PartKind> mayChange) {
 
         /** The workshop as far as it may be used. */
         Workshop open(Workshop all) {
@@ -154,7 +154,7 @@ public final class SeasonPlanner {
         Map<String, String> out = new LinkedHashMap<>();
         for (Made each : made) {
             if (each.build().after() != null) {
-                Map<String, String> from = Stand.of(each.from()).written();
+                Map<String, String> from = MountingState.of(each.from()).written();
                 each.build().after().written().forEach((part, host) -> {
                     if (!host.equals(from.get(part))) {
                         out.put(part, host);
@@ -175,7 +175,7 @@ public final class SeasonPlanner {
 
     private Made made(Outing outing, Workshop from) {
         Workshop open = outing.open(from);
-        return new Made(outing, open, Builds.of(outing.call(), open, outing.date(), outing.worths(), rules, outing.bike()));
+        return new Made(outing, open, BuildFinder.of(outing.call(), open, outing.date(), outing.worths(), rules, outing.bike()));
     }
 
     private static List<Decided> decided(Call call) {
@@ -254,7 +254,7 @@ public final class SeasonPlanner {
         List<String> out = new ArrayList<>();
         for (String name : names) {
             Part part = now.find(name);
-            if (part.kind() == Kind.BIKE || part.bike() == null || !names.contains(part.bike().name())) {
+            if (part.kind() == PartKind.BIKE || part.bike() == null || !names.contains(part.bike().name())) {
                 out.add(name);
             }
         }
@@ -321,16 +321,16 @@ public final class SeasonPlanner {
     /** The work counted from what stands before anyone takes anything, so that what comes off for another is told too. */
     private Build fromTheMorning(Build build) {
         Part bike = now.find(build.bike().name());
-        Map<Place, Part> parts = new EnumMap<>(Place.class);
+        Map<MountingPlace, Part> parts = new EnumMap<>(MountingPlace.class);
         build.inPlace().forEach((place, part) -> parts.put(place, now.find(part.name())));
-        Map<Place, List<String>> why = new EnumMap<>(Place.class);
+        Map<MountingPlace, List<String>> why = new EnumMap<>(MountingPlace.class);
         build.swaps().forEach(each -> why.put(each.place(), each.why()));
-        Stand before = Stand.of(now);
+        MountingState before = MountingState.of(now);
         List<Swap> swaps = new ArrayList<>();
-        for (Swap each : Steps.on(bike, now, before, before.with(bike, parts))) {
+        for (Swap each : WorkOrder.on(bike, now, before, before.with(bike, parts))) {
             swaps.add(each.because(why.getOrDefault(each.place(), List.of())));
         }
-        double own = (bike.has(Detail.MASS) ? bike.number(Detail.MASS) : 0) + (bike.has(Detail.OTHER_MASS) ? bike.number(Detail.OTHER_MASS) : 0);
+        double own = (bike.has(PartDetail.MASS) ? bike.number(PartDetail.MASS) : 0) + (bike.has(PartDetail.OTHER_MASS) ? bike.number(PartDetail.OTHER_MASS) : 0);
         return build.after(swaps, own + before.mass(bike));
     }
 
@@ -342,7 +342,7 @@ public final class SeasonPlanner {
             Made wanted = of(each.outing(), free);
             words.add(each.outing().rider() + ": " + bikeOf(wanted.build(), each.build()));
             loses.addAll(loses(wanted, each));
-            Range returned = Builds.returned(each.outing().call(), each.outing().worths(), now, each.build(), wanted.build());
+            Range returned = BuildFinder.returned(each.outing().call(), each.outing().worths(), now, each.build(), wanted.build());
             costs = costs == null || returned == null ? null : costs.plus(returned);
         }
         return new Choice(String.join("; ", words), loses, costs);
@@ -372,9 +372,9 @@ public final class SeasonPlanner {
     /** The parts that take the places of those that another got. */
     private static List<String> instead(Build wanted, Build got) {
         List<String> out = new ArrayList<>();
-        for (Map.Entry<Place, Part> each : wanted.inPlace().entrySet()) {
+        for (Map.Entry<MountingPlace, Part> each : wanted.inPlace().entrySet()) {
             Part part = got.inPlace().get(each.getKey());
-            if (each.getKey() == Place.FRONT_SEALANT || each.getKey() == Place.REAR_SEALANT) {
+            if (each.getKey() == MountingPlace.FRONT_SEALANT || each.getKey() == MountingPlace.REAR_SEALANT) {
                 continue;
             }
             if (part == null) {
@@ -454,7 +454,7 @@ public final class SeasonPlanner {
                 }
             }
             Workshop alone = now.without(rest);
-            Build build = Builds.of(each.outing().call(), alone, each.outing().date(), each.outing().worths(), rules, bike);
+            Build build = BuildFinder.of(each.outing().call(), alone, each.outing().date(), each.outing().worths(), rules, bike);
             if (build.bike() == null || !build.swaps().isEmpty()) {
                 return null;
             }
@@ -479,12 +479,12 @@ public final class SeasonPlanner {
 
     private void wish(Wished wish, Part part, Made made, Workshop bought) {
         Outing outing = made.outing();
-        Build build = Builds.parts(outing.call(), bought, outing.worths(), outing.bike());
+        Build build = BuildFinder.parts(outing.call(), bought, outing.worths(), outing.bike());
         if (!used(build).contains(part.name())) {
             return;
         }
         wish.rides.add(outing.rider() + ", " + outing.event());
-        Range returned = Builds.returned(outing.call(), outing.worths(), bought, made.build(), build);
+        Range returned = BuildFinder.returned(outing.call(), outing.worths(), bought, made.build(), build);
         wish.returned = wish.returned == null || returned == null ? null : wish.returned.plus(returned);
         wish.notches += made.loss() - build.loss();
         Set<String> open = new LinkedHashSet<>();
@@ -499,7 +499,7 @@ public final class SeasonPlanner {
     private List<Wish> wishes() {
         List<Wish> out = new ArrayList<>();
         wished.forEach((part, wish) -> {
-            Double price = part.number(Detail.PRICE);
+            Double price = part.number(PartDetail.PRICE);
             Range returned = wish.rides.isEmpty() ? Range.exact(0) : wish.returned;
             Range perMoney = price == null || price <= 0 || returned == null ? null : returned.times(1 / price);
             out.add(new Wish(part, price, start.name(), wish.rides, returned, perMoney, repaid(wish, price), List.copyOf(wish.serves), wish.notches));

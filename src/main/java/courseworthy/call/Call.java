@@ -3,7 +3,7 @@ package courseworthy.call;
 import courseworthy.claim.Task;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
-import courseworthy.rulebase.Untold;
+import courseworthy.engine.UndeterminedRule;
 import courseworthy.topic.Topic;
 import java.util.List;
 
@@ -15,7 +15,7 @@ import java.util.List;
  * @param tasks        what rules say is to be done, sorted by due time and id
  * @param couldNotTell rules that could not tell, sorted by id
  */
-public record Call(Demands demands, List<Decision> decisions, List<Task> tasks, List<Untold> couldNotTell) {
+public record Call(Demands demands, List<Decision> decisions, List<Task> tasks, List<UndeterminedRule> couldNotTell) {
 
     public Call {
         decisions = List.copyOf(decisions);

@@ -42,8 +42,8 @@ public record Flip(Measure measure, long from, long to, Way way, boolean inRange
         }
     }
 
-    /** How large the change is, as {@link Size} has it. */
+    /** How large the change is, as {@link ChangeSize} has it. */
     public double size() {
-        return Size.of(measure, from, to);
+        return ChangeSize.of(measure, from, to);
     }
 }

@@ -1,7 +1,7 @@
 package courseworthy.checklist;
 
-import courseworthy.claim.Due;
-import courseworthy.claim.Where;
+import courseworthy.claim.Deadline;
+import courseworthy.claim.SourceLocation;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -29,7 +29,7 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param items in the order in which they are done
      * @param done  what to say when all is done: a list ends with a completion call
      */
-    public record Section(Due due, String when, List<Item> items, String done) {
+    public record Section(Deadline due, String when, List<Item> items, String done) {
         public Section {
             items = List.copyOf(items);
         }
@@ -46,6 +46,6 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param rule     the rule that says it, or empty where the event does
      * @param where    where that is written, or null
      */
-    public record Item(String what, String find, String because, boolean critical, String part, String rule, Where where) {
+    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
     }
 }

@@ -14,8 +14,8 @@ import java.util.List;
  * @param written the value as the rule writes it, {@code 0.95 x ratio needed on the last climb}; the plain text for a literal
  * @param grounds the facts it rested on
  */
-public record Claim(Author author, Topic topic, Verb verb, List<Long> values, List<String> labels, String written,
-        List<Ground> grounds) {
+public record Claim(RuleOrigin author, Topic topic, Verb verb, List<Long> values, List<String> labels, String written,
+        List<TestedFact> grounds) {
 
     public Claim {
         values = List.copyOf(values);
@@ -26,7 +26,7 @@ public record Claim(Author author, Topic topic, Verb verb, List<Long> values, Li
         }
     }
 
-    public static Claim of(Author author, Topic topic, Verb verb, long value, String written, List<Ground> grounds) {
+    public static Claim of(RuleOrigin author, Topic topic, Verb verb, long value, String written, List<TestedFact> grounds) {
         return new Claim(author, topic, verb, List.of(value), List.of(), written, grounds);
     }
 
@@ -48,7 +48,7 @@ public record Claim(Author author, Topic topic, Verb verb, List<Long> values, Li
 
     /** Whether its condition would turn out otherwise at the low or high end of a measure's range. */
     public boolean restsOnRange() {
-        for (Ground ground : grounds) {
+        for (TestedFact ground : grounds) {
             if (ground.near()) {
                 return true;
             }

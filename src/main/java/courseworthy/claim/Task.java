@@ -15,6 +15,6 @@ import java.util.List;
  * @param after   ids of tasks that must come before, qualified
  * @param grounds the facts it rested on
  */
-public record Task(Author author, String what, String find, Due due, long needs, boolean critical, String part, List<String> after,
-        List<Ground> grounds) {
+public record Task(RuleOrigin author, String what, String find, Deadline due, long needs, boolean critical, String part, List<String> after,
+        List<TestedFact> grounds) {
 }

@@ -1,8 +1,14 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.report.BriefMarkdown;
+import courseworthy.report.BriefText;
+import courseworthy.report.TopicText;
+import courseworthy.report.json.JsonBrief;
+import courseworthy.task.Brief;
+import courseworthy.task.BriefTask;
+import courseworthy.task.Request;
+import courseworthy.task.TopicResult;
+import courseworthy.task.Workspace;
 
 /** Prints the brief: the call, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
@@ -18,12 +24,27 @@ final class BriefCommand extends RequestCommand {
     }
 
     @Override
-    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        if (topic.value() == null) {
-            return tool.brief(request, format, colours);
+    String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        if (topic.value() != null) {
+            return topic(workspace, request, format, colours);
         }
-        try (Meter meter = meter("looking for what would change it")) {
-            return tool.topic(request, topic.value(), format, colours, meter);
+        Brief brief = BriefTask.of(workspace, request).brief();
+        return switch (format) {
+            case JSON -> JsonBrief.of(brief);
+            case MARKDOWN -> BriefMarkdown.of(brief);
+            default -> BriefText.of(brief, colours);
+        };
+    }
+
+    private String topic(Workspace workspace, Request request, Format format, boolean colours) {
+        TopicResult result;
+        try (ProgressMeter meter = meter("looking for what would change it")) {
+            result = BriefTask.topic(workspace, request, topic.value(), meter);
         }
+        return switch (format) {
+            case JSON -> JsonBrief.of(result.brief(), result.topic(), result.flips());
+            case MARKDOWN -> BriefMarkdown.of(result.brief(), result.topic(), result.flips());
+            default -> TopicText.of(result.brief(), result.topic(), result.flips(), colours);
+        };
     }
 }

@@ -1,8 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.report.BriefMarkdown;
+import courseworthy.report.BriefText;
+import courseworthy.report.json.JsonBrief;
+import courseworthy.task.Brief;
+import courseworthy.task.BriefTask;
+import courseworthy.task.Request;
+import courseworthy.task.Workspace;
 
 /** Prints the checklist alone. */
 final class ChecklistCommand extends RequestCommand {
@@ -13,7 +17,12 @@ final class ChecklistCommand extends RequestCommand {
     }
 
     @Override
-    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        return tool.checklist(request, format, colours);
+    String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        Brief brief = BriefTask.withoutOutlook(workspace, request).brief();
+        return switch (format) {
+            case JSON -> JsonBrief.checklist(brief);
+            case MARKDOWN -> BriefMarkdown.checklist(brief);
+            default -> BriefText.checklist(brief, colours);
+        };
     }
 }

@@ -1,11 +1,10 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
-import courseworthy.problem.Harmless;
 import courseworthy.problem.Spelling;
+import courseworthy.problem.TextSanitiser;
+import courseworthy.task.Workspace;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,7 +23,7 @@ abstract class Command implements Runnable {
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
     private final Terminal terminal;
-    private Courseworthy tool;
+    private Workspace workspace;
 
     /**
      * @param name     as typed
@@ -123,7 +122,7 @@ abstract class Command implements Runnable {
     /** The option {@code -o FILE} and where the result goes. */
     final Output output() {
         Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
-        return new Output(file, this::print, path -> tool().mayWriteOver(path, path.toString()));
+        return new Output(file, this::print, path -> workspace().mayWriteOver(path, path.toString()));
     }
 
     /** The option {@code --format}; text where it is not given. */
@@ -137,18 +136,18 @@ abstract class Command implements Runnable {
         return () -> formats[words.indexOf(word.value())];
     }
 
-    /** The tool, which says what it has to remark on standard error. */
-    final Courseworthy tool() {
-        if (tool == null) {
+    /** Where the command works; warnings go to standard error. */
+    final Workspace workspace() {
+        if (workspace == null) {
             String home = System.getProperty("courseworthy.home");
-            tool = new Courseworthy(home == null ? null : Path.of(home), this::remark);
+            workspace = new Workspace(home == null ? null : Path.of(home), this::remark);
         }
-        return tool;
+        return workspace;
     }
 
     /** Shows on standard error, where that is a terminal, how far long work has come. To be closed when it is done. */
-    final Meter meter(String what) {
-        return new Meter(what, "1".equals(System.getProperty("courseworthy.watched")) ? spec.commandLine().getErr() : null);
+    final ProgressMeter meter(String what) {
+        return new ProgressMeter(what, "1".equals(System.getProperty("courseworthy.watched")) ? spec.commandLine().getErr() : null);
     }
 
     /** Prints a result to standard output, as it is. */
@@ -158,7 +157,7 @@ abstract class Command implements Runnable {
 
     /** Prints a remark to standard error, on a line of its own. */
     final void remark(String text) {
-        spec.commandLine().getErr().print(Harmless.text(text) + "\n");
+        spec.commandLine().getErr().print(TextSanitiser.text(text) + "\n");
     }
 
     private static String[] rest(String... names) {

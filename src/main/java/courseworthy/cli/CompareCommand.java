@@ -1,8 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.report.CompareMarkdown;
+import courseworthy.report.CompareText;
+import courseworthy.report.json.JsonCompare;
+import courseworthy.task.CompareResult;
+import courseworthy.task.CompareTask;
+import courseworthy.task.Request;
+import courseworthy.task.Workspace;
 import java.util.List;
 
 /** Prints set-ups side by side. */
@@ -18,7 +22,12 @@ final class CompareCommand extends RequestCommand {
     }
 
     @Override
-    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        return tool.compare(request, setUps.value(), format, colours);
+    String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        CompareResult result = CompareTask.of(workspace, request, setUps.value());
+        return switch (format) {
+            case JSON -> JsonCompare.of(result.brief(), result.setUps());
+            case MARKDOWN -> CompareMarkdown.of(result.brief(), result.setUps());
+            default -> CompareText.of(result.brief(), result.setUps(), colours);
+        };
     }
 }

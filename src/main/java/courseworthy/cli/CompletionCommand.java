@@ -12,6 +12,6 @@ final class CompletionCommand extends Command {
 
     @Override
     public void run() {
-        print(AutoComplete.bash(Tool.NAME, Tool.withAllCommands()) + "\n");
+        print(AutoComplete.bash(CommandRunner.NAME, CommandRunner.withAllCommands()) + "\n");
     }
 }

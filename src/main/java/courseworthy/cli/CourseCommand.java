@@ -1,6 +1,9 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.CourseText;
+import courseworthy.report.json.JsonBrief;
+import courseworthy.task.CourseResult;
+import courseworthy.task.CourseTask;
 
 /** Prints what is to be known of a course by itself. */
 final class CourseCommand extends Command {
@@ -18,6 +21,8 @@ final class CourseCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().course(file.value(), ground.value(), format.value(), colours() && !output.toFile()));
+        CourseResult result = CourseTask.of(workspace(), file.value(), ground.value());
+        output.write(format.value() == Format.JSON ? JsonBrief.course(result.summary(), result.measures())
+                : CourseText.of(result, colours() && !output.toFile()));
     }
 }

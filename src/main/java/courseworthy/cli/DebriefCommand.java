@@ -1,13 +1,17 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.DebriefMarkdown;
+import courseworthy.report.DebriefText;
+import courseworthy.report.json.JsonDebrief;
+import courseworthy.task.DebriefReading;
+import courseworthy.task.DebriefTask;
 
 /** Holds what happened against the brief that was given. */
 final class DebriefCommand extends Command {
 
     private final Given<String> file = parameter("FILE",
             "A debrief (.yaml), which names the brief as saved with --format json; or a folder of debriefs, for the record of each rule.");
-    private final Given<Format> format = format(Format.values());
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     DebriefCommand(Terminal terminal) {
@@ -20,6 +24,23 @@ final class DebriefCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().debrief(file.value(), format.value(), colours() && !output.toFile()));
+        DebriefReading reading = DebriefTask.of(workspace(), file.value());
+        output.write(reading.result() == null ? record(reading) : result(reading));
+    }
+
+    private String result(DebriefReading reading) {
+        return switch (format.value()) {
+            case JSON -> JsonDebrief.of(reading.result());
+            case MARKDOWN -> DebriefMarkdown.of(reading.result());
+            default -> DebriefText.of(reading.result(), colours() && !output.toFile());
+        };
+    }
+
+    private String record(DebriefReading reading) {
+        return switch (format.value()) {
+            case JSON -> JsonDebrief.of(reading.folder(), reading.record());
+            case MARKDOWN -> DebriefMarkdown.of(reading.folder(), reading.record());
+            default -> DebriefText.of(reading.folder(), reading.record(), colours() && !output.toFile());
+        };
     }
 }

@@ -1,8 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.report.GearsMarkdown;
+import courseworthy.report.GearsText;
+import courseworthy.report.json.JsonGears;
+import courseworthy.task.GearsResult;
+import courseworthy.task.GearsTask;
+import courseworthy.task.Request;
+import courseworthy.task.Workspace;
 
 /** Prints what a course asks of the gears. */
 final class GearsCommand extends RequestCommand {
@@ -14,7 +18,12 @@ final class GearsCommand extends RequestCommand {
     }
 
     @Override
-    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        return tool.gears(request, format, colours);
+    String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        GearsResult result = GearsTask.of(workspace, request);
+        return switch (format) {
+            case JSON -> JsonGears.of(result.brief(), result.choice(), result.shortfall());
+            case MARKDOWN -> GearsMarkdown.of(result.brief(), result.choice(), result.shortfall());
+            default -> GearsText.of(result.brief(), result.choice(), result.shortfall(), colours);
+        };
     }
 }

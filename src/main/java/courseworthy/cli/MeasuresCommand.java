@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.Catalogue;
+import courseworthy.report.json.JsonCatalogue;
 
 /** Lists every measure there is. */
 final class MeasuresCommand extends Command {
@@ -15,6 +16,6 @@ final class MeasuresCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().measures(format.value(), colours() && !output.toFile()));
+        output.write(format.value() == Format.JSON ? JsonCatalogue.measures() : Catalogue.measures(colours() && !output.toFile()));
     }
 }

@@ -1,5 +1,8 @@
 package courseworthy.cli;
 
+import courseworthy.task.NewTask;
+import java.util.List;
+
 /** Writes a folder of commented files to begin with. */
 final class NewCommand extends Command {
 
@@ -12,6 +15,10 @@ final class NewCommand extends Command {
 
     @Override
     public void run() {
-        print(tool().startFolder(folder.value()));
+        String in = folder.value().endsWith("/") ? folder.value() : folder.value() + "/";
+        List<String> files = NewTask.of(workspace(), folder.value());
+        print("Wrote " + String.join(", ", files) + " to " + in + "\nReady to use. Edit them to match your own course and bike, then run:\n\n"
+                + "    courseworthy brief " + in + "course.yaml --rider " + in + "rider.yaml --event " + in + "event.yaml --sheet " + in
+                + "sheet.yaml --workshop " + in + "workshop.yaml\n");
     }
 }

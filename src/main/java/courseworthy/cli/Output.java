@@ -2,7 +2,7 @@ package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
-import courseworthy.problem.NotWritten;
+import courseworthy.problem.OutputFailure;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -38,7 +38,7 @@ final class Output {
      * Writes the whole result.
      *
      * @throws BadInput   where the file must not be written; it is then as it was before
-     * @throws NotWritten where writing it fails; it is then as it was before
+     * @throws OutputFailure where writing it fails; it is then as it was before
      */
     void write(String text) {
         if (toFile()) {
@@ -69,7 +69,7 @@ final class Output {
      * reader sees the old or the new and never half of either. A device or pipe is written to as it is.
      *
      * @throws BadInput   where it may not be written
-     * @throws NotWritten where writing fails
+     * @throws OutputFailure where writing fails
      */
     static void replace(Path target, String text) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
@@ -85,7 +85,7 @@ final class Output {
         } catch (AccessDeniedException denied) {
             throw refused(target, "no permission to write there", "a folder you may write to");
         } catch (IOException failed) {
-            throw new NotWritten(target.toString(), failed);
+            throw new OutputFailure(target.toString(), failed);
         }
     }
 

@@ -1,5 +1,9 @@
 package courseworthy.cli;
 
+import courseworthy.report.CataloguePages;
+import courseworthy.task.PagesTask;
+import java.util.Map;
+
 /** Writes a page for each topic and each measure. */
 final class PagesCommand extends Command {
 
@@ -12,6 +16,8 @@ final class PagesCommand extends Command {
 
     @Override
     public void run() {
-        print(tool().pages(folder.value()));
+        Map<String, String> pages = new CataloguePages(PagesTask.of(workspace())).pages();
+        PagesTask.write(workspace(), folder.value(), pages);
+        print("Wrote " + pages.size() + " pages; begin with " + (folder.value().endsWith("/") ? folder.value() : folder.value() + "/") + "README.md\n");
     }
 }

@@ -1,8 +1,7 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.task.Request;
+import courseworthy.task.Workspace;
 
 /** A command that answers for a course, a rider and a day. */
 abstract class RequestCommand extends Command {
@@ -18,7 +17,7 @@ abstract class RequestCommand extends Command {
     private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; goes before the event's.");
     private final Given<String> workshop = option("--workshop", "FILE",
             "What the rider owns: the build is found in it, with what to swap.");
-    private final Given<Format> format = format(Format.values());
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     RequestCommand(String name, Terminal terminal, String purpose, String... examples) {
@@ -29,9 +28,9 @@ abstract class RequestCommand extends Command {
     public final void run() {
         Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
                 date.value(), workshop.value());
-        output.write(answer(tool(), request, format.value(), colours() && !output.toFile()));
+        output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
     }
 
     /** The result, whole. */
-    abstract String answer(Courseworthy tool, Request request, Format format, boolean colours);
+    abstract String answer(Workspace workspace, Request request, Format format, boolean colours);
 }

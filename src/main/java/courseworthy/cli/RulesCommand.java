@@ -1,6 +1,10 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.Catalogue;
+import courseworthy.report.json.JsonCatalogue;
+import courseworthy.task.RuleEntry;
+import courseworthy.task.RulesTask;
+import java.util.List;
 
 /** Lists every shipped rule. */
 final class RulesCommand extends Command {
@@ -16,6 +20,7 @@ final class RulesCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().rules(topic.value(), format.value(), colours() && !output.toFile()));
+        List<RuleEntry> rules = RulesTask.of(topic.value());
+        output.write(format.value() == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours() && !output.toFile()));
     }
 }

@@ -1,5 +1,8 @@
 package courseworthy.cli;
 
+import courseworthy.report.json.JsonCatalogue;
+import courseworthy.task.SchemaTask;
+
 /** Prints what an editor needs to complete and check a kind of file. */
 final class SchemaCommand extends Command {
 
@@ -13,6 +16,6 @@ final class SchemaCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().schema(kind.value()));
+        output.write(JsonCatalogue.schema(SchemaTask.of(kind.value())));
     }
 }

@@ -1,13 +1,17 @@
 package courseworthy.cli;
 
-import java.util.List;
+import courseworthy.build.SeasonPlan;
+import courseworthy.report.SeasonCsv;
+import courseworthy.report.SeasonMarkdown;
+import courseworthy.report.SeasonText;
+import courseworthy.report.json.JsonSeason;
+import courseworthy.task.SeasonTask;
 
 /** Works out a season: every call and build, the swaps between, what clashes, and what is worth buying. */
 final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
-    private final Given<String> format = choice("--format", "FORMAT", "text (the default), csv, json or markdown.",
-            List.of("text", "csv", "json", "markdown"));
+    private final Given<Format> format = format(Format.TEXT, Format.CSV, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     SeasonCommand(Terminal terminal) {
@@ -19,8 +23,15 @@ final class SeasonCommand extends Command {
 
     @Override
     public void run() {
-        try (Meter meter = meter("working out the season")) {
-            output.write(tool().season(folder.value(), format.value(), colours() && !output.toFile(), meter));
+        SeasonPlan season;
+        try (ProgressMeter meter = meter("working out the season")) {
+            season = SeasonTask.of(workspace(), folder.value(), meter);
         }
+        output.write(switch (format.value()) {
+            case CSV -> SeasonCsv.of(season);
+            case JSON -> JsonSeason.of(season);
+            case MARKDOWN -> SeasonMarkdown.of(season);
+            default -> SeasonText.of(season, colours() && !output.toFile());
+        });
     }
 }

@@ -1,6 +1,9 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.CheckText;
+import courseworthy.report.json.JsonCheck;
+import courseworthy.task.CheckResult;
+import courseworthy.task.CheckTask;
 import java.util.List;
 
 /** Looks over a coach's sheet of advice. */
@@ -25,6 +28,8 @@ final class SheetCheckCommand extends Command {
     @Override
     public void run() {
         output.check();
-        output.write(tool().sheetCheck(file.value(), beside.value(), gaps.value(), all.value(), examples.value(), format.value(), colours() && !output.toFile()));
+        CheckResult result = CheckTask.of(workspace(), file.value(), beside.value(), gaps.value(), all.value(), examples.value());
+        output.write(format.value() == Format.JSON ? JsonCheck.of(result.file(), result.rows(), result.findings(), result.examples())
+                : CheckText.of(result.file(), result.rows(), result.findings(), result.examples(), colours() && !output.toFile()));
     }
 }

@@ -1,6 +1,9 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.analysis.Impact;
+import courseworthy.report.ImpactText;
+import courseworthy.report.json.JsonImpact;
+import courseworthy.task.ImpactTask;
 
 /** Shows what another sheet changes, over courses and riders. */
 final class SheetImpactCommand extends Command {
@@ -22,9 +25,11 @@ final class SheetImpactCommand extends Command {
 
     @Override
     public void run() {
-        try (Meter meter = meter("comparing rides")) {
-            output.write(tool().sheetImpact(before.value(), after.value(), courses.value(), riders.value(), events.value(), topic.value(),
-                    format.value(), colours() && !output.toFile(), meter));
+        try (ProgressMeter meter = meter("comparing rides")) {
+            Impact impact = ImpactTask.of(workspace(), before.value(), after.value(), courses.value(), riders.value(), events.value(), topic.value(), meter);
+            boolean colours = colours() && !output.toFile();
+            output.write(format.value() == Format.JSON ? JsonImpact.of(impact)
+                    : topic.value() == null ? ImpactText.of(impact, colours) : ImpactText.ofTopic(impact, colours));
         }
     }
 }

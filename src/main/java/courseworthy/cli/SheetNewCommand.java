@@ -1,5 +1,7 @@
 package courseworthy.cli;
 
+import courseworthy.task.NewSheetTask;
+
 /** Writes a commented sheet to begin with, and its cases. */
 final class SheetNewCommand extends Command {
 
@@ -12,6 +14,9 @@ final class SheetNewCommand extends Command {
 
     @Override
     public void run() {
-        print(tool().startSheet(file.value()));
+        String cases = NewSheetTask.of(workspace(), file.value());
+        print("Wrote " + file.value() + " and " + cases + "\nReady to use. Edit them to say what you advise, then run:\n\n"
+                + "    courseworthy sheet check " + file.value() + "\n    courseworthy sheet test " + file.value() + "\n    courseworthy brief COURSE --sheet "
+                + file.value() + "\n");
     }
 }

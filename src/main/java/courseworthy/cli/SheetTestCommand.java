@@ -1,7 +1,9 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
-import courseworthy.Courseworthy.Tests;
+import courseworthy.engine.CaseResults;
+import courseworthy.report.TestText;
+import courseworthy.report.json.JsonTest;
+import courseworthy.task.TestTask;
 import java.util.List;
 import picocli.CommandLine.IExitCodeGenerator;
 
@@ -23,11 +25,13 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
 
     @Override
     public void run() {
-        try (Meter meter = meter("trying cases")) {
-            Tests tests = tool().sheetTest(file.value(), beside.value(), cases.value(), cover.value(), format.value(), colours() && !output.toFile(), meter);
-            output.write(tests.text());
-            asExpected = tests.asExpected();
+        CaseResults results;
+        try (ProgressMeter meter = meter("trying cases")) {
+            results = TestTask.of(workspace(), file.value(), beside.value(), cases.value(), cover.value(), meter);
         }
+        output.write(format.value() == Format.JSON ? JsonTest.of(file.value(), results)
+                : TestText.of(file.value(), results, colours() && !output.toFile()));
+        asExpected = TestTask.asExpected(results);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy.Format;
+import courseworthy.report.Catalogue;
+import courseworthy.report.json.JsonCatalogue;
 
 /** Lists every topic there is. */
 final class TopicsCommand extends Command {
@@ -15,6 +16,6 @@ final class TopicsCommand extends Command {
 
     @Override
     public void run() {
-        output.write(tool().topics(format.value(), colours() && !output.toFile()));
+        output.write(format.value() == Format.JSON ? JsonCatalogue.topics() : Catalogue.topics(colours() && !output.toFile()));
     }
 }

@@ -1,8 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
+import courseworthy.report.WhyMarkdown;
+import courseworthy.report.WhyText;
+import courseworthy.report.json.JsonWhy;
+import courseworthy.task.Request;
+import courseworthy.task.WhyResult;
+import courseworthy.task.WhyTask;
+import courseworthy.task.Workspace;
 
 /** Prints why a decision is as it is, why a rule kept silent, or why another value was not chosen. */
 final class WhyCommand extends RequestCommand {
@@ -22,9 +26,15 @@ final class WhyCommand extends RequestCommand {
     }
 
     @Override
-    String answer(Courseworthy tool, Request request, Format format, boolean colours) {
-        try (Meter meter = meter("looking for what would change it")) {
-            return tool.why(request, topic.value(), not.value(), rule.value(), format, colours, meter);
+    String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        WhyResult result;
+        try (ProgressMeter meter = meter("looking for what would change it")) {
+            result = WhyTask.of(workspace, request, topic.value(), not.value(), rule.value(), meter);
         }
+        return switch (format) {
+            case JSON -> JsonWhy.of(result);
+            case MARKDOWN -> WhyMarkdown.of(result);
+            default -> WhyText.of(result, colours);
+        };
     }
 }

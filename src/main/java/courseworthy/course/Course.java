@@ -21,7 +21,7 @@ import java.util.List;
  * @param latitude  of the start, degrees; NaN where unknown
  * @param longitude of the start, degrees; NaN where unknown
  */
-public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, Line line, Double ascent,
+public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Double ascent,
         Double descent, Interval up, Interval down, List<Repair> repairs, List<String> assumed, List<String> notes, double latitude, double longitude) {
 
     public Course {
@@ -32,7 +32,7 @@ public record Course(String name, String summary, String file, List<Stretch> str
     }
 
     /** A course whose climbing is written rather than measured. */
-    public Course(String name, String summary, String file, List<Stretch> stretches, Track track, Line line, Double ascent, Double descent,
+    public Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Double ascent, Double descent,
             List<Repair> repairs, List<String> assumed, List<String> notes, double latitude, double longitude) {
         this(name, summary, file, stretches, track, line, ascent, descent, null, null, repairs, assumed, notes, latitude, longitude);
     }

@@ -25,7 +25,7 @@ public final class CourseReader {
     /** Most stretches of a profile. */
     public static final int MOST_STRETCHES = 5000;
     /** Longest course, m. */
-    public static final double LONGEST = Cleaning.LONGEST;
+    public static final double LONGEST = TrackCleaner.LONGEST;
 
     /** How far the stretches' total may miss the track's length. */
     private static final double MOST_MISSED = 0.02;
@@ -60,15 +60,15 @@ public final class CourseReader {
     public static Course onGround(Path path, String shown, AssumedGround ground, Faults faults) {
         Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.pairs(ground, faults);
         Course course = new CourseReader(shown, faults).course(path);
-        return course == null || faults.stop() ? null : Assuming.ground(course, assumed, ground == null ? "" : ground.key());
+        return course == null || faults.stop() ? null : AssumedGroundFiller.ground(course, assumed, ground == null ? "" : ground.key());
     }
 
     private Course course(Path path) {
         String name = path.getFileName() == null ? "" : path.getFileName().toString().toLowerCase(Locale.ROOT);
         boolean yaml = name.endsWith(".yaml") || name.endsWith(".yml");
         byte[] start = yaml || name.endsWith(".gpx") ? new byte[0] : start(path);
-        if (Gzip.is(start)) {
-            start = Gzip.start(start);
+        if (GzipFile.is(start)) {
+            start = GzipFile.start(start);
             if (!name.endsWith(".gpx.gz") && !startsLikeXml(start)) {
                 faults.add(shown, 0, "", "a compressed file (gzip) with no XML in it", "a course profile (.yaml) or a GPX track (.gpx, .gpx.gz)",
                         "Unpack it first: gunzip, or what opens archives on your machine.");
@@ -117,8 +117,8 @@ public final class CourseReader {
     }
 
     private Course track(Path path) {
-        Gpx gpx = GpxReader.read(path, shown, faults);
-        Cleaning.Cleaned cleaned = gpx == null ? null : Cleaning.of(gpx, shown, faults);
+        GpxFile gpx = GpxReader.read(path, shown, faults);
+        TrackCleaner.Cleaned cleaned = gpx == null ? null : TrackCleaner.of(gpx, shown, faults);
         if (cleaned == null) {
             return null;
         }
@@ -134,7 +134,7 @@ public final class CourseReader {
         List<String> notes = new ArrayList<>();
         List<Stretch> stretches = profile.stretches();
         Double[] climbing = written(stretches, notes);
-        Line line = climbing == null ? null : Drawing.line(stretches, profile.startHeight());
+        ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
         return new Course(named(profile.name()), profile.summary(), shown, stretches, null, line, climbing == null ? null : climbing[0],
                 climbing == null ? null : climbing[1], List.of(), List.of(), notes, profile.latitude(), profile.longitude());
     }
@@ -157,7 +157,7 @@ public final class CourseReader {
             return null;
         }
         if (silent > 0) {
-            notes.add("Rise and drop are not written on " + Say.length(silent) + ": drawn level, and not in the climbing.");
+            notes.add("Rise and drop are not written on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
         }
         return new Double[] {up, down};
     }
@@ -178,8 +178,8 @@ public final class CourseReader {
             return null;
         }
         String trackShown = shown.substring(0, shown.lastIndexOf('/') + 1) + profile.track();
-        Gpx gpx = GpxReader.read(track, trackShown, faults);
-        Cleaning.Cleaned cleaned = gpx == null ? null : Cleaning.of(gpx, trackShown, faults);
+        GpxFile gpx = GpxReader.read(track, trackShown, faults);
+        TrackCleaner.Cleaned cleaned = gpx == null ? null : TrackCleaner.of(gpx, trackShown, faults);
         if (cleaned == null) {
             return null;
         }
@@ -237,12 +237,12 @@ public final class CourseReader {
         }
         double missed = Math.abs(total - length) / length;
         if (missed > MOST_MISSED) {
-            faults.add(shown, profile.stretchesLine(), "stretches", "a total of " + Say.exactly(total),
-                    Say.exactly(length) + ", the track's length, within 2 %", "Correct the lengths, or add the stretches that are missing.");
+            faults.add(shown, profile.stretchesLine(), "stretches", "a total of " + LengthPhrases.exactly(total),
+                    LengthPhrases.exactly(length) + ", the track's length, within 2 %", "Correct the lengths, or add the stretches that are missing.");
             return null;
         }
         if (missed > MISSED_UNSAID) {
-            notes.add("The stretches add up to " + Say.exactly(total) + ", the track to " + Say.exactly(length)
+            notes.add("The stretches add up to " + LengthPhrases.exactly(total) + ", the track to " + LengthPhrases.exactly(length)
                     + ": their lengths were scaled to the track.");
         }
         List<Stretch> out = new ArrayList<>();
@@ -253,12 +253,12 @@ public final class CourseReader {
     }
 
     /** The track gives the climbing. */
-    private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
+    private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
         Double[] written = written(stretches, new ArrayList<>());
         if (written != null) {
-            notes.add("The track's climbing is used, " + Say.metres(cleaned.climbing().up()) + " up and "
-                    + Say.metres(cleaned.climbing().down()) + " down; the profile says " + Say.metres(written[0]) + " up and "
-                    + Say.metres(written[1]) + " down.");
+            notes.add("The track's climbing is used, " + LengthPhrases.metres(cleaned.climbing().up()) + " up and "
+                    + LengthPhrases.metres(cleaned.climbing().down()) + " down; the profile says " + LengthPhrases.metres(written[0]) + " up and "
+                    + LengthPhrases.metres(written[1]) + " down.");
         }
         if (profile.startHeight() != null) {
             notes.add("The track's height is used in place of the profile's start height.");
@@ -267,15 +267,15 @@ public final class CourseReader {
     }
 
     /** The track gives the way, the stretches the climbing. */
-    private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
+    private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
         Double[] climbing = written(stretches, notes);
-        Line line = climbing == null ? null : Drawing.line(stretches, profile.startHeight());
+        ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
         return course(profile.name(), profile.summary(), stretches, cleaned, line, climbing, notes);
     }
 
     /** Gives each stretch the track's rise and drop, where the track has any. */
-    private Course laid(String name, String summary, List<Stretch> stretches, Cleaning.Cleaned cleaned, List<String> notes) {
-        Climbing climbing = cleaned.climbing();
+    private Course laid(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
+        AscentCounter climbing = cleaned.climbing();
         if (climbing == null) {
             return course(name, summary, stretches, cleaned, null, null, notes);
         }
@@ -290,7 +290,7 @@ public final class CourseReader {
         return course(name, summary, out, cleaned, cleaned.line(), new Double[] {climbing.up(), climbing.down()}, notes);
     }
 
-    private Course course(String name, String summary, List<Stretch> stretches, Cleaning.Cleaned cleaned, Line line, Double[] climbing,
+    private Course course(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, ElevationLine line, Double[] climbing,
             List<String> notes) {
         Track.Piece first = cleaned.track().pieces().get(0);
         return new Course(named(name), summary, shown, stretches, cleaned.track(), line, climbing == null ? null : climbing[0],

@@ -2,7 +2,7 @@ package courseworthy.course;
 
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import courseworthy.problem.Faults;
-import courseworthy.text.NoSuchFile;
+import courseworthy.text.MissingFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.CharacterCodingException;
@@ -49,8 +49,8 @@ final class GpxReader {
     private int depth;
     private String open = "";
 
-    private final List<Gpx.Segment> tracks = new ArrayList<>();
-    private final List<Gpx.Segment> routes = new ArrayList<>();
+    private final List<GpxFile.Segment> tracks = new ArrayList<>();
+    private final List<GpxFile.Segment> routes = new ArrayList<>();
     private final Run run = new Run();
     private String trackName = "";
     private String fileName = "";
@@ -76,23 +76,23 @@ final class GpxReader {
      * @param shown its path as the user typed it, for messages
      * @return what is written there, or null with one fault that says why not
      */
-    static Gpx read(Path path, String shown, Faults faults) {
+    static GpxFile read(Path path, String shown, Faults faults) {
         return read(path, shown, faults, characters -> { });
     }
 
     /** @param taken told how many characters the parser took in */
-    static Gpx read(Path path, String shown, Faults faults, LongConsumer taken) {
+    static GpxFile read(Path path, String shown, Faults faults, LongConsumer taken) {
         faults.reads(path);
-        try (InputStream in = Gzip.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
-            Gpx gpx = new GpxReader(path, shown, text, faults).read();
+        try (InputStream in = GzipFile.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
+            GpxFile gpx = new GpxReader(path, shown, text, faults).read();
             taken.accept(text.total());
             return gpx;
         } catch (IllegalArgumentException e) {
             faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
-        } catch (Gzip.Damaged e) {
+        } catch (GzipFile.Damaged e) {
             faults.add(e.fault(shown));
         } catch (NoSuchFileException e) {
-            faults.add(NoSuchFile.fault(path, shown, "a file that can be read"));
+            faults.add(MissingFile.fault(path, shown, "a file that can be read"));
         } catch (IOException e) {
             faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", "a file that can be read",
                     "Check the path and its permissions.");
@@ -100,7 +100,7 @@ final class GpxReader {
         return null;
     }
 
-    private Gpx read() {
+    private GpxFile read() {
         if (source.isWebPage()) {
             faults.add(shown, 0, "", "a web page (HTML)", WANTED, "Fetch the file itself: its address gave a page instead.");
             return null;
@@ -382,7 +382,7 @@ final class GpxReader {
             bad(line(), element, "no \"" + attribute + "\"", "lat and lon in decimal degrees");
             return 0;
         }
-        double degrees = Decimal.of(text);
+        double degrees = XmlDecimal.of(text);
         if (!(Math.abs(degrees) <= most)) {
             bad(line(), attribute, quoted(text),
                     "decimal degrees from -" + (int) most + " to " + (int) most + ", such as " + (most > 90 ? "9.5312" : "47.0756"));
@@ -398,7 +398,7 @@ final class GpxReader {
         if (text.isEmpty() || text.equalsIgnoreCase("nan")) {
             return Double.NaN;
         }
-        double metres = Decimal.of(text);
+        double metres = XmlDecimal.of(text);
         if (Double.isNaN(metres)) {
             bad(line() - (int) written.chars().filter(c -> c == '\n').count(), "ele", quoted(text), "metres as a decimal number, such as 450.5");
         }
@@ -438,14 +438,14 @@ final class GpxReader {
         return out.toString();
     }
 
-    private Gpx result() {
+    private GpxFile result() {
         if (badPoints > 0) {
             String many = badPoints == 1 ? "" : badPoints + " values in the file are wrong; this is the first. ";
             String comma = badText.indexOf(',') > 0 ? "Write decimals with a point. " : "";
             throw new Refused(badLine, badField, badText, badExpected, many + comma + "Correct or remove them, or export the track again.");
         }
         boolean route = tracks.isEmpty() && !routes.isEmpty();
-        return new Gpx(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints, List.copyOf(named));
+        return new GpxFile(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints, List.copyOf(named));
     }
 
     /** One message of our own: the parser's differ by version and language. */
@@ -455,7 +455,7 @@ final class GpxReader {
         int line = at == null ? line() : Math.max(0, at.getLineNumber());
         if (cause instanceof XmlText.TooMuch much) {
             faults.add(shown, line, "", much.getMessage(), WANTED, "Thin the track out, or export it without extensions.");
-        } else if (cause instanceof Gzip.Damaged damaged) {
+        } else if (cause instanceof GzipFile.Damaged damaged) {
             faults.add(damaged.fault(shown));
         } else if (cause instanceof CharacterCodingException) {
             faults.add(shown, line, "", "bytes that do not fit the file's encoding", "text in the encoding its first line names",
@@ -477,7 +477,7 @@ final class GpxReader {
         int lines = 1;
         int column = 1;
         char[] chars = new char[8192];
-        try (InputStream in = Gzip.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
+        try (InputStream in = GzipFile.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
             for (int read = text.read(chars); read >= 0; read = text.read(chars)) {
                 text.step();
                 for (int i = 0; i < read; i++) {
@@ -520,8 +520,8 @@ final class GpxReader {
         }
 
         /** The run so far; the next begins empty. */
-        Gpx.Segment take() {
-            Gpx.Segment out = new Gpx.Segment(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(elevation, size));
+        GpxFile.Segment take() {
+            GpxFile.Segment out = new GpxFile.Segment(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(elevation, size));
             size = 0;
             return out;
         }

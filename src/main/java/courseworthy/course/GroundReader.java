@@ -1,7 +1,7 @@
 package courseworthy.course;
 
 import courseworthy.problem.Faults;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
@@ -32,7 +32,7 @@ public final class GroundReader {
     }
 
     /** Reads the ground keys of a block; what is not written or is at fault stays unknown. */
-    static Ground read(Fields fields) {
+    static Ground read(FieldReader fields) {
         Surface surface = Surface.of(fields.word("surface", SURFACES));
         Smoothness smoothness = Smoothness.of(fields.word("smoothness", SMOOTHNESSES));
         String trackType = fields.word("tracktype", TRACKTYPES);
@@ -65,7 +65,7 @@ public final class GroundReader {
         return soft && even ? "smoothness" : null;
     }
 
-    private static void believable(Fields fields, Ground ground) {
+    private static void believable(FieldReader fields, Ground ground) {
         String key = contradiction(ground);
         if (key != null) {
             boolean onSmooth = ground.surface() == null || key.equals("mtb:scale") && ground.surface().family() != Surface.Family.PAVED;
@@ -75,18 +75,18 @@ public final class GroundReader {
         }
     }
 
-    private static Double dropHeight(Fields fields) {
+    private static Double dropHeight(FieldReader fields) {
         Amount height = fields.amount("drop height", Dimension.LENGTH, 0, HIGHEST_DROP, "a height from 0 m to 5 m");
         return height == null ? null : Double.valueOf(height.inBase());
     }
 
-    private static Double turns(Fields fields) {
+    private static Double turns(FieldReader fields) {
         Amount turns = fields.amount("turns per km", Dimension.NUMBER, 0, MOST_TURNS, "a number from 0 to 100");
         return turns == null ? null : Double.valueOf(turns.inBase());
     }
 
     /** A grade from 0 to 6; a {@code +} or {@code -} behind it moves it by a third, within 0 to 6. */
-    private static Double mtbScale(Fields fields) {
+    private static Double mtbScale(FieldReader fields) {
         String expected = "a grade from 0 to 6, with + or - behind it where needed";
         Node.Scalar value = fields.scalar("mtb:scale", expected);
         if (value == null) {
@@ -115,7 +115,7 @@ public final class GroundReader {
             pair(text.substring(from, to).trim(), new Node.Scalar("", false, false, assumed.line(), from + 1), assumed, entries, faults);
             from = to + 1;
         }
-        Fields fields = new Fields(assumed.file(), new Node.Mapping(List.copyOf(entries), assumed.line(), 1), faults);
+        FieldReader fields = new FieldReader(assumed.file(), new Node.Mapping(List.copyOf(entries), assumed.line(), 1), faults);
         Ground ground = read(fields);
         fields.done();
         return ground;
@@ -154,8 +154,8 @@ public final class GroundReader {
             ground.trackGrade() == null ? null : TRACKTYPES.get(ground.trackGrade() - 1), grade(ground.mtbScale()),
             yesNo(ground.sharpStones()), yesNo(ground.ruts()), yesNo(ground.roots()), yesNo(ground.sand()), yesNo(ground.mudWhenWet()),
             ground.waterCrossings() == null ? null : ground.waterCrossings().toString(),
-            ground.dropHeight() == null ? null : Say.hundredths(ground.dropHeight()) + " m",
-            ground.turnsPerKm() == null ? null : Say.tenths(ground.turnsPerKm())};
+            ground.dropHeight() == null ? null : LengthPhrases.hundredths(ground.dropHeight()) + " m",
+            ground.turnsPerKm() == null ? null : LengthPhrases.tenths(ground.turnsPerKm())};
     }
 
     private static String yesNo(Boolean truth) {

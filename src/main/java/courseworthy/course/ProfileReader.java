@@ -1,9 +1,9 @@
 package courseworthy.course;
 
 import courseworthy.problem.Faults;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
@@ -56,11 +56,11 @@ final class ProfileReader {
 
     /** @return what could be read, or null where the file could not be read at all */
     static Profile read(Path path, String shown, Faults faults) {
-        Node.Mapping tree = Yaml.read(path, shown, faults);
-        return tree == null ? null : new ProfileReader(shown, faults).profile(new Fields(shown, tree, faults));
+        Node.Mapping tree = YamlReader.read(path, shown, faults);
+        return tree == null ? null : new ProfileReader(shown, faults).profile(new FieldReader(shown, tree, faults));
     }
 
-    private Profile profile(Fields fields) {
+    private Profile profile(FieldReader fields) {
         String name = line(fields, "name");
         String summary = line(fields, "summary");
         String track = fields.prose("track");
@@ -79,7 +79,7 @@ final class ProfileReader {
         return latitude == null || longitude == null ? Double.NaN : which.inBase();
     }
 
-    private void bothOrNeither(Fields fields) {
+    private void bothOrNeither(FieldReader fields) {
         boolean latitude = fields.has("latitude");
         boolean longitude = fields.has("longitude");
         if (latitude != longitude) {
@@ -90,12 +90,12 @@ final class ProfileReader {
     }
 
     /** A text on one line, empty where absent. */
-    private String line(Fields fields, String key) {
+    private String line(FieldReader fields, String key) {
         String text = fields.line(key, LONGEST_LINE);
         return text == null ? "" : text;
     }
 
-    private void stretches(Fields fields, boolean track) {
+    private void stretches(FieldReader fields, boolean track) {
         Node node = track ? fields.node("stretches") : fields.required("stretches", STRETCHES);
         if (node == null) {
             return;
@@ -111,7 +111,7 @@ final class ProfileReader {
             return;
         }
         for (Node item : list.items()) {
-            Fields stretch = fields.fields("stretches", item);
+            FieldReader stretch = fields.fields("stretches", item);
             if (stretch != null) {
                 stretches.add(stretch(stretch));
             } else {
@@ -119,11 +119,11 @@ final class ProfileReader {
             }
         }
         if (end > CourseReader.LONGEST) {
-            faults.add(shown, node.line(), "stretches", "a total of " + Say.length(end), "at most 5000 km", "A profile is one lap.");
+            faults.add(shown, node.line(), "stretches", "a total of " + LengthPhrases.length(end), "at most 5000 km", "A profile is one lap.");
         }
     }
 
-    private Stretch stretch(Fields fields) {
+    private Stretch stretch(FieldReader fields) {
         double length = length(fields);
         Double rise = metres(fields, "rise");
         Double drop = metres(fields, "drop");
@@ -136,13 +136,13 @@ final class ProfileReader {
         return new Stretch(length, rise, drop, gradient, ground, fields.line());
     }
 
-    private static Double metres(Fields fields, String key) {
+    private static Double metres(FieldReader fields, String key) {
         Amount amount = fields.amount(key, Dimension.LENGTH, 0, MOST_HEIGHT, HEIGHT);
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
     /** From {@code length}, or from where the stretch before ends to {@code to}; NaN where neither can be told. */
-    private double length(Fields fields) {
+    private double length(FieldReader fields) {
         boolean byLength = fields.has("length");
         boolean byEnd = fields.has("to");
         if (byLength == byEnd) {
@@ -157,46 +157,46 @@ final class ProfileReader {
         return length;
     }
 
-    private double written(Fields fields) {
+    private double written(FieldReader fields) {
         Amount length = fields.amount("length", Dimension.LENGTH, SHORTEST_STRETCH, LONGEST_STRETCH, LENGTH);
         return length == null ? Double.NaN : length.inBase();
     }
 
-    private double untilEnd(Fields fields) {
+    private double untilEnd(FieldReader fields) {
         double from = end;
         Amount to = fields.amount("to", Dimension.LENGTH);
         end = to == null ? Double.NaN : to.inBase();
         double length = end - from;
         if (length < SHORTEST_STRETCH || length > LONGEST_STRETCH) {
             fields.fault("to", fields.node("to").describe(), "a distance from the start that leaves the stretch 1 m to 2000 km; the stretch before ends at "
-                    + Say.length(from), "");
+                    + LengthPhrases.length(from), "");
             return Double.NaN;
         }
         return length;
     }
 
-    private static void fits(Fields fields, double length, Ground ground) {
+    private static void fits(FieldReader fields, double length, Ground ground) {
         if (ground.waterCrossings() != null && ground.waterCrossings() * SHORTEST_FORD > length) {
-            fields.fault("water crossings", fields.node("water crossings").describe() + " in " + Say.length(length), "no more than fit into it", "");
+            fields.fault("water crossings", fields.node("water crossings").describe() + " in " + LengthPhrases.length(length), "no more than fit into it", "");
         }
         if (ground.dropHeight() != null && ground.dropHeight() > length) {
-            fields.fault("drop height", fields.node("drop height").describe() + " in " + Say.length(length), "less than the stretch is long", "");
+            fields.fault("drop height", fields.node("drop height").describe() + " in " + LengthPhrases.length(length), "less than the stretch is long", "");
         }
     }
 
-    private void plausible(Fields fields, double length, Double rise, Double drop, Double steepest) {
+    private void plausible(FieldReader fields, double length, Double rise, Double drop, Double steepest) {
         double up = rise == null ? 0 : rise;
         double down = drop == null ? 0 : drop;
         String key = rise == null ? "drop" : "rise";
         if (up + down > length) {
-            fields.fault(key, Say.metres(up) + " up and " + Say.metres(down) + " down in " + Say.length(length),
+            fields.fault(key, LengthPhrases.metres(up) + " up and " + LengthPhrases.metres(down) + " down in " + LengthPhrases.length(length),
                     "less climbing and descending than the stretch is long", "Check the units of length, rise and drop.");
         } else if (length >= LONG_ENOUGH && up + down > STEEPEST * length) {
-            fields.fault(key, Say.metres(up) + " up and " + Say.metres(down) + " down in " + Say.length(length), "at most 60 % on average",
+            fields.fault(key, LengthPhrases.metres(up) + " up and " + LengthPhrases.metres(down) + " down in " + LengthPhrases.length(length), "at most 60 % on average",
                     "Check the units of length, rise and drop.");
         } else if (steepest != null && Math.max(up, down) / length > steepest + 0.005) {
             fields.fault("steepest", fields.node("steepest").describe(), "at least the stretch's mean gradient, "
-                    + Say.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, rise and drop.");
+                    + LengthPhrases.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, rise and drop.");
         }
     }
 }

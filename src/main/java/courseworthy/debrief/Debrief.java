@@ -17,7 +17,7 @@ import java.util.Map;
  * @param would   what the rider would ride the next time
  * @param notes   in the rider's words; may be empty
  */
-public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<Told> told, Map<Topic, Long> changed,
+public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<ReportedValue> told, Map<Topic, Long> changed,
         Map<Topic, Long> would, String notes) {
 
     public Debrief {

@@ -5,9 +5,9 @@ import courseworthy.debrief.Debrief.Weather;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
@@ -45,25 +45,25 @@ public final class DebriefReader {
     private final Path path;
     private final String shown;
     private final Faults faults;
-    private final Fields fields;
+    private final FieldReader fields;
     private final List<Line> day = new ArrayList<>();
-    private final List<Told> told = new ArrayList<>();
+    private final List<ReportedValue> told = new ArrayList<>();
 
     private DebriefReader(Path path, String shown, Node.Mapping tree, Faults faults) {
         this.path = path;
         this.shown = shown;
         this.faults = faults;
-        this.fields = new Fields(shown, tree, faults);
+        this.fields = new FieldReader(shown, tree, faults);
     }
 
     /** A debrief, held against the brief it names. */
-    public record Pair(Debrief debrief, Given given) {
+    public record Pair(Debrief debrief, SavedBrief given) {
     }
 
     private static List<String> keys() {
         List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid", "spun out at", "walked",
                 "ran out of"));
-        out.addAll(Outcomes.questions());
+        out.addAll(OutcomeTable.questions());
         out.addAll(List.of("changed on the day", "would change", "notes"));
         return List.copyOf(out);
     }
@@ -76,7 +76,7 @@ public final class DebriefReader {
      */
     public static Pair read(Path path, String shown, Faults faults) {
         Faults own = new Faults();
-        Node.Mapping tree = Yaml.read(path, shown, own);
+        Node.Mapping tree = YamlReader.read(path, shown, own);
         Pair pair = tree == null ? null : new DebriefReader(path, shown, tree, own).pair();
         faults.addAll(own);
         return own.stop() ? null : pair;
@@ -85,13 +85,13 @@ public final class DebriefReader {
     private Pair pair() {
         fields.required("debrief", "its name, such as the event's");
         String name = fields.line("debrief", LONGEST_NAME);
-        Given given = given();
+        SavedBrief given = given();
         Double hours = value(fields, "hours", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Weather weather = weather();
         flats();
         wheels("rim strikes");
         wheels("slid");
-        for (String question : Outcomes.questions()) {
+        for (String question : OutcomeTable.questions()) {
             ask(question);
             if (question.equals("spun out")) {
                 spunOutAt();
@@ -108,14 +108,14 @@ public final class DebriefReader {
 
     // The brief
 
-    private Given given() {
+    private SavedBrief given() {
         fields.required("brief", BRIEF);
         Node.Scalar written = fields.scalar("brief", BRIEF);
         if (written == null) {
             return null;
         }
         Path file = beside(written);
-        return file == null ? null : GivenReader.read(file, shown.substring(0, shown.lastIndexOf('/') + 1) + written.text(), faults);
+        return file == null ? null : SavedBriefReader.read(file, shown.substring(0, shown.lastIndexOf('/') + 1) + written.text(), faults);
     }
 
     /** A file beside the debrief or below it, so that a debrief from elsewhere cannot name any other. */
@@ -136,13 +136,13 @@ public final class DebriefReader {
 
     // The day
 
-    private static Double value(Fields from, String key, Dimension dimension, double least, double most, String range) {
+    private static Double value(FieldReader from, String key, Dimension dimension, double least, double most, String range) {
         Amount amount = from.amount(key, dimension, least, most, range);
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
     private Weather weather() {
-        Fields block = fields.fields("weather");
+        FieldReader block = fields.fields("weather");
         if (block == null) {
             return Weather.UNKNOWN;
         }
@@ -163,22 +163,22 @@ public final class DebriefReader {
     private void flats() {
         if (none("flats")) {
             day.add(new Line("flats", NONE));
-            told.addAll(Outcomes.noFlats());
+            told.addAll(OutcomeTable.noFlats());
             return;
         }
-        for (Fields each : fields.blocks("flats")) {
+        for (FieldReader each : fields.blocks("flats")) {
             each.required("wheel", "front or rear");
-            String wheel = each.word("wheel", Outcomes.WHEELS);
-            String cause = each.word("cause", Outcomes.CAUSES);
+            String wheel = each.word("wheel", OutcomeTable.WHEELS);
+            String cause = each.word("cause", OutcomeTable.CAUSES);
             Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
-            String mend = each.word("mended with", Outcomes.MENDS);
+            String mend = each.word("mended with", OutcomeTable.MENDS);
             each.done();
             if (wheel != null) {
                 String known = cause == null ? "not known" : cause;
                 String what = wheel + " flat" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
                         + (mend == null ? "" : mend.equals("not at all") ? ", not mended" : ", mended with " + mend);
                 day.add(new Line("flats", what));
-                told.addAll(Outcomes.flat(what, wheel, known, mend));
+                told.addAll(OutcomeTable.flat(what, wheel, known, mend));
             }
         }
     }
@@ -196,9 +196,9 @@ public final class DebriefReader {
         if (!fields.has(key)) {
             return;
         }
-        List<String> out = none(key) ? List.of() : words(key, Outcomes.WHEELS);
+        List<String> out = none(key) ? List.of() : words(key, OutcomeTable.WHEELS);
         day.add(new Line(key, out.isEmpty() ? NONE : String.join(", ", out)));
-        told.addAll(key.equals("slid") ? Outcomes.slid(out) : Outcomes.rimStrikes(out));
+        told.addAll(key.equals("slid") ? OutcomeTable.slid(out) : OutcomeTable.rimStrikes(out));
     }
 
     private List<String> words(String key, List<String> accepted) {
@@ -221,10 +221,10 @@ public final class DebriefReader {
     }
 
     private void ask(String question) {
-        String answer = fields.word(question, Outcomes.answers(question));
+        String answer = fields.word(question, OutcomeTable.answers(question));
         if (answer != null) {
             day.add(new Line(question, answer));
-            told.addAll(Outcomes.of(question, answer));
+            told.addAll(OutcomeTable.of(question, answer));
         }
     }
 
@@ -248,18 +248,18 @@ public final class DebriefReader {
     private void walked() {
         if (none("walked")) {
             day.add(new Line("walked", NONE));
-            told.addAll(Outcomes.neverWalked());
+            told.addAll(OutcomeTable.neverWalked());
             return;
         }
-        for (Fields each : fields.blocks("walked")) {
+        for (FieldReader each : fields.blocks("walked")) {
             each.required("why", "gear, ground, legs or traffic");
-            String why = each.word("why", Outcomes.REASONS);
+            String why = each.word("why", OutcomeTable.REASONS);
             Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
             each.done();
             if (why != null) {
                 String where = place(at).strip() + (at == null ? "" : ", ") + "for the " + why;
                 day.add(new Line("walked", where));
-                told.addAll(Outcomes.walked("walked " + where, why));
+                told.addAll(OutcomeTable.walked("walked " + where, why));
             }
         }
     }
@@ -268,20 +268,20 @@ public final class DebriefReader {
         if (!fields.has("ran out of")) {
             return;
         }
-        List<String> out = none("ran out of") ? List.of() : words("ran out of", Outcomes.runsOut());
+        List<String> out = none("ran out of") ? List.of() : words("ran out of", OutcomeTable.runsOut());
         day.add(new Line("ran out of", out.isEmpty() ? NONE : String.join(", ", out)));
-        told.addAll(Outcomes.ranOut(out));
+        told.addAll(OutcomeTable.ranOut(out));
     }
 
     // Topics and values
 
     /** Topics on which the brief decided nothing are warned of: there is nothing to hold them against. */
-    private Map<Topic, Long> topics(String key, Given given) {
+    private Map<Topic, Long> topics(String key, SavedBrief given) {
         Map<Topic, Long> out = new LinkedHashMap<>();
         if (none(key)) {
             return out;
         }
-        Fields block = fields.fields(key);
+        FieldReader block = fields.fields(key);
         if (block == null) {
             return out;
         }

@@ -30,7 +30,7 @@ final class Agreement {
         return switch (claim.verb()) {
             case PREFER -> Math.abs(claim.value() - value) <= tolerance(claim.value());
             case AVOID -> claim.value() != value;
-            default -> Room.of(topic).narrowed(claim).contains(value);
+            default -> FeasibleValues.of(topic).narrowed(claim).contains(value);
         };
     }
 

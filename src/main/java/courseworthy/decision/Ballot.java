@@ -116,7 +116,7 @@ final class Ballot {
     }
 
     /** The option that wins among those in a room that is not empty. */
-    long option(Room room) {
+    long option(FeasibleValues room) {
         List<Long> candidates = struck(room);
         if (prefers.isEmpty()) {
             return nearest(candidates, topic.standard());
@@ -124,7 +124,7 @@ final class Ballot {
         return topic.kind() == Kind.ORDERED ? leastDisagreement(candidates) : mostWeight(candidates);
     }
 
-    private List<Long> struck(Room room) {
+    private List<Long> struck(FeasibleValues room) {
         List<Long> candidates = new ArrayList<>();
         for (long option = topic.least(); option <= topic.most(); option++) {
             if (room.contains(option)) {

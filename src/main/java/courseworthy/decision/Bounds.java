@@ -1,9 +1,9 @@
 package courseworthy.decision;
 
-import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.How;
 import courseworthy.decision.Decision.Lost;
@@ -26,11 +26,11 @@ final class Bounds {
     private final List<Claim> taken = new ArrayList<>();
     private final List<Lost> lost = new ArrayList<>();
     private boolean contradicted;
-    private Room room;
+    private FeasibleValues room;
 
     /** Claims of one level weigh the same against those of another. Files of the house, or of the rider, are one voice. */
     private record Level(Rank rank, Force force, int sheet) {
-        static Level of(Author author) {
+        static Level of(RuleOrigin author) {
             return new Level(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);
         }
 
@@ -49,7 +49,7 @@ final class Bounds {
      * @param whole  the values to start from
      * @param claims bounds, vetoes and what exists, strongest first
      */
-    Bounds(Topic topic, Room whole, List<Claim> claims) {
+    Bounds(Topic topic, FeasibleValues whole, List<Claim> claims) {
         this.topic = topic;
         this.room = whole;
         Map<Level, List<Claim>> levels = new LinkedHashMap<>();
@@ -68,7 +68,7 @@ final class Bounds {
     }
 
     /** What is left. */
-    Room room() {
+    FeasibleValues room() {
         return room;
     }
 
@@ -121,7 +121,7 @@ final class Bounds {
 
     private void takeIfItLeavesSomething(Claim claim) {
         if (room.narrowed(claim).isEmpty()) {
-            lost.add(new Lost(claim, blockers(Room.of(topic).narrowed(claim), taken), How.OVERRULED));
+            lost.add(new Lost(claim, blockers(FeasibleValues.of(topic).narrowed(claim), taken), How.OVERRULED));
         } else {
             take(claim);
         }
@@ -151,7 +151,7 @@ final class Bounds {
     }
 
     private List<String> contradicting(Claim bound, List<Claim> others) {
-        Room alone = room.narrowed(bound);
+        FeasibleValues alone = room.narrowed(bound);
         List<Claim> out = new ArrayList<>();
         for (Claim other : others) {
             if (alone.narrowed(other).isEmpty()) {
@@ -162,12 +162,12 @@ final class Bounds {
     }
 
     /** The strongest few of some claims that leave nothing of a room; the ids, sorted. Empty where all of them leave something. */
-    static List<String> blockers(Room wanted, List<Claim> strongestFirst) {
+    static List<String> blockers(FeasibleValues wanted, List<Claim> strongestFirst) {
         return ids(conflict(wanted, strongestFirst));
     }
 
     /** The strongest few of some claims that leave nothing of a room, none of which can be spared. */
-    static List<Claim> conflict(Room wanted, List<Claim> strongestFirst) {
+    static List<Claim> conflict(FeasibleValues wanted, List<Claim> strongestFirst) {
         List<Claim> needed = new ArrayList<>(strongestFirst);
         if (!wanted.narrowed(needed).isEmpty()) {
             return List.of();

@@ -14,18 +14,18 @@ final class Rounding {
     }
 
     /** The wish in half ticks, brought inside a room; the room held to the topic's sensible range as far as it has part in it. */
-    long clamped(long halfTicks, Room room) {
-        Room sensible = sensible(room);
+    long clamped(long halfTicks, FeasibleValues room) {
+        FeasibleValues sensible = sensible(room);
         return Math.min(2 * sensible.most(), Math.max(2 * sensible.least(), halfTicks));
     }
 
     /** The sensible range is the weakest bound of all: each end gives way to what was claimed. */
-    private Room sensible(Room room) {
-        Room inside = orKeep(room.atMost(topic.most()), room);
+    private FeasibleValues sensible(FeasibleValues room) {
+        FeasibleValues inside = orKeep(room.atMost(topic.most()), room);
         return orKeep(inside.atLeast(topic.least()), inside);
     }
 
-    private static Room orKeep(Room narrower, Room room) {
+    private static FeasibleValues orKeep(FeasibleValues narrower, FeasibleValues room) {
         return narrower.isEmpty() ? room : narrower;
     }
 
@@ -33,8 +33,8 @@ final class Rounding {
      * The step next to a clamped wish, toward the safe side, or the nearest one where no side is safe (the lower of two); the other
      * way where the bounds ask for it. Where no step fits, the bound: the one the wish lies on, else the safe one, else the nearest.
      */
-    long toStep(long halfTicks, Room room) {
-        Room sensible = sensible(room);
+    long toStep(long halfTicks, FeasibleValues room) {
+        FeasibleValues sensible = sensible(room);
         long step = topic.step(Math.floorDiv(halfTicks, 2));
         long down = Math.floorDiv(halfTicks, 2 * step) * step;
         long up = -Math.floorDiv(-halfTicks, 2 * step) * step;
@@ -47,7 +47,7 @@ final class Rounding {
         return sensible.contains(second) ? second : bound(halfTicks, sensible);
     }
 
-    private long bound(long halfTicks, Room room) {
+    private long bound(long halfTicks, FeasibleValues room) {
         long least = room.least();
         long most = room.most();
         if (halfTicks == 2 * least || halfTicks == 2 * most) {

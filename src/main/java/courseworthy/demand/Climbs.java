@@ -1,6 +1,6 @@
 package courseworthy.demand;
 
-import courseworthy.course.Line;
+import courseworthy.course.ElevationLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,13 +42,13 @@ final class Climbs {
     private int foot;
     private int top;
 
-    private Climbs(Line line) {
+    private Climbs(ElevationLine line) {
         distance = line.distance();
         elevation = line.elevation();
     }
 
     /** The climbs in order; none where no elevation is known. */
-    static List<Climb> of(Line line) {
+    static List<Climb> of(ElevationLine line) {
         return line == null ? List.of() : new Climbs(line).search();
     }
 

@@ -1,6 +1,6 @@
 package courseworthy.demand;
 
-import courseworthy.topic.Settled;
+import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -13,12 +13,12 @@ public final class Demands {
 
     private static final int MEASURES = Measure.values().length;
 
-    private final Map<Measure, Value> values;
+    private final Map<Measure, MeasureValue> values;
     /** The same by the measures' positions: every row of every sheet looks here. */
-    private final Value[] byPosition = new Value[MEASURES];
+    private final MeasureValue[] byPosition = new MeasureValue[MEASURES];
     private final List<StretchFacts> stretches;
     private final List<Assumed> assumed;
-    private final Estimated estimated;
+    private final EstimatedRide estimated;
     private final Occasion occasion;
     private final AtHand atHand;
 
@@ -29,7 +29,7 @@ public final class Demands {
      * @param setAside figures that do not hold, since another kind is called
      * @param choosing what is asked for on the bike at hand, by which the kind is chosen; null where that is the same
      */
-    private record AtHand(Long kind, Map<Measure, Value> setAside, Demands choosing) {
+    private record AtHand(Long kind, Map<Measure, MeasureValue> setAside, Demands choosing) {
         static final AtHand ANY = new AtHand(null, Map.of(), null);
     }
 
@@ -42,25 +42,25 @@ public final class Demands {
     public record Assumed(String what, String value) {
     }
 
-    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed) {
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed) {
         this(values, stretches, assumed, null);
     }
 
     /** @param estimated what lies behind the measures, null where they were not surveyed */
-    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated) {
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated) {
         this(values, stretches, assumed, estimated, Occasion.UNKNOWN);
     }
 
     /** @param occasion whose day it is, and which */
-    public Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion) {
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion) {
         this(values, stretches, assumed, estimated, occasion, AtHand.ANY);
     }
 
-    private Demands(Map<Measure, Value> values, List<StretchFacts> stretches, List<Assumed> assumed, Estimated estimated, Occasion occasion,
+    private Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion,
             AtHand atHand) {
         this.atHand = atHand;
         this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
-        for (Map.Entry<Measure, Value> each : this.values.entrySet()) {
+        for (Map.Entry<Measure, MeasureValue> each : this.values.entrySet()) {
             byPosition[each.getKey().ordinal()] = each.getValue();
         }
         this.stretches = List.copyOf(stretches);
@@ -70,7 +70,7 @@ public final class Demands {
     }
 
     /** The value with its range, or null where unknown. */
-    public Value get(Measure measure) {
+    public MeasureValue get(Measure measure) {
         return byPosition[measure.ordinal()];
     }
 
@@ -79,7 +79,7 @@ public final class Demands {
     }
 
     /** All that is known, in the order of the catalogue. */
-    public Map<Measure, Value> values() {
+    public Map<Measure, MeasureValue> values() {
         return Collections.unmodifiableMap(values);
     }
 
@@ -93,7 +93,7 @@ public final class Demands {
     }
 
     /** The estimate of the ride behind the measures, null where they were not surveyed. */
-    public Estimated estimated() {
+    public EstimatedRide estimated() {
         return estimated;
     }
 
@@ -105,19 +105,19 @@ public final class Demands {
     /**
      * These demands with some measures changed or added. What the kind of bike is chosen by changes with them, but for what differs there.
      */
-    public Demands with(Map<Measure, Value> changes) {
-        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+    public Demands with(Map<Measure, MeasureValue> changes) {
+        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
         all.putAll(values);
         all.putAll(changes);
         return other(all, new AtHand(atHand.kind, atHand.setAside, choosingWith(changes)));
     }
 
-    private Demands choosingWith(Map<Measure, Value> changes) {
+    private Demands choosingWith(Map<Measure, MeasureValue> changes) {
         Demands choosing = atHand.choosing;
         if (choosing == null) {
             return null;
         }
-        Map<Measure, Value> alike = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> alike = new EnumMap<>(Measure.class);
         changes.forEach((measure, value) -> {
             if (Objects.equals(choosing.get(measure), get(measure))) {
                 alike.put(measure, value);
@@ -128,13 +128,13 @@ public final class Demands {
 
     /** These demands without a measure. */
     public Demands without(Measure measure) {
-        Map<Measure, Value> left = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> left = new EnumMap<>(Measure.class);
         left.putAll(values);
         left.remove(measure);
         return other(left, atHand);
     }
 
-    private Demands other(Map<Measure, Value> others, AtHand bike) {
+    private Demands other(Map<Measure, MeasureValue> others, AtHand bike) {
         return new Demands(others, stretches, assumed, estimated, occasion, bike);
     }
 
@@ -166,11 +166,11 @@ public final class Demands {
     }
 
     /** What holds once the kind of bike is settled: figures of the bike at hand where it is of that kind, or none is called. */
-    public Demands calling(Settled bike) {
+    public Demands calling(SettledTopic bike) {
         boolean holds = atHand.kind == null || bike == null || !bike.known() || bike.value() == atHand.kind;
-        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
         all.putAll(values);
-        Map<Measure, Value> aside = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> aside = new EnumMap<>(Measure.class);
         if (holds) {
             all.putAll(atHand.setAside);
         } else {
@@ -192,7 +192,7 @@ public final class Demands {
 
     /** What was stated, before anything is settled. */
     public Demands stated() {
-        Map<Measure, Value> all = new EnumMap<>(Measure.class);
+        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
         all.putAll(values);
         all.putAll(atHand.setAside);
         all.keySet().removeIf(Measure::derived);

@@ -133,7 +133,7 @@ public enum Measure {
                     + "since the start stays within 2 % of body mass, at the least what thirst asks for, 15 % in reserve, and no less than half a litre"),
     WATER_AT_THE_START("water at the start", Holder.quantity(Unit.L, "0.1"), 0,
             "Water to leave the start with, worked out likewise for the way to the first place to fill bottles"),
-    GROUND("ground", Scale.words(Event.Forecast.GROUNDS), 0,
+    GROUND("ground", MeasureScale.words(Event.Forecast.GROUNDS), 0,
             "Dry, damp or wet ground in the forecast"),
     START_TEMPERATURE("start temperature", Holder.quantity(Unit.C, "1"), 0,
             "Temperature at the start"),
@@ -161,11 +161,11 @@ public enum Measure {
             "Lowest cadence the rider will turn for long on a climb"),
     HIGHEST_CADENCE("highest cadence", Holder.quantity(Unit.PER_MIN, "1"), 0,
             "Highest cadence the rider will turn for long on the flat"),
-    SKILL("skill", Scale.words(Rider.SKILLS), 0,
+    SKILL("skill", MeasureScale.words(Rider.SKILLS), 0,
             "Skill on rough ground"),
-    AIM("aim", Scale.words(Event.AIMS), 0,
+    AIM("aim", MeasureScale.words(Event.AIMS), 0,
             "What the rider wants: to finish, a time, the podium"),
-    ROLE("role", Scale.options(List.of("training", "race")), 0,
+    ROLE("role", MeasureScale.options(List.of("training", "race")), 0,
             "What the bike is set up for"),
     RACES_A_YEAR("races a year", Holder.quantity(Unit.ONE, "1"), 0,
             "Races a year on this bike"),
@@ -177,11 +177,11 @@ public enum Measure {
             "Time lost by riding on alone after a stop, as the rider puts it"),
     USED_BAR_WIDTH("used bar width", Holder.quantity(Unit.MM, "1"), 0,
             "Width of the bar the rider is used to"),
-    BIKE_AT_HAND("bike at hand", Scale.options(Topics.of("bike").options()), 0,
+    BIKE_AT_HAND("bike at hand", MeasureScale.options(Topics.of("bike").options()), 0,
             "The kind of bike the rider has"),
     RIM_INNER_WIDTH("rim inner width", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Inner width of the rims at hand"),
-    HOOKLESS("hookless", Scale.yesNo(), Holder.BIKE,
+    HOOKLESS("hookless", MeasureScale.yesNo(), Holder.BIKE,
             "Whether the rims at hand are hookless"),
     TYRE_MARKING("tyre marking", Holder.quantity(Unit.BAR, "0.05"), Holder.BIKE,
             "Highest pressure marked on the tyres at hand"),
@@ -193,7 +193,7 @@ public enum Measure {
             "Rim inner width and the least that a tyre is wider than its rim"),
     TYRE_CLEARANCE("tyre clearance", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Widest tyre that frame and fork at hand take"),
-    TUBELESS_READY("tubeless ready", Scale.yesNo(), Holder.BIKE,
+    TUBELESS_READY("tubeless ready", MeasureScale.yesNo(), Holder.BIKE,
             "Whether rims and tyres at hand are made to run tubeless"),
     BIKE_DROP_LIMIT("bike drop limit", Holder.quantity(Unit.M, "0.05"), Holder.BIKE,
             "Highest drop of the marked intended-use category"),
@@ -209,19 +209,19 @@ public enum Measure {
             "Largest rotor that frame and fork permit"),
     LIGHTS_AT_HAND("lights at hand", Holder.quantity(Unit.MIN, "5"), 0,
             "Run time of the lights at hand at the mode used"),
-    POWER_METER_AT_HAND("power meter at hand", Scale.yesNo(), Holder.BIKE,
+    POWER_METER_AT_HAND("power meter at hand", MeasureScale.yesNo(), Holder.BIKE,
             "Whether the bike at hand has a power meter"),
-    AERO_EXTENSIONS_ALLOWED("aero extensions allowed", Scale.yesNo(), 0,
+    AERO_EXTENSIONS_ALLOWED("aero extensions allowed", MeasureScale.yesNo(), 0,
             "Whether the event allows aero extensions"),
     TYRE_WIDTH_ALLOWED("tyre width allowed", Holder.quantity(Unit.MM, "1"), 0,
             "Widest tyre the event allows"),
-    LIGHTS_REQUIRED("lights required", Scale.yesNo(), 0,
+    LIGHTS_REQUIRED("lights required", MeasureScale.yesNo(), 0,
             "Whether the event requires lights"),
-    MUDGUARDS_REQUIRED("mudguards required", Scale.yesNo(), 0,
+    MUDGUARDS_REQUIRED("mudguards required", MeasureScale.yesNo(), 0,
             "Whether the event requires mudguards"),
-    OUTSIDE_HELP("outside help", Scale.yesNo(), 0,
+    OUTSIDE_HELP("outside help", MeasureScale.yesNo(), 0,
             "Whether the event allows outside help"),
-    BAG_ON_THE_COURSE("bag on the course", Scale.yesNo(), 0,
+    BAG_ON_THE_COURSE("bag on the course", MeasureScale.yesNo(), 0,
             "Whether a bag of one's own waits on the course"),
     CUT_OFF("cut-off", Holder.quantity(Unit.MIN, "1"), 0,
             "Time allowed"),
@@ -249,7 +249,7 @@ public enum Measure {
                     + "figure from wheel load, width, casing, insert and roughness");
 
     /** How roughness is counted: tenths from 0, with the words smooth, mixed, rough, rugged and severe from each whole number. */
-    public static final Scale ROUGHNESS_SCALE = Holder.ROUGHNESS;
+    public static final MeasureScale ROUGHNESS_SCALE = Holder.ROUGHNESS;
 
     private static final Map<String, Measure> BY_NAME = new LinkedHashMap<>();
 
@@ -262,11 +262,11 @@ public enum Measure {
     }
 
     private final String written;
-    private final Scale scale;
+    private final MeasureScale scale;
     private final int layer;
     private final String about;
 
-    Measure(String written, Scale scale, int layer, String about) {
+    Measure(String written, MeasureScale scale, int layer, String about) {
         this.written = written;
         this.scale = scale;
         this.layer = layer;
@@ -278,7 +278,7 @@ public enum Measure {
         return written;
     }
 
-    public Scale scale() {
+    public MeasureScale scale() {
         return scale;
     }
 
@@ -311,7 +311,7 @@ public enum Measure {
         return new ArrayList<>(BY_NAME.keySet());
     }
 
-    static Scale quantity(Unit unit, String step) {
+    static MeasureScale quantity(Unit unit, String step) {
         return Holder.quantity(unit, step);
     }
 
@@ -324,11 +324,11 @@ public enum Measure {
     private static final class Holder {
         /** The layer in which the kind of bike is settled. */
         static final int BIKE = 1;
-        static final Scale ROUGHNESS = Scale.banded(Resolution.of(Unit.ONE, "0.1"),
+        static final MeasureScale ROUGHNESS = MeasureScale.banded(Resolution.of(Unit.ONE, "0.1"),
                 List.of("smooth", "mixed", "rough", "rugged", "severe"), List.of(0L, 10L, 20L, 30L, 40L));
 
-        static Scale quantity(Unit unit, String step) {
-            return Scale.quantity(Resolution.of(unit, step));
+        static MeasureScale quantity(Unit unit, String step) {
+            return MeasureScale.quantity(Resolution.of(unit, step));
         }
     }
 }

@@ -1,7 +1,7 @@
 package courseworthy.demand;
 
 import courseworthy.course.Course;
-import courseworthy.course.Line;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Stretch;
 import courseworthy.ride.Range;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ final class Steepness {
     private static final int PARTS = 10;
     private static final double NOT_FOUND = Double.NEGATIVE_INFINITY;
 
-    private final Line line;
+    private final ElevationLine line;
     private final List<Stretch> stretches;
     private final Map<Double, List<Steepest>> slid = new HashMap<>();
 

@@ -21,29 +21,29 @@ public enum StretchMeasure {
             "Descending over the run"),
     GRADIENT("gradient", Measure.quantity(Unit.PERCENT, "0.5"),
             "Rise less drop over length, of each stretch"),
-    SURFACE("surface", Scale.options(Surface.tags()),
+    SURFACE("surface", MeasureScale.options(Surface.tags()),
             "OpenStreetMap surface"),
-    SMOOTHNESS("smoothness", Scale.words(Smoothness.tags()),
+    SMOOTHNESS("smoothness", MeasureScale.words(Smoothness.tags()),
             "OpenStreetMap smoothness, best first"),
-    TRACKTYPE("tracktype", Scale.words(List.of("grade1", "grade2", "grade3", "grade4", "grade5")),
+    TRACKTYPE("tracktype", MeasureScale.words(List.of("grade1", "grade2", "grade3", "grade4", "grade5")),
             "OpenStreetMap tracktype, firmest first"),
     TECHNICAL_GRADE("technical grade", Measure.quantity(Unit.ONE, "0.1"),
             "OpenStreetMap mtb:scale, + and - as a third"),
     ROUGHNESS("roughness", Measure.ROUGHNESS_SCALE,
             "Roughness of the stretch, as for the course"),
-    LOOSE("loose", Scale.yesNo(),
+    LOOSE("loose", MeasureScale.yesNo(),
             "Whether wheels slip on loose stones or sand"),
-    PAVED("paved", Scale.yesNo(),
+    PAVED("paved", MeasureScale.yesNo(),
             "Whether the surface is paved"),
-    SHARP_STONES("sharp stones", Scale.yesNo(),
+    SHARP_STONES("sharp stones", MeasureScale.yesNo(),
             "Whether the profile says sharp stones"),
-    RUTS("ruts", Scale.yesNo(),
+    RUTS("ruts", MeasureScale.yesNo(),
             "Whether the profile says ruts"),
-    ROOTS("roots", Scale.yesNo(),
+    ROOTS("roots", MeasureScale.yesNo(),
             "Whether the profile says roots"),
-    SAND("sand", Scale.yesNo(),
+    SAND("sand", MeasureScale.yesNo(),
             "Whether the profile says sand"),
-    MUD_WHEN_WET("mud when wet", Scale.yesNo(),
+    MUD_WHEN_WET("mud when wet", MeasureScale.yesNo(),
             "Whether the profile says mud when wet"),
     WATER_CROSSINGS("water crossings", Measure.quantity(Unit.ONE, "1"),
             "Fords on the stretch"),
@@ -61,10 +61,10 @@ public enum StretchMeasure {
     }
 
     private final String written;
-    private final Scale scale;
+    private final MeasureScale scale;
     private final String about;
 
-    StretchMeasure(String written, Scale scale, String about) {
+    StretchMeasure(String written, MeasureScale scale, String about) {
         this.written = written;
         this.scale = scale;
         this.about = about;
@@ -74,7 +74,7 @@ public enum StretchMeasure {
         return written;
     }
 
-    public Scale scale() {
+    public MeasureScale scale() {
         return scale;
     }
 

@@ -1,14 +1,14 @@
 package courseworthy.demand;
 
 import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Interval;
-import courseworthy.course.Line;
 import courseworthy.event.Event;
-import courseworthy.ride.Basis;
 import courseworthy.ride.BikeKind;
-import courseworthy.ride.Estimate;
+import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.Range;
-import courseworthy.ride.Way;
+import courseworthy.ride.RideAssumptions;
+import courseworthy.ride.RideEstimate;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
 import courseworthy.units.RuleValue;
@@ -21,15 +21,15 @@ import java.util.List;
  */
 public final class Survey {
 
-    private final Premises on;
-    private final Ledger ledger;
-    private final Terrain terrain;
+    private final SurveyAssumptions on;
+    private final DemandsBuilder ledger;
+    private final TerrainDemands terrain;
     private List<Climbs.Climb> climbs = List.of();
 
-    private Survey(Premises on, Ledger ledger) {
+    private Survey(SurveyAssumptions on, DemandsBuilder ledger) {
         this.on = on;
         this.ledger = ledger;
-        this.terrain = new Terrain(on.course);
+        this.terrain = new TerrainDemands(on.course);
     }
 
     /**
@@ -50,8 +50,8 @@ public final class Survey {
      * @param ridden the kind that is called; null for the bike at hand, or one that suits the ground where none is written
      */
     static Demands of(Course course, Rider rider, Event event, Bike bike, BikeKind ridden) {
-        Ledger ledger = new Ledger();
-        return new Survey(new Premises(course, rider, event, bike, ridden, ledger), ledger).demands();
+        DemandsBuilder ledger = new DemandsBuilder();
+        return new Survey(new SurveyAssumptions(course, rider, event, bike, ridden, ledger), ledger).demands();
     }
 
     private Demands demands() {
@@ -60,21 +60,21 @@ public final class Survey {
         Steepness steepness = new Steepness(on.course);
         steepest(steepness);
         terrain.write(ledger, on.laps, on.event.forecast().ground());
-        Estimate estimate = estimate();
-        Aero aero = new Aero(on, estimate);
+        RideEstimate estimate = estimate();
+        ExtensionUse aero = new ExtensionUse(on, estimate);
         ledger.range(Measure.AERO_SHARE, aero.share());
-        Weathering weather = new Weathering(on, estimate);
+        WeatherDemands weather = new WeatherDemands(on, estimate);
         weather.write(ledger);
-        Support support = new Support(on, estimate, weather);
+        SupportPoints support = new SupportPoints(on, estimate, weather);
         support.write(ledger);
-        Gears gears = new Gears(on, estimate);
+        GearDemands gears = new GearDemands(on, estimate);
         gears.write(ledger, steepness);
-        ledger.range(Measure.BRAKING_POWER, new Braking(on, estimate).hardest());
+        ledger.range(Measure.BRAKING_POWER, new BrakeHeat(on, estimate).hardest());
         rider(waterAtTheStart(support, estimate));
         bikeAtHand();
         rules();
-        return ledger.demands(terrain.facts(), new Estimated(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
-                new OnTheDay(on, estimate, weather, support, climbs)), occasion()).ofBike(on.atHand.kind());
+        return ledger.demands(terrain.facts(), new EstimatedRide(estimate, pieces(steepness, lastLong, gears), gears.sprintPower(), aero,
+                new DayDemands(on, estimate, weather, support, climbs)), occasion()).ofBike(on.atHand.kind());
     }
 
     private Occasion occasion() {
@@ -87,7 +87,7 @@ public final class Survey {
         ledger.exact(Measure.LAPS, on.laps);
         climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, on.course.ascent(), on.course.up());
         climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, on.course.descent(), on.course.down());
-        Line line = on.course.line();
+        ElevationLine line = on.course.line();
         if (on.heightKnown()) {
             double highest = Double.NEGATIVE_INFINITY;
             for (double elevation : line.elevation()) {
@@ -99,7 +99,7 @@ public final class Survey {
 
     private void climbing(Measure whole, Measure perKm, Double oneLap, Interval measured) {
         if (oneLap != null) {
-            Range lap = measured == null ? Premises.CLIMBING_OFF.times(oneLap) : new Range(measured.low(), oneLap, measured.high());
+            Range lap = measured == null ? SurveyAssumptions.CLIMBING_OFF.times(oneLap) : new Range(measured.low(), oneLap, measured.high());
             ledger.range(whole, lap.times(on.laps));
             ledger.range(perKm, lap.times(1000 / on.course.length()));
         }
@@ -132,23 +132,23 @@ public final class Survey {
     }
 
     /** The steep pieces that are known, and the last long climb. */
-    private static List<Estimated.Piece> pieces(Steepness steepness, Climbs.Climb lastLong, Gears gears) {
-        List<Estimated.Piece> out = new ArrayList<>();
-        piece(out, Estimated.Kind.RAMP, 20, steepness.rampPlace(), gears);
-        piece(out, Estimated.Kind.HUNDRED, 100, steepness.over(100), gears);
-        piece(out, Estimated.Kind.FIVE_HUNDRED, 500, steepness.over(500), gears);
-        piece(out, Estimated.Kind.KILOMETRE, 1000, steepness.over(1000), gears);
+    private static List<EstimatedRide.Piece> pieces(Steepness steepness, Climbs.Climb lastLong, GearDemands gears) {
+        List<EstimatedRide.Piece> out = new ArrayList<>();
+        piece(out, EstimatedRide.Kind.RAMP, 20, steepness.rampPlace(), gears);
+        piece(out, EstimatedRide.Kind.HUNDRED, 100, steepness.over(100), gears);
+        piece(out, EstimatedRide.Kind.FIVE_HUNDRED, 500, steepness.over(500), gears);
+        piece(out, EstimatedRide.Kind.KILOMETRE, 1000, steepness.over(1000), gears);
         if (lastLong != null) {
             Range gradient = Range.exact(lastLong.gradient());
             Steepness.Steepest climb = new Steepness.Steepest(gradient, (lastLong.from() + lastLong.to()) / 2);
-            piece(out, Estimated.Kind.LAST_CLIMB, lastLong.length(), climb, gears);
+            piece(out, EstimatedRide.Kind.LAST_CLIMB, lastLong.length(), climb, gears);
         }
         return out;
     }
 
-    private static void piece(List<Estimated.Piece> out, Estimated.Kind kind, double length, Steepness.Steepest place, Gears gears) {
+    private static void piece(List<EstimatedRide.Piece> out, EstimatedRide.Kind kind, double length, Steepness.Steepest place, GearDemands gears) {
         if (place != null) {
-            out.add(new Estimated.Piece(kind, place.gradient(), place.middle(), length, gears.power(kind, place.middle(), length)));
+            out.add(new EstimatedRide.Piece(kind, place.gradient(), place.middle(), length, gears.power(kind, place.middle(), length)));
         }
     }
 
@@ -156,9 +156,9 @@ public final class Survey {
         ledger.range(measure, found == null ? null : found.gradient());
     }
 
-    private Estimate estimate() {
-        Basis basis = on.basis();
-        Estimate estimate = Estimate.of(Way.of(on.course, on.startHeight()), basis, on.course.stretches());
+    private RideEstimate estimate() {
+        RideAssumptions basis = on.basis();
+        RideEstimate estimate = RideEstimate.of(DiscretisedCourse.of(on.course, on.startHeight()), basis, on.course.stretches());
         ledger.range(Measure.HOURS, estimate.total());
         ledger.exact(Measure.SLOW_HOURS, estimate.total().high());
         return estimate;
@@ -169,15 +169,15 @@ public final class Survey {
      * Water that counts on the scales, kg: that of a dry day, whatever the ground will be, so that rain, which only makes the ride longer,
      * never asks for more air in the same tyre.
      */
-    private Range waterAtTheStart(Support support, Estimate estimate) {
-        Basis basis = estimate.basis();
+    private Range waterAtTheStart(SupportPoints support, RideEstimate estimate) {
+        RideAssumptions basis = estimate.basis();
         if (basis.wetness() == 0 || support.atTheStart() == null) {
             return support.atTheStart();
         }
-        Basis dry = new Basis(basis.kind(), basis.mass(), basis.dragArea(), basis.hourPower(), basis.intensity(), basis.skill(), 0, basis.laps(),
+        RideAssumptions dry = new RideAssumptions(basis.kind(), basis.mass(), basis.dragArea(), basis.hourPower(), basis.intensity(), basis.skill(), 0, basis.laps(),
                 basis.points(), basis.training(), basis.climbing(), basis.weather());
-        Estimate other = Estimate.of(estimate.way(), dry, on.course.stretches());
-        return new Support(on, other, new Weathering(on, other)).atTheStart();
+        RideEstimate other = RideEstimate.of(estimate.way(), dry, on.course.stretches());
+        return new SupportPoints(on, other, new WeatherDemands(on, other)).atTheStart();
     }
 
     private void rider(Range water) {
@@ -243,8 +243,8 @@ public final class Survey {
 
     /** By how much a measure is above its mark, all three of one resolution; unknown where either is. */
     private void above(Measure difference, Measure what, Measure mark) {
-        Value value = ledger.get(what);
-        Value most = ledger.get(mark);
+        MeasureValue value = ledger.get(what);
+        MeasureValue most = ledger.get(mark);
         if (value != null && most != null) {
             ledger.count(difference, Math.max(0, value.low() - most.mid()), Math.max(0, value.mid() - most.mid()),
                     Math.max(0, value.high() - most.mid()));

@@ -2,9 +2,9 @@ package courseworthy.event;
 
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.units.Unit;
@@ -61,13 +61,13 @@ public final class EventReader {
 
     private final String shown;
     private final Faults faults;
-    private final Fields fields;
+    private final FieldReader fields;
     private Double cutoffOfAll;
 
     private EventReader(String shown, Node.Mapping tree, Faults faults) {
         this.shown = shown;
         this.faults = faults;
-        this.fields = new Fields(shown, tree, faults);
+        this.fields = new FieldReader(shown, tree, faults);
     }
 
     /**
@@ -77,7 +77,7 @@ public final class EventReader {
      * @return the event, or null where the file could not be read at all; what is at fault in it is null
      */
     public static Event read(Path path, String shown, Faults faults) {
-        Node.Mapping tree = Yaml.read(path, shown, faults);
+        Node.Mapping tree = YamlReader.read(path, shown, faults);
         return tree == null ? null : new EventReader(shown, tree, faults).event();
     }
 
@@ -107,7 +107,7 @@ public final class EventReader {
         return event;
     }
 
-    private static Double value(Fields from, String key, Dimension dimension, double least, double most, String range) {
+    private static Double value(FieldReader from, String key, Dimension dimension, double least, double most, String range) {
         Amount amount = from.amount(key, dimension, least, most, range);
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
@@ -161,14 +161,14 @@ public final class EventReader {
         if (value == null) {
             return offset;
         }
-        ZoneId zone = Zones.of(value.text());
+        ZoneId zone = TimeZones.of(value.text());
         if (zone == null) {
-            fields.fault("zone", value.describe(), ZONE, Spelling.didYouMean(value.text(), Zones.names()));
+            fields.fault("zone", value.describe(), ZONE, Spelling.didYouMean(value.text(), TimeZones.names()));
             return offset;
         }
-        if (offset != null && !Zones.has(zone, offset, date, start)) {
+        if (offset != null && !TimeZones.has(zone, offset, date, start)) {
             fields.fault("utc offset", fields.node("utc offset").describe(), "the offset of " + zone.getId()
-                    + (date == null ? "" : " on " + date + ", " + Zones.written(Zones.on(zone, date, start))),
+                    + (date == null ? "" : " on " + date + ", " + TimeZones.written(TimeZones.on(zone, date, start))),
                     "Leave one of the two lines out; by the zone, summer time is reckoned with.");
         }
         return zone;
@@ -178,12 +178,12 @@ public final class EventReader {
         Map<String, Integer> out = new HashMap<>();
         lines(fields, "", LOCATED, out);
         if (fields.node("time to change") instanceof Node.Mapping block) {
-            lines(new Fields(shown, block, faults), "time to change/", Event.Plan.CHANGES, out);
+            lines(new FieldReader(shown, block, faults), "time to change/", Event.Plan.CHANGES, out);
         }
         return new Event.Lines(out);
     }
 
-    private static void lines(Fields from, String path, List<String> keys, Map<String, Integer> to) {
+    private static void lines(FieldReader from, String path, List<String> keys, Map<String, Integer> to) {
         for (String key : keys) {
             if (from.has(key)) {
                 to.put(path + key, from.lineOf(key));
@@ -215,12 +215,12 @@ public final class EventReader {
     }
 
     private Event.Forecast forecast() {
-        Fields from = fields.fields("forecast");
+        FieldReader from = fields.fields("forecast");
         return from == null ? Event.Forecast.UNKNOWN : forecast(from, null);
     }
 
     /** Reads a forecast, or the alternative to one, which says only what differs. */
-    private Event.Forecast forecast(Fields from, Event.Forecast first) {
+    private Event.Forecast forecast(FieldReader from, Event.Forecast first) {
         String range = "a temperature from -40 C to 55 C";
         Double low = value(from, "low", Dimension.TEMPERATURE, -40, 55, range);
         Double high = value(from, "high", Dimension.TEMPERATURE, -40, 55, range);
@@ -249,8 +249,8 @@ public final class EventReader {
         return forecast;
     }
 
-    private Event.Forecast alternative(Fields from, Event.Forecast first) {
-        Fields or = from.fields("or");
+    private Event.Forecast alternative(FieldReader from, Event.Forecast first) {
+        FieldReader or = from.fields("or");
         if (or == null) {
             return first;
         }
@@ -262,7 +262,7 @@ public final class EventReader {
     }
 
     /** How far temperatures may be off: a difference, so in degrees of either scale. */
-    private static Double goodTo(Fields from) {
+    private static Double goodTo(FieldReader from) {
         String expected = "how far its temperatures may be off, such as 3 C or 5 F";
         Node.Scalar value = from.scalar("good to", expected);
         if (value == null) {
@@ -283,8 +283,8 @@ public final class EventReader {
 
     private List<Event.Cutoff> cutoffs(LocalTime start) {
         List<Event.Cutoff> out = new ArrayList<>();
-        Map<Event.Cutoff, Fields> written = new IdentityHashMap<>();
-        for (Fields each : fields.blocks("cut-offs")) {
+        Map<Event.Cutoff, FieldReader> written = new IdentityHashMap<>();
+        for (FieldReader each : fields.blocks("cut-offs")) {
             each.required("at", "the distance from the start of the event, over all laps");
             Double at = value(each, "at", Dimension.LENGTH, 1, 5_000_000, "a distance from 1 m to 5000 km");
             Double within = value(each, "within", Dimension.TIME, 60, 240 * HOUR, "a time from the start, from 1 min to 240 h");
@@ -307,7 +307,7 @@ public final class EventReader {
     }
 
     /** Who may be later at the next point cannot have to be earlier, and nobody has to ride faster than anybody can. */
-    private void believable(Event.Cutoff cutoff, Event.Cutoff before, Fields from) {
+    private void believable(Event.Cutoff cutoff, Event.Cutoff before, FieldReader from) {
         String key = from.has("by") ? "by" : "within";
         String found = from.node(key).describe() + " at " + from.node("at").describe();
         String mend = key.equals("by") ? "For a time on another day write \"within: 26:30 h\", from the start." : "";
@@ -323,7 +323,7 @@ public final class EventReader {
     }
 
     /** A time of day as seconds from the start: on the next day where it is not after the start's. */
-    private Double by(Fields from, LocalTime start) {
+    private Double by(FieldReader from, LocalTime start) {
         Node.Scalar value = from.scalar("by", CLOCK);
         LocalTime by = value == null ? null : clock(value);
         if (value != null && by == null) {
@@ -340,7 +340,7 @@ public final class EventReader {
     }
 
     private Event.Pumped pumped() {
-        Fields from = fields.fields("pumped at");
+        FieldReader from = fields.fields("pumped at");
         if (from == null) {
             return null;
         }
@@ -351,7 +351,7 @@ public final class EventReader {
     }
 
     private Map<String, Double> changes() {
-        Fields from = fields.fields("time to change");
+        FieldReader from = fields.fields("time to change");
         Map<String, Double> out = new LinkedHashMap<>();
         if (from == null) {
             return out;
@@ -366,7 +366,7 @@ public final class EventReader {
         return out;
     }
 
-    private Double windFrom(Fields from) {
+    private Double windFrom(FieldReader from) {
         String expected = "a direction the wind comes from, such as SW or 225 deg";
         Node.Scalar value = from.scalar("wind from", expected);
         if (value == null) {
@@ -398,7 +398,7 @@ public final class EventReader {
             return List.of();
         }
         List<Event.Support> out = new ArrayList<>();
-        for (Fields each : fields.blocks("support")) {
+        for (FieldReader each : fields.blocks("support")) {
             Event.Support point = point(each);
             if (point != null) {
                 out.add(point);
@@ -408,7 +408,7 @@ public final class EventReader {
         return out;
     }
 
-    private Event.Support point(Fields from) {
+    private Event.Support point(FieldReader from) {
         from.required("at", "the distance from the start of the event, over all laps");
         Double at = value(from, "at", Dimension.LENGTH, 0, 5_000_000, "a distance from 0 km to 5000 km");
         Boolean water = from.yesNo("water");
@@ -427,7 +427,7 @@ public final class EventReader {
     }
 
     private Event.Rules rules() {
-        Fields from = fields.fields("rules");
+        FieldReader from = fields.fields("rules");
         if (from == null) {
             return Event.Rules.NONE;
         }
@@ -440,12 +440,12 @@ public final class EventReader {
     }
 
     /** Whether the second of two words is written; null where neither is. */
-    private static Boolean second(Fields from, String key, List<String> words) {
+    private static Boolean second(FieldReader from, String key, List<String> words) {
         String word = from.word(key, words);
         return word == null ? null : Boolean.valueOf(word.equals(words.get(1)));
     }
 
-    private static Double tyreWidth(Fields from) {
+    private static Double tyreWidth(FieldReader from) {
         String expected = "the widest tyre allowed, such as at most 45 mm";
         Node.Scalar value = from.scalar("tyre width", expected);
         if (value == null) {

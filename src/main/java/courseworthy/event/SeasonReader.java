@@ -6,9 +6,9 @@ import courseworthy.event.SeasonFile.Start;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
@@ -45,11 +45,11 @@ public final class SeasonReader {
 
     /** @return the season, or null where the file could not be read at all; with faults it is not to be used */
     public static SeasonFile read(Path path, String shown, Faults faults) {
-        Node.Mapping tree = Yaml.read(path, shown, faults);
-        return tree == null ? null : new SeasonReader(shown, faults).season(new Fields(shown, tree, faults));
+        Node.Mapping tree = YamlReader.read(path, shown, faults);
+        return tree == null ? null : new SeasonReader(shown, faults).season(new FieldReader(shown, tree, faults));
     }
 
-    private SeasonFile season(Fields from) {
+    private SeasonFile season(FieldReader from) {
         String name = from.line("season", LONGEST);
         String currency = from.line("currency", LONGEST);
         Amount worth = from.sum("a minute is worth", 0.01, 1e6, "a bare number from 0.01 to 1000000");
@@ -65,7 +65,7 @@ public final class SeasonReader {
                 starters, events);
     }
 
-    private static void notEmpty(Fields from, String key) {
+    private static void notEmpty(FieldReader from, String key) {
         if (from.node(key) instanceof Node.Sequence list && list.items().isEmpty()) {
             from.fault(key, "an empty list", "at least one", "");
         }
@@ -75,10 +75,10 @@ public final class SeasonReader {
         return text == null ? "" : text.strip();
     }
 
-    private List<Starter> starters(Fields from) {
+    private List<Starter> starters(FieldReader from) {
         from.required("riders", "who rides, at least one");
         Map<String, Starter> out = new LinkedHashMap<>();
-        for (Fields each : from.blocks("riders")) {
+        for (FieldReader each : from.blocks("riders")) {
             each.required("name", "a name of its own");
             each.required("workshop", "the workshop's file");
             String name = each.line("name", LONGEST);
@@ -93,7 +93,7 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private List<Named> sheets(Fields from) {
+    private List<Named> sheets(FieldReader from) {
         List<String> texts = from.texts("sheets");
         List<Node> items = from.items("sheets");
         List<Named> out = new ArrayList<>();
@@ -104,10 +104,10 @@ public final class SeasonReader {
         return out;
     }
 
-    private List<Entry> events(Fields from, List<Starter> starters) {
+    private List<Entry> events(FieldReader from, List<Starter> starters) {
         from.required("events", "what is ridden, at least one event");
         List<Entry> out = new ArrayList<>();
-        for (Fields each : from.blocks("events")) {
+        for (FieldReader each : from.blocks("events")) {
             each.required("course", "a file in the season's folder, or the name of a shipped course");
             Named event = inside(each, "event");
             Named course = inside(each, "course");
@@ -122,11 +122,11 @@ public final class SeasonReader {
         return out;
     }
 
-    private List<Start> starts(Fields from, List<Starter> starters) {
+    private List<Start> starts(FieldReader from, List<Starter> starters) {
         List<String> names = new ArrayList<>();
         starters.forEach(each -> names.add(each.name()));
         Map<String, Start> out = new LinkedHashMap<>();
-        for (Fields each : from.blocks("starts")) {
+        for (FieldReader each : from.blocks("starts")) {
             each.required("rider", "the name of a rider of this season");
             String rider = each.line("rider", LONGEST);
             String bike = each.line("bike", LONGEST);
@@ -144,13 +144,13 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private Named inside(Fields from, String key) {
+    private Named inside(FieldReader from, String key) {
         String path = from.line(key, LONGEST);
         return path == null || !isInside(from, key, path) ? null : new Named(path, from.lineOf(key));
     }
 
     /** No file reads another outside its folder. */
-    private static boolean isInside(Fields from, String key, String path) {
+    private static boolean isInside(FieldReader from, String key, String path) {
         boolean inside = !path.startsWith("/") && !path.startsWith("\\") && !path.contains(":");
         for (String step : path.split("[/\\\\]")) {
             inside &= !step.equals("..");

@@ -21,7 +21,7 @@ public final class FaultList {
                 out.append(faults.size() - shown).append(" more like these; mend the above first.\n");
                 break;
             }
-            out.append(Harmless.text(each.text())).append('\n');
+            out.append(TextSanitiser.text(each.text())).append('\n');
             shown++;
         }
         return out.toString();

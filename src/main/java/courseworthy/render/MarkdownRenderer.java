@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import courseworthy.report.Block;
 import courseworthy.report.BlockVisitor;
 import courseworthy.report.Callout;
@@ -234,7 +234,7 @@ public final class MarkdownRenderer implements Renderer {
 
         @Override
         public void listing(Listing listing) {
-            String text = Harmless.text(String.join("\n", listing.lines()));
+            String text = TextSanitiser.text(String.join("\n", listing.lines()));
             String fence = MarkdownEscaper.fence(text, 3);
             apart(fence + listing.language());
             lines.addAll(List.of(text.split("\n", -1)));

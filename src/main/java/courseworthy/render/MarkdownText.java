@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import courseworthy.report.RichText;
 import courseworthy.report.Span;
 import courseworthy.report.SpanVisitor;
@@ -38,7 +38,7 @@ final class MarkdownText implements SpanVisitor {
             case EMPHASIS -> "*";
             case STRONG, ATTENTION -> "**";
         };
-        String words = Harmless.span(text.text());
+        String words = TextSanitiser.span(text.text());
         if (!mark.equals(pendingMark)) {
             flush(words);
             pendingMark = mark;
@@ -95,7 +95,7 @@ final class MarkdownText implements SpanVisitor {
     @Override
     public void code(Span.Code code) {
         flush(" ");
-        String typed = Harmless.line(code.text());
+        String typed = TextSanitiser.line(code.text());
         if (typed.isEmpty()) {
             return;
         }
@@ -125,7 +125,7 @@ final class MarkdownText implements SpanVisitor {
         if (last >= 0 && out.charAt(last) == '!') {
             out.insert(last, '\\');
         }
-        out.append('[').append(MarkdownEscaper.text(Harmless.line(label))).append("](").append(target).append(')');
+        out.append('[').append(MarkdownEscaper.text(TextSanitiser.line(label))).append("](").append(target).append(')');
     }
 
     @Override

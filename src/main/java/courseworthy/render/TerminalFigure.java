@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import courseworthy.report.Picture.Bar;
 import courseworthy.report.Picture.BarChart;
 import courseworthy.report.Picture.ElevationProfile;
@@ -51,13 +51,13 @@ final class TerminalFigure {
         int written = 0;
         for (Bar bar : chart.bars()) {
             most = Math.max(most, bar.value());
-            label = Math.max(label, Math.min(WIDEST_LABEL, TextWidth.of(Harmless.line(bar.label()))));
-            written = Math.max(written, TextWidth.of(Harmless.line(bar.written())));
+            label = Math.max(label, Math.min(WIDEST_LABEL, TextWidth.of(TextSanitiser.line(bar.label()))));
+            written = Math.max(written, TextWidth.of(TextSanitiser.line(bar.written())));
         }
         int room = Math.max(1, Math.min(LONGEST_BAR, page.width() - indent - label - written - 2 * TableLayout.GAP));
         for (Bar bar : chart.bars()) {
-            StyledText value = StyledText.drawn(Harmless.line(bar.written()), Style.PLAIN);
-            List<StyledText> labels = StyledText.drawn(Harmless.line(bar.label()), Style.PLAIN).lines(WIDEST_LABEL);
+            StyledText value = StyledText.drawn(TextSanitiser.line(bar.written()), Style.PLAIN);
+            List<StyledText> labels = StyledText.drawn(TextSanitiser.line(bar.label()), Style.PLAIN).lines(WIDEST_LABEL);
             int at = indent + label + TableLayout.GAP;
             int length = most > 0 ? (int) Math.round(room * bar.value() / most) : 0;
             page.row().at(indent, labels.get(0)).at(at + written - value.width(), value)

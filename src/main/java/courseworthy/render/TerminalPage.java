@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import courseworthy.report.Style;
 
 /** The lines of a page for the terminal. */
@@ -55,7 +55,7 @@ final class TerminalPage {
 
     /** A line of a file with its spaces, cut into several where it is wider than the page. */
     void cut(String before, String line) {
-        String text = Harmless.text(line.replaceAll("[\n\u2028\u2029]", " ").replace("\t", "    ")).stripTrailing();
+        String text = TextSanitiser.text(line.replaceAll("[\n\u2028\u2029]", " ").replace("\t", "    ")).stripTrailing();
         int from = 0;
         do {
             int to = TextWidth.fitting(text, from, width - before.length());

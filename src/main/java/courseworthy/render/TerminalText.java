@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import courseworthy.report.RichText;
 import courseworthy.report.Span;
 import courseworthy.report.SpanVisitor;
@@ -38,27 +38,27 @@ final class TerminalText implements SpanVisitor {
 
     @Override
     public void text(Span.Text text) {
-        String words = Harmless.span(text.text());
+        String words = TextSanitiser.span(text.text());
         out.append(capitals && !text.quoted() ? words.toUpperCase(Locale.ROOT) : words, text.style());
     }
 
     @Override
     public void code(Span.Code code) {
-        String typed = Harmless.line(code.text());
+        String typed = TextSanitiser.line(code.text());
         out.append(codeAlone ? typed : "'" + typed + "'", Style.PLAIN);
     }
 
     @Override
     public void link(Span.Link link) {
-        out.append(Harmless.span(link.label()), Style.PLAIN);
+        out.append(TextSanitiser.span(link.label()), Style.PLAIN);
         if (link.external()) {
-            out.append(" (" + Harmless.line(link.target()) + ")", Style.SECONDARY);
+            out.append(" (" + TextSanitiser.line(link.target()) + ")", Style.SECONDARY);
         }
     }
 
     @Override
     public void crossReference(Span.CrossReference reference) {
-        out.append(Harmless.span(reference.label()), Style.PLAIN);
+        out.append(TextSanitiser.span(reference.label()), Style.PLAIN);
     }
 
     @Override

@@ -2,7 +2,7 @@ package courseworthy.ride;
 
 /**
  * How power is shared out over slopes and wind: harder where it buys most time, easing where it buys little. What is held over a ride is
- * compared as a fourth-power mean (see {@link Estimate}); for a given one of these the total time is least where on every piece a little
+ * compared as a fourth-power mean (see {@link RideEstimate}); for a given one of these the total time is least where on every piece a little
  * more power buys as much time for what it costs. With e the relative gain in steady speed for a relative gain in power, that is where
  * the fourth power of the power goes with e / (4 - e): worked out by hand from the least of the sum of (1 + λP⁴)/v(P). Uphill e is near
  * 1, on the flat near 1/3, down a steep descent near 0, so that flat ground is ridden at about seven tenths of the power uphill on a

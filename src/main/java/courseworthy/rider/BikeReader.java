@@ -1,7 +1,7 @@
 package courseworthy.rider;
 
 import courseworthy.problem.Faults;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
@@ -32,7 +32,7 @@ public final class BikeReader {
 
     /** Reads a block; what is not written or is at fault is null. */
     public static Bike read(String file, Node.Mapping block, Faults faults) {
-        Fields fields = new Fields(file, block, faults);
+        FieldReader fields = new FieldReader(file, block, faults);
         String kind = fields.word("kind", KINDS);
         String category = fields.word("use category", CATEGORIES);
         Double drop = value(fields, "drop limit", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
@@ -56,7 +56,7 @@ public final class BikeReader {
     }
 
     /** Figures belong to the bike they are written for, so it must be told of which kind that is. */
-    private static void ofSomeKind(Fields fields, Faults faults) {
+    private static void ofSomeKind(FieldReader fields, Faults faults) {
         for (String key : fields.has("kind") ? List.<String>of() : OF_ONE_BIKE) {
             if (fields.has(key)) {
                 faults.add(fields.file(), fields.lineOf(key), "kind", "\"" + key + "\" of a bike of no kind", "the kind of bike it belongs to: "
@@ -66,17 +66,17 @@ public final class BikeReader {
         }
     }
 
-    private static Bike.Damping damping(Fields fields) {
+    private static Bike.Damping damping(FieldReader fields) {
         return new Bike.Damping(fields.whole("rebound clicks", 1, MOST_CLICKS), fields.whole("compression clicks", 1, MOST_CLICKS),
                 fields.whole("shock rebound clicks", 1, MOST_CLICKS), fields.whole("shock compression clicks", 1, MOST_CLICKS),
                 value(fields, "shock stroke", Dimension.LENGTH, 0.020, 0.120, "a stroke from 20 mm to 120 mm"));
     }
 
-    private static Double pressure(Fields fields, String key) {
+    private static Double pressure(FieldReader fields, String key) {
         return value(fields, key, Dimension.PRESSURE, 50_000, 1_500_000, "a pressure from 0.5 bar to 15 bar");
     }
 
-    static Double value(Fields fields, String key, Dimension dimension, double least, double most, String range) {
+    static Double value(FieldReader fields, String key, Dimension dimension, double least, double most, String range) {
         Amount amount = fields.amount(key, dimension, least, most, range);
         return amount == null ? null : Double.valueOf(amount.inBase());
     }

@@ -2,9 +2,9 @@ package courseworthy.rider;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
@@ -39,12 +39,12 @@ public final class RiderReader {
 
     private final String shown;
     private final Faults faults;
-    private final Fields fields;
+    private final FieldReader fields;
 
     private RiderReader(String shown, Node.Mapping tree, Faults faults) {
         this.shown = shown;
         this.faults = faults;
-        this.fields = new Fields(shown, tree, faults);
+        this.fields = new FieldReader(shown, tree, faults);
     }
 
     /**
@@ -54,7 +54,7 @@ public final class RiderReader {
      * @return the rider, or null where the file could not be read at all; what is at fault in it is null
      */
     public static Rider read(Path path, String shown, Faults faults) {
-        Node.Mapping tree = Yaml.read(path, shown, faults);
+        Node.Mapping tree = YamlReader.read(path, shown, faults);
         return tree == null ? null : new RiderReader(shown, tree, faults).rider();
     }
 
@@ -159,12 +159,12 @@ public final class RiderReader {
     }
 
     /** Says which of several efforts say nothing of an hour that others do not say better; where none does, that is a fault. */
-    private void unused(List<Fields> written, List<Rider.Effort> efforts) {
+    private void unused(List<FieldReader> written, List<Rider.Effort> efforts) {
         boolean byLaw = efforts.stream().anyMatch(each -> !each.sprint() && !each.beyondTheLaw());
         Rider.Effort lasting = efforts.stream().filter(Rider.Effort::beyondTheLaw).min(Comparator.comparingDouble(Rider.Effort::seconds)).orElse(null);
         for (int i = 0; i < efforts.size(); i++) {
             Rider.Effort effort = efforts.get(i);
-            Fields at = written.get(i);
+            FieldReader at = written.get(i);
             String found = at.node("for").describe();
             if (effort.sprint() && !byLaw && lasting == null) {
                 at.fault("for", found, A_TIME, SPRINT);
@@ -179,9 +179,9 @@ public final class RiderReader {
 
     private List<Rider.Effort> listed(Node.Sequence list, Double mass) {
         List<Rider.Effort> out = new ArrayList<>();
-        List<Fields> written = new ArrayList<>();
+        List<FieldReader> written = new ArrayList<>();
         for (Node item : list.items()) {
-            Fields each = fields.fields("power", item);
+            FieldReader each = fields.fields("power", item);
             if (each == null) {
                 continue;
             }
@@ -200,7 +200,7 @@ public final class RiderReader {
         return out;
     }
 
-    private Rider.Effort effort(Fields from, Amount held, Amount watts, Double mass) {
+    private Rider.Effort effort(FieldReader from, Amount held, Amount watts, Double mass) {
         if (held == null || watts == null) {
             return null;
         }
@@ -224,7 +224,7 @@ public final class RiderReader {
     }
 
     /** A best effort is never weaker than a longer one. */
-    private static boolean falls(Fields at, Rider.Effort last, List<Rider.Effort> soFar) {
+    private static boolean falls(FieldReader at, Rider.Effort last, List<Rider.Effort> soFar) {
         for (Rider.Effort other : soFar) {
             boolean longer = last.seconds() > other.seconds();
             if (last.seconds() == other.seconds()) {

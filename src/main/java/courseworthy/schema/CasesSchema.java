@@ -1,13 +1,13 @@
 package courseworthy.schema;
 
-import static courseworthy.schema.Shape.about;
+import static courseworthy.schema.SchemaFragments.about;
 
-import courseworthy.claim.Due;
+import courseworthy.claim.Deadline;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Scale;
+import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.rulebase.CaseReader;
-import courseworthy.rulebase.Subject;
+import courseworthy.sheet.CaseReader;
+import courseworthy.sheet.TestSubject;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -30,43 +30,43 @@ final class CasesSchema {
     static Map<String, Object> of() {
         Map<String, Object> definitions = new LinkedHashMap<>(SheetSchema.definitions());
         definitions.put(FACTS, facts());
-        definitions.put(SENTENCES, about("Sentences, each with its facts", Shape.of("type", "object", "additionalProperties", Shape.reference(FACTS))));
-        definitions.put(FIRING, about("Sentences, each with its facts and what comes of them", Shape.of("type", "object", "additionalProperties", firing())));
+        definitions.put(SENTENCES, about("Sentences, each with its facts", SchemaFragments.of("type", "object", "additionalProperties", SchemaFragments.reference(FACTS))));
+        definitions.put(FIRING, about("Sentences, each with its facts and what comes of them", SchemaFragments.of("type", "object", "additionalProperties", firing())));
         definitions.put("rider file", inside(RiderSchema.of()));
         definitions.put("event file", inside(EventSchema.of()));
-        return new Shape.Block()
-                .key("cases for", about("The name of the sheet", Shape.text()))
-                .key("cases", Shape.oneOrMore(Shape.anyOf(ofARule(), ofADay())))
+        return new SchemaFragments.Block()
+                .key("cases for", about("The name of the sheet", SchemaFragments.text()))
+                .key("cases", SchemaFragments.oneOrMore(SchemaFragments.anyOf(ofARule(), ofADay())))
                 .required("cases for", "cases")
                 .also("$defs", definitions)
                 .file("Cases of a sheet");
     }
 
     private static Map<String, Object> ofARule() {
-        return new Shape.Block()
-                .key("rule", about("The id of a row", Shape.text()))
-                .key("fires", about("Cases in which it must speak; the first gives all its facts", Shape.reference(FIRING)))
-                .key("still fires", about("What may change of the first without silencing it", Shape.reference(FIRING)))
-                .key("silent", about("What must silence it, changed in the first", Shape.reference(SENTENCES)))
+        return new SchemaFragments.Block()
+                .key("rule", about("The id of a row", SchemaFragments.text()))
+                .key("fires", about("Cases in which it must speak; the first gives all its facts", SchemaFragments.reference(FIRING)))
+                .key("still fires", about("What may change of the first without silencing it", SchemaFragments.reference(FIRING)))
+                .key("silent", about("What must silence it, changed in the first", SchemaFragments.reference(SENTENCES)))
                 .required("rule").shape();
     }
 
     private static Map<String, Object> ofADay() {
-        return new Shape.Block()
-                .key("call", about("What is the case, in a sentence", Shape.text()))
-                .key("course", about("A shipped course, or a file beside this one", Shape.text()))
-                .key("ground", about("Ground to take where the course says none", Shape.text()))
-                .key("rider", about("A file beside this one, or what would stand in it", Shape.anyOf(Shape.text(), Shape.reference("rider file"))))
-                .key("event", about("A file beside this one, or what would stand in it", Shape.anyOf(Shape.text(), Shape.reference("event file"))))
-                .key("measures", about("What is known, instead of a course", Shape.reference(FACTS)))
+        return new SchemaFragments.Block()
+                .key("call", about("What is the case, in a sentence", SchemaFragments.text()))
+                .key("course", about("A shipped course, or a file beside this one", SchemaFragments.text()))
+                .key("ground", about("Ground to take where the course says none", SchemaFragments.text()))
+                .key("rider", about("A file beside this one, or what would stand in it", SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.reference("rider file"))))
+                .key("event", about("A file beside this one, or what would stand in it", SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.reference("event file"))))
+                .key("measures", about("What is known, instead of a course", SchemaFragments.reference(FACTS)))
                 .key("stretches", about("The stretches of the course, instead of a course", stretches()))
                 .key("expect", about("What must be decided", expect()))
-                .key("standing", about("How sure it must be", byTopic(topic -> Shape.word(CaseReader.STANDINGS))))
-                .key("speaks", about("Rules that must speak", Shape.oneOrMore(Shape.text())))
-                .key("silent", about("Rules that must not speak", Shape.oneOrMore(Shape.text())))
+                .key("standing", about("How sure it must be", byTopic(topic -> SchemaFragments.word(CaseReader.STANDINGS))))
+                .key("speaks", about("Rules that must speak", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("silent", about("Rules that must not speak", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .required("call")
-                .also("anyOf", List.of(Shape.of("required", List.of("expect")), Shape.of("required", List.of("standing")),
-                        Shape.of("required", List.of("speaks")), Shape.of("required", List.of("silent"))))
+                .also("anyOf", List.of(SchemaFragments.of("required", List.of("expect")), SchemaFragments.of("required", List.of("standing")),
+                        SchemaFragments.of("required", List.of("speaks")), SchemaFragments.of("required", List.of("silent"))))
                 .shape();
     }
 
@@ -85,50 +85,50 @@ final class CasesSchema {
     /** Facts, and what must come of them. */
     private static Map<String, Object> firing() {
         return someFacts().key("says", about("All that it must then say on topics", SheetSchema.says()))
-                .key("does", about("All that its checklist item must have", new Shape.Block()
-                        .key("by", about("By when", Shape.word(Due.allWords())))
-                        .key("needs", about("How long it takes to be effective", Shape.amount(Dimension.TIME)))
-                        .key("critical", about("Whether safety hangs on it", Shape.yesNo()))
-                        .key("after", about("Ids of rows to be done before", Shape.oneOrMore(Shape.text())))
+                .key("does", about("All that its checklist item must have", new SchemaFragments.Block()
+                        .key("by", about("By when", SchemaFragments.word(Deadline.allWords())))
+                        .key("needs", about("How long it takes to be effective", SchemaFragments.amount(Dimension.TIME)))
+                        .key("critical", about("Whether safety hangs on it", SchemaFragments.yesNo()))
+                        .key("after", about("Ids of rows to be done before", SchemaFragments.oneOrMore(SchemaFragments.text())))
                         .required("by").shape()))
                 .shape();
     }
 
-    private static Shape.Block someFacts() {
-        Shape.Block block = new Shape.Block();
+    private static SchemaFragments.Block someFacts() {
+        SchemaFragments.Block block = new SchemaFragments.Block();
         for (Measure measure : Measure.values()) {
             block.key(measure.written(), about(measure.about(), fact(measure.scale())));
         }
-        return block.key("decided", byTopic(topic -> fact(Subject.of(topic).scale())))
+        return block.key("decided", byTopic(topic -> fact(TestSubject.of(topic).scale())))
                 .key("stretches", stretches())
-                .key("rider", about("The rider's name", Shape.text()))
-                .key("rider tag", about("What the rider belongs to", Shape.oneOrMore(Shape.text())))
-                .key("date", about("The day", Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}|unknown")));
+                .key("rider", about("The rider's name", SchemaFragments.text()))
+                .key("rider tag", about("What the rider belongs to", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("date", about("The day", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}|unknown")));
     }
 
     /** One exact value, or that it is not known. */
-    private static Map<String, Object> fact(Scale scale) {
+    private static Map<String, Object> fact(MeasureScale scale) {
         List<Map<String, Object>> shapes = new ArrayList<>();
-        String value = scale.bands().isEmpty() ? SheetSchema.value(scale) : SheetSchema.value(Scale.quantity(scale.resolution()));
-        shapes.add(Shape.pattern(value + "|unknown"));
+        String value = scale.bands().isEmpty() ? SheetSchema.value(scale) : SheetSchema.value(MeasureScale.quantity(scale.resolution()));
+        shapes.add(SchemaFragments.pattern(value + "|unknown"));
         SheetSchema.plain(scale, shapes);
-        return shapes.size() == 1 ? shapes.get(0) : Shape.of("anyOf", shapes);
+        return shapes.size() == 1 ? shapes.get(0) : SchemaFragments.of("anyOf", shapes);
     }
 
     private static Map<String, Object> stretches() {
-        Shape.Block block = new Shape.Block();
+        SchemaFragments.Block block = new SchemaFragments.Block();
         for (StretchMeasure measure : StretchMeasure.values()) {
             block.key(measure.written(), about(measure.about(), fact(measure.scale())));
         }
-        return Shape.anyOf(Shape.oneOrMore(block.required("length").shape()), Shape.of("const", "unknown"));
+        return SchemaFragments.anyOf(SchemaFragments.oneOrMore(block.required("length").shape()), SchemaFragments.of("const", "unknown"));
     }
 
     private static Map<String, Object> expect() {
-        return byTopic(topic -> Shape.anyOf(SheetSchema.plainTest(Subject.of(topic)), Shape.of("const", "not applicable")));
+        return byTopic(topic -> SchemaFragments.anyOf(SheetSchema.plainTest(TestSubject.of(topic)), SchemaFragments.of("const", "not applicable")));
     }
 
     private static Map<String, Object> byTopic(java.util.function.Function<Topic, Map<String, Object>> shape) {
-        Shape.Block block = new Shape.Block();
+        SchemaFragments.Block block = new SchemaFragments.Block();
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), shape.apply(topic)));
         }

@@ -1,7 +1,7 @@
 package courseworthy.schema;
 
-import static courseworthy.schema.Shape.about;
-import static courseworthy.schema.Shape.amount;
+import static courseworthy.schema.SchemaFragments.about;
+import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.course.GroundReader;
 import courseworthy.course.Smoothness;
@@ -18,23 +18,23 @@ final class CourseSchema {
     }
 
     static Map<String, Object> of() {
-        Map<String, Object> stretches = Shape.listOf(stretch());
+        Map<String, Object> stretches = SchemaFragments.listOf(stretch());
         stretches.put("minItems", 1);
-        return new Shape.Block()
-                .key("name", about("The course's name", Shape.text()))
-                .key("summary", about("One line on it", Shape.text()))
-                .key("track", about("A GPX file, relative to this one", Shape.text()))
+        return new SchemaFragments.Block()
+                .key("name", about("The course's name", SchemaFragments.text()))
+                .key("summary", about("One line on it", SchemaFragments.text()))
+                .key("track", about("A GPX file, relative to this one", SchemaFragments.text()))
                 .key("start height", about("Height of the start above sea level", amount(Dimension.LENGTH)))
                 .key("latitude", about("Of the start", amount(Dimension.ANGLE)))
                 .key("longitude", about("Of the start", amount(Dimension.ANGLE)))
                 .key("stretches", about("In order, one lap", stretches))
-                .also("anyOf", List.of(Shape.of("required", List.of("stretches")), Shape.of("required", List.of("track"))))
-                .also("dependentRequired", Shape.of("latitude", List.of("longitude"), "longitude", List.of("latitude")))
+                .also("anyOf", List.of(SchemaFragments.of("required", List.of("stretches")), SchemaFragments.of("required", List.of("track"))))
+                .also("dependentRequired", SchemaFragments.of("latitude", List.of("longitude"), "longitude", List.of("latitude")))
                 .file("Course profile");
     }
 
     private static Map<String, Object> stretch() {
-        Shape.Block block = new Shape.Block()
+        SchemaFragments.Block block = new SchemaFragments.Block()
                 .key("length", about("How long it is", amount(Dimension.LENGTH)))
                 .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
                 .key("rise", about("Climbed on it", amount(Dimension.LENGTH)))
@@ -43,20 +43,20 @@ final class CourseSchema {
         for (String key : GroundReader.KEYS) {
             block.key(key, ground(key));
         }
-        return block.also("oneOf", List.of(Shape.of("required", List.of("length")), Shape.of("required", List.of("to")))).shape();
+        return block.also("oneOf", List.of(SchemaFragments.of("required", List.of("length")), SchemaFragments.of("required", List.of("to")))).shape();
     }
 
     private static Map<String, Object> ground(String key) {
         return switch (key) {
-            case "surface" -> about("OpenStreetMap surface", Shape.word(Surface.tags()));
-            case "smoothness" -> about("OpenStreetMap smoothness", Shape.word(Smoothness.tags()));
-            case "tracktype" -> about("OpenStreetMap tracktype", Shape.word(GroundReader.TRACKTYPES));
+            case "surface" -> about("OpenStreetMap surface", SchemaFragments.word(Surface.tags()));
+            case "smoothness" -> about("OpenStreetMap smoothness", SchemaFragments.word(Smoothness.tags()));
+            case "tracktype" -> about("OpenStreetMap tracktype", SchemaFragments.word(GroundReader.TRACKTYPES));
             case "mtb:scale" -> about("OpenStreetMap mtb:scale, 0 to 6, with + or - where needed",
-                    Shape.anyOf(Shape.pattern("[0-6][+-]?"), Shape.whole(0, 6)));
-            case "water crossings" -> about("Fords", Shape.whole(0, 100));
+                    SchemaFragments.anyOf(SchemaFragments.pattern("[0-6][+-]?"), SchemaFragments.whole(0, 6)));
+            case "water crossings" -> about("Fords", SchemaFragments.whole(0, 100));
             case "drop height" -> about("Highest drop that must be ridden", amount(Dimension.LENGTH));
             case "turns per km" -> about("Turns that must be braked for", amount(Dimension.NUMBER));
-            default -> about(StretchMeasure.find(key).about(), Shape.yesNo());
+            default -> about(StretchMeasure.find(key).about(), SchemaFragments.yesNo());
         };
     }
 }

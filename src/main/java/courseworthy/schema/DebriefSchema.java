@@ -1,10 +1,10 @@
 package courseworthy.schema;
 
-import static courseworthy.schema.Shape.about;
-import static courseworthy.schema.Shape.amount;
+import static courseworthy.schema.SchemaFragments.about;
+import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.debrief.DebriefReader;
-import courseworthy.debrief.Outcomes;
+import courseworthy.debrief.OutcomeTable;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Dimension;
@@ -14,66 +14,66 @@ import java.util.Map;
 /** A debrief: what really happened, and the brief that was given. */
 final class DebriefSchema {
 
-    private static final Map<String, Object> NONE = Shape.of("const", "none");
+    private static final Map<String, Object> NONE = SchemaFragments.of("const", "none");
 
     private DebriefSchema() {
     }
 
     static Map<String, Object> of() {
-        Shape.Block out = new Shape.Block()
-                .key("debrief", about("Its name, such as the event's", Shape.text()))
-                .key("brief", about("The brief as saved with --format json, beside this file or below it", Shape.of("type", "string")))
+        SchemaFragments.Block out = new SchemaFragments.Block()
+                .key("debrief", about("Its name, such as the event's", SchemaFragments.text()))
+                .key("brief", about("The brief as saved with --format json, beside this file or below it", SchemaFragments.of("type", "string")))
                 .key("hours", about("From start to finish", amount(Dimension.TIME)))
                 .key("weather", about("As it was", weather()))
-                .key("flats", about("none, or a list", Shape.anyOf(NONE, Shape.oneOrMore(flat()))))
-                .key("rim strikes", about("none, or at which wheels", noneOr(Outcomes.WHEELS)))
-                .key("slid", about("none, or which wheels, where they should have held", noneOr(Outcomes.WHEELS)))
-                .key("spun out at", about("Where, from the start", Shape.oneOrMore(amount(Dimension.LENGTH))))
-                .key("walked", about("none, or a list", Shape.anyOf(NONE, Shape.oneOrMore(walked()))))
-                .key("ran out of", about("none, or of what", noneOr(Outcomes.runsOut())));
-        for (String question : Outcomes.questions()) {
-            out.key(question, Shape.word(Outcomes.answers(question)));
+                .key("flats", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(flat()))))
+                .key("rim strikes", about("none, or at which wheels", noneOr(OutcomeTable.WHEELS)))
+                .key("slid", about("none, or which wheels, where they should have held", noneOr(OutcomeTable.WHEELS)))
+                .key("spun out at", about("Where, from the start", SchemaFragments.oneOrMore(amount(Dimension.LENGTH))))
+                .key("walked", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(walked()))))
+                .key("ran out of", about("none, or of what", noneOr(OutcomeTable.runsOut())));
+        for (String question : OutcomeTable.questions()) {
+            out.key(question, SchemaFragments.word(OutcomeTable.answers(question)));
         }
-        return out.key("changed on the day", about("What was ridden instead of the advice, by topic", Shape.anyOf(NONE, topics())))
-                .key("would change", about("What the rider would ride the next time, by topic", Shape.anyOf(NONE, topics())))
-                .key("notes", Shape.text())
+        return out.key("changed on the day", about("What was ridden instead of the advice, by topic", SchemaFragments.anyOf(NONE, topics())))
+                .key("would change", about("What the rider would ride the next time, by topic", SchemaFragments.anyOf(NONE, topics())))
+                .key("notes", SchemaFragments.text())
                 .required("debrief", "brief")
                 .file("Debrief");
     }
 
     private static Map<String, Object> weather() {
-        return new Shape.Block()
-                .key("ground", Shape.word(DebriefReader.GROUNDS))
+        return new SchemaFragments.Block()
+                .key("ground", SchemaFragments.word(DebriefReader.GROUNDS))
                 .key("low", about("The coldest", amount(Dimension.TEMPERATURE)))
                 .key("high", about("The hottest", amount(Dimension.TEMPERATURE)))
                 .shape();
     }
 
     private static Map<String, Object> flat() {
-        return new Shape.Block()
-                .key("wheel", Shape.word(Outcomes.WHEELS))
-                .key("cause", Shape.word(Outcomes.CAUSES))
+        return new SchemaFragments.Block()
+                .key("wheel", SchemaFragments.word(OutcomeTable.WHEELS))
+                .key("cause", SchemaFragments.word(OutcomeTable.CAUSES))
                 .key("at", about("From the start", amount(Dimension.LENGTH)))
-                .key("mended with", Shape.word(Outcomes.MENDS))
+                .key("mended with", SchemaFragments.word(OutcomeTable.MENDS))
                 .required("wheel").shape();
     }
 
     private static Map<String, Object> walked() {
-        return new Shape.Block()
-                .key("why", Shape.word(Outcomes.REASONS))
+        return new SchemaFragments.Block()
+                .key("why", SchemaFragments.word(OutcomeTable.REASONS))
                 .key("at", about("From the start", amount(Dimension.LENGTH)))
                 .required("why").shape();
     }
 
     private static Map<String, Object> noneOr(List<String> words) {
-        return Shape.anyOf(NONE, Shape.oneOrMore(Shape.word(words)));
+        return SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(SchemaFragments.word(words)));
     }
 
     private static Map<String, Object> topics() {
-        Shape.Block out = new Shape.Block();
+        SchemaFragments.Block out = new SchemaFragments.Block();
         for (Topic topic : Topics.all()) {
             out.key(topic.name(), about(topic.about(), topic.kind() == Topic.Kind.QUANTITY ? amount(topic.resolution().unit().dimension())
-                    : Shape.word(topic.options())));
+                    : SchemaFragments.word(topic.options())));
         }
         return out.shape();
     }

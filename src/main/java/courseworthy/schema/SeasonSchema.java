@@ -1,12 +1,12 @@
 package courseworthy.schema;
 
-import static courseworthy.schema.Shape.about;
-import static courseworthy.schema.Shape.amount;
+import static courseworthy.schema.SchemaFragments.about;
+import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.units.Dimension;
-import courseworthy.workshop.Kind;
+import courseworthy.workshop.PartKind;
 import java.util.Map;
 
 /** A season: who rides, and when what is ridden. */
@@ -16,12 +16,12 @@ final class SeasonSchema {
     }
 
     static Map<String, Object> of() {
-        return new Shape.Block()
-                .key("season", about("Its name", Shape.text()))
-                .key("currency", about("In which prices are written", Shape.text()))
+        return new SchemaFragments.Block()
+                .key("season", about("Its name", SchemaFragments.text()))
+                .key("currency", about("In which prices are written", SchemaFragments.text()))
                 .key("a minute is worth", about("What a minute at an event is worth, in that currency", amount(Dimension.NUMBER)))
                 .key("time for work", about("Time for work on bikes on each day between two dates", amount(Dimension.TIME)))
-                .key("after each event", about("Whether parts stay where they are or go back", Shape.word(SeasonReader.AFTERWARDS)))
+                .key("after each event", about("Whether parts stay where they are or go back", SchemaFragments.word(SeasonReader.AFTERWARDS)))
                 .key("riders", atLeastOne(rider()))
                 .key("events", atLeastOne(event()))
                 .required("riders", "events")
@@ -29,38 +29,38 @@ final class SeasonSchema {
     }
 
     private static Map<String, Object> atLeastOne(Map<String, Object> item) {
-        Map<String, Object> out = Shape.listOf(item);
+        Map<String, Object> out = SchemaFragments.listOf(item);
         out.put("minItems", 1);
         return out;
     }
 
     private static Map<String, Object> rider() {
-        return new Shape.Block()
-                .key("name", about("A name of its own", Shape.text()))
-                .key("rider", about("The rider's file", Shape.text()))
-                .key("workshop", about("The workshop's file; riders who name the same share it", Shape.text()))
-                .key("sheets", about("Coaches' sheets, in order", Shape.listOf(Shape.text())))
+        return new SchemaFragments.Block()
+                .key("name", about("A name of its own", SchemaFragments.text()))
+                .key("rider", about("The rider's file", SchemaFragments.text()))
+                .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
+                .key("sheets", about("Coaches' sheets, in order", SchemaFragments.listOf(SchemaFragments.text())))
                 .required("name", "workshop")
                 .shape();
     }
 
     private static Map<String, Object> event() {
-        return new Shape.Block()
-                .key("event", about("The event's file", Shape.text()))
-                .key("course", about("A file, or the name of a shipped course", Shape.text()))
-                .key("ground", about("Ground where the course tells none", Shape.text()))
-                .key("date", about("The day, YYYY-MM-DD", Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
-                .key("role", about("What the bike is set up for", Shape.word(EventReader.ROLES)))
-                .key("starts", about("Who rides; all where it is not written", Shape.listOf(start())))
+        return new SchemaFragments.Block()
+                .key("event", about("The event's file", SchemaFragments.text()))
+                .key("course", about("A file, or the name of a shipped course", SchemaFragments.text()))
+                .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
+                .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
+                .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
+                .key("starts", about("Who rides; all where it is not written", SchemaFragments.listOf(start())))
                 .required("course")
                 .shape();
     }
 
     private static Map<String, Object> start() {
-        return new Shape.Block()
-                .key("rider", about("A name from the riders", Shape.text()))
-                .key("bike", about("The bike it must be", Shape.text()))
-                .key("may change", about("Kinds of parts that may be changed on it", Shape.listOf(Shape.word(Kind.partWords()))))
+        return new SchemaFragments.Block()
+                .key("rider", about("A name from the riders", SchemaFragments.text()))
+                .key("bike", about("The bike it must be", SchemaFragments.text()))
+                .key("may change", about("Kinds of parts that may be changed on it", SchemaFragments.listOf(SchemaFragments.word(PartKind.partWords()))))
                 .required("rider")
                 .shape();
     }

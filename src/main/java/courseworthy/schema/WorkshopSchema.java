@@ -1,11 +1,11 @@
 package courseworthy.schema;
 
-import static courseworthy.schema.Shape.about;
-import static courseworthy.schema.Shape.amount;
+import static courseworthy.schema.SchemaFragments.about;
+import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.units.Dimension;
-import courseworthy.workshop.Detail;
-import courseworthy.workshop.Kind;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,74 +17,74 @@ final class WorkshopSchema {
     }
 
     static Map<String, Object> of() {
-        return new Shape.Block()
-                .key("workshop", about("Its name", Shape.text()))
+        return new SchemaFragments.Block()
+                .key("workshop", about("Its name", SchemaFragments.text()))
                 .key("minutes", about("How long one swap takes, by kind of part", minutes()))
-                .key("bikes", Shape.listOf(bike()))
-                .key("parts", Shape.listOf(Shape.of("oneOf", parts())))
+                .key("bikes", SchemaFragments.listOf(bike()))
+                .key("parts", SchemaFragments.listOf(SchemaFragments.of("oneOf", parts())))
                 .file("Workshop");
     }
 
     private static Map<String, Object> minutes() {
-        Shape.Block out = new Shape.Block();
-        for (String word : Kind.partWords()) {
+        SchemaFragments.Block out = new SchemaFragments.Block();
+        for (String word : PartKind.partWords()) {
             out.key(word, amount(Dimension.TIME));
         }
         return out.shape();
     }
 
     private static Map<String, Object> bike() {
-        Shape.Block out = new Shape.Block().key("name", about("A name of its own", Shape.text())).required("name");
-        details(out, Kind.BIKE);
+        SchemaFragments.Block out = new SchemaFragments.Block().key("name", about("A name of its own", SchemaFragments.text())).required("name");
+        details(out, PartKind.BIKE);
         return out.shape();
     }
 
     private static List<Object> parts() {
         List<Object> out = new ArrayList<>();
-        for (Kind kind : Kind.values()) {
-            if (kind != Kind.BIKE) {
+        for (PartKind kind : PartKind.values()) {
+            if (kind != PartKind.BIKE) {
                 out.add(part(kind));
             }
         }
         return out;
     }
 
-    private static Map<String, Object> part(Kind kind) {
-        Shape.Block out = new Shape.Block()
-                .key("name", about("A name of its own", Shape.text()))
-                .key("kind", Shape.of("const", kind.word()))
-                .key("on", about("The bike or the part it is mounted on now", Shape.text()))
+    private static Map<String, Object> part(PartKind kind) {
+        SchemaFragments.Block out = new SchemaFragments.Block()
+                .key("name", about("A name of its own", SchemaFragments.text()))
+                .key("kind", SchemaFragments.of("const", kind.word()))
+                .key("on", about("The bike or the part it is mounted on now", SchemaFragments.text()))
                 .required("name", "kind");
         details(out, kind);
         return out.shape();
     }
 
-    private static void details(Shape.Block to, Kind kind) {
-        for (Detail detail : kind.details()) {
+    private static void details(SchemaFragments.Block to, PartKind kind) {
+        for (PartDetail detail : kind.details()) {
             Map<String, Object> shape = shape(detail);
             to.key(detail.written(), detail.about().isEmpty() ? shape : about(detail.about(), shape));
         }
     }
 
-    private static Map<String, Object> shape(Detail detail) {
+    private static Map<String, Object> shape(PartDetail detail) {
         return switch (detail.form()) {
             case AMOUNT -> amount(detail.dimension());
             case NUMBER -> amount(Dimension.NUMBER);
-            case WHOLE -> Shape.whole((int) detail.least(), (int) detail.most());
-            case YES_NO -> Shape.yesNo();
-            case WORD -> Shape.word(detail.words());
-            case WORDS -> Shape.oneOrMore(Shape.word(detail.words()));
-            case LABEL -> Shape.text();
-            case LABELS -> Shape.oneOrMore(Shape.text());
-            case TEETH -> Shape.oneOrMore(Shape.whole((int) detail.least(), (int) detail.most()));
-            case DAY -> Shape.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-            case SIZES -> Shape.oneOrMore(amount(detail.dimension()));
-            case CLEARANCES -> Shape.anyOf(amount(Dimension.LENGTH), Shape.listOf(clearance()));
+            case WHOLE -> SchemaFragments.whole((int) detail.least(), (int) detail.most());
+            case YES_NO -> SchemaFragments.yesNo();
+            case WORD -> SchemaFragments.word(detail.words());
+            case WORDS -> SchemaFragments.oneOrMore(SchemaFragments.word(detail.words()));
+            case LABEL -> SchemaFragments.text();
+            case LABELS -> SchemaFragments.oneOrMore(SchemaFragments.text());
+            case TEETH -> SchemaFragments.oneOrMore(SchemaFragments.whole((int) detail.least(), (int) detail.most()));
+            case DAY -> SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+            case SIZES -> SchemaFragments.oneOrMore(amount(detail.dimension()));
+            case CLEARANCES -> SchemaFragments.anyOf(amount(Dimension.LENGTH), SchemaFragments.listOf(clearance()));
         };
     }
 
     private static Map<String, Object> clearance() {
-        return new Shape.Block().key("bead seat", amount(Dimension.LENGTH)).key("width", amount(Dimension.LENGTH))
+        return new SchemaFragments.Block().key("bead seat", amount(Dimension.LENGTH)).key("width", amount(Dimension.LENGTH))
                 .required("bead seat", "width").shape();
     }
 }

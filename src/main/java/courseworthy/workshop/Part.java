@@ -9,9 +9,9 @@ import java.util.Map;
 public final class Part {
 
     private final String name;
-    private final Kind kind;
+    private final PartKind kind;
     private final int line;
-    private final Map<Detail, Object> details;
+    private final Map<PartDetail, Object> details;
     private Part on;
     private String home;
 
@@ -20,11 +20,11 @@ public final class Part {
      * @param line    where it is written, 1-based
      * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>} or {@code List<Double>} by the form
      */
-    public Part(String name, Kind kind, int line, Map<Detail, ?> details) {
+    public Part(String name, PartKind kind, int line, Map<PartDetail, ?> details) {
         this.name = name;
         this.kind = kind;
         this.line = line;
-        this.details = new EnumMap<>(Detail.class);
+        this.details = new EnumMap<>(PartDetail.class);
         this.details.putAll(details);
     }
 
@@ -41,7 +41,7 @@ public final class Part {
         return name;
     }
 
-    public Kind kind() {
+    public PartKind kind() {
         return kind;
     }
 
@@ -60,11 +60,11 @@ public final class Part {
 
     /** The same, lying loose; owned where it was on a wish list and is bought, and then ridden in. */
     Part copy(boolean bought) {
-        Map<Detail, Object> copied = new EnumMap<>(Detail.class);
+        Map<PartDetail, Object> copied = new EnumMap<>(PartDetail.class);
         copied.putAll(details);
         if (bought) {
-            copied.put(Detail.OWNED, true);
-            copied.remove(Detail.HOURS_USED);
+            copied.put(PartDetail.OWNED, true);
+            copied.remove(PartDetail.HOURS_USED);
         }
         Part out = new Part(name, kind, line, copied);
         out.home = home();
@@ -78,15 +78,15 @@ public final class Part {
 
     /** Whether it may go on a bike: what stays, stays with the bike it was on when the workshop was read. */
     public boolean mayServe(Part bike) {
-        return !Boolean.TRUE.equals(yes(Detail.STAYS)) || home() == null || home().equals(bike.name());
+        return !Boolean.TRUE.equals(yes(PartDetail.STAYS)) || home() == null || home().equals(bike.name());
     }
 
     /** The same, lying loose; not trained on where it is set up for somebody else. @param rider null where not named */
     Part copyFor(String rider) {
         Part out = copy(false);
-        String whose = word(Detail.SET_UP_FOR);
+        String whose = word(PartDetail.SET_UP_FOR);
         if (whose != null && !whose.equalsIgnoreCase(rider)) {
-            out.details.remove(Detail.TRAINED_ON);
+            out.details.remove(PartDetail.TRAINED_ON);
         }
         return out;
     }
@@ -94,19 +94,19 @@ public final class Part {
     /** The bike it is mounted on, through whatever it is mounted on; null where it lies loose. */
     public Part bike() {
         Part at = this;
-        while (at != null && at.kind != Kind.BIKE) {
+        while (at != null && at.kind != PartKind.BIKE) {
             at = at.on;
         }
         return at;
     }
 
     /** The place it has now, whether its wheel is on a bike or not; null where it lies loose or nothing says which end. */
-    public Place place() {
-        if (on == null || kind == Kind.BIKE) {
+    public MountingPlace place() {
+        if (on == null || kind == PartKind.BIKE) {
             return null;
         }
         String end = end();
-        for (Place place : Place.values()) {
+        for (MountingPlace place : MountingPlace.values()) {
             if (place.kind() == kind && (place.end() == null || place.end().equals(end))) {
                 return place;
             }
@@ -116,59 +116,59 @@ public final class Part {
 
     private String end() {
         for (Part at = this; at != null; at = at.on) {
-            if (at.word(Detail.END) != null) {
-                return at.word(Detail.END);
+            if (at.word(PartDetail.END) != null) {
+                return at.word(PartDetail.END);
             }
         }
         return null;
     }
 
-    public boolean has(Detail detail) {
+    public boolean has(PartDetail detail) {
         return details.containsKey(detail);
     }
 
     /** A size in the base unit, or a whole number; null where not written. */
-    public Double number(Detail detail) {
+    public Double number(PartDetail detail) {
         Object value = details.get(detail);
         return value == null ? null : Double.valueOf(((Number) value).doubleValue());
     }
 
     /** A word or a label; null where not written. */
-    public String word(Detail detail) {
+    public String word(PartDetail detail) {
         return (String) details.get(detail);
     }
 
     /** Null where not written. */
-    public Boolean yes(Detail detail) {
+    public Boolean yes(PartDetail detail) {
         return (Boolean) details.get(detail);
     }
 
     /** Teeth as written; null where not written. */
-    public int[] teeth(Detail detail) {
+    public int[] teeth(PartDetail detail) {
         return (int[]) details.get(detail);
     }
 
     /** Words or labels; null where not written. */
     @SuppressWarnings("unchecked")
-    public List<String> words(Detail detail) {
+    public List<String> words(PartDetail detail) {
         return (List<String>) details.get(detail);
     }
 
     /** Sizes in m, as written; null where not written. */
     @SuppressWarnings("unchecked")
-    public List<Double> sizes(Detail detail) {
+    public List<Double> sizes(PartDetail detail) {
         return (List<Double>) details.get(detail);
     }
 
     /** Null where not written. */
-    public LocalDate day(Detail detail) {
+    public LocalDate day(PartDetail detail) {
         return (LocalDate) details.get(detail);
     }
 
     /** The widest tyre for a wheel size, m; null where not written, 0 where other sizes are written and this is not. */
     @SuppressWarnings("unchecked")
     public Double clearance(double beadSeat) {
-        List<Clearance> all = (List<Clearance>) details.get(Detail.TYRE_CLEARANCE);
+        List<Clearance> all = (List<Clearance>) details.get(PartDetail.TYRE_CLEARANCE);
         if (all == null) {
             return null;
         }
@@ -182,7 +182,7 @@ public final class Part {
 
     /** Whether the rider has it; false on a wish list. */
     public boolean owned() {
-        return !Boolean.FALSE.equals(yes(Detail.OWNED));
+        return !Boolean.FALSE.equals(yes(PartDetail.OWNED));
     }
 
     @Override

@@ -20,8 +20,8 @@ import java.util.function.UnaryOperator;
  * @param minutes work for taking one off and putting another on, s, by kind, where the rider wrote it
  * @param listed  the places of each bike, by its name, that had a part as the file was written
  */
-public record Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<Kind, Double> minutes,
-        Map<String, Set<Place>> listed) {
+public record Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<PartKind, Double> minutes,
+        Map<String, Set<MountingPlace>> listed) {
 
     public Workshop {
         bikes = List.copyOf(bikes);
@@ -31,14 +31,14 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
     }
 
     /** As the file is written. */
-    public Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<Kind, Double> minutes) {
+    public Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<PartKind, Double> minutes) {
         this(name, file, bikes, parts, minutes, places(bikes, parts));
     }
 
-    private static Map<String, Set<Place>> places(List<Part> bikes, List<Part> parts) {
-        Map<String, Set<Place>> out = new HashMap<>();
+    private static Map<String, Set<MountingPlace>> places(List<Part> bikes, List<Part> parts) {
+        Map<String, Set<MountingPlace>> out = new HashMap<>();
         for (Part bike : bikes) {
-            Set<Place> places = EnumSet.noneOf(Place.class);
+            Set<MountingPlace> places = EnumSet.noneOf(MountingPlace.class);
             for (Part part : parts) {
                 if (part.bike() == bike && part.place() != null) {
                     places.add(part.place());
@@ -53,8 +53,8 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
      * Whether a bike cannot be ridden without a part of this workshop in a place: it had one as the file was written, or has one at its
      * other end. What was never listed may be there without being written.
      */
-    public boolean needs(Part bike, Place place) {
-        Set<Place> places = listed.getOrDefault(bike.name(), Set.of());
+    public boolean needs(Part bike, MountingPlace place) {
+        Set<MountingPlace> places = listed.getOrDefault(bike.name(), Set.of());
         return place.needed() && (places.contains(place) || place.otherEnd() != null && places.contains(place.otherEnd()));
     }
 
@@ -74,10 +74,10 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
     }
 
     /** What is mounted on a bike now, by place. */
-    public Map<Place, Part> mounted(Part bike) {
-        Map<Place, Part> out = new EnumMap<>(Place.class);
+    public Map<MountingPlace, Part> mounted(Part bike) {
+        Map<MountingPlace, Part> out = new EnumMap<>(MountingPlace.class);
         for (Part part : parts) {
-            Place place = part.bike() == bike ? part.place() : null;
+            MountingPlace place = part.bike() == bike ? part.place() : null;
             if (place != null) {
                 out.put(place, part);
             }
@@ -140,12 +140,12 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
     public List<Part> unweighed() {
         List<Part> out = new ArrayList<>();
         for (Part bike : bikes) {
-            if (!bike.has(Detail.MASS)) {
+            if (!bike.has(PartDetail.MASS)) {
                 out.add(bike);
             }
         }
         for (Part part : parts) {
-            if (!part.has(Detail.MASS)) {
+            if (!part.has(PartDetail.MASS)) {
                 out.add(part);
             }
         }

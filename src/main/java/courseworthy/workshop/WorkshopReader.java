@@ -3,9 +3,9 @@ package courseworthy.workshop;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
@@ -27,8 +27,8 @@ import java.util.TreeSet;
 public final class WorkshopReader {
 
     /** What is often printed on parts of a kind, and no figure or decision rests on. */
-    private static final Map<Kind, Set<Detail>> UNUSED = Map.of(Kind.BAG, Set.of(Detail.VOLUME), Kind.CHAINRING, Set.of(Detail.SPEEDS),
-            Kind.SHOCK, Set.of(Detail.LOCKOUT));
+    private static final Map<PartKind, Set<PartDetail>> UNUSED = Map.of(PartKind.BAG, Set.of(PartDetail.VOLUME), PartKind.CHAINRING, Set.of(PartDetail.SPEEDS),
+            PartKind.SHOCK, Set.of(PartDetail.LOCKOUT));
 
     /** The keys of a workshop's file. */
     public static final List<String> KEYS = List.of("workshop", "minutes", "bikes", "parts");
@@ -46,7 +46,7 @@ public final class WorkshopReader {
     private final Map<String, List<Label>> labels = new LinkedHashMap<>();
 
     /** A label of an interface, where it is written. */
-    private record Label(Part part, Detail detail, String text, int line) {
+    private record Label(Part part, PartDetail detail, String text, int line) {
     }
 
     private WorkshopReader(String shown, Faults faults) {
@@ -61,24 +61,24 @@ public final class WorkshopReader {
      * @return the workshop, or null where the file could not be read at all; with faults it is not to be used
      */
     public static Workshop read(Path path, String shown, Faults faults) {
-        Node.Mapping tree = Yaml.read(path, shown, faults);
+        Node.Mapping tree = YamlReader.read(path, shown, faults);
         return tree == null ? null : decode(tree, shown, faults);
     }
 
     /** As {@link #read}, from a tree. */
     public static Workshop decode(Node.Mapping tree, String shown, Faults faults) {
-        return new WorkshopReader(shown, faults).workshop(new Fields(shown, tree, faults));
+        return new WorkshopReader(shown, faults).workshop(new FieldReader(shown, tree, faults));
     }
 
-    private Workshop workshop(Fields fields) {
+    private Workshop workshop(FieldReader fields) {
         String name = fields.prose("workshop");
-        Map<Kind, Double> minutes = minutes(fields.fields("minutes"));
+        Map<PartKind, Double> minutes = minutes(fields.fields("minutes"));
         List<Part> bikes = new ArrayList<>();
-        for (Fields each : fields.blocks("bikes")) {
-            add(bikes, part(each, Kind.BIKE));
+        for (FieldReader each : fields.blocks("bikes")) {
+            add(bikes, part(each, PartKind.BIKE));
         }
         List<Part> parts = new ArrayList<>();
-        for (Fields each : fields.blocks("parts")) {
+        for (FieldReader each : fields.blocks("parts")) {
             add(parts, part(each, kind(each)));
         }
         fields.done();
@@ -92,8 +92,8 @@ public final class WorkshopReader {
     private void oneTrainedOn(List<Part> bikes) {
         Map<String, Part> first = new LinkedHashMap<>();
         for (Part bike : bikes) {
-            if (Boolean.TRUE.equals(bike.yes(Detail.TRAINED_ON))) {
-                String whose = bike.has(Detail.SET_UP_FOR) ? bike.word(Detail.SET_UP_FOR) : "";
+            if (Boolean.TRUE.equals(bike.yes(PartDetail.TRAINED_ON))) {
+                String whose = bike.has(PartDetail.SET_UP_FOR) ? bike.word(PartDetail.SET_UP_FOR) : "";
                 Part same = first.putIfAbsent(whose.toLowerCase(Locale.ROOT), bike);
                 Part before = same != null || first.size() == 1 ? same : whose.isEmpty() ? first.values().iterator().next() : first.get("");
                 if (before != null) {
@@ -110,43 +110,43 @@ public final class WorkshopReader {
         }
     }
 
-    private Map<Kind, Double> minutes(Fields from) {
-        Map<Kind, Double> out = new EnumMap<>(Kind.class);
+    private Map<PartKind, Double> minutes(FieldReader from) {
+        Map<PartKind, Double> out = new EnumMap<>(PartKind.class);
         if (from == null) {
             return out;
         }
-        for (String word : Kind.partWords()) {
+        for (String word : PartKind.partWords()) {
             Amount amount = from.amount(word, Dimension.TIME, 0, 86_400, "the time one swap takes, from 0 min to 24 h");
             if (amount != null) {
-                out.put(Kind.of(word), amount.inBase());
+                out.put(PartKind.of(word), amount.inBase());
             }
         }
         from.done();
         return out;
     }
 
-    private Kind kind(Fields from) {
+    private PartKind kind(FieldReader from) {
         from.required("kind", "the kind of part");
-        String word = from.word("kind", Kind.partWords());
-        return word == null ? null : Kind.of(word);
+        String word = from.word("kind", PartKind.partWords());
+        return word == null ? null : PartKind.of(word);
     }
 
     /** A part; null where it has no usable kind or name. */
-    private Part part(Fields from, Kind kind) {
+    private Part part(FieldReader from, PartKind kind) {
         String name = name(from);
-        Node at = kind == Kind.BIKE ? null : from.node("on");
+        Node at = kind == PartKind.BIKE ? null : from.node("on");
         if (kind == null) {
             return null;
         }
-        Map<Detail, Object> details = new EnumMap<>(Detail.class);
-        for (Detail detail : kind.details()) {
+        Map<PartDetail, Object> details = new EnumMap<>(PartDetail.class);
+        for (PartDetail detail : kind.details()) {
             Object value = value(from, detail);
             if (value != null) {
                 details.put(detail, value);
             }
         }
-        if (details.get(Detail.PIECES) instanceof List<?> pieces) {
-            details.putIfAbsent(Detail.HEIGHT, sum(pieces));
+        if (details.get(PartDetail.PIECES) instanceof List<?> pieces) {
+            details.putIfAbsent(PartDetail.HEIGHT, sum(pieces));
         }
         from.done();
         if (name == null) {
@@ -170,23 +170,23 @@ public final class WorkshopReader {
         return sum;
     }
 
-    private String name(Fields from) {
+    private String name(FieldReader from) {
         from.required("name", "a name of its own");
         String name = from.line("name", LONGEST_NAME);
         return name == null || name.isEmpty() ? null : name;
     }
 
-    private void named(Part part, Fields from) {
+    private void named(Part part, FieldReader from) {
         Part other = byName.putIfAbsent(part.name(), part);
         if (other != null) {
             faults.add(shown, from.lineOf("name"), "name", "a second \"" + part.name() + "\" (the first is on line " + other.line() + ")",
                     "a name of its own for every bike and part", "Tell them apart: \"" + part.name() + " 2\".");
         }
-        if (!part.has(Detail.MASS)) {
+        if (!part.has(PartDetail.MASS)) {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
-        for (Detail detail : UNUSED.getOrDefault(part.kind(), Set.of())) {
+        for (PartDetail detail : UNUSED.getOrDefault(part.kind(), Set.of())) {
             if (part.has(detail)) {
                 String key = detail.written();
                 faults.add(Fault.warning(shown, from.lineOf(key), key, from.node(key).describe(), "what a figure or a decision rests on",
@@ -206,7 +206,7 @@ public final class WorkshopReader {
         }
     }
 
-    private Object value(Fields from, Detail detail) {
+    private Object value(FieldReader from, PartDetail detail) {
         String key = detail.written();
         if (!from.has(key)) {
             return null;
@@ -227,22 +227,22 @@ public final class WorkshopReader {
         };
     }
 
-    private static Double amount(Fields from, String key, Dimension dimension, Detail detail) {
+    private static Double amount(FieldReader from, String key, Dimension dimension, PartDetail detail) {
         Amount amount = from.amount(key, dimension, detail.least(), detail.most(), detail.range());
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
-    private static Double number(Fields from, String key, Detail detail) {
+    private static Double number(FieldReader from, String key, PartDetail detail) {
         Amount amount = from.sum(key, detail.least(), detail.most(), "a bare number from 0 to 100000");
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
-    private static String label(Fields from, String key) {
+    private static String label(FieldReader from, String key) {
         String text = from.prose(key);
         return text == null || text.isBlank() ? null : text.strip();
     }
 
-    private static List<String> words(Fields from, String key, Detail detail) {
+    private static List<String> words(FieldReader from, String key, PartDetail detail) {
         List<String> out = new ArrayList<>();
         for (Node item : from.items(key)) {
             String word = item instanceof Node.Scalar scalar ? from.word(key, scalar, detail.words()) : null;
@@ -253,7 +253,7 @@ public final class WorkshopReader {
         return out.isEmpty() ? null : List.copyOf(out);
     }
 
-    private int[] teeth(Fields from, String key, Detail detail) {
+    private int[] teeth(FieldReader from, String key, PartDetail detail) {
         List<Node> items = from.items(key);
         int[] out = new int[items.size()];
         for (int i = 0; i < out.length; i++) {
@@ -273,27 +273,27 @@ public final class WorkshopReader {
                 && Character.isDigit(text.charAt(0)) ? Integer.valueOf(text) : null;
     }
 
-    private static boolean inOrder(Fields from, String key, Detail detail, int[] teeth) {
+    private static boolean inOrder(FieldReader from, String key, PartDetail detail, int[] teeth) {
         if (teeth.length == 0) {
             from.fault(key, "an empty list", "teeth", "");
             return false;
         }
-        if (detail == Detail.TEETH && teeth.length > 2) {
+        if (detail == PartDetail.TEETH && teeth.length > 2) {
             from.fault(key, teeth.length + " rings", "one or two", "");
             return false;
         }
         for (int i = 1; i < teeth.length; i++) {
             boolean rising = teeth[i] > teeth[i - 1];
-            if (rising != (detail == Detail.SPROCKETS) || teeth[i] == teeth[i - 1]) {
+            if (rising != (detail == PartDetail.SPROCKETS) || teeth[i] == teeth[i - 1]) {
                 from.fault(key, from.node(key).describe() + " out of order at " + teeth[i],
-                        detail == Detail.SPROCKETS ? "the smallest first" : "the larger first", "");
+                        detail == PartDetail.SPROCKETS ? "the smallest first" : "the larger first", "");
                 return false;
             }
         }
         return true;
     }
 
-    private List<Double> sizes(Fields from, String key, Detail detail) {
+    private List<Double> sizes(FieldReader from, String key, PartDetail detail) {
         List<Double> out = new ArrayList<>();
         for (Node item : from.items(key)) {
             Amount amount = item instanceof Node.Scalar scalar ? from.amount(key, scalar, detail.dimension()) : null;
@@ -308,7 +308,7 @@ public final class WorkshopReader {
         return out.isEmpty() ? null : List.copyOf(out);
     }
 
-    private List<Part.Clearance> clearances(Fields from, String key) {
+    private List<Part.Clearance> clearances(FieldReader from, String key) {
         Node node = from.node(key);
         if (node instanceof Node.Scalar) {
             Double width = amount(from, key, Dimension.LENGTH, "a width from 18 mm to 130 mm");
@@ -316,10 +316,10 @@ public final class WorkshopReader {
         }
         List<Part.Clearance> out = new ArrayList<>();
         Set<Double> seen = new TreeSet<>();
-        for (Fields each : from.blocks(key)) {
+        for (FieldReader each : from.blocks(key)) {
             each.required("bead seat", "the wheel size it holds for");
             each.required("width", "the widest tyre");
-            Amount bead = each.amount("bead seat", Dimension.LENGTH, Detail.BEAD_SEAT.least(), Detail.BEAD_SEAT.most(), Detail.BEAD_SEAT.range());
+            Amount bead = each.amount("bead seat", Dimension.LENGTH, PartDetail.BEAD_SEAT.least(), PartDetail.BEAD_SEAT.most(), PartDetail.BEAD_SEAT.range());
             Double width = amount(each, "width", Dimension.LENGTH, "a width from 18 mm to 130 mm");
             each.done();
             if (bead != null && !seen.add(bead.inBase())) {
@@ -331,58 +331,58 @@ public final class WorkshopReader {
         return out.isEmpty() ? null : List.copyOf(out);
     }
 
-    private static Double amount(Fields from, String key, Dimension dimension, String range) {
-        Amount amount = from.amount(key, dimension, Detail.TYRE_CLEARANCE.least(), Detail.TYRE_CLEARANCE.most(), range);
+    private static Double amount(FieldReader from, String key, Dimension dimension, String range) {
+        Amount amount = from.amount(key, dimension, PartDetail.TYRE_CLEARANCE.least(), PartDetail.TYRE_CLEARANCE.most(), range);
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
     /** What is believable by itself and not together. */
-    private void believable(Part part, Fields from) {
-        inOrder(part, from, Detail.LEAST_FORK_TRAVEL, Detail.MOST_FORK_TRAVEL);
-        inOrder(part, from, Detail.LEAST_FORK_LENGTH, Detail.MOST_FORK_LENGTH);
-        inOrder(part, from, Detail.LEAST_ROTOR, Detail.MOST_ROTOR);
-        inOrder(part, from, Detail.SMALLEST_RING, Detail.LARGEST_RING);
-        inOrder(part, from, Detail.LEAST_CHAINLINE, Detail.MOST_CHAINLINE);
-        inOrder(part, from, Detail.LEAST_TYRE, Detail.MOST_TYRE);
-        inOrder(part, from, Detail.LEAST_RIM, Detail.MOST_RIM);
-        inOrder(part, from, Detail.LEAST_STEM, Detail.MOST_STEM);
-        inOrder(part, from, Detail.LEAST_POST_INSERTION, Detail.MOST_POST_INSERTION);
-        inOrder(part, from, Detail.LEAST_INSERTION, Detail.LENGTH);
-        inOrder(part, from, Detail.TRAVEL, Detail.LENGTH);
-        inOrder(part, from, Detail.STROKE, Detail.LENGTH);
-        inOrder(part, from, Detail.SHOCK_STROKE, Detail.SHOCK_LENGTH);
-        inOrder(part, from, Detail.CHAINSTAY, Detail.WHEELBASE);
+    private void believable(Part part, FieldReader from) {
+        inOrder(part, from, PartDetail.LEAST_FORK_TRAVEL, PartDetail.MOST_FORK_TRAVEL);
+        inOrder(part, from, PartDetail.LEAST_FORK_LENGTH, PartDetail.MOST_FORK_LENGTH);
+        inOrder(part, from, PartDetail.LEAST_ROTOR, PartDetail.MOST_ROTOR);
+        inOrder(part, from, PartDetail.SMALLEST_RING, PartDetail.LARGEST_RING);
+        inOrder(part, from, PartDetail.LEAST_CHAINLINE, PartDetail.MOST_CHAINLINE);
+        inOrder(part, from, PartDetail.LEAST_TYRE, PartDetail.MOST_TYRE);
+        inOrder(part, from, PartDetail.LEAST_RIM, PartDetail.MOST_RIM);
+        inOrder(part, from, PartDetail.LEAST_STEM, PartDetail.MOST_STEM);
+        inOrder(part, from, PartDetail.LEAST_POST_INSERTION, PartDetail.MOST_POST_INSERTION);
+        inOrder(part, from, PartDetail.LEAST_INSERTION, PartDetail.LENGTH);
+        inOrder(part, from, PartDetail.TRAVEL, PartDetail.LENGTH);
+        inOrder(part, from, PartDetail.STROKE, PartDetail.LENGTH);
+        inOrder(part, from, PartDetail.SHOCK_STROKE, PartDetail.SHOCK_LENGTH);
+        inOrder(part, from, PartDetail.CHAINSTAY, PartDetail.WHEELBASE);
         nearlyAsMarked(part, from);
-        List<Double> pieces = part.sizes(Detail.PIECES);
-        if (pieces != null && Math.abs(sum(pieces) - part.number(Detail.HEIGHT)) > 0.0005) {
+        List<Double> pieces = part.sizes(PartDetail.PIECES);
+        if (pieces != null && Math.abs(sum(pieces) - part.number(PartDetail.HEIGHT)) > 0.0005) {
             from.fault("pieces", "pieces that do not add up to the height of \"" + part.name() + "\"", "pieces that do", "");
         }
-        Double reach = part.number(Detail.REACH);
-        if (part.kind() == Kind.BIKE && reach != null && reach < 0) {
+        Double reach = part.number(PartDetail.REACH);
+        if (part.kind() == PartKind.BIKE && reach != null && reach < 0) {
             from.fault("reach", from.node("reach").describe(), "a frame's reach from 0 mm to 600 mm", "");
         }
-        Double width = part.number(Detail.WIDTH);
-        if (part.kind() == Kind.TYRE && width != null && width > 0.13) {
+        Double width = part.number(PartDetail.WIDTH);
+        if (part.kind() == PartKind.TYRE && width != null && width > 0.13) {
             from.fault("width", from.node("width").describe(), "a tyre's width from 18 mm to 130 mm", "");
         }
-        int[] sprockets = part.teeth(Detail.SPROCKETS);
-        Double speeds = part.number(Detail.SPEEDS);
+        int[] sprockets = part.teeth(PartDetail.SPROCKETS);
+        Double speeds = part.number(PartDetail.SPEEDS);
         if (sprockets != null && speeds != null && sprockets.length != speeds.intValue()) {
             from.fault("speeds", speeds.intValue() + " with " + sprockets.length + " sprockets", "one number", "");
         }
     }
 
     /** A tyre measures within a third of what is marked on it, on any rim (judgement: 0.4 mm for each mm of rim, ISO 5775-1 as quoted). */
-    private static void nearlyAsMarked(Part part, Fields from) {
-        Double marked = part.kind() == Kind.TYRE ? part.number(Detail.WIDTH) : null;
-        Double measured = part.number(Detail.MEASURED_WIDTH);
+    private static void nearlyAsMarked(Part part, FieldReader from) {
+        Double marked = part.kind() == PartKind.TYRE ? part.number(PartDetail.WIDTH) : null;
+        Double measured = part.number(PartDetail.MEASURED_WIDTH);
         if (marked != null && measured != null && Math.abs(measured - marked) > marked / 3) {
             from.fault("measured width", from.node("measured width").describe() + " of a tyre of " + from.node("width").describe(),
                     "within a third of the width marked", "");
         }
     }
 
-    private static void inOrder(Part part, Fields from, Detail least, Detail most) {
+    private static void inOrder(Part part, FieldReader from, PartDetail least, PartDetail most) {
         Double low = part.number(least);
         Double high = part.number(most);
         if (low != null && high != null && low > high) {
@@ -390,12 +390,12 @@ public final class WorkshopReader {
         }
     }
 
-    private void remember(Part part, Fields from) {
-        for (Detail detail : part.kind().details()) {
-            if (detail.form() == Detail.Form.LABEL && !detail.family().isEmpty() && part.has(detail)) {
+    private void remember(Part part, FieldReader from) {
+        for (PartDetail detail : part.kind().details()) {
+            if (detail.form() == PartDetail.Form.LABEL && !detail.family().isEmpty() && part.has(detail)) {
                 labels.computeIfAbsent(detail.family(), family -> new ArrayList<>())
                         .add(new Label(part, detail, part.word(detail), from.lineOf(detail.written())));
-            } else if (detail.form() == Detail.Form.LABELS && part.has(detail)) {
+            } else if (detail.form() == PartDetail.Form.LABELS && part.has(detail)) {
                 for (String text : part.words(detail)) {
                     labels.computeIfAbsent(detail.family(), family -> new ArrayList<>())
                             .add(new Label(part, detail, text, from.lineOf(detail.written())));
@@ -482,15 +482,15 @@ public final class WorkshopReader {
     }
 
     private static boolean takes(Part host, Part part) {
-        return host.kind() == Kind.BIKE ? part.kind().onABike() : part.kind().hosts().contains(host.kind());
+        return host.kind() == PartKind.BIKE ? part.kind().onABike() : part.kind().hosts().contains(host.kind());
     }
 
-    private static String hosts(Kind kind) {
+    private static String hosts(PartKind kind) {
         List<String> out = new ArrayList<>();
         if (kind.onABike()) {
             out.add("a bike");
         }
-        for (Kind host : kind.hosts()) {
+        for (PartKind host : kind.hosts()) {
             out.add("a " + host.word());
         }
         return String.join(" or ", out);
@@ -500,14 +500,14 @@ public final class WorkshopReader {
     private void places(List<Part> parts) {
         Map<String, Part> taken = new LinkedHashMap<>();
         for (Part part : parts) {
-            if (part.kind() == Kind.WHEEL && part.word(Detail.END) == null) {
+            if (part.kind() == PartKind.WHEEL && part.word(PartDetail.END) == null) {
                 faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
             }
-            if (part.kind() == Kind.PADS && part.on() != null && part.word(Detail.END) == null) {
+            if (part.kind() == PartKind.PADS && part.on() != null && part.word(PartDetail.END) == null) {
                 faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
             }
-            Place place = part.place();
-            if (place != null && part.kind() != Kind.LIGHTS && part.kind() != Kind.BAG) {
+            MountingPlace place = part.place();
+            if (place != null && part.kind() != PartKind.LIGHTS && part.kind() != PartKind.BAG) {
                 Part carrier = carrier(part, place);
                 Part other = taken.putIfAbsent(carrier.name() + "\n" + place, part);
                 if (other != null) {
@@ -519,7 +519,7 @@ public final class WorkshopReader {
     }
 
     /** The wheel, crank or bike in whose place it stands, so that two tyres on a spare wheel are seen too. */
-    private static Part carrier(Part part, Place place) {
+    private static Part carrier(Part part, MountingPlace place) {
         if (place.host() != null) {
             for (Part at = part.on(); at != null; at = at.on()) {
                 if (at.kind() == place.host().kind()) {

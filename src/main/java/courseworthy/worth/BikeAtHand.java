@@ -1,16 +1,16 @@
 package courseworthy.worth;
 
 import courseworthy.call.Call;
-import courseworthy.call.Calling;
+import courseworthy.call.CallMaker;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.RuleSet;
 import courseworthy.ride.Range;
-import courseworthy.ride.Sampled;
-import courseworthy.rulebase.Rules;
+import courseworthy.ride.SampledEstimate;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -34,14 +34,14 @@ public record BikeAtHand(Call call, String called, List<Claim> against, Range co
     }
 
     /** The bike at hand of a call; null where none is written, it is the one that is called, or none is called. */
-    public static BikeAtHand of(Rules rules, Call call) {
+    public static BikeAtHand of(RuleSet rules, Call call) {
         Demands atHand = call.demands().choosing();
-        Value kind = call.demands().get(Measure.BIKE_AT_HAND);
+        MeasureValue kind = call.demands().get(Measure.BIKE_AT_HAND);
         Decision bike = call.on(BIKE);
         if (atHand == null || kind == null || bike.value() == null) {
             return null;
         }
-        Call own = Calling.call(new Asked(rules, Map.of(BIKE, kind.mid())), atHand);
+        Call own = CallMaker.call(new RulesWithFixedTopics(rules, Map.of(BIKE, kind.mid())), atHand);
         List<Claim> against = new ArrayList<>();
         for (Claim claim : bike.taken()) {
             if ((claim.verb() == Verb.RULE_OUT || claim.verb() == Verb.AVOID) && claim.value() == kind.mid()) {
@@ -53,7 +53,7 @@ public record BikeAtHand(Call call, String called, List<Claim> against, Range co
     }
 
     private static Range costs(Call call, Call own) {
-        Range saved = Sampled.of(call.demands().estimated().estimate()).savedBy(Sampled.of(own.demands().estimated().estimate()));
+        Range saved = SampledEstimate.of(call.demands().estimated().estimate()).savedBy(SampledEstimate.of(own.demands().estimated().estimate()));
         return new Range(-saved.high(), -saved.mid(), -saved.low());
     }
 

@@ -1,15 +1,15 @@
 package courseworthy.worth;
 
 import courseworthy.call.Call;
+import courseworthy.demand.DayDemands;
+import courseworthy.demand.DayDemands.Ascent;
+import courseworthy.demand.DayDemands.Latest;
+import courseworthy.demand.DayDemands.Stop;
 import courseworthy.demand.Demands;
 import courseworthy.demand.FluidBalance;
-import courseworthy.demand.OnTheDay;
-import courseworthy.demand.OnTheDay.Ascent;
-import courseworthy.demand.OnTheDay.Latest;
-import courseworthy.demand.OnTheDay.Stop;
-import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
-import courseworthy.ride.Trace;
+import courseworthy.ride.RideEstimate;
+import courseworthy.ride.RideTrace;
 import courseworthy.ride.Walking;
 import java.util.ArrayList;
 import java.util.List;
@@ -167,8 +167,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     /** Works one plan out. */
     private static final class Planning implements EverySplit {
         private final Call call;
-        private final Estimate estimate;
-        private final OnTheDay day;
+        private final RideEstimate estimate;
+        private final DayDemands day;
         private final double lap;
         private final int laps;
         private final List<Stop> stops;
@@ -188,7 +188,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         DayPlan plan() {
-            Double food = Pressures.base(call, "food");
+            Double food = PressureSettings.base(call, "food");
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
             List<Hour> hours = hours(rate);
             Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
@@ -321,7 +321,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         /** Shares the work of each step, and what walking uses, over the hours it lies in, and finds where the rider is in the middle of each. */
         private void share(double[] work, double[] middle, double[][] walked, double pauses) {
-            Trace trace = estimate.trace();
+            RideTrace trace = estimate.trace();
             int size = trace.size();
             double before = 0;
             int next = 0;
@@ -348,7 +348,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** What walking uses on a step, W over its time. */
-        private Range walking(Trace trace, int at) {
+        private Range walking(RideTrace trace, int at) {
             double load = estimate.basis().mass().mid() - day.mass();
             return Walking.power(day.mass(), load, estimate.way().gradient(trace.step(at))).times(trace.onFoot(at) / trace.seconds(at));
         }
@@ -376,8 +376,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         private List<Gap> gaps() {
             List<Gap> out = new ArrayList<>();
-            Double start = Pressures.base(call, "water");
-            for (OnTheDay.Carried gap : day.carried()) {
+            Double start = PressureSettings.base(call, "water");
+            for (DayDemands.Carried gap : day.carried()) {
                 Range carry = gap.carry();
                 boolean first = out.isEmpty() && start != null;
                 out.add(new Gap(gap.from(), gap.to(), first ? Range.around(carry.low(), start, carry.high()) : carry));

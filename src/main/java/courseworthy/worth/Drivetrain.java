@@ -1,6 +1,6 @@
 package courseworthy.worth;
 
-import courseworthy.rulebase.RealPairs;
+import courseworthy.engine.GearPairs;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,7 +20,7 @@ public record Drivetrain(List<Integer> rings, List<Integer> sprockets) {
         sprockets = List.copyOf(sprockets);
     }
 
-    static Drivetrain of(RealPairs.Teeth teeth) {
+    static Drivetrain of(GearPairs.Teeth teeth) {
         return new Drivetrain(teeth.rings(), teeth.sprockets());
     }
 

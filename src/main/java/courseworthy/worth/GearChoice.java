@@ -2,11 +2,11 @@ package courseworthy.worth;
 
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
-import courseworthy.demand.Estimated;
-import courseworthy.demand.Estimated.Piece;
+import courseworthy.demand.EstimatedRide;
+import courseworthy.demand.EstimatedRide.Piece;
+import courseworthy.engine.GearPairs;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
-import courseworthy.rulebase.RealPairs;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +27,7 @@ import java.util.List;
  *                 those nearest the decided
  */
 public record GearChoice(String bike, String ridden, double width, Range lowest, double usual, Range highest, List<Piece> pieces,
-        Geared decided, List<Geared> common) {
+        DrivetrainResult decided, List<DrivetrainResult> common) {
 
     /** So many besides the decided (judgement). */
     private static final int SHOWN = 9;
@@ -45,28 +45,28 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
      * @param call  surveyed
      * @param pairs the gears that exist
      */
-    public static GearChoice of(Call call, RealPairs pairs) {
+    public static GearChoice of(Call call, GearPairs pairs) {
         return of(call, pairs, null);
     }
 
     /** As {@link #of(Call, RealPairs)}. @param mounted rings and cassette of a build, in place of the decided; null for none */
-    public static GearChoice of(Call call, RealPairs pairs, Drivetrain mounted) {
+    public static GearChoice of(Call call, GearPairs pairs, Drivetrain mounted) {
         String bike = text(call, "bike");
         double width = width(call);
-        Turning turning = new Turning(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
+        CadenceAnalysis turning = new CadenceAnalysis(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
         Drivetrain decided = mounted == null ? decided(call, pairs) : mounted;
-        List<Geared> common = new ArrayList<>();
+        List<DrivetrainResult> common = new ArrayList<>();
         for (Drivetrain each : nearest(decided, pairs.on(bike))) {
             common.add(turning.of(each));
         }
-        Estimated on = call.demands().estimated();
+        EstimatedRide on = call.demands().estimated();
         return new GearChoice(bike, on.estimate().basis().kind().written(), width, turning.lowestCadence(), turning.usualCadence(),
                 turning.highestCadence(), on.pieces(), decided == null ? null : turning.of(decided), common);
     }
 
     /** How the cranks turn with the wheel a call decides. */
-    static Turning turning(Call call) {
-        return new Turning(call.demands(), BikeKind.circumference(BEAD_SEAT, width(call)));
+    static CadenceAnalysis turning(Call call) {
+        return new CadenceAnalysis(call.demands(), BikeKind.circumference(BEAD_SEAT, width(call)));
     }
 
     /** Width of the driven tyre, m; the usual one of the bike where none is decided. */
@@ -83,20 +83,20 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
     }
 
     /** The rings and the cassette of a call; null where it names none that are made. */
-    static Drivetrain decided(Call call, RealPairs pairs) {
+    static Drivetrain decided(Call call, GearPairs pairs) {
         Long easiest = call.on(Topics.of("easiest gear")).value();
         Long hardest = call.on(Topics.of("hardest gear")).value();
         Long step = call.on(Topics.of("largest step")).value();
         if (easiest == null || hardest == null || step == null) {
             return null;
         }
-        List<RealPairs.Teeth> made = pairs.with(text(call, "bike"), easiest, hardest, step);
+        List<GearPairs.Teeth> made = pairs.with(text(call, "bike"), easiest, hardest, step);
         return made.isEmpty() ? null : Drivetrain.of(made.get(0));
     }
 
-    private static List<Drivetrain> nearest(Drivetrain decided, List<RealPairs.Teeth> made) {
+    private static List<Drivetrain> nearest(Drivetrain decided, List<GearPairs.Teeth> made) {
         List<Drivetrain> all = new ArrayList<>();
-        for (RealPairs.Teeth each : made) {
+        for (GearPairs.Teeth each : made) {
             Drivetrain drivetrain = Drivetrain.of(each);
             if (!all.contains(drivetrain)) {
                 all.add(drivetrain);

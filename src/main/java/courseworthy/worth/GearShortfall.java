@@ -5,16 +5,16 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
-import courseworthy.demand.Estimated.Kind;
-import courseworthy.demand.Estimated.Piece;
+import courseworthy.demand.EstimatedRide.Kind;
+import courseworthy.demand.EstimatedRide.Piece;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
-import courseworthy.ride.Change;
-import courseworthy.ride.Estimate;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.GearPairs;
 import courseworthy.ride.Gearing;
 import courseworthy.ride.Range;
-import courseworthy.ride.Trace;
-import courseworthy.rulebase.RealPairs;
+import courseworthy.ride.RideChange;
+import courseworthy.ride.RideEstimate;
+import courseworthy.ride.RideTrace;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
      * @param onAnother the demands of the same ride on another kind of bike
      * @return null where the gears are easy enough, or nothing is known of them
      */
-    public static GearShortfall of(Call call, RealPairs pairs, Function<String, Demands> onAnother) {
+    public static GearShortfall of(Call call, GearPairs pairs, Function<String, Demands> onAnother) {
         Decision bike = call.on(Topics.of("bike"));
         Decision easiest = call.on(Topics.of("easiest gear"));
         Double needed = needed(call.demands());
@@ -84,12 +84,12 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
             return null;
         }
         double least = easiest(pairs, bike.text());
-        Estimate estimate = call.demands().estimated().estimate();
-        Turning turning = GearChoice.turning(call);
+        RideEstimate estimate = call.demands().estimated().estimate();
+        CadenceAnalysis turning = GearChoice.turning(call);
         boolean sustained = sustained(call.demands());
         Piece piece = call.demands().estimated().piece(sustained ? Kind.KILOMETRE : Kind.HUNDRED);
         double lowest = turning.lowestCadence().mid();
-        Trace with = estimate.trace(Change.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
+        RideTrace with = estimate.trace(RideChange.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
                 Math.max(lowest, turning.highestCadence().mid()))));
         return new GearShortfall(bike.text(), easiest.text(), needed, sustained, false, least <= needed * ABOUT, least,
                 piece == null ? null : turning.climbed(piece, decided).cadence(), lowest, onFoot(with),
@@ -101,7 +101,7 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         return new GearShortfall(bike, gear, needed, sustained, true, made, easiest, cadence, lowest, onFoot, slower, others);
     }
 
-    private static List<Other> others(Decision bike, RealPairs pairs, Function<String, Demands> onAnother) {
+    private static List<Other> others(Decision bike, GearPairs pairs, Function<String, Demands> onAnother) {
         List<Other> out = new ArrayList<>();
         Topic topic = bike.topic();
         for (long kind = topic.least(); kind <= topic.most(); kind++) {
@@ -127,9 +127,9 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         return false;
     }
 
-    private static double easiest(RealPairs pairs, String bike) {
+    private static double easiest(GearPairs pairs, String bike) {
         double least = Double.MAX_VALUE;
-        for (RealPairs.Teeth teeth : pairs.on(bike)) {
+        for (GearPairs.Teeth teeth : pairs.on(bike)) {
             least = Math.min(least, Drivetrain.of(teeth).easiest().ratio());
         }
         return least;
@@ -148,11 +148,11 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
     }
 
     private static Double ratio(Demands demands, Measure measure) {
-        Value value = demands.get(measure);
+        MeasureValue value = demands.get(measure);
         return value == null ? null : Double.valueOf(measure.scale().resolution().base(value.mid()));
     }
 
-    private static double onFoot(Trace trace) {
+    private static double onFoot(RideTrace trace) {
         double seconds = 0;
         for (int at = 0; at < trace.size(); at++) {
             seconds += trace.onFoot(at);

@@ -71,7 +71,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
         }
-        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, List.of(), Pressures.wet(second) ? second : null);
+        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, List.of(), PressureSettings.wet(second) ? second : null);
     }
 
     /**
@@ -124,13 +124,13 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
 
     /** A pressure belongs to its tyre: of which it is where that changes too, and what the tyre that is on would be given then. */
     private static String tyre(Topic topic, Call first, Call second) {
-        if (!topic.name().endsWith(" tyre pressure") || Pressures.sameTyre(first, second, topic)) {
+        if (!topic.name().endsWith(" tyre pressure") || PressureSettings.sameTyre(first, second, topic)) {
             return "";
         }
         String end = topic.name().substring(0, topic.name().indexOf(' '));
         String width = first.on(Topics.of(end + " tyre width")).text();
         String other = second.on(Topics.of(end + " tyre width")).text();
-        String kept = Pressures.wet(second) ? Pressures.kept(first, topic) : "";
+        String kept = PressureSettings.wet(second) ? PressureSettings.kept(first, topic) : "";
         return (width.equals(other) ? " in the other tyre" : " in the " + other + " tyre") + (kept.isEmpty() ? "" : ", or " + kept + " in the one you have");
     }
 

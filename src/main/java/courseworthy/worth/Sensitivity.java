@@ -1,12 +1,12 @@
 package courseworthy.worth;
 
-import courseworthy.demand.Aero;
 import courseworthy.demand.Demands;
-import courseworthy.demand.Estimated;
-import courseworthy.ride.Change;
-import courseworthy.ride.Estimate;
+import courseworthy.demand.EstimatedRide;
+import courseworthy.demand.ExtensionUse;
+import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.Range;
-import courseworthy.ride.Way;
+import courseworthy.ride.RideChange;
+import courseworthy.ride.RideEstimate;
 
 /**
  * Time on this course for a little less of each resistance. Speed goes linearly with each over the range of parts (Martin 1998: R² above
@@ -25,14 +25,14 @@ public final class Sensitivity {
      * memory). The lowest, their mean, and at the high end aero over dropped, 0.262 over 0.276 m², for a rider who sits low already.
      */
     static final Range AERO_DRAG = new Range(0.216 / 0.299, (0.262 / 0.299 + 0.216 / 0.299 + 0.211 / 0.270) / 3, 0.262 / 0.276);
-    private final Estimate estimate;
-    private final Aero aero;
+    private final RideEstimate estimate;
+    private final ExtensionUse aero;
     private Range perKilogram;
     private Range perDrag;
     private Range perRolling;
     private Range perAeroShare;
 
-    private Sensitivity(Estimated on) {
+    private Sensitivity(EstimatedRide on) {
         estimate = on.estimate();
         aero = on.aero();
     }
@@ -64,7 +64,7 @@ public final class Sensitivity {
     /** Returned by 1 kg less, s. */
     public synchronized Range perKilogram() {
         if (perKilogram == null) {
-            perKilogram = estimate.saved(Change.NONE.withMass(KILOGRAM));
+            perKilogram = estimate.saved(RideChange.NONE.withMass(KILOGRAM));
         }
         return perKilogram;
     }
@@ -72,7 +72,7 @@ public final class Sensitivity {
     /** Returned by less drag, s for all of it (a hundred times that of 1 %). */
     public synchronized Range perDrag() {
         if (perDrag == null) {
-            perDrag = estimate.saved(Change.NONE.withDragFactor(1 - SHARE)).times(1 / SHARE);
+            perDrag = estimate.saved(RideChange.NONE.withDragFactor(1 - SHARE)).times(1 / SHARE);
         }
         return perDrag;
     }
@@ -80,7 +80,7 @@ public final class Sensitivity {
     /** Returned by less rolling resistance, s for all of it (a hundred times that of 1 %). */
     public synchronized Range perRolling() {
         if (perRolling == null) {
-            perRolling = estimate.saved(Change.NONE.withRolling(1 - SHARE)).times(1 / SHARE);
+            perRolling = estimate.saved(RideChange.NONE.withRolling(1 - SHARE)).times(1 / SHARE);
         }
         return perRolling;
     }
@@ -93,7 +93,7 @@ public final class Sensitivity {
     }
 
     private double length(boolean looseEnd) {
-        Way way = estimate.way();
+        DiscretisedCourse way = estimate.way();
         double sum = 0;
         for (int i = 0; i < way.size(); i++) {
             sum += aero.fits(i, looseEnd) || aero.fits(i, false) ? way.length(i) : 0;
@@ -110,7 +110,7 @@ public final class Sensitivity {
             for (int i = 0; i < shares.length; i++) {
                 shares[i] = aero.fits(i, looseEnd) ? kept : 0;
             }
-            perAeroShare = estimate.saved(Change.NONE.withDragFactor(AERO_DRAG.mid()).withDragOn(shares)).times(1 / (length(looseEnd) * kept));
+            perAeroShare = estimate.saved(RideChange.NONE.withDragFactor(AERO_DRAG.mid()).withDragOn(shares)).times(1 / (length(looseEnd) * kept));
         }
         return perAeroShare;
     }

@@ -21,7 +21,7 @@ import java.util.List;
  * @param uncounted topics that differ and that no figure here counts
  */
 public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, double riding,
-        double work, Climbed climbed, Climbed steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
+        double work, ClimbInGear climbed, ClimbInGear steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
 
     public SetUp {
         changes = List.copyOf(changes);

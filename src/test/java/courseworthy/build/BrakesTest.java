@@ -4,23 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.build.Build.Swap;
 import courseworthy.call.Call;
-import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Verb;
-import courseworthy.claim.Where;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Settling;
+import courseworthy.decision.Settler;
 import courseworthy.demand.Demands;
+import courseworthy.fit.FitRules;
 import courseworthy.problem.Faults;
-import courseworthy.rulebase.FitRules;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.nio.charset.StandardCharsets;
@@ -56,7 +56,7 @@ class BrakesTest {
 
     private static Workshop workshop(String text) {
         Faults faults = new Faults();
-        Workshop read = WorkshopReader.decode(Yaml.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+        Workshop read = WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
         faults.throwIfAny();
         return read;
     }
@@ -64,14 +64,14 @@ class BrakesTest {
     private static Build build(Workshop workshop, String topic, String value) {
         Topic on = Topics.of(topic);
         long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
-        Author author = new Author("house/x", Rank.HOUSE, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
-        Decision decision = Settling.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
+        RuleOrigin author = new RuleOrigin("house/x", Rank.HOUSE, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+        Decision decision = Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
         Call call = new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
-                .map(each -> each == on ? decision : Settling.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());
-        return Builds.of(call, workshop, null, null, FitRules.load());
+                .map(each -> each == on ? decision : Settler.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());
+        return BuildFinder.of(call, workshop, null, null, FitRules.load());
     }
 
-    private static String in(Build build, Place place) {
+    private static String in(Build build, MountingPlace place) {
         Part part = build.inPlace().get(place);
         return part == null ? "" : part.name();
     }
@@ -80,8 +80,8 @@ class BrakesTest {
     @Test
     void padsOfBothEndsAreOfTheDecidedCompound() {
         Build build = build(workshop(WORKSHOP + LOOSE), "pad compound", "sintered");
-        assertThat(in(build, Place.FRONT_PADS)).startsWith("sintered");
-        assertThat(in(build, Place.REAR_PADS)).startsWith("sintered");
+        assertThat(in(build, MountingPlace.FRONT_PADS)).startsWith("sintered");
+        assertThat(in(build, MountingPlace.REAR_PADS)).startsWith("sintered");
         assertThat(build.notMet()).isEmpty();
     }
 
@@ -91,8 +91,8 @@ class BrakesTest {
         String text = WORKSHOP.replace("small rear, kind: rotor, on: rear wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic, sintered]",
                 "small rear, kind: rotor, on: rear wheel, diameter: 160 mm, rotor mount: bolts, pads permitted: [organic]");
         Build build = build(workshop(text + LOOSE.replaceFirst(".*large rotor.*\n", "")), "pad compound", "sintered");
-        assertThat(in(build, Place.FRONT_PADS)).startsWith("sintered");
-        assertThat(in(build, Place.REAR_PADS)).isEqualTo("organic rear");
+        assertThat(in(build, MountingPlace.FRONT_PADS)).startsWith("sintered");
+        assertThat(in(build, MountingPlace.REAR_PADS)).isEqualTo("organic rear");
         assertThat(build.notMet()).singleElement().satisfies(each -> {
             assertThat(each.got()).isEqualTo("organic at the rear");
             assertThat(each.part()).contains("rear brake pads").contains("a rotor that permits them in place of small rear");
@@ -106,7 +106,7 @@ class BrakesTest {
                 + "  - {name: large rotor, kind: rotor, on: other wheel, diameter: 180 mm, rotor mount: bolts, pads permitted: [organic]}"})
     void anotherSizeOfRotorAsksForItsMount(String loose) {
         Build build = build(workshop(WORKSHOP + "  " + loose + "\n"), "front rotor", "180");
-        assertThat(in(build, Place.FRONT_ROTOR)).isEqualTo("large rotor");
+        assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
         assertThat(build.swaps()).flatExtracting(Swap::after)
                 .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("calliper mount or adapter"));
     }

@@ -1,12 +1,12 @@
 package courseworthy.build;
 
-import courseworthy.rulebase.Fit;
-import courseworthy.rulebase.FitChecks;
-import courseworthy.rulebase.FitChecks.Check;
-import courseworthy.rulebase.Load;
-import courseworthy.workshop.Detail;
+import courseworthy.fit.BuildLoad;
+import courseworthy.fit.FitChecks;
+import courseworthy.fit.FitChecks.Check;
+import courseworthy.fit.FitResult;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
+import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -20,31 +20,31 @@ final class BruteForce {
 
     private final Workshop workshop;
     private final Part bike;
-    private final Load load;
-    private final Aims aims;
-    private final Work work;
-    private final List<Place> places;
-    private final Map<Place, List<Part>> candidates;
+    private final BuildLoad load;
+    private final BuildObjective aims;
+    private final MountingEffort work;
+    private final List<MountingPlace> places;
+    private final Map<MountingPlace, List<Part>> candidates;
     private long least = Long.MAX_VALUE;
 
-    BruteForce(Workshop workshop, Part bike, Load load, Aims aims) {
+    BruteForce(Workshop workshop, Part bike, BuildLoad load, BuildObjective aims) {
         this.workshop = workshop;
         this.bike = bike;
         this.load = load;
         this.aims = aims;
-        this.work = new Work(workshop);
-        this.candidates = Search.candidates(workshop, bike);
+        this.work = new MountingEffort(workshop);
+        this.candidates = BuildSearch.candidates(workshop, bike);
         this.places = new ArrayList<>(candidates.keySet());
     }
 
     long least() {
         if (permitted(Map.of(), null)) {
-            fill(0, new EnumMap<>(Place.class));
+            fill(0, new EnumMap<>(MountingPlace.class));
         }
         return least;
     }
 
-    private void fill(int at, Map<Place, Part> parts) {
+    private void fill(int at, Map<MountingPlace, Part> parts) {
         if (at == places.size()) {
             least = Math.min(least, costOf(parts));
             return;
@@ -64,12 +64,12 @@ final class BruteForce {
     }
 
     /** @param decided places decided so far, null for the frame alone */
-    private boolean permitted(Map<Place, Part> parts, List<Place> decided) {
+    private boolean permitted(Map<MountingPlace, Part> parts, List<MountingPlace> decided) {
         for (Check check : FitChecks.all()) {
             boolean due = decided == null ? check.places().isEmpty()
                     : check.places().contains(decided.get(decided.size() - 1)) && check.places().stream().allMatch(
                             place -> decided.contains(place) || place == check.optional() && !candidates.containsKey(place));
-            boolean known = !due || check.on(bike, load, parts).fits() || check.on(bike, load, parts).result() == Fit.Result.UNKNOWN
+            boolean known = !due || check.on(bike, load, parts).fits() || check.on(bike, load, parts).result() == FitResult.Result.UNKNOWN
                     && check.places().stream().allMatch(place -> parts.get(place) == null || parts.get(place).bike() == bike
                     && parts.get(place).place() == place);
             if (!known) {
@@ -80,50 +80,50 @@ final class BruteForce {
     }
 
     /** The cost as it is defined, added up from the whole. */
-    long costOf(Map<Place, Part> parts) {
+    long costOf(Map<MountingPlace, Part> parts) {
         long loss = aims.ofBike(bike);
         long swaps = 0;
         long tenths = 0;
         long halves = 0;
         long grams = 0;
-        for (Place place : places) {
+        for (MountingPlace place : places) {
             Part part = parts.get(place);
             loss += aims.of(place, part);
             grams += grams(place, part);
             Part host = place.host() == null ? null : parts.get(place.host());
-            if (loss >= Aims.FORBIDDEN) {
+            if (loss >= BuildObjective.FORBIDDEN) {
                 return Long.MAX_VALUE;
             }
             if (part == null) {
-                Part off = Work.stands(workshop, place, host, bike);
+                Part off = MountingEffort.stands(workshop, place, host, bike);
                 swaps += off == null ? 0 : 1;
                 tenths += off == null ? 0 : Math.round(work.minutes(off.kind()) * 10);
-            } else if (host == null ? part.bike() != bike || part.place() != place : !Work.isOn(part, host)) {
+            } else if (host == null ? part.bike() != bike || part.place() != place : !MountingEffort.isOn(part, host)) {
                 boolean elsewhere = part.bike() != null && part.bike() != bike;
                 swaps += elsewhere ? 2 : 1;
                 tenths += Math.round(work.minutes(part.kind()) * 10) + (part.on() != null && part.place() != null && part.place() != place ? 20 : 0);
             }
         }
-        Part front = parts.get(Place.FRONT_TYRE);
-        Part rear = parts.get(Place.REAR_TYRE);
-        if (front != null && rear != null && aims.pairOfTyres() && !Search.isPair(front, rear)) {
+        Part front = parts.get(MountingPlace.FRONT_TYRE);
+        Part rear = parts.get(MountingPlace.REAR_TYRE);
+        if (front != null && rear != null && aims.pairOfTyres() && !BuildSearch.isPair(front, rear)) {
             halves++;
         } else if (front != null && rear != null && aims.pairOfTyres() && front.line() > rear.line()) {
             tenths++;
         }
-        if (parts.get(Place.CHAINRING) != null && parts.get(Place.CASSETTE) != null) {
-            loss += aims.ofGears(parts.get(Place.CHAINRING), parts.get(Place.CASSETTE));
+        if (parts.get(MountingPlace.CHAINRING) != null && parts.get(MountingPlace.CASSETTE) != null) {
+            loss += aims.ofGears(parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
         }
-        if (candidates.containsKey(Place.CRANK)) {
-            loss += aims.ofPower(parts.get(Place.CRANK), parts.get(Place.PEDALS), Work.meterOn(workshop, parts.get(Place.CRANK)));
+        if (candidates.containsKey(MountingPlace.CRANK)) {
+            loss += aims.ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, parts.get(MountingPlace.CRANK)));
         }
         // A swap counts as 10 s, and so 1 g at 1 s for each kg as a ten-thousandth of a swap.
         return loss * 10_000_000_000L + swaps * 100_000 + halves * 50_000 + grams * aims.perKilogram() * 10 + tenths;
     }
 
     /** Grams as they count: what is unknown or new as the heaviest that could stand there, what stands there unweighed as the lightest. */
-    private long grams(Place place, Part part) {
-        boolean proven = List.of(Place.SADDLE, Place.SPACERS, Place.STEM, Place.BAR, Place.EXTENSIONS, Place.PEDALS, Place.CRANK, Place.CHAIN)
+    private long grams(MountingPlace place, Part part) {
+        boolean proven = List.of(MountingPlace.SADDLE, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.PEDALS, MountingPlace.CRANK, MountingPlace.CHAIN)
                 .contains(place);
         if (part == null || proven) {
             return 0;
@@ -132,11 +132,11 @@ final class BruteForce {
         if (part.bike() == bike && part.place() == place) {
             return weighed(part) > 0 ? weighed(part) : weighed.min().orElse(0);
         }
-        boolean fresh = part.has(Detail.HOURS_USED) && part.number(Detail.HOURS_USED) < 5 * 3600;
+        boolean fresh = part.has(PartDetail.HOURS_USED) && part.number(PartDetail.HOURS_USED) < 5 * 3600;
         return weighed(part) > 0 && !fresh ? weighed(part) : weighed.max().orElse(0);
     }
 
     private static long weighed(Part part) {
-        return part.has(Detail.MASS) ? Math.round(part.number(Detail.MASS) * 1000) : 0;
+        return part.has(PartDetail.MASS) ? Math.round(part.number(PartDetail.MASS) * 1000) : 0;
     }
 }

@@ -3,10 +3,10 @@ package courseworthy.build;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
-import courseworthy.brief.Schema;
+import courseworthy.ToolOutput;
+import courseworthy.cli.Format;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.task.Request;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,19 +52,19 @@ class BuildCallTest {
         return out;
     }
 
-    private static Courseworthy tool() {
-        return new Courseworthy(Path.of(""), remark -> { });
+    private static ToolOutput tool() {
+        return new ToolOutput();
     }
 
     @ParameterizedTest
     @MethodSource("requests")
     void whatIsSetAndDoneIsOfTheBuild(Request request) {
-        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool().brief(request, Format.JSON));
         JsonNode build = brief.get("build");
         if (build.get("bike").isNull()) {
             return;
         }
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         String list = brief.get("checklist").toString();
         Map<String, String> got = new LinkedHashMap<>();
         build.get("not_met").forEach(each -> got.put(each.get("topic").asText(), each.get("got").asText()));
@@ -89,7 +89,7 @@ class BuildCallTest {
     @Test
     void theForkThatIsMountedIsSet() throws IOException {
         Request request = with("fork", "travel: 120 mm", "travel: 100 mm", "travel: 110 mm", "travel: 100 mm", "lockout: remote", "lockout: by hand");
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(text).containsPattern("Sag fork (15|20|25) mm \\(\\d+ % of 100 mm\\)").contains("Lockout by hand").contains("These are for the parts of the build.")
                 .doesNotContain("Lock and open the suspension from the bar");
     }
@@ -97,8 +97,8 @@ class BuildCallTest {
     @Test
     void theTyresThatAreMountedArePumped() throws IOException {
         Request request = with("tyre", "width: 5", "width: 4", "measured width: 6", "measured width: 4");
-        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        JsonNode brief = OutputSchema.tree(tool().brief(request, Format.JSON));
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         String set = text.substring(text.indexOf("TO SET"), text.indexOf("PLAN FOR THE DAY"));
         for (JsonNode line : brief.get("build").get("pressures")) {
             Matcher start = Pattern.compile("start from ([0-9.]+) bar").matcher(line.asText());
@@ -111,12 +111,12 @@ class BuildCallTest {
     @Test
     void gearsAndCompareShowTheBuild() throws IOException {
         Request request = with("cassette", "39, 45, 51]", "38, 43, 48]", "39, 45]", "37, 42]");
-        JsonNode build = Schema.tree(tool().brief(request, Format.JSON, false)).get("build");
-        String gears = tool().gears(request, Format.TEXT, false);
+        JsonNode build = OutputSchema.tree(tool().brief(request, Format.JSON)).get("build");
+        String gears = tool().gears(request, Format.TEXT);
         assertThat(gears).contains("of the build: " + build.get("bike").asText());
-        String compared = tool().compare(request, List.of("front tyre width=60 mm"), Format.TEXT, false);
+        String compared = tool().compare(request, List.of("front tyre width=60 mm"), Format.TEXT);
         assertThat(compared).contains("the build of your workshop, " + build.get("bike").asText());
-        assertThat(tool().compare(RACE, List.of("front tyre width=60 mm"), Format.TEXT, false)).doesNotContain("your workshop");
+        assertThat(tool().compare(RACE, List.of("front tyre width=60 mm"), Format.TEXT)).doesNotContain("your workshop");
     }
 
     /** Without sintered pads in the workshop wet ground changes no pads: it is said that they are called for. */
@@ -135,7 +135,7 @@ class BuildCallTest {
     void planBStartsFromTheBuild() throws IOException {
         Request request = with("tyre", "width: 5", "width: 4", "measured width: 6", "measured width: 4");
         JsonNode turned = turned(request);
-        JsonNode brief = Schema.tree(tool().brief(request, Format.JSON, false));
+        JsonNode brief = OutputSchema.tree(tool().brief(request, Format.JSON));
         Map<String, String> got = new LinkedHashMap<>();
         brief.get("build").get("not_met").forEach(each -> got.put(each.get("topic").asText(), each.get("got").asText()));
         assertThat(got).containsKey("front tyre width");
@@ -144,13 +144,13 @@ class BuildCallTest {
                 assertThat(line.get("instead_of").asText()).startsWith(got.get(line.get("topic").asText()));
             }
         }
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(text.substring(text.indexOf("IF IT TURNS"), text.indexOf("WHAT IT IS WORTH"))).contains("not met by your parts: ");
         turned.get("lacking").forEach(each -> assertThat(topics(turned.get("lines"))).doesNotContain(each.get("topic").asText()));
     }
 
     private static JsonNode turned(Request request) {
-        return Schema.tree(tool().brief(request, Format.JSON, false)).get("plan_b").get(0);
+        return OutputSchema.tree(tool().brief(request, Format.JSON)).get("plan_b").get(0);
     }
 
     private static List<String> topics(JsonNode list) {
@@ -164,9 +164,9 @@ class BuildCallTest {
     void padsOfTwoCompoundsAreBothNamed() throws IOException {
         Request request = with("brake pads", "rear, mass: 22 g, compound: organic", "rear, mass: 22 g, compound: sintered",
                 "rear, mass: 21 g, compound: organic", "rear, mass: 21 g, compound: sintered");
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(text).contains("Brake pads differ: organic at the front, sintered at the rear.");
-        assertThat(tool().brief(with("brake pads"), Format.TEXT, false)).doesNotContain("Brake pads differ");
+        assertThat(tool().brief(with("brake pads"), Format.TEXT)).doesNotContain("Brake pads differ");
     }
 
     private static final String CLOSE = "11, 12, 13, 14, 15, 16, 17, 19, 21, 23, 25, 28]";
@@ -176,10 +176,10 @@ class BuildCallTest {
     void gearsThatAreTooHardAreThoseOfTheBuild() throws IOException {
         Request request = with("cassette", "10, 12, 14, 16, 18, 21, 24, 28, 33, 39, 45, 51]", CLOSE, "10, 11, 13, 15, 17, 20, 23, 26, 30, 34, 39, 45]",
                 CLOSE, "11, 13, 15, 17, 19, 22, 25, 28, 32, 36, 42, 50]", CLOSE);
-        String text = tool().brief(request, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(text).contains("the easiest of the build is", "the easiest gear of the build is", "are not on this build.");
-        assertThat(tool().gears(request, Format.TEXT, false).replaceAll("\\s+", " ")).contains("the easiest gear of the build is");
-        assertThat(tool().brief(RACE, Format.TEXT, false)).doesNotContain("of the build is");
+        assertThat(tool().gears(request, Format.TEXT).replaceAll("\\s+", " ")).contains("the easiest gear of the build is");
+        assertThat(tool().brief(RACE, Format.TEXT)).doesNotContain("of the build is");
     }
 
     private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.call.Call;
 import courseworthy.topic.Topics;
-import courseworthy.workshop.Detail;
-import courseworthy.workshop.WorkshopGenerator;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
-import courseworthy.worth.Worths;
+import courseworthy.workshop.WorkshopGenerator;
+import courseworthy.worth.WorthCalculator;
 import org.junit.jupiter.api.Test;
 
 /** Where the workshop has a bike of the kind that is called and it can be built whole, the build is on such a bike, whatever parts lose. */
@@ -21,25 +21,25 @@ class CalledKindBuildTest {
         int another = 0;
         for (int seed = 0; seed < 120; seed++) {
             Workshop workshop = new WorkshopGenerator(seed, 0.005, 0).of(3, 70);
-            Call call = SearchTest.call(seed);
+            Call call = BuildSearchTest.call(seed);
             String kind = call.on(Topics.of("bike")).text();
-            Worths worths = new Worths(call, null);
+            WorthCalculator worths = new WorthCalculator(call, null);
             long best = Long.MAX_VALUE;
             long bestOther = Long.MAX_VALUE;
             for (Part bike : workshop.bikes()) {
-                Build build = Builds.parts(call, workshop, worths, bike.name());
-                boolean is = kind.equals(bike.word(Detail.KIND));
-                if (build.bike() != null && is && build.loss() < Aims.EMPTY) {
+                Build build = BuildFinder.parts(call, workshop, worths, bike.name());
+                boolean is = kind.equals(bike.word(PartDetail.KIND));
+                if (build.bike() != null && is && build.loss() < BuildObjective.EMPTY) {
                     best = Math.min(best, build.loss());
                 } else if (build.bike() != null) {
                     bestOther = Math.min(bestOther, build.loss());
                 }
             }
-            Build build = Builds.parts(call, workshop, worths, null);
+            Build build = BuildFinder.parts(call, workshop, worths, null);
             if (best < Long.MAX_VALUE) {
                 ofTheKind++;
                 cheaperElsewhere += bestOther < best ? 1 : 0;
-                assertThat(build.bike().word(Detail.KIND)).as("seed %d", seed).isEqualTo(kind);
+                assertThat(build.bike().word(PartDetail.KIND)).as("seed %d", seed).isEqualTo(kind);
                 assertThat(build.loss()).isEqualTo(best);
             } else if (bestOther < Long.MAX_VALUE) {
                 another++;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import courseworthy.Courseworthy;
-import courseworthy.Courseworthy.Format;
-import courseworthy.Request;
-import courseworthy.brief.Schema;
+import courseworthy.ToolOutput;
+import courseworthy.cli.Format;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.task.Request;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +29,7 @@ class ExampleBuildTest {
     private static final String JOSS = "docs/examples/riders/joss-steel.yaml";
 
     private static String brief(Format format) {
-        return new Courseworthy(Path.of(""), remark -> { }).brief(RACE, format, false);
+        return new ToolOutput().brief(RACE, format);
     }
 
     private static JsonNode build() throws IOException {
@@ -92,7 +92,7 @@ class ExampleBuildTest {
     void theChecklistMarksWhatARiderHangsOnAndNamesWhatIsWorn() {
         Request training = new Request("home-trails", null, "docs/examples/events/home-trails.yaml", RACE.rider(), List.of(), null, null,
                 RACE.workshop());
-        String text = new Courseworthy(Path.of(""), remark -> { }).brief(training, Format.TEXT, false);
+        String text = new ToolOutput().brief(training, Format.TEXT);
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
         assertThat(list).contains("[ ] ! Put on flat bar 720", "[ ] ! Put on power pedals", "[ ] Put on bar light")
                 .containsSubsequence("[ ] ! Set stem, spacers and saddle to your position on hardtail",
@@ -105,7 +105,7 @@ class ExampleBuildTest {
     @Test
     void swapsSayWhatTheyTakeAlong() throws IOException {
         Request race = new Request("grey-shoulder", null, "docs/examples/events/grey-shoulder.yaml", RACE.rider(), List.of(), null, null, RACE.workshop());
-        String list = new Courseworthy(Path.of(""), remark -> { }).brief(race, Format.TEXT, false).replaceAll("\\s+", " ");
+        String list = new ToolOutput().brief(race, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Find: Steering free and without play, stem and front calliper bolts as marked",
                 "Put on power pedals for borrowed pedals, from steel bike Find: Right and left not mixed up, tight as marked; your cleats fit them");
     }
@@ -128,13 +128,13 @@ class ExampleBuildTest {
     /** Nobody is set up as somebody else: the hardtail is trained on by a lighter rider, and the heavier one has a bike of his own. */
     @Test
     void thePositionIsTheRidersOwn() throws IOException {
-        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
+        ToolOutput tool = new ToolOutput();
         Request own = new Request("flintmoor-100", null, "docs/examples/events/flintmoor-100.yaml", JOSS, List.of(), null, null, RACE.workshop());
-        JsonNode steel = new ObjectMapper().readTree(tool.brief(own, Format.JSON, false)).get("build");
+        JsonNode steel = new ObjectMapper().readTree(tool.brief(own, Format.JSON)).get("build");
         assertThat(steel.get("bike").asText()).isEqualTo("steel bike");
         assertThat(steel.get("position")).isEmpty();
         Request other = new Request(RACE.course(), null, RACE.event(), JOSS, List.of(), null, null, RACE.workshop());
-        assertThat(tool.brief(other, Format.TEXT, false)).contains("Position, as on steel bike:").doesNotContain("Position, as on hardtail");
+        assertThat(tool.brief(other, Format.TEXT)).contains("Position, as on steel bike:").doesNotContain("Position, as on hardtail");
         assertThat(brief(Format.TEXT)).contains("Position, as on hardtail:");
     }
 
@@ -159,7 +159,7 @@ class ExampleBuildTest {
         JsonNode all = build.get("changes_together");
         assertThat(work).isEqualTo(swaps).isEqualTo(all.get("work_s").asDouble());
         assertThat(returns).isCloseTo(all.get("returns_s").get("value").asDouble(), within(0.5));
-        assertThat(Schema.faults(brief(Format.JSON))).isEmpty();
+        assertThat(OutputSchema.faults(brief(Format.JSON))).isEmpty();
     }
 
     /** Practice: nothing new on race day, the proven saddle stays and no other is called proven, casings, treads and pedals that the ground asks for stay, the bike trained on too. */
@@ -190,14 +190,14 @@ class ExampleBuildTest {
         String text = Files.readString(Path.of(RACE.workshop())).replace("on: lane crank, mass: 420 g, pedal kind", "on: lane crank, pedal kind");
         Path file = Files.writeString(folder.resolve("w.yaml"), text);
         Request request = new Request(RACE.course(), null, RACE.event(), RACE.rider(), List.of(), null, null, file.toString());
-        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
-        JsonNode build = new ObjectMapper().readTree(tool.brief(request, Format.JSON, false)).get("build");
+        ToolOutput tool = new ToolOutput();
+        JsonNode build = new ObjectMapper().readTree(tool.brief(request, Format.JSON)).get("build");
         assertThat(build.get("unweighed").toString()).isEqualTo("[\"power pedals\"]");
         JsonNode pedals = StreamSupport.stream(build.get("changes").spliterator(), false).filter(each -> each.get("place").asText().equals("pedals"))
                 .findFirst().orElseThrow();
         assertThat(pedals.get("mass_change_kg").isNull()).isTrue();
         assertThat(pedals.get("returns_s").isNull()).isTrue();
-        assertThat(tool.brief(request, Format.TEXT, false).replaceAll("\\s+", " "))
+        assertThat(tool.brief(request, Format.TEXT).replaceAll("\\s+", " "))
                 .contains("pedals, power pedals for borrowed pedals: mass change not known, what it returns cannot be computed");
     }
 
@@ -206,12 +206,12 @@ class ExampleBuildTest {
     void aLongDayIntoTheNight() throws IOException {
         Request night = new Request("wide-fallow", null, "docs/examples/events/wide-fallow.yaml", JOSS, List.of(), null, null,
                 RACE.workshop());
-        JsonNode build = new ObjectMapper().readTree(new Courseworthy(Path.of(""), remark -> { }).brief(night, Format.JSON, false)).get("build");
+        JsonNode build = new ObjectMapper().readTree(new ToolOutput().brief(night, Format.JSON)).get("build");
         assertThat(StreamSupport.stream(build.get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals("lights"))
                 .map(each -> each.get("part").asText())).containsExactly("bar light", "tail light");
         assertThat(StreamSupport.stream(build.get("not_met").spliterator(), false).map(each -> each.get("got").asText()))
                 .contains("no backup apart from the main light");
-        String text = new Courseworthy(Path.of(""), remark -> { }).brief(night, Format.TEXT, false).replaceAll("\\s+", " ");
+        String text = new ToolOutput().brief(night, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(text).as("the one is mounted, the other is not").contains("lights bar light (goes on)", "lights tail light").doesNotContain("tail light (goes on)");
         double squares = 0;
         for (JsonNode each : build.get("changes")) {
@@ -231,9 +231,9 @@ class ExampleBuildTest {
     void whatIsMountedIsWhatIsPumped() throws IOException {
         Request gravel = new Request("flintmoor-100", null, "docs/examples/events/flintmoor-100.yaml", JOSS, List.of(), null, null,
                 RACE.workshop());
-        Courseworthy tool = new Courseworthy(Path.of(""), remark -> { });
-        JsonNode build = new ObjectMapper().readTree(tool.brief(gravel, Format.JSON, false)).get("build");
-        String text = tool.brief(gravel, Format.TEXT, false).replaceAll("\\s+", " ");
+        ToolOutput tool = new ToolOutput();
+        JsonNode build = new ObjectMapper().readTree(tool.brief(gravel, Format.JSON)).get("build");
+        String text = tool.brief(gravel, Format.TEXT).replaceAll("\\s+", " ");
         double called = bar(text, "Pressure front ([0-9.]+) bar");
         double mounted = bar(build.get("pressures").get(0).asText(), "start from ([0-9.]+) bar");
         assertThat(part(build, "front tyre")).startsWith("flint tyre 42");
@@ -246,7 +246,7 @@ class ExampleBuildTest {
     @Test
     void padsComeWithARotorThatPermitsThem() {
         Request hills = new Request("quern-hills", null, "docs/examples/events/quern-hills.yaml", JOSS, List.of(), null, null, RACE.workshop());
-        assertThat(new Courseworthy(Path.of(""), remark -> { }).brief(hills, Format.TEXT, false).replaceAll("\\s+", " "))
+        assertThat(new ToolOutput().brief(hills, Format.TEXT).replaceAll("\\s+", " "))
                 .contains("pad compound sintered, and a rotor that permits them in place of lane rotor rear");
     }
 

@@ -1,10 +1,10 @@
 package courseworthy.build;
 
-import courseworthy.rulebase.Load;
-import courseworthy.workshop.Detail;
-import courseworthy.workshop.Kind;
+import courseworthy.fit.BuildLoad;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,16 +17,16 @@ import java.util.Objects;
 final class IndependentCheck {
 
     private final Part bike;
-    private final Map<Place, Part> build;
+    private final Map<MountingPlace, Part> build;
     private final StringBuilder wrong = new StringBuilder();
 
-    private IndependentCheck(Part bike, Map<Place, Part> build) {
+    private IndependentCheck(Part bike, Map<MountingPlace, Part> build) {
         this.bike = bike;
         this.build = build;
     }
 
     /** What is broken, empty where nothing is. */
-    static String of(Part bike, Map<Place, Part> build, Load load) {
+    static String of(Part bike, Map<MountingPlace, Part> build, BuildLoad load) {
         IndependentCheck check = new IndependentCheck(bike, build);
         check.wheels();
         check.brakes();
@@ -41,44 +41,44 @@ final class IndependentCheck {
 
     private void wheels() {
         for (String end : List.of("FRONT", "REAR")) {
-            Place tyre = Place.valueOf(end + "_TYRE");
-            Place wheel = Place.valueOf(end + "_WHEEL");
-            equal("bead", tyre, Detail.BEAD_SEAT, wheel, Detail.BEAD_SEAT);
+            MountingPlace tyre = MountingPlace.valueOf(end + "_TYRE");
+            MountingPlace wheel = MountingPlace.valueOf(end + "_WHEEL");
+            equal("bead", tyre, PartDetail.BEAD_SEAT, wheel, PartDetail.BEAD_SEAT);
             Part t = build.get(tyre);
             Part w = build.get(wheel);
             if (t != null && w != null) {
-                Double width = t.number(Detail.WIDTH);
-                Double rim = w.number(Detail.RIM_INNER_WIDTH);
+                Double width = t.number(PartDetail.WIDTH);
+                Double rim = w.number(PartDetail.RIM_INNER_WIDTH);
                 need("rim", width == null || rim == null ? null : width - rim >= 0.0049999, tyre, wheel);
-                need("chart", !(width != null && w.has(Detail.MOST_TYRE) && width > w.number(Detail.MOST_TYRE) + 1e-6), tyre, wheel);
-                need("chart", !(width != null && w.has(Detail.LEAST_TYRE) && width < w.number(Detail.LEAST_TYRE) - 1e-6), tyre, wheel);
-                if (Boolean.TRUE.equals(w.yes(Detail.HOOKLESS))) {
-                    need("hookless", t.yes(Detail.HOOKLESS), tyre, wheel);
-                } else if (!w.has(Detail.HOOKLESS) && !Boolean.TRUE.equals(t.yes(Detail.HOOKLESS))) {
+                need("chart", !(width != null && w.has(PartDetail.MOST_TYRE) && width > w.number(PartDetail.MOST_TYRE) + 1e-6), tyre, wheel);
+                need("chart", !(width != null && w.has(PartDetail.LEAST_TYRE) && width < w.number(PartDetail.LEAST_TYRE) - 1e-6), tyre, wheel);
+                if (Boolean.TRUE.equals(w.yes(PartDetail.HOOKLESS))) {
+                    need("hookless", t.yes(PartDetail.HOOKLESS), tyre, wheel);
+                } else if (!w.has(PartDetail.HOOKLESS) && !Boolean.TRUE.equals(t.yes(PartDetail.HOOKLESS))) {
                     need("hookless", null, tyre, wheel);
                 }
-                Part holder = end.equals("FRONT") ? build.get(Place.FORK) : bike;
-                if (holder != null && w.has(Detail.BEAD_SEAT)) {
-                    Double clear = holder.clearance(w.number(Detail.BEAD_SEAT));
-                    Double size = t.has(Detail.MEASURED_WIDTH) ? t.number(Detail.MEASURED_WIDTH) : width;
+                Part holder = end.equals("FRONT") ? build.get(MountingPlace.FORK) : bike;
+                if (holder != null && w.has(PartDetail.BEAD_SEAT)) {
+                    Double clear = holder.clearance(w.number(PartDetail.BEAD_SEAT));
+                    Double size = t.has(PartDetail.MEASURED_WIDTH) ? t.number(PartDetail.MEASURED_WIDTH) : width;
                     Boolean fits = clear == null || size == null ? null : Boolean.valueOf(size <= clear + 1e-6);
                     if (end.equals("FRONT")) {
-                        need("clearance", fits, tyre, wheel, Place.FORK);
+                        need("clearance", fits, tyre, wheel, MountingPlace.FORK);
                     } else {
                         need("clearance", fits, tyre, wheel);
                     }
                 }
             }
         }
-        same("front axle", Place.FRONT_WHEEL, Detail.AXLE, Place.FORK, Detail.AXLE);
-        equal("front axle", Place.FRONT_WHEEL, Detail.AXLE_WIDTH, Place.FORK, Detail.AXLE_WIDTH);
-        sameAsBike("rear axle", Place.REAR_WHEEL, Detail.AXLE);
-        equalToBike("rear axle", Place.REAR_WHEEL, Detail.AXLE_WIDTH);
-        Part front = build.get(Place.FRONT_TYRE);
-        Part rear = build.get(Place.REAR_TYRE);
-        if (front != null && rear != null && front.has(Detail.TREAD) && rear.has(Detail.TREAD)) {
+        same("front axle", MountingPlace.FRONT_WHEEL, PartDetail.AXLE, MountingPlace.FORK, PartDetail.AXLE);
+        equal("front axle", MountingPlace.FRONT_WHEEL, PartDetail.AXLE_WIDTH, MountingPlace.FORK, PartDetail.AXLE_WIDTH);
+        sameAsBike("rear axle", MountingPlace.REAR_WHEEL, PartDetail.AXLE);
+        equalToBike("rear axle", MountingPlace.REAR_WHEEL, PartDetail.AXLE_WIDTH);
+        Part front = build.get(MountingPlace.FRONT_TYRE);
+        Part rear = build.get(MountingPlace.REAR_TYRE);
+        if (front != null && rear != null && front.has(PartDetail.TREAD) && rear.has(PartDetail.TREAD)) {
             List<String> order = List.of("slick", "file", "fast", "all-round", "aggressive", "mud");
-            need("tread", order.indexOf(front.word(Detail.TREAD)) >= order.indexOf(rear.word(Detail.TREAD)), Place.FRONT_TYRE, Place.REAR_TYRE);
+            need("tread", order.indexOf(front.word(PartDetail.TREAD)) >= order.indexOf(rear.word(PartDetail.TREAD)), MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE);
         }
         if (new HashSet<>(build.values()).size() != build.size()) {
             wrong.append("a part twice; ");
@@ -87,53 +87,53 @@ final class IndependentCheck {
 
     private void brakes() {
         for (String end : List.of("FRONT", "REAR")) {
-            Place rotor = Place.valueOf(end + "_ROTOR");
-            Place pads = Place.valueOf(end + "_PADS");
-            same("rotor mount", rotor, Detail.ROTOR_MOUNT, Place.valueOf(end + "_WHEEL"), Detail.ROTOR_MOUNT);
-            sameAsBike("pad shape", pads, Detail.PAD_SHAPE);
+            MountingPlace rotor = MountingPlace.valueOf(end + "_ROTOR");
+            MountingPlace pads = MountingPlace.valueOf(end + "_PADS");
+            same("rotor mount", rotor, PartDetail.ROTOR_MOUNT, MountingPlace.valueOf(end + "_WHEEL"), PartDetail.ROTOR_MOUNT);
+            sameAsBike("pad shape", pads, PartDetail.PAD_SHAPE);
             Part r = build.get(rotor);
             Part p = build.get(pads);
             if (r != null && p != null) {
-                List<String> permitted = r.words(Detail.PADS_PERMITTED);
-                need("pads", permitted == null || !p.has(Detail.COMPOUND) ? null : permitted.contains(p.word(Detail.COMPOUND)), rotor, pads);
+                List<String> permitted = r.words(PartDetail.PADS_PERMITTED);
+                need("pads", permitted == null || !p.has(PartDetail.COMPOUND) ? null : permitted.contains(p.word(PartDetail.COMPOUND)), rotor, pads);
             }
         }
-        Part rear = build.get(Place.REAR_ROTOR);
+        Part rear = build.get(MountingPlace.REAR_ROTOR);
         if (rear != null) {
-            need("rear rotor", !rear.has(Detail.DIAMETER) || !bike.has(Detail.MOST_ROTOR) ? null
-                    : rear.number(Detail.DIAMETER) <= bike.number(Detail.MOST_ROTOR) + 1e-6, Place.REAR_ROTOR);
+            need("rear rotor", !rear.has(PartDetail.DIAMETER) || !bike.has(PartDetail.MOST_ROTOR) ? null
+                    : rear.number(PartDetail.DIAMETER) <= bike.number(PartDetail.MOST_ROTOR) + 1e-6, MountingPlace.REAR_ROTOR);
         }
     }
 
     private void drivetrain() {
-        same("freehub", Place.CASSETTE, Detail.FREEHUB, Place.REAR_WHEEL, Detail.FREEHUB);
-        sameAsBike("bottom bracket", Place.CRANK, Detail.BOTTOM_BRACKET);
-        same("ring mount", Place.CHAINRING, Detail.RING_MOUNT, Place.CRANK, Detail.RING_MOUNT);
-        same("pedal thread", Place.PEDALS, Detail.PEDAL_THREAD, Place.CRANK, Detail.PEDAL_THREAD);
-        Part derailleur = build.get(Place.DERAILLEUR);
-        Part cassette = build.get(Place.CASSETTE);
-        Part rings = build.get(Place.CHAINRING);
+        same("freehub", MountingPlace.CASSETTE, PartDetail.FREEHUB, MountingPlace.REAR_WHEEL, PartDetail.FREEHUB);
+        sameAsBike("bottom bracket", MountingPlace.CRANK, PartDetail.BOTTOM_BRACKET);
+        same("ring mount", MountingPlace.CHAINRING, PartDetail.RING_MOUNT, MountingPlace.CRANK, PartDetail.RING_MOUNT);
+        same("pedal thread", MountingPlace.PEDALS, PartDetail.PEDAL_THREAD, MountingPlace.CRANK, PartDetail.PEDAL_THREAD);
+        Part derailleur = build.get(MountingPlace.DERAILLEUR);
+        Part cassette = build.get(MountingPlace.CASSETTE);
+        Part rings = build.get(MountingPlace.CHAINRING);
         if (cassette != null && derailleur != null) {
-            int[] cogs = cassette.teeth(Detail.SPROCKETS);
-            Double most = derailleur.number(Detail.LARGEST_SPROCKET);
-            need("largest sprocket", cogs == null || most == null ? null : cogs[cogs.length - 1] <= most, Place.CASSETTE, Place.DERAILLEUR);
-            need("speeds", speeds(cassette) < 0 || !derailleur.has(Detail.SPEEDS) ? null : speeds(cassette) == derailleur.number(Detail.SPEEDS),
-                    Place.CASSETTE, Place.DERAILLEUR);
-            String one = cassette.word(Detail.DRIVETRAIN);
-            String other = derailleur.word(Detail.DRIVETRAIN);
+            int[] cogs = cassette.teeth(PartDetail.SPROCKETS);
+            Double most = derailleur.number(PartDetail.LARGEST_SPROCKET);
+            need("largest sprocket", cogs == null || most == null ? null : cogs[cogs.length - 1] <= most, MountingPlace.CASSETTE, MountingPlace.DERAILLEUR);
+            need("speeds", speeds(cassette) < 0 || !derailleur.has(PartDetail.SPEEDS) ? null : speeds(cassette) == derailleur.number(PartDetail.SPEEDS),
+                    MountingPlace.CASSETTE, MountingPlace.DERAILLEUR);
+            String one = cassette.word(PartDetail.DRIVETRAIN);
+            String other = derailleur.word(PartDetail.DRIVETRAIN);
             need("family", one == null || other == null ? null : Boolean.valueOf(one.equals(other) || lists(cassette, other) || lists(derailleur, one)),
-                    Place.CASSETTE, Place.DERAILLEUR);
+                    MountingPlace.CASSETTE, MountingPlace.DERAILLEUR);
             if (rings != null) {
-                int[] teeth = rings.teeth(Detail.TEETH);
-                Double capacity = derailleur.number(Detail.CAPACITY);
+                int[] teeth = rings.teeth(PartDetail.TEETH);
+                Double capacity = derailleur.number(PartDetail.CAPACITY);
                 need("capacity", cogs == null || teeth == null || capacity == null ? null
-                        : cogs[cogs.length - 1] - cogs[0] + teeth[0] - teeth[teeth.length - 1] <= capacity, Place.CASSETTE, Place.DERAILLEUR,
-                        Place.CHAINRING);
+                        : cogs[cogs.length - 1] - cogs[0] + teeth[0] - teeth[teeth.length - 1] <= capacity, MountingPlace.CASSETTE, MountingPlace.DERAILLEUR,
+                        MountingPlace.CHAINRING);
             }
         }
         if (rings != null) {
-            int[] teeth = rings.teeth(Detail.TEETH);
-            need("ring size", teeth == null || !bike.has(Detail.LARGEST_RING) ? null : teeth[0] <= bike.number(Detail.LARGEST_RING), Place.CHAINRING);
+            int[] teeth = rings.teeth(PartDetail.TEETH);
+            need("ring size", teeth == null || !bike.has(PartDetail.LARGEST_RING) ? null : teeth[0] <= bike.number(PartDetail.LARGEST_RING), MountingPlace.CHAINRING);
         }
     }
 
@@ -142,131 +142,131 @@ final class IndependentCheck {
      * turn of each at half an inch a tooth), and an inch more for the pair that joins it (the common sizing rule, from memory).
      */
     private void chain() {
-        Part chain = build.get(Place.CHAIN);
-        Part cassette = build.get(Place.CASSETTE);
-        Part rings = build.get(Place.CHAINRING);
+        Part chain = build.get(MountingPlace.CHAIN);
+        Part cassette = build.get(MountingPlace.CASSETTE);
+        Part rings = build.get(MountingPlace.CHAINRING);
         if (chain != null && cassette != null && rings != null) {
-            boolean still = bike.has(Detail.REAR_TRAVEL) && bike.number(Detail.REAR_TRAVEL) == 0;
-            boolean known = chain.has(Detail.LINKS) && cassette.has(Detail.SPROCKETS) && rings.has(Detail.TEETH) && bike.has(Detail.CHAINSTAY)
-                    && (still || bike.has(Detail.CHAIN_GROWTH));
+            boolean still = bike.has(PartDetail.REAR_TRAVEL) && bike.number(PartDetail.REAR_TRAVEL) == 0;
+            boolean known = chain.has(PartDetail.LINKS) && cassette.has(PartDetail.SPROCKETS) && rings.has(PartDetail.TEETH) && bike.has(PartDetail.CHAINSTAY)
+                    && (still || bike.has(PartDetail.CHAIN_GROWTH));
             Boolean enough = null;
             if (known) {
-                double millimetres = 1000 * (bike.number(Detail.CHAINSTAY) + (bike.has(Detail.CHAIN_GROWTH) ? bike.number(Detail.CHAIN_GROWTH) : 0));
-                int[] cogs = cassette.teeth(Detail.SPROCKETS);
-                double halfInches = 4 * millimetres / 25.4 + (rings.teeth(Detail.TEETH)[0] + cogs[cogs.length - 1]) / 2.0 + 2;
+                double millimetres = 1000 * (bike.number(PartDetail.CHAINSTAY) + (bike.has(PartDetail.CHAIN_GROWTH) ? bike.number(PartDetail.CHAIN_GROWTH) : 0));
+                int[] cogs = cassette.teeth(PartDetail.SPROCKETS);
+                double halfInches = 4 * millimetres / 25.4 + (rings.teeth(PartDetail.TEETH)[0] + cogs[cogs.length - 1]) / 2.0 + 2;
                 int links = (int) Math.ceil(halfInches / 2 - 1e-7) * 2;
-                enough = chain.number(Detail.LINKS) >= links;
+                enough = chain.number(PartDetail.LINKS) >= links;
             }
-            need("chain length", enough, Place.CHAIN, Place.CASSETTE, Place.CHAINRING);
+            need("chain length", enough, MountingPlace.CHAIN, MountingPlace.CASSETTE, MountingPlace.CHAINRING);
         }
-        between("chainline", Place.CRANK, Detail.CHAINLINE, bike.number(Detail.LEAST_CHAINLINE), bike.number(Detail.MOST_CHAINLINE));
-        for (Place place : List.of(Place.SHIFTER, Place.CHAIN)) {
+        between("chainline", MountingPlace.CRANK, PartDetail.CHAINLINE, bike.number(PartDetail.LEAST_CHAINLINE), bike.number(PartDetail.MOST_CHAINLINE));
+        for (MountingPlace place : List.of(MountingPlace.SHIFTER, MountingPlace.CHAIN)) {
             Part part = build.get(place);
             if (part != null && cassette != null) {
-                need("speeds", !part.has(Detail.SPEEDS) || speeds(cassette) < 0 ? null : part.number(Detail.SPEEDS) == speeds(cassette), place,
-                        Place.CASSETTE);
+                need("speeds", !part.has(PartDetail.SPEEDS) || speeds(cassette) < 0 ? null : part.number(PartDetail.SPEEDS) == speeds(cassette), place,
+                        MountingPlace.CASSETTE);
             }
         }
     }
 
     /** Valve, seatpost and steerer: what must stand out, stay inside, and reach through. */
     private void lengths() {
-        for (Place place : List.of(Place.FRONT_WHEEL, Place.REAR_WHEEL)) {
+        for (MountingPlace place : List.of(MountingPlace.FRONT_WHEEL, MountingPlace.REAR_WHEEL)) {
             Part wheel = build.get(place);
             if (wheel != null) {
-                need("valve", !wheel.has(Detail.VALVE_LENGTH) || !wheel.has(Detail.RIM_DEPTH) ? null
-                        : mm(wheel, Detail.VALVE_LENGTH) >= mm(wheel, Detail.RIM_DEPTH) + 15, place);
+                need("valve", !wheel.has(PartDetail.VALVE_LENGTH) || !wheel.has(PartDetail.RIM_DEPTH) ? null
+                        : mm(wheel, PartDetail.VALVE_LENGTH) >= mm(wheel, PartDetail.RIM_DEPTH) + 15, place);
             }
         }
-        Part post = build.get(Place.SEATPOST);
-        Part saddle = build.get(Place.SADDLE);
+        Part post = build.get(MountingPlace.SEATPOST);
+        Part saddle = build.get(MountingPlace.SADDLE);
         if (post != null && saddle != null) {
-            boolean known = post.has(Detail.LENGTH) && post.has(Detail.LEAST_INSERTION) && saddle.has(Detail.HEIGHT)
-                    && bike.has(Detail.SADDLE_HEIGHT) && bike.has(Detail.SEAT_TUBE);
+            boolean known = post.has(PartDetail.LENGTH) && post.has(PartDetail.LEAST_INSERTION) && saddle.has(PartDetail.HEIGHT)
+                    && bike.has(PartDetail.SADDLE_HEIGHT) && bike.has(PartDetail.SEAT_TUBE);
             Boolean inside = null;
             if (known) {
-                long out = mm(bike, Detail.SADDLE_HEIGHT) - mm(bike, Detail.SEAT_TUBE) - mm(saddle, Detail.HEIGHT);
-                long in = mm(post, Detail.LENGTH) - out;
-                boolean least = in >= mm(post, Detail.LEAST_INSERTION)
-                        && (!bike.has(Detail.LEAST_POST_INSERTION) || in >= mm(bike, Detail.LEAST_POST_INSERTION));
-                inside = !least ? Boolean.FALSE : bike.has(Detail.MOST_POST_INSERTION) ? in <= mm(bike, Detail.MOST_POST_INSERTION) : null;
+                long out = mm(bike, PartDetail.SADDLE_HEIGHT) - mm(bike, PartDetail.SEAT_TUBE) - mm(saddle, PartDetail.HEIGHT);
+                long in = mm(post, PartDetail.LENGTH) - out;
+                boolean least = in >= mm(post, PartDetail.LEAST_INSERTION)
+                        && (!bike.has(PartDetail.LEAST_POST_INSERTION) || in >= mm(bike, PartDetail.LEAST_POST_INSERTION));
+                inside = !least ? Boolean.FALSE : bike.has(PartDetail.MOST_POST_INSERTION) ? in <= mm(bike, PartDetail.MOST_POST_INSERTION) : null;
             }
-            need("post insertion", inside, Place.SEATPOST, Place.SADDLE);
+            need("post insertion", inside, MountingPlace.SEATPOST, MountingPlace.SADDLE);
         }
-        Part fork = build.get(Place.FORK);
-        Part stem = build.get(Place.STEM);
-        Part spacers = build.get(Place.SPACERS);
+        Part fork = build.get(MountingPlace.FORK);
+        Part stem = build.get(MountingPlace.STEM);
+        Part spacers = build.get(MountingPlace.SPACERS);
         if (fork != null && stem != null) {
-            boolean known = fork.has(Detail.STEERER_LENGTH) && stem.has(Detail.CLAMP_HEIGHT) && bike.has(Detail.HEAD_TUBE)
-                    && (spacers == null || spacers.has(Detail.HEIGHT));
+            boolean known = fork.has(PartDetail.STEERER_LENGTH) && stem.has(PartDetail.CLAMP_HEIGHT) && bike.has(PartDetail.HEAD_TUBE)
+                    && (spacers == null || spacers.has(PartDetail.HEIGHT));
             Boolean reaches = null;
             if (known) {
-                long needed = mm(bike, Detail.HEAD_TUBE) + mm(stem, Detail.CLAMP_HEIGHT) + (spacers == null ? 0 : mm(spacers, Detail.HEIGHT));
-                reaches = mm(fork, Detail.STEERER_LENGTH) >= needed && mm(fork, Detail.STEERER_LENGTH) <= needed + 40;
+                long needed = mm(bike, PartDetail.HEAD_TUBE) + mm(stem, PartDetail.CLAMP_HEIGHT) + (spacers == null ? 0 : mm(spacers, PartDetail.HEIGHT));
+                reaches = mm(fork, PartDetail.STEERER_LENGTH) >= needed && mm(fork, PartDetail.STEERER_LENGTH) <= needed + 40;
             }
-            if (spacers != null && spacers.has(Detail.HEIGHT) && fork.has(Detail.MOST_SPACERS)) {
-                need("spacers", mm(spacers, Detail.HEIGHT) <= mm(fork, Detail.MOST_SPACERS), Place.FORK, Place.STEM, Place.SPACERS);
+            if (spacers != null && spacers.has(PartDetail.HEIGHT) && fork.has(PartDetail.MOST_SPACERS)) {
+                need("spacers", mm(spacers, PartDetail.HEIGHT) <= mm(fork, PartDetail.MOST_SPACERS), MountingPlace.FORK, MountingPlace.STEM, MountingPlace.SPACERS);
             }
-            if (stem.has(Detail.STEM_LENGTH)) {
-                need("stem length", !(bike.has(Detail.LEAST_STEM) && mm(stem, Detail.STEM_LENGTH) < mm(bike, Detail.LEAST_STEM)
-                        || bike.has(Detail.MOST_STEM) && mm(stem, Detail.STEM_LENGTH) > mm(bike, Detail.MOST_STEM)), Place.STEM);
+            if (stem.has(PartDetail.STEM_LENGTH)) {
+                need("stem length", !(bike.has(PartDetail.LEAST_STEM) && mm(stem, PartDetail.STEM_LENGTH) < mm(bike, PartDetail.LEAST_STEM)
+                        || bike.has(PartDetail.MOST_STEM) && mm(stem, PartDetail.STEM_LENGTH) > mm(bike, PartDetail.MOST_STEM)), MountingPlace.STEM);
             }
             if (spacers == null) {
-                need("steerer", reaches, Place.FORK, Place.STEM);
+                need("steerer", reaches, MountingPlace.FORK, MountingPlace.STEM);
             } else {
-                need("steerer", reaches, Place.FORK, Place.STEM, Place.SPACERS);
+                need("steerer", reaches, MountingPlace.FORK, MountingPlace.STEM, MountingPlace.SPACERS);
             }
         }
     }
 
     /** Front never narrower nor smaller than rear, travels together, and the lower ends of what a frame takes. */
     private void order() {
-        Part front = build.get(Place.FRONT_TYRE);
-        Part rear = build.get(Place.REAR_TYRE);
+        Part front = build.get(MountingPlace.FRONT_TYRE);
+        Part rear = build.get(MountingPlace.REAR_TYRE);
         if (front != null && rear != null && width(front) != null && width(rear) != null) {
-            need("tyre order", width(front) >= width(rear), Place.FRONT_TYRE, Place.REAR_TYRE);
+            need("tyre order", width(front) >= width(rear), MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE);
         }
-        Part large = build.get(Place.FRONT_ROTOR);
-        Part small = build.get(Place.REAR_ROTOR);
-        if (large != null && small != null && large.has(Detail.DIAMETER) && small.has(Detail.DIAMETER)) {
-            need("rotor order", mm(large, Detail.DIAMETER) >= mm(small, Detail.DIAMETER), Place.FRONT_ROTOR, Place.REAR_ROTOR);
+        Part large = build.get(MountingPlace.FRONT_ROTOR);
+        Part small = build.get(MountingPlace.REAR_ROTOR);
+        if (large != null && small != null && large.has(PartDetail.DIAMETER) && small.has(PartDetail.DIAMETER)) {
+            need("rotor order", mm(large, PartDetail.DIAMETER) >= mm(small, PartDetail.DIAMETER), MountingPlace.FRONT_ROTOR, MountingPlace.REAR_ROTOR);
         }
-        Part fork = build.get(Place.FORK);
-        if (fork != null && large != null && large.has(Detail.DIAMETER)) {
-            need("front rotor", !fork.has(Detail.MOST_ROTOR) ? null : mm(large, Detail.DIAMETER) <= mm(fork, Detail.MOST_ROTOR)
-                    && (!fork.has(Detail.LEAST_ROTOR) || mm(large, Detail.DIAMETER) >= mm(fork, Detail.LEAST_ROTOR)), Place.FORK, Place.FRONT_ROTOR);
+        Part fork = build.get(MountingPlace.FORK);
+        if (fork != null && large != null && large.has(PartDetail.DIAMETER)) {
+            need("front rotor", !fork.has(PartDetail.MOST_ROTOR) ? null : mm(large, PartDetail.DIAMETER) <= mm(fork, PartDetail.MOST_ROTOR)
+                    && (!fork.has(PartDetail.LEAST_ROTOR) || mm(large, PartDetail.DIAMETER) >= mm(fork, PartDetail.LEAST_ROTOR)), MountingPlace.FORK, MountingPlace.FRONT_ROTOR);
         }
-        if (fork != null && fork.has(Detail.TRAVEL) && bike.has(Detail.REAR_TRAVEL) && mm(fork, Detail.TRAVEL) > 0 && mm(bike, Detail.REAR_TRAVEL) > 0) {
-            need("travel", Math.abs(mm(fork, Detail.TRAVEL) - mm(bike, Detail.REAR_TRAVEL)) <= 20, Place.FORK);
+        if (fork != null && fork.has(PartDetail.TRAVEL) && bike.has(PartDetail.REAR_TRAVEL) && mm(fork, PartDetail.TRAVEL) > 0 && mm(bike, PartDetail.REAR_TRAVEL) > 0) {
+            need("travel", Math.abs(mm(fork, PartDetail.TRAVEL) - mm(bike, PartDetail.REAR_TRAVEL)) <= 20, MountingPlace.FORK);
         }
-        if (fork != null && fork.has(Detail.TRAVEL) && bike.has(Detail.LEAST_FORK_TRAVEL)) {
-            need("fork travel", mm(fork, Detail.TRAVEL) >= mm(bike, Detail.LEAST_FORK_TRAVEL), Place.FORK);
+        if (fork != null && fork.has(PartDetail.TRAVEL) && bike.has(PartDetail.LEAST_FORK_TRAVEL)) {
+            need("fork travel", mm(fork, PartDetail.TRAVEL) >= mm(bike, PartDetail.LEAST_FORK_TRAVEL), MountingPlace.FORK);
         }
-        if (fork != null && fork.has(Detail.LENGTH) && bike.has(Detail.LEAST_FORK_LENGTH)) {
-            need("fork length", mm(fork, Detail.LENGTH) >= mm(bike, Detail.LEAST_FORK_LENGTH), Place.FORK);
+        if (fork != null && fork.has(PartDetail.LENGTH) && bike.has(PartDetail.LEAST_FORK_LENGTH)) {
+            need("fork length", mm(fork, PartDetail.LENGTH) >= mm(bike, PartDetail.LEAST_FORK_LENGTH), MountingPlace.FORK);
         }
-        Part rings = build.get(Place.CHAINRING);
-        if (rings != null && rings.has(Detail.TEETH)) {
-            int[] teeth = rings.teeth(Detail.TEETH);
-            need("ring size", !bike.has(Detail.SMALLEST_RING) || teeth[teeth.length - 1] >= bike.number(Detail.SMALLEST_RING), Place.CHAINRING);
-            need("two rings", teeth.length == 1 ? Boolean.TRUE : bike.yes(Detail.TWO_RINGS), Place.CHAINRING);
+        Part rings = build.get(MountingPlace.CHAINRING);
+        if (rings != null && rings.has(PartDetail.TEETH)) {
+            int[] teeth = rings.teeth(PartDetail.TEETH);
+            need("ring size", !bike.has(PartDetail.SMALLEST_RING) || teeth[teeth.length - 1] >= bike.number(PartDetail.SMALLEST_RING), MountingPlace.CHAINRING);
+            need("two rings", teeth.length == 1 ? Boolean.TRUE : bike.yes(PartDetail.TWO_RINGS), MountingPlace.CHAINRING);
         }
     }
 
     /** As counted, else as written; -1 where neither is known. */
     private static double speeds(Part cassette) {
-        return cassette.has(Detail.SPROCKETS) ? cassette.teeth(Detail.SPROCKETS).length : cassette.has(Detail.SPEEDS) ? cassette.number(Detail.SPEEDS) : -1;
+        return cassette.has(PartDetail.SPROCKETS) ? cassette.teeth(PartDetail.SPROCKETS).length : cassette.has(PartDetail.SPEEDS) ? cassette.number(PartDetail.SPEEDS) : -1;
     }
 
     private static Long width(Part tyre) {
-        return tyre.has(Detail.MEASURED_WIDTH) ? Long.valueOf(mm(tyre, Detail.MEASURED_WIDTH)) : tyre.has(Detail.WIDTH) ? mm(tyre, Detail.WIDTH) : null;
+        return tyre.has(PartDetail.MEASURED_WIDTH) ? Long.valueOf(mm(tyre, PartDetail.MEASURED_WIDTH)) : tyre.has(PartDetail.WIDTH) ? mm(tyre, PartDetail.WIDTH) : null;
     }
 
-    private static long mm(Part part, Detail detail) {
+    private static long mm(Part part, PartDetail detail) {
         return Math.round(part.number(detail) * 1000);
     }
 
-    private void between(String what, Place place, Detail detail, Double least, Double most) {
+    private void between(String what, MountingPlace place, PartDetail detail, Double least, Double most) {
         Part part = build.get(place);
         if (part != null) {
             boolean under = part.has(detail) && least != null && part.number(detail) < least - 1e-7;
@@ -276,47 +276,47 @@ final class IndependentCheck {
     }
 
     private static boolean lists(Part part, String family) {
-        return part.words(Detail.PUBLISHED_WITH) != null && part.words(Detail.PUBLISHED_WITH).contains(family);
+        return part.words(PartDetail.PUBLISHED_WITH) != null && part.words(PartDetail.PUBLISHED_WITH).contains(family);
     }
 
     private void rest() {
-        sameAsBike("steerer", Place.FORK, Detail.STEERER);
-        sameAsBike("shock mount", Place.SHOCK, Detail.SHOCK_MOUNT);
-        equalToBike("shock", Place.SHOCK, Detail.SHOCK_LENGTH);
-        equal("steerer clamp", Place.STEM, Detail.STEERER_CLAMP, Place.FORK, Detail.STEERER_CLAMP);
-        equal("bar clamp", Place.BAR, Detail.BAR_CLAMP, Place.STEM, Detail.BAR_CLAMP);
-        same("levers", Place.SHIFTER, Detail.BAR_SHAPE, Place.BAR, Detail.BAR_SHAPE);
-        same("rails", Place.SADDLE, Detail.RAILS, Place.SEATPOST, Detail.RAILS);
-        equalToBike("post", Place.SEATPOST, Detail.POST_DIAMETER);
-        if (build.get(Place.EXTENSIONS) != null && build.get(Place.BAR) != null) {
-            need("extensions", build.get(Place.BAR).yes(Detail.EXTENSIONS_APPROVED), Place.EXTENSIONS, Place.BAR);
+        sameAsBike("steerer", MountingPlace.FORK, PartDetail.STEERER);
+        sameAsBike("shock mount", MountingPlace.SHOCK, PartDetail.SHOCK_MOUNT);
+        equalToBike("shock", MountingPlace.SHOCK, PartDetail.SHOCK_LENGTH);
+        equal("steerer clamp", MountingPlace.STEM, PartDetail.STEERER_CLAMP, MountingPlace.FORK, PartDetail.STEERER_CLAMP);
+        equal("bar clamp", MountingPlace.BAR, PartDetail.BAR_CLAMP, MountingPlace.STEM, PartDetail.BAR_CLAMP);
+        same("levers", MountingPlace.SHIFTER, PartDetail.BAR_SHAPE, MountingPlace.BAR, PartDetail.BAR_SHAPE);
+        same("rails", MountingPlace.SADDLE, PartDetail.RAILS, MountingPlace.SEATPOST, PartDetail.RAILS);
+        equalToBike("post", MountingPlace.SEATPOST, PartDetail.POST_DIAMETER);
+        if (build.get(MountingPlace.EXTENSIONS) != null && build.get(MountingPlace.BAR) != null) {
+            need("extensions", build.get(MountingPlace.BAR).yes(PartDetail.EXTENSIONS_APPROVED), MountingPlace.EXTENSIONS, MountingPlace.BAR);
         }
-        Part fork = build.get(Place.FORK);
+        Part fork = build.get(MountingPlace.FORK);
         if (fork != null) {
-            need("fork travel", !fork.has(Detail.TRAVEL) || !bike.has(Detail.MOST_FORK_TRAVEL) ? null
-                    : fork.number(Detail.TRAVEL) <= bike.number(Detail.MOST_FORK_TRAVEL) + 1e-6, Place.FORK);
-            need("fork length", !fork.has(Detail.LENGTH) || !bike.has(Detail.MOST_FORK_LENGTH) ? null
-                    : fork.number(Detail.LENGTH) <= bike.number(Detail.MOST_FORK_LENGTH) + 1e-6, Place.FORK);
+            need("fork travel", !fork.has(PartDetail.TRAVEL) || !bike.has(PartDetail.MOST_FORK_TRAVEL) ? null
+                    : fork.number(PartDetail.TRAVEL) <= bike.number(PartDetail.MOST_FORK_TRAVEL) + 1e-6, MountingPlace.FORK);
+            need("fork length", !fork.has(PartDetail.LENGTH) || !bike.has(PartDetail.MOST_FORK_LENGTH) ? null
+                    : fork.number(PartDetail.LENGTH) <= bike.number(PartDetail.MOST_FORK_LENGTH) + 1e-6, MountingPlace.FORK);
         }
     }
 
-    private void loads(Load load) {
+    private void loads(BuildLoad load) {
         for (Part part : build.values()) {
-            boolean over = part.has(Detail.MASS_LIMIT) && load.system() > part.number(Detail.MASS_LIMIT)
-                    || part.has(Detail.RIDER_LIMIT) && load.rider() > part.number(Detail.RIDER_LIMIT);
+            boolean over = part.has(PartDetail.MASS_LIMIT) && load.system() > part.number(PartDetail.MASS_LIMIT)
+                    || part.has(PartDetail.RIDER_LIMIT) && load.rider() > part.number(PartDetail.RIDER_LIMIT);
             if (over) {
                 wrong.append("too heavy for ").append(part).append("; ");
             }
-            if (part.kind() != Kind.SHOCK && part.has(Detail.USE_CATEGORY) && part.word(Detail.USE_CATEGORY).equals("EN 2") && load.drop() > 0.15 + 1e-6) {
+            if (part.kind() != PartKind.SHOCK && part.has(PartDetail.USE_CATEGORY) && part.word(PartDetail.USE_CATEGORY).equals("EN 2") && load.drop() > 0.15 + 1e-6) {
                 wrong.append("drop too high for ").append(part).append("; ");
             }
         }
-        if (bike.has(Detail.MASS_LIMIT) && load.system() > bike.number(Detail.MASS_LIMIT)) {
+        if (bike.has(PartDetail.MASS_LIMIT) && load.system() > bike.number(PartDetail.MASS_LIMIT)) {
             wrong.append("too heavy for the bike; ");
         }
     }
 
-    private void same(String what, Place a, Detail mine, Place b, Detail theirs) {
+    private void same(String what, MountingPlace a, PartDetail mine, MountingPlace b, PartDetail theirs) {
         Part one = build.get(a);
         Part other = build.get(b);
         if (one != null && other != null) {
@@ -324,7 +324,7 @@ final class IndependentCheck {
         }
     }
 
-    private void equal(String what, Place a, Detail mine, Place b, Detail theirs) {
+    private void equal(String what, MountingPlace a, PartDetail mine, MountingPlace b, PartDetail theirs) {
         Part one = build.get(a);
         Part other = build.get(b);
         if (one != null && other != null) {
@@ -333,14 +333,14 @@ final class IndependentCheck {
         }
     }
 
-    private void sameAsBike(String what, Place a, Detail detail) {
+    private void sameAsBike(String what, MountingPlace a, PartDetail detail) {
         Part one = build.get(a);
         if (one != null) {
             need(what, !one.has(detail) || !bike.has(detail) ? null : Boolean.valueOf(one.word(detail).equals(bike.word(detail))), a);
         }
     }
 
-    private void equalToBike(String what, Place a, Detail detail) {
+    private void equalToBike(String what, MountingPlace a, PartDetail detail) {
         Part one = build.get(a);
         if (one != null) {
             need(what, !one.has(detail) || !bike.has(detail) ? null
@@ -348,9 +348,9 @@ final class IndependentCheck {
         }
     }
 
-    private void need(String what, Boolean holds, Place... places) {
+    private void need(String what, Boolean holds, MountingPlace... places) {
         boolean stands = true;
-        for (Place place : places) {
+        for (MountingPlace place : places) {
             Part part = build.get(place);
             stands &= part != null && part.bike() == bike && part.place() == place;
         }

@@ -3,23 +3,23 @@ package courseworthy.build;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.call.Call;
-import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Verb;
-import courseworthy.claim.Where;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Settling;
+import courseworthy.decision.Settler;
 import courseworthy.demand.Demands;
+import courseworthy.fit.BuildLoad;
 import courseworthy.problem.Faults;
-import courseworthy.rulebase.Load;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.Place;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -54,15 +54,15 @@ class TimeWeighsTest {
     private void prefer(String topic, Force force, String value) {
         Topic on = Topics.of(topic);
         long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
-        Author author = new Author("house/" + topic, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
-        decisions.add(Settling.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of()))));
+        RuleOrigin author = new RuleOrigin("house/" + topic, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+        decisions.add(Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of()))));
     }
 
-    private Map<Place, Part> build() {
+    private Map<MountingPlace, Part> build() {
         Faults faults = new Faults();
-        Workshop read = WorkshopReader.decode(Yaml.read(workshop.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+        Workshop read = WorkshopReader.decode(YamlReader.read(workshop.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
         faults.throwIfAny();
-        Returns returns = new Returns() {
+        TimeSavings returns = new TimeSavings() {
             @Override
             public long apart(Topic topic, long one, long other) {
                 return apart.getOrDefault(topic.name() + " " + topic.text(one) + " to " + topic.text(other), 0L);
@@ -74,10 +74,10 @@ class TimeWeighsTest {
             }
         };
         Call call = new Call(new Demands(Map.of(), List.of(), List.of()), decisions, List.of(), List.of());
-        return new Search(read, read.find("hardtail"), new Load(70.0, 85.0, 0.1), new Aims(call, returns)).solve();
+        return new BuildSearch(read, read.find("hardtail"), new BuildLoad(70.0, 85.0, 0.1), new BuildObjective(call, returns)).solve();
     }
 
-    private String in(Place place) {
+    private String in(MountingPlace place) {
         return build().get(place).name();
     }
 
@@ -86,18 +86,18 @@ class TimeWeighsTest {
     @CsvSource({"0, dropper 125", "66, dropper 125", "67, light dropper 100"})
     void aLighterPartGoesOnFromTenSeconds(long seconds, String post) {
         perKilogram = seconds;
-        assertThat(in(Place.SEATPOST)).isEqualTo(post);
+        assertThat(in(MountingPlace.SEATPOST)).isEqualTo(post);
     }
 
     @Test
     void whatIsNewOrNotWeighedNeverGoesOnForLightness() {
         perKilogram = 67;
         change("name: light dropper 100, kind: seatpost, mass: 425 g", "name: light dropper 100, kind: seatpost, mass: 425 g, hours used: 4.9 h");
-        assertThat(in(Place.SEATPOST)).isEqualTo("dropper 125");
+        assertThat(in(MountingPlace.SEATPOST)).isEqualTo("dropper 125");
         change("hours used: 4.9 h", "hours used: 5 h");
-        assertThat(in(Place.SEATPOST)).isEqualTo("light dropper 100");
+        assertThat(in(MountingPlace.SEATPOST)).isEqualTo("light dropper 100");
         change("kind: seatpost, mass: 425 g", "kind: seatpost");
-        assertThat(in(Place.SEATPOST)).isEqualTo("dropper 125");
+        assertThat(in(MountingPlace.SEATPOST)).isEqualTo("dropper 125");
     }
 
     /** 115 g of pedals and 60 g of crank at 500 s for each kg are 57 and 30 s, and stay off all the same. */
@@ -106,21 +106,21 @@ class TimeWeighsTest {
         perKilogram = 500;
         change("  # Lights and bags\n", "  - {name: other crank, kind: crank, mass: 545 g, bottom bracket: wide thread, ring mount: three lugs,"
                 + " chainline: 53 mm, crank length: 170 mm, power meter: no, pedal thread: standard thread}\n");
-        assertThat(in(Place.PEDALS)).isEqualTo("hardtail pedals");
-        assertThat(in(Place.CRANK)).isEqualTo("hardtail crank");
+        assertThat(in(MountingPlace.PEDALS)).isEqualTo("hardtail pedals");
+        assertThat(in(MountingPlace.CRANK)).isEqualTo("hardtail crank");
     }
 
     /** Both are a step from the standard legs that are wanted; the one that is 10 s nearer is taken, against the one that is mounted. */
     @Test
     void ofTwoDeparturesTheOneThatIsLessTimeApart() {
         prefer("fork legs", Force.MAY, "standard");
-        assertThat(in(Place.FORK)).isEqualTo("stout fork 120");
+        assertThat(in(MountingPlace.FORK)).isEqualTo("stout fork 120");
         apart.put("fork legs standard to stout", 9L);
-        assertThat(in(Place.FORK)).as("nine seconds are no notch").isEqualTo("stout fork 120");
+        assertThat(in(MountingPlace.FORK)).as("nine seconds are no notch").isEqualTo("stout fork 120");
         apart.put("fork legs standard to stout", 10L);
-        assertThat(in(Place.FORK)).isEqualTo("slim fork 110");
+        assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
         apart.put("fork legs standard to slim", 10L);
-        assertThat(in(Place.FORK)).isEqualTo("stout fork 120");
+        assertThat(in(MountingPlace.FORK)).isEqualTo("stout fork 120");
     }
 
     /** Force and time multiply: 10 s against what should be count twice, 30 s against what may be three times. */
@@ -129,11 +129,11 @@ class TimeWeighsTest {
         prefer("lockout", Force.SHOULD, "remote");
         prefer("fork legs", Force.MAY, "slim");
         apart.put("fork legs slim to stout", 30L);
-        assertThat(in(Place.FORK)).isEqualTo("slim fork 110");
+        assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
         change("legs: slim, lockout: remote", "legs: slim, lockout: by hand");
-        assertThat(in(Place.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 110");
+        assertThat(in(MountingPlace.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 110");
         apart.put("lockout remote to by hand", 10L);
-        assertThat(in(Place.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");
+        assertThat(in(MountingPlace.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");
     }
 
     /** Of root tyres the pair goes on as it was, A in front; with the rear one gone, no pair is a reason to swap. */
@@ -143,8 +143,8 @@ class TimeWeighsTest {
         prefer("rear rim material", Force.MUST, "carbon");
         prefer("front tyre tread", Force.MUST, "all-round");
         prefer("rear tyre tread", Force.MUST, "all-round");
-        Map<Place, Part> build = build();
-        assertThat(build.get(Place.FRONT_TYRE)).hasToString("root tyre 58 A");
-        assertThat(build.get(Place.REAR_TYRE)).hasToString("root tyre 58 B");
+        Map<MountingPlace, Part> build = build();
+        assertThat(build.get(MountingPlace.FRONT_TYRE)).hasToString("root tyre 58 A");
+        assertThat(build.get(MountingPlace.REAR_TYRE)).hasToString("root tyre 58 B");
     }
 }

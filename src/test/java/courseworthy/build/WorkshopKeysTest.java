@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
-import courseworthy.workshop.Detail;
-import courseworthy.workshop.Kind;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WorkshopKeysTest {
 
     /** Those that define and read the keys, and use none of them. */
-    private static final Set<String> READING = Set.of("Detail.java", "Kind.java", "WorkshopReader.java", "WorkshopSchema.java");
+    private static final Set<String> READING = Set.of("PartDetail.java", "PartKind.java", "WorkshopReader.java", "WorkshopSchema.java");
 
     @Test
     void eachIsAskedForByMoreThanItsReader() throws IOException {
@@ -40,13 +40,13 @@ class WorkshopKeysTest {
                 }
             }
         }
-        List<Detail> unused = new ArrayList<>();
-        for (Detail detail : Detail.values()) {
+        List<PartDetail> unused = new ArrayList<>();
+        for (PartDetail detail : PartDetail.values()) {
             if (!Pattern.compile("\\bDetail\\." + detail.name() + "\\b").matcher(sources).find()) {
                 unused.add(detail);
             }
         }
-        assertThat(unused).containsExactly(Detail.VOLUME);
+        assertThat(unused).containsExactly(PartDetail.VOLUME);
     }
 
     @ParameterizedTest
@@ -62,18 +62,18 @@ class WorkshopKeysTest {
 
     /** The time a rider needs for a swap goes before the estimate, of every kind of part. */
     @ParameterizedTest
-    @EnumSource(Kind.class)
-    void minutesAreTakenAsWritten(Kind kind) {
+    @EnumSource(PartKind.class)
+    void minutesAreTakenAsWritten(PartKind kind) {
         Workshop workshop = new Workshop("", "", List.of(), List.of(), Map.of(kind, 1234.0 * 60));
-        assertThat(new Work(workshop).minutes(kind)).isEqualTo(1234);
+        assertThat(new MountingEffort(workshop).minutes(kind)).isEqualTo(1234);
     }
 
     @Test
     void pedalsWithAnotherCleatAskForItOnTheShoes() {
-        Part two = new Part("two", Kind.PEDALS, 1, Map.of(Detail.CLEAT, "two bolts"));
-        Part three = new Part("three", Kind.PEDALS, 2, Map.of(Detail.CLEAT, "three bolts"));
-        assertThat(Afterwards.cleat(two, three)).containsExactly("Cleats on the shoes: three bolts in place of two bolts");
-        assertThat(Afterwards.cleat(null, three)).containsExactly("Cleats on the shoes: three bolts");
-        assertThat(Afterwards.cleat(two, two)).isEmpty();
+        Part two = new Part("two", PartKind.PEDALS, 1, Map.of(PartDetail.CLEAT, "two bolts"));
+        Part three = new Part("three", PartKind.PEDALS, 2, Map.of(PartDetail.CLEAT, "three bolts"));
+        assertThat(AfterSwapChecks.cleat(two, three)).containsExactly("Cleats on the shoes: three bolts in place of two bolts");
+        assertThat(AfterSwapChecks.cleat(null, three)).containsExactly("Cleats on the shoes: three bolts");
+        assertThat(AfterSwapChecks.cleat(two, two)).isEmpty();
     }
 }

@@ -3,20 +3,22 @@ package courseworthy.call;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.GeneratedRequest;
+import courseworthy.analysis.ChangeCause;
+import courseworthy.analysis.Impact;
 import courseworthy.claim.Claim;
 import courseworthy.course.CourseReader;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Ride;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
+import courseworthy.demand.RideInput;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
-import courseworthy.rulebase.DroolsRules;
-import courseworthy.rulebase.House;
-import courseworthy.rulebase.Rulebook;
-import courseworthy.rulebase.Sheet;
-import courseworthy.rulebase.SheetReader;
+import courseworthy.sheet.Rulebook;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -32,7 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The kind of bike is settled on the bike at hand, all else on the bike that is called; what would change either holds when applied. */
 class CalledKindTest {
 
-    private static final DroolsRules RULES = new DroolsRules(House.rules(), House.load());
+    private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
     private static final Topic BIKE = Topics.of("bike");
     private static final Topic WIDTH = Topics.of("front tyre width");
     private static final List<Measure> VARIED = List.of(Measure.WORST_ROUGHNESS, Measure.ROUGHNESS);
@@ -45,8 +47,8 @@ class CalledKindTest {
     void theCallOfItsOwnDemandsIsTheSame() {
         int others = 0;
         for (long n = 0; n < 60; n++) {
-            Call call = Calling.call(RULES, ride(n));
-            Call again = Calling.call(RULES, call.demands());
+            Call call = CallMaker.call(RULES, ride(n));
+            Call again = CallMaker.call(RULES, call.demands());
             assertThat(again.decisions()).as("request %d", n).isEqualTo(call.decisions());
             assertThat(again.tasks()).isEqualTo(call.tasks());
             assertThat(again.demands().values()).isEqualTo(call.demands().values());
@@ -61,7 +63,7 @@ class CalledKindTest {
         int flips = 0;
         int tried = 0;
         for (long n = 0; tried < TRIED; n++) {
-            Call call = Calling.call(RULES, ride(n));
+            Call call = CallMaker.call(RULES, ride(n));
             if (call.demands().choosing() == null || !call.demands().known(Measure.BIKE_AT_HAND)) {
                 continue;
             }
@@ -77,13 +79,13 @@ class CalledKindTest {
     /** The same where the bike at hand is called: in a trial on another kind its limits do not hold. */
     @Test
     void limitsOfTheBikeAtHandDoNotReachWhatWouldBeOnAnother() throws IOException {
-        Ride ride = ride(MILD, "mass: 70 kg\nbike: {kind: gravel, tyre clearance: 38 mm, rotor limit: 140 mm}\n");
-        Call call = Calling.call(RULES, ride);
+        RideInput ride = ride(MILD, "mass: 70 kg\nbike: {kind: gravel, tyre clearance: 38 mm, rotor limit: 140 mm}\n");
+        Call call = CallMaker.call(RULES, ride);
         assertThat(call.on(BIKE).text()).isEqualTo("gravel");
         assertThat(call.on(WIDTH).value()).isLessThanOrEqualTo(38);
         int others = 0;
-        for (Flip flip : new Flips(RULES, call, WIDTH, (done, of) -> { }).any()) {
-            Call then = Calling.call(RULES, call.demands().with(Map.of(flip.measure(), Value.exact(flip.to()))));
+        for (Flip flip : new FlipFinder(RULES, call, WIDTH, (done, of) -> { }).any()) {
+            Call then = CallMaker.call(RULES, call.demands().with(Map.of(flip.measure(), MeasureValue.exact(flip.to()))));
             assertThat(then.on(WIDTH).value()).as("%s to %s", flip.measure(), flip.to()).isEqualTo(flip.decision().value());
             if (!then.on(BIKE).text().equals("gravel") && !then.on(BIKE).text().equals("road") && then.on(WIDTH).value() != null) {
                 others++;
@@ -107,13 +109,13 @@ class CalledKindTest {
      */
     @Test
     void hoursThatChooseTheBikeAreThoseOfTheBikeAtHand() throws IOException {
-        Ride ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"), "mass: 70 kg\nbike: {kind: road}\n");
+        RideInput ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"), "mass: 70 kg\nbike: {kind: road}\n");
         long onRoad = ride.atHand().get(Measure.HOURS).mid();
         long onTrail = ride.on("trail").get(Measure.HOURS).mid();
         assertThat(onTrail).isGreaterThan(onRoad + 4);
         long between = (onRoad + onTrail) / 2;
         DroolsRules rules = rules(String.format(Locale.ROOT, "hours: under %d:%02d h", between / 60, between % 60));
-        Call call = Calling.call(rules, ride);
+        Call call = CallMaker.call(rules, ride);
         assertThat(call.on(BIKE).text()).isEqualTo("trail");
         assertThat(call.demands().get(Measure.HOURS).mid()).isEqualTo(onTrail);
         Claim claim = call.on(BIKE).taken().stream().filter(each -> each.author().rule().equals("Short days/by-the-hour")).findFirst().orElseThrow();
@@ -121,14 +123,14 @@ class CalledKindTest {
             assertThat(ground.value()).isEqualTo(Measure.HOURS.scale().text(onRoad) + " on a road bike");
             assertThat(ground.met()).isTrue();
         });
-        assertThat(Calling.call(rules, call.demands()).decisions()).isEqualTo(call.decisions());
-        List<Flip> hours = new ArrayList<>(new Flips(rules, call, BIKE, (done, of) -> { }).any());
+        assertThat(CallMaker.call(rules, call.demands()).decisions()).isEqualTo(call.decisions());
+        List<Flip> hours = new ArrayList<>(new FlipFinder(rules, call, BIKE, (done, of) -> { }).any());
         hours.removeIf(flip -> flip.measure() != Measure.HOURS);
         assertThat(hours).singleElement().satisfies(flip -> {
             assertThat(flip.from()).isEqualTo(onRoad);
             assertThat(flip.to()).isEqualTo(between);
         });
-        Why why = new Why(rules, call, BIKE);
+        Explainer why = new Explainer(rules, call, BIKE);
         assertThat(why.rule("Short days/by-the-hour").tests()).singleElement().satisfies(test -> assertThat(test.value())
                 .startsWith(Measure.HOURS.scale().text(onRoad)));
     }
@@ -136,17 +138,17 @@ class CalledKindTest {
     /** Where a sheet calls another kind of bike the ride itself is another: what turns with it turns because of the bike. */
     @Test
     void whatTurnsWithTheBikeIsSaidToComeOfIt() throws IOException {
-        Ride ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"),
+        RideInput ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"),
                 "mass: 70 kg\npower: 230 W\nheld for: 1:00 h\nbike: {kind: road, tyre clearance: 28 mm, rotor limit: 140 mm}\n");
-        Call before = Calling.call(RULES, ride);
-        Call after = Calling.call(rules("hours: under 99:00 h"), ride);
+        Call before = CallMaker.call(RULES, ride);
+        Call after = CallMaker.call(rules("hours: under 99:00 h"), ride);
         assertThat(before.on(BIKE).text()).isEqualTo("road");
         assertThat(after.on(BIKE).text()).isEqualTo("trail");
         List<Impact.Turned> turned = Impact.between(new Impact.Ride("Mild", "one"), new Impact.Side(List.of(), before, before.tasks()),
                 new Impact.Side(List.of(), after, after.tasks())).turned();
         assertThat(turned).hasSizeGreaterThan(15);
         for (Impact.Turned each : turned) {
-            Cause cause = each.cause();
+            ChangeCause cause = each.cause();
             if (!each.topic().equals(BIKE)) {
                 assertThat(cause.through()).as("%s", each.topic()).isNotNull();
                 assertThat(cause.through().topic()).as("%s", each.topic()).isEqualTo(BIKE);
@@ -159,21 +161,21 @@ class CalledKindTest {
                 + "\n    say:\n      bike: prefer trail\n    force: must\n    because: Short.\n");
         Faults faults = new Faults();
         Sheet sheet = SheetReader.read(file, "sheet.yaml", 0, faults);
-        House house = House.load();
+        ShippedRules house = ShippedRules.load();
         Rulebook book = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults);
         faults.throwIfAny();
         return new DroolsRules(book.rows(), house);
     }
 
-    private Ride ride(long n) {
+    private RideInput ride(long n) {
         GeneratedRequest.Read read = GeneratedRequest.nth(n).read(folder);
-        return new Ride(read.course(), read.rider(), read.event(), read.bike());
+        return new RideInput(read.course(), read.rider(), read.event(), read.bike());
     }
 
-    private Ride ride(String course, String rider) throws IOException {
+    private RideInput ride(String course, String rider) throws IOException {
         Faults faults = new Faults();
         Rider who = RiderReader.read(Files.writeString(folder.resolve("r.yaml"), rider), "r.yaml", faults);
-        Ride ride = new Ride(CourseReader.read(Files.writeString(folder.resolve("c.yaml"), course), "c.yaml", null, faults), who, Event.UNKNOWN,
+        RideInput ride = new RideInput(CourseReader.read(Files.writeString(folder.resolve("c.yaml"), course), "c.yaml", null, faults), who, Event.UNKNOWN,
                 who.bike());
         faults.throwIfAny();
         return ride;

@@ -2,8 +2,8 @@ package courseworthy.call;
 
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
-import courseworthy.rulebase.Rules;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.RuleSet;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class CourseDirectionsTest {
 
-    private static final Rules HOUSE = HouseRules.read();
+    private static final RuleSet HOUSE = ShippedRuleSet.read();
     private static final int DAYS = 25;
 
     @TempDir
@@ -34,7 +34,7 @@ class CourseDirectionsTest {
 
     @Test
     void heavierNeverAsksForLowerPressureInTheSameTyre() {
-        Ladder heavier = ladder(7, (scene, rung) -> scene.mass = 48 + 10 * rung);
+        MeasureLadder heavier = ladder(7, (scene, rung) -> scene.mass = 48 + 10 * rung);
         heavier.sameSettled("front tyre width", "front tyre casing", "front insert").neverDown("front tyre pressure");
         heavier.sameSettled("rear tyre width", "rear tyre casing", "rear insert").neverDown("rear tyre pressure");
     }
@@ -105,18 +105,18 @@ class CourseDirectionsTest {
                 .neverDown("lights", "light run time", "clothing");
     }
 
-    private Ladder ladder(int rungs, BiConsumer<Scene, Integer> change) {
+    private MeasureLadder ladder(int rungs, BiConsumer<Scene, Integer> change) {
         return holding(List.of(), rungs, change);
     }
 
     /** Some measures stay as they are on the first rung, though the one thing would change them. */
-    private Ladder holding(List<Measure> held, int rungs, BiConsumer<Scene, Integer> change) {
-        return new Ladder(HOUSE, DAYS, rungs, (day, rung) -> {
+    private MeasureLadder holding(List<Measure> held, int rungs, BiConsumer<Scene, Integer> change) {
+        return new MeasureLadder(HOUSE, DAYS, rungs, (day, rung) -> {
             Demands demands = demands(day, rung, change);
             if (held.isEmpty() || rung == 0) {
                 return demands;
             }
-            Map<Measure, Value> first = new EnumMap<>(demands(day, 0, change).values());
+            Map<Measure, MeasureValue> first = new EnumMap<>(demands(day, 0, change).values());
             first.keySet().retainAll(held);
             return demands.with(first);
         });

@@ -1,7 +1,7 @@
 package courseworthy.call;
 
 import courseworthy.demand.Measure;
-import courseworthy.rulebase.Rules;
+import courseworthy.engine.RuleSet;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 
@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 class DirectionsTest {
 
     private static final int DAYS = 40;
-    private static final Rules HOUSE = HouseRules.read();
+    private static final RuleSet HOUSE = ShippedRuleSet.read();
 
     @Test
     void rougherNeverAsksForLessTravelNarrowerTyresOrLighterCasing() {
-        Ladder ladder = ladder(12, (facts, rung) -> facts.with(
+        MeasureLadder ladder = ladder(12, (facts, rung) -> facts.with(
                 Measure.ROUGHNESS, Math.min(45, facts.get(Measure.ROUGHNESS) / 4 + 4L * rung),
                 Measure.WORST_ROUGHNESS, Math.min(50, facts.get(Measure.WORST_ROUGHNESS) / 4 + 4L * rung)));
         ladder.neverDown("fork travel", "rear travel", "front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing");
@@ -24,7 +24,7 @@ class DirectionsTest {
 
     @Test
     void aRougherWorstTenthAloneNeverAsksForLess() {
-        Ladder ladder = ladder(13, (facts, rung) -> facts.with(
+        MeasureLadder ladder = ladder(13, (facts, rung) -> facts.with(
                 Measure.ROUGHNESS, Math.min(30, facts.get(Measure.ROUGHNESS)),
                 Measure.WORST_ROUGHNESS, Math.min(50, Math.min(30, facts.get(Measure.ROUGHNESS)) + 2L * rung)));
         ladder.neverDown("fork travel", "rear travel", "front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing");
@@ -32,7 +32,7 @@ class DirectionsTest {
 
     @Test
     void steeperOrWeakerNeverAsksForAHarderEasiestGear() {
-        Ladder ladder = ladder(12, (facts, rung) -> {
+        MeasureLadder ladder = ladder(12, (facts, rung) -> {
             long steepest = 1600 - 100L * rung;
             return facts.with(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, steepest,
                     Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB,
@@ -45,7 +45,7 @@ class DirectionsTest {
 
     @Test
     void mudNeverAsksForAFasterTread() {
-        Ladder ladder = ladder(15, (facts, rung) -> facts.with(
+        MeasureLadder ladder = ladder(15, (facts, rung) -> facts.with(
                 Measure.MUD, 5L * rung, Measure.SOFT_SHARE, Math.max(facts.get(Measure.SOFT_SHARE), 5L * rung),
                 Measure.GROUND, 2));
         ladder.neverDown("front tyre tread", "rear tyre tread");
@@ -53,7 +53,7 @@ class DirectionsTest {
 
     @Test
     void longerAndRemoterNeverAsksForLessWaterOrFewerSpares() {
-        Ladder ladder = ladder(14, (facts, rung) -> {
+        MeasureLadder ladder = ladder(14, (facts, rung) -> {
             long minutes = 45 + 60L * rung;
             return facts.with(Measure.DISTANCE, 180L + 180 * rung, Measure.HOURS, minutes, Measure.SLOW_HOURS, minutes * 115 / 100,
                     Measure.SUPPORT_GAP, 100L + 80 * rung, Measure.SUPPORT_GAP_HOURS, 6L + 6 * rung,
@@ -64,14 +64,14 @@ class DirectionsTest {
 
     @Test
     void remoterAloneNeverAsksForLessWaterOrFewerSpares() {
-        Ladder ladder = ladder(12, (facts, rung) -> facts.with(Measure.SUPPORT_GAP, 50L + 80 * rung,
+        MeasureLadder ladder = ladder(12, (facts, rung) -> facts.with(Measure.SUPPORT_GAP, 50L + 80 * rung,
                 Measure.SUPPORT_GAP_HOURS, 3L + 6 * rung, Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung, Measure.WATER_AT_THE_START, 2L + 3 * rung));
         ladder.neverDown("water", "water carrier", "plugs", "tube", "tools", "spares", "emergency kit", "front tyre casing");
     }
 
     @Test
     void colderNeverAsksForLessClothing() {
-        Ladder ladder = ladder(18, (facts, rung) -> {
+        MeasureLadder ladder = ladder(18, (facts, rung) -> {
             long coldest = 26 - 2L * rung;
             return facts.with(Measure.COLDEST_TEMPERATURE, coldest, Measure.START_TEMPERATURE, coldest + 4,
                     Measure.HOTTEST_TEMPERATURE, coldest + 12);
@@ -81,13 +81,13 @@ class DirectionsTest {
 
     @Test
     void laterNeverAsksForLessClothingOrLight() {
-        Ladder ladder = ladder(14, (facts, rung) -> facts.with(
+        MeasureLadder ladder = ladder(14, (facts, rung) -> facts.with(
                 Measure.DARK_HOURS, Math.max(0, 6L * (rung - 6)), Measure.SUNLESS_HOURS, Math.max(0, 6L * (rung - 5)),
                 Measure.DARK_SHARE, Math.max(0, 8L * (rung - 6)), Measure.DAYLIGHT_TO_SPARE, Math.max(0, 6L * (5 - rung))));
         ladder.neverDown("lights", "light run time", "clothing", "emergency kit");
     }
 
-    private static Ladder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
-        return new Ladder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
+    private static MeasureLadder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
+        return new MeasureLadder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
     }
 }

@@ -2,7 +2,7 @@ package courseworthy.call;
 
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -44,8 +44,8 @@ final class Facts {
     }
 
     Demands demands() {
-        Map<Measure, Value> values = new EnumMap<>(Measure.class);
-        ticks.forEach((measure, tick) -> values.put(measure, Value.exact(tick)));
+        Map<Measure, MeasureValue> values = new EnumMap<>(Measure.class);
+        ticks.forEach((measure, tick) -> values.put(measure, MeasureValue.exact(tick)));
         return new Demands(values, List.of(), List.of());
     }
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.GeneratedRequest;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
-import courseworthy.rulebase.Rules;
+import courseworthy.engine.RuleSet;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class GeneratedDaysTest {
 
     private static final int DAYS = 1000;
-    private static final Rules HOUSE = HouseRules.read();
+    private static final RuleSet HOUSE = ShippedRuleSet.read();
     private static final List<String> ENDS = List.of("front", "rear");
 
     /** @param softened in a word */
@@ -51,7 +51,7 @@ class GeneratedDaysTest {
     }
 
     private static Call call(GeneratedRequest request, Path folder) {
-        return Calling.call(HOUSE, request.read(folder).demands());
+        return CallMaker.call(HOUSE, request.read(folder).demands());
     }
 
     private static String soften(GeneratedRequest request, int n) {

@@ -9,15 +9,15 @@ import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.Survey;
+import courseworthy.engine.RuleSet;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
-import courseworthy.rulebase.Rules;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whole recommendations against facts of the trade, each an interval (common practice, no source). */
 class PracticeTest {
 
-    private static final Rules HOUSE = HouseRules.read();
+    private static final RuleSet HOUSE = ShippedRuleSet.read();
     private static final String TABLE = "practice.yaml";
 
     @TempDir
@@ -54,11 +54,11 @@ class PracticeTest {
 
     static Stream<Fact> facts() throws IOException {
         Faults faults = new Faults();
-        Fields top = new Fields(TABLE, Yaml.read(table(), TABLE, faults), faults);
+        FieldReader top = new FieldReader(TABLE, YamlReader.read(table(), TABLE, faults), faults);
         Map<String, String> riders = texts(top.fields("riders"));
         Map<String, String> courses = texts(top.fields("courses"));
         List<Fact> out = new ArrayList<>();
-        for (Fields fact : top.blocks("facts")) {
+        for (FieldReader fact : top.blocks("facts")) {
             String course = fact.prose("course");
             String shipped = "course-profiles/" + course + ".yaml";
             String role = fact.prose("role");
@@ -101,7 +101,7 @@ class PracticeTest {
         Event event = EventReader.read(Files.writeString(folder.resolve("event.yaml"), fact.day()), "event.yaml", faults);
         faults.throwIfAny();
         Demands demands = Survey.of(course, rider, event, rider.bike());
-        return Calling.call(HOUSE, demands);
+        return CallMaker.call(HOUSE, demands);
     }
 
     private static boolean within(Decision decision, String wanted) {
@@ -136,7 +136,7 @@ class PracticeTest {
         }
     }
 
-    private static Map<String, String> texts(Fields fields) {
+    private static Map<String, String> texts(FieldReader fields) {
         Map<String, String> out = new LinkedHashMap<>();
         for (Node.Entry entry : fields.block().entries()) {
             out.put(entry.key().text(), fields.prose(entry.key().text()));

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Scale;
-import courseworthy.demand.Value;
-import courseworthy.rulebase.DroolsRules;
+import courseworthy.demand.MeasureScale;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.DroolsRules;
 import courseworthy.topic.Topic;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -26,7 +26,7 @@ final class TickByTick {
     TickByTick(DroolsRules rules, Demands demands) {
         this.rules = rules;
         this.demands = demands;
-        this.call = Calling.call(rules, demands);
+        this.call = CallMaker.call(rules, demands);
     }
 
     Call call() {
@@ -35,12 +35,12 @@ final class TickByTick {
 
     /** The flips that a search finds on a topic. */
     List<Flip> found(Topic topic) {
-        return found.computeIfAbsent(topic, t -> new Flips(rules, call, t, (done, of) -> { }).any());
+        return found.computeIfAbsent(topic, t -> new FlipFinder(rules, call, t, (done, of) -> { }).any());
     }
 
     /** The whole call with one measure changed. */
     Call with(Measure measure, long value) {
-        return Calling.call(rules, demands.with(Map.of(measure, Value.exact(value))));
+        return CallMaker.call(rules, demands.with(Map.of(measure, MeasureValue.exact(value))));
     }
 
     /**
@@ -70,7 +70,7 @@ final class TickByTick {
     }
 
     private static boolean ordered(Measure measure) {
-        return measure.scale().kind() == Scale.Kind.QUANTITY || measure.scale().kind() == Scale.Kind.WORDS;
+        return measure.scale().kind() == MeasureScale.Kind.QUANTITY || measure.scale().kind() == MeasureScale.Kind.WORDS;
     }
 
     private void first(Map<Long, Call> calls, Topic topic, long now, long step, long end, Flip.Way way,

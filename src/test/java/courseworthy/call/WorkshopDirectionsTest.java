@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
-import courseworthy.rulebase.Rules;
+import courseworthy.engine.RuleSet;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.function.BiFunction;
@@ -22,7 +22,7 @@ class WorkshopDirectionsTest {
     private static final int RACE = 1;
     private static final int YES = 1;
     private static final int NO = 0;
-    private static final Rules HOUSE = HouseRules.read();
+    private static final RuleSet HOUSE = ShippedRuleSet.read();
 
     @TempDir
     private Path folder;
@@ -76,14 +76,14 @@ class WorkshopDirectionsTest {
 
     @Test
     void wetterNeverAsksForLessClothingThinnerPadsOrMorePressure() {
-        Ladder wetter = ladder(3, (facts, rung) -> facts.with(Measure.GROUND, rung));
+        MeasureLadder wetter = ladder(3, (facts, rung) -> facts.with(Measure.GROUND, rung));
         wetter.neverDown("clothing", "pad thickness");
         wetter.sameSettled("front tyre width", "front tyre casing").neverUp("front tyre pressure");
     }
 
     @Test
     void moreSandNeverAsksForMorePressureInTheSameTyre() {
-        Ladder sandier = ladder(10, (facts, rung) -> facts.with(Measure.SAND, 6L * rung, Measure.SOFT_SHARE, Math.max(60, facts.get(Measure.SOFT_SHARE)),
+        MeasureLadder sandier = ladder(10, (facts, rung) -> facts.with(Measure.SAND, 6L * rung, Measure.SOFT_SHARE, Math.max(60, facts.get(Measure.SOFT_SHARE)),
                 Measure.MUD, 0L));
         sandier.sameSettled("front tyre width", "front tyre casing").neverUp("front tyre pressure");
         sandier.sameSettled("rear tyre width", "rear tyre casing", "rear insert").neverUp("rear tyre pressure");
@@ -97,7 +97,7 @@ class WorkshopDirectionsTest {
 
     @Test
     void hotterNeverAsksForLessWater() {
-        new Ladder(HOUSE, 20, 8, (day, rung) -> scene(day, 4 + 4 * rung)).neverDown("water");
+        new MeasureLadder(HOUSE, 20, 8, (day, rung) -> scene(day, 4 + 4 * rung)).neverDown("water");
     }
 
     private Demands scene(int day, int low) {
@@ -111,7 +111,7 @@ class WorkshopDirectionsTest {
     @Test
     void theRearIsNeverSofterThanTheFront() {
         for (int day = 0; day < 200; day++) {
-            Call call = Calling.call(HOUSE, Facts.of(day).demands());
+            Call call = CallMaker.call(HOUSE, Facts.of(day).demands());
             Decision front = call.on(Topics.of("front tyre pressure"));
             Decision rear = call.on(Topics.of("rear tyre pressure"));
             assertThat(rear.value()).as("day %s: %s, %s", day, front, rear).isGreaterThanOrEqualTo(front.value());
@@ -123,7 +123,7 @@ class WorkshopDirectionsTest {
     void nobodyCarriesPlugsForTubes() {
         int tubes = 0;
         for (int day = 0; day < 200; day++) {
-            Call call = Calling.call(HOUSE, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
+            Call call = CallMaker.call(HOUSE, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
             if (call.on(Topics.of("rear sealant")).text().equals("no") && call.on(Topics.of("front sealant")).text().equals("no")) {
                 tubes++;
                 assertThat(call.on(Topics.of("plugs")).value()).as("day %s", day).isZero();
@@ -133,7 +133,7 @@ class WorkshopDirectionsTest {
         assertThat(tubes).isGreaterThan(100);
     }
 
-    private static Ladder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
-        return new Ladder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
+    private static MeasureLadder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
+        return new MeasureLadder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
     }
 }

@@ -2,12 +2,12 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.brief.Example;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
-import courseworthy.claim.Due;
+import courseworthy.claim.Deadline;
 import courseworthy.claim.Task;
 import courseworthy.event.Event;
+import courseworthy.report.ExampleBrief;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -23,8 +23,8 @@ class ChecklistProperties {
 
     @Property(tries = 300, seed = "20261129")
     void nothingIsDroppedNorTooLongNorBeforeWhatItWaitsFor(@ForAll long seed, @ForAll @IntRange(min = 1, max = 70) int size) {
-        Example example = generated(seed, size);
-        Checklist checklist = Checklists.of(example.call(), Event.UNKNOWN);
+        ExampleBrief example = generated(seed, size);
+        Checklist checklist = ChecklistMaker.of(example.call(), Event.UNKNOWN);
         Map<String, Integer> places = places(checklist);
         assertThat(places).hasSize(size);
         assertThat(checklist.sections()).allMatch(s -> s.items().size() <= Checklist.MOST_ITEMS);
@@ -39,12 +39,12 @@ class ChecklistProperties {
     /** Critical items lead each due time but for what they wait for. */
     @Property(tries = 300, seed = "20261129")
     void criticalItemsLead(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int size) {
-        Example example = generated(seed, size);
+        ExampleBrief example = generated(seed, size);
         example.tasks.replaceAll(t -> new Task(t.author(), t.what(), t.find(), t.due(), t.needs(), t.critical(), t.part(), List.of(),
                 t.grounds()));
-        for (Due due : Due.values()) {
+        for (Deadline due : Deadline.values()) {
             List<Boolean> critical = new ArrayList<>();
-            for (Section section : Checklists.of(example.call(), Event.UNKNOWN).sections()) {
+            for (Section section : ChecklistMaker.of(example.call(), Event.UNKNOWN).sections()) {
                 if (section.due() == due) {
                     section.items().forEach(item -> critical.add(item.critical()));
                 }
@@ -55,18 +55,18 @@ class ChecklistProperties {
 
     @Property(tries = 100, seed = "20261129")
     void theOrderOfTheTasksDoesNotMatter(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int size) {
-        Example example = generated(seed, size);
-        Checklist first = Checklists.of(example.call(), Event.UNKNOWN);
+        ExampleBrief example = generated(seed, size);
+        Checklist first = ChecklistMaker.of(example.call(), Event.UNKNOWN);
         Collections.shuffle(example.tasks, new Random(seed + 1));
-        assertThat(Checklists.of(example.call(), Event.UNKNOWN)).isEqualTo(first);
+        assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN)).isEqualTo(first);
     }
 
-    private static Example generated(long seed, int size) {
+    private static ExampleBrief generated(long seed, int size) {
         Random random = new Random(seed);
-        Example out = new Example();
+        ExampleBrief out = new ExampleBrief();
         for (int i = 0; i < size; i++) {
             String[] after = i == 0 || random.nextInt(3) > 0 ? new String[0] : new String[] {"house/" + random.nextInt(i)};
-            out.task("house/" + i, "Do " + i, "Done", Due.values()[random.nextInt(6)], random.nextInt(4) == 0 ? random.nextInt(60) : 0,
+            out.task("house/" + i, "Do " + i, "Done", Deadline.values()[random.nextInt(6)], random.nextInt(4) == 0 ? random.nextInt(60) : 0,
                     random.nextInt(3) == 0, "part " + random.nextInt(5), after);
         }
         return out;

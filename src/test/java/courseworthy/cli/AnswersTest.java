@@ -23,7 +23,7 @@ class AnswersTest {
     @ParameterizedTest
     @ValueSource(strings = {"brief", "checklist", "course"})
     void aCourseIsAnswered(String command) {
-        Ran ran = Ran.of(command, COURSE);
+        CommandRun ran = CommandRun.of(command, COURSE);
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out()).startsWith("Heather Ridge").endsWith("\n");
@@ -32,32 +32,32 @@ class AnswersTest {
     @ParameterizedTest
     @ValueSource(strings = {"topics", "measures", "rules"})
     void thereAreListsAsTextAndJson(String command) {
-        Ran text = Ran.of(command);
+        CommandRun text = CommandRun.of(command);
         assertThat(text.code()).isZero();
         assertThat(text.err()).isEmpty();
         assertThat(text.out().lines()).hasSizeGreaterThan(100).allMatch(line -> line.length() <= 80);
-        Ran json = Ran.of(command, "--format", "json");
+        CommandRun json = CommandRun.of(command, "--format", "json");
         assertThat(json.code()).isZero();
         assertThat(json.out()).startsWith("{\n  \"format\" : 1,\n  \"" + command + "\" : [");
     }
 
     @Test
     void rulesCanBeAskedByTopic() {
-        Ran ran = Ran.of("rules", "--topic", "rear rotor");
+        CommandRun ran = CommandRun.of("rules", "--topic", "rear rotor");
         assertThat(ran.out()).contains("limit", "pairing/rear-rotor-no-larger", "joins topics, on rear rotor", "rear rotor: prefer")
                 .doesNotContain("fork travel");
     }
 
     @Test
     void oneTopicIsShownInFull() {
-        Ran ran = Ran.of("brief", COURSE, "--topic", "fork travel");
+        CommandRun ran = CommandRun.of("brief", COURSE, "--topic", "fork travel");
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).startsWith("fork travel: ").contains("\nFOR\n", "\nAGAINST\n", "rules/suspension/travel.yaml:");
     }
 
     @Test
     void aTopicThatThereIsNotIsRefused() {
-        assertThat(Ran.of("brief", COURSE, "--topic", "fork travl")).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("brief", COURSE, "--topic", "fork travl")).isEqualTo(new CommandRun(2, "", """
                 --topic: found "fork travl", expected a topic
                     Did you mean "fork travel"?
                 """));
@@ -71,7 +71,7 @@ class AnswersTest {
         Path rider = file("rider.yaml", "name: Kim\nmass: 64\n");
         Path sheet = file("sheet.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n    say: {fork travl: prefer 120 mm}\n    because: y\n");
         Path out = file("out.txt", "as it was");
-        Ran ran = Ran.of("brief", course.toString(), "--event", event.toString(), "--rider", rider.toString(), "--sheet", sheet.toString(),
+        CommandRun ran = CommandRun.of("brief", course.toString(), "--event", event.toString(), "--rider", rider.toString(), "--sheet", sheet.toString(),
                 "--role", "racing", "--date", "14.6.2025", "--ground", "surface=gravl", "-o", out.toString());
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
@@ -88,21 +88,21 @@ class AnswersTest {
     @ParameterizedTest
     @ValueSource(strings = {"2025-6-14", "2025-02-30", "0000-01-01", "2025-06-14 ", "20250614", "x", "2025-06-1x"})
     void aDateThatIsNoneIsRefused(String date) {
-        Ran ran = Ran.of("checklist", COURSE, "--date", date);
+        CommandRun ran = CommandRun.of("checklist", COURSE, "--date", date);
         String mend = switch (date) {
             case "2025-02-30" -> "    The calendar has no such day.\n";
             case "0000-01-01" -> "    Years run from 1901 to 2099.\n";
             default -> "";
         };
-        assertThat(ran).isEqualTo(new Ran(2, "",
+        assertThat(ran).isEqualTo(new CommandRun(2, "",
                 "--date: found \"" + date + "\", expected a day of the calendar such as 2025-06-14\n" + mend));
     }
 
     @Test
     void aFormatThatThereIsNotIsRefused() {
-        Ran ran = Ran.of("brief", COURSE, "--format", "html");
-        assertThat(ran).isEqualTo(new Ran(2, "", "--format: found \"html\", expected text, json or markdown\n"));
-        assertThat(Ran.of("topics", "--format", "jsn")).isEqualTo(new Ran(2, "",
+        CommandRun ran = CommandRun.of("brief", COURSE, "--format", "html");
+        assertThat(ran).isEqualTo(new CommandRun(2, "", "--format: found \"html\", expected text, json or markdown\n"));
+        assertThat(CommandRun.of("topics", "--format", "jsn")).isEqualTo(new CommandRun(2, "",
                 "--format: found \"jsn\", expected text or json\n    Did you mean \"json\"?\n"));
     }
 
@@ -110,11 +110,11 @@ class AnswersTest {
     void aMissingCourseIsRefusedWithTheNearestName() {
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
-            assertThat(Ran.of("brief", "heather-rige")).isEqualTo(new Ran(2, "", """
+            assertThat(CommandRun.of("brief", "heather-rige")).isEqualTo(new CommandRun(2, "", """
                     heather-rige: found no such file, expected a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course
                         Did you mean "heather-ridge"?
                     """));
-            assertThat(Ran.of("course", "heather-ridge").out()).isEqualTo(Ran.of("course", COURSE).out());
+            assertThat(CommandRun.of("course", "heather-ridge").out()).isEqualTo(CommandRun.of("course", COURSE).out());
         } finally {
             restore(home);
         }
@@ -130,7 +130,7 @@ class AnswersTest {
 
     @Test
     void aCourseIsAskedFor() {
-        Ran ran = Ran.of("brief");
+        CommandRun ran = CommandRun.of("brief");
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("COURSE");
@@ -140,17 +140,17 @@ class AnswersTest {
     @ValueSource(strings = {"text", "json", "markdown"})
     void aFileTakesExactlyWhatStandardOutputWouldHave(String format) throws IOException {
         Path out = folder.resolve("brief.out");
-        Ran printed = Ran.of("brief", COURSE, "--format", format);
-        Ran written = Ran.of(new Terminal(true, false, false), "brief", COURSE, "--format", format, "-o", out.toString());
-        assertThat(written).isEqualTo(new Ran(0, "", ""));
+        CommandRun printed = CommandRun.of("brief", COURSE, "--format", format);
+        CommandRun written = CommandRun.of(new Terminal(true, false, false), "brief", COURSE, "--format", format, "-o", out.toString());
+        assertThat(written).isEqualTo(new CommandRun(0, "", ""));
         assertThat(Files.readString(out)).isEqualTo(printed.out());
         assertThat(names(folder)).containsExactly("brief.out");
     }
 
     @Test
     void coloursAreForTerminalsAlone() {
-        Ran coloured = Ran.of(new Terminal(true, false, false), "brief", COURSE);
-        Ran plain = Ran.of("brief", COURSE);
+        CommandRun coloured = CommandRun.of(new Terminal(true, false, false), "brief", COURSE);
+        CommandRun plain = CommandRun.of("brief", COURSE);
         assertThat(coloured.out()).contains("\u001b[1m");
         assertThat(plain.out()).doesNotContain("\u001b");
         assertThat(coloured.out().replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(plain.out());
@@ -159,7 +159,7 @@ class AnswersTest {
     @Test
     void warningsAreSaidButDoNotStopTheWork() throws IOException {
         Path course = file("course.yaml", "name: Moor # loop\nstretches:\n  - {length: 12 km, surface: gravel}\n");
-        Ran ran = Ran.of("course", course.toString());
+        CommandRun ran = CommandRun.of("course", course.toString());
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).startsWith("Moor\n");
         assertThat(ran.err()).contains("course.yaml:1: warning: ");

@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,15 +18,15 @@ class CompareCommandTest {
     private static final String[] HEATHER = {"compare", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
         "--rider", "docs/examples/riders/kim-cross-country.yaml"};
 
-    private static Ran heather(String... more) {
+    private static CommandRun heather(String... more) {
         String[] all = Arrays.copyOf(HEATHER, HEATHER.length + more.length);
         System.arraycopy(more, 0, all, HEATHER.length, more.length);
-        return Ran.of(all);
+        return CommandRun.of(all);
     }
 
     @Test
     void setUpsStandBesideTheRecommended() {
-        Ran ran = heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
+        CommandRun ran = heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
@@ -56,7 +56,7 @@ class CompareCommandTest {
         markdown[asked.length + 1] = "markdown";
         assertThat(heather(markdown).out()).contains("| recommended | set-up A: cross-country hardtail, not road | set-up B | set-up C, not as asked |");
         markdown[asked.length + 1] = "json";
-        JsonNode setUps = Schema.tree(heather(markdown).out()).get("set_ups");
+        JsonNode setUps = OutputSchema.tree(heather(markdown).out()).get("set_ups");
         assertThat(setUps.findValuesAsText("heading")).containsExactly("recommended", "set-up A: cross-country hardtail, not road", "set-up B",
                 "set-up C, not as asked");
         assertThat(setUps.findValuesAsText("as_asked")).containsExactly("true", "false", "true", "false");
@@ -72,8 +72,8 @@ class CompareCommandTest {
     /** The recommended bike is what is ridden, whichever is at hand: on no other does the road bike's time stand under its name. */
     @Test
     void theRecommendedBikeIsRiddenWhicheverIsAtHand(@TempDir Path folder) throws IOException {
-        String onRoadBike = Ran.of("compare", HEATHER[1], "--rider", bike(folder, "road"), "--set", "bike=trail").out();
-        String onFullSuspension = Ran.of("compare", HEATHER[1], "--rider", bike(folder, "cross-country full suspension"), "--set", "bike=trail").out();
+        String onRoadBike = CommandRun.of("compare", HEATHER[1], "--rider", bike(folder, "road"), "--set", "bike=trail").out();
+        String onFullSuspension = CommandRun.of("compare", HEATHER[1], "--rider", bike(folder, "cross-country full suspension"), "--set", "bike=trail").out();
         assertThat(onRoadBike).contains("Bike trail in place of cross-country full suspension.");
         for (String row : List.of("riding time", "against recommended", "work")) {
             assertThat(line(onRoadBike, row)).isEqualTo(line(onFullSuspension, row));
@@ -108,9 +108,9 @@ class CompareCommandTest {
 
     @Test
     void everythingWrongIsSaidAtOnce() {
-        assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml", "--set",
+        assertThat(CommandRun.of("compare", "course-profiles/heather-ridge.yaml", "--set",
                 "front tyre widht=45 mm, bike=tandem, front tyre casing, front tyre width=45mm, rear tyre width=45, rear insert=no, rear insert=yes, water=90 L"))
-                .isEqualTo(new Ran(2, "", """
+                .isEqualTo(new CommandRun(2, "", """
                 --set: found "front tyre widht", expected a topic
                     Did you mean "front tyre width"?
                 --set: bike: found "tandem", expected one of: road, gravel, cross-country hardtail, cross-country full suspension, trail
@@ -123,12 +123,12 @@ class CompareCommandTest {
                     Write another --set for another set-up.
                 --set: water: found "90 L", expected from 0.3 L to 60.0 L
                 """));
-        assertThat(Ran.of("compare", "course-profiles/heather-ridge.yaml")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("compare", "course-profiles/heather-ridge.yaml")).isEqualTo(new CommandRun(2, "",
                 "--set: found no set-up, expected at least one, such as --set 'front tyre width=45 mm'\n"));
     }
 
     @Test
     void helpHasAnExample() {
-        assertThat(Ran.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'\n");
+        assertThat(CommandRun.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'\n");
     }
 }

@@ -18,7 +18,7 @@ class CompletionTest {
     void bashCompletesEveryCommand(@TempDir Path folder) throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(Path.of("/bin/bash")));
         ByteArrayOutputStream script = new ByteArrayOutputStream();
-        Tool.run(new String[] {"completion"}, script, OutputStream.nullOutputStream(), Terminal.NONE);
+        CommandRunner.run(new String[] {"completion"}, script, OutputStream.nullOutputStream(), Terminal.NONE);
         Path file = Files.write(folder.resolve("completion.bash"), script.toByteArray());
         Process bash = new ProcessBuilder("/bin/bash", "--norc", "-c",
                 ". \"$1\"; COMP_WORDS=(courseworthy ''); COMP_CWORD=1; COMP_LINE='courseworthy ';"

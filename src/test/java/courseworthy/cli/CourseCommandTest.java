@@ -23,12 +23,12 @@ class CourseCommandTest {
         "<trk><trkseg><trkpt lat='47' lon='9'/><trkpt lat='47' lon='9'/></trkseg></trk> | 2 points, none of them in a line of two places"}, quoteCharacter = '`')
     void courseAndBriefAgreeOnWhatIsUnusable(String content, String found) throws IOException {
         String file = written(content);
-        Ran refused = new Ran(2, "", file + ": found " + found + ", expected a track or route with at least two points in different places\n"
+        CommandRun refused = new CommandRun(2, "", file + ": found " + found + ", expected a track or route with at least two points in different places\n"
                 + "    Export the course as a track.\n");
-        assertThat(Ran.of("course", file)).isEqualTo(refused);
-        assertThat(Ran.of("course", file, "--format", "json")).isEqualTo(refused);
-        assertThat(Ran.of("brief", file)).isEqualTo(refused);
-        assertThat(Ran.of("gears", file)).isEqualTo(refused);
+        assertThat(CommandRun.of("course", file)).isEqualTo(refused);
+        assertThat(CommandRun.of("course", file, "--format", "json")).isEqualTo(refused);
+        assertThat(CommandRun.of("brief", file)).isEqualTo(refused);
+        assertThat(CommandRun.of("gears", file)).isEqualTo(refused);
     }
 
     private String written(String content) throws IOException {

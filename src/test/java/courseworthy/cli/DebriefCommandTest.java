@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +21,7 @@ class DebriefCommandTest {
 
     @Test
     void textFitsATerminal() {
-        Ran ran = Ran.of("debrief", HEATHER);
+        CommandRun ran = CommandRun.of("debrief", HEATHER);
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
@@ -32,7 +32,7 @@ class DebriefCommandTest {
                 THE DAY
                 """).contains("\nNOT BORNE OUT\n", "\nBORNE OUT\n", "\nCOULD NOT TELL, ALTHOUGH SOMETHING WAS TOLD\n", "\nNOTHING TOLD BEARS ON\n",
                 "  rear tyre casing      reinforced: you would take heavy; rear flat at 33 km,\n", "nothing is changed by\n");
-        Ran record = Ran.of("debrief", ALL);
+        CommandRun record = CommandRun.of("debrief", ALL);
         assertThat(record.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(record.out()).startsWith(ALL + "/                                               2 debriefs\n").contains("\nWORTH A LOOK\n",
                 "too few to tell", "Nothing".toLowerCase(java.util.Locale.ROOT) + " is changed by");
@@ -41,14 +41,14 @@ class DebriefCommandTest {
     /** The same answers stand in all three. */
     @Test
     void outputsAgree() {
-        String text = Ran.of("debrief", HEATHER).out().replaceAll("\\s+", " ");
-        String markdown = Ran.of("debrief", HEATHER, "--format", "markdown").out();
+        String text = CommandRun.of("debrief", HEATHER).out().replaceAll("\\s+", " ");
+        String markdown = CommandRun.of("debrief", HEATHER, "--format", "markdown").out();
         for (String line : markdown.split("\n")) {
             if (line.startsWith("- ") || line.startsWith("  - ")) {
                 assertThat(text).contains(line.strip().substring(2).replace("\\", ""));
             }
         }
-        JsonNode json = Schema.tree(Ran.of("debrief", HEATHER, "--format", "json").out());
+        JsonNode json = OutputSchema.tree(CommandRun.of("debrief", HEATHER, "--format", "json").out());
         assertThat(json.get("hours").get("within").booleanValue()).isTrue();
         int borneOut = 0;
         for (JsonNode verdict : json.get("verdicts")) {
@@ -60,22 +60,22 @@ class DebriefCommandTest {
         }
         assertThat(markdown).contains("## Borne out\n");
         assertThat(markdown.substring(markdown.indexOf("## Borne out")).split("## ")[1].lines().filter(line -> line.startsWith("- "))).hasSize(borneOut);
-        JsonNode record = Schema.tree(Ran.of("debrief", ALL, "--format", "json").out());
+        JsonNode record = OutputSchema.tree(CommandRun.of("debrief", ALL, "--format", "json").out());
         assertThat(record.get("debriefs").intValue()).isEqualTo(2);
         record.get("rules").forEach(rule -> assertThat(rule.get("borne_out").intValue() + rule.get("not_borne_out").intValue()
                 + rule.get("could_not_tell").intValue()).isEqualTo(rule.get("spoke").intValue()));
-        assertThat(Ran.of("debrief", ALL, "--format", "markdown").out()).contains("| Rule | Spoke | Borne out | Not | Could not tell |");
+        assertThat(CommandRun.of("debrief", ALL, "--format", "markdown").out()).contains("| Rule | Spoke | Borne out | Not | Could not tell |");
     }
 
     /** A brief as the tool saves it today is read back, decision by decision. */
     @Test
     void aBriefSavedTodayIsHeldAgainst() throws IOException {
         String brief = folder.resolve("b.json").toString();
-        assertThat(Ran.of("brief", "course-profiles/larch-common.yaml", "--format", "json", "-o", brief).code()).isZero();
+        assertThat(CommandRun.of("brief", "course-profiles/larch-common.yaml", "--format", "json", "-o", brief).code()).isZero();
         String file = Files.writeString(folder.resolve("d.yaml"), "debrief: Larch\nbrief: b.json\nwalked: none\nflats: none\n").toString();
-        JsonNode json = Schema.tree(Ran.of("debrief", file, "--format", "json").out());
+        JsonNode json = OutputSchema.tree(CommandRun.of("debrief", file, "--format", "json").out());
         int settled = 0;
-        for (JsonNode decision : Schema.tree(Files.readString(Path.of(brief))).get("decisions")) {
+        for (JsonNode decision : OutputSchema.tree(Files.readString(Path.of(brief))).get("decisions")) {
             if (decision.get("status").textValue().equals("settled")) {
                 JsonNode verdict = json.get("verdicts").get(settled++);
                 assertThat(verdict.get("topic")).isEqualTo(decision.get("topic"));
@@ -92,12 +92,12 @@ class DebriefCommandTest {
     @Test
     void aBriefWithABuildIsReadBack() throws IOException {
         String brief = folder.resolve("b.json").toString();
-        assertThat(Ran.of("brief", "course-profiles/flintmoor-100.yaml", "--event", "docs/examples/events/flintmoor-100.yaml", "--rider",
+        assertThat(CommandRun.of("brief", "course-profiles/flintmoor-100.yaml", "--event", "docs/examples/events/flintmoor-100.yaml", "--rider",
                 "docs/examples/riders/joss-steel.yaml", "--workshop", "docs/examples/workshops/cellar.yaml", "--format", "json", "-o", brief).code())
                 .isZero();
         String file = Files.writeString(folder.resolve("d.yaml"), "debrief: x\nbrief: b.json\n").toString();
-        JsonNode verdicts = Schema.tree(Ran.of("debrief", file, "--format", "json").out()).get("verdicts");
-        JsonNode notMet = Schema.tree(Files.readString(Path.of(brief))).get("build").get("not_met");
+        JsonNode verdicts = OutputSchema.tree(CommandRun.of("debrief", file, "--format", "json").out()).get("verdicts");
+        JsonNode notMet = OutputSchema.tree(Files.readString(Path.of(brief))).get("build").get("not_met");
         assertThat(notMet).isNotEmpty();
         for (JsonNode each : notMet) {
             for (JsonNode verdict : verdicts) {
@@ -111,18 +111,18 @@ class DebriefCommandTest {
 
     @Test
     void badInputIsRefused() throws IOException {
-        assertThat(Ran.of("debrief", "no-such.yaml")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("debrief", "no-such.yaml")).isEqualTo(new CommandRun(2, "",
                 "no-such.yaml: found no such file, expected a file that can be read\n    Check the spelling of the path.\n"));
-        assertThat(Ran.of("debrief", folder.toString())).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("debrief", folder.toString())).isEqualTo(new CommandRun(2, "",
                 folder + ": found no debrief in the folder, expected files that end in .yaml\n"));
         Files.writeString(folder.resolve("a.yaml"), "debrief: a\nbrief: a.json\n");
         Files.writeString(folder.resolve("b.yaml"), "debrief: b\nbrief: a.json\nhands: tired\n");
-        assertThat(Ran.of("debrief", folder.toString()).err().lines().filter(line -> !line.startsWith(" "))).hasSize(2)
+        assertThat(CommandRun.of("debrief", folder.toString()).err().lines().filter(line -> !line.startsWith(" "))).hasSize(2)
                 .anyMatch(line -> line.contains("b.yaml:3: hands: found \"tired\", expected one of: fine, sore, numb"));
     }
 
     @Test
     void helpHasExamples() {
-        assertThat(Ran.of("debrief", "--help").out()).contains("courseworthy debrief debriefs/ridge.yaml", "--format json");
+        assertThat(CommandRun.of("debrief", "--help").out()).contains("courseworthy debrief debriefs/ridge.yaml", "--format json");
     }
 }

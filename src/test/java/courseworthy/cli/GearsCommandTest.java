@@ -18,7 +18,7 @@ class GearsCommandTest {
 
     @Test
     void textFitsATerminal() {
-        Ran ran = Ran.of(HEATHER);
+        CommandRun ran = CommandRun.of(HEATHER);
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
@@ -30,9 +30,9 @@ class GearsCommandTest {
     /** The same figures stand in all three. */
     @Test
     void outputsAgree() {
-        String text = Ran.of(HEATHER).out().replaceAll("\\s+", " ");
-        String markdown = Ran.of(with("--format", "markdown")).out();
-        String json = Ran.of(with("--format", "json")).out();
+        String text = CommandRun.of(HEATHER).out().replaceAll("\\s+", " ");
+        String markdown = CommandRun.of(with("--format", "markdown")).out();
+        String json = CommandRun.of(with("--format", "json")).out();
         assertThat(markdown).startsWith("# Heather Ridge Marathon, what it asks of the gears\n");
         for (String line : markdown.split("\n")) {
             if (line.startsWith("- ")) {
@@ -45,12 +45,12 @@ class GearsCommandTest {
 
     @Test
     void helpHasAnExample() {
-        assertThat(Ran.of("gears", "--help").out()).contains("courseworthy gears heather-ridge --rider me.yaml");
+        assertThat(CommandRun.of("gears", "--help").out()).contains("courseworthy gears heather-ridge --rider me.yaml");
     }
 
     @Test
     void badInputIsRefused() {
-        assertThat(Ran.of("gears", "course-profiles/heather-ridge.yaml", "--role", "rac")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("gears", "course-profiles/heather-ridge.yaml", "--role", "rac")).isEqualTo(new CommandRun(2, "",
                 "--role: found \"rac\", expected training or race\n    Did you mean \"race\"?\n"));
     }
 }

@@ -25,7 +25,7 @@ class HugeValuesTest {
 
     @BeforeEach
     void start() {
-        assertThat(Ran.of("new", my("")).code()).isZero();
+        assertThat(CommandRun.of("new", my("")).code()).isZero();
     }
 
     private String my(String file) {
@@ -37,7 +37,7 @@ class HugeValuesTest {
     }
 
     private static void refused(String number, String mend, String... args) {
-        Ran ran = Ran.of(args);
+        CommandRun ran = CommandRun.of(args);
         String what = args[0] + " with " + number.substring(0, Math.min(30, number.length())) + "\n" + ran.err();
         assertThat(ran.code()).as(what).isEqualTo(2);
         assertThat(ran.err()).as(what).contains(mend).hasSizeLessThan(2000).doesNotContain("Exception");
@@ -75,8 +75,8 @@ class HugeValuesTest {
     void theLargestFactorIsNoFaultOfTheTool() throws IOException {
         String sheet = file("a.yaml", "sheet: A\nauthor: b\nadvice:\n  - id: x\n    say: {easiest gear: at most 999999999 x ratio needed on the last climb}\n"
                 + "    because: c\n");
-        assertThat(Ran.of("sheet", "check", sheet).err()).isEmpty();
-        assertThat(Ran.of("brief", my("course.yaml"), "--sheet", sheet).code()).isIn(0, 2);
+        assertThat(CommandRun.of("sheet", "check", sheet).err()).isEmpty();
+        assertThat(CommandRun.of("brief", my("course.yaml"), "--sheet", sheet).code()).isIn(0, 2);
     }
 
     @Test
@@ -91,12 +91,12 @@ class HugeValuesTest {
                     List.of("debrief"), List.of("position"), List.of("brief", my("course.yaml"), "--event"))) {
                 List<String> args = new ArrayList<>(command);
                 args.add(file("f.yaml", text));
-                Ran ran = Ran.of(args.toArray(new String[0]));
+                CommandRun ran = CommandRun.of(args.toArray(new String[0]));
                 assertThat(ran.code()).as(command + ran.err().substring(0, Math.min(300, ran.err().length()))).isIn(0, 2);
                 assertThat(ran.err()).hasSizeLessThan(100_000).doesNotContain("Exception");
             }
         }
-        Ran ran = Ran.of("brief", my("course.yaml"), "--rider", file("f.yaml", many.toString()));
+        CommandRun ran = CommandRun.of("brief", my("course.yaml"), "--rider", file("f.yaml", many.toString()));
         assertThat(ran.err().lines().filter(line -> line.contains("an unknown key"))).hasSize(100);
         assertThat(ran.err()).endsWith(" more like these; mend the above first.\n");
     }
@@ -107,7 +107,7 @@ class HugeValuesTest {
         for (int hundredths = 3740; hundredths <= 3750; hundredths++) {
             String course = file("c.yaml", "stretches:\n  - {length: 12 km, surface: asphalt, rise: " + hundredths / 100 + "." + hundredths % 100
                     + " m, drop: 60 m}\n");
-            assertThat(Ran.of("brief", course).code()).as("a rise of " + hundredths + " cm").isZero();
+            assertThat(CommandRun.of("brief", course).code()).as("a rise of " + hundredths + " cm").isZero();
         }
     }
 
@@ -123,7 +123,7 @@ class HugeValuesTest {
                 String[] words = command.split(" ");
                 List<String> args = new ArrayList<>(List.of(words[0], course));
                 args.addAll(List.of(words).subList(1, words.length));
-                Ran ran = Ran.of(args.toArray(new String[0]));
+                CommandRun ran = CommandRun.of(args.toArray(new String[0]));
                 String what = rise + " m of " + surface + ": " + args + "\n" + ran.err();
                 assertThat(ran.code()).as(what).isZero();
                 assertThat(ran.out()).as(what).doesNotContain("NaN", "Infinity", "about ,", "about .");

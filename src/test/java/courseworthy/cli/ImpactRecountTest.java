@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -49,7 +49,7 @@ class ImpactRecountTest {
         rider("bo", "[seniors]", "gravel");
         rider("cy", "[juniors]", "trail");
         text = impact();
-        json = Schema.tree(impact("--format", "json"));
+        json = OutputSchema.tree(impact("--format", "json"));
     }
 
     private void rider(String name, String tags, String kind) throws IOException {
@@ -60,7 +60,7 @@ class ImpactRecountTest {
 
     private String impact(String... more) {
         String[] args = {"sheet", "impact", "none", SHEET, "--courses", folder + "/courses", "--events", folder + "/events", "--riders", folder + "/riders"};
-        Ran ran = Ran.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
+        CommandRun ran = CommandRun.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
         assertThat(ran.err()).isEmpty();
         return ran.out();
     }
@@ -188,7 +188,7 @@ class ImpactRecountTest {
         String[] args = {"brief", folder + "/courses/" + course + ".yaml", "--event", folder + "/events/" + course + ".yaml", "--rider",
                 folder + "/riders/" + rider + ".yaml", "--format", "json"};
         Map<String, String> out = new TreeMap<>();
-        for (JsonNode each : Schema.tree(Ran.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new)).out()).get("decisions")) {
+        for (JsonNode each : OutputSchema.tree(CommandRun.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new)).out()).get("decisions")) {
             out.put(each.get("topic").asText(), decision(each));
         }
         return out;

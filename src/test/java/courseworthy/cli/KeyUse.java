@@ -37,7 +37,7 @@ final class KeyUse {
     private final Map<String, List<String>> others;
     private final Set<String> unseen;
     private final Set<String> unused;
-    private final Map<String, Ran> before = new LinkedHashMap<>();
+    private final Map<String, CommandRun> before = new LinkedHashMap<>();
     private Path file;
     private List<String> commands = List.of();
 
@@ -93,7 +93,7 @@ final class KeyUse {
         }
         String key = place.path().substring(place.path().lastIndexOf('/') + 1);
         for (String command : commands) {
-            Ran was = ran(tree, command);
+            CommandRun was = ran(tree, command);
             if (Pattern.compile("(?:" + Pattern.quote(key) + ": found|found .*\\b" + Pattern.quote(key) + "\\b).*\\R.*not used").matcher(was.err()).find()) {
                 return true;
             }
@@ -101,11 +101,11 @@ final class KeyUse {
         for (JsonNode other : values) {
             write(replaced(tree, place.pointer(), other));
             for (String command : commands) {
-                Ran now = run(command);
+                CommandRun now = run(command);
                 if (now.code() == REFUSED) {
                     break;
                 }
-                Ran was = before.get(command);
+                CommandRun was = before.get(command);
                 if (now.code() < REFUSED && !said(now).equals(said(was))) {
                     return true;
                 }
@@ -115,26 +115,26 @@ final class KeyUse {
     }
 
     /** What a command said, without what tells one file's text from another's whatever it means. */
-    static String said(Ran ran) {
+    static String said(CommandRun ran) {
         return DIGEST.matcher(ran.out() + ran.err()).replaceAll("");
     }
 
-    private Ran ran(JsonNode tree, String command) throws IOException {
+    private CommandRun ran(JsonNode tree, String command) throws IOException {
         if (!before.containsKey(command)) {
             write(tree);
-            Ran ran = run(command);
+            CommandRun ran = run(command);
             assertThat(ran.code()).as(command + "\n" + ran.err()).isLessThan(REFUSED);
             before.put(command, ran);
         }
         return before.get(command);
     }
 
-    private Ran run(String command) {
+    private CommandRun run(String command) {
         List<String> args = new ArrayList<>();
         for (String word : command.split(" ")) {
             args.add(word.endsWith(".yaml") || word.equals(".") ? folder.resolve(word).normalize().toString() : word);
         }
-        return Ran.of(args.toArray(new String[0]));
+        return CommandRun.of(args.toArray(new String[0]));
     }
 
     /** On one line, so that the lines that messages name stay as they are. */

@@ -40,17 +40,17 @@ class LostResultTest {
         }
     }
 
-    private static Ran into(OutputStream out, Terminal terminal, String... args) {
+    private static CommandRun into(OutputStream out, Terminal terminal, String... args) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Tool.run(args, out, err, terminal);
-        return new Ran(code, "", err.toString(StandardCharsets.UTF_8));
+        int code = CommandRunner.run(args, out, err, terminal);
+        return new CommandRun(code, "", err.toString(StandardCharsets.UTF_8));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"topics", "topics --format json", "--help", "brief --help", "--version", "completion", "schema rider", "rules"})
     void whatAFullDiskDoesNotTakeIsToldInOneLine(String command) {
         for (int room : List.of(0, 7)) {
-            assertThat(into(new Failing("No space left on device", room), Terminal.NONE, command.split(" "))).as(command).isEqualTo(new Ran(74, "",
+            assertThat(into(new Failing("No space left on device", room), Terminal.NONE, command.split(" "))).as(command).isEqualTo(new CommandRun(74, "",
                     "courseworthy: standard output: the result could not be written (No space left on device)\n"));
         }
     }
@@ -58,9 +58,9 @@ class LostResultTest {
     /** Who reads only the beginning, as {@code head} does, has what was asked for. */
     @Test
     void whereTheReaderIsGoneNothingIsSaid() {
-        assertThat(into(new Failing("Broken pipe", 100), Terminal.NONE, "topics")).isEqualTo(new Ran(0, "", ""));
+        assertThat(into(new Failing("Broken pipe", 100), Terminal.NONE, "topics")).isEqualTo(new CommandRun(0, "", ""));
         assertThat(into(new Failing("in the words of another language", 100), new Terminal(false, false, true), "topics"))
-                .as("the launcher knows that it is a pipe").isEqualTo(new Ran(0, "", ""));
+                .as("the launcher knows that it is a pipe").isEqualTo(new CommandRun(0, "", ""));
     }
 
     @Test
@@ -71,7 +71,7 @@ class LostResultTest {
     @Test
     void aDeviceThatIsFullIsToldOf() {
         assumeTrue(Files.exists(Path.of("/dev/full")), "a system with /dev/full");
-        assertThat(Ran.of("topics", "-o", "/dev/full")).isEqualTo(new Ran(74, "",
+        assertThat(CommandRun.of("topics", "-o", "/dev/full")).isEqualTo(new CommandRun(74, "",
                 "courseworthy: /dev/full: the result could not be written (No space left on device)\n"));
     }
 

@@ -31,14 +31,14 @@ class MistakenFilesTest {
         "--workshop | season.yaml | a season | a workshop | Its folder goes with: courseworthy season DIR"})
     void aFileOfAnotherKindIsNamedAsSuch(String option, String file, String found, String expected, String mend) {
         String typed = "docs/examples/" + file;
-        assertThat(Ran.of("brief", "course-profiles/heather-ridge.yaml", option, typed)).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", option, typed)).isEqualTo(new CommandRun(2, "",
                 typed + ": found " + found + ", expected " + expected + "\n    " + mend + "\n"));
     }
 
     @Test
     void anEventIsNoCourse() {
         String typed = "docs/examples/events/heather-ridge.yaml";
-        assertThat(Ran.of("brief", typed)).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("brief", typed)).isEqualTo(new CommandRun(2, "",
                 typed + ": found an event's file, expected a course\n    Name it behind --event.\n"));
     }
 
@@ -46,7 +46,7 @@ class MistakenFilesTest {
     @Test
     void aRiderWithAWrongKeyIsStillARider() throws IOException {
         Path rider = Files.writeString(folder.resolve("r.yaml"), "name: Kim\nweight: 64 kg\naim: win\n");
-        assertThat(Ran.of("brief", "course-profiles/heather-ridge.yaml", "--rider", rider.toString()).err())
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--rider", rider.toString()).err())
                 .contains("r.yaml:2: weight: found an unknown key").contains("Did you mean \"mass\"?")
                 .contains("r.yaml:3: aim: found an unknown key");
     }
@@ -56,14 +56,14 @@ class MistakenFilesTest {
     @CsvSource({"--rider, docs/examples/riders/kim-cross-country.yml, docs/examples/riders/kim-cross-country.yaml",
         "--event, docs/examples/events/heater-ridge.yaml, docs/examples/events/heather-ridge.yaml"})
     void theNearestFileIsNamed(String option, String typed, String meant) {
-        assertThat(Ran.of("brief", "course-profiles/heather-ridge.yaml", option, typed)).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", option, typed)).isEqualTo(new CommandRun(2, "",
                 typed + ": found no such file, expected a file that can be read\n    Did you mean \"" + meant + "\"?\n"));
     }
 
     /** An empty folder that is there takes all files in one step. */
     @Test
     void anEmptyFolderIsFilled() {
-        assertThat(Ran.of("new", folder.toString()).code()).isZero();
+        assertThat(CommandRun.of("new", folder.toString()).code()).isZero();
         assertThat(folder.toFile().list()).isNotEmpty().noneMatch(name -> name.startsWith("."));
     }
 

@@ -38,9 +38,9 @@ class MutantsMeasure {
 
     @ParameterizedTest
     @EnumSource
-    void eachIsAnsweredOrRefusedInTime(Mutants.Kind kind) throws IOException {
+    void eachIsAnsweredOrRefusedInTime(FileMutants.Kind kind) throws IOException {
         assumeTrue(kind.name().matches(KINDS), "not asked for");
-        Mutants mutants = new Mutants(folder, kind);
+        FileMutants mutants = new FileMutants(folder, kind);
         mutants.unspoilt();
         List<String> wrong = new ArrayList<>();
         Map<Integer, Integer> codes = new TreeMap<>();
@@ -49,7 +49,7 @@ class MutantsMeasure {
         int said = 0;
         for (int i = FROM; i < FROM + EACH; i++) {
             double start = processorSeconds();
-            Ran ran = mutants.run(i);
+            CommandRun ran = mutants.run(i);
             double took = processorSeconds() - start;
             if (took > MOST_SECONDS) {
                 start = processorSeconds();
@@ -60,7 +60,7 @@ class MutantsMeasure {
             slowest = Math.max(slowest, took);
             all += took;
             said = Math.max(said, ran.err().length());
-            String found = took > MOST_SECONDS ? String.format(Locale.ROOT, "%.2f s", took) : MutantsTest.wrong(ran, mutants.bytes(i));
+            String found = took > MOST_SECONDS ? String.format(Locale.ROOT, "%.2f s", took) : FileMutantsTest.wrong(ran, mutants.bytes(i));
             if (found != null) {
                 wrong.add(kind + " " + i + ": " + found);
                 Files.createDirectories(KEPT);

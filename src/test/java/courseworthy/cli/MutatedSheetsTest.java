@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.demand.Measure;
-import courseworthy.rulebase.LargeSheet;
+import courseworthy.engine.LargeSheet;
 import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -47,13 +47,13 @@ class MutatedSheetsTest {
         List<String> sheets = List.of(SheetCommandTest.SHEET, starter(), LargeSheet.of(25, 1), LargeSheet.of(40, 2), everything());
         Path file = folder.resolve("mine.yaml");
         for (String sheet : sheets) {
-            assertThat(Ran.of("sheet", "check", Files.writeString(file, sheet).toString()).err()).as("unspoilt").isEmpty();
+            assertThat(CommandRun.of("sheet", "check", Files.writeString(file, sheet).toString()).err()).as("unspoilt").isEmpty();
         }
         int usable = 0;
         for (int i = 0; i < SHEETS; i++) {
             byte[] spoilt = spoilt(sheets.get(i % sheets.size()));
             Files.write(file, spoilt);
-            Ran ran = Ran.of("sheet", "check", file.toString());
+            CommandRun ran = CommandRun.of("sheet", "check", file.toString());
             usable += ran.code() == 0 ? 1 : 0;
             assertThat(ran.code()).as(() -> ran.err() + text(spoilt)).isIn(0, 2);
             assertThat(ran.out().isEmpty()).as(() -> text(spoilt)).isEqualTo(ran.code() == 2);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,10 +42,10 @@ class OutputSchemasTest {
         words.addAll(List.of("--format", "json"));
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
-            Ran ran = Ran.of(words.toArray(new String[0]));
+            CommandRun ran = CommandRun.of(words.toArray(new String[0]));
             assertThat(ran.out()).as("%s: %s", words, ran.err()).isNotEmpty();
-            JsonNode json = Schema.tree(ran.out());
-            assertThat(Schema.faults(kind, json)).as("%s", words).isEmpty();
+            JsonNode json = OutputSchema.tree(ran.out());
+            assertThat(OutputSchema.faults(kind, json)).as("%s", words).isEmpty();
             leavesNothingOpen(kind, json);
         } finally {
             if (home == null) {
@@ -62,15 +62,15 @@ class OutputSchemasTest {
         places("", json, places);
         places.forEach((place, node) -> {
             node.put("something else", 1);
-            assertThat(Schema.faults(kind, json)).as("%s: one more at %s", kind, place).isNotEmpty();
+            assertThat(OutputSchema.faults(kind, json)).as("%s: one more at %s", kind, place).isNotEmpty();
             node.remove("something else");
             for (String field : place.equals("/rules") ? List.<String>of() : names(node)) {
                 JsonNode was = node.remove(field);
-                assertThat(Schema.faults(kind, json).isEmpty()).as("%s: without %s/%s", kind, place, field).isEqualTo(OPTIONAL.contains(field));
+                assertThat(OutputSchema.faults(kind, json).isEmpty()).as("%s: without %s/%s", kind, place, field).isEqualTo(OPTIONAL.contains(field));
                 node.set(field, was);
             }
         });
-        assertThat(Schema.faults(kind, json)).isEmpty();
+        assertThat(OutputSchema.faults(kind, json)).isEmpty();
     }
 
     private static List<String> names(ObjectNode node) {
@@ -140,7 +140,7 @@ class OutputSchemasTest {
     @Test
     void debriefsUnderASheet() throws IOException {
         List<String> words = new ArrayList<>(List.of("brief", "course-profiles/heather-ridge.yaml", "--sheet", SHEET, "--format", "json", "-o", folder + "/given.json"));
-        assertThat(Ran.of(words.toArray(new String[0])).code()).isZero();
+        assertThat(CommandRun.of(words.toArray(new String[0])).code()).isZero();
         String debrief = Files.writeString(folder.resolve("day.yaml"), "debrief: A day\nbrief: given.json\n").toString();
         keeps("debrief", "debrief", List.of(debrief));
     }

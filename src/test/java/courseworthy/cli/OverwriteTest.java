@@ -26,7 +26,7 @@ class OverwriteTest {
 
     @BeforeEach
     void copy() throws IOException {
-        Ran started = Ran.of("new", folder.resolve("my").toString());
+        CommandRun started = CommandRun.of("new", folder.resolve("my").toString());
         assertThat(started.code()).isZero();
     }
 
@@ -51,7 +51,7 @@ class OverwriteTest {
         byte[] before = Files.readAllBytes(file);
         List<String> args = new ArrayList<>(List.of(command));
         args.addAll(List.of("-o", file.toString()));
-        Ran ran = Ran.of(args.toArray(new String[0]));
+        CommandRun ran = CommandRun.of(args.toArray(new String[0]));
         assertThat(ran.code()).as(String.join(" ", args) + "\n" + ran.err()).isEqualTo(2);
         assertThat(ran.err()).contains(file + ": found " + message).contains("Nothing was written.").doesNotContain("Exception");
         assertThat(ran.out()).isEmpty();
@@ -124,7 +124,7 @@ class OverwriteTest {
     private static void twice(Path out, String[] command) throws IOException {
         String[] args = with(List.of(command), new String[] {"-o", out.toString()});
         for (int i = 0; i < 2; i++) {
-            Ran ran = Ran.of(args);
+            CommandRun ran = CommandRun.of(args);
             assertThat(ran.code()).as(String.join(" ", args) + "\n" + ran.err()).isZero();
         }
         assertThat(out).isNotEmptyFile();
@@ -139,8 +139,8 @@ class OverwriteTest {
         refused(made, brief, "debrief", debrief.toString());
         refused(made, Files.createSymbolicLink(folder.resolve("link"), brief), "debrief", debrief.toString());
         refused(made, Files.createLink(folder.resolve("hard"), brief), "debrief", debrief.toString(), "--format", "json");
-        assertThat(Ran.of("debrief", debrief.toString(), "-o", folder.resolve("new").toString()).code()).isZero();
-        assertThat(Ran.of("topics", "-o", brief.toString()).code()).as("not read here").isZero();
+        assertThat(CommandRun.of("debrief", debrief.toString(), "-o", folder.resolve("new").toString()).code()).isZero();
+        assertThat(CommandRun.of("topics", "-o", brief.toString()).code()).as("not read here").isZero();
     }
 
     @Test
@@ -151,8 +151,8 @@ class OverwriteTest {
         }
         Path link = Files.createSymbolicLink(folder.resolve("linked"), debriefs);
         for (Path place : List.of(debriefs.resolve("record.txt"), link.resolve("record.txt"), debriefs.resolve("new.yaml"))) {
-            Ran ran = Ran.of("debrief", debriefs.toString(), "-o", place.toString());
-            assertThat(ran).isEqualTo(new Ran(2, "", place + ": found a place in a folder that is read, expected a place outside of it\n"
+            CommandRun ran = CommandRun.of("debrief", debriefs.toString(), "-o", place.toString());
+            assertThat(ran).isEqualTo(new CommandRun(2, "", place + ": found a place in a folder that is read, expected a place outside of it\n"
                     + "    Nothing was written.\n"));
             assertThat(place).doesNotExist();
         }
@@ -161,7 +161,7 @@ class OverwriteTest {
         Path courses = Files.createDirectory(folder.resolve("courses"));
         Files.copy(folder.resolve("my").resolve("course.yaml"), courses.resolve("mine.yaml"));
         for (Path read : List.of(riders, courses)) {
-            Ran ran = Ran.of("sheet", "impact", "none", folder.resolve("my") + "/sheet.yaml", "--riders", riders.toString(), "--courses",
+            CommandRun ran = CommandRun.of("sheet", "impact", "none", folder.resolve("my") + "/sheet.yaml", "--riders", riders.toString(), "--courses",
                     courses.toString(), "-o", read.resolve("x.txt").toString());
             assertThat(ran.err()).contains("found a place in a folder that is read");
             assertThat(read.resolve("x.txt")).doesNotExist();
@@ -182,7 +182,7 @@ class OverwriteTest {
         try {
             Path place = Path.of("rules", "book");
             assumeThat(place).doesNotExist();
-            assertThat(Ran.of("pages", place.toString()).err()).contains("found a place in a folder that is read");
+            assertThat(CommandRun.of("pages", place.toString()).err()).contains("found a place in a folder that is read");
             assertThat(place).doesNotExist();
         } finally {
             if (home == null) {

@@ -17,14 +17,14 @@ class PagesCommandTest {
     @Test
     void writesThemWholeAndOverwritesNothing() throws IOException {
         String typed = folder.resolve("handbook").toString();
-        Ran ran = Ran.of("pages", typed);
+        CommandRun ran = CommandRun.of("pages", typed);
         long written;
         try (Stream<Path> all = Files.walk(folder)) {
             written = all.filter(Files::isRegularFile).count();
         }
-        assertThat(ran).isEqualTo(new Ran(0, "Wrote " + written + " pages; begin with " + typed + "/README.md\n", ""));
+        assertThat(ran).isEqualTo(new CommandRun(0, "Wrote " + written + " pages; begin with " + typed + "/README.md\n", ""));
         assertThat(written).isGreaterThan(100);
-        assertThat(Ran.of("pages", typed)).isEqualTo(
-                new Ran(2, "", typed + ": found a folder with something in it, expected a new or an empty folder\n    Nothing was written.\n"));
+        assertThat(CommandRun.of("pages", typed)).isEqualTo(
+                new CommandRun(2, "", typed + ": found a folder with something in it, expected a new or an empty folder\n    Nothing was written.\n"));
     }
 }

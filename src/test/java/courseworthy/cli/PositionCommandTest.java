@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,16 +18,16 @@ class PositionCommandTest {
     @TempDir
     private Path folder;
 
-    private static Ran carried(String... more) {
+    private static CommandRun carried(String... more) {
         String[] args = {"position", CELLAR, "--from", "hardtail", "--to", "borrowed bike"};
         String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
         System.arraycopy(more, 0, all, args.length, more.length);
-        return Ran.of(all);
+        return CommandRun.of(all);
     }
 
     @Test
     void textFitsATerminal() {
-        Ran ran = carried();
+        CommandRun ran = carried();
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
@@ -43,7 +43,7 @@ class PositionCommandTest {
                   It leaves the hands 2 mm too far forward.
                 """, "  - lane stem 90, does not fit: bar clamp: 35 mm against 31.8 mm\n", "nothing new on race day", "a qualified fitter or a doctor decides",
                 "torque marked on the parts", "minimum-insertion mark", "sag lowers the front");
-        assertThat(Ran.of("position", CELLAR).out().lines()).allMatch(line -> line.length() <= 80).contains("steel bike", "hardtail", "borrowed bike");
+        assertThat(CommandRun.of("position", CELLAR).out().lines()).allMatch(line -> line.length() <= 80).contains("steel bike", "hardtail", "borrowed bike");
     }
 
     /** The same figures stand in all three. */
@@ -55,20 +55,20 @@ class PositionCommandTest {
                 assertThat(text).contains(line.substring(2).replace("\\", ""));
             }
         }
-        JsonNode json = Schema.tree(carried("--format", "json").out());
+        JsonNode json = OutputSchema.tree(carried("--format", "json").out());
         JsonNode closest = json.get("stems").get(0);
         assertThat(closest.get("stem").textValue()).isEqualTo("spare stem 60");
         assertThat(Math.round(closest.get("hands_too_high_mm").doubleValue())).isZero();
         assertThat(closest.get("spacers_under_mm").doubleValue()).isEqualTo(3);
         assertThat(json.get("from").get("saddle_height_mm").doubleValue()).isEqualTo(694);
-        assertThat(Schema.tree(Ran.of("position", CELLAR, "--format", "json").out()).get("bikes")).hasSize(3);
-        assertThat(Ran.of("position", CELLAR, "--format", "markdown").out()).startsWith("# The cellar, bar and saddle position\n").contains("\n## steel bike\n");
+        assertThat(OutputSchema.tree(CommandRun.of("position", CELLAR, "--format", "json").out()).get("bikes")).hasSize(3);
+        assertThat(CommandRun.of("position", CELLAR, "--format", "markdown").out()).startsWith("# The cellar, bar and saddle position\n").contains("\n## steel bike\n");
     }
 
     /** A level bar clamp of another size, drops against grips, and cranks that differ. */
     @Test
     void aDropBarIsHeldElsewhere() {
-        String text = Ran.of("position", CELLAR, "--from", "hardtail", "--to", "steel bike").out().replaceAll("\\s+", " ");
+        String text = CommandRun.of("position", CELLAR, "--from", "hardtail", "--to", "steel bike").out().replaceAll("\\s+", " ");
         assertThat(text).contains("A flat bar is held elsewhere than a drop one: the place of the hands carries over only roughly.",
                 "Height 691.5 mm, for cranks that are 2.5 mm longer: 30.5 mm lower than now.");
     }
@@ -76,25 +76,25 @@ class PositionCommandTest {
     @Test
     void whatIsMissingIsAskedFor() throws IOException {
         String file = Files.writeString(folder.resolve("w.yaml"), "bikes:\n  - {name: old, mass: 2 kg}\n  - {name: new, mass: 2 kg}\n").toString();
-        Ran ran = Ran.of("position", file, "--from", "old", "--to", "new");
+        CommandRun ran = CommandRun.of("position", file, "--from", "old", "--to", "new");
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("  - Measure the stack of old.\n", "  - List the bar that is on new.\n",
                 "\nTHE STEM THAT COMES CLOSEST\n  Not known before what is missing is measured.\n", "\nTHE SADDLE\n  Height: not known.\n");
         assertThat(ran.out()).doesNotContain("null", "NaN");
-        assertThat(Ran.of("position", file, "--from", "old", "--to", "new", "--format", "json").code()).isZero();
-        assertThat(Ran.of("position", file, "--from", "old", "--to", "new", "--format", "markdown").out()).doesNotContain("null");
+        assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "json").code()).isZero();
+        assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "markdown").out()).doesNotContain("null");
     }
 
     @Test
     void badInputIsRefused() {
-        assertThat(Ran.of("position", CELLAR, "--from", "hardtial", "--to", "steel bike")).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("position", CELLAR, "--from", "hardtial", "--to", "steel bike")).isEqualTo(new CommandRun(2, "", """
                 --from: found "hardtial", expected a bike of the workshop: steel bike, hardtail, borrowed bike
                     Did you mean "hardtail"?
                 """));
-        assertThat(Ran.of("position", CELLAR, "--from", "hardtail")).isEqualTo(new Ran(2, "", "--to: found none beside --from, expected both, or neither\n"));
-        assertThat(Ran.of("position", CELLAR, "--from", "hardtail", "--to", "hardtail")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("position", CELLAR, "--from", "hardtail")).isEqualTo(new CommandRun(2, "", "--to: found none beside --from, expected both, or neither\n"));
+        assertThat(CommandRun.of("position", CELLAR, "--from", "hardtail", "--to", "hardtail")).isEqualTo(new CommandRun(2, "",
                 "--to: found the bike of --from, expected another bike\n"));
-        Ran none = Ran.of("position", "no-such.yaml");
+        CommandRun none = CommandRun.of("position", "no-such.yaml");
         assertThat(none.code()).isEqualTo(2);
         assertThat(none.out()).isEmpty();
         assertThat(none.err()).startsWith("no-such.yaml: found no such file");
@@ -102,6 +102,6 @@ class PositionCommandTest {
 
     @Test
     void helpHasExamples() {
-        assertThat(Ran.of("position", "--help").out()).contains("courseworthy position workshop.yaml --from hardtail --to 'borrowed bike'");
+        assertThat(CommandRun.of("position", "--help").out()).contains("courseworthy position workshop.yaml --from hardtail --to 'borrowed bike'");
     }
 }

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import courseworthy.Courseworthy;
-import courseworthy.Progress;
+import courseworthy.ToolOutput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,12 +27,12 @@ class SeasonCommandTest {
 
     @BeforeAll
     static void workOut() throws IOException {
-        text = example("text");
-        season = new ObjectMapper().readTree(example("json"));
+        text = example(Format.TEXT);
+        season = new ObjectMapper().readTree(example(Format.JSON));
     }
 
-    private static String example(String format) {
-        return new Courseworthy(Path.of(""), remark -> { }).season(EXAMPLE, format, false, Progress.UNSEEN);
+    private static String example(Format format) {
+        return new ToolOutput().season(EXAMPLE, format);
     }
 
     private static JsonNode ride(String rider, String event) {
@@ -176,8 +175,8 @@ class SeasonCommandTest {
     /** Text, Markdown and CSV say the same, and lines fit the terminal. */
     @Test
     void theFormatsAgree() {
-        String markdown = example("markdown");
-        String csv = example("csv");
+        String markdown = example(Format.MARKDOWN);
+        String csv = example(Format.CSV);
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
         long rows = csv.lines().filter(line -> line.startsWith("ride,")).count();
         assertThat(rows).isEqualTo(season.get("rides").size());
@@ -212,16 +211,16 @@ class SeasonCommandTest {
               - {name: other tyre, kind: tyre, mass: 400 g}
             """;
 
-    private Ran run(String season, String workshop) throws IOException {
+    private CommandRun run(String season, String workshop) throws IOException {
         Files.writeString(folder.resolve("season.yaml"), season);
         Files.writeString(folder.resolve("w.yaml"), workshop);
         Files.writeString(folder.resolve("c.yaml"), "name: Lane\nstretches:\n  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
-        return Ran.of("season", folder.toString());
+        return CommandRun.of("season", folder.toString());
     }
 
     @Test
     void aSmallSeasonWorks() throws IOException {
-        Ran ran = run(GOOD, WORKSHOP);
+        CommandRun ran = run(GOOD, WORKSHOP);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out()).contains("2026-05-09 Ann, Lane (training)");
     }
@@ -236,7 +235,7 @@ class SeasonCommandTest {
         Files.writeString(folder.resolve("c.yaml"), "name: Lane\nlatitude: 47 deg\nlongitude: 8 deg\nstretches:\n"
                 + "  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
         Files.writeString(folder.resolve("season.yaml"), GOOD.replace("c.yaml,", "c.yaml, event: e.yaml,"));
-        Ran ran = Ran.of("season", folder.toString());
+        CommandRun ran = CommandRun.of("season", folder.toString());
         assertThat(ran.code()).as(ran.err()).isEqualTo(message == null ? 0 : 2);
         assertThat(ran.err()).contains(message == null ? "" : message);
     }
@@ -250,7 +249,7 @@ class SeasonCommandTest {
         "on: wheel, mass | on: whele, mass | w.yaml:5: on: found \"whele\", which is neither a bike nor a part",
         "name: other tyre | name: tyre | w.yaml:6: name: found a second \"tyre\""})
     void aWrongWorkshopIsSaidOnce(String good, String wrong, String message) throws IOException {
-        Ran ran = run(GOOD, WORKSHOP.replace(good, wrong));
+        CommandRun ran = run(GOOD, WORKSHOP.replace(good, wrong));
         assertThat(ran.err()).contains(message);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.code()).isEqualTo(2);
@@ -259,7 +258,7 @@ class SeasonCommandTest {
     /** A mass that is missing stops nothing; it is said once. */
     @Test
     void aMissingMassIsWarnedOf() throws IOException {
-        Ran ran = run(GOOD, WORKSHOP.replace("kind: tyre, on: wheel, mass: 400 g", "kind: tyre, on: wheel"));
+        CommandRun ran = run(GOOD, WORKSHOP.replace("kind: tyre, on: wheel, mass: 400 g", "kind: tyre, on: wheel"));
         assertThat(ran.err()).containsOnlyOnce("no mass of \"tyre\"");
         assertThat(ran.code()).isZero();
     }
@@ -290,7 +289,7 @@ class SeasonCommandTest {
         "date: 2026-05-09} | 'date: 2026-05-09, starts: [{rider: Ann, bike: road bike}]}' | season.yaml:4: bike: found \"road bike\"",
         "course: c.yaml | course: nowhere.yaml | season.yaml:4: course: found \"nowhere.yaml\", which is no file here and no shipped course"})
     void aWrongSeasonIsSaidOnce(String good, String wrong, String message) throws IOException {
-        Ran ran = run(GOOD.replace(good, wrong), WORKSHOP);
+        CommandRun ran = run(GOOD.replace(good, wrong), WORKSHOP);
         assertThat(ran.err()).contains(message);
         assertThat(ran.err().lines()).hasSizeLessThanOrEqualTo(2);
         assertThat(ran.out()).isEmpty();
@@ -299,7 +298,7 @@ class SeasonCommandTest {
 
     @Test
     void twoEventsOnOneDayAreRefused() throws IOException {
-        Ran ran = run(GOOD + "  - {course: c.yaml, date: 2026-05-09}\n", WORKSHOP);
+        CommandRun ran = run(GOOD + "  - {course: c.yaml, date: 2026-05-09}\n", WORKSHOP);
         assertThat(ran.err()).contains("season.yaml:5: date: found a second event of \"Ann\" on 2026-05-09");
         assertThat(ran.code()).isEqualTo(2);
     }

@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
@@ -37,8 +37,8 @@ class SharedSheetTest {
         return Files.writeString(folder.resolve("theirs.yaml"), text).toString();
     }
 
-    private Ran brief(String sheet, String... more) {
-        return Ran.of(Stream.concat(Stream.of("brief", course, "--sheet", sheet), Stream.of(more)).toArray(String[]::new));
+    private CommandRun brief(String sheet, String... more) {
+        return CommandRun.of(Stream.concat(Stream.of("brief", course, "--sheet", sheet), Stream.of(more)).toArray(String[]::new));
     }
 
     @Test
@@ -49,7 +49,7 @@ class SharedSheetTest {
         String named = "With the advice of \"Dry summer\" 3 by A. Coach (" + sheet + ", CC-BY-4.0, sha256 " + digest.substring(0, 12) + ").";
         assertThat(brief(sheet).out().replaceAll("\\s+", " ")).contains(named);
         assertThat(brief(sheet, "--format", "markdown").out().replace("\\", "")).contains(named);
-        JsonNode json = Schema.tree(brief(sheet, "--format", "json").out());
+        JsonNode json = OutputSchema.tree(brief(sheet, "--format", "json").out());
         assertThat(json.get("sheets")).hasSize(1);
         assertThat(json.get("sheets").get(0).toString()).isEqualTo("{\"name\":\"Dry summer\",\"author\":\"A. Coach\",\"version\":\"3\","
                 + "\"licence\":\"CC-BY-4.0\",\"file\":\"" + sheet + "\",\"sha256\":\"" + digest + "\"}");
@@ -57,8 +57,8 @@ class SharedSheetTest {
 
     @Test
     void withoutSheetsNoneIsNamed() {
-        assertThat(Ran.of("brief", course).out()).doesNotContain("sha256", "With the advice");
-        assertThat(Ran.of("brief", course, "--format", "json").out()).contains("\"sheets\" : [ ]");
+        assertThat(CommandRun.of("brief", course).out()).doesNotContain("sha256", "With the advice");
+        assertThat(CommandRun.of("brief", course, "--format", "json").out()).contains("\"sheets\" : [ ]");
     }
 
     /** One wording, wherever advice bears on what is printed. */
@@ -79,7 +79,7 @@ class SharedSheetTest {
                 + "  - {course: course.yaml, date: 2026-05-09}\n");
         Files.copy(Path.of("docs/examples/workshops/cellar.yaml"), folder.resolve("w.yaml"));
         named(sheet, List.of("season", folder.toString()));
-        Ran.of("brief", course, "--sheet", sheet, "--format", "json", "-o", folder + "/given.json");
+        CommandRun.of("brief", course, "--sheet", sheet, "--format", "json", "-o", folder + "/given.json");
         Files.createDirectory(folder.resolve("debriefs"));
         Files.move(folder.resolve("given.json"), folder.resolve("debriefs/given.json"));
         String debrief = Files.writeString(folder.resolve("debriefs/one.yaml"), "debrief: One\nbrief: given.json\nspun out: never\n").toString();
@@ -90,16 +90,16 @@ class SharedSheetTest {
     private static void named(String sheet, List<String> words) throws IOException {
         String digest = digest(Files.readString(Path.of(sheet)));
         String named = "With the advice of \"Dry summer\" 3 by A. Coach (" + sheet + ", sha256 " + digest.substring(0, 12) + ").";
-        assertThat(Ran.of(words.toArray(new String[0])).out().replaceAll("\\s+", " ")).contains(named);
+        assertThat(CommandRun.of(words.toArray(new String[0])).out().replaceAll("\\s+", " ")).contains(named);
         assertThat(formatted(words, "markdown").replace("\\", "")).contains(named);
-        JsonNode json = Schema.tree(formatted(words, "json"));
+        JsonNode json = OutputSchema.tree(formatted(words, "json"));
         JsonNode sheets = json.has("sheets") ? json.get("sheets") : json.get("rides").get(0).get("sheets");
         assertThat(sheets.toString()).isEqualTo("[{\"name\":\"Dry summer\",\"author\":\"A. Coach\",\"version\":\"3\",\"licence\":null,\"file\":\""
                 + sheet + "\",\"sha256\":\"" + digest + "\"}]");
     }
 
     private static String formatted(List<String> words, String format) {
-        return Ran.of(Stream.concat(words.stream(), Stream.of("--format", format)).toArray(String[]::new)).out();
+        return CommandRun.of(Stream.concat(words.stream(), Stream.of("--format", format)).toArray(String[]::new)).out();
     }
 
     private static String digest(String text) {
@@ -113,9 +113,9 @@ class SharedSheetTest {
     /** Where bars and saddles are is geometry, and a debrief holds what was said, under the sheets of then: neither asks a sheet of today. */
     @Test
     void whatNoSheetBearsOnTakesNone() {
-        assertThat(Ran.of("position", "w.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
-        assertThat(Ran.of("debrief", "d.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
-        assertThat(Ran.of("season", ".", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
+        assertThat(CommandRun.of("position", "w.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
+        assertThat(CommandRun.of("debrief", "d.yaml", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
+        assertThat(CommandRun.of("season", ".", "--sheet", "x.yaml").err()).contains("no option '--sheet'");
     }
 
     @Test
@@ -146,12 +146,12 @@ class SharedSheetTest {
     void nothingIsReadButTheSheet() throws IOException {
         Path secret = Files.writeString(folder.resolve("secret.yaml"), "the secret\n");
         for (String key : List.of("include", "import", "extends", "track", "source", "file", "schema")) {
-            Ran ran = brief(sheet("sheet: Theirs\nauthor: they\n" + key + ": " + secret + "\n" + ROW));
+            CommandRun ran = brief(sheet("sheet: Theirs\nauthor: they\n" + key + ": " + secret + "\n" + ROW));
             assertThat(ran.code()).as(key).isEqualTo(2);
             assertThat(ran.err()).contains("theirs.yaml:3: " + key + ": found an unknown key").doesNotContain("the secret");
         }
         refused("sheet: " + secret + "\nauthor: they\n" + ROW, ":1: sheet: found \"" + secret + "\", expected a name without \"/\"");
-        Ran named = brief(sheet("sheet: Theirs\nauthor: file://" + secret + "\n" + ROW.replace("Seven it is.", "\"${" + secret + "} $(cat " + secret
+        CommandRun named = brief(sheet("sheet: Theirs\nauthor: file://" + secret + "\n" + ROW.replace("Seven it is.", "\"${" + secret + "} $(cat " + secret
                 + ") {{" + secret + "}}\"")));
         assertThat(named.code()).isZero();
         assertThat(named.out()).doesNotContain("the secret");
@@ -177,7 +177,7 @@ class SharedSheetTest {
                 + "hookless: yes, rim inner width: 23 mm}\n").toString();
         String sheet = sheet("sheet: Theirs\nauthor: they\nadvice:\n  - id: hard\n    force: must\n    say: {front tyre pressure: [at least 6.0 bar, "
                 + "prefer 6.0 bar]}\n    because: Harder is faster.\n");
-        JsonNode json = Schema.tree(brief(sheet, "--rider", rider, "--format", "json").out());
+        JsonNode json = OutputSchema.tree(brief(sheet, "--rider", rider, "--format", "json").out());
         List<JsonNode> pressure = new java.util.ArrayList<>();
         json.get("decisions").forEach(decision -> pressure.addAll(decision.get("topic").asText().equals("front tyre pressure")
                 ? List.of(decision) : List.of()));
@@ -201,7 +201,7 @@ class SharedSheetTest {
     @Test
     void nothingInItIsObeyedByATerminal() throws IOException {
         String hostile = "\"T\\e[2J\\e]0;x\\a\\u202Eend\"";
-        Ran ran = brief(sheet("sheet: " + hostile + "\nauthor: " + hostile + "\nversion: " + hostile + "\nlicence: " + hostile + "\n"
+        CommandRun ran = brief(sheet("sheet: " + hostile + "\nauthor: " + hostile + "\nversion: " + hostile + "\nlicence: " + hostile + "\n"
                 + ROW.replace("Seven it is.", hostile)));
         for (String shown : List.of(ran.out(), ran.err())) {
             assertThat(shown.chars().filter(c -> c < 32 && c != '\n' || c == 127 || c == 0x202e)).isEmpty();
@@ -210,7 +210,7 @@ class SharedSheetTest {
     }
 
     private void refused(String text, String message) throws IOException {
-        Ran ran = brief(sheet(text));
+        CommandRun ran = brief(sheet(text));
         assertThat(ran.code()).as(text.substring(0, Math.min(200, text.length()))).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains(message).doesNotContain("\u001b", "Exception", "\tat ");

@@ -2,7 +2,7 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.rulebase.check.Remark.Kind;
+import courseworthy.analysis.Finding.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,9 +26,9 @@ class SheetCheckPageTest {
 
     private static final Path MAIN = Path.of("src", "main", "java", "courseworthy");
     /** Where what it says is written. */
-    private static final List<String> SPEAKING = List.of("rulebase/check/SheetCheck.java", "LibraryGaps.java", "rulebase/SheetReader.java",
-            "rulebase/ConditionReader.java", "rulebase/TestReader.java", "rulebase/SayingReader.java", "rulebase/OccasionReader.java",
-            "rulebase/Rulebook.java", "text/Yaml.java");
+    private static final List<String> SPEAKING = List.of("analysis/SheetCheck.java", "task/LibraryGaps.java", "sheet/SheetReader.java",
+            "sheet/ConditionReader.java", "sheet/ValueTestReader.java", "sheet/SayingReader.java", "sheet/OccasionReader.java",
+            "sheet/Rulebook.java", "text/YamlReader.java");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
     @TempDir
@@ -50,7 +50,7 @@ class SheetCheckPageTest {
     private String check(String sheet) throws IOException {
         String whole = sheet.startsWith("- ") && !sheet.startsWith("- a\n") ? HEAD + sheet.indent(2) : sheet;
         String file = Files.writeString(folder.resolve("mine.yaml"), whole).toString();
-        Ran ran = Ran.of("sheet", "check", file);
+        CommandRun ran = CommandRun.of("sheet", "check", file);
         return oneLine((ran.err() + ran.out()).replace(file, "mine.yaml"));
     }
 

@@ -2,14 +2,14 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command that looks over a sheet, on its full text. */
 class SheetCommandTest {
@@ -95,11 +95,11 @@ class SheetCommandTest {
     @Test
     void everyRemarkSaysWhatIsSoAndWhatToDoAndShowsIt() throws IOException {
         String file = Files.writeString(folder.resolve("mine.yaml"), SHEET).toString();
-        Ran ran = Ran.of("sheet", "check", file);
+        CommandRun ran = CommandRun.of("sheet", "check", file);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(plain(ran.out(), file)).isEqualTo(plain(REMARKS, file));
-        assertThat(Schema.tree(Ran.of("sheet", "check", file, "--format", "json").out()).get("remarks")).hasSize(7);
+        assertThat(OutputSchema.tree(CommandRun.of("sheet", "check", file, "--format", "json").out()).get("remarks")).hasSize(7);
     }
 
     /** The place of the file decides where lines break. */
@@ -129,18 +129,18 @@ class SheetCommandTest {
 
     private long contradictions(String sheet) throws IOException {
         String file = Files.writeString(folder.resolve("mine.yaml"), sheet).toString();
-        return Ran.of("sheet", "check", file).out().lines().filter(line -> line.endsWith(": contradicts")).count();
+        return CommandRun.of("sheet", "check", file).out().lines().filter(line -> line.endsWith(": contradicts")).count();
     }
 
     @Test
     void aSheetThatCannotBeUsedIsRefused() throws IOException {
         String file = Files.writeString(folder.resolve("mine.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n"
                 + "    say: {fork travl: prefer 120 mm}\n    because: y\n").toString();
-        Ran ran = Ran.of("sheet", "check", file);
+        CommandRun ran = CommandRun.of("sheet", "check", file);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("mine.yaml:5: ", "fork travl", "Did you mean \"fork travel\"?");
-        assertThat(Ran.of("sheet", "chek", file)).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("sheet", "chek", file)).isEqualTo(new CommandRun(2, "", """
                 courseworthy sheet: no command 'chek'
                     Did you mean "check"?
                     'courseworthy sheet --help' lists what there is.
@@ -155,7 +155,7 @@ class SheetCommandTest {
             String one = "  - id: often\n    when: {hours: over 3:00 h}\n    say: {plugs: " + often + "}\n    because: It is so.\n";
             String other = "  - id: seldom\n    when: {hours: over 5:00 h}\n    say: {plugs: " + seldom + "}\n    because: It is so.\n";
             String sheet = Files.writeString(folder.resolve("both.yaml"), "sheet: Mine\nauthor: me\nadvice:\n" + (seldomFirst ? other + one : one + other)).toString();
-            String told = Ran.of("sheet", "check", sheet).out().replaceAll("\\s+", " ");
+            String told = CommandRun.of("sheet", "check", sheet).out().replaceAll("\\s+", " ");
             assertThat(told).contains("Mine/seldom: contradicts Whenever it speaks, Mine/often speaks too: ").contains("1 remark");
             assertThat(told.contains("Fine where it is the exception")).isEqualTo(often.startsWith("prefer"));
         }

@@ -3,8 +3,8 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
-import courseworthy.rulebase.LargeSheet;
+import courseworthy.engine.LargeSheet;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,11 +46,11 @@ class SheetExamplesTest {
     private List<JsonNode> checkAndOpen(String sheet, Path examples, String... options) throws IOException {
         List<String> args = new ArrayList<>(List.of("sheet", "check", sheet, "--format", "json", "--examples", examples.toString()));
         args.addAll(List.of(options));
-        Ran ran = Ran.of(args.toArray(new String[0]));
+        CommandRun ran = CommandRun.of(args.toArray(new String[0]));
         assertThat(ran.err()).isEmpty();
         List<JsonNode> shown = new ArrayList<>();
         int all = 0;
-        for (JsonNode remark : Schema.tree(ran.out()).get("remarks")) {
+        for (JsonNode remark : OutputSchema.tree(ran.out()).get("remarks")) {
             boolean course = remark.get("example").size() == 1 && remark.get("example").get(0).get("what").textValue().equals("course");
             all += course ? 0 : 1;
             if (!remark.get("shown_by").textValue().isEmpty()) {
@@ -78,7 +78,7 @@ class SheetExamplesTest {
         if (!remark.get("rules").isEmpty()) {
             args.addAll(List.of("--rule", remark.get("rules").get(0).get("rule").textValue()));
         }
-        TreeSet<String> spoke = spoke(Ran.of(args.toArray(new String[0])));
+        TreeSet<String> spoke = spoke(CommandRun.of(args.toArray(new String[0])));
         if (remark.get("kind").textValue().equals("nobody speaks")) {
             assertThat(spoke).as(file).isEmpty();
         } else {
@@ -89,14 +89,14 @@ class SheetExamplesTest {
 
     private void openCourse(JsonNode remark, String sheet) {
         String course = remark.get("example").get(0).get("value").textValue();
-        assertThat(spoke(Ran.of("why", course, remark.get("topic").textValue(), "--sheet", sheet, "--format", "json"))).as(course).isEmpty();
+        assertThat(spoke(CommandRun.of("why", course, remark.get("topic").textValue(), "--sheet", sheet, "--format", "json"))).as(course).isEmpty();
     }
 
-    private TreeSet<String> spoke(Ran why) {
+    private TreeSet<String> spoke(CommandRun why) {
         assertThat(why.err()).isEmpty();
-        assertThat(Schema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
+        assertThat(OutputSchema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
         TreeSet<String> spoke = new TreeSet<>();
-        JsonNode decision = Schema.tree(why.out()).get("decisions").get(0);
+        JsonNode decision = OutputSchema.tree(why.out()).get("decisions").get(0);
         decision.get("for").forEach(claim -> spoke.add(claim.get("rule").textValue()));
         decision.get("against").forEach(claim -> spoke.add(claim.get("rule").textValue()));
         spoke.removeIf(rule -> rule.startsWith("given/"));
@@ -106,8 +106,8 @@ class SheetExamplesTest {
     @Test
     void allRemarksAreListedWhereAllAreAskedFor() throws IOException {
         String sheet = Files.writeString(folder.resolve("large.yaml"), LargeSheet.of(700, 8)).toString();
-        JsonNode some = Schema.tree(Ran.of("sheet", "check", sheet, "--format", "json").out());
-        JsonNode all = Schema.tree(Ran.of("sheet", "check", sheet, "--format", "json", "--all").out());
+        JsonNode some = OutputSchema.tree(CommandRun.of("sheet", "check", sheet, "--format", "json").out());
+        JsonNode all = OutputSchema.tree(CommandRun.of("sheet", "check", sheet, "--format", "json", "--all").out());
         int counted = 0;
         for (JsonNode remark : some.get("remarks")) {
             counted += 1 + remark.get("more").intValue();
@@ -119,7 +119,7 @@ class SheetExamplesTest {
         assertThat(all.get("unlisted")).isEmpty();
         assertThat(all.get("remarks")).hasSize(counted);
         all.get("remarks").forEach(remark -> assertThat(remark.get("example")).isNotEmpty());
-        assertThat(Ran.of("sheet", "check", sheet).out()).contains("'--all' lists them.");
+        assertThat(CommandRun.of("sheet", "check", sheet).out()).contains("'--all' lists them.");
     }
 
     /** A row that has something to do speaks on no topic. */
@@ -143,18 +143,18 @@ class SheetExamplesTest {
                     because: It is so.
                 """).toString();
         String in = folder.resolve("examples").toString();
-        Ran.of("sheet", "check", sheet, "--examples", in);
+        CommandRun.of("sheet", "check", sheet, "--examples", in);
         String never = in + "/001-can-never-speak-look.yaml";
         String same = in + "/002-identical-again.yaml";
         assertThat(Files.readString(Path.of(never))).startsWith("# courseworthy why " + never + " checklist --sheet " + sheet + " --rule Mine/look\n");
-        assertThat(Ran.of("why", never, "checklist", "--sheet", sheet, "--rule", "Mine/look").out()).contains("Look; should",
+        assertThat(CommandRun.of("why", never, "checklist", "--sheet", sheet, "--rule", "Mine/look").out()).contains("Look; should",
                 "It kept silent: its conditions do not all hold.", "- hours: 3:00 h, asked: over 5 h, short by 2:01 h");
         for (String rule : List.of("Mine/long", "Mine/again")) {
-            Ran why = Ran.of("why", same, "checklist", "--sheet", sheet, "--rule", rule, "--format", "json");
-            assertThat(Schema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
-            assertThat(Schema.tree(why.out()).get("rules").get(0).get("spoke").booleanValue()).isTrue();
+            CommandRun why = CommandRun.of("why", same, "checklist", "--sheet", sheet, "--rule", rule, "--format", "json");
+            assertThat(OutputSchema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();
+            assertThat(OutputSchema.tree(why.out()).get("rules").get(0).get("spoke").booleanValue()).isTrue();
         }
-        assertThat(Ran.of("why", same, "checklist", "--sheet", sheet, "--rule", "Mine/agai")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("why", same, "checklist", "--sheet", sheet, "--rule", "Mine/agai")).isEqualTo(new CommandRun(2, "",
                 "--rule: found \"Mine/agai\", expected the id of a rule that has something to do\n    Did you mean \"Mine/again\"?\n"));
     }
 
@@ -163,21 +163,21 @@ class SheetExamplesTest {
         String sheet = Files.writeString(folder.resolve("mine.yaml"), SheetCommandTest.SHEET).toString();
         Path examples = Files.createDirectory(folder.resolve("examples"));
         Path mine = Files.writeString(examples.resolve("006-contradicts-light.yaml"), "mine");
-        Ran ran = Ran.of("sheet", "check", sheet, "--examples", examples.toString());
-        assertThat(ran).isEqualTo(new Ran(2, "", examples + ": found \"006-contradicts-light.yaml\" in it, expected a folder without examples\n"
+        CommandRun ran = CommandRun.of("sheet", "check", sheet, "--examples", examples.toString());
+        assertThat(ran).isEqualTo(new CommandRun(2, "", examples + ": found \"006-contradicts-light.yaml\" in it, expected a folder without examples\n"
                 + "    Nothing was written.\n"));
         assertThat(mine).hasContent("mine");
         try (Stream<Path> files = Files.list(examples)) {
             assertThat(files).hasSize(1);
         }
-        assertThat(Ran.of("sheet", "check", sheet, "--examples", mine.toString())).isEqualTo(new Ran(2, "", mine
+        assertThat(CommandRun.of("sheet", "check", sheet, "--examples", mine.toString())).isEqualTo(new CommandRun(2, "", mine
                 + ": found a file, expected a folder, or nothing\n    Nothing was written.\n"));
     }
 
     @Test
     void aSituationThatCannotBeUsedIsRefused() throws IOException {
         String file = Files.writeString(folder.resolve("some.yaml"), "# mine\nsituation: Some\nroughnes: 3\ndecided: {bike: roads}\n").toString();
-        assertThat(Ran.of("why", file, "seatpost", "--rider", "kim.yaml")).isEqualTo(new Ran(2, "",
+        assertThat(CommandRun.of("why", file, "seatpost", "--rider", "kim.yaml")).isEqualTo(new CommandRun(2, "",
                 "--rider: found \"kim.yaml\", expected no such option beside a situation\n"
                         + "    Write what is known into the situation, such as \"role: race\".\n"
                         + file + ":3: found \"roughnes\", expected a measure, decided, stretches, rider, rider tag or date\n"
@@ -190,8 +190,8 @@ class SheetExamplesTest {
     void theTextOfASituation() throws IOException {
         String file = Files.writeString(folder.resolve("some.yaml"), "situation: A long rough day\nroughness: 3.0\ndecided: {bike: road}\n")
                 .toString();
-        assertThat(Ran.of("why", file, "bike").out()).startsWith("bike: road").contains("A long rough day, set up for training",
+        assertThat(CommandRun.of("why", file, "bike").out()).startsWith("bike: road").contains("A long rough day, set up for training",
                 "rule out trail: given/bike, must");
-        assertThat(Ran.of("why", file, "bike", "--format", "markdown").out()).contains("A long rough day");
+        assertThat(CommandRun.of("why", file, "bike", "--format", "markdown").out()).contains("A long rough day");
     }
 }

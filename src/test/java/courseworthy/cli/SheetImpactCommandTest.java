@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,10 +47,10 @@ class SheetImpactCommandTest {
         return Files.writeString(file, text).toString();
     }
 
-    private Ran impact(String before, String after, String... more) {
+    private CommandRun impact(String before, String after, String... more) {
         String[] args = {"sheet", "impact", before, after, "--courses", folder + "/courses", "--riders", folder + "/riders", "--events",
                 folder + "/events"};
-        return Ran.of(java.util.stream.Stream.concat(java.util.stream.Stream.of(args), java.util.stream.Stream.of(more)).toArray(String[]::new));
+        return CommandRun.of(java.util.stream.Stream.concat(java.util.stream.Stream.of(args), java.util.stream.Stream.of(more)).toArray(String[]::new));
     }
 
     /** Of a row that says several things the one that came about is quoted, not the first that is new. */
@@ -110,7 +110,7 @@ class SheetImpactCommandTest {
                     do: {what: Look at both tyres, find: No cut, by: night before}
                     because: A cut shows before it opens.
                 """);
-        Ran ran = impact(old, now);
+        CommandRun ran = impact(old, now);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         String told = ran.out().replace(folder.toString(), "F").replaceAll("sha256 [0-9a-f]{12}", "sha256 D");
@@ -128,7 +128,7 @@ class SheetImpactCommandTest {
 
                 --topic NAME shows one topic in full; --format json all of it.
                 """);
-        JsonNode json = Schema.tree(impact(old, now, "--format", "json").out());
+        JsonNode json = OutputSchema.tree(impact(old, now, "--format", "json").out());
         assertThat(json.get("calls").asInt()).isEqualTo(4);
         assertThat(json.get("decisions").get(0).get("rides").toString()).isEqualTo("[{\"course\":\"stony\",\"rider\":\"Ann\"}]");
         assertThat(json.get("checklist").get(0).get("change").asText()).isEqualTo("comes");
@@ -139,9 +139,9 @@ class SheetImpactCommandTest {
         String old = folder.resolve("old.yaml").toString();
         String now = write("new.yaml", SHEET.replace("prefer 5", "prefer 6"));
         assertThat(impact(old, now, "--topic", "plugs").out()).contains("\nplugs\n  5 becomes 6; 1 of 4 calls\n      Ann on stony.\n");
-        assertThat(impact(old, now, "--topic", "tube")).isEqualTo(new Ran(0, "", ""));
+        assertThat(impact(old, now, "--topic", "tube")).isEqualTo(new CommandRun(0, "", ""));
         assertThat(impact(old, now, "--topic", "plug").err()).isEqualTo("--topic: found \"plug\", expected a topic\n    Did you mean \"plugs\"?\n");
-        JsonNode json = Schema.tree(impact(old, now, "--topic", "plugs", "--format", "json").out());
+        JsonNode json = OutputSchema.tree(impact(old, now, "--topic", "plugs", "--format", "json").out());
         assertThat(json.get("topics").toString()).isEqualTo("[\"plugs\"]");
     }
 
@@ -158,10 +158,10 @@ class SheetImpactCommandTest {
     @Test
     void nothingIsPrintedWhereNothingChanges() throws IOException {
         String old = folder.resolve("old.yaml").toString();
-        assertThat(impact(old, old)).isEqualTo(new Ran(0, "", ""));
+        assertThat(impact(old, old)).isEqualTo(new CommandRun(0, "", ""));
         String reworded = write("new.yaml", SHEET.replace("Stones cut.", "Stones do cut.").replace("over 5 km", "over 6 km"));
-        assertThat(impact(old, reworded)).isEqualTo(new Ran(0, "", ""));
-        JsonNode json = Schema.tree(impact(old, reworded, "--format", "json").out());
+        assertThat(impact(old, reworded)).isEqualTo(new CommandRun(0, "", ""));
+        JsonNode json = OutputSchema.tree(impact(old, reworded, "--format", "json").out());
         assertThat(json.get("changed").asInt()).isZero();
         assertThat(json.get("decisions")).isEmpty();
     }
@@ -182,13 +182,13 @@ class SheetImpactCommandTest {
         String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
             String[] args = {"sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder + "/roster"};
-            Ran ran = Ran.of(args);
+            CommandRun ran = CommandRun.of(args);
             assertThat(ran.err()).isEmpty();
             assertThat(ran.out()).startsWith(12 * riders + " calls compared (" + riders + " riders on 12 courses): ");
             assertThat(ran.out().replaceAll("\\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
             assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
             assertThat(ran.out().lines().count()).as("read before a sheet is sent out").isLessThan(200);
-            assertThat(Ran.of(args)).as("whatever the order in which rides are called").isEqualTo(ran);
+            assertThat(CommandRun.of(args)).as("whatever the order in which rides are called").isEqualTo(ran);
         } finally {
             if (home == null) {
                 System.clearProperty("courseworthy.home");
@@ -213,12 +213,12 @@ class SheetImpactCommandTest {
         write("riders/ann.yaml", "name: Ann\nmass: 58\n");
         write("courses/stony.yaml", "name: Stony\nstretches:\n  - {length: 20, surface: gravel}\n");
         Files.createDirectory(folder.resolve("empty"));
-        Ran ran = impact(folder + "/none.yaml", folder + "/old.yaml");
+        CommandRun ran = impact(folder + "/none.yaml", folder + "/old.yaml");
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("none.yaml: found no such file", "riders/ann.yaml:2: mass: found \"58\"", "courses/stony.yaml:3: length: found \"20\"");
-        Ran folders = Ran.of("sheet", "impact", "none", folder + "/old.yaml", "--courses", folder + "/empty", "--riders", folder + "/gone");
-        assertThat(folders).isEqualTo(new Ran(2, "", "--courses: found \"" + folder + "/empty\", which has no .yaml file in it, expected a folder of "
+        CommandRun folders = CommandRun.of("sheet", "impact", "none", folder + "/old.yaml", "--courses", folder + "/empty", "--riders", folder + "/gone");
+        assertThat(folders).isEqualTo(new CommandRun(2, "", "--courses: found \"" + folder + "/empty\", which has no .yaml file in it, expected a folder of "
                 + ".yaml files\n--riders: found \"" + folder + "/gone\", which cannot be read as a folder, expected a folder of .yaml files\n"));
     }
 }

@@ -22,7 +22,7 @@ class SheetImpactMeasure {
         System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
         try {
             long start = System.nanoTime();
-            Ran ran = Ran.of("sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder.toString());
+            CommandRun ran = CommandRun.of("sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder.toString());
             double took = (System.nanoTime() - start) / 1e9;
             System.out.printf(Locale.ROOT, "%d riders: %.1f s%n", RIDERS, took);
             assertThat(ran.code()).isZero();

@@ -3,12 +3,12 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Scale;
+import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.rulebase.Limits;
-import courseworthy.rulebase.Subject;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.sheet.MeasureLimits;
+import courseworthy.sheet.TestSubject;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -40,9 +40,9 @@ class SheetKeyUseTest {
     private final Set<String> ids = new TreeSet<>();
 
     /** What a subject can be, in words: a middling value, and another. */
-    private static String value(Subject subject, int which) {
-        boolean quantity = subject.scale().kind() == Scale.Kind.QUANTITY;
-        long least = Math.max(0, Limits.least(subject));
+    private static String value(TestSubject subject, int which) {
+        boolean quantity = subject.scale().kind() == MeasureScale.Kind.QUANTITY;
+        long least = Math.max(0, MeasureLimits.least(subject));
         long value = !quantity ? which : subject.most() - least < 40 ? least + which : least + 10 + 10L * which;
         return quantity ? subject.scale().resolution().text(value) : subject.text(value);
     }
@@ -65,27 +65,27 @@ class SheetKeyUseTest {
     private JsonNode tried(StringBuilder sheet) throws IOException {
         Files.writeString(folder.resolve("s.yaml"), sheet);
         Files.writeString(folder.resolve("s.cases.yaml"), cases);
-        Ran ran = Ran.of("sheet", "test", folder.resolve("s.yaml").toString(), "--format", "json");
+        CommandRun ran = CommandRun.of("sheet", "test", folder.resolve("s.yaml").toString(), "--format", "json");
         assertThat(ran.err()).isEmpty();
-        return Schema.tree(ran.out()).get("failed");
+        return OutputSchema.tree(ran.out()).get("failed");
     }
 
     @Test
     void everyConditionAndFactIsUsed() throws IOException {
         for (Measure measure : Measure.values()) {
-            String a = measure.written() + ": " + value(Subject.of(measure), 0);
-            String b = measure.written() + ": " + value(Subject.of(measure), 1);
+            String a = measure.written() + ": " + value(TestSubject.of(measure), 0);
+            String b = measure.written() + ": " + value(TestSubject.of(measure), 1);
             row(a, b, a, b);
         }
         for (Topic topic : choices()) {
-            String a = "decided: {" + topic.name() + ": " + value(Subject.of(topic), 0) + "}";
-            String b = "decided: {" + topic.name() + ": " + value(Subject.of(topic), 1) + "}";
+            String a = "decided: {" + topic.name() + ": " + value(TestSubject.of(topic), 0) + "}";
+            String b = "decided: {" + topic.name() + ": " + value(TestSubject.of(topic), 1) + "}";
             row(a, b, a, b);
         }
         for (StretchMeasure measure : StretchMeasure.values()) {
             String ground = measure.summed() ? "surface: sand, " : "";
-            String a = ground + measure.written() + ": " + value(Subject.of(measure), 0);
-            String b = ground + measure.written() + ": " + value(Subject.of(measure), 1);
+            String a = ground + measure.written() + ": " + value(TestSubject.of(measure), 0);
+            String b = ground + measure.written() + ": " + value(TestSubject.of(measure), 1);
             String length = measure == StretchMeasure.LENGTH ? "" : "length: 1.00 km, ";
             String factA = "stretches: [{" + length + a + "}]";
             String factB = "stretches: [{" + length + b + "}]";

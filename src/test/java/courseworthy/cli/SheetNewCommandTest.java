@@ -25,12 +25,12 @@ class SheetNewCommandTest {
     @Test
     void whatItWritesWorksAtOnce() throws IOException {
         String sheet = folder.resolve("mine.yaml").toString();
-        Ran ran = Ran.of("sheet", "new", sheet);
+        CommandRun ran = CommandRun.of("sheet", "new", sheet);
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out()).contains("sheet check " + sheet, "sheet test " + sheet);
         assertThat(names()).containsExactly("mine.cases.yaml", "mine.yaml");
-        Ran check = Ran.of("sheet", "check", sheet);
+        CommandRun check = CommandRun.of("sheet", "check", sheet);
         assertThat(check.err()).isEmpty();
         assertThat(check.code()).isZero();
         assertThat(check.out().replaceAll("\\s+", " ")).endsWith("mine.yaml: 3 rows, nothing to look at. ").doesNotContain("Such as");
@@ -55,6 +55,6 @@ class SheetNewCommandTest {
     }
 
     private static void refused(String typed, String message) {
-        assertThat(Ran.of("sheet", "new", typed)).isEqualTo(new Ran(2, "", message));
+        assertThat(CommandRun.of("sheet", "new", typed)).isEqualTo(new CommandRun(2, "", message));
     }
 }

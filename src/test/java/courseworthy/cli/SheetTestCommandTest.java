@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -90,11 +90,11 @@ class SheetTestCommandTest {
     @Test
     void whatComesOutOtherwiseIsShownWithEachDifference() throws IOException {
         cases(CASES);
-        Ran ran = Ran.of("sheet", "test", sheet);
+        CommandRun ran = CommandRun.of("sheet", "test", sheet);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(1);
         assertThat(plain(ran.out())).isEqualTo(plain(OUTCOME));
-        JsonNode json = Schema.tree(Ran.of("sheet", "test", sheet, "--format", "json", "--cover").out());
+        JsonNode json = OutputSchema.tree(CommandRun.of("sheet", "test", sheet, "--format", "json", "--cover").out());
         assertThat(json.get("failed")).hasSize(2);
         assertThat(json.get("failed").get(1).get("differences")).hasSize(5);
         assertThat(json.get("untouched").get(1).get("rule").asText()).isEqualTo("Mine/winter");
@@ -121,8 +121,8 @@ class SheetTestCommandTest {
                       the day after: {date: 2027-03-01}
                       another: {rider tag: elite}
                 """);
-        assertThat(plain(Ran.of("sheet", "test", sheet).out())).isEqualTo("With the advice of \"Mine\" by a coach (F/mine.yaml, sha256 D). F/mine.yaml: 3 rows, 8 cases, all as expected. ");
-        Ran ran = Ran.of("sheet", "test", sheet, "--cover");
+        assertThat(plain(CommandRun.of("sheet", "test", sheet).out())).isEqualTo("With the advice of \"Mine\" by a coach (F/mine.yaml, sha256 D). F/mine.yaml: 3 rows, 8 cases, all as expected. ");
+        CommandRun ran = CommandRun.of("sheet", "test", sheet, "--cover");
         assertThat(ran.code()).isZero();
         assertThat(plain(ran.out())).isEqualTo(plain("""
                 F/mine.yaml:4: Mine/long-and-rough: no case notices roughness from rough (2.0) moved to mixed (1.9)
@@ -169,7 +169,7 @@ class SheetTestCommandTest {
                     fires:
                       any day: {hours: 2:00 h}
                 """);
-        Ran ran = Ran.of("sheet", "test", sheet, "--cover");
+        CommandRun ran = CommandRun.of("sheet", "test", sheet, "--cover");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(1);
         assertThat(plain(ran.out())).startsWith(plain("""
@@ -212,7 +212,7 @@ class SheetTestCommandTest {
                     silent:
                       z: {says: {food: prefer 60 g/h}}
                 """);
-        Ran ran = Ran.of("sheet", "test", sheet);
+        CommandRun ran = CommandRun.of("sheet", "test", sheet);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
@@ -228,7 +228,7 @@ class SheetTestCommandTest {
 
     @Test
     void withoutCasesItSaysWhereTheyBelong() {
-        assertThat(Ran.of("sheet", "test", sheet)).isEqualTo(new Ran(2, "", folder + "/mine.cases.yaml: found no such file, expected cases, beside "
+        assertThat(CommandRun.of("sheet", "test", sheet)).isEqualTo(new CommandRun(2, "", folder + "/mine.cases.yaml: found no such file, expected cases, beside "
                 + "the sheet or as named behind it\n    'courseworthy sheet new' writes a sheet with cases to begin with.\n"));
     }
 
@@ -236,8 +236,8 @@ class SheetTestCommandTest {
     @Test
     void theStartingSheetHolds() {
         String started = folder.resolve("start.yaml").toString();
-        Ran.of("sheet", "new", started);
-        assertThat(plain(Ran.of("sheet", "test", started, "--cover").out()))
+        CommandRun.of("sheet", "new", started);
+        assertThat(plain(CommandRun.of("sheet", "test", started, "--cover").out()))
                 .isEqualTo("With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). F/start.yaml: 3 rows, 12 cases, all as expected. Nothing is left untouched. ");
     }
 }

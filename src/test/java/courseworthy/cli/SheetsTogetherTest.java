@@ -3,7 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +34,7 @@ class SheetsTogetherTest {
         return Files.writeString(folder.resolve(name), text).toString();
     }
 
-    private static String plain(Ran ran) {
+    private static String plain(CommandRun ran) {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         return ran.out().replaceAll("\\s+", " ");
@@ -43,7 +43,7 @@ class SheetsTogetherTest {
     @Test
     void alone() {
         for (String command : new String[] {"check", "test"}) {
-            Ran ran = Ran.of("sheet", command, mine);
+            CommandRun ran = CommandRun.of("sheet", command, mine);
             assertThat(ran.code()).isEqualTo(2);
             assertThat(ran.err()).contains(mine + ":8: leave out: found \"Club/seven\", expected a rule there is\n"
                     + "    Where it is another sheet's, give that sheet too, with --sheet.");
@@ -52,24 +52,24 @@ class SheetsTogetherTest {
 
     @Test
     void bothAreCheckedAndTried() {
-        assertThat(plain(Ran.of("sheet", "check", mine, "--sheet", club))).startsWith(mine + ": 1 row");
-        assertThat(plain(Ran.of("sheet", "test", mine, "--sheet", club))).contains("With the advice of \"Club\" by a coach", "1 case, all as expected",
+        assertThat(plain(CommandRun.of("sheet", "check", mine, "--sheet", club))).startsWith(mine + ": 1 row");
+        assertThat(plain(CommandRun.of("sheet", "test", mine, "--sheet", club))).contains("With the advice of \"Club\" by a coach", "1 case, all as expected",
                 "Club/seven is left out by \"Mine\" (" + mine + ":8): Nobody carries seven.");
     }
 
     @Test
     void theBriefAndTheReasonsSayWhoLeftItOut() {
         String left = "Club/seven is left out by \"Mine\" (" + mine + ":8): Nobody carries seven.";
-        assertThat(plain(Ran.of("brief", course, "--sheet", club, "--sheet", mine))).contains(left);
-        assertThat(plain(Ran.of("brief", course, "--sheet", mine, "--sheet", club))).contains(left);
-        assertThat(plain(Ran.of("brief", course, "--sheet", club, "--sheet", mine, "--format", "markdown")).replace("\\", "")).contains("Club/seven is left out by");
-        assertThat(plain(Ran.of("why", course, "plugs", "--sheet", club, "--sheet", mine))).contains(left);
-        String json = Ran.of("brief", course, "--sheet", club, "--sheet", mine, "--format", "json").out();
-        assertThat(Schema.faults(json.replace(folder + "/", ""))).isEmpty();
-        JsonNode sheets = Schema.tree(json).get("sheets");
+        assertThat(plain(CommandRun.of("brief", course, "--sheet", club, "--sheet", mine))).contains(left);
+        assertThat(plain(CommandRun.of("brief", course, "--sheet", mine, "--sheet", club))).contains(left);
+        assertThat(plain(CommandRun.of("brief", course, "--sheet", club, "--sheet", mine, "--format", "markdown")).replace("\\", "")).contains("Club/seven is left out by");
+        assertThat(plain(CommandRun.of("why", course, "plugs", "--sheet", club, "--sheet", mine))).contains(left);
+        String json = CommandRun.of("brief", course, "--sheet", club, "--sheet", mine, "--format", "json").out();
+        assertThat(OutputSchema.faults(json.replace(folder + "/", ""))).isEmpty();
+        JsonNode sheets = OutputSchema.tree(json).get("sheets");
         assertThat(sheets.get(0).has("leaves_out")).isFalse();
         assertThat(sheets.get(1).get("leaves_out").get(0).get("rule").textValue()).isEqualTo("Club/seven");
-        Ran rule = Ran.of("why", course, "plugs", "--rule", "Club/seven", "--sheet", club, "--sheet", mine);
+        CommandRun rule = CommandRun.of("why", course, "plugs", "--rule", "Club/seven", "--sheet", club, "--sheet", mine);
         assertThat(rule.code()).isEqualTo(2);
         assertThat(rule.err()).isEqualTo("--rule: found \"Club/seven\", left out by \"Mine\" (" + mine + ":8), expected a rule in force\n"
                 + "    The reason there: Nobody carries seven.\n");

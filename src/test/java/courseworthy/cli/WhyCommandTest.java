@@ -2,7 +2,7 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.brief.Schema;
+import courseworthy.report.json.OutputSchema;
 import courseworthy.topic.Topics;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +35,7 @@ class WhyCommandTest {
     @ParameterizedTest
     @MethodSource("questions")
     void everyTopicIsExplainedInTextAndJson(List<String> question) {
-        Ran text = Ran.of(question.toArray(new String[0]));
+        CommandRun text = CommandRun.of(question.toArray(new String[0]));
         assertThat(text.err()).isEmpty();
         assertThat(text.code()).isZero();
         assertThat(text.out()).startsWith(question.get(2) + ": ").contains("\nFROM MEASURES TO DECISION\n", "\nRULES THAT KEPT SILENT\n",
@@ -43,14 +43,14 @@ class WhyCommandTest {
         assertThat(text.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         List<String> asked = new ArrayList<>(question);
         asked.addAll(List.of("--format", "json"));
-        assertThat(Schema.faultsOfWhy(Ran.of(asked.toArray(new String[0])).out())).isEmpty();
+        assertThat(OutputSchema.faultsOfWhy(CommandRun.of(asked.toArray(new String[0])).out())).isEmpty();
     }
 
     @Test
     void everyOptionOfABriefIsTaken() throws Exception {
         Path sheet = Files.createTempFile("mine", ".yaml");
         Files.writeString(sheet, "sheet: Mine\nauthor: me\nadvice:\n  - id: x\n    say: {plugs: prefer 7}\n    because: Seven it is.\n");
-        Ran ran = Ran.of("why", COURSE, "plugs", "--sheet", sheet.toString(), "--role", "training", "--date", "2026-05-01", "--ground",
+        CommandRun ran = CommandRun.of("why", COURSE, "plugs", "--sheet", sheet.toString(), "--role", "training", "--date", "2026-05-01", "--ground",
                 "surface=gravel");
         Files.delete(sheet);
         assertThat(ran.err()).isEmpty();
@@ -59,30 +59,30 @@ class WhyCommandTest {
 
     @Test
     void oneTopicOfABriefSaysWhatWouldChangeIt() {
-        Ran text = Ran.of("brief", COURSE, "--topic", "front tyre width");
-        Ran json = Ran.of("brief", COURSE, "--topic", "front tyre width", "--format", "json");
-        String first = Schema.tree(json.out()).get("decisions").get(0).get("flips").get(0).get("text").asText();
-        assertThat(Schema.faults(json.out())).isEmpty();
+        CommandRun text = CommandRun.of("brief", COURSE, "--topic", "front tyre width");
+        CommandRun json = CommandRun.of("brief", COURSE, "--topic", "front tyre width", "--format", "json");
+        String first = OutputSchema.tree(json.out()).get("decisions").get(0).get("flips").get(0).get("text").asText();
+        assertThat(OutputSchema.faults(json.out())).isEmpty();
         assertThat(text.out().replaceAll("\\s+", " ")).contains("WHAT WOULD CHANGE IT - " + first + ": ");
-        assertThat(Ran.of("brief", COURSE, "--topic", "front tyre width", "--format", "markdown").out())
+        assertThat(CommandRun.of("brief", COURSE, "--topic", "front tyre width", "--format", "markdown").out())
                 .contains("## What would change it\n\n- ", "\n_One measure at a time, all others held, and with them every single stretch._\n");
-        assertThat(Schema.tree(Ran.of("brief", COURSE, "--format", "json").out()).get("decisions").get(0).has("flips")).isFalse();
+        assertThat(OutputSchema.tree(CommandRun.of("brief", COURSE, "--format", "json").out()).get("decisions").get(0).has("flips")).isFalse();
     }
 
     @Test
     void whatIsMisspeltIsRefusedWithTheNearestSpelling() {
-        assertThat(Ran.of("why", COURSE, "front tyre with")).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("why", COURSE, "front tyre with")).isEqualTo(new CommandRun(2, "", """
                 TOPIC: found "front tyre with", expected a topic
                     Did you mean "front tyre width"?
                 """));
-        assertThat(Ran.of("why", COURSE, "seatpost", "--not", "droper")).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("why", COURSE, "seatpost", "--not", "droper")).isEqualTo(new CommandRun(2, "", """
                 --not: found "droper", expected one of: rigid, dropper
                     Did you mean "dropper"?
                 """));
-        assertThat(Ran.of("why", COURSE, "seatpost", "--rule", "house/dropper-on-mountain-bike")).isEqualTo(new Ran(2, "", """
+        assertThat(CommandRun.of("why", COURSE, "seatpost", "--rule", "house/dropper-on-mountain-bike")).isEqualTo(new CommandRun(2, "", """
                 --rule: found "house/dropper-on-mountain-bike", expected the id of a rule on seatpost
                     Did you mean "house/dropper-on-mountain-bikes"?
                 """));
-        assertThat(Ran.of("why", COURSE).err()).contains("TOPIC");
+        assertThat(CommandRun.of("why", COURSE).err()).contains("TOPIC");
     }
 }

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import courseworthy.rulebase.FitCaseKeys;
+import courseworthy.fit.FitCaseKeys;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,7 +139,7 @@ class WorkshopKeyUseTest {
             for (String word : COMMANDS.get(by).split(" ")) {
                 args.add(word.endsWith(".yaml") ? folder.resolve(word).toString() : word.replace('_', ' '));
             }
-            Ran ran = Ran.of(args.toArray(new String[0]));
+            CommandRun ran = CommandRun.of(args.toArray(new String[0]));
             assertThat(ran.code()).as(ran.err()).isZero();
             before.put(key, KeyUse.said(ran));
         }

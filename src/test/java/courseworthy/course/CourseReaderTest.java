@@ -221,16 +221,16 @@ class CourseReaderTest {
     @Test
     void aStretchWithRiseAndDropRollsInWavesAtOneGradient() {
         Course course = read("stretches: [{length: 12 km, rise: 240 m, drop: 120 m}]\n");
-        Line line = course.line();
+        ElevationLine line = course.line();
         assertThat(line.absolute()).isFalse();
         assertThat(line.size()).isEqualTo(1201);
         double[] e = line.elevation();
         assertThat(e[e.length - 1]).isCloseTo(120, within(1e-6));
         // Three waves of 4 km: the drop is shared out so that none gives back more than 40 m.
-        assertThat(Climbing.along(line, 2).up()).isCloseTo(240, within(1.0));
-        assertThat(Climbing.along(line, 2).down()).isCloseTo(120, within(1.0));
-        assertThat(Climbing.along(line, 39).down()).isCloseTo(120, within(1.0));
-        assertThat(Climbing.along(line, 41).down()).as("the last leg alone, which counts whatever its size").isCloseTo(40, within(1.0));
+        assertThat(AscentCounter.along(line, 2).up()).isCloseTo(240, within(1.0));
+        assertThat(AscentCounter.along(line, 2).down()).isCloseTo(120, within(1.0));
+        assertThat(AscentCounter.along(line, 39).down()).isCloseTo(120, within(1.0));
+        assertThat(AscentCounter.along(line, 41).down()).as("the last leg alone, which counts whatever its size").isCloseTo(40, within(1.0));
         for (int i = 1; i < e.length; i++) {
             assertThat(Math.abs(e[i] - e[i - 1]) / 10).isLessThanOrEqualTo(0.03 + 1e-9);
         }

@@ -34,7 +34,7 @@ class GpxReaderTest {
 
     private final Faults faults = new Faults();
 
-    private Gpx read(byte[] bytes) {
+    private GpxFile read(byte[] bytes) {
         try {
             return GpxReader.read(Files.write(folder.resolve("t.gpx"), bytes), "t.gpx", faults);
         } catch (IOException e) {
@@ -42,7 +42,7 @@ class GpxReaderTest {
         }
     }
 
-    private Gpx read(String text) {
+    private GpxFile read(String text) {
         return read(text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -50,7 +50,7 @@ class GpxReaderTest {
         return faults.faults().stream().map(Fault::text).toList();
     }
 
-    private static void assertTwo(Gpx gpx) {
+    private static void assertTwo(GpxFile gpx) {
         assertThat(gpx.segments()).hasSize(1);
         assertThat(gpx.segments().get(0).lat()).containsExactly(47.1, 47.2);
         assertThat(gpx.segments().get(0).lon()).containsExactly(9.5, 9.6);
@@ -76,7 +76,7 @@ class GpxReaderTest {
     @CsvSource({"UTF-8", "ISO-8859-1", "UTF-16", "windows-1252"})
     void declaredEncodingsAreRead(String encoding) {
         String text = Points.file("<trk><name>H\u00f6he</name><trkseg>" + TWO + "</trkseg></trk>").replace("UTF-8", encoding);
-        Gpx gpx = read(text.getBytes(Charset.forName(encoding)));
+        GpxFile gpx = read(text.getBytes(Charset.forName(encoding)));
         assertTwo(gpx);
         assertThat(gpx.name()).isEqualTo("H\u00f6he");
     }
@@ -94,23 +94,23 @@ class GpxReaderTest {
 
     @Test
     void elementsOfOtherNamespacesAreNoPartOfThePoint() {
-        Gpx gpx = read(Points.track("<trkpt lat=\"47.1\" lon=\"9.5\"><extensions><x:ele xmlns:x=\"urn:x\">1</x:ele><ele>2</ele></extensions>"
+        GpxFile gpx = read(Points.track("<trkpt lat=\"47.1\" lon=\"9.5\"><extensions><x:ele xmlns:x=\"urn:x\">1</x:ele><ele>2</ele></extensions>"
                 + "<ele> 450.5 </ele><x:ele xmlns:x=\"urn:x\">3</x:ele></trkpt><trkpt lat=\"47.2\" lon=\"9.6\"/>"));
         assertTwo(gpx);
     }
 
     @Test
     void segmentsAndTracksStayApart() {
-        Gpx gpx = read(Points.file("<wpt lat=\"1\" lon=\"2\"/><trk><trkseg>" + TWO + "</trkseg><trkseg/></trk><trk><trkseg>" + TWO
+        GpxFile gpx = read(Points.file("<wpt lat=\"1\" lon=\"2\"/><trk><trkseg>" + TWO + "</trkseg><trkseg/></trk><trk><trkseg>" + TWO
                 + "</trkseg></trk><rte><rtept lat=\"5\" lon=\"5\"/></rte>"));
-        assertThat(gpx.segments()).extracting(Gpx.Segment::size).containsExactly(2, 0, 2);
+        assertThat(gpx.segments()).extracting(GpxFile.Segment::size).containsExactly(2, 0, 2);
         assertThat(gpx.route()).isFalse();
         assertThat(gpx.wayPoints()).isEqualTo(1);
     }
 
     @Test
     void aRouteIsReadWhereThereIsNoTrack() {
-        Gpx gpx = read(Points.file("<rte><name>Way</name>" + TWO.replace("trkpt", "rtept") + "</rte>"));
+        GpxFile gpx = read(Points.file("<rte><name>Way</name>" + TWO.replace("trkpt", "rtept") + "</rte>"));
         assertTwo(gpx);
         assertThat(gpx.route()).isTrue();
         assertThat(gpx.name()).isEqualTo("Way");
@@ -130,7 +130,7 @@ class GpxReaderTest {
     @CsvSource({"'', NaN", "NaN, NaN", "' ', NaN", "1e2, 100", "+7.25, 7.25", "-14.6, -14.6", "0, 0", ".5, 0.5", "5., 5",
             "123.456789012345678901, 123.456789012345678901"})
     void elevationsAreReadOrMissing(String written, double metres) {
-        Gpx gpx = read(Points.track("<trkpt lat=\"1\" lon=\"2\"><ele>" + written + "</ele></trkpt>"));
+        GpxFile gpx = read(Points.track("<trkpt lat=\"1\" lon=\"2\"><ele>" + written + "</ele></trkpt>"));
         assertThat(gpx.segments().get(0).elevation()).containsExactly(metres);
         assertThat(said()).isEmpty();
     }
@@ -303,7 +303,7 @@ class GpxReaderTest {
                 bytes[random.nextInt(bytes.length)] = (byte) (random.nextBoolean() ? random.nextInt(256) : "<>&\"'/ =!?[]-".charAt(random.nextInt(13)));
             }
             Faults found = new Faults();
-            Gpx gpx;
+            GpxFile gpx;
             try {
                 gpx = GpxReader.read(Files.write(folder.resolve("f.gpx"), bytes), "f.gpx", found);
             } catch (IOException e) {

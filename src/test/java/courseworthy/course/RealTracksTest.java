@@ -57,7 +57,7 @@ class RealTracksTest {
         return course;
     }
 
-    private static Gpx raw(String file) {
+    private static GpxFile raw(String file) {
         return GpxReader.read(RealData.at("tracks/" + file), file, new Faults());
     }
 
@@ -77,8 +77,8 @@ class RealTracksTest {
             for (int band : new int[] {3, 10}) {
                 double up = 0;
                 double down = 0;
-                for (Gpx.Segment segment : raw(row.getKey()).segments()) {
-                    double[] both = Climbing.deadBand(segment.elevation(), band);
+                for (GpxFile.Segment segment : raw(row.getKey()).segments()) {
+                    double[] both = AscentCounter.deadBand(segment.elevation(), band);
                     up += both[0];
                     down += both[1];
                 }
@@ -143,7 +143,7 @@ class RealTracksTest {
     void pointsAreCountedAsTheReferenceCountsThem() throws IOException {
         for (Map.Entry<String, Map<String, String>> row : reference().entrySet()) {
             Map<String, String> expected = row.getValue();
-            Gpx gpx = raw(row.getKey());
+            GpxFile gpx = raw(row.getKey());
             assertThat(gpx.points()).as(row.getKey()).isEqualTo(Integer.valueOf(expected.get("points")));
             // Way points inside a track, which GPX does not know, are not counted there.
             assertThat(gpx.wayPoints()).as(row.getKey()).isGreaterThanOrEqualTo(Integer.parseInt(expected.get("waypoints")));
@@ -179,7 +179,7 @@ class RealTracksTest {
     }
 
     /** Over a run within one piece. */
-    private static double steepest(Line line, double run) {
+    private static double steepest(ElevationLine line, double run) {
         double[] d = line.distance();
         double most = 0;
         for (int i = 0; i < d.length; i++) {
@@ -214,11 +214,11 @@ class RealTracksTest {
                 continue;
             }
             List<List<? extends Point>> theirs = theirs(RealData.at("tracks/" + file));
-            List<Gpx.Segment> ours = raw(file).segments();
+            List<GpxFile.Segment> ours = raw(file).segments();
             assertThat(ours.stream().filter(s -> s.size() > 0).count()).as(file).isEqualTo(theirs.size());
             int at = 0;
             double length = 0;
-            for (Gpx.Segment segment : ours) {
+            for (GpxFile.Segment segment : ours) {
                 if (segment.size() > 0) {
                     length += compare(file, segment, theirs.get(at++));
                 }
@@ -239,7 +239,7 @@ class RealTracksTest {
         return out;
     }
 
-    private static double compare(String file, Gpx.Segment ours, List<? extends Point> theirs) {
+    private static double compare(String file, GpxFile.Segment ours, List<? extends Point> theirs) {
         assertThat(ours.size()).as(file).isEqualTo(theirs.size());
         for (int i = 0; i < ours.size(); i++) {
             assertThat(ours.lat()[i]).as(file).isEqualTo(theirs.get(i).getLatitude().doubleValue());
@@ -260,7 +260,7 @@ class RealTracksTest {
         for (Path file : files) {
             String name = file.getFileName().toString();
             Faults faults = new Faults();
-            Gpx gpx = GpxReader.read(file, name, faults);
+            GpxFile gpx = GpxReader.read(file, name, faults);
             if (READABLE.contains(name)) {
                 assertThat(gpx).as(name).isNotNull();
                 assertThat(faults.faults()).as(name).isEmpty();

@@ -35,12 +35,12 @@ final class TrackMaker {
     private static final double JITTER = 0.3;
 
     private final Plan plan;
-    private final Line ground;
+    private final ElevationLine ground;
     private final Random random;
 
     private TrackMaker(Plan plan) {
         this.plan = plan;
-        this.ground = Drawing.line(plan.stretches(), plan.startHeight);
+        this.ground = DrawnElevation.line(plan.stretches(), plan.startHeight);
         this.random = new Random(plan.seed);
     }
 

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.debrief.DebriefReader.Pair;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.report.DebriefMarkdown;
+import courseworthy.report.DebriefText;
+import courseworthy.report.json.JsonDebrief;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -62,13 +65,13 @@ class DebriefTest {
         }
     }
 
-    private Held held(String text) {
+    private DebriefResult held(String text) {
         Pair pair = read("debrief: Moor Cup\nbrief: b.json\n" + text);
         assertThat(faults.faults()).isEmpty();
-        return Held.of(pair);
+        return DebriefResult.of(pair);
     }
 
-    private static Verdict on(Held held, String topic) {
+    private static Verdict on(DebriefResult held, String topic) {
         return held.verdicts().stream().filter(each -> each.advice().topic().name().equals(topic)).findFirst().orElseThrow();
     }
 
@@ -78,9 +81,9 @@ class DebriefTest {
 
     @Test
     void whatIsNotToldIsNotHeldAgainstAnything() {
-        Held held = held("");
-        assertThat(held.verdicts()).hasSize(5).allSatisfy(each -> assertThat(each.answer()).isEqualTo(Answer.UNKNOWN));
-        assertThat(held.rules().values()).containsOnly(Answer.UNKNOWN);
+        DebriefResult held = held("");
+        assertThat(held.verdicts()).hasSize(5).allSatisfy(each -> assertThat(each.answer()).isEqualTo(AdviceOutcome.UNKNOWN));
+        assertThat(held.rules().values()).containsOnly(AdviceOutcome.UNKNOWN);
         assertThat(held.inTime()).isNull();
         assertThat(held.given().advice()).as("a topic of another version and one that does not apply are passed over")
                 .extracting(each -> each.topic().name()).containsExactly("rear tyre casing", "rear tyre pressure", "front tyre pressure", "food",
@@ -90,45 +93,45 @@ class DebriefTest {
     /** A cut asks for more casing: who preferred what was ridden was not right, who preferred more was; who asked for at least it says nothing of. */
     @Test
     void aCut() {
-        Held held = held("flats: [{wheel: rear, cause: cut, at: 33 km, mended with: plugs}]\n");
+        DebriefResult held = held("flats: [{wheel: rear, cause: cut, at: 33 km, mended with: plugs}]\n");
         Verdict casing = on(held, "rear tyre casing");
-        assertThat(casing.answer()).isEqualTo(Answer.NOT);
+        assertThat(casing.answer()).isEqualTo(AdviceOutcome.NOT);
         assertThat(casing.reasons()).containsExactly("rear flat at 33 km, cut, mended with plugs (a stouter casing is cut less easily)");
-        assertThat(held.rules()).containsEntry("house/reinforced", Answer.NOT).containsEntry("house/no-light", Answer.UNKNOWN)
-                .containsEntry("mine/heavy", Answer.BORNE_OUT).doesNotContainKey("limit/casing");
+        assertThat(held.rules()).containsEntry("house/reinforced", AdviceOutcome.NOT).containsEntry("house/no-light", AdviceOutcome.UNKNOWN)
+                .containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT).doesNotContainKey("limit/casing");
         assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.OfRule::reason)
                 .containsExactly("a limit is not judged by how a day went");
-        assertThat(on(held, "rear tyre pressure").answer()).as("a cut says nothing of pressure").isEqualTo(Answer.UNKNOWN);
+        assertThat(on(held, "rear tyre pressure").answer()).as("a cut says nothing of pressure").isEqualTo(AdviceOutcome.UNKNOWN);
     }
 
     @Test
     void noFlatBearsOutWhatWasRiddenAndNotMore() {
-        Held held = held("flats: none\n");
-        assertThat(on(held, "rear tyre casing").answer()).isEqualTo(Answer.BORNE_OUT);
-        assertThat(held.rules()).containsEntry("house/reinforced", Answer.BORNE_OUT).containsEntry("house/no-light", Answer.BORNE_OUT)
-                .containsEntry("mine/heavy", Answer.UNKNOWN);
+        DebriefResult held = held("flats: none\n");
+        assertThat(on(held, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(held.rules()).containsEntry("house/reinforced", AdviceOutcome.BORNE_OUT).containsEntry("house/no-light", AdviceOutcome.BORNE_OUT)
+                .containsEntry("mine/heavy", AdviceOutcome.UNKNOWN);
     }
 
     /** The rider's own word goes before the outcomes. */
     @Test
     void whatTheRiderWouldChangeGoesFirst() {
-        Held lighter = held("flats: none\nwould change: {rear tyre casing: light}\n");
-        assertThat(on(lighter, "rear tyre casing").answer()).isEqualTo(Answer.NOT);
-        assertThat(lighter.rules()).containsEntry("house/no-light", Answer.NOT).containsEntry("mine/heavy", Answer.NOT);
-        Held same = held("flats: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
+        DebriefResult lighter = held("flats: none\nwould change: {rear tyre casing: light}\n");
+        assertThat(on(lighter, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.NOT);
+        assertThat(lighter.rules()).containsEntry("house/no-light", AdviceOutcome.NOT).containsEntry("mine/heavy", AdviceOutcome.NOT);
+        DebriefResult same = held("flats: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
         assertThat(on(same, "rear tyre casing").reasons()).containsExactly("you would take reinforced again");
-        assertThat(on(same, "rear tyre casing").answer()).isEqualTo(Answer.BORNE_OUT);
+        assertThat(on(same, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
     /** 1.35 bar was ridden where 1.5 bar was told: no rim strike then says nothing of 1.5 bar, a rim strike speaks for it. */
     @Test
     void whatWasChangedOnTheDayWasNotTried() {
-        Held well = held("rim strikes: none\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
-        assertThat(on(well, "rear tyre pressure").answer()).isEqualTo(Answer.UNKNOWN);
+        DebriefResult well = held("rim strikes: none\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
+        assertThat(on(well, "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(on(well, "rear tyre pressure").reasons()).contains("ridden with 1.35 bar instead");
-        Held struck = held("rim strikes: [rear]\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
-        assertThat(on(struck, "rear tyre pressure").answer()).isEqualTo(Answer.BORNE_OUT);
-        assertThat(on(held("rim strikes: [rear]\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+        DebriefResult struck = held("rim strikes: [rear]\nchanged on the day: {rear tyre pressure: 1.35 bar}\n");
+        assertThat(on(struck, "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(on(held("rim strikes: [rear]\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 
     /** A build that had a light casing, and rims whose tyres it did not know: what it had was ridden, not what was told. */
@@ -137,23 +140,23 @@ class DebriefTest {
         String built = BRIEF.replace("  \"decisions\" : [", "  \"build\" : {\"not_met\" : [{\"topic\" : \"rear tyre casing\", \"got\" : \"light\"}, "
                 + "{\"topic\" : \"rear tyre pressure\", \"got\" : \"not known\"}]},\n  \"decisions\" : [");
         Files.writeString(folder.resolve("built.json"), built);
-        Held cut = Held.of(read("debrief: x\nbrief: built.json\nflats: [{wheel: rear, cause: cut}]\nrim strikes: none\n"));
+        DebriefResult cut = DebriefResult.of(read("debrief: x\nbrief: built.json\nflats: [{wheel: rear, cause: cut}]\nrim strikes: none\n"));
         assertThat(faults.faults()).isEmpty();
         Verdict casing = on(cut, "rear tyre casing");
-        assertThat(casing.answer()).as("more than light was wanted, and more was told").isEqualTo(Answer.BORNE_OUT);
+        assertThat(casing.answer()).as("more than light was wanted, and more was told").isEqualTo(AdviceOutcome.BORNE_OUT);
         assertThat(casing.reasons()).contains("ridden with light instead, as the build had it");
-        assertThat(cut.rules()).containsEntry("house/no-light", Answer.BORNE_OUT);
+        assertThat(cut.rules()).containsEntry("house/no-light", AdviceOutcome.BORNE_OUT);
         Verdict pressure = on(cut, "rear tyre pressure");
-        assertThat(pressure.answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(pressure.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(pressure.reasons()).containsExactly("what was ridden is not known: the build did not say; write it under changed on the day");
-        Held changed = Held.of(read("debrief: x\nbrief: built.json\nrim strikes: [rear]\nchanged on the day: {rear tyre pressure: 1.4 bar}\n"));
-        assertThat(on(changed, "rear tyre pressure").answer()).isEqualTo(Answer.BORNE_OUT);
+        DebriefResult changed = DebriefResult.of(read("debrief: x\nbrief: built.json\nrim strikes: [rear]\nchanged on the day: {rear tyre pressure: 1.4 bar}\n"));
+        assertThat(on(changed, "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
     /** Against goes before for: a pinch at a wheel whose rim is said not to have been struck. */
     @Test
     void whatSpeaksAgainstGoesFirst() {
-        assertThat(on(held("rim strikes: none\nflats: [{wheel: rear, cause: pinch}]\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("rim strikes: none\nflats: [{wheel: rear, cause: pinch}]\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 
     /** 4 C off is as foretold, more is another day; so is another ground. */
@@ -161,20 +164,20 @@ class DebriefTest {
     @Test
     void aWishAgainstWhatHappenedCannotTell() {
         Verdict verdict = on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.40 bar}\n"), "rear tyre pressure");
-        assertThat(verdict.answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(verdict.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(verdict.reasons()).containsExactly("you would take 1.40 bar", "rim strikes: rear (the rim struck the ground)", "that points both ways");
-        assertThat(on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.60 bar}\n"), "rear tyre pressure").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.60 bar}\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 
     @Test
     void adviceForOtherWeatherIsNotJudged() {
-        assertThat(on(held("clothes: cold\nweather: {low: 4 C}\n"), "clothing").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("clothes: cold\nweather: {low: 4 C}\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
         Verdict colder = on(held("clothes: cold\nweather: {low: 3.9 C}\n"), "clothing");
-        assertThat(colder.answer()).isEqualTo(Answer.UNKNOWN);
+        assertThat(colder.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(colder.reasons()).contains("told for 8 C at the coldest, and it was 4 C");
         assertThat(on(held("clothes: cold\nweather: {ground: wet}\n"), "clothing").reasons()).contains("told for dry ground, and it was wet");
-        assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(Answer.NOT);
-        assertThat(on(held("flats: none\nweather: {ground: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(Answer.BORNE_OUT);
+        assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
+        assertThat(on(held("flats: none\nweather: {ground: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
     /** A rule that rested on dry ground is not answered by a wet day, whatever it spoke on; one beside it that did not is. */
@@ -183,10 +186,10 @@ class DebriefTest {
         String resting = BRIEF.replace("\"written\" : \"heavy\"}, \"grounds\" : []", "\"written\" : \"heavy\"}, \"grounds\" : [{\"measure\" : \"ground\"}]");
         assertThat(resting).isNotEqualTo(BRIEF);
         Files.writeString(folder.resolve("dry.json"), resting);
-        Held wet = Held.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: wet}\n"));
-        assertThat(wet.rules()).containsEntry("mine/heavy", Answer.UNKNOWN).containsEntry("house/reinforced", Answer.NOT);
-        Held dry = Held.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: dry}\n"));
-        assertThat(dry.rules()).containsEntry("mine/heavy", Answer.BORNE_OUT);
+        DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: wet}\n"));
+        assertThat(wet.rules()).containsEntry("mine/heavy", AdviceOutcome.UNKNOWN).containsEntry("house/reinforced", AdviceOutcome.NOT);
+        DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: dry}\n"));
+        assertThat(dry.rules()).containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT);
     }
 
     @Test
@@ -200,79 +203,79 @@ class DebriefTest {
     /** Each rule counts once a debrief, and what is not borne out on one topic is not. */
     @Test
     void theRecordOverMany() {
-        List<Held> all = new ArrayList<>();
+        List<DebriefResult> all = new ArrayList<>();
         all.add(held("flats: none\nhours: 4 h\n"));
         all.add(held("flats: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
         all.add(held("clothes: right\n"));
-        Keeping keeping = Keeping.of(all);
-        assertThat(keeping.rules()).extracting(Keeping.OfRule::rule).containsExactly("house/food", "house/no-light", "house/reinforced",
+        RuleRecord keeping = RuleRecord.of(all);
+        assertThat(keeping.rules()).extracting(RuleRecord.OfRule::rule).containsExactly("house/food", "house/no-light", "house/reinforced",
                 "house/start", "house/summer", "mine/heavy");
         assertThat(keeping.rules()).extracting(each -> each.spoke() + " " + each.borneOut() + " " + each.not() + " " + each.unknown())
                 .containsExactly("3 0 0 3", "3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2", "3 1 0 2");
-        assertThat(keeping.toLookAt()).extracting(Keeping.OfRule::rule).containsExactly("house/reinforced");
-        assertThat(keeping.inTime()).isEqualTo(new Share(1, 2));
+        assertThat(keeping.toLookAt()).extracting(RuleRecord.OfRule::rule).containsExactly("house/reinforced");
+        assertThat(keeping.inTime()).isEqualTo(new Proportion(1, 2));
     }
 
     /** What is mostly borne out needs no look for one bad day: 10 of 11 lie above one half (62 to 98 %), 3 of 4 need not. */
     @Test
     void oneBadDayAmongManyIsNoReasonToLook() {
-        List<Held> all = new ArrayList<>(List.of(held("flats: [{wheel: rear, cause: cut}]\n")));
+        List<DebriefResult> all = new ArrayList<>(List.of(held("flats: [{wheel: rear, cause: cut}]\n")));
         for (int i = 0; i < 3; i++) {
             all.add(held("flats: none\n"));
         }
-        assertThat(Keeping.of(all).toLookAt()).hasSize(1);
+        assertThat(RuleRecord.of(all).toLookAt()).hasSize(1);
         for (int i = 0; i < 7; i++) {
             all.add(held("flats: none\n"));
         }
-        assertThat(Keeping.of(all).toLookAt()).isEmpty();
-        assertThat(Keeping.of(all).rules()).filteredOn(each -> each.rule().equals("house/reinforced")).extracting(each -> each.share().words())
+        assertThat(RuleRecord.of(all).toLookAt()).isEmpty();
+        assertThat(RuleRecord.of(all).rules()).filteredOn(each -> each.rule().equals("house/reinforced")).extracting(each -> each.share().words())
                 .containsExactly("10 of 11, mostly borne out (62 to 98 %)");
     }
 
     /** One rule on two wheels, wrong at the rear and right in front: it is not borne out. */
     @Test
     void aRuleThatFailsAtOneWheelIsNotBorneOut() {
-        Held held = held("rim strikes: [rear]\n");
-        assertThat(on(held, "front tyre pressure").answer()).isEqualTo(Answer.BORNE_OUT);
-        assertThat(held.rules()).containsEntry("house/start", Answer.NOT);
+        DebriefResult held = held("rim strikes: [rear]\n");
+        assertThat(on(held, "front tyre pressure").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(held.rules()).containsEntry("house/start", AdviceOutcome.NOT);
     }
 
     /** Too much for the stomach, and yet it ran out. */
     @Test
     void outcomesThatPointBothWaysCannotTell() {
-        Held held = held("stomach: upset\nran out of: [food]\n");
-        assertThat(on(held, "food").answer()).isEqualTo(Answer.UNKNOWN);
+        DebriefResult held = held("stomach: upset\nran out of: [food]\n");
+        assertThat(on(held, "food").answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(on(held, "food").reasons()).contains("that points both ways");
-        assertThat(on(held("stomach: upset\n"), "food").answer()).isEqualTo(Answer.NOT);
-        assertThat(on(held("ran out of: [food]\n"), "food").answer()).isEqualTo(Answer.NOT);
+        assertThat(on(held("stomach: upset\n"), "food").answer()).isEqualTo(AdviceOutcome.NOT);
+        assertThat(on(held("ran out of: [food]\n"), "food").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 
     /** More or less only where there is an order, another only where there is none; every topic is one. */
     @Test
     void theTableOfOutcomesIsSound() {
-        List<Told> all = new ArrayList<>(Outcomes.noFlats());
-        for (String question : Outcomes.questions()) {
-            for (String answer : Outcomes.answers(question)) {
-                all.addAll(Outcomes.of(question, answer));
+        List<ReportedValue> all = new ArrayList<>(OutcomeTable.noFlats());
+        for (String question : OutcomeTable.questions()) {
+            for (String answer : OutcomeTable.answers(question)) {
+                all.addAll(OutcomeTable.of(question, answer));
             }
         }
-        for (String wheel : Outcomes.WHEELS) {
-            all.addAll(Outcomes.rimStrikes(List.of(wheel)));
-            all.addAll(Outcomes.slid(List.of(wheel)));
-            for (String cause : Outcomes.CAUSES) {
-                for (String mend : Outcomes.MENDS) {
-                    all.addAll(Outcomes.flat("x", wheel, cause, mend));
+        for (String wheel : OutcomeTable.WHEELS) {
+            all.addAll(OutcomeTable.rimStrikes(List.of(wheel)));
+            all.addAll(OutcomeTable.slid(List.of(wheel)));
+            for (String cause : OutcomeTable.CAUSES) {
+                for (String mend : OutcomeTable.MENDS) {
+                    all.addAll(OutcomeTable.flat("x", wheel, cause, mend));
                 }
             }
         }
-        all.addAll(Outcomes.ranOut(Outcomes.runsOut()));
-        all.addAll(Outcomes.ranOut(List.of()));
-        all.addAll(Outcomes.neverWalked());
-        Outcomes.REASONS.forEach(reason -> all.addAll(Outcomes.walked("x", reason)));
+        all.addAll(OutcomeTable.ranOut(OutcomeTable.runsOut()));
+        all.addAll(OutcomeTable.ranOut(List.of()));
+        all.addAll(OutcomeTable.neverWalked());
+        OutcomeTable.REASONS.forEach(reason -> all.addAll(OutcomeTable.walked("x", reason)));
         assertThat(all).hasSizeGreaterThan(60).allSatisfy(each -> {
             assertThat(Topics.find(each.topic().name())).isNotNull();
             boolean ordered = each.topic().kind() != Topic.Kind.OPTIONS;
-            assertThat(each.way() == Way.RIGHT || ordered == (each.way() != Way.ANOTHER)).as(each.what()).isTrue();
+            assertThat(each.way() == Direction.RIGHT || ordered == (each.way() != Direction.ANOTHER)).as(each.what()).isTrue();
         });
     }
 
@@ -313,7 +316,7 @@ class DebriefTest {
     /** In the order in which the reader asks. */
     private static List<String> sorted() {
         List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid"));
-        for (String question : Outcomes.questions()) {
+        for (String question : OutcomeTable.questions()) {
             out.add(question);
             if (question.equals("spun out")) {
                 out.add("spun out at");
@@ -361,7 +364,7 @@ class DebriefTest {
             Pair pair = DebriefReader.read(folder.resolve("d.yaml"), "d.yaml", found);
             assertThat(pair != null || found.stop()).isTrue();
             if (pair != null) {
-                Held held = Held.of(pair);
+                DebriefResult held = DebriefResult.of(pair);
                 assertThat(DebriefText.of(held, false) + JsonDebrief.of(held) + DebriefMarkdown.of(held)).doesNotContain("NaN");
             }
             found.faults().forEach(fault -> assertThat(fault.text()).doesNotContain("Exception", "java."));

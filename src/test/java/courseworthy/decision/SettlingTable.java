@@ -1,16 +1,16 @@
 package courseworthy.decision;
 
-import courseworthy.claim.Author;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Verb;
-import courseworthy.claim.Where;
 import courseworthy.problem.Faults;
-import courseworthy.text.Fields;
+import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
 import courseworthy.topic.Topic.Safe;
@@ -47,12 +47,12 @@ final class SettlingTable {
     private final List<Case> cases = new ArrayList<>();
 
     private SettlingTable() {
-        Fields top = new Fields(FILE, Yaml.read(bytes(), FILE, faults), faults);
-        Fields declared = top.fields("topics");
+        FieldReader top = new FieldReader(FILE, YamlReader.read(bytes(), FILE, faults), faults);
+        FieldReader declared = top.fields("topics");
         for (Node.Entry entry : declared.block().entries()) {
             topics.put(entry.key().text(), topic(entry.key().text(), declared.fields(entry.key().text())));
         }
-        for (Fields one : top.blocks("cases")) {
+        for (FieldReader one : top.blocks("cases")) {
             cases.add(read(one));
         }
         top.done();
@@ -71,7 +71,7 @@ final class SettlingTable {
         }
     }
 
-    private static Topic topic(String name, Fields fields) {
+    private static Topic topic(String name, FieldReader fields) {
         Kind kind = Kind.valueOf(fields.prose("kind").toUpperCase(Locale.ROOT));
         Safe safe = Safe.valueOf(fields.prose("safe").toUpperCase(Locale.ROOT));
         long standard = Long.parseLong(fields.prose("default"));
@@ -85,16 +85,16 @@ final class SettlingTable {
                 Long.parseLong(fields.prose("from")), Long.parseLong(fields.prose("to")), List.of(), standard, 1, safe, List.of());
     }
 
-    private Case read(Fields fields) {
+    private Case read(FieldReader fields) {
         Topic topic = topics.get(fields.prose("topic"));
         List<Claim> claims = new ArrayList<>();
-        Fields said = fields.fields("claims");
+        FieldReader said = fields.fields("claims");
         for (Node.Entry entry : said.block().entries()) {
             claims.add(claim(entry.key().text(), topic, said.prose(entry.key().text())));
         }
         Map<String, String> lost = new LinkedHashMap<>();
         if (fields.has("lost")) {
-            Fields listed = fields.fields("lost");
+            FieldReader listed = fields.fields("lost");
             listed.block().entries().forEach(entry -> lost.put(entry.key().text(), listed.prose(entry.key().text())));
         }
         Case read = new Case(fields.prose("case"), topic, claims, fields.prose("gives"), fields.prose("standing"), lost,
@@ -111,7 +111,7 @@ final class SettlingTable {
         Rank rank = Rank.valueOf(matcher.group(1).toUpperCase(Locale.ROOT));
         int sheet = matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2));
         Force force = Force.valueOf(matcher.group(3).toUpperCase(Locale.ROOT));
-        Author author = author(id, rank, sheet, force);
+        RuleOrigin author = author(id, rank, sheet, force);
         for (Verb verb : Verb.values()) {
             if (verb.word().equals(matcher.group(4))) {
                 return verb == Verb.ONE_OF ? existing(author, topic, matcher.group(5))
@@ -121,11 +121,11 @@ final class SettlingTable {
         throw new IllegalArgumentException(text);
     }
 
-    static Author author(String id, Rank rank, int sheet, Force force) {
-        return new Author(id, rank, sheet, force, Evidence.PRACTICE, "", "Because.", new Where("rules/x.yaml", 1));
+    static RuleOrigin author(String id, Rank rank, int sheet, Force force) {
+        return new RuleOrigin(id, rank, sheet, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
     }
 
-    private static Claim existing(Author author, Topic topic, String list) {
+    private static Claim existing(RuleOrigin author, Topic topic, String list) {
         List<Long> values = new ArrayList<>();
         List<String> labels = new ArrayList<>();
         for (String member : list.split(", ")) {

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
-import courseworthy.course.Line;
 import courseworthy.course.Stretch;
-import courseworthy.ride.Invented;
+import courseworthy.ride.InventedCourse;
 import courseworthy.ride.Range;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class ClimbsTest {
 
     /** Straight between the given distances and heights, m. */
-    private static Line line(double... pairs) {
+    private static ElevationLine line(double... pairs) {
         DoubleUnaryOperator height = d -> {
             int i = 0;
             while (i < pairs.length - 4 && d > pairs[i + 2]) {
@@ -25,7 +25,7 @@ class ClimbsTest {
             }
             return pairs[i + 1] + (pairs[i + 3] - pairs[i + 1]) * (d - pairs[i]) / (pairs[i + 2] - pairs[i]);
         };
-        return Invented.line(pairs[pairs.length - 2], 10, height);
+        return InventedCourse.line(pairs[pairs.length - 2], 10, height);
     }
 
     @Test
@@ -66,12 +66,12 @@ class ClimbsTest {
     void neverClimbsOverABreak() {
         double[] distance = {0, 500, 1000, 1000, 1500, 2000};
         double[] elevation = {100, 105, 110, 300, 305, 310};
-        assertThat(Climbs.of(new Line(distance, elevation, true, true))).isEmpty();
+        assertThat(Climbs.of(new ElevationLine(distance, elevation, true, true))).isEmpty();
     }
 
-    private static Steepness steepness(Line line) {
+    private static Steepness steepness(ElevationLine line) {
         double length = line.distance()[line.size() - 1];
-        return new Steepness(Invented.course(line, null, List.of(Invented.stretch(length / 1000, 0, 0, Ground.UNKNOWN))));
+        return new Steepness(InventedCourse.course(line, null, List.of(InventedCourse.stretch(length / 1000, 0, 0, Ground.UNKNOWN))));
     }
 
     /** 100 m at 15 % inside 5 %: by hand 15 %, over 500 m (15 + 4 x 5) / 5 = 7 %, over 1 km 6 %. */
@@ -90,22 +90,22 @@ class ClimbsTest {
     void neverSlidesOverABreak() {
         double[] distance = {0, 50, 100, 100, 150, 200};
         double[] elevation = {100, 101, 102, 300, 301, 302};
-        Steepness steep = steepness(new Line(distance, elevation, true, true));
+        Steepness steep = steepness(new ElevationLine(distance, elevation, true, true));
         assertThat(steep.over(100).gradient().mid()).isCloseTo(0.02, within(1e-9));
     }
 
     /** A profile without a track: what a stretch says is steepest bounds it; else the mean of the stretch does from below. */
     @Test
     void profilesKnowRangesAlone() {
-        Line drawn = new Line(new double[] {0, 1000, 2000, 3000}, new double[] {0, 0, 80, 80}, false, false);
-        Stretch climb = Invented.stretch(1, 80, 0, Ground.UNKNOWN);
-        Course silent = Invented.course(drawn, null, List.of(climb));
+        ElevationLine drawn = new ElevationLine(new double[] {0, 1000, 2000, 3000}, new double[] {0, 0, 80, 80}, false, false);
+        Stretch climb = InventedCourse.stretch(1, 80, 0, Ground.UNKNOWN);
+        Course silent = InventedCourse.course(drawn, null, List.of(climb));
         assertThat(new Steepness(silent).ramp()).isNull();
         assertThat(new Steepness(silent).over(100).gradient().low()).isGreaterThan(0.08);
         assertThat(new Steepness(silent).over(100).gradient().mid()).isBetween(0.08, 0.16);
         assertThat(new Steepness(silent).over(1000).gradient().low()).isCloseTo(0.08, within(1e-9));
         Stretch written = new Stretch(1000, 80.0, 0.0, 0.17, Ground.UNKNOWN, 1);
-        Steepness told = new Steepness(Invented.course(drawn, null, List.of(written)));
+        Steepness told = new Steepness(InventedCourse.course(drawn, null, List.of(written)));
         assertThat(told.ramp()).isEqualTo(Range.exact(0.17));
         assertThat(told.over(100).gradient().low()).isGreaterThan(0.08);
         assertThat(told.over(100).gradient().high()).isLessThan(0.17);
@@ -116,10 +116,10 @@ class ClimbsTest {
     /** A stretch that drops more than it climbs writes the steepness of its descent, which is no climb. */
     @Test
     void theSteepestOfADescentIsNoClimb() {
-        Line drawn = new Line(new double[] {0, 2000, 4000}, new double[] {0, 100, 0}, false, false);
-        Stretch up = Invented.stretch(2, 100, 0, Ground.UNKNOWN);
+        ElevationLine drawn = new ElevationLine(new double[] {0, 2000, 4000}, new double[] {0, 100, 0}, false, false);
+        Stretch up = InventedCourse.stretch(2, 100, 0, Ground.UNKNOWN);
         Stretch down = new Stretch(2000, 10.0, 110.0, 0.30, Ground.UNKNOWN, 2);
-        Steepness steep = new Steepness(Invented.course(drawn, null, List.of(up, down)));
+        Steepness steep = new Steepness(InventedCourse.course(drawn, null, List.of(up, down)));
         assertThat(steep.ramp()).isNull();
         assertThat(steep.over(100).gradient().high()).isLessThan(0.15);
         assertThat(steep.over(100).middle()).isEqualTo(1000);
@@ -128,11 +128,11 @@ class ClimbsTest {
     /** Rolling ground hides steeper pieces behind one mean than a ramp does (practice). */
     @Test
     void rollingGroundIsSteeperThanItsMean() {
-        Line drawn = new Line(new double[] {0, 2000, 4000}, new double[] {0, 60, 0}, false, false);
-        Stretch ramp = Invented.stretch(4, 120, 0, Ground.UNKNOWN);
-        Stretch rolling = Invented.stretch(4, 60, 60, Ground.UNKNOWN);
-        double ofRamp = new Steepness(Invented.course(drawn, null, List.of(ramp))).over(100).gradient().mid();
-        double ofRolling = new Steepness(Invented.course(drawn, null, List.of(rolling))).over(100).gradient().mid();
+        ElevationLine drawn = new ElevationLine(new double[] {0, 2000, 4000}, new double[] {0, 60, 0}, false, false);
+        Stretch ramp = InventedCourse.stretch(4, 120, 0, Ground.UNKNOWN);
+        Stretch rolling = InventedCourse.stretch(4, 60, 60, Ground.UNKNOWN);
+        double ofRamp = new Steepness(InventedCourse.course(drawn, null, List.of(ramp))).over(100).gradient().mid();
+        double ofRolling = new Steepness(InventedCourse.course(drawn, null, List.of(rolling))).over(100).gradient().mid();
         assertThat(ofRolling).isGreaterThan(ofRamp);
     }
 }

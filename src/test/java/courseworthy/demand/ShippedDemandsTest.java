@@ -118,7 +118,7 @@ class ShippedDemandsTest {
                 Course course = CourseReader.read(track, track.toString(), ground, faults);
                 assertThat(course).as(track.toString()).isNotNull();
                 Demands demands = Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
-                Value steepest = demands.get(Measure.STEEPEST_100_M);
+                MeasureValue steepest = demands.get(Measure.STEEPEST_100_M);
                 if (steepest != null) {
                     assertThat(shown(Measure.STEEPEST_100_M, steepest.high())).as(track.toString()).isLessThanOrEqualTo(60);
                 }

@@ -18,7 +18,7 @@ class SurgeTest {
     void noSurgeIsMoreThanCriticalPowerAllows(double seconds, double watts) {
         double most = 250 + 20_000 / seconds;
         assertThat(most).isCloseTo(watts, within(0.05));
-        double asked = seconds <= 120 ? Gears.MOST_SURGE : seconds <= 300 ? Gears.SURGE : 1;
+        double asked = seconds <= 120 ? GearDemands.MOST_SURGE : seconds <= 300 ? GearDemands.SURGE : 1;
         assertThat(asked * 250).isLessThanOrEqualTo(most);
     }
 }

@@ -3,8 +3,8 @@ package courseworthy.demand;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
-import courseworthy.course.Line;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
@@ -34,7 +34,7 @@ class SurveyProperties {
         assertThat(demands.known(Measure.START_LINE_MASS)).isTrue();
         assertThat(demands.get(Measure.HOURS).low()).isNotNegative();
         demands.values().forEach((measure, value) -> {
-            if (measure.scale().kind() != Scale.Kind.QUANTITY) {
+            if (measure.scale().kind() != MeasureScale.Kind.QUANTITY) {
                 assertThat(value.low()).isBetween(0L, measure.scale().words().size() - 1L);
                 assertThat(value.high()).isBetween(0L, measure.scale().words().size() - 1L);
             } else if (measure.scale().resolution().unit() == courseworthy.units.Unit.PERCENT && !measure.written().startsWith("steepest")
@@ -56,7 +56,7 @@ class SurveyProperties {
     void steeperNeverAsksForAHarderGear(@ForAll long seed) {
         random.setSeed(seed);
         double length = between(3000, 120_000);
-        Line line = hills(length);
+        ElevationLine line = hills(length);
         Rider rider = rider();
         Event event = event();
         Bike bike = bike();
@@ -70,7 +70,7 @@ class SurveyProperties {
     }
 
     /** Slopes of up to 12 % either way, each kept up for 100 m to 4 km, at 10 m. */
-    private Line hills(double length) {
+    private ElevationLine hills(double length) {
         int size = (int) (length / 10) + 1;
         double[] distance = new double[size];
         double[] elevation = new double[size];
@@ -85,10 +85,10 @@ class SurveyProperties {
             }
             elevation[i] = elevation[i - 1] + slope * (distance[i] - distance[i - 1]);
         }
-        return new Line(distance, elevation, true, true);
+        return new ElevationLine(distance, elevation, true, true);
     }
 
-    private Line steeper(Line line) {
+    private ElevationLine steeper(ElevationLine line) {
         double[] elevation = line.elevation().clone();
         double added = 0;
         double more = 0;
@@ -101,10 +101,10 @@ class SurveyProperties {
             added += more * (line.distance()[i] - line.distance()[i - 1]);
             elevation[i] += added;
         }
-        return new Line(line.distance(), elevation, true, true);
+        return new ElevationLine(line.distance(), elevation, true, true);
     }
 
-    private static Course measured(Line line, double length) {
+    private static Course measured(ElevationLine line, double length) {
         Stretch stretch = new Stretch(length, null, null, null, Ground.UNKNOWN, 0);
         return new Course("any", "", "", List.of(stretch), null, line, null, null, List.of(), List.of(), List.of(), Double.NaN, Double.NaN);
     }
@@ -143,13 +143,13 @@ class SurveyProperties {
             length += piece;
             stretches.add(new Stretch(piece, perhaps(0, 0.3 * piece), perhaps(0, 0.3 * piece), perhaps(0.01, 0.4), ground(), i));
         }
-        Line line = random.nextInt(3) == 0 ? null : line(length);
+        ElevationLine line = random.nextInt(3) == 0 ? null : line(length);
         boolean placed = perhaps();
         return new Course("any", "", "", stretches, null, line, perhaps(0, 5000), perhaps(0, 5000), List.of(), List.of(), List.of(),
                 placed ? between(-80, 80) : Double.NaN, placed ? between(-179, 179) : Double.NaN);
     }
 
-    private Line line(double length) {
+    private ElevationLine line(double length) {
         int size = 2 + random.nextInt(500);
         double[] distance = new double[size];
         double[] elevation = new double[size];
@@ -162,7 +162,7 @@ class SurveyProperties {
         if (size > 4 && random.nextBoolean()) {
             distance[size / 2] = distance[size / 2 - 1];
         }
-        return new Line(distance, elevation, random.nextBoolean(), random.nextBoolean());
+        return new ElevationLine(distance, elevation, random.nextBoolean(), random.nextBoolean());
     }
 
     private Rider rider() {

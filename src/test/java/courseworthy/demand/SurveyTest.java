@@ -1,18 +1,18 @@
 package courseworthy.demand;
 
-import static courseworthy.ride.Invented.ground;
-import static courseworthy.ride.Invented.stretch;
+import static courseworthy.ride.InventedCourse.ground;
+import static courseworthy.ride.InventedCourse.stretch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
-import courseworthy.course.Line;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
 import courseworthy.event.Event;
-import courseworthy.ride.Invented;
+import courseworthy.ride.InventedCourse;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
 import courseworthy.rider.Rider.Effort;
@@ -36,7 +36,7 @@ class SurveyTest {
         Ground trail = new Ground(Surface.DIRT, null, null, 2.0, null, null, true, null, true, 2, 0.32, 8.0);
         List<Stretch> stretches = List.of(stretch(2, 0, 0, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)), stretch(3, 150, 0, sharp),
                 stretch(1, 0, 0, ground(Surface.SAND)), stretch(2, 0, 150, trail), stretch(2, 0, 0, Ground.UNKNOWN));
-        Line line = Invented.line(10_000, 10,
+        ElevationLine line = InventedCourse.line(10_000, 10,
                 d -> 400 + (d < 2000 ? 0 : d < 5000 ? 0.05 * (d - 2000) : d < 6000 ? 150 : d < 8000 ? 150 - 0.075 * (d - 6000) : 0));
         return new Course("five grounds", "", "", stretches, null, line, 150.0, 150.0, List.of(), List.of(), List.of(), 47.0, 8.0);
     }
@@ -94,8 +94,8 @@ class SurveyTest {
     /** Two of ten kilometres are unknown: paved is 2 of 8 known, and from 2 to 4 of 10 whatever the rest is. */
     @Test
     void unknownGroundWidensShares() {
-        assertThat(surveyed().get(Measure.PAVED_SHARE)).isEqualTo(new Value(20, 25, 40));
-        assertThat(surveyed().get(Measure.SHARP_STONES)).isEqualTo(new Value(30, 30, 35));
+        assertThat(surveyed().get(Measure.PAVED_SHARE)).isEqualTo(new MeasureValue(20, 25, 40));
+        assertThat(surveyed().get(Measure.SHARP_STONES)).isEqualTo(new MeasureValue(30, 30, 35));
     }
 
     @Test
@@ -131,7 +131,7 @@ class SurveyTest {
         assertThat(mid(demands, Measure.HOTTEST_TEMPERATURE)).isBetween(16.0, 18.0);
         assertThat(mid(demands, Measure.SUMMIT_TEMPERATURE)).isBetween(14.0, 17.0);
         assertThat(demands.known(Measure.NIGHT_TEMPERATURE)).isFalse();
-        assertThat(demands.get(Measure.DARK_HOURS)).isEqualTo(Value.exact(0));
+        assertThat(demands.get(Measure.DARK_HOURS)).isEqualTo(MeasureValue.exact(0));
         assertThat(mid(demands, Measure.DAYLIGHT_TO_SPARE)).isBetween(8 * 60.0, 13 * 60.0);
     }
 
@@ -156,7 +156,7 @@ class SurveyTest {
                 new Demands.Assumed("role", "race"), new Demands.Assumed("aim", "time"), new Demands.Assumed("laps", "1"),
                 new Demands.Assumed("bike, for the estimate of time", "gravel"),
                 new Demands.Assumed("ground, for the estimate of time", "dry"));
-        assertThat(demands.get(Measure.RIDER_MASS)).isEqualTo(new Value(130, 150, 170));
+        assertThat(demands.get(Measure.RIDER_MASS)).isEqualTo(new MeasureValue(130, 150, 170));
         for (Measure unknown : List.of(Measure.BIKE_AT_HAND, Measure.GROUND, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE,
                 Measure.START_TEMPERATURE, Measure.SUPPORT_GAP, Measure.WATER_OVER_THE_HOTTEST_GAP, Measure.RACES_A_YEAR,
                 Measure.LOWER_MARKING, Measure.MASS_ABOVE_THE_MARK, Measure.HOOKLESS, Measure.WIND, Measure.CUT_OFF)) {
@@ -167,7 +167,7 @@ class SurveyTest {
     /** Nothing known of the ground: no measure of it, yet a time, wider than on known ground. */
     @Test
     void unknownGroundIsNeverAssumedSmooth() {
-        Course blank = Invented.course(null, null, List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0)));
+        Course blank = InventedCourse.course(null, null, List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0)));
         Course silent = new Course("", "", "", blank.stretches(), null, null, null, null, List.of(), List.of(), List.of(), Double.NaN,
                 Double.NaN);
         Demands demands = Survey.of(silent, rider(), Event.UNKNOWN, GRAVEL_BIKE);
@@ -177,7 +177,7 @@ class SurveyTest {
                 Measure.CLIMBS, Measure.STEEPEST_100_M, Measure.HIGHEST_POINT, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB)) {
             assertThat(demands.known(unknown)).as(unknown.written()).isFalse();
         }
-        Value hours = demands.get(Measure.HOURS);
+        MeasureValue hours = demands.get(Measure.HOURS);
         assertThat((double) hours.high() / hours.low()).isGreaterThan(1.3);
         assertThat(demands.assumed()).extracting(Demands.Assumed::what)
                 .contains("climbing where it is not written, for the estimate of time");
@@ -208,10 +208,10 @@ class SurveyTest {
     @ParameterizedTest
     @CsvSource({"wet, 20, 20, 20", "damp, 0, 10, 20", "dry, 0, 0, 0", ", 0, 0, 20"})
     void mudByForecast(String groundForecast, long low, long mid, long high) {
-        Course course = Invented.course(stretch(8, 0, 0, ground(Surface.ASPHALT)), stretch(2, 0, 0,
+        Course course = InventedCourse.course(stretch(8, 0, 0, ground(Surface.ASPHALT)), stretch(2, 0, 0,
                 new Ground(Surface.DIRT, null, null, null, null, null, null, null, true, null, null, null)));
         Event day = with(new Event.Forecast(null, null, groundForecast, null, null));
-        assertThat(Survey.of(course, rider(), day, GRAVEL_BIKE).get(Measure.MUD)).isEqualTo(new Value(low, mid, high));
+        assertThat(Survey.of(course, rider(), day, GRAVEL_BIKE).get(Measure.MUD)).isEqualTo(new MeasureValue(low, mid, high));
     }
 
     private static Event with(Event.Forecast forecast) {
@@ -222,7 +222,7 @@ class SurveyTest {
     @ParameterizedTest
     @CsvSource({"BAD, , true", "INTERMEDIATE, , false", ", 1, false", ", 2, true", ", , true"})
     void looseGravel(Smoothness smoothness, Integer trackGrade, boolean loose) {
-        assertThat(Terrain.loose(ground(Surface.GRAVEL, smoothness, trackGrade, null))).isEqualTo(loose);
+        assertThat(TerrainDemands.loose(ground(Surface.GRAVEL, smoothness, trackGrade, null))).isEqualTo(loose);
     }
 
     /**
@@ -232,7 +232,7 @@ class SurveyTest {
      */
     @Test
     void waterLastsOverTheGap() {
-        Course flat = Invented.course(stretch(60, 0, 0, ground(Surface.COMPACTED)));
+        Course flat = InventedCourse.course(stretch(60, 0, 0, ground(Surface.COMPACTED)));
         Event day = new Event("", "", "race", null, LocalTime.of(9, 0), null, 1, "time", null, 0.0,
                 new Event.Forecast(20.0, 20.0, "dry", 0.0, null), List.of(new Event.Support(30_000, true, false, false)), true,
                 Event.Rules.NONE, 400.0, null);
@@ -245,7 +245,7 @@ class SurveyTest {
         assertThat(mid(demands, Measure.WATER_AT_THE_START)).isLessThanOrEqualTo(water);
         Rider sweats = new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, 0.5, 0.42,
                 Bike.UNKNOWN, null);
-        Value known = Survey.of(flat, sweats, day, GRAVEL_BIKE).get(Measure.WATER_OVER_THE_HOTTEST_GAP);
+        MeasureValue known = Survey.of(flat, sweats, day, GRAVEL_BIKE).get(Measure.WATER_OVER_THE_HOTTEST_GAP);
         assertThat(Measure.WATER_OVER_THE_HOTTEST_GAP.scale().resolution().shown(known.high())).isLessThanOrEqualTo(0.5 * hours * 1.15 + 0.1);
     }
 
@@ -281,7 +281,7 @@ class SurveyTest {
     /** Laps: passing start and finish counts, written or not. */
     @Test
     void lapsBreakTheGap() {
-        Course lap = Invented.course(stretch(8, 0, 0, ground(Surface.COMPACTED)));
+        Course lap = InventedCourse.course(stretch(8, 0, 0, ground(Surface.COMPACTED)));
         Event silent = new Event("", "", "race", null, null, null, 5, null, null, null, Event.Forecast.UNKNOWN, List.of(), false,
                 Event.Rules.NONE, null, null);
         Demands demands = Survey.of(lap, rider(), silent, GRAVEL_BIKE);
@@ -320,7 +320,7 @@ class SurveyTest {
     @Test
     void nightIsDarkAndCold() {
         Course far = new Course("", "", "", List.of(stretch(200, 0, 0, ground(Surface.COMPACTED))), null,
-                new Line(new double[] {0, 200_000}, new double[] {300, 300}, false, true), 0.0, 0.0, List.of(), List.of(), List.of(), 47, 8);
+                new ElevationLine(new double[] {0, 200_000}, new double[] {300, 300}, false, true), 0.0, 0.0, List.of(), List.of(), List.of(), 47, 8);
         Event evening = new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(19, 0), ZoneOffset.ofHours(2), 1, "time", null, 0.0,
                 new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
         Demands demands = Survey.of(far, rider(), evening, GRAVEL_BIKE);

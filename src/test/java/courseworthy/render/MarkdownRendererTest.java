@@ -12,6 +12,7 @@ import courseworthy.report.Report;
 import courseworthy.report.RichText;
 import courseworthy.report.Section;
 import courseworthy.report.Table;
+import courseworthy.worth.Gear;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,7 +2,7 @@ package courseworthy.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.problem.Harmless;
+import courseworthy.problem.TextSanitiser;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -34,7 +34,7 @@ class TerminalRendererProperties {
     @Property(tries = 400, seed = "4714")
     void nothingIsLost(@ForAll("hostile") String text) {
         String page = new TerminalRenderer(80, false).render(SampleReport.with(text));
-        assertThat(unspaced(page)).contains(unspaced(Harmless.span("Of " + text + " and " + text + ".")));
+        assertThat(unspaced(page)).contains(unspaced(TextSanitiser.span("Of " + text + " and " + text + ".")));
     }
 
     private static String unspaced(String text) {

@@ -13,6 +13,7 @@ import courseworthy.report.RichText;
 import courseworthy.report.Section;
 import courseworthy.report.Style;
 import courseworthy.report.Table;
+import courseworthy.worth.Gear;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.RealData;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
-import courseworthy.course.Line;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A course written as stretches against the track it stands for. */
 class DrawnWayTest {
 
-    private static final Ground GROUND = Invented.ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null);
+    private static final Ground GROUND = InventedCourse.ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null);
 
     /**
      * Recorded and drawn tracks, cut into stretches that keep only rise and drop: the time differs by less than 3 %, which is what the shape
@@ -33,17 +33,17 @@ class DrawnWayTest {
     void takesNearlyTheSameTime(String track, double piece) {
         Faults faults = new Faults();
         Course read = CourseReader.read(RealData.at("tracks/" + track + ".gpx"), track, null, faults);
-        Line line = read.line();
+        ElevationLine line = read.line();
         double length = line.distance()[line.size() - 1];
-        Course measured = Invented.course(line, null, List.of(new Stretch(length, null, null, null, GROUND, 1)));
-        Course drawn = Invented.course(null, null, pieces(line, piece));
-        Basis basis = Invented.strongAmateur(BikeKind.GRAVEL, 1);
-        double byTrack = Invented.estimate(measured, basis).riding().mid();
-        double byStretches = Invented.estimate(drawn, basis).riding().mid();
+        Course measured = InventedCourse.course(line, null, List.of(new Stretch(length, null, null, null, GROUND, 1)));
+        Course drawn = InventedCourse.course(null, null, pieces(line, piece));
+        RideAssumptions basis = InventedCourse.strongAmateur(BikeKind.GRAVEL, 1);
+        double byTrack = InventedCourse.estimate(measured, basis).riding().mid();
+        double byStretches = InventedCourse.estimate(drawn, basis).riding().mid();
         assertThat(byStretches / byTrack).isCloseTo(1, within(0.03));
     }
 
-    private static List<Stretch> pieces(Line line, double piece) {
+    private static List<Stretch> pieces(ElevationLine line, double piece) {
         List<Stretch> out = new ArrayList<>();
         double from = 0;
         double up = 0;

@@ -1,6 +1,6 @@
 package courseworthy.ride;
 
-import static courseworthy.ride.Invented.ground;
+import static courseworthy.ride.InventedCourse.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -78,11 +78,11 @@ class GroundTablesTest {
     @ParameterizedTest
     @EnumSource(BikeKind.class)
     void rollingResistanceRisesFromAsphaltToSand(BikeKind kind) {
-        double asphalt = Rolling.of(ground(Surface.ASPHALT), kind, 0).mid();
-        double compacted = Rolling.of(ground(Surface.COMPACTED), kind, 0).mid();
-        double gravel = Rolling.of(ground(Surface.GRAVEL), kind, 0).mid();
-        double grass = Rolling.of(ground(Surface.GRASS), kind, 0).mid();
-        double sand = Rolling.of(ground(Surface.SAND), kind, 0).mid();
+        double asphalt = RollingResistance.of(ground(Surface.ASPHALT), kind, 0).mid();
+        double compacted = RollingResistance.of(ground(Surface.COMPACTED), kind, 0).mid();
+        double gravel = RollingResistance.of(ground(Surface.GRAVEL), kind, 0).mid();
+        double grass = RollingResistance.of(ground(Surface.GRASS), kind, 0).mid();
+        double sand = RollingResistance.of(ground(Surface.SAND), kind, 0).mid();
         assertThat(new double[] {asphalt, compacted, gravel, grass, sand}).isSorted();
         assertThat(asphalt).isLessThan(compacted);
         assertThat(grass).isLessThan(sand);
@@ -94,21 +94,21 @@ class GroundTablesTest {
         "GRAVEL, FINE_GRAVEL, INTERMEDIATE, 0.008, 0.015", "GRAVEL, GRAVEL, BAD, 0.008, 0.015", "GRAVEL, GRASS, BAD, 0.015, 0.040",
         "HARDTAIL, GRASS, BAD, 0.015, 0.040"})
     void rollingResistanceLiesInThePublishedBands(BikeKind kind, Surface surface, Smoothness smoothness, double least, double most) {
-        assertThat(Rolling.of(ground(surface, smoothness, null, null), kind, 0).mid()).isBetween(least, most);
+        assertThat(RollingResistance.of(ground(surface, smoothness, null, null), kind, 0).mid()).isBetween(least, most);
     }
 
     /** A representative cross-country course with 29-inch tyres: Crr 0.0205 to 0.0237 (Maier and others 2018); a tool within 0.018 to 0.026. */
     @ParameterizedTest
     @EnumSource(value = BikeKind.class, names = {"HARDTAIL", "FULL"})
     void aCrossCountryCourseRollsAsMeasured(BikeKind kind) {
-        assertThat(Rolling.of(ground(Surface.GROUND, Smoothness.VERY_BAD, null, 1.0), kind, 0).mid()).isBetween(0.018, 0.026);
-        assertThat(Rolling.of(ground(Surface.GROUND, Smoothness.HORRIBLE, null, 1.0), kind, 0).mid()).isBetween(0.018, 0.026);
+        assertThat(RollingResistance.of(ground(Surface.GROUND, Smoothness.VERY_BAD, null, 1.0), kind, 0).mid()).isBetween(0.018, 0.026);
+        assertThat(RollingResistance.of(ground(Surface.GROUND, Smoothness.HORRIBLE, null, 1.0), kind, 0).mid()).isBetween(0.018, 0.026);
     }
 
     /** Deep sand 0.1 and more: within reach of the high end, above soft grass at the low end (same bands). */
     @Test
     void sandReachesDeepSand() {
-        Range sand = Rolling.of(ground(Surface.SAND), BikeKind.GRAVEL, 0);
+        Range sand = RollingResistance.of(ground(Surface.SAND), BikeKind.GRAVEL, 0);
         assertThat(sand.high()).isBetween(0.06, 0.12);
         assertThat(sand.low()).isGreaterThan(0.03);
     }
@@ -116,16 +116,16 @@ class GroundTablesTest {
     @Test
     void wetGroundRollsWorseAndRoadsTheSame() {
         Ground earth = ground(Surface.DIRT);
-        assertThat(Rolling.of(earth, BikeKind.GRAVEL, 2).mid()).isGreaterThan(Rolling.of(earth, BikeKind.GRAVEL, 1).mid());
-        assertThat(Rolling.of(earth, BikeKind.GRAVEL, 1).mid()).isGreaterThan(Rolling.of(earth, BikeKind.GRAVEL, 0).mid());
-        assertThat(Rolling.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 2)).isEqualTo(Rolling.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 0));
+        assertThat(RollingResistance.of(earth, BikeKind.GRAVEL, 2).mid()).isGreaterThan(RollingResistance.of(earth, BikeKind.GRAVEL, 1).mid());
+        assertThat(RollingResistance.of(earth, BikeKind.GRAVEL, 1).mid()).isGreaterThan(RollingResistance.of(earth, BikeKind.GRAVEL, 0).mid());
+        assertThat(RollingResistance.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 2)).isEqualTo(RollingResistance.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 0));
     }
 
     @Test
     void unknownGroundSpansRoadToSoftGround() {
-        Range unknown = Rolling.of(Ground.UNKNOWN, BikeKind.GRAVEL, 0);
-        assertThat(unknown.low()).isLessThanOrEqualTo(Rolling.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 0).mid());
-        assertThat(unknown.high()).isGreaterThanOrEqualTo(Rolling.of(ground(Surface.GRASS), BikeKind.GRAVEL, 0).mid());
+        Range unknown = RollingResistance.of(Ground.UNKNOWN, BikeKind.GRAVEL, 0);
+        assertThat(unknown.low()).isLessThanOrEqualTo(RollingResistance.of(ground(Surface.ASPHALT), BikeKind.GRAVEL, 0).mid());
+        assertThat(unknown.high()).isGreaterThanOrEqualTo(RollingResistance.of(ground(Surface.GRASS), BikeKind.GRAVEL, 0).mid());
     }
 
     /** Rougher, harder, wetter and less skilled is never faster (common practice, no source). */
@@ -134,19 +134,19 @@ class GroundTablesTest {
     void paceFallsWithRoughnessGradeWetAndSkill(BikeKind kind) {
         double before = Double.MAX_VALUE;
         for (Smoothness smoothness : Smoothness.values()) {
-            double now = Pace.cap(ground(Surface.GROUND, smoothness, null, null), kind, 2, 0).mid();
+            double now = SpeedLimits.cap(ground(Surface.GROUND, smoothness, null, null), kind, 2, 0).mid();
             assertThat(now).isLessThan(before);
             before = now;
         }
         for (double scale = 1; scale <= 6; scale++) {
-            assertThat(Pace.cap(ground(Surface.GROUND, null, null, scale), kind, 2, 0).mid())
-                    .isLessThan(Pace.cap(ground(Surface.GROUND, null, null, scale - 1), kind, 2, 0).mid());
+            assertThat(SpeedLimits.cap(ground(Surface.GROUND, null, null, scale), kind, 2, 0).mid())
+                    .isLessThan(SpeedLimits.cap(ground(Surface.GROUND, null, null, scale - 1), kind, 2, 0).mid());
         }
         Ground trail = ground(Surface.GROUND, Smoothness.VERY_BAD, null, 1.0);
         for (int skill = 1; skill < 4; skill++) {
-            assertThat(Pace.cap(trail, kind, skill, 0).mid()).isGreaterThan(Pace.cap(trail, kind, skill - 1, 0).mid());
+            assertThat(SpeedLimits.cap(trail, kind, skill, 0).mid()).isGreaterThan(SpeedLimits.cap(trail, kind, skill - 1, 0).mid());
         }
-        assertThat(Pace.cap(trail, kind, 2, 2).mid()).isLessThan(Pace.cap(trail, kind, 2, 0).mid());
+        assertThat(SpeedLimits.cap(trail, kind, 2, 2).mid()).isLessThan(SpeedLimits.cap(trail, kind, 2, 0).mid());
     }
 
     /** Suspension and wide tyres are faster on rugged ground, and nearly the same on a road (common practice, no source). */
@@ -155,9 +155,9 @@ class GroundTablesTest {
         Ground rugged = ground(Surface.GROUND, Smoothness.HORRIBLE, null, 2.0);
         Ground road = ground(Surface.ASPHALT, Smoothness.EXCELLENT, null, null);
         for (int i = 1; i < BikeKind.values().length; i++) {
-            assertThat(Pace.cap(rugged, BikeKind.values()[i], 2, 0).mid()).isGreaterThan(Pace.cap(rugged, BikeKind.values()[i - 1], 2, 0).mid());
+            assertThat(SpeedLimits.cap(rugged, BikeKind.values()[i], 2, 0).mid()).isGreaterThan(SpeedLimits.cap(rugged, BikeKind.values()[i - 1], 2, 0).mid());
         }
-        assertThat(Pace.cap(road, BikeKind.TRAIL, 2, 0).mid()).isCloseTo(Pace.cap(road, BikeKind.ROAD, 2, 0).mid(), within(0.5));
+        assertThat(SpeedLimits.cap(road, BikeKind.TRAIL, 2, 0).mid()).isCloseTo(SpeedLimits.cap(road, BikeKind.ROAD, 2, 0).mid(), within(0.5));
     }
 
     /**
@@ -169,8 +169,8 @@ class GroundTablesTest {
         double braking = 5 / 3.0;
         double gathering = 5 / 0.5;
         double way = 7.5 * (braking + gathering);
-        assertThat(Pace.turn(10)).isCloseTo(braking + gathering - way / 10, within(1e-9));
-        assertThat(Pace.turn(5)).isZero();
-        assertThat(Pace.turn(3)).isZero();
+        assertThat(SpeedLimits.turn(10)).isCloseTo(braking + gathering - way / 10, within(1e-9));
+        assertThat(SpeedLimits.turn(5)).isZero();
+        assertThat(SpeedLimits.turn(3)).isZero();
     }
 }

@@ -1,9 +1,9 @@
 package courseworthy.ride;
 
-import static courseworthy.ride.Invented.estimate;
-import static courseworthy.ride.Invented.ground;
-import static courseworthy.ride.Invented.stretch;
-import static courseworthy.ride.Invented.strongAmateur;
+import static courseworthy.ride.InventedCourse.estimate;
+import static courseworthy.ride.InventedCourse.ground;
+import static courseworthy.ride.InventedCourse.stretch;
+import static courseworthy.ride.InventedCourse.strongAmateur;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -76,9 +76,9 @@ class PacingTest {
     /** In the ride itself: the climb above the mean, the descent below it, and the same climb later on less than before. */
     @Test
     void theRideIsPacedSo() {
-        Estimate estimate = estimate(Invented.course(stretch(10, 600, 0, ROAD), stretch(15, 0, 0, ROAD), stretch(15, 0, 600, ROAD)),
+        RideEstimate estimate = estimate(InventedCourse.course(stretch(10, 600, 0, ROAD), stretch(15, 0, 0, ROAD), stretch(15, 0, 600, ROAD)),
                 strongAmateur(BikeKind.ROAD, 3));
-        Trace trace = estimate.trace();
+        RideTrace trace = estimate.trace();
         int lap = trace.size() / 3;
         double climb = trace.power(5);
         assertThat(trace.power(20)).isLessThan(climb);
@@ -123,7 +123,7 @@ class PacingTest {
     @CsvSource({"10", "15", "25"})
     void bendsAreTold(double radius) {
         Track track = zigzag(radius);
-        Way way = Way.of(Invented.course(Invented.line(track.length(), 5, d -> 800 - 0.06 * d), track,
+        DiscretisedCourse way = DiscretisedCourse.of(InventedCourse.course(InventedCourse.line(track.length(), 5, d -> 800 - 0.06 * d), track,
                 List.of(stretch(track.length() / 1000, 0, 0.06 * track.length(), ROAD))), 0);
         double tightest = Double.MAX_VALUE;
         int straight = 0;
@@ -140,10 +140,10 @@ class PacingTest {
     void hairpinsSlowADescent() {
         Track track = zigzag(15);
         List<courseworthy.course.Stretch> down = List.of(stretch(track.length() / 1000, 0, 0.08 * track.length(), ROAD));
-        var line = Invented.line(track.length(), 5, d -> 800 - 0.08 * d);
-        Basis basis = strongAmateur(BikeKind.ROAD, 1);
-        Estimate bends = estimate(Invented.course(line, track, down), basis);
-        Estimate straight = estimate(Invented.course(line, null, down), basis);
+        var line = InventedCourse.line(track.length(), 5, d -> 800 - 0.08 * d);
+        RideAssumptions basis = strongAmateur(BikeKind.ROAD, 1);
+        RideEstimate bends = estimate(InventedCourse.course(line, track, down), basis);
+        RideEstimate straight = estimate(InventedCourse.course(line, null, down), basis);
         for (int i = 0; i < bends.way().size(); i++) {
             if (bends.way().radius(i) < 16) {
                 assertThat(bends.speed(0, i)).isLessThan(Math.sqrt(4 * 16) + 0.1);
@@ -156,12 +156,12 @@ class PacingTest {
     @Test
     void turnsOfTheTrackCountOnce() {
         Track track = zigzag(15);
-        var line = Invented.line(track.length(), 5, d -> 800 - 0.05 * d);
+        var line = InventedCourse.line(track.length(), 5, d -> 800 - 0.05 * d);
         double[] seconds = new double[3];
         double[] written = {0, 4, 20};
         for (int i = 0; i < 3; i++) {
-            Ground ground = written[i] == 0 ? ROAD : Invented.turning(ROAD, written[i]);
-            seconds[i] = estimate(Invented.course(line, track, List.of(stretch(track.length() / 1000, 0, 0.05 * track.length(), ground))),
+            Ground ground = written[i] == 0 ? ROAD : InventedCourse.turning(ROAD, written[i]);
+            seconds[i] = estimate(InventedCourse.course(line, track, List.of(stretch(track.length() / 1000, 0, 0.05 * track.length(), ground))),
                     strongAmateur(BikeKind.ROAD, 1)).riding().mid();
         }
         assertThat(seconds[1]).isEqualTo(seconds[0]);
@@ -172,11 +172,11 @@ class PacingTest {
     @Test
     void gripGoesWithGroundAndSkill() {
         Ground gravel = ground(Surface.GRAVEL, Smoothness.BAD, null, null);
-        assertThat(Pace.sideways(gravel, 2, 0).mid()).isLessThan(Pace.sideways(ROAD, 2, 0).mid());
-        assertThat(Pace.sideways(ROAD, 2, 2).mid()).isLessThan(Pace.sideways(ROAD, 2, 0).mid());
-        assertThat(Pace.sideways(ROAD, 0, 0).mid()).isLessThan(Pace.sideways(ROAD, 2, 0).mid());
-        assertThat(Pace.sideways(Ground.UNKNOWN, 2, 0).low()).isEqualTo(Pace.sideways(gravel, 2, 0).low());
-        assertThat(Pace.sideways(Ground.UNKNOWN, 2, 0).high()).isEqualTo(Pace.sideways(ROAD, 2, 0).high());
+        assertThat(SpeedLimits.sideways(gravel, 2, 0).mid()).isLessThan(SpeedLimits.sideways(ROAD, 2, 0).mid());
+        assertThat(SpeedLimits.sideways(ROAD, 2, 2).mid()).isLessThan(SpeedLimits.sideways(ROAD, 2, 0).mid());
+        assertThat(SpeedLimits.sideways(ROAD, 0, 0).mid()).isLessThan(SpeedLimits.sideways(ROAD, 2, 0).mid());
+        assertThat(SpeedLimits.sideways(Ground.UNKNOWN, 2, 0).low()).isEqualTo(SpeedLimits.sideways(gravel, 2, 0).low());
+        assertThat(SpeedLimits.sideways(Ground.UNKNOWN, 2, 0).high()).isEqualTo(SpeedLimits.sideways(ROAD, 2, 0).high());
     }
 
     /**
@@ -185,32 +185,32 @@ class PacingTest {
      */
     @Test
     void airGoesWithTheHour() {
-        Basis basis = strongAmateur(BikeKind.ROAD, 1);
-        var flat = Invented.course(stretch(120, 0, 0, ROAD));
-        double held = estimate(flat, Invented.with(basis, weather(18, null))).riding().mid();
-        double hourly = estimate(flat, Invented.with(basis, weather(18, new Basis.Hours(8 * 3600, 8, 28)))).riding().mid();
-        double cold = estimate(flat, Invented.with(basis, weather(8, null))).riding().mid();
-        double hot = estimate(flat, Invented.with(basis, weather(28, null))).riding().mid();
+        RideAssumptions basis = strongAmateur(BikeKind.ROAD, 1);
+        var flat = InventedCourse.course(stretch(120, 0, 0, ROAD));
+        double held = estimate(flat, InventedCourse.with(basis, weather(18, null))).riding().mid();
+        double hourly = estimate(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28)))).riding().mid();
+        double cold = estimate(flat, InventedCourse.with(basis, weather(8, null))).riding().mid();
+        double hot = estimate(flat, InventedCourse.with(basis, weather(28, null))).riding().mid();
         assertThat(hourly / held).isCloseTo(1, within(0.002));
         assertThat(cold / hot).isBetween(1.015, 1.027);
-        double morning = speed(flat, Invented.with(basis, weather(18, new Basis.Hours(8 * 3600, 8, 28))), 10);
-        assertThat(morning).isLessThan(speed(flat, Invented.with(basis, weather(18, null)), 10));
+        double morning = speed(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28))), 10);
+        assertThat(morning).isLessThan(speed(flat, InventedCourse.with(basis, weather(18, null)), 10));
     }
 
-    private static double speed(courseworthy.course.Course course, Basis basis, int step) {
+    private static double speed(courseworthy.course.Course course, RideAssumptions basis, int step) {
         return estimate(course, basis).speed(0, step);
     }
 
-    private static Basis.Weather weather(double temperature, Basis.Hours hours) {
-        return new Basis.Weather(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE, false);
+    private static RideAssumptions.Weather weather(double temperature, RideAssumptions.Hours hours) {
+        return new RideAssumptions.Weather(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE, false);
     }
 
     /** Moist air and low pressure are thinner (published: 0.9 % for moisture at 20 °C), so quicker. */
     @Test
     void airGoesWithMoistureAndPressure() {
-        Basis.Weather dry = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 101_325, true);
-        Basis.Weather moist = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 1, 101_325, true);
-        Basis.Weather low = new Basis.Weather(20, 0, true, 0, Double.NaN, null, 0, 98_000, true);
+        RideAssumptions.Weather dry = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 0, 101_325, true);
+        RideAssumptions.Weather moist = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 1, 101_325, true);
+        RideAssumptions.Weather low = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 0, 98_000, true);
         assertThat(moist.density(0) / dry.density(0)).isCloseTo(0.991, within(0.001));
         assertThat(low.density(0) / dry.density(0)).isCloseTo(98_000 / 101_325.0, within(0.0005));
     }

@@ -71,7 +71,7 @@ class RecordedRidesTest {
     private static Told told(String track, BikeKind kind, String ground, boolean totalKnown) throws IOException {
         Course course = CourseReader.read(RealData.at("tracks/" + track + ".gpx"), track, ground, new Faults());
         double[] moving = moving(track, course.track());
-        Estimate estimate = asLongAs(course, kind, moving[3]);
+        RideEstimate estimate = asLongAs(course, kind, moving[3]);
         double quarter = estimate.way().length() / 4;
         int inside = 0;
         double widest = 0;
@@ -90,13 +90,13 @@ class RecordedRidesTest {
         return new Told(text.toString(), inside, widest, worst);
     }
 
-    private static Estimate asLongAs(Course course, BikeKind kind, double seconds) {
+    private static RideEstimate asLongAs(Course course, BikeKind kind, double seconds) {
         double low = 40;
         double high = 600;
-        Estimate found = null;
+        RideEstimate found = null;
         for (int i = 0; i < 30; i++) {
             double power = Math.sqrt(low * high);
-            found = Estimate.of(Way.of(course, 300), unknownRider(kind, power), course.stretches());
+            found = RideEstimate.of(DiscretisedCourse.of(course, 300), unknownRider(kind, power), course.stretches());
             if (found.riding().mid() > seconds) {
                 low = power;
             } else {
@@ -107,10 +107,10 @@ class RecordedRidesTest {
     }
 
     /** A rider of whom nothing is known but the power that was found, on a day whose wind is not known: as the tool assumes it. */
-    private static Basis unknownRider(BikeKind kind, double power) {
+    private static RideAssumptions unknownRider(BikeKind kind, double power) {
         Range mass = kind.mass().plus(Range.within(75, 10)).plus(Range.within(3, 1)).plus(new Range(0.6, 1.2, 2.5));
-        return new Basis(kind, mass, DragArea.alone(kind, 75), Range.exact(power), Range.exact(1), 2, 0, 1, -1, true, Range.within(1, 0.05),
-                new Basis.Weather(15, 300, false, 0, Double.NaN));
+        return new RideAssumptions(kind, mass, DragArea.alone(kind, 75), Range.exact(power), Range.exact(1), 2, 0, 1, -1, true, Range.within(1, 0.05),
+                new RideAssumptions.Weather(15, 300, false, 0, Double.NaN));
     }
 
     /** Moving time to the end of each quarter of the distance, s. */

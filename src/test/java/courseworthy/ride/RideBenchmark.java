@@ -22,15 +22,15 @@ public class RideBenchmark {
 
     private static final int STEPS = 20_000;
 
-    private final Estimate estimate = estimate();
-    private final Riding riding = estimate.another();
-    private final Inputs inputs = estimate.inputs(new double[Estimate.Uncertain.COUNT]);
+    private final RideEstimate estimate = estimate();
+    private final RideSimulator riding = estimate.another();
+    private final RideParameters inputs = estimate.inputs(new double[RideEstimate.Uncertain.COUNT]);
 
-    private static Estimate estimate() {
-        Course course = Invented.measured(
-                Invented.line(10.0 * STEPS, 10, d -> 500 + 150 * Math.sin(d / 9000) + 60 * Math.sin(d / 1900) + 6 * Math.sin(d / 310)),
-                Invented.ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null));
-        return Invented.estimate(course, Invented.strongAmateur(BikeKind.GRAVEL, 1));
+    private static RideEstimate estimate() {
+        Course course = InventedCourse.measured(
+                InventedCourse.line(10.0 * STEPS, 10, d -> 500 + 150 * Math.sin(d / 9000) + 60 * Math.sin(d / 1900) + 6 * Math.sin(d / 310)),
+                InventedCourse.ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null));
+        return InventedCourse.estimate(course, InventedCourse.strongAmateur(BikeKind.GRAVEL, 1));
     }
 
     /** Model steps, one thread. */
@@ -52,6 +52,6 @@ public class RideBenchmark {
     @Warmup(iterations = 1)
     @Measurement(iterations = 5)
     public Range sample() {
-        return Sampled.of(estimate).riding();
+        return SampledEstimate.of(estimate).riding();
     }
 }

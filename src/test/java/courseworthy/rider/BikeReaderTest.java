@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import courseworthy.topic.Topics;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -17,7 +17,7 @@ class BikeReaderTest {
     private final Faults faults = new Faults();
 
     private Bike read(String text) {
-        return BikeReader.read("b.yaml", Yaml.read(text.getBytes(StandardCharsets.UTF_8), "b.yaml", faults), faults);
+        return BikeReader.read("b.yaml", YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "b.yaml", faults), faults);
     }
 
     private List<String> said() {
@@ -120,7 +120,7 @@ class BikeReaderTest {
         for (String key : BikeReader.KEYS) {
             if (!key.equals("kind") && !key.equals("lights")) {
                 Faults own = new Faults();
-                BikeReader.read("b.yaml", Yaml.read(("lights: 2 h\n" + key + ": x\n").getBytes(StandardCharsets.UTF_8), "b.yaml", own), own);
+                BikeReader.read("b.yaml", YamlReader.read(("lights: 2 h\n" + key + ": x\n").getBytes(StandardCharsets.UTF_8), "b.yaml", own), own);
                 assertThat(own.faults().stream().map(Fault::text)).as(key).contains("b.yaml:2: kind: found \"" + key
                         + "\" of a bike of no kind, expected the kind of bike it belongs to: road, gravel, cross-country hardtail, "
                         + "cross-country full suspension, trail\n    Add a line such as \"kind: gravel\" to this bike block.");

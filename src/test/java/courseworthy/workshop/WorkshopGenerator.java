@@ -14,8 +14,8 @@ import java.util.Set;
 public final class WorkshopGenerator {
 
     /** What bar positions rest on is drawn apart, so that it leaves the rest of a workshop as it is. */
-    private static final Set<Detail> COCKPIT = EnumSet.of(Detail.HEADSET_COVER, Detail.LEAST_STEM, Detail.MOST_STEM, Detail.TRAINED_ON, Detail.SET_UP_FOR,
-            Detail.MOST_SPACERS, Detail.TURNS_OVER, Detail.DROP, Detail.PIECES);
+    private static final Set<PartDetail> COCKPIT = EnumSet.of(PartDetail.HEADSET_COVER, PartDetail.LEAST_STEM, PartDetail.MOST_STEM, PartDetail.TRAINED_ON, PartDetail.SET_UP_FOR,
+            PartDetail.MOST_SPACERS, PartDetail.TURNS_OVER, PartDetail.DROP, PartDetail.PIECES);
 
     private final Random main;
     private final Random cockpit;
@@ -40,10 +40,10 @@ public final class WorkshopGenerator {
     /** A workshop of some bikes and about so many parts. */
     public Workshop of(int bikesWanted, int partsWanted) {
         for (int i = 0; i < bikesWanted; i++) {
-            bikes.add(part("bike " + i, Kind.BIKE, null));
+            bikes.add(part("bike " + i, PartKind.BIKE, null));
         }
         for (Part bike : bikes) {
-            for (Place place : Place.values()) {
+            for (MountingPlace place : MountingPlace.values()) {
                 if (parts.size() < partsWanted && random.nextInt(12) > 0) {
                     Part part = add(place.kind(), place.end());
                     part.mount(host(bike, place));
@@ -51,14 +51,14 @@ public final class WorkshopGenerator {
             }
         }
         while (parts.size() < partsWanted) {
-            Place place = Place.values()[random.nextInt(Place.values().length)];
+            MountingPlace place = MountingPlace.values()[random.nextInt(MountingPlace.values().length)];
             add(place.kind(), place.end());
         }
         return new Workshop("by chance", "w.yaml", bikes, parts, new HashMap<>());
     }
 
     /** The host of the place where it is on the bike, else the bike, which a reader would refuse for a tyre: then it lies loose. */
-    private Part host(Part bike, Place place) {
+    private Part host(Part bike, MountingPlace place) {
         if (place.host() == null) {
             return bike;
         }
@@ -70,29 +70,29 @@ public final class WorkshopGenerator {
         return null;
     }
 
-    private Part add(Kind kind, String end) {
+    private Part add(PartKind kind, String end) {
         Part part = part(kind.word() + " " + parts.size(), kind, end);
         parts.add(part);
         return part;
     }
 
-    private Part part(String name, Kind kind, String end) {
-        Map<Detail, Object> details = new EnumMap<>(Detail.class);
-        for (Detail detail : kind.details()) {
-            boolean apart = COCKPIT.contains(detail) || kind == Kind.SPACERS && detail == Detail.STEERER_CLAMP;
+    private Part part(String name, PartKind kind, String end) {
+        Map<PartDetail, Object> details = new EnumMap<>(PartDetail.class);
+        for (PartDetail detail : kind.details()) {
+            boolean apart = COCKPIT.contains(detail) || kind == PartKind.SPACERS && detail == PartDetail.STEERER_CLAMP;
             random = apart ? cockpit : main;
             if (random.nextDouble() >= missing) {
                 details.put(detail, value(detail, kind));
             }
         }
         random = main;
-        details.remove(Detail.OWNED);
-        details.remove(Detail.STAYS);
-        if (random.nextInt(30) == 0 && kind != Kind.BIKE) {
-            details.put(Detail.STAYS, true);
+        details.remove(PartDetail.OWNED);
+        details.remove(PartDetail.STAYS);
+        if (random.nextInt(30) == 0 && kind != PartKind.BIKE) {
+            details.put(PartDetail.STAYS, true);
         }
-        if (kind == Kind.WHEEL || kind == Kind.PADS) {
-            details.put(Detail.END, end);
+        if (kind == PartKind.WHEEL || kind == PartKind.PADS) {
+            details.put(PartDetail.END, end);
         }
         return new Part(name, kind, 1 + parts.size(), details);
     }
@@ -106,9 +106,9 @@ public final class WorkshopGenerator {
         return (random.nextDouble() >= odd || others.length == 0 ? common : others[random.nextInt(others.length)]) / 1000.0;
     }
 
-    private Object value(Detail detail, Kind kind) {
+    private Object value(PartDetail detail, PartKind kind) {
         return switch (detail.form()) {
-            case YES_NO -> detail == Detail.HOOKLESS && kind == Kind.WHEEL || detail == Detail.POWER_METER || detail == Detail.DROPPER
+            case YES_NO -> detail == PartDetail.HOOKLESS && kind == PartKind.WHEEL || detail == PartDetail.POWER_METER || detail == PartDetail.DROPPER
                     ? random.nextBoolean() : pick(true, false);
             case WORD -> switch (detail) {
                 case USE_CATEGORY -> pick("EN 3", "EN 2", "ASTM 4", "EN 5");
@@ -128,15 +128,15 @@ public final class WorkshopGenerator {
         };
     }
 
-    private int[] teeth(Detail detail) {
-        if (detail == Detail.TEETH) {
+    private int[] teeth(PartDetail detail) {
+        if (detail == PartDetail.TEETH) {
             return random.nextInt(4) == 0 ? new int[] {46, 30} : new int[] {30 + 2 * random.nextInt(5)};
         }
         return pick(new int[] {10, 12, 14, 16, 18, 21, 24, 28, 32, 36, 42, 50}, new int[] {11, 13, 15, 17, 19, 21, 24, 28, 32, 37, 42},
                 new int[] {10, 12, 14, 16, 18, 21, 24, 28, 33, 39, 45, 51});
     }
 
-    private Object whole(Detail detail) {
+    private Object whole(PartDetail detail) {
         return switch (detail) {
             case LARGEST_RING -> pick(50, 34);
             case SMALLEST_RING -> pick(28, 34);
@@ -148,7 +148,7 @@ public final class WorkshopGenerator {
         };
     }
 
-    private Object amount(Detail detail) {
+    private Object amount(PartDetail detail) {
         return switch (detail) {
             case MASS -> (100 + random.nextInt(900)) / 1000.0;
             case MASS_LIMIT, RIDER_LIMIT -> pick(130.0, 85.0);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
-import courseworthy.text.Yaml;
+import courseworthy.text.YamlReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -31,7 +31,7 @@ class WorkshopReaderTest {
     private final Faults faults = new Faults();
 
     private Workshop read(String text) {
-        return WorkshopReader.decode(Yaml.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
+        return WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
     }
 
     private List<String> said() {
@@ -62,26 +62,26 @@ class WorkshopReaderTest {
         assertThat(said()).isEmpty();
         assertThat(warned()).isEmpty();
         Part bike = workshop.bikes().get(0);
-        assertThat(workshop.minutes()).containsExactly(Map.entry(Kind.TYRE, 1500.0));
+        assertThat(workshop.minutes()).containsExactly(Map.entry(PartKind.TYRE, 1500.0));
         assertThat(bike.clearance(0.622)).isEqualTo(0.045);
         assertThat(bike.clearance(0.584)).isEqualTo(0.0508);
         assertThat(bike.clearance(0.559)).as("no such wheel").isZero();
-        assertThat(workshop.mounted(bike)).containsExactly(Map.entry(Place.REAR_WHEEL, workshop.find("hoop")),
-                Map.entry(Place.REAR_TYRE, workshop.find("tread")), Map.entry(Place.REAR_SEALANT, workshop.find("milk")),
-                Map.entry(Place.CASSETTE, workshop.find("cogs")));
-        assertThat(workshop.find("hoop").number(Detail.MARKED_PRESSURE)).isCloseTo(72.5 * 6894.757293168, within(1e-6));
-        assertThat(workshop.find("hoop").yes(Detail.HOOKLESS)).isFalse();
-        assertThat(workshop.find("tread").number(Detail.MASS)).isEqualTo(0.45359237);
-        assertThat(workshop.find("tread").number(Detail.HOURS_USED)).isEqualTo(108_000);
-        assertThat(workshop.find("tread").word(Detail.CASING)).isEqualTo("heavy");
+        assertThat(workshop.mounted(bike)).containsExactly(Map.entry(MountingPlace.REAR_WHEEL, workshop.find("hoop")),
+                Map.entry(MountingPlace.REAR_TYRE, workshop.find("tread")), Map.entry(MountingPlace.REAR_SEALANT, workshop.find("milk")),
+                Map.entry(MountingPlace.CASSETTE, workshop.find("cogs")));
+        assertThat(workshop.find("hoop").number(PartDetail.MARKED_PRESSURE)).isCloseTo(72.5 * 6894.757293168, within(1e-6));
+        assertThat(workshop.find("hoop").yes(PartDetail.HOOKLESS)).isFalse();
+        assertThat(workshop.find("tread").number(PartDetail.MASS)).isEqualTo(0.45359237);
+        assertThat(workshop.find("tread").number(PartDetail.HOURS_USED)).isEqualTo(108_000);
+        assertThat(workshop.find("tread").word(PartDetail.CASING)).isEqualTo("heavy");
         assertThat(workshop.find("tread").bike()).isEqualTo(bike);
-        assertThat(workshop.find("cogs").teeth(Detail.SPROCKETS)).containsExactly(11, 13, 15);
-        assertThat(workshop.find("cogs").words(Detail.PUBLISHED_WITH)).containsExactly("north", "south");
-        assertThat(workshop.find("milk").day(Detail.ADDED)).isEqualTo(LocalDate.of(2026, 3, 1));
-        assertThat(workshop.find("discs").words(Detail.PADS_PERMITTED)).containsExactly("organic");
+        assertThat(workshop.find("cogs").teeth(PartDetail.SPROCKETS)).containsExactly(11, 13, 15);
+        assertThat(workshop.find("cogs").words(PartDetail.PUBLISHED_WITH)).containsExactly("north", "south");
+        assertThat(workshop.find("milk").day(PartDetail.ADDED)).isEqualTo(LocalDate.of(2026, 3, 1));
+        assertThat(workshop.find("discs").words(PartDetail.PADS_PERMITTED)).containsExactly("organic");
         assertThat(workshop.find("discs").owned()).isFalse();
         assertThat(workshop.find("discs").bike()).isNull();
-        assertThat(workshop.find("hoop").has(Detail.RIM_DEPTH)).isFalse();
+        assertThat(workshop.find("hoop").has(PartDetail.RIM_DEPTH)).isFalse();
     }
 
     /** Masses of complete bikes, added up by hand from what is written in the example, kg. */
@@ -101,8 +101,8 @@ class WorkshopReaderTest {
 
     private static double kilograms(Workshop workshop, String name) {
         Part bike = workshop.find(name);
-        return bike.number(Detail.MASS) + bike.number(Detail.OTHER_MASS)
-                + workshop.mounted(bike).values().stream().mapToDouble(part -> part.number(Detail.MASS)).sum();
+        return bike.number(PartDetail.MASS) + bike.number(PartDetail.OTHER_MASS)
+                + workshop.mounted(bike).values().stream().mapToDouble(part -> part.number(PartDetail.MASS)).sum();
     }
 
     @Test
@@ -172,7 +172,7 @@ class WorkshopReaderTest {
                 + " side carries too\n    Did you mean \"coarse thread\"?");
         Faults fine = new Faults();
         String sizes = text.replace("coarse thread", "thread 12 mm").replace("coarse tread", "thread 15 mm");
-        WorkshopReader.decode(Yaml.read(sizes.getBytes(StandardCharsets.UTF_8), "w.yaml", fine), "w.yaml", fine);
+        WorkshopReader.decode(YamlReader.read(sizes.getBytes(StandardCharsets.UTF_8), "w.yaml", fine), "w.yaml", fine);
         assertThat(fine.warnings()).as("other sizes are other labels, not slips").isEmpty();
     }
 
@@ -215,15 +215,15 @@ class WorkshopReaderTest {
         String two = "bikes:\n  - {name: a, mass: 2 kg, trained on: yes, set up for: Ann}\n  - {name: b, mass: 2 kg, trained on: yes, set up for: Bea}\n";
         Workshop workshop = read(two);
         assertThat(said()).isEmpty();
-        assertThat(workshop.as("ann").find("a").yes(Detail.TRAINED_ON)).isTrue();
-        assertThat(workshop.as("ann").find("b").yes(Detail.TRAINED_ON)).isNull();
-        assertThat(workshop.as("Cat").bikes()).allMatch(bike -> bike.yes(Detail.TRAINED_ON) == null);
-        assertThat(workshop.as(null).bikes()).allMatch(bike -> bike.yes(Detail.TRAINED_ON) == null);
-        assertThat(read(two.replace(", set up for: Ann", "").replace(", trained on: yes, set up for: Bea", "")).as("Cat").find("a").yes(Detail.TRAINED_ON)).isTrue();
+        assertThat(workshop.as("ann").find("a").yes(PartDetail.TRAINED_ON)).isTrue();
+        assertThat(workshop.as("ann").find("b").yes(PartDetail.TRAINED_ON)).isNull();
+        assertThat(workshop.as("Cat").bikes()).allMatch(bike -> bike.yes(PartDetail.TRAINED_ON) == null);
+        assertThat(workshop.as(null).bikes()).allMatch(bike -> bike.yes(PartDetail.TRAINED_ON) == null);
+        assertThat(read(two.replace(", set up for: Ann", "").replace(", trained on: yes, set up for: Bea", "")).as("Cat").find("a").yes(PartDetail.TRAINED_ON)).isTrue();
         assertThat(said()).isEmpty();
         for (String wrong : List.of(two.replace("Bea", "ANN"), two.replace(", set up for: Bea", ""), two.replace(", set up for: Ann", ""))) {
             Faults wrongs = new Faults();
-            WorkshopReader.decode(Yaml.read(wrong.getBytes(StandardCharsets.UTF_8), "w.yaml", wrongs), "w.yaml", wrongs);
+            WorkshopReader.decode(YamlReader.read(wrong.getBytes(StandardCharsets.UTF_8), "w.yaml", wrongs), "w.yaml", wrongs);
             assertThat(wrongs.faults()).extracting(Fault::text).hasSize(1).allMatch(text -> text.startsWith("w.yaml:3: trained on: found \"b\" beside \"a\""));
         }
     }
@@ -236,9 +236,9 @@ class WorkshopReaderTest {
                   - {name: rings, kind: spacers, mass: 9 g, pieces: [10 mm, 5 mm, 2.5 mm]}
                   - {name: swept, kind: bar, mass: 200 g, reach: -45 mm}
                 """);
-        assertThat(workshop.find("rings").number(Detail.HEIGHT)).isCloseTo(0.0175, within(1e-12));
-        assertThat(workshop.find("rings").sizes(Detail.PIECES)).containsExactly(0.01, 0.005, 0.0025);
-        assertThat(workshop.find("swept").number(Detail.REACH)).isEqualTo(-0.045);
+        assertThat(workshop.find("rings").number(PartDetail.HEIGHT)).isCloseTo(0.0175, within(1e-12));
+        assertThat(workshop.find("rings").sizes(PartDetail.PIECES)).containsExactly(0.01, 0.005, 0.0025);
+        assertThat(workshop.find("swept").number(PartDetail.REACH)).isEqualTo(-0.045);
         assertThat(said()).isEmpty();
         read("""
                 bikes:

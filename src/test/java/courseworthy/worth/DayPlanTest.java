@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.call.Call;
-import courseworthy.ride.Estimate;
 import courseworthy.ride.Range;
+import courseworthy.ride.RideEstimate;
 import courseworthy.worth.DayPlan.Gap;
 import courseworthy.worth.DayPlan.Hour;
 import courseworthy.worth.DayPlan.Kind;
@@ -79,8 +79,8 @@ class DayPlanTest {
 
     @Test
     void theHoursAddUpToTheRide() {
-        Call call = Called.call(folder, COURSE, RIDER, DAY);
-        Estimate estimate = call.demands().estimated().estimate();
+        Call call = CallFixture.call(folder, COURSE, RIDER, DAY);
+        RideEstimate estimate = call.demands().estimated().estimate();
         DayPlan plan = DayPlan.of(call);
         double from = 0;
         double food = 0;
@@ -101,7 +101,7 @@ class DayPlanTest {
     @ParameterizedTest
     @CsvSource({"-5, 0", "5, 12", "15, 30", "30, 40"})
     void drinkingStaysInsideItsLimits(double low, double high) {
-        DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY.replace("low: 10 C, high: 30 C", "low: " + low + " C, high: " + high + " C")));
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY.replace("low: 10 C, high: 30 C", "low: " + low + " C, high: " + high + " C")));
         for (Hour hour : plan.hours()) {
             double length = (hour.to() - hour.from()) / 3600;
             assertThat(hour.drink().high()).isLessThanOrEqualTo(1.05 * length + 1e-9);
@@ -116,7 +116,7 @@ class DayPlanTest {
     @Test
     void knownSweatBoundsDrinking() {
         for (String litres : List.of("0.3", "1.4")) {
-            DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER + "sweat rate: " + litres + " L\n", DAY));
+            DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER + "sweat rate: " + litres + " L\n", DAY));
             double hours = plan.hours().get(plan.hours().size() - 1).to() / 3600;
             assertThat(plan.sweatKnown()).isTrue();
             assertThat(plan.drink().high()).isLessThanOrEqualTo(Double.parseDouble(litres) * hours + 1e-9);
@@ -125,7 +125,7 @@ class DayPlanTest {
 
     @Test
     void splitsRiseAndEndWithTheWholeTime() {
-        Call call = Called.call(folder, COURSE, RIDER, DAY);
+        Call call = CallFixture.call(folder, COURSE, RIDER, DAY);
         DayPlan plan = DayPlan.of(call);
         Split before = null;
         assertThat(plan.every().all()).containsAll(plan.splits());
@@ -151,8 +151,8 @@ class DayPlanTest {
     void walkingCostsEnergyAndNoPowerAtThePedals() {
         String wall = COURSE.replace("{length: 8 km, rise: 480 m, drop: 0 m, surface: gravel, smoothness: intermediate}",
                 "{length: 3 km, rise: 900 m, drop: 0 m, surface: gravel, smoothness: intermediate}");
-        Call call = Called.call(folder, wall, RIDER, DAY.replace("laps: 2", "laps: 1"));
-        Estimate estimate = call.demands().estimated().estimate();
+        Call call = CallFixture.call(folder, wall, RIDER, DAY.replace("laps: 2", "laps: 1"));
+        RideEstimate estimate = call.demands().estimated().estimate();
         DayPlan plan = DayPlan.of(call);
         assertThat(plan.walked()).isCloseTo(3000 / 0.95, within(120.0)).isEqualTo(estimate.walked());
         Range ridden = DayPlan.energy(plan.work());
@@ -168,9 +168,9 @@ class DayPlanTest {
     /** Nobody knows a place's time to the minute hours before: 2 % either way at least, but for a thing at the start itself. */
     @Test
     void noSplitIsSurerThanThePaceOfTheStart() {
-        assertSplitsAreNotTooSure(DayPlan.of(Called.call(folder, COURSE, RIDER, DAY)));
+        assertSplitsAreNotTooSure(DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)));
         String walk = COURSE.replace("rise: 60 m", "rise: 9000 m").replace("surface: asphalt, smoothness: good", "surface: sand");
-        assertSplitsAreNotTooSure(DayPlan.of(Called.call(folder, walk, RIDER, DAY)));
+        assertSplitsAreNotTooSure(DayPlan.of(CallFixture.call(folder, walk, RIDER, DAY)));
     }
 
     private static void assertSplitsAreNotTooSure(DayPlan plan) {
@@ -184,7 +184,7 @@ class DayPlanTest {
     /** Foot and top of the one climb of a lap lie where the profile puts them: 20 and 28 km, 56 km further on the second lap. */
     @Test
     void climbsAreWhereTheyAreWritten() {
-        DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY));
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY));
         assertThat(at(plan, Kind.FOOT)).hasSize(2).satisfies(found -> assertThat(found.get(0)).isCloseTo(20_000, within(150.0)),
                 found -> assertThat(found.get(1)).isCloseTo(76_000, within(150.0)));
         assertThat(at(plan, Kind.TOP)).hasSize(2).satisfies(found -> assertThat(found.get(0)).isCloseTo(28_000, within(150.0)));
@@ -212,7 +212,7 @@ class DayPlanTest {
 
     @Test
     void latestTimesStandInTheirPlace() {
-        DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY.replace("laps: 2", "laps: 2\ncut-off: 9 h\ncut-offs: [{at: 56 km, by: 12:00}, "
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY.replace("laps: 2", "laps: 2\ncut-off: 9 h\ncut-offs: [{at: 56 km, by: 12:00}, "
                 + "{at: 200 km, within: 9 h}]")));
         Split split = plan.splits().stream().filter(each -> each.kind() == Kind.CUT_OFF).findFirst().orElseThrow();
         assertThat(split.at()).isEqualTo(56_000);
@@ -224,10 +224,10 @@ class DayPlanTest {
     /** Water to carry is for the gap: from the start to the tap at 28 km, and so on to the finish; start and finish of a lap count as taps. */
     @Test
     void everyGapHasItsWater() {
-        DayPlan plan = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY));
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY));
         assertThat(plan.gaps()).extracting(Gap::from).containsExactly(0.0, 28_000.0, 56_000.0, 84_000.0);
         assertThat(plan.gaps()).allSatisfy(gap -> assertThat(gap.carry().low()).isPositive());
-        DayPlan unknown = DayPlan.of(Called.call(folder, COURSE, RIDER, "name: x\nrole: race\n"));
+        DayPlan unknown = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, "name: x\nrole: race\n"));
         assertThat(unknown.gaps()).isEmpty();
         assertThat(unknown.start()).isNull();
         assertThat(unknown.light()).isNull();
@@ -239,7 +239,7 @@ class DayPlanTest {
      */
     @Test
     void theSunRisesAndSetsByTheAlmanac() {
-        DayPlan.Light light = DayPlan.of(Called.call(folder, COURSE, RIDER, DAY)).light();
+        DayPlan.Light light = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)).light();
         assertThat(light.rise() / 60).isCloseTo(5 * 60 + 29, within(6.0));
         assertThat(light.set() / 60).isCloseTo(21 * 60 + 26, within(6.0));
     }

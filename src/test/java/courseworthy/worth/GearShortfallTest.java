@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.GeneratedRequest;
 import courseworthy.call.Call;
-import courseworthy.call.Calling;
+import courseworthy.call.CallMaker;
 import courseworthy.demand.Survey;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
 import courseworthy.rider.Bike;
-import courseworthy.rulebase.DroolsRules;
-import courseworthy.rulebase.House;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Gears that are harder than the legs need. */
 class GearShortfallTest {
 
-    private static final DroolsRules RULES = new DroolsRules(House.rules(), House.load());
+    private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
 
     @TempDir
     private Path folder;
@@ -44,9 +44,9 @@ class GearShortfallTest {
         request.riderBike = new GeneratedRequest.BikeBlock();
         request.riderBike.kind = bike;
         GeneratedRequest.Read read = request.read(folder);
-        Call call = Calling.call(RULES, read.demands());
+        Call call = CallMaker.call(RULES, read.demands());
         assertThat(call.on(Topics.of("bike")).text()).isEqualTo(bike);
-        return GearShortfall.of(call, House.realPairs(), kind -> Survey.of(read.course(), read.rider(), read.event(), Bike.of(kind)));
+        return GearShortfall.of(call, ShippedRules.realPairs(), kind -> Survey.of(read.course(), read.rider(), read.event(), Bike.of(kind)));
     }
 
     /** 36 with 52 is the easiest on gravel bikes by the table of real pairs, 30 with 52 on hardtails. */

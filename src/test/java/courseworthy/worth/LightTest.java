@@ -27,7 +27,7 @@ class LightTest {
     private Path folder;
 
     private Call call(int minutes) {
-        return Called.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-06-21\nstart: " + (minutes < 600 ? "0" : "") + minutes / 60
+        return CallFixture.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-06-21\nstart: " + (minutes < 600 ? "0" : "") + minutes / 60
                 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60 + "\nutc offset: +02:00\naim: time\ngroup share: 0 %\n"
                 + "forecast: {low: 17 C, high: 27 C, ground: dry}\nsupport: none\n");
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.call.Call;
 import courseworthy.demand.Measure;
-import courseworthy.demand.Value;
+import courseworthy.demand.MeasureValue;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,12 +32,12 @@ class WaterTest {
     private Path folder;
 
     private Call call(String rider, double low, double high, String support) {
-        return Called.call(folder, COURSE, rider, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nutc offset: +02:00\naim: time\n"
+        return CallFixture.call(folder, COURSE, rider, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nutc offset: +02:00\naim: time\n"
                 + "group share: 0 %\nforecast: {low: " + low + " C, high: " + high + " C, ground: dry}\nsupport: " + support + "\n");
     }
 
     private static double litres(Call call, Measure measure) {
-        Value value = call.demands().get(measure);
+        MeasureValue value = call.demands().get(measure);
         return measure.scale().resolution().shown(value.mid());
     }
 
@@ -115,7 +115,7 @@ class WaterTest {
     void unknownTapsDoNotMeanABottle() {
         double before = 0;
         for (int high = 10; high <= 40; high += 10) {
-            Call call = Called.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nforecast: {low: " + (high - 10)
+            Call call = CallFixture.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nforecast: {low: " + (high - 10)
                     + " C, high: " + high + " C}\n");
             assertThat(call.demands().known(Measure.WATER_OVER_THE_HOTTEST_GAP)).isFalse();
             assertThat(DayPlan.of(call).gaps()).isEmpty();

@@ -1,0 +1,148 @@
+package courseworthy.analysis;
+
+import courseworthy.analysis.Impact.Change;
+import courseworthy.analysis.Impact.Listed;
+import courseworthy.analysis.Impact.Ride;
+import courseworthy.analysis.Impact.Turned;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Changes of one kind on one topic, told together: a quantity that goes down, whatever its figures; a value that is chosen now, whatever was
+ * before; a standing.
+ *
+ * @param topics  one; or the front's and the rear's, where both change alike on the same rides
+ * @param change  of what kind
+ * @param members each change, in the order of rides; of all its topics
+ */
+public record ChangeGroup(List<Topic> topics, Change change, List<Turned> members) {
+
+    private static final String FRONT = "front ";
+    private static final String REAR = "rear ";
+
+    public ChangeGroup {
+        topics = List.copyOf(topics);
+        members = List.copyOf(members);
+    }
+
+    /** Items that one rule puts on checklists, takes off them, or words otherwise. */
+    public record Items(List<Listed> members) {
+
+        public Listed first() {
+            return members.get(0);
+        }
+
+        public Set<Ride> rides() {
+            Set<Ride> out = new LinkedHashSet<>();
+            members.forEach(each -> out.add(each.ride()));
+            return out;
+        }
+    }
+
+    public Set<Ride> rides() {
+        Set<Ride> out = new LinkedHashSet<>();
+        members.forEach(each -> out.add(each.ride()));
+        return out;
+    }
+
+    /** The change that shows it best: one that a row of the sheets brought, and the largest of these; of equals the first. */
+    public Turned example() {
+        Turned best = members.get(0);
+        for (Turned each : members) {
+            boolean told = each.cause().through() == null;
+            boolean toldBest = best.cause().through() == null;
+            if (told && !toldBest || told == toldBest && each.topic().equals(best.topic()) && each.by() > best.by()) {
+                best = each;
+            }
+        }
+        return best;
+    }
+
+    /** All groups, in the order of topics, then of kinds of change, those of most rides first. */
+    public static List<ChangeGroup> of(Impact impact) {
+        Map<String, List<Turned>> together = new LinkedHashMap<>();
+        for (Turned each : impact.turned()) {
+            together.computeIfAbsent(key(each), key -> new ArrayList<>()).add(each);
+        }
+        List<ChangeGroup> out = new ArrayList<>();
+        together.values().forEach(members -> out.add(new ChangeGroup(List.of(members.get(0).topic()), members.get(0).change(), members)));
+        out.sort(Comparator.comparingInt((ChangeGroup alike) -> Topics.all().indexOf(alike.topics().get(0))).thenComparing(ChangeGroup::change)
+                .thenComparingInt(alike -> -alike.members().size()));
+        return withPairs(out);
+    }
+
+    private static String key(Turned turned) {
+        String to = switch (turned.change()) {
+            case UP, DOWN, NEWLY -> "";
+            case INSTEAD, NO_LONGER -> turned.is().text();
+            case STANDING -> turned.is().standing().word();
+        };
+        return turned.topic().name() + "\n" + turned.change() + "\n" + to;
+    }
+
+    private static List<ChangeGroup> withPairs(List<ChangeGroup> all) {
+        List<ChangeGroup> out = new ArrayList<>();
+        for (ChangeGroup each : all) {
+            int twin = twin(each, out);
+            if (twin < 0) {
+                out.add(each);
+            } else {
+                out.set(twin, both(out.get(twin), each));
+            }
+        }
+        return out;
+    }
+
+    private static int twin(ChangeGroup rear, List<ChangeGroup> before) {
+        String name = rear.topics().get(0).name();
+        for (int i = 0; i < before.size(); i++) {
+            ChangeGroup front = before.get(i);
+            boolean pair = name.startsWith(REAR) && front.topics().size() == 1
+                    && front.topics().get(0).name().equals(FRONT + name.substring(REAR.length()));
+            if (pair && steps(front).equals(steps(rear))) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** What happens on each ride, without the topic's name. */
+    private static List<String> steps(ChangeGroup alike) {
+        List<String> out = new ArrayList<>();
+        for (Turned each : alike.members()) {
+            String what = each.by() != 0 ? Long.toString(each.by()) : each.was().text() + "\n" + each.is().text() + "\n" + each.was().standing();
+            out.add(each.ride().course() + "\n" + each.ride().rider() + "\n" + each.change() + "\n" + what);
+        }
+        return out;
+    }
+
+    private static ChangeGroup both(ChangeGroup front, ChangeGroup rear) {
+        List<Turned> members = new ArrayList<>();
+        for (int i = 0; i < front.members().size(); i++) {
+            members.add(front.members().get(i));
+            members.add(rear.members().get(i));
+        }
+        return new ChangeGroup(List.of(front.topics().get(0), rear.topics().get(0)), front.change(), members);
+    }
+
+    /** Items of checklists, in order of time, those that come first. */
+    public static List<Items> items(Impact impact) {
+        Map<String, List<Listed>> together = new LinkedHashMap<>();
+        for (Listed each : impact.listed()) {
+            String key = each.how() + "\n" + each.task().author().rule() + "\n" + each.task().due();
+            together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
+        }
+        List<Items> out = new ArrayList<>();
+        together.values().forEach(members -> out.add(new Items(members)));
+        out.sort(Comparator.comparing((Items items) -> items.first().task().due()).thenComparing(items -> items.first().how())
+                .thenComparing(items -> items.first().task().author().rule()));
+        return out;
+    }
+}

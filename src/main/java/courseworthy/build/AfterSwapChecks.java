@@ -1,0 +1,109 @@
+package courseworthy.build;
+
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a swap asks for once it is done (common practice, no source). Torque is as marked on the part, never a figure of ours. */
+final class AfterSwapChecks {
+
+    /** A wheel ridden less than this settles its spokes yet, s (common practice, no source). */
+    private static final double YOUNG_WHEEL = 10 * 3600;
+
+    /** Rotors that differ by less are marked with one size, m. */
+    private static final double SAME_ROTOR = 0.0005;
+
+    private AfterSwapChecks() {
+    }
+
+    /** @param on what went on; null where something only came off */
+    static List<String> of(MountingPlace place, Part on) {
+        List<String> out = new ArrayList<>();
+        if (on == null) {
+            return out;
+        }
+        switch (place.kind()) {
+            case TYRE -> out.add("Seat both beads, add sealant where it is run, hold the pressure overnight");
+            case WHEEL -> wheel(out, on);
+            case ROTOR, PADS -> out.add("Bed in rotor and pads, then check that nothing rubs");
+            case CASSETTE, DERAILLEUR, SHIFTER -> out.add("Index the gears and set the end stops");
+            case CHAIN -> out.add("Check the length on the largest ring and sprocket");
+            case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(PartDetail.POWER_METER)) ? ", zero the power meter" : ""));
+            case CHAINRING -> out.add("Bolts as marked; check chain length and gears");
+            case FORK -> out.add("Steering free and without play, stem and front calliper bolts as marked, rotor does not rub, pressure and sag set anew");
+            case SHOCK -> out.add("Bolts as marked, pressure and sag set anew");
+            case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
+            case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
+            case PEDALS -> out.add("Right and left not mixed up, tight as marked; your cleats fit them, where they take any");
+            default -> {
+            }
+        }
+        return out;
+    }
+
+    /**
+     * What another size of rotor asks for. A calliper sits over one size: it is moved by the adapter, or the mount, that fork or frame has for
+     * the other (common practice, no source).
+     *
+     * @param before the rotor that was there; null where none was listed
+     * @param after  the rotor that will be there; null where a wheel brings none
+     */
+    static List<String> rotor(MountingPlace place, Part before, Part after) {
+        Double had = before == null ? null : before.number(PartDetail.DIAMETER);
+        Double has = after == null ? null : after.number(PartDetail.DIAMETER);
+        if (has == null || had != null && Math.abs(had - has) < SAME_ROTOR) {
+            return List.of();
+        }
+        String end = place.end().equals("front") ? "fork" : "frame";
+        String from = had == null ? "" : " in place of " + millimetres(had);
+        return List.of("A " + millimetres(has) + " rotor" + from + " needs the calliper mount or adapter of that size, as " + end
+                + " and brake are marked: have it at hand before you begin");
+    }
+
+    /**
+     * What pedals ask of the shoes: a cleat goes with its pedal.
+     *
+     * @param before the pedals that were there; null where none were listed
+     */
+    static List<String> cleat(Part before, Part after) {
+        String had = before == null ? null : before.word(PartDetail.CLEAT);
+        String has = after.word(PartDetail.CLEAT);
+        return has == null || has.equals(had) ? List.of() : List.of("Cleats on the shoes: " + has + (had == null ? "" : " in place of " + had));
+    }
+
+    private static String millimetres(double metres) {
+        return Math.round(metres * 1000) + " mm";
+    }
+
+    /** What a swap uses up (common practice, no source). @param on what goes on; null where something only came off */
+    static List<String> needs(MountingPlace place, Part on) {
+        if (on == null) {
+            return List.of();
+        }
+        return switch (place.kind()) {
+            case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
+            case CHAIN -> List.of("joining link");
+            case CRANK, PEDALS, CASSETTE -> List.of("grease");
+            case SEATPOST -> List.of("grease or assembly paste, as the post asks");
+            case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");
+            case PADS -> List.of("brake cleaner");
+            case DERAILLEUR, SHIFTER -> "electronic".equals(on.word(PartDetail.ACTUATION)) ? List.of() : List.of("inner cable");
+            default -> List.of();
+        };
+    }
+
+    private static void wheel(List<String> out, Part wheel) {
+        out.add("Axle as marked, rotor does not rub, gears and brake checked");
+        Double hours = wheel.number(PartDetail.HOURS_USED);
+        if (hours != null && hours < YOUNG_WHEEL) {
+            out.add("Spokes checked and re-tensioned by a mechanic after the first rides");
+        }
+    }
+
+    /** Whether a qualified mechanic should do it, where one is not sure of it. */
+    static boolean mechanic(MountingPlace place) {
+        return place == MountingPlace.FORK || place == MountingPlace.SHOCK;
+    }
+}

@@ -1,0 +1,346 @@
+package courseworthy.build;
+
+import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.fit.BuildLoad;
+import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitResult;
+import courseworthy.fit.FitRules;
+import courseworthy.ride.Range;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.Workshop;
+import courseworthy.worth.WorthCalculator;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. A bike of the kind
+ * that is called goes before any other.
+ */
+public final class BuildFinder {
+
+    private final Workshop workshop;
+    private final Call call;
+    private final LocalDate date;
+    private final BuildObjective aims;
+    private final BuildLoad load;
+    private final WorthCalculator worths;
+    private final MountingEffort work;
+    private final String only;
+
+    private BuildFinder(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, String only) {
+        this.workshop = workshop;
+        this.call = call;
+        this.date = date;
+        this.worths = worths;
+        this.aims = new BuildObjective(call, TimeSavings.of(call, worths));
+        this.load = load(call);
+        this.work = new MountingEffort(workshop);
+        this.only = only;
+    }
+
+    /**
+     * @param date   the day of the ride; null where it is not known
+     * @param worths of the call; null where no ride was estimated, and then time counts for nothing
+     */
+    public static Build of(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, FitRules rules) {
+        return of(call, workshop, date, worths, rules, null);
+    }
+
+    /** As {@link #of(Call, Workshop, LocalDate, Worths, FitRules)}. @param bike the name of the bike it must be; null for any */
+    public static Build of(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, FitRules rules, String bike) {
+        return new BuildFinder(call, workshop, date, worths, bike).build(rules);
+    }
+
+    /** The parts and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
+    static Build parts(Call call, Workshop workshop, WorthCalculator worths, String bike) {
+        return new BuildFinder(call, workshop, null, worths, bike).build(null);
+    }
+
+    /**
+     * Time that a build returns against another of the same call on the same bike, s: above 0 where it is faster. Null where the bikes
+     * differ or nothing can be computed.
+     */
+    static Range returned(Call call, WorthCalculator worths, Workshop workshop, Build before, Build after) {
+        if (before.bike() == null || after.bike() == null || !before.bike().name().equals(after.bike().name())) {
+            return null;
+        }
+        BuildObjective aims = new BuildObjective(call, TimeSavings.of(call, worths));
+        return new BuildComparison(workshop, call, aims, load(call), worths, before.bike(), before.inPlace())
+                .returns(EnumSet.allOf(MountingPlace.class), before.inPlace(), after.inPlace());
+    }
+
+    /** What the bike must bear: the high ends. */
+    private static BuildLoad load(Call call) {
+        return new BuildLoad(high(call, Measure.RIDER_MASS), high(call, Measure.START_LINE_MASS), high(call, Measure.DROP_HEIGHT));
+    }
+
+    private static Double high(Call call, Measure measure) {
+        MeasureValue value = call.demands().get(measure);
+        return value == null ? null : Double.valueOf(measure.scale().resolution().base(value.high()));
+    }
+
+    private Build build(FitRules rules) {
+        List<Part> all = new ArrayList<>(workshop.bikes());
+        all.removeIf(each -> only != null && !only.equals(each.name()));
+        Solved solved = cheapest(all, true);
+        solved = solved == null ? cheapest(all, false) : solved;
+        return solved == null ? none(rules) : built(solved.bike(), solved.parts(), solved.cost() / BuildSearch.LOSS, rules);
+    }
+
+    /** A bike with parts in its places, and what is lost by it. */
+    private record Solved(Part bike, Map<MountingPlace, Part> parts, long cost) {
+    }
+
+    /**
+     * The cheapest of some bikes; null where none can be built.
+     *
+     * @param called whether it must be of the kind that is called and lack no part that a bike needs: gears, tyres and pressures, and the
+     *               time, are those of that kind
+     */
+    private Solved cheapest(List<Part> bikes, boolean called) {
+        String kind = call.on(Topics.of("bike")).text();
+        Solved best = null;
+        for (Part each : bikes) {
+            if (called && !kind.equals(each.word(PartDetail.KIND))) {
+                continue;
+            }
+            BuildSearch search = new BuildSearch(workshop, each, load, aims);
+            Map<MountingPlace, Part> found = search.solve();
+            boolean whole = found != null && search.cost() / BuildSearch.LOSS < BuildObjective.EMPTY;
+            if (found != null && (whole || !called) && (best == null || search.cost() < best.cost())) {
+                best = new Solved(each, found, search.cost());
+            }
+        }
+        return best;
+    }
+
+    private Build none(FitRules rules) {
+        List<Finding> inTheWay = new ArrayList<>();
+        for (Part bike : rules == null ? List.<Part>of() : workshop.bikes()) {
+            for (Finding finding : rules.on(bike, workshop.mounted(bike), load)) {
+                if (!finding.fit().fits() && finding.fit().result() != FitResult.Result.UNKNOWN) {
+                    inTheWay.add(finding);
+                }
+            }
+        }
+        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), Map.of(), List.of(), gone(),
+                null, null, Long.MAX_VALUE, null);
+    }
+
+    /** What the bikes cannot be ridden without and the workshop has no more of. */
+    private List<String> gone() {
+        List<String> out = new ArrayList<>();
+        for (Part bike : workshop.bikes()) {
+            if (only == null || only.equals(bike.name())) {
+                Map<MountingPlace, Part> stands = workshop.mounted(bike);
+                BuildSearch.candidates(workshop, bike).forEach((place, parts) -> {
+                    if (!stands.containsKey(place) && !parts.contains(null) && stands.values().containsAll(parts)) {
+                        out.add("no " + place.words() + " is left for " + bike + ", and it cannot be ridden without");
+                    }
+                });
+            }
+        }
+        return out;
+    }
+
+    private Build built(Part bike, Map<MountingPlace, Part> chosen, long loss, FitRules rules) {
+        Map<MountingPlace, Part> parts = new EnumMap<>(chosen);
+        carriedAlong(bike, parts);
+        List<Fitted> fitted = new ArrayList<>();
+        List<Part> unweighed = new ArrayList<>();
+        double mass = known(bike, unweighed) + orZero(bike.number(PartDetail.OTHER_MASS));
+        for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
+            fitted.add(new Fitted(each.getKey(), each.getValue()));
+            mass += known(each.getValue(), unweighed);
+        }
+        LightSelection lights = LightSelection.of(call, workshop, bike);
+        for (Part light : lights.carried()) {
+            fitted.add(new Fitted(MountingPlace.LIGHTS, light));
+            mass += known(light, unweighed);
+        }
+        if (rules == null) {
+            return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, List.of(), List.of(), notMet(bike, parts, lights), List.of(),
+                    List.of(), List.of(), Map.of(), List.of(), List.of(), null, null, loss, null);
+        }
+        MountingState before = MountingState.of(workshop);
+        MountingState after = before.with(bike, parts);
+        lights.mount(after);
+        List<Swap> swaps = swaps(bike, parts, lights, before, after);
+        Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
+                notMet(bike, parts, lights), List.of(), List.of(), List.of(), Map.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
+        return plain.with(rules.on(bike, parts, load), BuildPressures.of(call, parts), wear(parts), position(bike, parts),
+                new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried()));
+    }
+
+    private PositionTransfer position(Part bike, Map<MountingPlace, Part> parts) {
+        for (Part each : workshop.bikes()) {
+            if (Boolean.TRUE.equals(each.yes(PartDetail.TRAINED_ON)) && each != bike) {
+                return PositionMatcher.of(workshop, each, bike, parts, load);
+            }
+        }
+        return null;
+    }
+
+    /** Sealant stays in its tyre's wheel, a power meter on its crank, a bag where it is. */
+    private void carriedAlong(Part bike, Map<MountingPlace, Part> parts) {
+        for (MountingPlace place : new MountingPlace[] {MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER, MountingPlace.BAG}) {
+            Part host = place.host() == null ? null : parts.get(place.host());
+            Part there = MountingEffort.stands(workshop, place, host, bike);
+            if (there != null) {
+                parts.put(place, there);
+            }
+        }
+        for (Part part : workshop.parts()) {
+            MountingPlace place = part.bike() == bike ? part.place() : null;
+            if (place != null && place != MountingPlace.LIGHTS && !parts.containsKey(place) && !BuildSearch.candidates(workshop, bike).containsKey(place) && place.host() == null) {
+                parts.put(place, part);
+            }
+        }
+    }
+
+    private static double known(Part part, List<Part> unweighed) {
+        if (!part.has(PartDetail.MASS)) {
+            unweighed.add(part);
+        }
+        return orZero(part.number(PartDetail.MASS));
+    }
+
+    private static double orZero(Double value) {
+        return value == null ? 0 : value;
+    }
+
+    private double massNow(Part bike) {
+        double sum = orZero(bike.number(PartDetail.MASS)) + orZero(bike.number(PartDetail.OTHER_MASS));
+        for (Part part : workshop.parts()) {
+            sum += part.bike() == bike ? orZero(part.number(PartDetail.MASS)) : 0;
+        }
+        return sum;
+    }
+
+    private List<Swap> swaps(Part bike, Map<MountingPlace, Part> parts, LightSelection lights, MountingState before, MountingState after) {
+        List<Swap> out = new ArrayList<>();
+        SwapReasons purpose = new SwapReasons(workshop, aims, load, bike, parts);
+        for (Swap swap : WorkOrder.on(bike, workshop, before, after)) {
+            if (swap.place() == MountingPlace.LIGHTS) {
+                out.add(swap.because(List.of(lights.serves(swap.on()))));
+                continue;
+            }
+            boolean moves = swap.over() != null && swap.off() == null;
+            out.add(swap.because(moves ? List.of(after.on(swap.on()).name()) : purpose.of(swap.place(), swap.off(), grams(swap.off(), swap.on()))));
+        }
+        return out;
+    }
+
+    /** The work back after a race; what is set up for training stays. */
+    private List<Swap> back(Part bike, MountingState before, MountingState after) {
+        MeasureValue role = call.demands().get(Measure.ROLE);
+        boolean race = role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
+        return race ? WorkOrder.all(bike, workshop, after, before) : List.of();
+    }
+
+    private static Long grams(Part off, Part on) {
+        boolean known = (off == null || off.has(PartDetail.MASS)) && (on == null || on.has(PartDetail.MASS));
+        double change = (on == null ? 0 : orZero(on.number(PartDetail.MASS))) - (off == null ? 0 : orZero(off.number(PartDetail.MASS)));
+        return known ? Long.valueOf(Math.round(change * 1000)) : null;
+    }
+
+    private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {
+        List<NotMet> out = new ArrayList<>(lights.missing());
+        for (BuildObjective.Got got : aims.got(bike, parts)) {
+            if (got.loss() > 0) {
+                Decision decision = got.aim().decision();
+                String has = got.value() == null ? "not known" : decision.topic().text(got.value());
+                has += end(got.aim().wanted());
+                out.add(new NotMet(decision.topic().name(), decision.text(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts)));
+            }
+        }
+        return out;
+    }
+
+    /** Told of the rear where the topic is decided for both ends: without, it is the front. */
+    private static String end(TopicPlacement wanted) {
+        boolean both = TopicPlacement.all(wanted.topic().name()).size() > 1;
+        return both && wanted.place().end().equals("rear") ? " at the rear" : "";
+    }
+
+    /** What is worn past its mark, or older than the call allows. */
+    private List<String> wear(Map<MountingPlace, Part> parts) {
+        List<String> out = new ArrayList<>();
+        for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
+            Part part = each.getValue();
+            switch (part.kind()) {
+                case CHAIN -> over(out, part, "is worn to its limit: change it, and look at the cassette, which wears with it",
+                        part.number(PartDetail.WEAR), part.number(PartDetail.WEAR_LIMIT));
+                case ROTOR -> over(out, part, "is worn to the thickness marked on it: change it", part.number(PartDetail.LEAST_THICKNESS),
+                        part.number(PartDetail.THICKNESS));
+                case PADS -> pads(out, part);
+                case TYRE -> {
+                    if (orZero(part.number(PartDetail.CUTS)) > 0) {
+                        out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
+                    }
+                }
+                case SEALANT -> sealant(out, part);
+                default -> {
+                }
+            }
+        }
+        return out;
+    }
+
+    private static void over(List<String> out, Part part, String words, Double value, Double limit) {
+        if (value != null && limit != null && value >= limit - 1e-9) {
+            out.add(part + " " + words);
+        }
+    }
+
+    private void pads(List<String> out, Part part) {
+        Decision least = call.on(Topics.of("pad thickness"));
+        Double left = part.number(PartDetail.LEFT);
+        if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
+            out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
+        }
+    }
+
+    private void sealant(List<String> out, Part part) {
+        Decision most = call.on(Topics.of("sealant age"));
+        LocalDate added = part.day(PartDetail.ADDED);
+        if (added != null && date != null && most.status() == Status.SETTLED) {
+            long days = ChronoUnit.DAYS.between(added, date);
+            if (days > most.value()) {
+                out.add(part + " will be " + days + " days old on the day: top it up (at most " + most.topic().text(most.value()) + ")");
+            }
+        }
+    }
+
+    /** What stands in places of other bikes now and in none of them then. */
+    private List<String> lacking(Part bike, MountingState before, MountingState after) {
+        List<String> out = new ArrayList<>();
+        for (Part other : workshop.bikes()) {
+            List<String> names = new ArrayList<>();
+            for (Part part : before.carried(other)) {
+                if (after.bike(part) != other) {
+                    names.add(part.name());
+                }
+            }
+            if (other != bike && !names.isEmpty()) {
+                out.add(other + " stands without " + String.join(", ", names) + " until they go back");
+            }
+        }
+        return out;
+    }
+}

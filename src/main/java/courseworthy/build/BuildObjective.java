@@ -1,0 +1,275 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topic;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the decisions want of parts, and what a part loses against them. A loss is counted in notches, a notch being the smallest
+ * difference that is worth a swap (judgement, no source), times the weight of the strongest advice behind the decision: must 4,
+ * should 2, may 1.
+ *
+ * <p>In a race, where the time between what is decided and what a part has can be computed, every whole 10 s of it on this course is a
+ * notch more, whichever of the two is faster: what is slower costs that time, and what is faster gives up what the call spent it on,
+ * which was worth at least as much to it. So the force of the advice and the time multiply, and neither outvotes the other.
+ */
+final class BuildObjective {
+
+    /** A part may not be used, because it breaks a limit that is not one of fit. */
+    static final long FORBIDDEN = Long.MAX_VALUE / 4;
+
+    /** What a place costs that needs a part and has none: more than any other loss. */
+    static final long EMPTY = 100_000;
+
+    /** What a part of unknown figures, and an option other than the one wanted, count as, in notches (practice). */
+    private static final int UNKNOWN_NOTCHES = 2;
+    private static final int OTHER_OPTION = 2;
+
+    /** A notch of a quantity in ticks of its topic; an ordered option is one notch from the next. */
+    private static final Map<String, Long> NOTCHES = Map.ofEntries(Map.entry("fork travel", 10L), Map.entry("rear travel", 10L),
+            Map.entry("dropper stroke", 20L), Map.entry("front tyre width", 3L), Map.entry("rear tyre width", 3L),
+            Map.entry("front rim inner width", 2L), Map.entry("rear rim inner width", 2L), Map.entry("easiest gear", 25L),
+            Map.entry("hardest gear", 120L), Map.entry("largest step", 3L), Map.entry("bar width", 15L), Map.entry("front rotor", 20L),
+            Map.entry("rear rotor", 20L), Map.entry("light run time", 2L));
+
+    /** Limits of the bike at hand as written for it alone: with a workshop, fit says the same of the parts themselves. */
+    private static final Set<String> SAID_BY_FIT = Set.of("limit/tyre-clears-the-frame", "limit/tyre-wider-than-the-rim",
+            "limit/fork-travel-the-frame-permits", "limit/rotors-the-frame-permits", "limit/bike-above-its-marks", "limit/not-made-for-tubeless");
+
+    /** So many seconds on the course are a notch (judgement, no source). */
+    static final long NOTCH_SECONDS = 10;
+
+    private final TimeSavings returns;
+    private final Map<MountingPlace, List<Aim>> byPlace = new EnumMap<>(MountingPlace.class);
+    private final List<Aim> ofBike = new ArrayList<>();
+    private final List<Aim> ofGears = new ArrayList<>();
+    private final Aim power;
+
+    /** @param returns what departures cost in time */
+    BuildObjective(Call call, TimeSavings returns) {
+        this.returns = returns;
+        Aim meter = null;
+        for (Decision decision : call.decisions()) {
+            for (TopicPlacement wanted : decision.status() == Status.SETTLED ? TopicPlacement.all(decision.topic().name()) : List.<TopicPlacement>of()) {
+                Aim aim = aim(decision, wanted, returns);
+                switch (wanted.of()) {
+                    case BIKE -> ofBike.add(aim);
+                    case GEARS -> ofGears.add(aim);
+                    case POWER -> meter = aim;
+                    default -> byPlace.computeIfAbsent(wanted.place(), place -> new ArrayList<>()).add(aim);
+                }
+            }
+        }
+        power = meter;
+    }
+
+    /**
+     * What one decision wants.
+     *
+     * @param decision the decision
+     * @param wanted   where it is realised
+     * @param weight   of being off its value, 0 where nothing was preferred
+     * @param returns  what being off it costs in time
+     */
+    record Aim(Decision decision, TopicPlacement wanted, int weight, TimeSavings returns) {
+
+        Topic topic() {
+            return decision.topic();
+        }
+
+        /** @param got ticks or a position; null where the part does not say, {@link TopicPlacement#ABSENT} where there is none */
+        long loss(Long got) {
+            if (got == null) {
+                return (long) Math.max(1, weight) * UNKNOWN_NOTCHES;
+            }
+            long sum = weight * (notches(got, decision.value()) + timed(got, decision.value()));
+            for (Claim claim : decision.taken()) {
+                long off = off(claim, got);
+                if (off > 0 && isLimit(claim)) {
+                    return FORBIDDEN;
+                }
+                sum += off * claim.author().force().weight();
+            }
+            return sum;
+        }
+
+        private boolean isLimit(Claim claim) {
+            return claim.author().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.author().rule());
+        }
+
+        /** How far beyond a bound or a veto, in notches; joins between topics are left to the rules of fit. */
+        private long off(Claim claim, long got) {
+            if (claim.author().rule().startsWith("pairing/") || SAID_BY_FIT.contains(claim.author().rule())) {
+                return 0;
+            }
+            return switch (claim.verb()) {
+                case AT_LEAST -> got < claim.value() ? beyond(claim, got) : 0;
+                case AT_MOST -> got > claim.value() ? beyond(claim, got) : 0;
+                case RULE_OUT, AVOID -> got == claim.value() ? OTHER_OPTION + timed(got, decision.value()) : 0;
+                default -> 0;
+            };
+        }
+
+        private long beyond(Claim claim, long got) {
+            return Math.max(1, notches(got, claim.value())) + timed(got, claim.value());
+        }
+
+        private long timed(long got, long value) {
+            return got == value ? 0 : returns.apart(topic(), value, got) / NOTCH_SECONDS;
+        }
+
+        private long notches(long got, long value) {
+            return switch (topic().kind()) {
+                case OPTIONS -> got == value ? 0 : OTHER_OPTION;
+                case ORDERED -> Math.abs(got - value);
+                case QUANTITY -> {
+                    long notch = NOTCHES.getOrDefault(topic().name(), topic().step());
+                    yield (Math.abs(got - value) + notch / 2) / notch;
+                }
+            };
+        }
+    }
+
+    private static Aim aim(Decision decision, TopicPlacement wanted, TimeSavings returns) {
+        int weight = 0;
+        for (Claim claim : decision.taken()) {
+            switch (claim.verb()) {
+                case PREFER, AVOID -> weight = Math.max(weight, claim.author().force().weight());
+                default -> {
+                }
+            }
+        }
+        // A middle between wishes meets none of them, and still is what weighs least against all.
+        for (Decision.Lost lost : weight == 0 ? decision.lost() : List.<Decision.Lost>of()) {
+            boolean voted = lost.how() == Decision.How.OUTVOTED && lost.claim().verb() == Verb.PREFER;
+            weight = voted ? Math.max(weight, lost.claim().author().force().weight()) : weight;
+        }
+        return new Aim(decision, wanted, weight, returns);
+    }
+
+    /** Seconds that 1 kg less returns. */
+    long perKilogram() {
+        return returns.perKilogram();
+    }
+
+    /** Whether front and rear tyre are decided alike, so that a pair serves. */
+    boolean pairOfTyres() {
+        for (Aim front : byPlace.getOrDefault(MountingPlace.FRONT_TYRE, List.of())) {
+            for (Aim rear : byPlace.getOrDefault(MountingPlace.REAR_TYRE, List.of())) {
+                boolean same = rear.topic().name().equals(front.topic().name().replace("front ", "rear "));
+                if (same && !rear.decision().value().equals(front.decision().value())) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** What was decided for a place. */
+    List<Aim> at(MountingPlace place) {
+        return byPlace.getOrDefault(place, List.of());
+    }
+
+    /** What was decided for rings and cassette together. */
+    List<Aim> ofGears() {
+        return ofGears;
+    }
+
+    /** What a bike loses by itself: another kind, other rear travel. */
+    long ofBike(Part bike) {
+        return sum(ofBike, bike);
+    }
+
+    /** What a part loses in a place; a place left empty is asked with null, and costs dearly where a bike needs a part there. */
+    long of(MountingPlace place, Part part) {
+        return part == null && place.needed() ? EMPTY : sum(byPlace.getOrDefault(place, List.of()), part);
+    }
+
+    private static long sum(List<Aim> aims, Part part) {
+        long sum = 0;
+        for (Aim aim : aims) {
+            long loss = aim.loss(aim.wanted().got(part));
+            if (loss >= FORBIDDEN) {
+                return FORBIDDEN;
+            }
+            sum += loss;
+        }
+        return sum;
+    }
+
+    /** What rings and cassette lose together. */
+    long ofGears(Part rings, Part cassette) {
+        long sum = 0;
+        for (Aim aim : ofGears) {
+            sum += aim.loss(TopicPlacement.gear(aim.topic().name(), rings, cassette));
+        }
+        return sum;
+    }
+
+    /** What is lost for want of a power meter, or for having one. */
+    long ofPower(Part crank, Part pedals, Part meter) {
+        return power == null ? 0 : power.loss(TopicPlacement.power(power.topic(), crank, pedals, meter));
+    }
+
+    /** Everything wanted, to say what was not met, with what was got. */
+    List<Got> got(Part bike, Map<MountingPlace, Part> parts) {
+        List<Got> out = new ArrayList<>();
+        for (Aim aim : ofBike) {
+            out.add(new Got(aim, aim.wanted().got(bike)));
+        }
+        byPlace.forEach((place, aims) -> {
+            for (Aim aim : aims) {
+                if (parts.get(place) != null || !place.needed()) {
+                    out.add(new Got(aim, aim.wanted().got(parts.get(place))));
+                }
+            }
+        });
+        if (parts.get(MountingPlace.CHAINRING) != null && parts.get(MountingPlace.CASSETTE) != null) {
+            for (Aim aim : ofGears) {
+                out.add(new Got(aim, TopicPlacement.gear(aim.topic().name(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE))));
+            }
+        }
+        if (power != null && parts.get(MountingPlace.CRANK) != null) {
+            out.add(new Got(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER))));
+        }
+        return out;
+    }
+
+    /**
+     * What a build has on a topic.
+     *
+     * @param value ticks or a position; null where the part does not say
+     */
+    record Got(Aim aim, Long value) {
+        long loss() {
+            return aim.loss(value);
+        }
+    }
+
+    /** The tread of a tyre and the like, as a position among a topic's options. */
+    static Long option(Topic topic, String word) {
+        int position = word == null ? -1 : topic.option(word);
+        return position < 0 ? null : Long.valueOf(position);
+    }
+
+    static Long option(Topic topic, Boolean yes, String whenYes, String whenNo) {
+        return yes == null ? null : option(topic, yes ? whenYes : whenNo);
+    }
+
+    static Long ticks(Topic topic, Part part, PartDetail detail) {
+        Double value = part.number(detail);
+        return value == null ? null : Long.valueOf(topic.resolution().ticks(value.doubleValue()));
+    }
+}

@@ -1,0 +1,76 @@
+package courseworthy.build;
+
+import courseworthy.decision.Decision;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import java.util.List;
+import java.util.Map;
+
+/** What part would meet a decision that the workshop does not, with what it must fit. */
+final class MissingPart {
+
+    private MissingPart() {
+    }
+
+    static String part(TopicPlacement wanted, Decision decision, Part bike, Map<MountingPlace, Part> parts) {
+        return switch (wanted.of()) {
+            case BIKE -> decision.topic().name().equals("bike") ? "a bike of that kind" : "another bike";
+            case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB);
+            case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, PartDetail.BOTTOM_BRACKET);
+            case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts)
+                    + rotorFor(wanted.place(), decision.text(), parts);
+        };
+    }
+
+    /** {@code a front tyre of width 40 mm}, {@code a dropper seatpost}, {@code light clipless pedals}, {@code aero extensions}. */
+    static String named(String piece, String topic, String value) {
+        String article = piece.endsWith("s") ? "" : "a ";
+        if (topic.equals(piece)) {
+            return value.equals("yes") || value.equals("on") ? article + piece : article + value + " " + piece;
+        }
+        String end = piece.indexOf(' ') < 0 ? piece : piece.substring(0, piece.indexOf(' '));
+        String property = topic.startsWith(piece + " ") ? topic.substring(piece.length() + 1)
+                : topic.startsWith(end + " ") ? topic.substring(end.length() + 1) : topic;
+        return article + piece + " of " + property + " " + value;
+    }
+
+    private static String mustFit(MountingPlace place, Part bike, Map<MountingPlace, Part> parts) {
+        return switch (place) {
+            case FRONT_TYRE -> size(", for bead seat ", parts.get(MountingPlace.FRONT_WHEEL), PartDetail.BEAD_SEAT);
+            case REAR_TYRE -> size(", for bead seat ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.BEAD_SEAT);
+            case FRONT_WHEEL -> label(", for axle ", parts.get(MountingPlace.FORK), PartDetail.AXLE);
+            case REAR_WHEEL -> label(", for axle ", bike, PartDetail.AXLE);
+            case FRONT_ROTOR -> label(", for rotor mount ", parts.get(MountingPlace.FRONT_WHEEL), PartDetail.ROTOR_MOUNT);
+            case REAR_ROTOR -> label(", for rotor mount ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.ROTOR_MOUNT);
+            case FORK -> label(", for steerer ", bike, PartDetail.STEERER);
+            case SEATPOST -> size(", for post diameter ", bike, PartDetail.POST_DIAMETER);
+            case CASSETTE -> label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB);
+            case CHAINRING -> label(", for ring mount ", parts.get(MountingPlace.CRANK), PartDetail.RING_MOUNT);
+            case BAR -> size(", for bar clamp ", parts.get(MountingPlace.STEM), PartDetail.BAR_CLAMP);
+            default -> "";
+        };
+    }
+
+    /** Pads of a compound that the rotor there does not permit need another rotor too. */
+    private static String rotorFor(MountingPlace place, String compound, Map<MountingPlace, Part> parts) {
+        if (place != MountingPlace.FRONT_PADS && place != MountingPlace.REAR_PADS) {
+            return "";
+        }
+        Part rotor = parts.get(place == MountingPlace.FRONT_PADS ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR);
+        List<String> permitted = rotor == null ? null : rotor.words(PartDetail.PADS_PERMITTED);
+        return permitted == null || permitted.contains(compound) ? "" : ", and a rotor that permits them in place of " + rotor;
+    }
+
+    private static String label(String before, Part part, PartDetail detail) {
+        return part == null || !part.has(detail) ? "" : before + part.word(detail);
+    }
+
+    private static String size(String before, Part part, PartDetail detail) {
+        if (part == null || !part.has(detail)) {
+            return "";
+        }
+        long tenths = Math.round(part.number(detail) * 10_000);
+        return before + tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10) + " mm";
+    }
+}

@@ -1,0 +1,76 @@
+package courseworthy.build;
+
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * What it takes to put a part in its place: nothing where it is there already, on the very wheel or crank. Minutes are estimates of
+ * a practised hand (common practice, no source) unless the workshop's file says otherwise.
+ */
+final class MountingEffort {
+
+    private static final Map<PartKind, Integer> MINUTES = new EnumMap<>(PartKind.class);
+
+    static {
+        int[] minutes = {0, 60, 20, 3, 20, 10, 10, 10, 8, 15, 10, 10, 25, 20, 15, 30, 10, 5, 15, 8, 5, 15, 8, 3, 3};
+        for (PartKind kind : PartKind.values()) {
+            MINUTES.put(kind, minutes[kind.ordinal()]);
+        }
+    }
+
+    private final Workshop workshop;
+
+    MountingEffort(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /** Minutes for a swap of a kind of part. */
+    double minutes(PartKind kind) {
+        Double written = workshop.minutes().get(kind);
+        return written == null ? MINUTES.get(kind) : written / 60;
+    }
+
+    /** Whether a part is in a place of a bike now, whatever it stands on. */
+    static boolean isThere(Part part, MountingPlace place, Part bike) {
+        return part.bike() == bike && part.place() == place;
+    }
+
+    /** Whether a part stays on its host: on the wheel or the crank that is chosen for that place. */
+    static boolean isOn(Part part, Part host) {
+        for (Part at = part.on(); at != null; at = at.on()) {
+            if (at == host) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether putting the part there is work. @param host what is chosen for the place that carries it; null where the frame does */
+    static boolean isWork(Part part, MountingPlace place, Part host, Part bike) {
+        return place.host() == null || host == null ? !isThere(part, place, bike) : !isOn(part, host);
+    }
+
+    /** What stands in a place now: on the chosen wheel or crank, or on the frame; null for nothing. */
+    static Part stands(Workshop workshop, MountingPlace place, Part host, Part bike) {
+        for (Part part : workshop.parts()) {
+            if (part.place() == place && (place.host() == null || host == null ? part.bike() == bike : isOn(part, host))) {
+                return part;
+            }
+        }
+        return null;
+    }
+
+    /** The power meter of its own that a crank carries; null for none. */
+    static Part meterOn(Workshop workshop, Part crank) {
+        for (Part part : workshop.parts()) {
+            if (crank != null && part.kind() == PartKind.METER && isOn(part, crank)) {
+                return part;
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,172 @@
+package courseworthy.build;
+
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What is mounted on what at one moment of the work. It begins as the workshop's file says; that file's parts stay as they are. */
+public final class MountingState {
+
+    private static final MountingPlace[] PLACES = MountingPlace.values();
+
+    private final Map<Part, Part> on;
+
+    private MountingState(Map<Part, Part> on) {
+        this.on = on;
+    }
+
+    /** As written. */
+    static MountingState of(Workshop workshop) {
+        Map<Part, Part> on = new LinkedHashMap<>();
+        for (Part part : workshop.parts()) {
+            on.put(part, part.on());
+        }
+        return new MountingState(on);
+    }
+
+    /** With a build on a bike: what it does not need lies loose, and what stays on a loose wheel or crank stays on it. */
+    MountingState with(Part bike, Map<MountingPlace, Part> build) {
+        MountingState out = copy();
+        for (Map.Entry<Part, Part> each : on.entrySet()) {
+            Part part = each.getKey();
+            if (bike(part) == bike && !build.containsValue(part) && !isCarried(part)) {
+                out.put(part, null);
+            }
+        }
+        for (MountingPlace place : WorkOrder.ORDER) {
+            if (build.containsKey(place)) {
+                out.settle(bike, place, build);
+            }
+        }
+        out.oneInEach(bike, build);
+        return out;
+    }
+
+    /** Whether it leaves with what carries it. */
+    private boolean isCarried(Part part) {
+        Part host = on.get(part);
+        return host != null && host.kind() != PartKind.BIKE;
+    }
+
+    private void settle(Part bike, MountingPlace place, Map<MountingPlace, Part> build) {
+        Part part = build.get(place);
+        MountingPlace carrier = WorkOrder.carrier(place);
+        Part host = carrier == null ? null : build.get(carrier);
+        boolean there = host == null ? bike(part) == bike && place.equals(place(part)) && on.get(part) == bike : isOn(part, host);
+        boolean onTheFrame = host != null && on.get(part) == bike && place.host() == null && (bike(host) == bike || WorkOrder.movesUnasked(place));
+        if (!there && !onTheFrame) {
+            put(part, host == null ? bike : host);
+        }
+    }
+
+    /** What else stands in a place of the build gives way. */
+    private void oneInEach(Part bike, Map<MountingPlace, Part> build) {
+        List<Part> giveWay = new ArrayList<>();
+        for (Part other : on.keySet()) {
+            MountingPlace place = bike(other) == bike ? place(other) : null;
+            Part part = place == null || place == MountingPlace.LIGHTS || !WorkOrder.ORDER.contains(place) ? null : build.get(place);
+            if (part != null && part != other) {
+                giveWay.add(other);
+            }
+        }
+        for (Part other : giveWay) {
+            put(other, null);
+        }
+    }
+
+    MountingState copy() {
+        return new MountingState(new LinkedHashMap<>(on));
+    }
+
+    void put(Part part, Part host) {
+        on.put(part, host);
+    }
+
+    /** What a part is mounted on; null where it lies loose. */
+    public Part on(Part part) {
+        return on.get(part);
+    }
+
+    /** The bike that a part is on, through whatever carries it; null where it is on none. */
+    public Part bike(Part part) {
+        Part at = part;
+        while (at != null && at.kind() != PartKind.BIKE) {
+            at = on.get(at);
+        }
+        return at;
+    }
+
+    boolean isOn(Part part, Part host) {
+        for (Part at = on.get(part); at != null; at = on.get(at)) {
+            if (at == host) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The place of a mounted part; null where it lies loose. */
+    MountingPlace place(Part part) {
+        if (on.get(part) == null) {
+            return null;
+        }
+        String end = null;
+        for (Part at = part; at != null && end == null; at = on.get(at)) {
+            end = at.word(PartDetail.END);
+        }
+        for (MountingPlace place : PLACES) {
+            if (place.kind() == part.kind() && (place.end() == null || place.end().equals(end))) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    /** What stands in each place of a bike, or of a wheel or crank that lies loose. */
+    Map<MountingPlace, Part> places(Part root) {
+        Map<MountingPlace, Part> out = new EnumMap<>(MountingPlace.class);
+        for (Map.Entry<Part, Part> each : on.entrySet()) {
+            if (each.getValue() != null && isOn(each.getKey(), root)) {
+                MountingPlace place = place(each.getKey());
+                if (place != null) {
+                    out.putIfAbsent(place, each.getKey());
+                }
+            }
+        }
+        return out;
+    }
+
+    /** All that a part carries, in the order written. */
+    List<Part> carried(Part host) {
+        List<Part> out = new ArrayList<>();
+        for (Part part : on.keySet()) {
+            if (isOn(part, host)) {
+                out.add(part);
+            }
+        }
+        return out;
+    }
+
+    /** Everything of known mass on a bike or a part, kg, itself left out; an unknown mass counts 0. */
+    double mass(Part root) {
+        double sum = 0;
+        for (Part part : carried(root)) {
+            sum += part.has(PartDetail.MASS) ? part.number(PartDetail.MASS) : 0;
+        }
+        return sum;
+    }
+
+    /** Where every part is: its name on what it is mounted on; empty where it lies loose. */
+    public Map<String, String> written() {
+        Map<String, String> out = new LinkedHashMap<>();
+        on.forEach((part, host) -> out.put(part.name(), host == null ? "" : host.name()));
+        return out;
+    }
+}

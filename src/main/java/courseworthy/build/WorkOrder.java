@@ -1,0 +1,182 @@
+package courseworthy.build;
+
+import courseworthy.build.Build.Swap;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The work from one state of a workshop to another, as one list that can be done on one stand: what carries comes before what it
+ * carries, and takes along what stays on it; the frame's own parts come before the wheels, so that a wheel is put in once.
+ */
+final class WorkOrder {
+
+    /** From the frame outwards: what carries before what is carried. */
+    static final List<MountingPlace> ORDER = List.of(MountingPlace.SHOCK, MountingPlace.FORK, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.SHIFTER,
+            MountingPlace.SEATPOST, MountingPlace.SADDLE, MountingPlace.CRANK, MountingPlace.CHAINRING, MountingPlace.METER, MountingPlace.PEDALS, MountingPlace.DERAILLEUR, MountingPlace.FRONT_PADS,
+            MountingPlace.REAR_PADS, MountingPlace.FRONT_WHEEL, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_INSERT, MountingPlace.FRONT_SEALANT, MountingPlace.FRONT_ROTOR, MountingPlace.REAR_WHEEL,
+            MountingPlace.REAR_TYRE, MountingPlace.REAR_INSERT, MountingPlace.REAR_SEALANT, MountingPlace.REAR_ROTOR, MountingPlace.CASSETTE, MountingPlace.CHAIN, MountingPlace.LIGHTS, MountingPlace.BAG);
+
+    private final Workshop workshop;
+    private final MountingEffort work;
+    private final MountingState now;
+    private final MountingState then;
+    private final List<Swap> out = new ArrayList<>();
+    /** What stood on what is being worked on before the work. */
+    private Map<MountingPlace, Part> begun = Map.of();
+
+    private WorkOrder(Workshop workshop, MountingState from, MountingState to) {
+        this.workshop = workshop;
+        this.work = new MountingEffort(workshop);
+        this.now = from.copy();
+        this.then = to;
+    }
+
+    /**
+     * The work on one bike.
+     *
+     * @param from what is mounted before; stays as it is
+     */
+    static List<Swap> on(Part bike, Workshop workshop, MountingState from, MountingState to) {
+        WorkOrder steps = new WorkOrder(workshop, from, to);
+        steps.on(bike);
+        return steps.out;
+    }
+
+    /** The work on everything: the bike first, then the other bikes, then wheels and cranks that lie loose. */
+    static List<Swap> all(Part bike, Workshop workshop, MountingState from, MountingState to) {
+        WorkOrder steps = new WorkOrder(workshop, from, to);
+        steps.on(bike);
+        for (Part other : workshop.bikes()) {
+            if (other != bike) {
+                steps.on(other);
+            }
+        }
+        for (Part part : workshop.parts()) {
+            if ((part.kind() == PartKind.WHEEL || part.kind() == PartKind.CRANK) && to.bike(part) == null) {
+                steps.on(part);
+            }
+        }
+        return steps.out;
+    }
+
+    /** The place of what carries a part of this place, a fork its stem, a post its saddle; null for the frame. */
+    static MountingPlace carrier(MountingPlace place) {
+        return switch (place) {
+            case SPACERS, STEM -> MountingPlace.FORK;
+            case BAR -> MountingPlace.STEM;
+            case EXTENSIONS -> MountingPlace.BAR;
+            case SADDLE -> MountingPlace.SEATPOST;
+            case PEDALS -> MountingPlace.CRANK;
+            default -> place.host();
+        };
+    }
+
+    /** Moving these over belongs to the work on what carries them: a fork is not swapped with its stem on, nor a stem with its bar. */
+    static boolean movesUnasked(MountingPlace place) {
+        return place == MountingPlace.STEM || place == MountingPlace.SPACERS || place == MountingPlace.BAR;
+    }
+
+    private void on(Part root) {
+        Map<MountingPlace, Part> wanted = then.places(root);
+        Map<MountingPlace, Part> standing = now.places(root);
+        begun = standing;
+        for (MountingPlace place : ORDER) {
+            if (place == MountingPlace.LIGHTS) {
+                lights(root);
+            } else if (standing.get(place) != wanted.get(place)) {
+                step(root, place, standing.get(place), wanted.get(place));
+                standing = now.places(root);
+            }
+        }
+    }
+
+    /** A bike carries several lights, so each is looked at by itself. */
+    private void lights(Part root) {
+        for (Part part : workshop.parts()) {
+            if (part.kind() == PartKind.LIGHTS && now.isOn(part, root) != then.isOn(part, root)) {
+                step(root, MountingPlace.LIGHTS, now.isOn(part, root) ? part : null, then.isOn(part, root) ? part : null);
+            }
+        }
+    }
+
+    private void step(Part root, MountingPlace place, Part has, Part wants) {
+        if (goesAlong(has, wants)) {
+            return;
+        }
+        Part from = wants == null ? null : now.bike(wants);
+        Part over = wants == null ? null : now.on(wants);
+        Set<Part> before = new LinkedHashSet<>(now.carried(root));
+        double mass = now.mass(root);
+        if (has != null) {
+            now.put(has, null);
+        }
+        List<Part> with = wants == null ? List.of() : stays(wants);
+        if (wants != null) {
+            now.put(wants, then.on(wants));
+        }
+        Set<Part> after = new LinkedHashSet<>(now.carried(root));
+        Long grams = weighed(before, after) ? Long.valueOf(Math.round((now.mass(root) - mass) * 1000)) : null;
+        boolean moved = over != null && over.kind() != PartKind.BIKE && (from == null || from == root);
+        if (moved && movesUnasked(place) && has == null) {
+            return;
+        }
+        out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, work.minutes(place.kind()), grams,
+                afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants), AfterSwapChecks.mechanic(place), List.of()));
+    }
+
+    /** What a swap asks for, the calliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */
+    private List<String> afterwards(Part root, MountingPlace place, Part wants, List<Part> with) {
+        List<String> all = new ArrayList<>(AfterSwapChecks.of(place, wants));
+        if (place.kind() == PartKind.PEDALS && wants != null) {
+            all.addAll(AfterSwapChecks.cleat(begun.get(place), wants));
+        }
+        Part rotor = place.kind() == PartKind.ROTOR ? wants : null;
+        for (Part each : place.kind() == PartKind.WHEEL ? with : List.<Part>of()) {
+            rotor = each.kind() == PartKind.ROTOR ? each : rotor;
+        }
+        if (rotor != null && root.kind() == PartKind.BIKE) {
+            MountingPlace at = place.end().equals("front") ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR;
+            all.addAll(0, AfterSwapChecks.rotor(at, begun.get(at), rotor));
+        }
+        return all;
+    }
+
+    /** Sealant is not moved for itself, and a bag is packed, not built. */
+    private static boolean goesAlong(Part has, Part wants) {
+        Part part = wants == null ? has : wants;
+        return part.kind() == PartKind.SEALANT || part.kind() == PartKind.BAG;
+    }
+
+    /** What a part carries now and keeps. */
+    private List<Part> stays(Part part) {
+        List<Part> out = new ArrayList<>();
+        for (Part each : now.carried(part)) {
+            if (then.isOn(each, part)) {
+                out.add(each);
+            }
+        }
+        return out;
+    }
+
+    private static boolean weighed(Set<Part> before, Set<Part> after) {
+        for (Part part : before) {
+            if (!after.contains(part) && !part.has(PartDetail.MASS)) {
+                return false;
+            }
+        }
+        for (Part part : after) {
+            if (!before.contains(part) && !part.has(PartDetail.MASS)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

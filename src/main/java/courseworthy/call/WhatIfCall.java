@@ -1,0 +1,314 @@
+package courseworthy.call;
+
+import courseworthy.call.DependencyGraph.Slot;
+import courseworthy.claim.Claim;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.decision.Settler;
+import courseworthy.demand.Demands;
+import courseworthy.demand.DerivedMeasures;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.ClaimsWithoutGrounds;
+import courseworthy.engine.DroolsRules;
+import courseworthy.sheet.Saying;
+import courseworthy.sheet.Stage;
+import courseworthy.topic.SettledTopic;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Settles one topic anew with one measure changed, through all layers. Rows that read nothing that changed say what they said, and
+ * topics on which the same is said stay as they are, so only the rest is asked again; it comes out as the whole call would.
+ */
+final class WhatIfCall {
+
+    private static final Topic BIKE = Topics.of("bike");
+
+    private final DroolsRules rules;
+    private final Topic target;
+    private final DependencyGraph upstream;
+    private final Demands demands;
+    private final Map<Topic, Decision> decisions = new HashMap<>();
+    private final Map<Topic, SettledTopic> settled = new HashMap<>();
+    private final Map<Slot, List<Claim>> said = new IdentityHashMap<>();
+    private final List<Claim> joined;
+    private final Map<Joins, List<Claim>> joinsAsked = new HashMap<>();
+
+    /** What joins are asked of: the topics settled otherwise, up to a layer. */
+    private record Joins(int layer, Map<Topic, Long> changed) {
+    }
+
+    /** @param target the topic to settle anew; null for all of them */
+    WhatIfCall(DroolsRules rules, Call call, Topic target) {
+        this.rules = rules;
+        this.target = target;
+        this.upstream = new DependencyGraph(rules, target);
+        this.demands = target == null ? call.demands() : call.demands().settling(target);
+        for (Decision decision : call.decisions()) {
+            decisions.put(decision.topic(), decision);
+            settled.put(decision.topic(), settled(decision));
+        }
+        for (int layer = 0; layer <= last(); layer++) {
+            for (Topic topic : upstream.ofLayer(layer)) {
+                for (Slot slot : upstream.speakers(topic)) {
+                    said.computeIfAbsent(slot, s -> claimsOf(s, new Stage(s.layer(), demands, settled)));
+                }
+            }
+        }
+        this.joined = rules.joined(settled.values());
+    }
+
+    /** What a row says; of the kind of bike, what it says on the bike at hand. */
+    private static List<Claim> claimsOf(Slot slot, Stage stage) {
+        Demands choosing = stage.demands().choosing();
+        List<Claim> claims = ClaimsWithoutGrounds.claims(slot.row(), stage);
+        if (choosing == null || slot.layer() > 0 || !slot.row().topics().contains(BIKE.name())) {
+            return claims;
+        }
+        List<Claim> out = new ArrayList<>(claims);
+        out.removeIf(claim -> claim.topic().equals(BIKE));
+        on(BIKE, ClaimsWithoutGrounds.claims(slot.row(), new Stage(0, choosing, Map.of())), out);
+        return out;
+    }
+
+    private int last() {
+        return target == null ? Topics.LAST_LAYER : target.layer();
+    }
+
+    DependencyGraph upstream() {
+        return upstream;
+    }
+
+    /** The values that rules may say of a topic: those written, those that measures give now, and those that exist. */
+    List<Long> mayBeSaid(Topic topic) {
+        List<Long> out = new ArrayList<>();
+        for (Slot slot : upstream.speakers(topic)) {
+            for (Saying saying : slot.row().sayings()) {
+                if (saying.topic().equals(topic) && saying.worth() instanceof Saying.Literal literal) {
+                    out.add(literal.value());
+                } else if (saying.topic().equals(topic) && saying.worth() instanceof Saying.Times times
+                        && demands.known(times.measure())) {
+                    out.add(times.on(topic, demands.get(times.measure()).mid()));
+                }
+            }
+        }
+        for (Claim claim : on(topic, joined)) {
+            out.addAll(claim.values());
+        }
+        return out;
+    }
+
+    private static SettledTopic settled(Decision decision) {
+        boolean known = decision.status() == Status.SETTLED;
+        return new SettledTopic(decision.topic(), known, known ? decision.value() : 0);
+    }
+
+    /**
+     * What comes of a change.
+     *
+     * @param decision on the target
+     * @param tyre     where the target is a pressure, what is decided otherwise of the tyre it is for
+     */
+    record Turned(Decision decision, List<Decision> tyre) {
+    }
+
+    /** The decision on the target where a measure has another value and all other stated measures are held. */
+    Turned with(Measure measure, long value) {
+        Run run = new Run(measure, value);
+        return new Turned(run.decision(), run.tyre());
+    }
+
+    /** What comes out otherwise where a measure has another value and all other stated measures are held, by topic. */
+    Map<Topic, Decision> all(Measure measure, long value) {
+        return new Run(measure, value).turned();
+    }
+
+    /** Whether two decisions on a topic differ in what a rider would do. */
+    static boolean differ(Decision a, Decision b) {
+        return a.status() != b.status() || !Objects.equals(a.value(), b.value());
+    }
+
+    private final class Run {
+        private Demands now;
+        private final Map<Topic, SettledTopic> so = new HashMap<>(settled);
+        private final Map<Topic, Decision> decided = new HashMap<>(decisions);
+        private final Map<Topic, Long> changed = new HashMap<>();
+        private final Map<Slot, List<Claim>> saying = new IdentityHashMap<>();
+        private final List<Set<Slot>> asked = new ArrayList<>();
+        private final Set<Topic> otherwise = new HashSet<>();
+
+        Run(Measure measure, long value) {
+            now = demands.with(Map.of(measure, MeasureValue.exact(value)));
+            for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
+                asked.add(Collections.newSetFromMap(new IdentityHashMap<>()));
+            }
+            ask(upstream.readers(measure));
+        }
+
+        private void ask(List<Slot> slots) {
+            for (Slot slot : slots) {
+                asked.get(slot.layer()).add(slot);
+            }
+        }
+
+        Decision decision() {
+            run();
+            return decided.get(target);
+        }
+
+        /** The decisions that come out otherwise, by topic. */
+        Map<Topic, Decision> turned() {
+            run();
+            decided.keySet().retainAll(changed.keySet());
+            return decided;
+        }
+
+        private void run() {
+            hear(0);
+            for (int layer = 1; layer <= last(); layer++) {
+                settle(layer);
+                hear(layer);
+            }
+        }
+
+        private List<Decision> tyre() {
+            List<Decision> out = new ArrayList<>();
+            for (Topic topic : Topics.ofTyre(target)) {
+                if (differ(decided.get(topic), decisions.get(topic))) {
+                    out.add(decided.get(topic));
+                }
+            }
+            return out;
+        }
+
+        private void hear(int layer) {
+            Stage stage = new Stage(layer, now, so);
+            for (Slot slot : asked.get(layer)) {
+                List<Claim> claims = claimsOf(slot, stage);
+                List<Claim> before = said.get(slot);
+                if (!claims.equals(before)) {
+                    saying.put(slot, claims);
+                    claims.forEach(claim -> otherwise.add(claim.topic()));
+                    before.forEach(claim -> otherwise.add(claim.topic()));
+                }
+            }
+        }
+
+        private void settle(int layer) {
+            Map<Topic, SettledTopic> news = new HashMap<>();
+            for (Topic topic : upstream.ofLayer(layer)) {
+                if (otherwise.contains(topic) || appliesAnew(topic) || joinedAnew(topic)) {
+                    settle(topic, news);
+                }
+            }
+            so.putAll(news);
+            news.forEach((topic, one) -> {
+                changed.put(topic, one.known() ? one.value() : null);
+                ask(upstream.testers(topic));
+            });
+            derive(layer);
+        }
+
+        private void settle(Topic topic, Map<Topic, SettledTopic> news) {
+            List<Claim> claims = claims(topic);
+            String why = Applicability.whyNot(topic, decided);
+            Decision decision = why.isEmpty() ? Settler.settle(topic, claims) : Settler.notApplicable(topic, claims, why);
+            if (differ(decision, decisions.get(topic))) {
+                decided.put(topic, decision);
+                news.put(topic, settled(decision));
+            }
+        }
+
+        private List<Claim> claims(Topic topic) {
+            List<Claim> out = new ArrayList<>();
+            for (Slot slot : upstream.speakers(topic)) {
+                List<Claim> now = saying.get(slot);
+                on(topic, now == null ? said.get(slot) : now, out);
+            }
+            if (upstream.isJoined(topic)) {
+                on(topic, joined(topic), out);
+            }
+            return out;
+        }
+
+        private boolean appliesAnew(Topic topic) {
+            for (Topic.Applies applies : topic.applies()) {
+                if (changed.containsKey(Topics.of(applies.topic()))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean joinedAnew(Topic topic) {
+            return !changed.isEmpty() && upstream.isJoined(topic) && !on(topic, joined(topic)).equals(on(topic, joined));
+        }
+
+        private List<Claim> joined(Topic topic) {
+            if (changed.isEmpty()) {
+                return joined;
+            }
+            return joinsAsked.computeIfAbsent(new Joins(topic.layer(), new HashMap<>(changed)), key -> {
+                List<SettledTopic> before = new ArrayList<>();
+                for (SettledTopic one : so.values()) {
+                    if (one.topic().layer() < key.layer()) {
+                        before.add(one);
+                    }
+                }
+                return rules.joined(before);
+            });
+        }
+
+        /** Measures that derive from decisions are known once their layer is settled. */
+        private void derive(int layer) {
+            if (layer == BIKE.layer()) {
+                called();
+            }
+            if (!upstream.derives()) {
+                return;
+            }
+            Map<Measure, MeasureValue> derived = DerivedMeasures.after(layer, now, so);
+            for (Measure measure : Measure.values()) {
+                if (measure.derived() && measure.layer() == layer && !Objects.equals(derived.get(measure), now.get(measure))) {
+                    now = derived.containsKey(measure) ? now.with(Map.of(measure, derived.get(measure))) : now.without(measure);
+                    ask(upstream.readers(measure));
+                }
+            }
+        }
+
+        /** Figures of the bike at hand hold where it is called. */
+        private void called() {
+            Demands before = now;
+            now = now.calling(so.get(BIKE));
+            for (Measure measure : now == before ? new Measure[0] : Measure.values()) {
+                if (measure.ofTheBike() && !Objects.equals(before.get(measure), now.get(measure))) {
+                    ask(upstream.readers(measure));
+                }
+            }
+        }
+    }
+
+    private static List<Claim> on(Topic topic, List<Claim> claims) {
+        List<Claim> out = new ArrayList<>();
+        on(topic, claims, out);
+        return out;
+    }
+
+    private static void on(Topic topic, List<Claim> claims, List<Claim> out) {
+        for (Claim claim : claims) {
+            if (claim.topic().equals(topic)) {
+                out.add(claim);
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package courseworthy.checklist;
+
+import courseworthy.build.Build;
+import courseworthy.call.Call;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.claim.Deadline;
+import courseworthy.claim.Task;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.event.Event;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Makes the checklist of one call: items from rules' tasks with the decided values in them, and what the event asks. Nothing is
+ * dropped but what asks for something that is not on this bike; safety-critical items never are.
+ */
+public final class ChecklistMaker {
+
+    private static final String RACE = "race";
+    private static final String TRAINING = "training";
+
+    private final Call call;
+    private final Event event;
+    private final Build build;
+    private final String role;
+
+    private ChecklistMaker(Call call, Event event, Build build) {
+        this.call = call;
+        this.event = event;
+        this.build = build;
+        this.role = role(call);
+    }
+
+    public static Checklist of(Call call, Event event) {
+        return of(call, event, null);
+    }
+
+    /** @param build whose swaps go on the list; null for none */
+    public static Checklist of(Call call, Event event, Build build) {
+        return new ChecklistMaker(call, event, build).checklist();
+    }
+
+    /** What the bike is set up for; {@code training} where the demands do not say. */
+    static String role(Call call) {
+        MeasureValue role = call.demands().get(Measure.ROLE);
+        return role == null ? TRAINING : Measure.ROLE.scale().text(role.mid());
+    }
+
+    /** The tasks of a call that are on its list, with the names of topics and measures where their values would stand. */
+    public static List<Task> listed(Call call) {
+        PlaceholderFiller filling = new PlaceholderFiller(call, Map.of());
+        List<Task> out = new ArrayList<>();
+        for (Task task : call.tasks()) {
+            if (entry(task, filling) != null) {
+                out.add(new Task(task.author(), PlaceholderFiller.named(task.what()), PlaceholderFiller.named(task.find()), task.due(), task.needs(), task.critical(),
+                        task.part(), task.after(), task.grounds()));
+            }
+        }
+        return out;
+    }
+
+    private Checklist checklist() {
+        List<PendingItem> entries = new ItemScheduler(event.start()).timed(distinct(entries()));
+        Map<Deadline, List<PendingItem>> byDue = new EnumMap<>(Deadline.class);
+        for (PendingItem entry : entries) {
+            byDue.computeIfAbsent(entry.due(), due -> new ArrayList<>()).add(entry);
+        }
+        List<Section> sections = new ArrayList<>();
+        byDue.forEach((due, list) -> sections.addAll(sections(due, ItemOrder.of(list))));
+        return new Checklist(role, event.date(), sections);
+    }
+
+    private List<PendingItem> entries() {
+        List<PendingItem> out = new ArrayList<>();
+        PlaceholderFiller filling = new PlaceholderFiller(call, build == null ? Map.of() : build.set());
+        for (Task task : call.tasks()) {
+            PendingItem entry = entry(task, filling);
+            if (entry != null) {
+                out.add(entry);
+            }
+        }
+        out.addAll(asked());
+        if (build != null) {
+            out.addAll(SwapItems.of(build));
+        }
+        return out;
+    }
+
+    /** The task with its values; null where it asks for something that is not there and safety does not hang on it. */
+    private static PendingItem entry(Task task, PlaceholderFiller filling) {
+        boolean applies = filling.applies(task.what());
+        String find = filling.fill(task.find());
+        if (!task.critical() && (!applies || find.isEmpty() && !task.find().isEmpty())) {
+            return null;
+        }
+        String what = applies ? filling.fill(task.what()) : PlaceholderFiller.named(task.what());
+        String found = find.isEmpty() ? "In order" : find;
+        Item item = new Item(what, found, task.author().because(), task.critical(), task.part(), task.author().rule(),
+                task.author().where());
+        return new PendingItem(item, task.author().rule(), task.due(), task.needs(), task.after());
+    }
+
+    /** What the event's own rules and its support points ask for. */
+    private List<PendingItem> asked() {
+        List<PendingItem> out = new ArrayList<>();
+        String edition = event.rules().edition();
+        String because = "The event requires it" + (edition.isEmpty() ? "; check its newest rules." : " (rules of " + edition + ").");
+        for (String kit : event.rules().kit()) {
+            out.add(asked(out.size(), "Pack what the event requires: " + kit, "In the bag, working", because, "event kit"));
+        }
+        for (Event.Support support : event.support()) {
+            if (support.bag()) {
+                String place = "km " + Math.round(support.at() / 1000);
+                out.add(asked(out.size(), "Pack the bag that waits at " + place, "Name and number on it; where and when to hand it in is known",
+                        "A bag of your own can wait there.", "event kit"));
+            }
+        }
+        return out;
+    }
+
+    private static PendingItem asked(int number, String what, String find, String because, String part) {
+        Item item = new Item(what, find, because, false, part, "", null);
+        String id = "event/" + (number < 10 ? "0" : "") + number;
+        return new PendingItem(item, id, Deadline.NIGHT_BEFORE, 0, List.of());
+    }
+
+    /** Two rules may ask for the very same thing: it is done once, critical where either says so. */
+    private static List<PendingItem> distinct(List<PendingItem> entries) {
+        Map<String, PendingItem> out = new LinkedHashMap<>();
+        for (PendingItem entry : entries) {
+            String key = entry.due() + "\n" + entry.item().what() + "\n" + entry.item().find();
+            out.merge(key, entry, (first, second) -> second.item().critical() && !first.item().critical() ? second : first);
+        }
+        return new ArrayList<>(out.values());
+    }
+
+    /** One section, or several numbered ones where it would be too long. */
+    private List<Section> sections(Deadline due, List<PendingItem> entries) {
+        List<List<PendingItem>> pieces = SectionSplitter.of(entries);
+        List<Section> out = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            String when = title(due) + (pieces.size() == 1 ? "" : ", " + (i + 1) + " of " + pieces.size());
+            List<Item> items = new ArrayList<>();
+            for (PendingItem entry : pieces.get(i)) {
+                items.add(entry.item());
+            }
+            out.add(new Section(due, when, items, "All done? Say: \"" + when + ", complete.\""));
+        }
+        return Collections.unmodifiableList(out);
+    }
+
+    private String title(Deadline due) {
+        if (role.equals(RACE)) {
+            return due.words();
+        }
+        return switch (due) {
+            case WEEK_BEFORE -> "week before the ride";
+            case TWO_DAYS_BEFORE -> "two days before the ride";
+            case NIGHT_BEFORE -> "night before the ride";
+            case RACE_MORNING -> "morning of the ride";
+            case AT_THE_START -> "before setting off";
+            case AFTER_THE_RACE -> "after the ride";
+        };
+    }
+}

@@ -1,0 +1,92 @@
+package courseworthy.checklist;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Swap;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.claim.Deadline;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The swaps of a build as things to do: in the order of work, then a ride on the very build, before what the last days hold. */
+final class SwapItems {
+
+    private static final String PART = "swaps";
+
+    private SwapItems() {
+    }
+
+    static List<PendingItem> of(Build build) {
+        List<PendingItem> out = new ArrayList<>();
+        List<String> before = new ArrayList<>();
+        for (Swap swap : build.swaps()) {
+            String id = id("build/", out.size());
+            out.add(new PendingItem(item(swap), id, Deadline.WEEK_BEFORE, 0, List.copyOf(before)));
+            before.add(id);
+        }
+        if (build.position() != null) {
+            String id = id("build/", out.size());
+            out.add(new PendingItem(position(build), id, Deadline.WEEK_BEFORE, 0, List.copyOf(before)));
+            before.add(id);
+        }
+        if (!build.wear().isEmpty()) {
+            String id = id("build/", out.size());
+            out.add(new PendingItem(worn(build), id, Deadline.WEEK_BEFORE, 0, List.of()));
+            before.add(id);
+        }
+        if (!build.swaps().isEmpty() || build.position() != null) {
+            Item ride = new Item("Ride 30 to 60 min on the very build, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+                    "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
+            out.add(new PendingItem(ride, id("build/", out.size()), Deadline.WEEK_BEFORE, 0, before));
+        }
+        out.addAll(back(build));
+        return out;
+    }
+
+    private static List<PendingItem> back(Build build) {
+        List<PendingItem> out = new ArrayList<>();
+        List<String> before = new ArrayList<>();
+        for (Swap swap : build.back()) {
+            String id = id("build/back/", out.size());
+            Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
+                    + Math.round(swap.minutes()) + " min).", false, PART, "", null);
+            out.add(new PendingItem(item, id, Deadline.AFTER_THE_RACE, 0, List.copyOf(before)));
+            before.add(id);
+        }
+        if (!before.isEmpty()) {
+            Item ride = new Item("Ride around the block, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+                    "The next ride is as fast as the last one, and begins on what was put back.", false, PART, "", null);
+            out.add(new PendingItem(ride, id("build/back/", out.size()), Deadline.AFTER_THE_RACE, 0, before));
+        }
+        return out;
+    }
+
+    /** Which bike, where it is another than the one that was raced, or what lies loose. */
+    private static String on(Swap swap) {
+        return ", on " + swap.bike();
+    }
+
+    private static Item position(Build build) {
+        return new Item("Set stem, spacers and saddle to your position on " + build.position().from().bike(),
+                "As the build says under position; bolts as marked, post past its insertion mark",
+                "A position that is not yours hurts before the day is over.", true, PART, "", null);
+    }
+
+    private static Item worn(Build build) {
+        return new Item("See to what is worn on this build", String.join("; ", build.wear()),
+                "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
+    }
+
+    private static Item item(Swap swap) {
+        String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
+        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).",
+                swap.critical(), PART, "", null);
+    }
+
+    private static String find(Swap swap) {
+        return swap.after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.after());
+    }
+
+    private static String id(String start, int number) {
+        return start + (number < 10 ? "0" : "") + number;
+    }
+}

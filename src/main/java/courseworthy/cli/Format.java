@@ -1,0 +1,14 @@
+package courseworthy.cli;
+
+import java.util.Locale;
+
+/** How a result is written. */
+public enum Format {
+    TEXT, JSON, MARKDOWN, CSV;
+
+    /** As it is typed. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

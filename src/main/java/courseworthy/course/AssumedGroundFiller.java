@@ -1,0 +1,50 @@
+package courseworthy.course;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Fills ground that is not written with what the user assumes, and keeps account of it. */
+final class AssumedGroundFiller {
+
+    private AssumedGroundFiller() {
+    }
+
+    /** @param key what the assumption stands under, for the note that it changes nothing */
+    static Course ground(Course course, Ground assumed, String key) {
+        // Not equals: comparing records sets up method handles, which a cold start feels.
+        if (assumed == Ground.UNKNOWN) {
+            return course;
+        }
+        String[] given = GroundReader.said(assumed);
+        double[] filled = new double[given.length];
+        List<Stretch> stretches = new ArrayList<>(course.stretches().size());
+        double kept = 0;
+        for (Stretch s : course.stretches()) {
+            Ground filledIn = s.ground().orElse(assumed);
+            if (GroundReader.contradiction(filledIn) != null) {
+                kept += s.length();
+                stretches.add(s);
+                continue;
+            }
+            String[] known = GroundReader.said(s.ground());
+            for (int i = 0; i < given.length; i++) {
+                filled[i] += given[i] != null && known[i] == null ? s.length() : 0;
+            }
+            stretches.add(new Stretch(s.length(), s.rise(), s.drop(), s.steepest(), filledIn, s.line()));
+        }
+        List<String> said = new ArrayList<>(course.assumed());
+        List<String> notes = new ArrayList<>(course.notes());
+        for (int i = 0; i < given.length; i++) {
+            if (filled[i] > 0) {
+                said.add(GroundReader.KEYS.get(i) + " " + given[i] + " on " + LengthPhrases.length(filled[i]));
+            } else if (given[i] != null && kept == 0) {
+                notes.add(key + " " + GroundReader.KEYS.get(i) + "=" + given[i] + " changes nothing: every stretch says its own.");
+            }
+        }
+        if (kept > 0) {
+            notes.add(key + " is not taken on " + LengthPhrases.length(kept) + ": it cannot be with what is written there.");
+        }
+        return new Course(course.name(), course.summary(), course.file(), stretches, course.track(), course.line(), course.ascent(),
+                course.descent(), course.up(), course.down(), course.repairs(), said, notes, course.latitude(), course.longitude());
+    }
+}

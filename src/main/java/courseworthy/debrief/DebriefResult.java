@@ -1,0 +1,242 @@
+package courseworthy.debrief;
+
+import courseworthy.claim.Verb;
+import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.debrief.SavedBrief.Advice;
+import courseworthy.debrief.SavedBrief.Said;
+import courseworthy.debrief.Verdict.OfRule;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A debrief held against the brief that was given.
+ *
+ * <p>On each topic the rider's own word goes first: what would be changed the next time, or kept; but where something happened that points
+ * the other way, nothing can be told. Else the outcomes that bear on the topic ({@link OutcomeTable}): one that speaks against goes before one
+ * that speaks for, and outcomes that point both ways cannot tell.
+ * Advice that was not followed is answered only as far as what was ridden instead says something of it; advice that rested on other
+ * weather than there was is not answered.
+ *
+ * @param debrief  what happened
+ * @param given    what was advised
+ * @param verdicts one for each topic that was settled, in the brief's order
+ */
+public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> verdicts) {
+
+    /** Measures that are the weather's, and how far off a temperature may be, K (judgement, no source), to be as foretold. */
+    private static final double OFF = 4;
+    private static final List<String> OF_THE_GROUND = List.of("ground", "mud");
+    /** What is chosen for the weather whatever rule spoke: another day asks for another answer. */
+    private static final Set<String> OF_THE_WEATHER = Set.of("clothing", "gloves", "shoes");
+    /** What is chosen for dry or wet, and hardly for the cold: five degrees less do not turn a tread. */
+    private static final Set<String> OF_WET_AND_DRY = Set.of("eyewear", "mudguard", "lubricant", "pad compound", "front tyre tread", "rear tyre tread");
+    private static final String COLDEST = "coldest temperature";
+    private static final String HOTTEST = "hottest temperature";
+    public static final String UNTESTED = "the day did not put it to the test";
+    private static final String LIMIT = "a limit is not judged by how a day went";
+
+    public DebriefResult {
+        verdicts = List.copyOf(verdicts);
+    }
+
+    /** Holds one against the other. */
+    public static DebriefResult of(Pair pair) {
+        List<Verdict> out = new ArrayList<>();
+        for (Advice advice : pair.given().advice()) {
+            out.add(new Holding(pair.debrief(), pair.given(), advice).verdict());
+        }
+        return new DebriefResult(pair.debrief(), pair.given(), out);
+    }
+
+    /** Those with an answer. */
+    public List<Verdict> with(AdviceOutcome answer) {
+        List<Verdict> out = new ArrayList<>();
+        for (Verdict verdict : verdicts) {
+            if (verdict.answer() == answer) {
+                out.add(verdict);
+            }
+        }
+        return out;
+    }
+
+    /** Whether the time lay in the range that was told; null where either is not known. */
+    public Boolean inTime() {
+        Double hours = debrief.hours();
+        return hours == null || given.fast() == null || given.slow() == null ? null
+                : Boolean.valueOf(hours >= given.fast() && hours <= given.slow());
+    }
+
+    /** What the day says of each rule, once for a rule: not borne out on one topic goes before borne out on another. */
+    public Map<String, AdviceOutcome> rules() {
+        Map<String, AdviceOutcome> out = new LinkedHashMap<>();
+        for (Verdict verdict : verdicts) {
+            for (OfRule rule : verdict.rules()) {
+                if (!rule.said().limit()) {
+                    out.merge(rule.said().rule(), rule.answer(), (one, other) -> one.compareTo(other) <= 0 ? one : other);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** One topic. */
+    private static final class Holding {
+
+        private final Debrief debrief;
+        private final SavedBrief given;
+        private final Advice advice;
+        private final Topic topic;
+        /** Null where what the build had is not known. */
+        private final Long ridden;
+        private final Long would;
+        private final List<ReportedValue> told = new ArrayList<>();
+        private final List<String> reasons = new ArrayList<>();
+        private Direction way;
+
+        Holding(Debrief debrief, SavedBrief given, Advice advice) {
+            this.debrief = debrief;
+            this.given = given;
+            this.advice = advice;
+            this.topic = advice.topic();
+            this.ridden = debrief.changed().getOrDefault(topic, advice.built());
+            this.would = debrief.would().get(topic);
+            for (ReportedValue each : debrief.told()) {
+                if (each.topic().equals(topic)) {
+                    told.add(each);
+                }
+            }
+        }
+
+        Verdict verdict() {
+            way = ridden == null ? notKnown() : would != null ? ofTheRider() : ofOutcomes();
+            if (ridden != null && ridden != advice.value()) {
+                boolean built = !debrief.changed().containsKey(topic);
+                reasons.add("ridden with " + topic.text(ridden) + " instead" + (built ? ", as the build had it" : ""));
+            }
+            AdviceOutcome answer = way == null ? AdviceOutcome.UNKNOWN : new OutcomeAssessor(topic, ridden, way, would).of(Verb.PREFER, advice.value());
+            List<OfRule> rules = new ArrayList<>();
+            for (Said said : advice.claims()) {
+                rules.add(rule(said));
+            }
+            String otherDay = answer == AdviceOutcome.UNKNOWN ? "" : otherDay();
+            if (!otherDay.isEmpty()) {
+                reasons.add(otherDay);
+                answer = AdviceOutcome.UNKNOWN;
+            }
+            return new Verdict(advice, answer, reasons, rules);
+        }
+
+        /** The first rule behind the advice, limits left out, that rested on other weather. */
+        private String otherDay() {
+            for (Said said : advice.claims()) {
+                String other = said.limit() || said.verb() != Verb.PREFER || said.value() == null || said.value() != advice.value() ? ""
+                        : otherWeather(said);
+                if (!other.isEmpty()) {
+                    return other;
+                }
+            }
+            return "";
+        }
+
+        private Direction notKnown() {
+            if (!told.isEmpty() || would != null) {
+                reasons.add("what was ridden is not known: the build did not say; write it under changed on the day");
+            }
+            return null;
+        }
+
+        private Direction ofTheRider() {
+            if (would.equals(ridden)) {
+                reasons.add("you would take " + topic.text(would) + " again");
+                return Direction.RIGHT;
+            }
+            reasons.add("you would take " + topic.text(would));
+            addAll();
+            Direction wanted = topic.kind() == Topic.Kind.OPTIONS ? Direction.ANOTHER : would > ridden ? Direction.MORE : Direction.LESS;
+            if (any(Direction.MORE) && wanted == Direction.LESS || any(Direction.LESS) && wanted == Direction.MORE) {
+                // A rim that struck asks for more air whatever the rider would like: no rule is told wrong for having asked for enough.
+                reasons.add("that points both ways");
+                return null;
+            }
+            return wanted;
+        }
+
+        private Direction ofOutcomes() {
+            addAll();
+            boolean right = any(Direction.RIGHT);
+            boolean more = any(Direction.MORE);
+            boolean less = any(Direction.LESS);
+            if (more && less) {
+                reasons.add("that points both ways");
+                return null;
+            }
+            return more ? Direction.MORE : less ? Direction.LESS : any(Direction.ANOTHER) ? Direction.ANOTHER : right ? Direction.RIGHT : null;
+        }
+
+        private boolean any(Direction wanted) {
+            for (ReportedValue each : told) {
+                if (each.way() == wanted) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private void addAll() {
+            for (ReportedValue each : told) {
+                reasons.add(each.what() + " (" + each.why() + ")");
+            }
+        }
+
+        private OfRule rule(Said said) {
+            if (said.limit()) {
+                return new OfRule(said, AdviceOutcome.UNKNOWN, LIMIT);
+            }
+            if (way == null || said.value() == null) {
+                return new OfRule(said, AdviceOutcome.UNKNOWN, way == null ? "nothing told bears on it" : "it named no one value");
+            }
+            String other = otherWeather(said);
+            if (!other.isEmpty()) {
+                return new OfRule(said, AdviceOutcome.UNKNOWN, other);
+            }
+            AdviceOutcome answer = new OutcomeAssessor(topic, ridden, way, would).of(said.verb(), said.value());
+            return new OfRule(said, answer, answer == AdviceOutcome.UNKNOWN ? UNTESTED : topic.text(ridden) + " " + (way == Direction.RIGHT
+                    ? way.words() : "was ridden, and " + way.words()));
+        }
+
+        /** How the weather that the rule rested on differed; empty where it did not, or is not known. */
+        private String otherWeather(Said said) {
+            List<String> grounds = new ArrayList<>(said.grounds());
+            if (OF_THE_WEATHER.contains(topic.name())) {
+                grounds.addAll(List.of("ground", COLDEST, HOTTEST));
+            } else if (OF_WET_AND_DRY.contains(topic.name())) {
+                grounds.add("ground");
+            }
+            for (String ground : grounds) {
+                if (OF_THE_GROUND.contains(ground) && given.ground() != null && debrief.weather().ground() != null
+                        && !given.ground().equals(debrief.weather().ground())) {
+                    return "told for " + given.ground() + " ground, and it was " + debrief.weather().ground();
+                }
+                if (ground.equals(COLDEST) && far(given.coldest(), debrief.weather().low())) {
+                    return temperatures("coldest", given.coldest(), debrief.weather().low());
+                }
+                if (ground.equals(HOTTEST) && far(given.hottest(), debrief.weather().high())) {
+                    return temperatures("hottest", given.hottest(), debrief.weather().high());
+                }
+            }
+            return "";
+        }
+
+        private static boolean far(Double foretold, Double was) {
+            return foretold != null && was != null && Math.abs(foretold - was) > OFF;
+        }
+
+        private static String temperatures(String which, double foretold, double was) {
+            return "told for " + Math.round(foretold) + " C at the " + which + ", and it was " + Math.round(was) + " C";
+        }
+    }
+}

@@ -1,0 +1,207 @@
+package courseworthy.debrief;
+
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which outcome bears on which topic, and which way it points. All of it is common practice without a source. What may have several
+ * causes is left out on purpose: cramps bear on nothing here, since what brings them on is not settled; a flat without a known cause
+ * bears on no casing; faded power on no food.
+ */
+public final class OutcomeTable {
+
+    /** What one answer to a question bears on. */
+    private record Bearing(String topic, Direction way, String why) {
+    }
+
+    /** The questions that are answered by one word, with their words. */
+    private static final Map<String, Map<String, List<Bearing>>> ASKED = new LinkedHashMap<>();
+
+    static {
+        ask("spun out", "never", on("hardest gear", Direction.RIGHT, "the hardest gear was never too small"));
+        ask("spun out", "a little", on("hardest gear", Direction.RIGHT, "to spin out a little on the fastest pieces costs next to nothing"));
+        ask("spun out", "long", on("hardest gear", Direction.MORE, "a harder gear would have been used"));
+        ask("clothes", "cold", on("clothing", Direction.MORE, "the rider was cold"));
+        ask("clothes", "right", on("clothing", Direction.RIGHT, "the rider was neither cold nor hot"));
+        ask("clothes", "hot", on("clothing", Direction.LESS, "the rider was too hot"));
+        ask("fingers", "cold", on("gloves", Direction.MORE, "the fingers were cold"));
+        ask("fingers", "right", on("gloves", Direction.RIGHT, "the fingers were neither cold nor hot"));
+        ask("fingers", "hot", on("gloves", Direction.LESS, "the fingers were too hot"));
+        ask("feet", "cold", on("shoes", Direction.ANOTHER, "the feet were cold"));
+        ask("feet", "right", on("shoes", Direction.RIGHT, "the feet were well"));
+        ask("feet", "sore", on("shoes", Direction.ANOTHER, "the feet were sore"));
+        ask("hands", "fine", on("grips or tape", Direction.RIGHT, "the hands stayed well"));
+        ask("hands", "sore", on("grips or tape", Direction.ANOTHER, "the hands were sore"));
+        ask("hands", "numb", on("grips or tape", Direction.ANOTHER, "the hands went numb"));
+        ask("seat", "fine", on("saddle", Direction.RIGHT, "the saddle was no trouble"));
+        ask("seat", "sore", on("saddle", Direction.ANOTHER, "the saddle hurt"));
+        ask("stomach", "fine", on("food", Direction.RIGHT, "the stomach took what was eaten"));
+        ask("stomach", "upset", on("food", Direction.LESS, "the stomach did not take what was eaten"));
+        ask("cramps", "no");
+        ask("cramps", "yes");
+        ask("brakes", "fine", on("front rotor", Direction.RIGHT, "the brakes held"), on("rear rotor", Direction.RIGHT, "the brakes held"),
+                on("pad compound", Direction.RIGHT, "the brakes held"));
+        ask("brakes", "faded", on("front rotor", Direction.MORE, "a larger rotor carries off more heat"),
+                on("rear rotor", Direction.MORE, "a larger rotor carries off more heat"));
+        ask("fork bottomed", "never", on("fork travel", Direction.RIGHT, "the travel was enough"));
+        ask("fork bottomed", "rarely", on("fork travel", Direction.RIGHT, "the travel was enough and was used"),
+                on("front sag", Direction.RIGHT, "the travel was used and seldom used up"));
+        ask("fork bottomed", "often", on("front sag", Direction.LESS, "a firmer spring keeps the fork off its end"));
+        ask("drivetrain", "fine", on("lubricant", Direction.RIGHT, "the chain ran well to the end"), on("chain", Direction.RIGHT, "the chain ran well to the end"),
+                on("cassette", Direction.RIGHT, "no gear skipped"));
+        ask("drivetrain", "noisy", on("lubricant", Direction.ANOTHER, "the lubricant did not last"));
+        ask("drivetrain", "skipped", on("chain", Direction.ANOTHER, "the chain skipped"), on("cassette", Direction.ANOTHER, "the chain skipped on it"));
+        ask("spray", "little", on("mudguard", Direction.RIGHT, "spray was no trouble"));
+        ask("spray", "much", on("mudguard", Direction.MORE, "spray was a trouble"));
+        ask("seen", "well", on("lights", Direction.RIGHT, "the light was enough"));
+        ask("seen", "too little", on("lights", Direction.MORE, "the light was too little"));
+        ask("lost the way", "no", on("navigation", Direction.RIGHT, "the way was found"));
+        ask("lost the way", "yes", on("navigation", Direction.MORE, "the way was lost"));
+    }
+
+    /** What can run out, and the topic that says how much to take. */
+    static final Map<String, String> RUNS_OUT = new LinkedHashMap<>();
+
+    static {
+        RUNS_OUT.put("water", "water");
+        RUNS_OUT.put("food", "food");
+        RUNS_OUT.put("plugs", "plugs");
+        RUNS_OUT.put("tubes", "tube");
+        RUNS_OUT.put("battery", "battery reserve");
+        RUNS_OUT.put("light", "light run time");
+    }
+
+    /** What causes a flat. */
+    public static final List<String> CAUSES = List.of("cut", "pinch", "hole", "burp", "not known");
+    /** What mends it. */
+    public static final List<String> MENDS = List.of("sealant", "plugs", "tube", "not at all");
+    /** Why one walks. */
+    public static final List<String> REASONS = List.of("gear", "ground", "legs", "traffic");
+    public static final List<String> WHEELS = List.of("front", "rear");
+
+    private OutcomeTable() {
+    }
+
+    private static Bearing on(String topic, Direction way, String why) {
+        return new Bearing(topic, way, why);
+    }
+
+    private static void ask(String question, String answer, Bearing... bearings) {
+        ASKED.computeIfAbsent(question, each -> new LinkedHashMap<>()).put(answer, List.of(bearings));
+    }
+
+    /** The questions answered by one word, in order. */
+    public static List<String> questions() {
+        return List.copyOf(ASKED.keySet());
+    }
+
+    /** The words that answer a question. */
+    public static List<String> answers(String question) {
+        return List.copyOf(ASKED.get(question).keySet());
+    }
+
+    /** What can run out. */
+    public static List<String> runsOut() {
+        return List.copyOf(RUNS_OUT.keySet());
+    }
+
+    /** What an answer says. */
+    static List<ReportedValue> of(String question, String answer) {
+        List<ReportedValue> out = new ArrayList<>();
+        for (Bearing bearing : ASKED.get(question).get(answer)) {
+            out.add(told(question + ": " + answer, bearing.topic(), bearing.way(), bearing.why()));
+        }
+        return out;
+    }
+
+    /** No flat in the whole event. */
+    static List<ReportedValue> noFlats() {
+        List<ReportedValue> out = new ArrayList<>();
+        for (String wheel : WHEELS) {
+            out.add(told("flats: none", wheel + " tyre casing", Direction.RIGHT, "it came through without a flat"));
+            out.add(told("flats: none", wheel + " sealant", Direction.RIGHT, "it came through without a flat"));
+        }
+        return out;
+    }
+
+    /**
+     * A flat.
+     *
+     * @param what    it in words
+     * @param wheel   front or rear
+     * @param cause   one of {@link #CAUSES}
+     * @param mend    one of {@link #MENDS}; null where not told
+     */
+    static List<ReportedValue> flat(String what, String wheel, String cause, String mend) {
+        List<ReportedValue> out = new ArrayList<>();
+        switch (cause) {
+            case "cut" -> out.add(told(what, wheel + " tyre casing", Direction.MORE, "a stouter casing is cut less easily"));
+            case "pinch" -> out.add(told(what, wheel + " tyre pressure", Direction.MORE, "the tyre was pinched against the rim"));
+            case "burp" -> out.add(told(what, wheel + " tyre pressure", Direction.MORE, "the tyre let air out at the rim"));
+            default -> {
+                // A thorn goes through any casing, and what is not known bears on nothing.
+            }
+        }
+        if ("sealant".equals(mend)) {
+            out.add(told(what, wheel + " sealant", Direction.RIGHT, "sealant closed the hole"));
+        } else if ("plugs".equals(mend)) {
+            out.add(told(what, "plugs", Direction.RIGHT, "they were needed and were there"));
+        } else if ("tube".equals(mend)) {
+            out.add(told(what, "tube", Direction.RIGHT, "it was needed and was there"));
+        }
+        return out;
+    }
+
+    /** Whether the rims struck the ground: none, or which. */
+    static List<ReportedValue> rimStrikes(List<String> wheels) {
+        List<ReportedValue> out = new ArrayList<>();
+        for (String wheel : WHEELS) {
+            boolean struck = wheels.contains(wheel);
+            out.add(told("rim strikes: " + (struck ? wheel : "none at the " + wheel), wheel + " tyre pressure", struck ? Direction.MORE : Direction.RIGHT,
+                    struck ? "the rim struck the ground" : "the rim never struck the ground"));
+        }
+        return out;
+    }
+
+    /** Whether a wheel slid where it should have held: none, or which. */
+    static List<ReportedValue> slid(List<String> wheels) {
+        List<ReportedValue> out = new ArrayList<>();
+        for (String wheel : WHEELS) {
+            boolean slid = wheels.contains(wheel);
+            out.add(told("slid: " + (slid ? wheel : "not the " + wheel), wheel + " tyre tread", slid ? Direction.MORE : Direction.RIGHT,
+                    slid ? "the wheel slid where it should have held" : "the wheel held"));
+        }
+        return out;
+    }
+
+    static List<ReportedValue> neverWalked() {
+        return List.of(told("walked: none", "easiest gear", Direction.RIGHT, "every climb was ridden"));
+    }
+
+    /** Walking a piece; only for want of a gear does it bear on the gears. */
+    static List<ReportedValue> walked(String what, String reason) {
+        return reason.equals("gear") ? List.of(told(what, "easiest gear", Direction.LESS, "an easier gear would have been ridden")) : List.of();
+    }
+
+    /** What ran out did not suffice; what else there was did, but for what is carried for mishaps. */
+    static List<ReportedValue> ranOut(List<String> out) {
+        List<ReportedValue> all = new ArrayList<>();
+        for (Map.Entry<String, String> each : RUNS_OUT.entrySet()) {
+            boolean gone = out.contains(each.getKey());
+            boolean forMishaps = each.getKey().equals("plugs") || each.getKey().equals("tubes");
+            if (gone) {
+                all.add(told("ran out of: " + each.getKey(), each.getValue(), Direction.MORE, "it ran out"));
+            } else if (!forMishaps) {
+                all.add(told(each.getKey() + " did not run out", each.getValue(), Direction.RIGHT, "it lasted"));
+            }
+        }
+        return all;
+    }
+
+    private static ReportedValue told(String what, String topic, Direction way, String why) {
+        return new ReportedValue(what, Topics.of(topic), way, why);
+    }
+}

@@ -1,0 +1,68 @@
+package courseworthy.debrief;
+
+import courseworthy.claim.Verb;
+import courseworthy.sheet.SheetInForce;
+import courseworthy.topic.Topic;
+import java.util.List;
+
+/**
+ * The brief that was given, as it was saved: what was told is held against, not what the tool would say today.
+ *
+ * @param file    its path as written
+ * @param event   may be empty
+ * @param rider   may be empty
+ * @param date    null where it was not known
+ * @param sheets  coaches' sheets that were in force
+ * @param hours   s, the likely time; null where not told
+ * @param fast    s, its fast end
+ * @param slow    s, its slow end
+ * @param ground  the ground it was given for; null where not known
+ * @param coldest C; null where not known
+ * @param hottest C; null where not known
+ * @param advice  one for each topic settled
+ */
+public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Double hours, Double fast, Double slow, String ground, Double coldest,
+        Double hottest, List<Advice> advice) {
+
+    public SavedBrief {
+        // A time without its range, or a range without its time, is none that a day can be held against.
+        boolean told = hours != null && fast != null && slow != null;
+        hours = told ? hours : null;
+        fast = told ? fast : null;
+        slow = told ? slow : null;
+        sheets = List.copyOf(sheets);
+        advice = List.copyOf(advice);
+    }
+
+    /**
+     * What was advised on one topic.
+     *
+     * @param value  in the topic's ticks or positions
+     * @param text   as it was shown
+     * @param built  what the build had, where a workshop was given and could not meet the advice; the advice itself where it could, or
+     *               where none was given; null where it is not known
+     * @param claims those for it, then those overruled or outvoted
+     */
+    public record Advice(Topic topic, long value, String text, Long built, List<Said> claims) {
+        public Advice {
+            claims = List.copyOf(claims);
+        }
+    }
+
+    /**
+     * What one rule said.
+     *
+     * @param rule    its id
+     * @param limit   whether it is a limit
+     * @param verb    how it said it
+     * @param value   in the topic's ticks or positions; null where it is not one value
+     * @param written as it was written
+     * @param where   file and line
+     * @param grounds the measures it rested on
+     */
+    public record Said(String rule, boolean limit, Verb verb, Long value, String written, String where, List<String> grounds) {
+        public Said {
+            grounds = List.copyOf(grounds);
+        }
+    }
+}

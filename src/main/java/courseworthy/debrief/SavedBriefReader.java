@@ -1,0 +1,204 @@
+package courseworthy.debrief;
+
+import courseworthy.claim.Verb;
+import courseworthy.debrief.SavedBrief.Advice;
+import courseworthy.debrief.SavedBrief.Said;
+import courseworthy.problem.Faults;
+import courseworthy.sheet.SheetInForce;
+import courseworthy.text.JsonReader;
+import courseworthy.text.Node;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.units.Amount;
+import courseworthy.units.Unit;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads a brief that was saved with {@code --format json}. Topics,
+ * options and verbs that this version does not know are passed over: a brief may be years old.
+ */
+final class SavedBriefReader {
+
+    /** Largest brief read, in bytes: those of long sheets come to some hundred kB. */
+    private static final int MOST_BYTES = 8_000_000;
+    /** No figure of a brief comes near. */
+    private static final double BEYOND_ANY = 1e9;
+    private static final String FORMAT = "1";
+    private static final String EXPECTED = "a brief saved with 'courseworthy brief ... --format json -o FILE'";
+
+    private SavedBriefReader() {
+    }
+
+    /** @return null where it cannot be used; the faults say why */
+    static SavedBrief read(Path path, String shown, Faults faults) {
+        Node.Mapping tree = JsonReader.read(path, shown, MOST_BYTES, EXPECTED, faults);
+        if (tree == null) {
+            return null;
+        }
+        if (!FORMAT.equals(text(tree, "format")) || !(tree.get("decisions") instanceof Node.Sequence decisions)) {
+            faults.add(shown, 1, "", "another kind of file, or another format of brief", EXPECTED, "");
+            return null;
+        }
+        Node.Mapping ride = block(tree, "ride");
+        Node.Mapping total = ride == null ? null : block(ride, "total_s");
+        return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), number(total, "value"),
+                number(total, "low"), number(total, "high"), demandText(tree, "ground"), demand(tree, "coldest temperature"),
+                demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
+    }
+
+    /** A brief that names none was made with none. */
+    private static List<SheetInForce> sheets(Node.Mapping tree) {
+        List<SheetInForce> out = new ArrayList<>();
+        for (Node item : tree.get("sheets") instanceof Node.Sequence list ? list.items() : List.<Node>of()) {
+            if (item instanceof Node.Mapping sheet) {
+                out.add(new SheetInForce(orEmpty(text(sheet, "name")), orEmpty(text(sheet, "author")), orEmpty(text(sheet, "version")),
+                        orEmpty(text(sheet, "licence")), orEmpty(text(sheet, "file")), orEmpty(text(sheet, "sha256"))));
+            }
+        }
+        return out;
+    }
+
+    private static List<Advice> advice(Node.Sequence decisions, Node.Mapping build) {
+        List<Advice> out = new ArrayList<>();
+        for (Node each : decisions.items()) {
+            Topic topic = each instanceof Node.Mapping decision ? Topics.find(orEmpty(text(decision, "topic"))) : null;
+            Long value = topic == null ? null : value(topic, ((Node.Mapping) each).get("value"), text((Node.Mapping) each, "unit"));
+            if (value != null) {
+                Node.Mapping decision = (Node.Mapping) each;
+                List<Said> claims = new ArrayList<>();
+                said(claims, topic, decision.get("for"));
+                said(claims, topic, decision.get("against"));
+                out.add(new Advice(topic, value, orEmpty(text(decision, "text")), built(topic, value, build), claims));
+            }
+        }
+        return out;
+    }
+
+    /** What the build had where it did not meet the advice, as it was written for people; null where that is not known. */
+    private static Long built(Topic topic, long advised, Node.Mapping build) {
+        if (build == null || !(build.get("not_met") instanceof Node.Sequence list)) {
+            return advised;
+        }
+        for (Node item : list.items()) {
+            if (item instanceof Node.Mapping notMet && topic.name().equals(text(notMet, "topic"))) {
+                return shown(topic, orEmpty(text(notMet, "got")));
+            }
+        }
+        return advised;
+    }
+
+    private static Long shown(Topic topic, String text) {
+        if (topic.kind() != Topic.Kind.QUANTITY) {
+            int option = topic.option(text);
+            return option < 0 ? null : Long.valueOf(option);
+        }
+        try {
+            return topic.resolution().ticks(Amount.parse(text, topic.resolution().unit().dimension()));
+        } catch (Amount.NotAnAmount | ArithmeticException e) {
+            return null;
+        }
+    }
+
+    private static void said(List<Said> to, Topic topic, Node claims) {
+        if (!(claims instanceof Node.Sequence list)) {
+            return;
+        }
+        for (Node item : list.items()) {
+            Node.Mapping claim = item instanceof Node.Mapping mapping ? mapping : null;
+            Node.Mapping says = claim == null ? null : block(claim, "says");
+            Verb verb = says == null ? null : verb(text(says, "verb"));
+            String rule = claim == null ? null : text(claim, "rule");
+            if (verb != null && rule != null) {
+                to.add(new Said(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
+                        orEmpty(text(says, "written")), orEmpty(text(claim, "where")), grounds(claim)));
+            }
+        }
+    }
+
+    private static List<String> grounds(Node.Mapping claim) {
+        List<String> out = new ArrayList<>();
+        if (claim.get("grounds") instanceof Node.Sequence list) {
+            for (Node ground : list.items()) {
+                String measure = ground instanceof Node.Mapping block ? text(block, "measure") : null;
+                if (measure != null) {
+                    out.add(measure);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Verb verb(String word) {
+        for (Verb verb : Verb.values()) {
+            if (verb.word().equals(word)) {
+                return verb;
+            }
+        }
+        return null;
+    }
+
+    /** Ticks or a position; null where it is not one value that this version knows. */
+    private static Long value(Topic topic, Node node, String unit) {
+        if (!(node instanceof Node.Scalar scalar)) {
+            return null;
+        }
+        if (topic.kind() != Topic.Kind.QUANTITY) {
+            int option = topic.option(scalar.text());
+            return option < 0 ? null : Long.valueOf(option);
+        }
+        Unit expected = topic.resolution().jsonUnit();
+        Double number = number(scalar);
+        return number == null || !expected.symbol().equals(orEmpty(unit)) ? null
+                : Long.valueOf(topic.resolution().ticks(expected == Unit.ONE ? number : expected.toBase(number)));
+    }
+
+    private static Double demand(Node.Mapping tree, String name) {
+        Node.Mapping demand = demandOf(tree, name);
+        return demand == null ? null : number(demand, "value");
+    }
+
+    private static String demandText(Node.Mapping tree, String name) {
+        Node.Mapping demand = demandOf(tree, name);
+        return demand == null ? null : text(demand, "value");
+    }
+
+    private static Node.Mapping demandOf(Node.Mapping tree, String name) {
+        if (tree.get("demands") instanceof Node.Sequence list) {
+            for (Node item : list.items()) {
+                if (item instanceof Node.Mapping demand && name.equals(text(demand, "name"))) {
+                    return demand;
+                }
+            }
+        }
+        return null;
+    }
+
+    private static Node.Mapping block(Node.Mapping tree, String key) {
+        return tree.get(key) instanceof Node.Mapping block ? block : null;
+    }
+
+    /** Null where it is absent or null. */
+    private static String text(Node.Mapping tree, String key) {
+        return tree.get(key) instanceof Node.Scalar scalar && (scalar.quoted() || !scalar.text().equals("null")) ? scalar.text() : null;
+    }
+
+    private static Double number(Node.Mapping tree, String key) {
+        return tree != null && tree.get(key) instanceof Node.Scalar scalar ? number(scalar) : null;
+    }
+
+    private static Double number(Node.Scalar scalar) {
+        try {
+            double number = scalar.quoted() || scalar.text().length() > 40 ? Double.NaN : new BigDecimal(scalar.text()).doubleValue();
+            return Math.abs(number) < BEYOND_ANY ? Double.valueOf(number) : null;
+        } catch (NumberFormatException e) {
+            return null;
+        }
+    }
+
+    private static String orEmpty(String text) {
+        return text == null ? "" : text;
+    }
+}

@@ -1,0 +1,374 @@
+package courseworthy.demand;
+
+import courseworthy.course.Course;
+import courseworthy.course.Ground;
+import courseworthy.course.Smoothness;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.ride.Range;
+import courseworthy.ride.Roughness;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What the ground of the stretches asks. A share is of what is known; its low end takes all unknown ground as without, its high end as
+ * with, unless said otherwise.
+ */
+final class TerrainDemands {
+
+    /** Worst part of the course by roughness, as the measure is defined (judgement). */
+    private static final double WORST_PART = 0.1;
+    /** Of ground nobody speaks of, the share that may have cutting stones or loose sand at the high end (practice). */
+    private static final double UNSPOKEN = 0.1;
+
+    private final List<Stretch> stretches;
+    private final double length;
+
+    TerrainDemands(Course course) {
+        this.stretches = course.stretches();
+        this.length = course.length();
+    }
+
+    void write(DemandsBuilder ledger, int laps, String forecastGround) {
+        shares(ledger);
+        roughness(ledger);
+        technical(ledger);
+        sharpStones(ledger);
+        ledger.range(Measure.SAND, sand());
+        ledger.range(Measure.MUD, mud(forecastGround));
+        singles(ledger, laps);
+    }
+
+    private void shares(DemandsBuilder ledger) {
+        ledger.exact(Measure.KNOWN_GROUND, lengthOf(Property.KNOWN, true) / length);
+        ledger.range(Measure.PAVED_SHARE, share(Property.PAVED));
+        ledger.range(Measure.GRAVEL_SHARE, share(Property.GRAVEL));
+        ledger.range(Measure.TRAIL_SHARE, share(Property.TRAIL));
+        ledger.range(Measure.SOFT_SHARE, share(Property.SOFT));
+        ledger.range(Measure.LOOSE_SHARE, share(Property.LOOSE));
+    }
+
+    /** What ground can be, cannot be, or is not known to be. */
+    private enum Property {
+        KNOWN, PAVED, GRAVEL, TRAIL, SOFT, LOOSE, SHARP_STONES, SANDY, MUD_ALWAYS, MUD_WHEN_WET, MUD_PERHAPS, STONES_TOLD, SAND_TOLD, MUD_TOLD;
+
+        /** Null where it is not known. */
+        Boolean of(Ground ground) {
+            Surface surface = ground.surface();
+            return switch (this) {
+                case KNOWN -> isKnown(ground);
+                case PAVED -> surface == null ? null : isPaved(ground);
+                case GRAVEL -> surface == null ? null : isOf(surface, Surface.Family.FIRM, Surface.Family.GRAVEL);
+                case TRAIL -> surface == null ? null : isOf(surface, Surface.Family.EARTH, Surface.Family.ROCK);
+                case SOFT -> surface == null ? null : isOf(surface, Surface.Family.SOFT, Surface.Family.SOFT);
+                case LOOSE -> loose(ground);
+                case SHARP_STONES -> sharpStones(ground);
+                case SANDY -> sandy(ground);
+                case MUD_ALWAYS -> surface == Surface.MUD;
+                case MUD_WHEN_WET -> surface != Surface.MUD && Boolean.TRUE.equals(ground.mudWhenWet());
+                case MUD_PERHAPS -> ground.mudWhenWet() == null && (surface == null || surface.family() == Surface.Family.EARTH);
+                case STONES_TOLD -> ground.sharpStones() != null;
+                case SAND_TOLD -> surface != null || ground.sand() != null;
+                case MUD_TOLD -> surface != null || ground.mudWhenWet() != null;
+            };
+        }
+
+        private static boolean isOf(Surface surface, Surface.Family one, Surface.Family other) {
+            return surface.family() == one || surface.family() == other;
+        }
+    }
+
+    /** Whether anything is known by which the ground can be judged. */
+    static boolean isKnown(Ground ground) {
+        return ground.surface() != null || ground.smoothness() != null || ground.trackGrade() != null || ground.mtbScale() != null;
+    }
+
+    static boolean isPaved(Ground ground) {
+        return ground.surface() != null && ground.surface().family() == Surface.Family.PAVED;
+    }
+
+    /**
+     * Whether wheels slip on loose stones or sand: sand; pebbles; gravel, unless its smoothness is intermediate or better or its tracktype
+     * grade1, which ballast never is; mtb:scale 2 and more ("much loose"). Null where neither surface nor mtb:scale is known.
+     */
+    static Boolean loose(Ground ground) {
+        if (Boolean.TRUE.equals(ground.sand()) || ground.mtbScale() != null && ground.mtbScale() >= 2 && !isPaved(ground)) {
+            return true;
+        }
+        if (ground.surface() == null) {
+            return ground.mtbScale() == null ? null : false;
+        }
+        return switch (ground.surface()) {
+            case SAND, PEBBLESTONE -> true;
+            case GRAVEL -> !bound(ground);
+            default -> false;
+        };
+    }
+
+    private static boolean bound(Ground ground) {
+        boolean smooth = ground.smoothness() != null && ground.smoothness().compareTo(Smoothness.INTERMEDIATE) <= 0;
+        return smooth || Integer.valueOf(1).equals(ground.trackGrade());
+    }
+
+    /**
+     * The technical grade: mtb:scale where given; 0 where a road, or ground firm and even enough for ordinary wheels, is known (mtb:scale 0
+     * means gravel or packed earth without obstacles); else null.
+     */
+    static Double technicalGrade(Ground ground) {
+        if (ground.mtbScale() != null && !(isPaved(ground) && ground.mtbScale() < 1)) {
+            return ground.mtbScale();
+        }
+        if (isPaved(ground)) {
+            return 0.0;
+        }
+        boolean firm = ground.surface() == Surface.COMPACTED || ground.surface() == Surface.FINE_GRAVEL;
+        boolean even = ground.smoothness() != null && ground.smoothness().compareTo(Smoothness.BAD) <= 0;
+        boolean solid = ground.trackGrade() != null && ground.trackGrade() <= 2;
+        return even || (firm || solid) && ground.smoothness() == null ? Double.valueOf(0) : null;
+    }
+
+    /** The length of ground that has a property, has not (false), or is not known to have (null). */
+    private double lengthOf(Property property, Boolean whether) {
+        double sum = 0;
+        for (Stretch stretch : stretches) {
+            sum += Objects.equals(property.of(stretch.ground()), whether) ? stretch.length() : 0;
+        }
+        return sum;
+    }
+
+    private boolean any(Property property) {
+        for (Stretch stretch : stretches) {
+            if (Boolean.TRUE.equals(property.of(stretch.ground()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean paved() {
+        for (Stretch stretch : stretches) {
+            if (!isPaved(stretch.ground())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The share of a property of what is known, null where nothing is. */
+    private Range share(Property property) {
+        double with = lengthOf(property, true);
+        double unknown = lengthOf(property, null);
+        double known = length - unknown;
+        if (!(known > 0)) {
+            return null;
+        }
+        return Range.around(with / length, with / known, (with + unknown) / length);
+    }
+
+    private void roughness(DemandsBuilder ledger) {
+        List<Rough> rough = new ArrayList<>();
+        for (Stretch stretch : stretches) {
+            Range number = Roughness.of(stretch.ground());
+            if (number != null) {
+                rough.add(new Rough(stretch.length(), number));
+            }
+        }
+        if (rough.isEmpty()) {
+            return;
+        }
+        ledger.range(Measure.ROUGHNESS, mean(rough, 1));
+        rough.sort(null);
+        ledger.range(Measure.WORST_ROUGHNESS, mean(rough, WORST_PART));
+    }
+
+    /** The roughest first. */
+    private record Rough(double length, Range number) implements Comparable<Rough> {
+        @Override
+        public int compareTo(Rough other) {
+            return Double.compare(other.number.mid(), number.mid());
+        }
+    }
+
+    /** The mean over the first part of some ground, by length. */
+    private static Range mean(List<Rough> rough, double part) {
+        double all = 0;
+        for (Rough each : rough) {
+            all += each.length;
+        }
+        double left = all * part;
+        double low = 0;
+        double mid = 0;
+        double high = 0;
+        for (Rough each : rough) {
+            double taken = Math.min(left, each.length);
+            low += taken * each.number.low();
+            mid += taken * each.number.mid();
+            high += taken * each.number.high();
+            left -= taken;
+        }
+        return new Range(low, mid, high).times(1 / (all * part));
+    }
+
+    private void technical(DemandsBuilder ledger) {
+        double known = 0;
+        double sum = 0;
+        double hardest = -1;
+        for (Stretch stretch : stretches) {
+            Double grade = technicalGrade(stretch.ground());
+            if (grade != null) {
+                hardest = Math.max(hardest, grade);
+                known += isPaved(stretch.ground()) ? 0 : stretch.length();
+                sum += isPaved(stretch.ground()) ? 0 : grade * stretch.length();
+            }
+        }
+        if (hardest >= 0) {
+            ledger.exact(Measure.TECHNICAL_GRADE, known > 0 ? sum / known : 0);
+            ledger.exact(Measure.HARDEST_TECHNICAL_GRADE, hardest);
+        }
+    }
+
+    private void sharpStones(DemandsBuilder ledger) {
+        if (any(Property.STONES_TOLD) || paved()) {
+            ledger.range(Measure.SHARP_STONES, unspokenIsWithout(Property.SHARP_STONES));
+        }
+    }
+
+    /** Whether there are stones that cut; a paved surface has none unless it is written. */
+    static Boolean sharpStones(Ground ground) {
+        return orNotOnRoads(ground.sharpStones(), ground);
+    }
+
+    /** What is written; no where it is not and the surface is paved. */
+    static Boolean orNotOnRoads(Boolean written, Ground ground) {
+        return written == null && isPaved(ground) ? Boolean.FALSE : written;
+    }
+
+    /** A share in which ground that is not spoken of counts as without, with a small allowance at the high end. */
+    private Range unspokenIsWithout(Property property) {
+        double with = lengthOf(property, true);
+        double unspoken = lengthOf(property, null);
+        return Range.around(with / length, with / length, (with + UNSPOKEN * unspoken) / length);
+    }
+
+    /** Whether there is loose sand to steer in. */
+    static Boolean sandy(Ground ground) {
+        if (ground.surface() == Surface.SAND) {
+            return true;
+        }
+        return orNotOnRoads(ground.sand(), ground);
+    }
+
+    private Range sand() {
+        return any(Property.SAND_TOLD) ? unspokenIsWithout(Property.SANDY) : null;
+    }
+
+    /**
+     * Mud: surfaces of mud always; where it turns to mud, all of it when wet, half when damp. Where the forecast ground is not known, as if
+     * dry with the wet share as the high end.
+     */
+    private Range mud(String forecastGround) {
+        if (!any(Property.MUD_TOLD)) {
+            return null;
+        }
+        double always = lengthOf(Property.MUD_ALWAYS, true) / length;
+        double whenWet = lengthOf(Property.MUD_WHEN_WET, true) / length;
+        double maybe = lengthOf(Property.MUD_PERHAPS, true) / length;
+        if (forecastGround == null) {
+            return new Range(always, always, always + whenWet);
+        }
+        return switch (forecastGround) {
+            case "wet" -> new Range(always + whenWet, always + whenWet, always + whenWet + UNSPOKEN * maybe);
+            case "damp" -> new Range(always, always + whenWet / 2, always + whenWet + UNSPOKEN * maybe / 2);
+            default -> Range.exact(always);
+        };
+    }
+
+    private void singles(DemandsBuilder ledger, int laps) {
+        double fords = 0;
+        boolean fordsKnown = false;
+        double drop = -1;
+        double turns = 0;
+        double turnsKnown = 0;
+        for (Stretch stretch : stretches) {
+            Ground ground = stretch.ground();
+            if (ground.waterCrossings() != null) {
+                fordsKnown = true;
+                fords += ground.waterCrossings();
+            }
+            if (ground.dropHeight() != null) {
+                drop = Math.max(drop, ground.dropHeight());
+            }
+            if (ground.turnsPerKm() != null) {
+                turnsKnown += stretch.length();
+                turns += ground.turnsPerKm() * stretch.length();
+            }
+        }
+        if (fordsKnown) {
+            ledger.exact(Measure.WATER_CROSSINGS, fords * laps);
+        }
+        if (drop >= 0) {
+            ledger.atLeast(Measure.DROP_HEIGHT, drop);
+        }
+        if (turnsKnown > 0) {
+            ledger.exact(Measure.TURNS_PER_KM, turns / turnsKnown);
+        }
+    }
+
+    /** What rules may ask of each stretch. */
+    List<StretchFacts> facts() {
+        List<StretchFacts> out = new ArrayList<>();
+        for (Stretch stretch : stretches) {
+            out.add(new StretchFacts(facts(stretch)));
+        }
+        return out;
+    }
+
+    private static Map<StretchMeasure, Long> facts(Stretch stretch) {
+        Ground ground = stretch.ground();
+        Map<StretchMeasure, Long> known = new EnumMap<>(StretchMeasure.class);
+        put(known, StretchMeasure.LENGTH, stretch.length());
+        put(known, StretchMeasure.RISE, stretch.rise());
+        put(known, StretchMeasure.DROP, stretch.drop());
+        if (stretch.rise() != null && stretch.drop() != null) {
+            put(known, StretchMeasure.GRADIENT, (stretch.rise() - stretch.drop()) / stretch.length());
+        }
+        put(known, StretchMeasure.SURFACE, ground.surface() == null ? null : ground.surface().tag());
+        put(known, StretchMeasure.SMOOTHNESS, ground.smoothness() == null ? null : ground.smoothness().tag());
+        put(known, StretchMeasure.TRACKTYPE, ground.trackGrade() == null ? null : "grade" + ground.trackGrade());
+        put(known, StretchMeasure.TECHNICAL_GRADE, technicalGrade(ground));
+        Range roughness = Roughness.of(ground);
+        put(known, StretchMeasure.ROUGHNESS, roughness == null ? null : Double.valueOf(roughness.mid()));
+        put(known, StretchMeasure.LOOSE, loose(ground));
+        put(known, StretchMeasure.PAVED, ground.surface() == null ? null : Boolean.valueOf(isPaved(ground)));
+        put(known, StretchMeasure.SHARP_STONES, sharpStones(ground));
+        put(known, StretchMeasure.RUTS, orNotOnRoads(ground.ruts(), ground));
+        put(known, StretchMeasure.ROOTS, orNotOnRoads(ground.roots(), ground));
+        put(known, StretchMeasure.SAND, sandy(ground));
+        put(known, StretchMeasure.MUD_WHEN_WET, orNotOnRoads(ground.mudWhenWet(), ground));
+        put(known, StretchMeasure.WATER_CROSSINGS, ground.waterCrossings() == null ? null : Double.valueOf(ground.waterCrossings()));
+        put(known, StretchMeasure.DROP_HEIGHT, ground.dropHeight());
+        put(known, StretchMeasure.TURNS_PER_KM, ground.turnsPerKm());
+        return known;
+    }
+
+    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, Double base) {
+        if (base != null) {
+            known.put(measure, measure.scale().resolution().ticks(base));
+        }
+    }
+
+    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, String word) {
+        if (word != null) {
+            known.put(measure, (long) measure.scale().words().indexOf(word));
+        }
+    }
+
+    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, Boolean yes) {
+        if (yes != null) {
+            known.put(measure, yes ? 1L : 0L);
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package courseworthy.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.kie.api.definition.type.ClassReactive;
+
+/** The gears that exist: chainrings and cassettes that are ridden together. */
+@ClassReactive
+public final class GearPairs {
+
+    /**
+     * Chainrings and a cassette on a kind of bike.
+     *
+     * @param bike         the kind
+     * @param chainrings   one or two
+     * @param easiest      smallest ring over largest sprocket, in ticks of the topic
+     * @param easiestTeeth the same as teeth
+     * @param hardest      largest ring over smallest sprocket, in ticks of the topic
+     * @param hardestTeeth the same as teeth
+     * @param step         largest step between neighbouring sprockets, in ticks of the topic
+     * @param cassette     the cassette in words
+     * @param teeth        all of them
+     */
+    record Pair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
+            String cassette, Teeth teeth) {
+
+        boolean isOn(String kind, String rings) {
+            return bike.equals(kind) && chainrings.equals(rings);
+        }
+    }
+
+    /**
+     * Rings and sprockets that are ridden together.
+     *
+     * @param rings     teeth, the larger ring first
+     * @param sprockets teeth, the smallest first
+     */
+    public record Teeth(List<Integer> rings, List<Integer> sprockets) {
+
+        public Teeth {
+            rings = List.copyOf(rings);
+            sprockets = List.copyOf(sprockets);
+        }
+    }
+
+    /**
+     * Gears that exist together on a kind of bike, in ticks of their topics.
+     *
+     * @param chainrings one or two
+     */
+    public record Drive(String bike, String chainrings, long easiest, long hardest, long step) {
+    }
+
+    private final List<Pair> pairs;
+
+    public GearPairs(List<Pair> pairs) {
+        this.pairs = List.copyOf(pairs);
+    }
+
+    List<Pair> pairs() {
+        return pairs;
+    }
+
+    /** All there are, in the order of the table. */
+    public List<Drive> drives() {
+        List<Drive> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            out.add(new Drive(pair.bike(), pair.chainrings(), pair.easiest(), pair.hardest(), pair.step()));
+        }
+        return out;
+    }
+
+    /** All that are ridden on a kind of bike, in the order of the table. */
+    public List<Teeth> on(String bike) {
+        List<Teeth> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            if (pair.bike().equals(bike)) {
+                out.add(pair.teeth());
+            }
+        }
+        return out;
+    }
+
+    /** Those with an easiest and a hardest gear and a largest step, in ticks of the topics; the order is the table's. */
+    public List<Teeth> with(String bike, long easiest, long hardest, long step) {
+        List<Teeth> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            if (pair.bike().equals(bike) && pair.easiest() == easiest && pair.hardest() == hardest && pair.step() == step) {
+                out.add(pair.teeth());
+            }
+        }
+        return out;
+    }
+
+    /** The easiest gears there are on a kind of bike with one or two chainrings. */
+    public AvailableValues easiest(String bike, String chainrings) {
+        AvailableValues.Collecting out = new AvailableValues.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.isOn(bike, chainrings)) {
+                out.add(pair.easiest(), pair.easiestTeeth());
+            }
+        }
+        return out.existing();
+    }
+
+    /** The hardest gears that come with an easiest gear. */
+    public AvailableValues hardest(String bike, String chainrings, long easiest) {
+        AvailableValues.Collecting out = new AvailableValues.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.isOn(bike, chainrings) && pair.easiest() == easiest) {
+                out.add(pair.hardest(), pair.hardestTeeth());
+            }
+        }
+        return out.existing();
+    }
+
+    /** The largest steps of the cassettes that give both end gears. */
+    public AvailableValues steps(String bike, String chainrings, long easiest, long hardest) {
+        AvailableValues.Collecting out = new AvailableValues.Collecting();
+        for (Pair pair : pairs) {
+            if (pair.isOn(bike, chainrings) && pair.easiest() == easiest && pair.hardest() == hardest) {
+                out.add(pair.step(), pair.cassette());
+            }
+        }
+        return out.existing();
+    }
+}

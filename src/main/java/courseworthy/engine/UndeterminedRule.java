@@ -1,0 +1,14 @@
+package courseworthy.engine;
+
+import courseworthy.claim.RuleOrigin;
+import java.util.List;
+
+/**
+ * A rule that could neither speak nor stay silent for want of knowledge.
+ *
+ * @param author  the rule
+ * @param topics  the topics it would have spoken on
+ * @param wanting the measures that are unknown, as sheets write them ({@code sharp stones} of stretches included)
+ */
+public record UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting) {
+}

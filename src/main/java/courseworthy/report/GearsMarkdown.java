@@ -1,0 +1,108 @@
+package courseworthy.report;
+
+import courseworthy.demand.EstimatedRide.Kind;
+import courseworthy.task.Brief;
+import courseworthy.worth.ClimbInGear;
+import courseworthy.worth.DrivetrainResult;
+import courseworthy.worth.GearChoice;
+import courseworthy.worth.GearShortfall;
+
+/** Writes as a Markdown page what a course asks of the gears. */
+public final class GearsMarkdown {
+
+    private final Marked page;
+    private final GearChoice choice;
+
+    GearsMarkdown(Marked page, GearChoice choice) {
+        this.page = page;
+        this.choice = choice;
+    }
+
+    /**
+     * @param brief     for its head
+     * @param shortfall null where the gears are easy enough
+     */
+    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall) {
+        Marked page = new Marked();
+        page.heading(1, brief.course().name() + ", what it asks of the gears");
+        String whose = Phrases.whose(brief);
+        if (!whose.isEmpty()) {
+            page.paragraph(whose);
+        }
+        SheetNames.add(page, brief.sheets());
+        if (shortfall != null) {
+            page.paragraph(ShortfallWords.full(shortfall));
+        }
+        String built = GearWords.built(brief);
+        if (!built.isEmpty()) {
+            page.paragraph(built);
+        }
+        GearsMarkdown markdown = new GearsMarkdown(page, choice);
+        markdown.all(2);
+        markdown.common();
+        return page.toString();
+    }
+
+    /** The decided gears. */
+    void all(int level) {
+        for (String line : GearWords.basis(choice)) {
+            page.paragraph(line);
+        }
+        DrivetrainResult decided = choice.decided();
+        if (decided == null) {
+            page.paragraph("The gears decided are none that are made together.");
+            return;
+        }
+        steep(decided, level);
+        page.heading(level, "At speed, in " + GearWords.gear(decided.drivetrain().hardest(), decided.circumference()));
+        for (String line : GearWords.atSpeed(decided)) {
+            page.bullet(line);
+        }
+        page.gap();
+        page.emphasised(GearWords.SPUN_OUT_MEANS);
+        use(decided, level);
+    }
+
+    private void steep(DrivetrainResult geared, int level) {
+        page.heading(level, "Where it is steep, in " + GearWords.gear(geared.drivetrain().easiest(), geared.circumference()));
+        if (geared.climbed().isEmpty()) {
+            page.paragraph("No climb is known.");
+            return;
+        }
+        page.tableHead("Piece", "Gradient", "Power", "Speed", "Cadence", "Torque");
+        for (ClimbInGear climbed : geared.climbed()) {
+            page.tableRow(climbed.kind().written(), Figures.percent(climbed.gradient(), 1), Figures.watts(climbed.power()),
+                    Figures.speed(climbed.speed()), GearWords.turned(climbed, choice), Figures.torque(climbed.torque()));
+        }
+        page.gap();
+        page.emphasised(GearWords.TORQUE_MEANS);
+    }
+
+    private void use(DrivetrainResult geared, int level) {
+        page.heading(level, "Time in each gear, largest step " + GearWords.step(geared));
+        page.tableHead("Gear", "Time");
+        for (DrivetrainResult.Use use : geared.use()) {
+            page.tableRow(use.gear().teeth(), Figures.time(use.seconds()));
+        }
+        page.gap();
+        page.paragraph(GearWords.besides(geared, choice));
+    }
+
+    private void common() {
+        page.heading(2, "What else is ridden, cadence in the easiest gear");
+        page.tableHead("Rings and cassette", "Last climb", "Steepest 100 m", "Spun out from", "Costs alone", "Step");
+        if (choice.decided() != null) {
+            row(choice.decided());
+        }
+        for (DrivetrainResult each : choice.common()) {
+            row(each);
+        }
+        page.gap();
+        page.emphasised(GearWords.COMMON_MEANS);
+    }
+
+    private void row(DrivetrainResult geared) {
+        page.tableRow(geared.drivetrain().teeth(), GearWords.cadence(geared, Kind.LAST_CLIMB), GearWords.cadence(geared, Kind.HUNDRED),
+                Figures.speed(geared.topSpeed().mid()), Figures.time(geared.alone().cost().mid()), GearWords.step(geared));
+    }
+}

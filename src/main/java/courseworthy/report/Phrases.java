@@ -1,0 +1,345 @@
+package courseworthy.report;
+
+import courseworthy.call.CloseThreshold;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.TestedFact;
+import courseworthy.claim.Verb;
+import courseworthy.course.Repair;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureScale;
+import courseworthy.demand.MeasureValue;
+import courseworthy.task.Brief;
+import courseworthy.task.CourseSummary;
+import courseworthy.task.CourseSummary.SurfaceShare;
+import courseworthy.task.MissingInputs;
+import courseworthy.topic.Topic;
+import courseworthy.units.PressureSteps;
+import courseworthy.units.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sentences and phrases made from the model's records, the same for every output that is read by people. */
+public final class Phrases {
+
+    private static final List<String> MONTHS = List.of("January", "February", "March", "April", "May", "June", "July", "August",
+            "September", "October", "November", "December");
+
+    private Phrases() {
+    }
+
+    /** {@code 14 June 2025}; {@code no date given} where it is not known. */
+    static String date(LocalDate date) {
+        return date == null ? "no date given"
+                : date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1) + " " + date.getYear();
+    }
+
+    /** The event where it has a name of its own, and the rider: {@code Moor Cup, for Kim}; empty where neither is named. */
+    static String whose(Brief brief) {
+        Phrase out = new Phrase();
+        out.add(brief.event().equals(brief.course().name()) ? "" : brief.event());
+        out.add(prefixed("for ", brief.rider()));
+        return out.toString();
+    }
+
+    /** The course in three lines: how long and high, what ground, what day. */
+    static List<String> course(Brief brief) {
+        return List.of(size(brief), ground(brief), day(brief));
+    }
+
+    private static String size(Brief brief) {
+        Demands demands = brief.demands();
+        Phrase out = new Phrase();
+        String laps = mid(demands, Measure.LAPS);
+        out.add(range(demands, Measure.DISTANCE) + (laps.equals("1") || laps.isEmpty() ? "" : " in " + laps + " laps"));
+        out.add(prefixed("up ", mid(demands, Measure.ASCENT)));
+        out.add(prefixed("down ", mid(demands, Measure.DESCENT)));
+        out.add(prefixed("highest point ", mid(demands, Measure.HIGHEST_POINT)));
+        out.add(demands.known(Measure.ASCENT) ? "" : "climbing unknown");
+        return out.toString();
+    }
+
+    private static String ground(Brief brief) {
+        Demands demands = brief.demands();
+        Phrase out = new Phrase();
+        boolean nothing = !demands.known(Measure.ROUGHNESS) && brief.course().surfaces().get(0).surface().equals(CourseSummary.UNKNOWN)
+                && brief.course().surfaces().size() == 1;
+        if (nothing) {
+            return "ground unknown";
+        }
+        out.add(surfaces(brief.course().surfaces(), 2));
+        out.add(band(demands, Measure.ROUGHNESS));
+        out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
+        out.add(demands.known(Measure.ROUGHNESS) ? "" : "roughness unknown");
+        MeasureValue hardest = demands.get(Measure.HARDEST_TECHNICAL_GRADE);
+        out.add(hardest == null || hardest.mid() == 0 ? "" : "mtb:scale " + mid(demands, Measure.HARDEST_TECHNICAL_GRADE));
+        return out.toString();
+    }
+
+    private static String day(Brief brief) {
+        Demands demands = brief.demands();
+        Phrase out = new Phrase();
+        out.add(prefixed("about ", range(demands, Measure.HOURS)));
+        out.add(prefixed("steepest 100 m ", mid(demands, Measure.STEEPEST_100_M)));
+        String cold = mid(demands, Measure.COLDEST_TEMPERATURE);
+        String hot = mid(demands, Measure.HOTTEST_TEMPERATURE);
+        out.add(cold.isEmpty() || hot.isEmpty() ? "" : cold.equals(hot) ? cold : ends(cold, hot));
+        out.add(mid(demands, Measure.GROUND));
+        return out.toString();
+    }
+
+    /** The largest surfaces with their shares; the others together. */
+    static String surfaces(List<SurfaceShare> surfaces, int most) {
+        Phrase out = new Phrase();
+        BigDecimal rest = BigDecimal.ZERO;
+        for (int i = 0; i < surfaces.size(); i++) {
+            SurfaceShare surface = surfaces.get(i);
+            if (i < most || surfaces.size() == most + 1) {
+                out.add(surface.surface().replace('_', ' ') + " " + percent(surface.share()));
+            } else {
+                rest = rest.add(surface.share());
+            }
+        }
+        out.add(rest.signum() == 0 ? "" : "other " + percent(rest));
+        return out.toString();
+    }
+
+    static String percent(BigDecimal share) {
+        return share.movePointRight(2).setScale(0, RoundingMode.HALF_UP).toPlainString() + " %";
+    }
+
+    /** What to do where most of the ground is unknown; empty where it is known. */
+    static String missingGround(Brief brief) {
+        MeasureValue known = brief.demands().get(Measure.KNOWN_GROUND);
+        boolean mostly = known != null && Measure.KNOWN_GROUND.scale().resolution().base(known.mid()) >= 0.5;
+        return mostly ? "" : "Most of the ground is not known. Say what it is, such as --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
+    }
+
+    /** A number with some decimals, never an exponent or a negative zero. */
+    static String number(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    static String mid(Demands demands, Measure measure) {
+        MeasureValue value = demands.get(measure);
+        return value == null ? "" : measure.scale().text(value.mid());
+    }
+
+    /** The middle, and the ends in brackets where they differ. */
+    public static String range(Demands demands, Measure measure) {
+        MeasureValue value = demands.get(measure);
+        return value == null ? "" : range(measure.scale(), value);
+    }
+
+    public static String range(MeasureScale scale, MeasureValue value) {
+        String mid = scale.text(value.mid());
+        if (value.low() == value.high()) {
+            return mid;
+        }
+        String ends = ends(end(scale, value.low()), end(scale, value.high())) + ")";
+        return mid.endsWith(")") ? mid.substring(0, mid.length() - 1) + "; " + ends : mid + " (" + ends;
+    }
+
+    /** The word of a banded measure; empty where unknown. */
+    private static String band(Demands demands, Measure measure) {
+        MeasureValue value = demands.get(measure);
+        return value == null ? "" : measure.scale().words().get(measure.scale().band(value.mid()));
+    }
+
+    /** {@code 270 to 290 m}: a unit that both have stands once. */
+    private static String ends(String low, String high) {
+        int unit = low.lastIndexOf(' ');
+        boolean shared = unit > 0 && high.endsWith(low.substring(unit));
+        return (shared ? low.substring(0, unit) : low) + " to " + high;
+    }
+
+    private static String end(MeasureScale scale, long value) {
+        return scale.kind() == MeasureScale.Kind.QUANTITY ? scale.resolution().text(value) : scale.text(value);
+    }
+
+    private static String prefixed(String prefix, String text) {
+        return text.isEmpty() ? "" : prefix + text;
+    }
+
+    /** The topics of some decisions with their values: {@code fork travel 120 mm, front and rear tyre width 45 mm}. */
+    public static String values(List<Decision> decisions) {
+        Phrase out = new Phrase();
+        for (int i = 0; i < decisions.size(); i++) {
+            Decision decision = decisions.get(i);
+            String name = decision.topic().name();
+            if (i + 1 < decisions.size() && pair(decision, decisions.get(i + 1))) {
+                name = "front and rear" + name.substring(FRONT.length());
+                i++;
+            }
+            out.add(name + " " + decision.text());
+        }
+        return out.toString();
+    }
+
+    private static final String FRONT = "front";
+    private static final String REAR = "rear";
+
+    /** Whether front and rear of one thing have one value. */
+    private static boolean pair(Decision front, Decision rear) {
+        String first = front.topic().name();
+        String second = rear.topic().name();
+        return first.startsWith(FRONT) && second.startsWith(REAR)
+                && first.substring(FRONT.length()).equals(second.substring(REAR.length())) && front.text().equals(rear.text());
+    }
+
+    /** What a claim says, {@code at least 42 mm}. */
+    public static String says(Claim claim) {
+        return claim.verb().word() + " " + written(claim);
+    }
+
+    /** The value as the rule writes it; a factor of one goes without saying. */
+    private static String written(Claim claim) {
+        return claim.written().startsWith("1 x ") ? claim.written().substring("1 x ".length()) : claim.written();
+    }
+
+    /** The value a measure gave to a claim, {@code  = 0.646}; empty where the claim names a plain value. */
+    static String computed(Claim claim) {
+        String value = claim.verb() == Verb.ONE_OF ? claim.written() : value(claim);
+        return value.equals(claim.written()) ? "" : " = " + value;
+    }
+
+    /** A pressure that a measure gave is told no finer than a decision is, a bound never wider than it is. */
+    private static String value(Claim claim) {
+        Topic topic = claim.topic();
+        if (topic.kind() != Topic.Kind.QUANTITY || topic.resolution().unit() != Unit.BAR || topic.text(claim.value()).equals(claim.written())) {
+            return topic.text(claim.value());
+        }
+        double pascal = topic.resolution().base(claim.value());
+        double told = claim.verb() == Verb.AT_MOST ? PressureSteps.down(pascal) : claim.verb() == Verb.AT_LEAST ? PressureSteps.up(pascal)
+                : PressureSteps.nearest(pascal);
+        return topic.text(topic.resolution().ticks(told));
+    }
+
+    /** How a reason is known and whose it is; never surer than the evidence. */
+    static String standing(RuleOrigin author) {
+        String known = switch (author.evidence()) {
+            case PUBLISHED -> author.source().isEmpty() ? "published" : "published: " + author.source();
+            case PRACTICE -> "common practice";
+            case OPINION -> "an opinion";
+        };
+        return switch (author.rank()) {
+            case LIMIT -> "a limit; " + known;
+            case RIDER -> "the rider's own; " + known;
+            case COACH -> sheet(author.rule()) + "; " + known;
+            case HOUSE -> known;
+        };
+    }
+
+    /** The sheet's name in a qualified id. */
+    private static String sheet(String rule) {
+        int slash = rule.lastIndexOf('/');
+        return slash < 0 ? rule : rule.substring(0, slash);
+    }
+
+    /** What spoke against a decision; nothing where the topic does not apply, since then nothing spoke for it either. */
+    static List<Lost> against(Decision decision) {
+        return decision.status() == Decision.Status.NOT_APPLICABLE ? List.of() : decision.lost();
+    }
+
+    /** How a claim lost, {@code outvoted by house/x}. */
+    static String lost(Lost lost) {
+        return lost.how().words() + (lost.by().isEmpty() ? "" : " by " + String.join(", ", lost.by()));
+    }
+
+    /** One fact a rule rested on: {@code roughness: rough (2.4), asked at least rough}. */
+    static String ground(TestedFact ground) {
+        return ground.measure() + ": " + ground.value() + (ground.test().isEmpty() ? "" : ", asked: " + ground.test())
+                + (ground.met() ? "" : " (not met)") + (ground.near() ? " (rests on the range)" : "");
+    }
+
+    /** How sure a decision is, and whether it is close. */
+    static String sure(Brief brief, Decision decision) {
+        return decision.standing().word() + (brief.close(decision) == null ? "" : ", close");
+    }
+
+    static final String CLOSE_MEANS = "A figure may be on the other side of a rule's threshold, and the decision is another one there.";
+
+    /** {@code coldest temperature 7 C, now 8 C: clothing long sleeves and a shell}, a line for each threshold. */
+    static List<String> close(List<CloseThreshold> margins) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (CloseThreshold margin : margins) {
+            MeasureScale scale = margin.measure().scale();
+            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + ", now " + scale.text(margin.from());
+            out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().text(), (one, other) -> one + "; " + other);
+        }
+        return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();
+    }
+
+    /** The keys to write, and how many rules wait for them. */
+    static String wanted(MissingInputs wanted) {
+        String where = wanted.place() == MissingInputs.Place.GROUND ? "in the profile or with --ground; " : "";
+        String rules = wanted.rules() == 1 ? "1 piece of advice" : wanted.rules() + " pieces of advice";
+        return String.join(", ", wanted.keys()) + " (" + where + rules + ")";
+    }
+
+    /** What a reason is, where its standing is not named. */
+    static final String ELSE_PRACTICE = "Common practice, where no source and no sheet is named.";
+
+    /** A reason with how it is known, where that is not the common practice of the house. */
+    static String because(RuleOrigin author) {
+        boolean plain = author.rank() == Rank.HOUSE && author.evidence() == Evidence.PRACTICE;
+        return author.because() + (plain ? "" : " (" + standing(author) + ")");
+    }
+
+    /** Decisions that do not apply, as one list. */
+    static List<String> without(List<Decision> decisions) {
+        List<String> out = new ArrayList<>();
+        for (Decision decision : decisions) {
+            if (decision.status() == Decision.Status.NOT_APPLICABLE) {
+                out.add(decision.topic().name());
+            }
+        }
+        return out;
+    }
+
+    /** What was mended in the course's files, and what else is to be known of them. */
+    static List<String> mended(CourseSummary course) {
+        List<String> out = new ArrayList<>();
+        for (Repair repair : course.repairs()) {
+            out.add("Mended in the course: " + repair.what() + ", " + repair.count());
+        }
+        out.addAll(course.notes());
+        return out;
+    }
+
+    /** Parts joined by commas, empty ones left out. */
+    private static final class Phrase {
+        private final StringBuilder out = new StringBuilder();
+
+        void add(String part) {
+            if (!part.isEmpty()) {
+                out.append(out.length() == 0 ? "" : ", ").append(part);
+            }
+        }
+
+        @Override
+        public String toString() {
+            return out.toString();
+        }
+    }
+
+    /** What to mind; what the gears lack comes first, since it decides whether the course is ridden. */
+    public static List<String> cautions(Brief brief) {
+        List<String> out = new ArrayList<>();
+        if (brief.outlook().shortfall() != null) {
+            out.add(ShortfallWords.full(brief.outlook().shortfall()));
+        }
+        out.addAll(brief.cautions());
+        return out;
+    }
+}

@@ -1,0 +1,196 @@
+package courseworthy.report;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Swap;
+import courseworthy.build.SeasonPlan;
+import courseworthy.build.SeasonPlan.Choice;
+import courseworthy.build.SeasonPlan.Clash;
+import courseworthy.build.SeasonPlan.Decided;
+import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.Wish;
+import courseworthy.ride.Range;
+import courseworthy.sheet.SheetInForce;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A season in words, for text and Markdown alike. */
+public final class SeasonWords {
+
+    static final String CLASHES = "What does not go together";
+    static final String WISHES = "The wish list";
+    public static final List<String> RESTS_ON = List.of("Minutes of work are estimates, unless the workshop's file says otherwise.",
+            "Time that a part returns is in its mass and in what its width, casing, tread and depth do to rolling and drag, as if it were ridden "
+                    + "in; what a gear, travel, a dropper or a power meter returns is not in it, and is told as the decisions it serves.",
+            "A part fits by what is written of it. Before money is spent: measure, and ask its maker or a qualified mechanic.");
+
+    /** What a call is known by at a glance. */
+    private static final List<String> FIRST = List.of("bike", "fork travel", "rear travel", "seatpost", "front tyre width", "rear tyre width",
+            "front tyre casing", "rear tyre casing", "front tyre tread", "rear tyre tread", "easiest gear", "hardest gear", "power meter");
+
+    private SeasonWords() {
+    }
+
+    static String title(SeasonPlan season) {
+        return season.name().isEmpty() ? "Season" : season.name();
+    }
+
+    static String counts(SeasonPlan season) {
+        long riders = season.rides().stream().map(Ride::rider).distinct().count();
+        return count(season.rides().size(), "start") + " of " + count(riders, "rider") + ", " + count(season.clashes().size(), "conflict") + ", "
+                + count(season.wishes().size(), "wish", "wishes") + ".";
+    }
+
+    /** The sheets of all riders, where these are the same for all. */
+    static List<SheetInForce> sheets(SeasonPlan season) {
+        boolean same = season.sheets().values().stream().distinct().count() == 1;
+        return same ? SheetInForce.of(season.sheets().values().iterator().next()) : List.of();
+    }
+
+    /** The sheets of one rider, where riders have different ones. */
+    static List<SheetInForce> sheets(SeasonPlan season, Ride ride) {
+        return season.sheets().values().stream().distinct().count() == 1 ? List.of() : SheetInForce.of(season.sheets().getOrDefault(ride.rider(), List.of()));
+    }
+
+    private static String count(long count, String one) {
+        return count(count, one, one + "s");
+    }
+
+    private static String count(long count, String one, String more) {
+        return count + " " + (count == 1 ? one : more);
+    }
+
+    static String ride(Ride ride) {
+        String course = ride.course().equals(ride.event()) ? "" : " on " + ride.course();
+        return ride.date() + " " + ride.rider() + ", " + ride.event() + course + " (" + ride.role() + ")";
+    }
+
+    /** The leading decisions, front and rear together where they are alike. */
+    static String call(Ride ride) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (Decided each : ride.call()) {
+            values.put(each.topic(), each.value());
+        }
+        List<String> out = new ArrayList<>();
+        for (String topic : FIRST) {
+            String value = values.get(topic);
+            String other = topic.startsWith("front ") ? values.get("rear " + topic.substring(6)) : null;
+            if (value == null || topic.startsWith("rear tyre") && value.equals(values.get("front " + topic.substring(5)))) {
+                continue;
+            }
+            out.add((value.equals(other) ? "both tyres' " + topic.substring("front tyre ".length()) : topic) + " " + value);
+        }
+        return String.join(", ", out) + ".";
+    }
+
+    static String build(Ride ride) {
+        Build build = ride.build();
+        if (build.bike() == null) {
+            return "No bike can be built within all limits.";
+        }
+        return build.bike() + ", " + BuildWords.kilograms(build.mass()) + (build.swaps().isEmpty() ? ", as it stands."
+                : " (before the swaps " + BuildWords.kilograms(build.massNow()) + ").");
+    }
+
+    static String toChange(SeasonPlan season) {
+        return season.back() ? "To change, with everything back as it was after the ride before" : "To change since the ride before";
+    }
+
+    /** The swaps since the ride before, each in short; what they ask for is in a brief's checklist. */
+    static List<String> swaps(Ride ride) {
+        List<String> out = new ArrayList<>();
+        for (Swap swap : ride.build().swaps()) {
+            out.add(swap.what() + " (" + swap.where() + (swap.from() == null ? "" : ", from " + swap.from()) + ")" + ": about "
+                    + Math.round(swap.minutes()) + " min." + (swap.mechanic() ? " Work for a qualified mechanic where you are not sure of it." : ""));
+        }
+        if (!out.isEmpty()) {
+            out.add(BuildWords.total(ride.build()));
+        }
+        return out;
+    }
+
+    static List<String> notMet(Ride ride) {
+        List<String> out = new ArrayList<>();
+        ride.build().notMet().forEach(each -> out.add(each.topic() + ": " + each.got() + " where the call is " + each.wanted()));
+        return out;
+    }
+
+    static String clash(Clash clash) {
+        return clash.date() + ", " + String.join(", ", clash.what()) + ": " + listed(clash.wanting()) + ".";
+    }
+
+    /** {@code Ann, Bea and Cat}. */
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    static List<String> choices(Clash clash) {
+        List<String> out = new ArrayList<>();
+        for (int i = 0; i < clash.choices().size(); i++) {
+            Choice each = clash.choices().get(i);
+            String lost = each.loses().isEmpty() ? "" : ". Lost: " + String.join("; ", each.loses());
+            out.add((i == 0 ? "Scheduled: " : "Or: ") + each.what() + lost + costs(each) + ".");
+        }
+        return out;
+    }
+
+    private static String costs(Choice choice) {
+        if (choice.costs() == null || Math.abs(choice.costs().mid()) < 1) {
+            return "";
+        }
+        return ". " + (choice.costs().mid() > 0 ? "Costs " + Figures.time(choice.costs()) : "Returns " + Figures.time(turned(choice.costs())));
+    }
+
+    private static Range turned(Range range) {
+        return new Range(-range.high(), -range.mid(), -range.low());
+    }
+
+    static String wish(SeasonPlan season, Wish wish) {
+        String price = wish.price() == null ? "no price written" : money(season, wish.price());
+        String from = wish.workshop().isEmpty() ? "" : ", for " + wish.workshop();
+        return wish.part() + " (" + wish.part().kind().word() + ", " + price + from + "): " + worth(season, wish);
+    }
+
+    private static String worth(SeasonPlan season, Wish wish) {
+        if (wish.rides().isEmpty()) {
+            return "it would be used at none of these events: leave it.";
+        }
+        String where = " over " + count(wish.rides().size(), "start") + " (" + String.join("; ", wish.rides()) + ")";
+        String serves = wish.serves().isEmpty() ? "" : " It alone would meet " + String.join(", ", wish.serves()) + ".";
+        if (wish.returned() == null) {
+            return "what it returns" + where + " cannot be told." + serves;
+        }
+        if (wish.returned().mid() < 0) {
+            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? " Not for time." : serves);
+        }
+        String perMoney = wish.perMoney() == null ? "" : ", " + seconds(wish.perMoney()) + " for each 100 "
+                + (season.currency().isEmpty() ? "of money" : season.currency());
+        return "returns " + Figures.time(wish.returned()) + where + perMoney + "." + repaid(season, wish) + serves;
+    }
+
+    private static String seconds(Range perMoney) {
+        return Figures.time(perMoney.times(100));
+    }
+
+    private static String repaid(SeasonPlan season, Wish wish) {
+        if (season.minuteWorth() == null || wish.price() == null) {
+            return "";
+        }
+        String rate = money(season, season.minuteWorth());
+        if (wish.repaid() == null) {
+            return " At " + rate + " a minute no number of events surely repays it: it may return nothing.";
+        }
+        long low = (long) Math.ceil(wish.repaid().low());
+        long high = (long) Math.ceil(wish.repaid().high());
+        return " Break-even, at " + rate + " a minute: after " + (low == high ? count(low, "such event") : low + " to " + high + " such events") + ".";
+    }
+
+    private static String money(SeasonPlan season, double price) {
+        BigDecimal plain = BigDecimal.valueOf(price).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString() + (season.currency().isEmpty() ? "" : " " + season.currency());
+    }
+}

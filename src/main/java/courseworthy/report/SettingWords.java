@@ -1,0 +1,248 @@
+package courseworthy.report;
+
+import courseworthy.build.BuildCall;
+import courseworthy.demand.DayDemands;
+import courseworthy.task.Brief;
+import courseworthy.units.PressureSteps;
+import courseworthy.worth.DayOutlook;
+import courseworthy.worth.PressureSettings;
+import courseworthy.worth.SuspensionSettings;
+import courseworthy.worth.SuspensionSettings.Dial;
+import courseworthy.worth.SuspensionSettings.Sag;
+import courseworthy.worth.TyreSetting;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a mechanic sets, in words, the same for terminal and page. */
+final class SettingWords {
+
+    /** What is less than this apart is not told, Pa. */
+    private static final double TOLD = 4_000;
+
+    static final String CHART = "Starting points of common practice: the maker's chart for fork and shock leads. Count clicks from fully closed, without force.";
+
+    private SettingWords() {
+    }
+
+    /** One line: what, and the values. */
+    record Row(String about, String values) {
+    }
+
+    /** The settings in a few lines; empty where nothing is set. */
+    static List<Row> rows(DayOutlook outlook) {
+        List<Row> out = new ArrayList<>();
+        if (outlook.pressures() != null && (outlook.pressures().front() != null || outlook.pressures().rear() != null)) {
+            out.add(new Row("Pressure", pressure(outlook.pressures())));
+        }
+        SuspensionSettings suspension = outlook.suspension();
+        if (suspension != null) {
+            out.add(new Row("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
+            dials(out, "Rebound", suspension.rebound(), suspension.shockRebound());
+            dials(out, "Compression", suspension.compression(), suspension.shockCompression());
+            if (suspension.lockout() != null) {
+                out.add(new Row("Lockout", suspension.lockout() + lockout(suspension.lockout())));
+            }
+        }
+        return out;
+    }
+
+    /** Whose settings they are where there is a build, and what goes beyond a limit; empty where nothing is to be said. */
+    static List<String> alerts(Brief brief) {
+        List<String> out = new ArrayList<>();
+        if (brief.build() != null && brief.build().bike() != null) {
+            out.add("These are for the parts of the build.");
+            List<String> pads = BuildCall.padsApart(brief.build());
+            if (!pads.isEmpty()) {
+                out.add("Brake pads differ: " + pads.get(0) + " at the front, " + pads.get(1) + " at the rear. What is said of pads below is of the"
+                        + " front's; look at the rear's by themselves.");
+            }
+        }
+        DayOutlook outlook = brief.outlook();
+        if (outlook.pressures() != null) {
+            alert(out, "Front tyre: ", outlook.pressures().front());
+            alert(out, "Rear tyre: ", outlook.pressures().rear());
+        }
+        return out;
+    }
+
+    private static void alert(List<String> out, String tyre, TyreSetting setting) {
+        if (setting != null && setting.capped()) {
+            out.add(tyre + "where it is pumped more than the limit of " + bar(PressureSteps.down(setting.ceiling())) + " bar would be needed; pump to the limit.");
+        }
+        if (setting != null && risesOver(setting)) {
+            out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
+                    + bar(PressureSteps.down(setting.ceiling())) + " bar: start lower, or let air out there.");
+        }
+    }
+
+    private static boolean risesOver(TyreSetting tyre) {
+        return tyre.ceiling() != null && tyre.most() > tyre.ceiling() + TOLD
+                && PressureSteps.nearest(tyre.most()) > PressureSteps.down(tyre.ceiling()) + 1;
+    }
+
+    /** Both tyres in one line. */
+    private static String pressure(PressureSettings pressures) {
+        String start = both(pressures, true);
+        String out = pressures.pumpedKnown() ? "pump to " + both(pressures, false) + " at " + place(pressures.pumped()) + ", for " + start
+                + " at the start" : start + ", pumped at the start (assumed)";
+        String wet = join(wet("front ", pressures.front()), wet("rear ", pressures.rear()));
+        return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet);
+    }
+
+    private static String both(PressureSettings pressures, boolean start) {
+        return join(one("front ", pressures.front(), start), one("rear ", pressures.rear(), start));
+    }
+
+    private static String one(String side, TyreSetting tyre, boolean start) {
+        return tyre == null ? "" : side + shown(tyre, start ? tyre.start() : tyre.pump());
+    }
+
+    private static String wet(String side, TyreSetting tyre) {
+        return tyre == null || tyre.wet() == null ? "" : side + shown(tyre, tyre.wet());
+    }
+
+    private static String shown(TyreSetting tyre, double pascal) {
+        return PressureSteps.text(pascal, tyre.ceiling());
+    }
+
+    static String bar(double pascal) {
+        return PressureSteps.bar(pascal);
+    }
+
+    private static String place(DayDemands.Place place) {
+        String heat = place.temperature() == null ? "" : Phrases.number(place.temperature(), 0) + " C";
+        String height = place.height() == null ? "" : Phrases.number(place.height(), 0) + " m";
+        return heat.isEmpty() ? height : height.isEmpty() ? heat : heat + " and " + height;
+    }
+
+    private static String lockout(String how) {
+        return how.equals("none") ? "" : how.equals("remote") ? ", for smooth climbs and sprints; open before each descent"
+                : ", for long smooth climbs; open before each descent";
+    }
+
+    private static String sag(String end, Sag sag) {
+        return sag == null ? "" : end + millimetres(sag.sunk()) + " (" + Phrases.number(100 * sag.share(), 0) + " % of "
+                + millimetres(sag.travel()) + (sag.atTheShock() == null ? "" : ", about " + millimetres(sag.atTheShock()) + " at the shock") + ")";
+    }
+
+    private static String millimetres(double metres) {
+        return Phrases.number(metres * 1000, 0) + " mm";
+    }
+
+    private static void dials(List<Row> out, String about, Dial fork, Dial shock) {
+        if (fork == null) {
+            return;
+        }
+        if (shock == null || fork.range() == null && shock.range() == null) {
+            out.add(new Row(about, dial(fork)));
+        } else {
+            out.add(new Row(about, "fork " + dial(fork) + "; shock " + dial(shock)));
+        }
+    }
+
+    private static String dial(Dial dial) {
+        return dial.range() == null ? Phrases.number(100 * dial.share(), 0) + " % of the clicks from closed, " + towards(dial.share())
+                : dial.clicks() + " of " + dial.range() + " clicks from closed";
+    }
+
+    private static String towards(double share) {
+        return share < 0.2 ? "nearly closed" : share < 0.4 ? "towards closed" : share <= 0.6 ? "about the middle" : share < 0.8 ? "towards open"
+                : "nearly open";
+    }
+
+    private static String join(String first, String second) {
+        return first.isEmpty() ? second : second.isEmpty() ? first : first + ", " + second;
+    }
+
+    /** What is to be set on one topic, in full; empty where the topic is none of these. */
+    static List<String> details(DayOutlook outlook, String topic) {
+        PressureSettings pressures = outlook.pressures();
+        if (pressures != null && topic.equals("front tyre pressure") && pressures.front() != null) {
+            return pressure(pressures, pressures.front());
+        }
+        if (pressures != null && topic.equals("rear tyre pressure") && pressures.rear() != null) {
+            return pressure(pressures, pressures.rear());
+        }
+        SuspensionSettings suspension = outlook.suspension();
+        List<String> out = new ArrayList<>();
+        if (suspension == null) {
+            return out;
+        }
+        switch (topic) {
+            case "front sag" -> sagged(out, "Fork: ", suspension.front());
+            case "rear sag" -> sagged(out, "Rear: ", suspension.rear());
+            case "rebound" -> turned(out, suspension.rebound(), suspension.shockRebound(), "rebound clicks");
+            case "compression" -> turned(out, suspension.compression(), suspension.shockCompression(), "compression clicks");
+            case "lockout" -> {
+                if (suspension.lockout() != null) {
+                    out.add("Lockout: " + suspension.lockout() + lockout(suspension.lockout()) + ".");
+                }
+            }
+            default -> {
+                return out;
+            }
+        }
+        if (!out.isEmpty()) {
+            out.add(CHART);
+        }
+        return out;
+    }
+
+    private static void sagged(List<String> out, String end, Sag sag) {
+        if (sag != null) {
+            out.add(end + sag("", sag) + ".");
+            out.add("Sit still on the bike in full kit, bottles and pockets filled, leaning on something; push the ring down, get off gently, measure.");
+        }
+    }
+
+    private static void turned(List<String> out, Dial fork, Dial shock, String key) {
+        if (fork != null) {
+            out.add("Fork: " + dial(fork) + "." + (fork.range() == null ? " Write " + key + " in the bike block to have it counted." : ""));
+        }
+        if (shock != null) {
+            out.add("Shock: " + dial(shock) + ".");
+        }
+    }
+
+    private static List<String> pressure(PressureSettings pressures, TyreSetting tyre) {
+        List<String> out = new ArrayList<>();
+        out.add("At the start " + shown(tyre, tyre.start()) + "; worth trying " + bar(tyre.worth().low()) + " to " + bar(tyre.worth().high())
+                + " bar (" + tyre.psi(tyre.worth().low()) + " to " + tyre.psi(tyre.worth().high()) + " psi). "
+                + (tyre.published() ? "By the relation of 15 % drop, measured on smooth roads (Heine and Berto), good to 8 %."
+                        : "There is no published basis off hard ground or beyond 37 mm: a range of practice."));
+        out.add("Wheel load at the start line " + Figures.range(tyre.load(), 0, "kg") + ": rider, kit, bike and water, by position.");
+        out.add(pumped(pressures, tyre));
+        out.add("Not under " + bar(PressureSteps.up(tyre.floor())) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
+                ? "No limit from above is known here: read tyre and rim before pumping."
+                : "Never over " + bar(PressureSteps.down(tyre.ceiling())) + " bar, the lowest limit that is known."));
+        if (tyre.mounted() != null) {
+            out.add("A tyre marked " + millimetres(tyre.width()) + " measures " + Figures.range(tyre.mounted().times(1000), 1, "mm")
+                    + " on a rim of " + millimetres(tyre.rim()) + " inside, by its geometry: measure it, the pressure is for "
+                    + millimetres(tyre.width()) + " as mounted.");
+        }
+        out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
+                : "If it turns wet: leave it; what speaks for this pressure outweighs the wet.");
+        if (PressureSteps.nearest(tyre.most()) - tyre.start() > TOLD) {
+            out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
+                    + (risesOver(tyre) ? " That is over the limit: start lower, or let air out there." : ""));
+        }
+        return out;
+    }
+
+    private static String unknown(PressureSettings pressures) {
+        boolean heat = pressures.start().temperature() == null && pressures.pumped().temperature() != null;
+        boolean height = pressures.start().height() == null && pressures.pumped().height() != null;
+        return heat && height ? " Neither temperature nor height of the start is known, so they are not reckoned with."
+                : heat ? " The start's temperature is not known, so it is not reckoned with: write the forecast."
+                : height ? " The start's height is not known, so it is not reckoned with." : "";
+    }
+
+    private static String pumped(PressureSettings pressures, TyreSetting tyre) {
+        if (!pressures.pumpedKnown()) {
+            return "Pumped at the start (assumed; pumped at in the event tells otherwise): the gauge shows the same.";
+        }
+        return "Pumped at " + place(pressures.pumped()) + " the gauge shows " + shown(tyre, tyre.pump()) + "; the start is at "
+                + (place(pressures.start()).isEmpty() ? "a place not known" : place(pressures.start())) + "." + unknown(pressures)
+                + (tyre.capped() ? " More would be over the limit there: let the start have less." : "");
+    }
+}

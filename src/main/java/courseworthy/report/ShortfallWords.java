@@ -1,0 +1,71 @@
+package courseworthy.report;
+
+import courseworthy.worth.GearShortfall;
+import courseworthy.worth.GearShortfall.Other;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An easiest gear that is not easy enough, in words, the same for every output that is read by people. */
+public final class ShortfallWords {
+
+    private ShortfallWords() {
+    }
+
+    /** For the first lines of a brief. */
+    static String terse(GearShortfall shortfall) {
+        return where(shortfall) + " needs " + ratio(shortfall.needed()) + ", the easiest " + (shortfall.mounted() ? "of the build " : "") + "is "
+                + shortfall.gear() + cadence(shortfall)
+                + cost(shortfall);
+    }
+
+    /** What it costs, and where the gear that is needed is to be had. */
+    public static String full(GearShortfall shortfall) {
+        String why = shortfall.made() && shortfall.mounted() ? "Rings and cassettes that go easier on a " + shortfall.bike() + " bike, down to "
+                + ratio(shortfall.easiest()) + ", are not on this build." : shortfall.made() ? "Other advice outweighs the easier gears that there are on a " + shortfall.bike() + " bike, down to "
+                + ratio(shortfall.easiest()) + "." : "No rings and cassette that are ridden together on a " + shortfall.bike()
+                + " bike go easier than " + ratio(shortfall.easiest()) + ".";
+        return "The gears are too hard for your legs: " + lower(where(shortfall)) + " needs " + ratio(shortfall.needed())
+                + ", and the easiest gear " + (shortfall.mounted() ? "of the build " : "") + "is " + shortfall.gear() + cadence(shortfall) + cost(shortfall) + ". " + why + " " + others(shortfall);
+    }
+
+    private static String where(GearShortfall shortfall) {
+        return shortfall.sustained() ? "The hardest kilometre" : "The steepest 100 m";
+    }
+
+    private static String lower(String text) {
+        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private static String cadence(GearShortfall shortfall) {
+        return shortfall.cadence() == null ? "" : ": about " + Phrases.number(shortfall.cadence().mid(), 0) + " turns a minute there, where you want "
+                + Phrases.number(shortfall.lowest(), 0);
+    }
+
+    private static String cost(GearShortfall shortfall) {
+        List<String> out = new ArrayList<>();
+        if (shortfall.onFoot() >= 30) {
+            out.add("about " + Figures.time(shortfall.onFoot()) + " on foot");
+        }
+        if (shortfall.slower() >= 30) {
+            out.add("about " + Figures.time(shortfall.slower()) + " lost over the day");
+        }
+        return out.isEmpty() ? "" : ", " + String.join(", ", out);
+    }
+
+    private static String others(GearShortfall shortfall) {
+        if (shortfall.others().isEmpty()) {
+            return "No other kind of bike here has easier gears: walk there.";
+        }
+        List<String> out = new ArrayList<>();
+        for (Other other : shortfall.others()) {
+            out.add("a " + other.bike() + " bike (down to " + ratio(other.easiest()) + " where it needs " + ratio(other.needed()) + ", about "
+                    + PlanWords.clock(other.total().mid()) + " h)");
+        }
+        return shortfall.others().get(0).reaches() ? "Easy enough: " + String.join(", ", out) + "."
+                : "On no kind of bike here are the gears easy enough; nearest comes " + out.get(0) + ".";
+    }
+
+    private static String ratio(double ratio) {
+        return Phrases.number(ratio, 2);
+    }
+}

@@ -1,0 +1,205 @@
+package courseworthy.report;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.EstimatedRide.Kind;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.report.SetUpSummary.Entry;
+import courseworthy.ride.Range;
+import courseworthy.task.Brief;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.worth.Alternative;
+import courseworthy.worth.BreakEven;
+import courseworthy.worth.ClimbInGear;
+import courseworthy.worth.Effect;
+import courseworthy.worth.Extensions;
+import courseworthy.worth.Worth;
+import courseworthy.worth.WorthCalculator;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sentences on what decisions are worth, the same for every output that is read by people. */
+public final class WorthWords {
+
+    /** Below this a difference is none, s. */
+    private static final double NOTHING = 0.5;
+
+    private WorthWords() {
+    }
+
+    /** The leading figures of the whole call, each after the topic it belongs to. */
+    public static List<Entry> terse(Brief brief) {
+        List<Entry> out = new ArrayList<>();
+        if (brief.worths() == null || !brief.worths().known()) {
+            return out;
+        }
+        add(out, "easiest gear", brief);
+        add(out, "hardest gear", brief);
+        add(out, "rear tyre casing", brief);
+        add(out, "aero extensions", brief);
+        out.add(new Entry("mass", "1 kg less returns " + Figures.time(brief.worths().perKilogram()) + "."));
+        return out;
+    }
+
+    private static void add(List<Entry> out, String topic, Brief brief) {
+        String line = terse(topic, brief);
+        if (!line.isEmpty()) {
+            out.add(new Entry(topic, line));
+        }
+    }
+
+    /** The leading figure on a topic; empty where the plain brief has none. */
+    public static String terse(String topic, Brief brief) {
+        WorthCalculator worths = brief.worths();
+        if (worths == null || !worths.known()) {
+            return "";
+        }
+        return switch (topic) {
+            case "easiest gear" -> steep(brief);
+            case "hardest gear" -> worths.topSpeed() == null ? "" : "Spun out from " + Figures.speed(worths.topSpeed()) + ".";
+            case "rear tyre casing" -> casing(worths);
+            case "aero extensions" -> aero(brief);
+            default -> "";
+        };
+    }
+
+    private static String steep(Brief brief) {
+        List<String> turned = new ArrayList<>();
+        turned(turned, brief, Kind.LAST_CLIMB, "on the last long climb");
+        turned(turned, brief, Kind.HUNDRED, "on the steepest 100 m");
+        return turned.isEmpty() ? "" : String.join(", ", turned) + ".";
+    }
+
+    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it, it is told that a harder one serves. */
+    private static void turned(List<String> out, Brief brief, Kind kind, String where) {
+        ClimbInGear climbed = brief.worths().climbed(kind);
+        if (climbed != null) {
+            MeasureValue highest = brief.demands().get(Measure.HIGHEST_CADENCE);
+            boolean spun = highest != null && climbed.cadence().mid() > Measure.HIGHEST_CADENCE.scale().resolution().shown(highest.mid());
+            out.add(Figures.cadence(climbed.cadence()) + " " + where + (spun ? " (a harder gear serves)" : ""));
+        }
+    }
+
+    private static String casing(WorthCalculator worths) {
+        Worth worth = worths.on(Topics.of("rear tyre casing"));
+        if (worth == null) {
+            return "";
+        }
+        Alternative best = worth.best();
+        BreakEven even = best.breakEvens().isEmpty() ? null : best.breakEvens().get(Math.min(1, best.breakEvens().size() - 1));
+        return capital(alternative(best)) + "." + (even == null ? "" : " " + odds(even) + ".");
+    }
+
+    private static String aero(Brief brief) {
+        Decision decision = brief.on("aero extensions");
+        if (decision.value() == null || !decision.text().equals("on")) {
+            return "";
+        }
+        return capital(extensions(brief.worths().on(decision.topic()).extensions())) + ".";
+    }
+
+    /** {@code light front and rear returns 40 s (10 to 90)}. */
+    static String alternative(Alternative alternative) {
+        return alternative.value() + " " + returns(alternative.saved());
+    }
+
+    static String returns(Range saved) {
+        if (Math.abs(saved.mid()) < NOTHING) {
+            return saved.mid() == 0 ? "returns nothing" : saved.mid() > 0 ? "returns less than a second" : "costs less than a second";
+        }
+        String time = saved.mid() > 0 ? "returns " + Figures.time(saved) : "costs " + Figures.time(turned(saved));
+        return time + (saved.low() < 0 && saved.high() > 0 ? ", so which is faster cannot be told" : "");
+    }
+
+    private static Range turned(Range range) {
+        return new Range(-range.high(), -range.mid(), -range.low());
+    }
+
+    /** What changes, in words: {@code 160 g less (80 to 300), rolling -4 % (-8 to -1)}. */
+    static String effect(Effect effect) {
+        List<String> out = new ArrayList<>();
+        if (!effect.mass().equals(Effect.NONE.mass())) {
+            out.add(mass(effect.mass()));
+        }
+        if (!effect.rolling().equals(Effect.NONE.rolling())) {
+            out.add("rolling " + Figures.percent(effect.rolling(), 1));
+        }
+        if (!effect.drag().equals(Effect.NONE.drag())) {
+            out.add("drag " + Figures.percent(effect.drag(), 1));
+        }
+        return String.join(", ", out);
+    }
+
+    /** {@code 160 g (80 to 300) less}. */
+    static String mass(Range added) {
+        boolean less = added.mid() < 0;
+        return Figures.mass(less ? turned(added) : added) + (less ? " less" : " more");
+    }
+
+    /** {@code It pays only below one extra tube stop (8 min) in 12 such rides (5 to 30)}. */
+    static String odds(BreakEven even) {
+        return odds(even, even.faster());
+    }
+
+    /** @param faster the faster option in words */
+    static String odds(BreakEven even, String faster) {
+        String cost = " (" + Figures.time(even.cost().mid()) + ")";
+        String pays = capital(faster) + " pays only below ";
+        Range rides = even.rides();
+        if (rides.mid() < 1) {
+            String least = Double.isInfinite(rides.high()) ? "none" : Phrases.number(1 / rides.high(), 1);
+            return pays + Phrases.number(1 / rides.mid(), 1) + " extra " + plural(even.stop()) + cost + " a ride (" + least + " to " + Phrases.number(1 / rides.low(), 1) + ")";
+        }
+        String ends = Double.isInfinite(rides.high()) ? count(rides.low()) + " or more" : count(rides.low()) + " to " + count(rides.high());
+        return pays + "one extra " + even.stop() + cost + " in " + count(rides.mid()) + " such rides (" + ends + ")";
+    }
+
+    /** {@code tube stops that lose the group}. */
+    private static String plural(String stop) {
+        return stop.equals("walk") ? "walks" : stop.replace("stop", "stops").replace("loses", "lose");
+    }
+
+    private static String count(double rides) {
+        return Phrases.number(rides, rides < 10 ? 1 : 0);
+    }
+
+    /** What it returns over a year; empty where the number of races is not written. */
+    static String season(BreakEven even) {
+        return even.season() == null ? "" : "Over " + even.races() + " such races a year it returns " + Figures.time(even.season()) + "; one "
+                + even.stop() + " costs " + Figures.time(even.cost());
+    }
+
+    static String extensions(Extensions extensions) {
+        if (extensions.share().high() <= 0) {
+            return "nowhere on this course can they be used; carrying them " + returns(extensions.saved());
+        }
+        return "used on " + Figures.percent(extensions.share(), 0) + " of the course, where drag is " + Figures.percent(extensions.drag(), 0)
+                + " of the usual; that " + returns(extensions.saved()) + " for someone riding alone there";
+    }
+
+    /** The lines on one alternative. */
+    static List<String> lines(Alternative alternative) {
+        List<String> out = new ArrayList<>();
+        out.add(effect(alternative.effect()) + ".");
+        for (BreakEven even : alternative.breakEvens()) {
+            out.add(odds(even) + ".");
+        }
+        if (!alternative.breakEvens().isEmpty()) {
+            String season = season(alternative.breakEvens().get(alternative.breakEvens().size() > 1 ? 1 : 0));
+            if (!season.isEmpty()) {
+                out.add(season + ".");
+            }
+        }
+        return out;
+    }
+
+    /** What one decision is worth; null where nothing can be said or nothing was worked out. */
+    public static Worth worth(Brief brief, Topic topic) {
+        return brief.worths() == null ? null : brief.worths().on(topic);
+    }
+
+    static String capital(String text) {
+        return BriefText.capital(text);
+    }
+}

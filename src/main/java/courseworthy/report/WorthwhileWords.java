@@ -1,0 +1,95 @@
+package courseworthy.report;
+
+import courseworthy.build.Build;
+import courseworthy.build.WorthwhileChanges;
+import courseworthy.build.WorthwhileChanges.Change;
+import courseworthy.build.WorthwhileChanges.Stay;
+import courseworthy.ride.Range;
+import courseworthy.workshop.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is worth changing and what to leave alone, in sentences. */
+final class WorthwhileWords {
+
+    static final String CHANGES = "Worth changing or not, against the bike as it stands now";
+    static final String LEAVE_ALONE = "Leave alone in the workshop";
+
+    private WorthwhileWords() {
+    }
+
+    static List<String> changes(Build build) {
+        List<String> out = new ArrayList<>();
+        if (build.worthwhile() == null || build.worthwhile().all() == null) {
+            return out;
+        }
+        for (Change each : build.worthwhile().changes()) {
+            out.add(change(each));
+        }
+        if (out.size() > 1) {
+            out.add("All together: " + figures(build.worthwhile().all()) + ".");
+        }
+        out.add("Rolling, drag and the masses of these parts are in the times; what gears, travel, a dropper or a power meter return is not.");
+        return out;
+    }
+
+    private static String change(Change change) {
+        String off = change.off().isEmpty() ? "" : " for " + names(change.off());
+        String on = change.on().isEmpty() ? "off: " + names(change.off()) : names(change.on()) + off;
+        String serves = change.serves().isEmpty() ? "" : " Serves " + String.join(", ", change.serves()) + ".";
+        return change.place() + ", " + on + ": " + figures(change) + "." + verdict(change) + serves + fresh(change.fresh());
+    }
+
+    private static String figures(Change change) {
+        String grams = change.grams() == null ? "mass change not known" : change.grams() == 0 ? "no change of mass"
+                : Math.abs(change.grams()) + (change.grams() < 0 ? " g less" : " g more");
+        return grams + ", " + returns(change.returns()) + "; about " + Math.round(change.minutes()) + " min of work";
+    }
+
+    private static String returns(Range returns) {
+        return returns == null ? "what it returns cannot be computed" : WorthWords.returns(returns);
+    }
+
+    /** A word only where the time says one: what serves the call serves it for its own reasons. */
+    private static String verdict(Change change) {
+        if (change.returns() == null || change.returns().mid() >= 0 || change.serves().isEmpty()) {
+            return "";
+        }
+        return " Not for time, but for what the call is after.";
+    }
+
+    private static String fresh(List<Part> parts) {
+        return parts.isEmpty() ? "" : " Hardly ridden: " + names(parts) + ". Ride it before the day, or leave it off.";
+    }
+
+    static List<String> leaveAlone(Build build) {
+        List<String> out = new ArrayList<>();
+        if (build.worthwhile() != null) {
+            for (Stay each : build.worthwhile().leaveAlone()) {
+                out.add(stay(each, build.worthwhile()));
+            }
+        }
+        return out;
+    }
+
+    private static String stay(Stay stay, WorthwhileChanges all) {
+        String hours = stay.hours() == null ? "" : " (" + Math.round(stay.hours() / 3600) + " h ridden)";
+        String where = stay.place() == null ? "" : " as " + stay.place();
+        String returns = stay.returns() == null ? "" : " would return " + Figures.time(stay.returns()) + season(stay, all) + ", but";
+        String because = String.join("; ", stay.because());
+        return stay.part() + hours + where + (returns.isEmpty() ? ": " : returns + " ") + because + ".";
+    }
+
+    private static String season(Stay stay, WorthwhileChanges all) {
+        return all.races() == null ? "" : all.races() == 1 ? ", once a year"
+                : ", " + Figures.time(stay.returns().mid() * all.races()) + " over " + all.races() + " such races a year";
+    }
+
+    private static String names(List<Part> parts) {
+        List<String> names = new ArrayList<>();
+        for (Part part : parts) {
+            names.add(part.name());
+        }
+        return String.join(", ", names);
+    }
+}

@@ -1,0 +1,57 @@
+package courseworthy.report.json;
+
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureScale;
+import courseworthy.demand.MeasureValue;
+import courseworthy.report.AtHandWords;
+import courseworthy.worth.BikeAtHand;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+
+/** Writes the bike at hand as JSON, beside the one that is recommended. */
+final class JsonBikeAtHand {
+
+    private JsonBikeAtHand() {
+    }
+
+    static void add(Json json, BikeAtHand bike) throws IOException {
+        if (bike == null) {
+            return;
+        }
+        json.object("bike_at_hand");
+        json.string("kind", bike.kind());
+        json.yesNo("possible", bike.possible());
+        json.strings("text", AtHandWords.lines(bike));
+        json.strings("against", AtHandWords.against(bike));
+        if (bike.possible()) {
+            json.range("time_s", bike.time(), 0);
+            json.range("costs_s", bike.costs(), 0);
+        }
+        json.list("given");
+        for (Map.Entry<Measure, MeasureValue> each : AtHandWords.given(bike).entrySet()) {
+            MeasureScale scale = each.getKey().scale();
+            json.open();
+            json.string("name", each.getKey().written());
+            json.scaled("value", scale, each.getValue().mid());
+            json.string("unit", Json.unit(scale));
+            json.string("text", scale.text(each.getValue().mid()));
+            json.close();
+        }
+        json.endList();
+        json.list("decisions");
+        for (Decision decision : bike.possible() ? bike.call().decisions() : List.<Decision>of()) {
+            json.open();
+            json.string("topic", decision.topic().name());
+            json.string("status", decision.status().words());
+            json.value("value", decision.topic(), decision.value());
+            json.string("unit", Json.unit(decision.topic()));
+            json.string("text", decision.text());
+            json.string("standing", decision.standing() == null ? null : decision.standing().word());
+            json.close();
+        }
+        json.endList();
+        json.close();
+    }
+}

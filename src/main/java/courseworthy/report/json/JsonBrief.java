@@ -1,0 +1,334 @@
+package courseworthy.report.json;
+
+import courseworthy.call.CloseThreshold;
+import courseworthy.call.Flip;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.claim.Claim;
+import courseworthy.claim.TestedFact;
+import courseworthy.claim.Verb;
+import courseworthy.course.Repair;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureScale;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.UndeterminedRule;
+import courseworthy.report.Phrases;
+import courseworthy.task.Brief;
+import courseworthy.task.Brief.LeaveAlone;
+import courseworthy.task.CourseSummary;
+import courseworthy.task.CourseSummary.SurfaceShare;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Writes a brief as JSON, format 1. Units are fixed by name: lengths in m (parts of a bike in mm), masses in kg, times in s,
+ * pressures in kPa, temperatures in C, volumes in L, shares as fractions of one. The order is the catalogue's; within a decision
+ * claims stand by rank, force and id.
+ */
+public final class JsonBrief {
+
+    private final Json json;
+    /** What would change the one decision that is written; null where that was not asked for. */
+    private List<Flip> flips;
+    /** Whose decisions are written, where what they are worth is written too; else null. */
+    private Brief worthOf;
+
+    private JsonBrief(Json json) {
+        this.json = json;
+    }
+
+    /** The whole brief. */
+    public static String of(Brief brief) {
+        return Json.written(json -> new JsonBrief(json).brief(brief, brief.decisions()));
+    }
+
+    /** The brief with the decision on one topic alone, and what would change it. */
+    public static String of(Brief brief, String topic, List<Flip> flips) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.flips = flips;
+            writer.brief(brief, List.of(brief.on(topic)));
+        });
+    }
+
+    /** Writes decisions and claims into a document of another kind. */
+    static JsonBrief on(Json json) {
+        return new JsonBrief(json);
+    }
+
+    /** The course and its demands alone. */
+    public static String course(CourseSummary course, Map<Measure, MeasureValue> demands) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.course(course);
+            writer.demands(demands);
+        });
+    }
+
+    /** The checklist alone. */
+    public static String checklist(Brief brief) {
+        return Json.written(json -> {
+            JsonBrief writer = new JsonBrief(json);
+            writer.head(brief);
+            writer.sections(brief.checklist().sections());
+        });
+    }
+
+    private void brief(Brief brief, List<Decision> decisions) throws IOException {
+        head(brief);
+        course(brief.course());
+        demands(brief.demands().values());
+        assumed(brief);
+        new JsonRide(json).of(brief.demands().estimated());
+        worthOf = brief;
+        decisions("decisions", decisions);
+        leaveAlone(brief.leaveAlone());
+        couldNotTell(brief.couldNotTell());
+        json.strings("cautions", Phrases.cautions(brief));
+        new JsonPlan(json).of(brief.outlook());
+        new JsonBuild(json).of(brief.build());
+        sections(brief.checklist().sections());
+    }
+
+    void head(Brief brief) throws IOException {
+        head(json, brief);
+    }
+
+    /** Whose brief it is and for what, as fields of the open object. */
+    static void head(Json json, Brief brief) throws IOException {
+        json.string("role", brief.role());
+        json.string("date", brief.date() == null ? null : brief.date().toString());
+        json.string("event", brief.event());
+        json.string("rider", brief.rider());
+        JsonSheets.write(brief.sheets(), json);
+    }
+
+    private void course(CourseSummary course) throws IOException {
+        json.object("course");
+        json.string("name", course.name());
+        json.string("summary", course.summary());
+        json.string("file", course.file());
+        json.metres("distance_m", course.distance());
+        json.metres("ascent_m", course.ascent());
+        json.metres("descent_m", course.descent());
+        json.list("surfaces");
+        for (SurfaceShare surface : course.surfaces()) {
+            json.open();
+            json.string("surface", surface.surface());
+            json.number("share", surface.share());
+            json.close();
+        }
+        json.endList();
+        json.list("repairs");
+        for (Repair repair : course.repairs()) {
+            json.open();
+            json.string("what", repair.what());
+            json.number("count", BigDecimal.valueOf(repair.count()));
+            json.close();
+        }
+        json.endList();
+        json.strings("notes", course.notes());
+        json.close();
+    }
+
+    private void demands(Map<Measure, MeasureValue> demands) throws IOException {
+        json.list("demands");
+        for (Map.Entry<Measure, MeasureValue> demand : demands.entrySet()) {
+            MeasureScale scale = demand.getKey().scale();
+            MeasureValue value = demand.getValue();
+            json.open();
+            json.string("name", demand.getKey().written());
+            json.scaled("value", scale, value.mid());
+            json.scaled("low", scale, value.low());
+            json.scaled("high", scale, value.high());
+            json.string("unit", Json.unit(scale));
+            json.string("text", Phrases.range(scale, value));
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void assumed(Brief brief) throws IOException {
+        json.list("assumed");
+        for (String ground : brief.course().assumed()) {
+            assumed("ground", ground);
+        }
+        for (Assumed each : brief.demands().assumed()) {
+            assumed(each.what(), each.value());
+        }
+        json.endList();
+    }
+
+    private void assumed(String what, String value) throws IOException {
+        json.open();
+        json.string("what", what);
+        json.string("value", value);
+        json.close();
+    }
+
+    void decisions(String field, List<Decision> decisions) throws IOException {
+        json.list(field);
+        for (Decision decision : decisions) {
+            decision(decision, decisions.size() == 1);
+        }
+        json.endList();
+    }
+
+    private void decision(Decision decision, boolean alone) throws IOException {
+        json.open();
+        json.string("topic", decision.topic().name());
+        json.string("status", decision.status().words());
+        json.value("value", decision.topic(), decision.value());
+        json.string("unit", Json.unit(decision.topic()));
+        json.string("text", decision.text());
+        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        json.string("why", decision.why());
+        if (worthOf != null) {
+            close(worthOf.close(decision));
+        }
+        json.list("for");
+        for (Claim claim : decision.taken()) {
+            json.open();
+            claim(claim);
+            json.close();
+        }
+        json.endList();
+        json.list("against");
+        for (Lost lost : decision.lost()) {
+            lost(lost);
+        }
+        json.endList();
+        if (worthOf != null && alone) {
+            new JsonWorth(json).full(worthOf, decision);
+        } else if (worthOf != null) {
+            new JsonWorth(json).terse(worthOf, decision);
+        }
+        if (flips != null) {
+            JsonFlips.add("flips", json, flips);
+        }
+        json.close();
+    }
+
+    /** Whether it is close, and to what. */
+    private void close(CloseThreshold margin) throws IOException {
+        json.yesNo("close", margin != null);
+        if (margin == null) {
+            return;
+        }
+        MeasureScale scale = margin.measure().scale();
+        json.object("close_to");
+        json.string("measure", margin.measure().written());
+        json.scaled("value", scale, margin.from());
+        json.scaled("threshold", scale, margin.threshold());
+        json.string("unit", Json.unit(scale));
+        json.string("otherwise", margin.otherwise().text());
+        json.close();
+    }
+
+    void lost(Lost lost) throws IOException {
+        json.open();
+        claim(lost.claim());
+        json.string("how", lost.how().words());
+        if (!lost.by().isEmpty()) {
+            json.string("overruled_by", lost.by().get(0));
+            json.strings("lost_to", lost.by());
+        }
+        json.close();
+    }
+
+    void claim(Claim claim) throws IOException {
+        json.author(claim.author());
+        says(claim);
+        json.list("grounds");
+        for (TestedFact ground : claim.grounds()) {
+            ground(ground);
+        }
+        json.endList();
+    }
+
+    private void says(Claim claim) throws IOException {
+        json.object("says");
+        json.string("verb", claim.verb().word());
+        if (claim.verb() == Verb.ONE_OF) {
+            json.values("value", claim.topic(), claim.values());
+        } else {
+            json.value("value", claim.topic(), claim.value());
+        }
+        json.string("unit", Json.unit(claim.topic()));
+        json.string("written", claim.written());
+        json.close();
+    }
+
+    private void ground(TestedFact ground) throws IOException {
+        json.open();
+        json.string("measure", ground.measure());
+        if (ground.number() == null) {
+            json.string("value", ground.value());
+        } else {
+            json.number("value", ground.number());
+        }
+        json.string("unit", ground.unit());
+        json.string("text", ground.value());
+        json.string("test", ground.test());
+        json.yesNo("met", ground.met());
+        json.yesNo("near", ground.near());
+        json.close();
+    }
+
+    private void leaveAlone(List<LeaveAlone> things) throws IOException {
+        json.list("leave_alone");
+        for (LeaveAlone thing : things) {
+            json.open();
+            json.string("what", thing.what());
+            json.string("because", thing.because());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void couldNotTell(List<UndeterminedRule> rules) throws IOException {
+        json.list("could_not_tell");
+        for (UndeterminedRule rule : rules) {
+            json.open();
+            json.string("rule", rule.author().rule());
+            json.strings("topics", rule.topics());
+            json.strings("wanting", rule.wanting());
+            json.string("where", rule.author().where().toString());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void sections(List<Section> sections) throws IOException {
+        json.list("checklist");
+        for (Section section : sections) {
+            json.open();
+            json.string("when", section.when());
+            json.list("items");
+            for (Item item : section.items()) {
+                item(item);
+            }
+            json.endList();
+            json.string("done", section.done());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void item(Item item) throws IOException {
+        json.open();
+        json.string("do", item.what());
+        json.string("find", item.find());
+        json.string("because", item.because());
+        json.yesNo("critical", item.critical());
+        json.string("part", item.part());
+        json.string("rule", item.rule());
+        json.string("where", item.where() == null ? null : item.where().toString());
+        json.close();
+    }
+}

@@ -1,0 +1,122 @@
+package courseworthy.report.json;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.fit.FitFindings.Finding;
+import courseworthy.report.PositionWords;
+import courseworthy.workshop.Part;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes the build as JSON: masses in kg, times in s. */
+final class JsonBuild {
+
+    private final Json json;
+
+    JsonBuild(Json json) {
+        this.json = json;
+    }
+
+    void of(Build build) throws IOException {
+        if (build == null) {
+            return;
+        }
+        json.object("build");
+        json.string("workshop", build.workshop());
+        json.string("bike", name(build.bike()));
+        json.number("mass_kg", build.bike() == null ? null : rounded(build.mass()));
+        json.number("mass_now_kg", build.bike() == null ? null : rounded(build.massNow()));
+        json.strings("unweighed", names(build.unweighed()));
+        json.list("parts");
+        for (Fitted each : build.parts()) {
+            json.open();
+            json.string("place", each.place().words());
+            json.string("part", each.part().name());
+            json.close();
+        }
+        json.endList();
+        json.strings("pressures", build.pressures());
+        json.list("swaps");
+        for (Swap swap : build.swaps()) {
+            swap(swap);
+        }
+        json.endList();
+        json.list("back");
+        for (Swap swap : build.back()) {
+            swap(swap);
+        }
+        json.endList();
+        json.list("not_met");
+        for (NotMet each : build.notMet()) {
+            json.open();
+            json.string("topic", each.topic());
+            json.string("wanted", each.wanted());
+            json.string("got", each.got());
+            json.string("part", each.part());
+            json.close();
+        }
+        json.endList();
+        findings("to_mind", build.toMind());
+        findings("in_the_way", build.inTheWay());
+        json.strings("wear", build.wear());
+        json.strings("lacking", build.lacking());
+        new JsonWorthwhile(json).of(build);
+        json.strings("position", PositionWords.inBrief(build.position()));
+        json.close();
+    }
+
+    private void swap(Swap swap) throws IOException {
+        json.open();
+        json.string("bike", name(swap.bike()));
+        json.string("place", swap.place().words());
+        json.string("off", name(swap.off()));
+        json.string("on", name(swap.on()));
+        json.strings("with", names(swap.with()));
+        json.string("over", name(swap.over()));
+        json.string("from", name(swap.from()));
+        json.number("work_s", BigDecimal.valueOf(Math.round(swap.minutes() * 60)));
+        json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
+        json.strings("after", swap.after());
+        json.strings("needs", swap.needs());
+        json.yesNo("mechanic", swap.mechanic());
+        json.strings("why", swap.why());
+        json.close();
+    }
+
+    private void findings(String name, List<Finding> findings) throws IOException {
+        json.list(name);
+        for (Finding each : findings) {
+            json.open();
+            json.string("rule", each.author().rule());
+            json.string("result", each.fit().result().words());
+            json.string("words", each.fit().words());
+            json.strings("parts", names(each.parts()));
+            json.string("because", each.author().because());
+            json.string("where", each.author().where().toString());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private static List<String> names(List<Part> parts) {
+        List<String> out = new ArrayList<>();
+        for (Part part : parts) {
+            out.add(part.name());
+        }
+        return out;
+    }
+
+    private static String name(Part part) {
+        return part == null ? null : part.name();
+    }
+
+    private static BigDecimal rounded(double value) {
+        BigDecimal plain = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+}

@@ -1,0 +1,88 @@
+package courseworthy.report.json;
+
+import courseworthy.report.CompareWords;
+import courseworthy.ride.Range;
+import courseworthy.task.Brief;
+import courseworthy.worth.BreakEven;
+import courseworthy.worth.ClimbInGear;
+import courseworthy.worth.SetUp;
+import java.io.IOException;
+import java.util.List;
+
+/** Writes set-ups side by side as JSON, the recommended first: times in s, masses in kg, work in J, speeds in m/s. */
+public final class JsonCompare {
+
+    private final Json json;
+
+    private JsonCompare(Json json) {
+        this.json = json;
+    }
+
+    /** @param setUps the recommended first */
+    public static String of(Brief brief, List<SetUp> setUps) {
+        return Json.written(json -> {
+            JsonBrief.head(json, brief);
+            json.string("course", brief.course().name());
+            json.list("set_ups");
+            for (int i = 0; i < setUps.size(); i++) {
+                new JsonCompare(json).setUp(setUps.get(i), CompareWords.heading(setUps, i));
+            }
+            json.endList();
+        });
+    }
+
+    private void setUp(SetUp setUp, String heading) throws IOException {
+        json.open();
+        json.string("heading", heading);
+        json.string("written", setUp.written());
+        json.yesNo("as_asked", setUp.asAsked());
+        json.decimal("riding_s", setUp.riding(), 0);
+        json.range("returns_s", setUp.returned(), 1);
+        json.decimal("work_J", setUp.work(), 0);
+        json.range("mass_kg", setUp.effect().mass(), 3);
+        json.range("drag_share", setUp.effect().drag(), 4);
+        json.range("rolling_share", setUp.effect().rolling(), 4);
+        cadence("cadence_on_the_last_climb_per_min", setUp.climbed());
+        cadence("cadence_on_the_steepest_100_m_per_min", setUp.steepest());
+        range("spun_out_from_m_per_s", setUp.topSpeed());
+        new JsonWorth(json).breakEvens(setUp.breakEven() == null ? List.<BreakEven>of() : List.of(setUp.breakEven()));
+        json.list("differences");
+        for (SetUp.Difference each : setUp.changes()) {
+            json.open();
+            json.string("topic", each.topic().name());
+            json.string("here", each.here());
+            json.string("recommended", each.recommended());
+            json.yesNo("asked", each.asked());
+            json.close();
+        }
+        json.endList();
+        json.list("refused");
+        for (SetUp.Refusal each : setUp.refused()) {
+            json.open();
+            json.string("topic", each.topic().name());
+            json.string("asked", each.asked());
+            json.string("here", each.here());
+            json.strings("by", each.by());
+            json.close();
+        }
+        json.endList();
+        json.strings("not_in_these_figures", setUp.uncounted());
+        json.close();
+    }
+
+    private void cadence(String field, ClimbInGear climbed) throws IOException {
+        if (climbed == null) {
+            json.string(field, null);
+        } else {
+            json.range(field, climbed.cadence(), 1);
+        }
+    }
+
+    private void range(String field, Range range) throws IOException {
+        if (range == null) {
+            json.string(field, null);
+        } else {
+            json.range(field, range, 2);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package courseworthy.report.json;
+
+import courseworthy.analysis.ChangeCause;
+import courseworthy.analysis.ChangeGroup;
+import courseworthy.analysis.Impact;
+import courseworthy.analysis.Impact.Listed;
+import courseworthy.analysis.Impact.Named;
+import courseworthy.analysis.Impact.Ride;
+import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.RideCover;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.decision.Decision;
+import courseworthy.report.ImpactWords;
+import courseworthy.report.Phrases;
+import courseworthy.sheet.SheetInForce;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Writes what another sheet changes, as JSON, format 1: alike changes together as text shows them, and then each change with every ride it
+ * concerns. Where nothing changes its lists are empty.
+ */
+public final class JsonImpact {
+
+    private final Json json;
+    private final Impact impact;
+    private final ImpactWords words;
+
+    private JsonImpact(Json json, Impact impact) {
+        this.json = json;
+        this.impact = impact;
+        this.words = new ImpactWords(impact, true);
+    }
+
+    public static String of(Impact impact) {
+        return Json.written(json -> new JsonImpact(json, impact).all());
+    }
+
+    private void all() throws IOException {
+        JsonSheets.write("sheets_before", SheetInForce.of(impact.before()), json);
+        JsonSheets.write("sheets_after", SheetInForce.of(impact.after()), json);
+        json.strings("courses", names(impact.courses()));
+        json.strings("riders", names(impact.riders()));
+        count("calls", impact.calls());
+        count("changed", impact.changed());
+        json.strings("topics", impact.topics().stream().map(topic -> topic.name()).toList());
+        groups();
+        items();
+        decisions();
+        checklist();
+    }
+
+    private static List<String> names(List<Named> all) {
+        return all.stream().map(Named::name).toList();
+    }
+
+    private void count(String field, int number) throws IOException {
+        json.number(field, BigDecimal.valueOf(number));
+    }
+
+    // Alike changes together
+
+    private void groups() throws IOException {
+        json.list("groups");
+        for (ChangeGroup alike : ChangeGroup.of(impact)) {
+            Turned example = alike.example();
+            json.open();
+            json.strings("topics", alike.topics().stream().map(topic -> topic.name()).toList());
+            json.string("change", alike.change().words());
+            json.string("words", ImpactWords.what(alike));
+            count("calls", alike.rides().size());
+            blocks(RideCover.of(alike.rides(), impact.riders(), impact.courses()));
+            json.object("example");
+            ride(example.ride());
+            json.string("topic", example.topic().name());
+            json.string("words", ImpactWords.example(example));
+            json.string("why", ImpactWords.why(example));
+            json.close();
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void blocks(RideCover whom) throws IOException {
+        json.strings("whom", whom.blocks().stream().map(words::block).toList());
+    }
+
+    private void items() throws IOException {
+        json.list("checklist_groups");
+        for (ChangeGroup.Items each : ChangeGroup.items(impact)) {
+            Task task = each.first().task();
+            json.open();
+            json.string("change", each.first().how().words());
+            json.string("rule", task.author().rule());
+            json.string("by", task.due().words());
+            json.string("what", task.what());
+            count("calls", each.rides().size());
+            blocks(RideCover.of(each.rides(), impact.riders(), impact.courses()));
+            json.close();
+        }
+        json.endList();
+    }
+
+    // Each change
+
+    private void decisions() throws IOException {
+        json.list("decisions");
+        for (List<Turned> alike : together()) {
+            Turned first = alike.get(0);
+            json.open();
+            json.string("topic", first.topic().name());
+            json.string("unit", Json.unit(first.topic()));
+            json.string("change", first.change().words());
+            decision("from", first.was());
+            decision("to", first.is());
+            rides(alike.stream().map(Turned::ride).toList());
+            cause(first.cause());
+            json.close();
+        }
+        json.endList();
+    }
+
+    /** Those that go from one decision to one other for one cause, by topic. */
+    private Collection<List<Turned>> together() {
+        Map<String, List<Turned>> out = new LinkedHashMap<>();
+        impact.topics().forEach(topic -> impact.turned().stream().filter(each -> each.topic().equals(topic)).forEach(each -> {
+            String key = topic.name() + "\n" + text(each.was()) + "\n" + text(each.is()) + "\n" + ImpactWords.why(each);
+            out.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
+        }));
+        return out.values();
+    }
+
+    private static String text(Decision decision) {
+        return decision.text() + "\n" + decision.standing();
+    }
+
+    private void decision(String field, Decision decision) throws IOException {
+        json.object(field);
+        json.string("status", decision.status().words());
+        json.value("value", decision.topic(), decision.value());
+        json.string("text", decision.text());
+        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        json.close();
+    }
+
+    private void rides(List<Ride> rides) throws IOException {
+        json.list("rides");
+        for (Ride ride : rides) {
+            json.open();
+            ride(ride);
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void ride(Ride ride) throws IOException {
+        json.string("course", ride.course());
+        json.string("rider", ride.rider());
+    }
+
+    private void cause(ChangeCause cause) throws IOException {
+        claim("now_said", cause.now());
+        claim("no_longer_said", cause.gone());
+        json.string("left_out", cause.left() == null || cause.back() ? null : cause.left().rule());
+        json.string("no_longer_left_out", cause.left() == null || !cause.back() ? null : cause.left().rule());
+        json.string("follows_from", cause.through() == null ? null : cause.through().topic().name());
+    }
+
+    private void claim(String field, Claim claim) throws IOException {
+        if (claim == null) {
+            json.string(field, null);
+            return;
+        }
+        json.object(field);
+        json.string("rule", claim.author().rule());
+        json.string("says", Phrases.says(claim));
+        json.string("force", claim.author().force().word());
+        json.string("because", claim.author().because());
+        json.string("where", claim.author().where().toString());
+        json.close();
+    }
+
+    private void checklist() throws IOException {
+        Map<String, List<Listed>> together = new LinkedHashMap<>();
+        for (Listed each : impact.listed()) {
+            String key = each.how() + "\n" + each.task().author().rule() + "\n" + text(each.was()) + "\n" + text(each.is());
+            together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
+        }
+        json.list("checklist");
+        for (List<Listed> alike : together.values()) {
+            Listed first = alike.get(0);
+            json.open();
+            json.string("change", first.how().words());
+            json.string("rule", first.task().author().rule());
+            json.string("where", first.task().author().where().toString());
+            task("from", first.was());
+            task("to", first.is());
+            rides(alike.stream().map(Listed::ride).toList());
+            json.close();
+        }
+        json.endList();
+    }
+
+    private static String text(Task task) {
+        return task == null ? "" : task.due() + task.what() + "\n" + task.find();
+    }
+
+    private void task(String field, Task task) throws IOException {
+        if (task == null) {
+            json.string(field, null);
+            return;
+        }
+        json.object(field);
+        json.string("by", task.due().words());
+        json.string("what", task.what());
+        json.string("find", task.find());
+        json.close();
+    }
+}

@@ -1,0 +1,48 @@
+package courseworthy.report.json;
+
+import courseworthy.engine.CaseResults;
+import courseworthy.sheet.SheetInForce;
+import java.math.BigDecimal;
+
+/** Writes how a sheet came out against its cases, as JSON, format 1. */
+public final class JsonTest {
+
+    private JsonTest() {
+    }
+
+    /** What failed and, where it was asked for, what no case touches. */
+    public static String of(String file, CaseResults tried) {
+        return Json.written(json -> {
+            json.string("sheet", file);
+            JsonSheets.write(SheetInForce.of(tried.sheets()), json);
+            json.number("rows", BigDecimal.valueOf(tried.rows()));
+            json.number("cases", BigDecimal.valueOf(tried.cases()));
+            json.list("failed");
+            for (CaseResults.Failed failed : tried.failed()) {
+                json.open();
+                json.string("where", failed.where().toString());
+                json.string("rule", failed.rule());
+                json.string("case", failed.sentence());
+                json.strings("differences", failed.differences().stream().map(String::strip).toList());
+                json.close();
+            }
+            json.endList();
+            if (tried.missing() != null) {
+                missing(json, tried);
+            }
+        });
+    }
+
+    private static void missing(Json json, CaseResults tried) throws java.io.IOException {
+        json.list("untouched");
+        for (CaseResults.Missing missing : tried.missing()) {
+            json.open();
+            json.string("where", missing.where().toString());
+            json.string("rule", missing.rule());
+            json.string("what", missing.what());
+            json.string("add", missing.lacking());
+            json.close();
+        }
+        json.endList();
+    }
+}

@@ -1,0 +1,567 @@
+package courseworthy.ride;
+
+import courseworthy.course.Ground;
+import courseworthy.course.Stretch;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How long a way takes, and how fast each step is ridden: a power balance along the way with the speed carried over from step to step
+ * ({@link Motion}), at the power that can be held for the time it takes. Power and time agree to 0.1 %. Power is shared out over slopes and
+ * wind as {@link Pacing} says and falls slowly over the day as the rider tires; where the ground's cap on speed is reached the rider eases,
+ * coasts or brakes; where speed falls below walking the rider walks. What can be held is compared with the fourth-power mean over time,
+ * since hard minutes cost more than easy ones give back (common practice; over a cross-country lap it was 279 W where the plain mean was
+ * 243 W: Macdermid and Stannard 2012, J. Sports Sci. 30:1491-1501).
+ *
+ * <p>Ranges are those of {@link RangeSampler}: the thinned rule rides the {@linkplain DiscretisedCourse#thinned thinned way} with each uncertain input in turn
+ * at its ends and joins what changed over all draws; {@link SampledEstimate} rides every draw on the whole way.
+ */
+public final class RideEstimate {
+
+    /** Gradient from which ground climbs or falls, and within which it is level: where the mean power of each is given (practice, no source). */
+    public static final double CLIMBING = 0.02;
+    public static final double LEVEL = 0.01;
+
+    /** Power and what can be held for the time agree to this share; for the ends of the range less closely, the rest by its slope. */
+    private static final double AGREED = 2e-4;
+    private static final double ENDS_AGREED = 2e-2;
+    /** Of two rides that differ by a few seconds. */
+    private static final double PAIRED = 1e-6;
+    private static final int MOST_ROUNDS = 40;
+    /** An input that changes the time by this share is worked out half-way to its ends too. */
+    private static final double MUCH = 0.06;
+    /** How fast load outgrows what can be held as power grows, to begin with. */
+    private static final double USUAL_SLOPE = 0.95;
+    /** First pieces of a step, m, and how they grow; those of the thinned way. */
+    private static final double FIRST = 15;
+    private static final double GROWTH = 1.6;
+    private static final double THINNED_FIRST = 60;
+    private static final double THINNED_GROWTH = 2.5;
+
+    private final DiscretisedCourse way;
+    private final RideAssumptions basis;
+    private final int stretches;
+    private final Range[] rolling;
+    private final Range[] cap;
+    private final Range[] sideways;
+    private final Map<Double, Range> arrivals = new HashMap<>();
+    private final double[] turns;
+    private final RideSimulator whole;
+    private final RideSimulator thin;
+    private final Run middle;
+    private final RideTrace trace;
+    private final Range riding;
+    private final RidePortions portions;
+    private final Range stops;
+    private final double walked;
+    private final Range total;
+    private final double[][] draws = RangeSampler.draws(RangeSampler.DRAWS, Uncertain.COUNT);
+    private double expected;
+    Run about;
+    private double timeByPower;
+    private RangeSampler.Together together = RangeSampler.APART;
+    /** By input and place on the thinned way; null where not ridden. */
+    private final Run[][] runs = new Run[Uncertain.COUNT][RangeSampler.PLACES.length];
+
+    private RideEstimate(DiscretisedCourse way, RideAssumptions basis, List<Stretch> stretches) {
+        this.way = way;
+        this.basis = basis;
+        this.stretches = stretches.size();
+        this.rolling = new Range[way.grounds()];
+        double[] harder = new double[way.grounds()];
+        this.cap = new Range[way.grounds()];
+        this.sideways = new Range[way.grounds()];
+        this.turns = new double[way.grounds()];
+        for (int i = 0; i < rolling.length; i++) {
+            Ground ground = stretches.get(way.stretchOf(i)).ground();
+            ground(i, ground);
+            harder[i] = TrailCorner.on(ground.mtbScale(), 0) ? harder(i, ground) : 0;
+        }
+        whole = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
+        thin = new RideSimulator(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
+        settle();
+        prepare(whole);
+        middle = held(whole, inputs(), about, AGREED, true);
+        trace = middle.steps;
+        walked = walked(trace);
+        riding = spread();
+        portions = new RidePortions(this, harder);
+        stops = Stops.of(middle.seconds, basis.points(), basis.training());
+        total = riding.plus(stops);
+    }
+
+    private void ground(int i, Ground ground) {
+        double more = way.harder(i);
+        rolling[i] = RollingResistance.of(ground, more, basis.kind(), basis.wetness());
+        cap[i] = SpeedLimits.cap(ground, more, basis.kind(), basis.skill(), basis.wetness());
+        sideways[i] = SpeedLimits.sideways(ground, basis.skill(), basis.wetness());
+        turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
+    }
+
+    /** By what share a ground rolls worse where it is a technical grade harder. */
+    private double harder(int i, Ground ground) {
+        return RollingResistance.of(ground, way.harder(i) + 1, basis.kind(), basis.wetness()).mid() / rolling[i].mid() - 1;
+    }
+
+    /** The estimate for a way whose steps name stretches by index. */
+    public static RideEstimate of(DiscretisedCourse way, RideAssumptions basis, List<Stretch> stretches) {
+        return new RideEstimate(way, basis, stretches);
+    }
+
+    /** Finds time and power on the thinned way, from which air by the hour, pacing and tiring follow; then once more with these. */
+    private void settle() {
+        expected = way.length() * basis.laps() / 6.5 + 60;
+        double watts = basis.hourPower().mid() * Endurance.share(expected, 0) * basis.intensity().mid();
+        about = new Run(expected, watts, watts, watts, watts, 0, null);
+        for (int round = 0; round < 2; round++) {
+            expected = about.seconds;
+            thin.air(basis.weather(), expected, basis.laps());
+            thin.pace(inputs(), about.power);
+            about = held(thin, inputs(), about, round == 0 ? ENDS_AGREED : PAIRED, true);
+        }
+        thin.ride(inputs(), basis.laps(), about.power * 1.01, hour(inputs()), expected, false);
+        timeByPower = Math.log(thin.seconds / about.seconds) / Math.log(1.01);
+        about = about.corrected(timeByPower);
+    }
+
+    /** Air and pacing for the whole way as settled on the thinned one. */
+    void prepare(RideSimulator other) {
+        other.air(basis.weather(), expected, basis.laps());
+        other.paceAs(thin);
+    }
+
+    /** The whole way made ready once more, for a thread of its own. */
+    RideSimulator another() {
+        RideSimulator other = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
+        prepare(other);
+        return other;
+    }
+
+    /** Inputs that are uncertain independently of each other. */
+    enum Uncertain {
+        POWER, ROLLING, DRAG, WIND, CAP, MASS, CLIMBING, AIR, TIRING;
+
+        /** How many there are (computing). */
+        static final int COUNT = 9;
+    }
+
+    private RideParameters inputs() {
+        return inputs(new double[Uncertain.COUNT]);
+    }
+
+    private RideParameters inputs(int which, double place) {
+        double[] places = new double[Uncertain.COUNT];
+        places[which] = place;
+        return inputs(places);
+    }
+
+    /** Each input at its place between its ends: -1 the slow end, 0 the middle, 1 the fast end. */
+    RideParameters inputs(double[] places) {
+        RideParameters in = new RideParameters();
+        in.powerFactor = at(powerFactor(), places[Uncertain.POWER.ordinal()]);
+        in.mass = at(basis.mass(), -places[Uncertain.MASS.ordinal()]);
+        in.dragArea = at(basis.dragArea(), -places[Uncertain.DRAG.ordinal()]);
+        in.climbing = at(basis.climbing(), -places[Uncertain.CLIMBING.ordinal()]);
+        in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
+        in.airFactor = at(basis.weather().densityOff(), -places[Uncertain.AIR.ordinal()]);
+        in.fade = at(Endurance.fade(expected), -places[Uncertain.TIRING.ordinal()]);
+        in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
+        in.cap = at(cap, places[Uncertain.CAP.ordinal()]);
+        in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
+        in.turnInside = at(TrailCorner.INSIDE, places[Uncertain.CAP.ordinal()]);
+        in.tread = at(TrailCorner.TREAD, places[Uncertain.CAP.ordinal()]);
+        in.walking = at(Walking.SPEED, places[Uncertain.CAP.ordinal()]);
+        return in;
+    }
+
+    /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
+    Range powerFactor() {
+        Range lasting = Endurance.share(expected);
+        return Range.exact(1).plus(aboutOne(basis.hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.intensity()));
+    }
+
+    private static Range aboutOne(Range range) {
+        return range.times(1 / range.mid()).plus(-1);
+    }
+
+    private static double at(Range range, double place) {
+        return range.mid() + place * (place < 0 ? range.mid() - range.low() : range.high() - range.mid());
+    }
+
+    private static double[] at(Range[] ranges, double place) {
+        double[] out = new double[ranges.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = at(ranges[i], place);
+        }
+        return out;
+    }
+
+    /**
+     * What came of one choice of inputs.
+     *
+     * @param seconds  riding time
+     * @param power    uphill, in the middle of the ride, W
+     * @param load     fourth-power mean, W
+     * @param mean     plain mean, W
+     * @param pedalled mean while pedalling, W
+     * @param off      logarithm of what can be held for the time over the load
+     * @param steps    step by step, where kept
+     */
+    record Run(double seconds, double power, double load, double mean, double pedalled, double off, RideTrace steps) {
+
+        /** The time at which what is off between power and time is made good, by how time goes with power. */
+        Run corrected(double timeByPower) {
+            double less = Math.abs(off) > 0.1 ? 0 : off;
+            return new Run(seconds * Math.exp(timeByPower * less), power, load, mean, pedalled, off, steps);
+        }
+    }
+
+    /** Finds the power whose fourth-power mean over the ride is what can be held for the time the ride takes with it. */
+    Run held(RideSimulator ridden, RideParameters in, Run guess, double agreed, boolean keep) {
+        double most = RideSimulator.MOST_PEDALLED * hour(in);
+        double power = Math.min(most, guess.power * in.powerFactor);
+        double before = 0;
+        double offBefore = 0;
+        double off = 0;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            off = ride(ridden, in, power, keep);
+            if (Math.abs(off) < agreed || power >= most && off > 0) {
+                break;
+            }
+            double slope = round == 0 ? USUAL_SLOPE : -(off - offBefore) / Math.log(power / before);
+            before = power;
+            offBefore = off;
+            power = Math.min(most, power * Math.exp(Math.max(-0.7, Math.min(0.7, off / Math.max(0.4, Math.min(3, slope))))));
+        }
+        return run(ridden, power, power >= most && off > 0 ? 0 : off, keep);
+    }
+
+    /** The same from the middle ride's power on, the rest of what is off made good by how time goes with power. */
+    Run held(RideSimulator ridden, RideParameters in, double agreed) {
+        return held(ridden, in, middle, agreed, false).corrected(timeByPower);
+    }
+
+    /** Rides at a power uphill and returns the logarithm of what can be held over what was. */
+    private double ride(RideSimulator ridden, RideParameters in, double power, boolean keep) {
+        ridden.ride(in, basis.laps(), power, hour(in), expected, keep);
+        return Math.log(target(in, ridden.seconds) / ridden.load());
+    }
+
+    private Run run(RideSimulator ridden, double power, double off, boolean keep) {
+        return new Run(ridden.seconds, power, ridden.load(), ridden.mean(), ridden.pedalled(), off,
+                keep ? ridden.trace(basis.laps()) : null);
+    }
+
+    private double hour(RideParameters in) {
+        return basis.hourPower().mid() * in.powerFactor;
+    }
+
+    /** What can be held for a time and is meant to be ridden, W. */
+    private double target(RideParameters in, double seconds) {
+        return hour(in) * Endurance.share(seconds, 0) * basis.intensity().mid();
+    }
+
+    /** Rides the thinned way with each input at its places. */
+    private void rideEnds() {
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            runs[i][0] = at(i, 0);
+            runs[i][4] = at(i, 4);
+            double most = Math.max(Math.abs(runs[i][0].seconds - about.seconds), Math.abs(runs[i][4].seconds - about.seconds));
+            if (most > MUCH * about.seconds) {
+                runs[i][1] = at(i, 1);
+                runs[i][3] = at(i, 3);
+            }
+        }
+        if (runs[Uncertain.ROLLING.ordinal()][1] != null && runs[Uncertain.CAP.ordinal()][1] != null) {
+            double[] both = new double[Uncertain.COUNT];
+            both[Uncertain.ROLLING.ordinal()] = -1;
+            both[Uncertain.CAP.ordinal()] = -1;
+            double apart = runs[Uncertain.ROLLING.ordinal()][0].seconds * runs[Uncertain.CAP.ordinal()][0].seconds / about.seconds;
+            double joined = held(thin, inputs(both), about, ENDS_AGREED, false).corrected(timeByPower).seconds;
+            together = new RangeSampler.Together(Uncertain.ROLLING.ordinal(), Uncertain.CAP.ordinal(), joined / apart);
+        }
+    }
+
+    private Run at(int input, int place) {
+        return held(thin, inputs(input, RangeSampler.PLACES[place]), about, ENDS_AGREED, true).corrected(timeByPower);
+    }
+
+    /** The range of the riding time by the thinned rule. */
+    private Range spread() {
+        rideEnds();
+        return spread(middle.seconds, Run::seconds, false);
+    }
+
+    /**
+     * The range of what a ride makes of something, by the thinned rule.
+     *
+     * @param mid   with all inputs in the middle
+     * @param of    what a ride makes of it, on any scale
+     * @param apart whether inputs do nothing together that they do not alone
+     */
+    Range spread(double mid, ToDoubleFunction<Run> of, boolean apart) {
+        double base = of.applyAsDouble(about);
+        double[][] results = places();
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            for (int place = 0; place < RangeSampler.PLACES.length; place++) {
+                results[i][place] = runs[i][place] == null ? Double.NaN : mid * of.applyAsDouble(runs[i][place]) / base;
+            }
+        }
+        return RangeSampler.range(mid, results, apart ? RangeSampler.APART : together, draws);
+    }
+
+    /** The ride where everything rolls at the slow end. */
+    Run rollingWorse() {
+        return runs[Uncertain.ROLLING.ordinal()][0];
+    }
+
+    private static double[][] places() {
+        return new double[Uncertain.COUNT][RangeSampler.PLACES.length];
+    }
+
+    /** Riding time to a distance from the start over all laps, s, with its range; kept once it is worked out. */
+    public synchronized Range arrivals(double distance) {
+        return arrivals.computeIfAbsent(distance, portions::arrival);
+    }
+
+    /**
+     * Riding time between two distances from the start over all laps, s, with its range: what the inputs leave open, that a part of a ride is
+     * ridden harder or easier than the whole, that a trail is harder or easier there than is told of it, and where the wind's direction is not
+     * known that a part may lie along it; joined by the root of the sum of squares.
+     */
+    public Range between(double from, double to) {
+        return portions.between(from, to, false);
+    }
+
+    /** The same where the time of the whole is known to be the middle one's: what makes the whole ride slower or faster is then left out. */
+    public Range betweenOfAKnownTotal(double from, double to) {
+        return portions.between(from, to, true);
+    }
+
+    /**
+     * Time a change returns over the ride, stops apart, s: above 0 where it is faster. Both sides are ridden with the same uncertain inputs,
+     * so the range is that of the difference. What can be held goes with the time on either side. Worked out on the thinned way, whose error
+     * is the same on both sides.
+     */
+    public synchronized Range saved(RideChange change) {
+        if (change.equals(RideChange.NONE)) {
+            return Range.exact(0);
+        }
+        RideParameters in = inputs();
+        in.change = change;
+        double mid = about.seconds - held(thin, in, about, PAIRED, false).corrected(timeByPower).seconds;
+        double plain = saved(change, inputs(), about);
+        double[][] saved = places();
+        for (int i = 0; i < Uncertain.COUNT; i++) {
+            for (int place = 0; place < RangeSampler.PLACES.length; place++) {
+                saved[i][place] = runs[i][place] == null ? Double.NaN
+                        : mid + saved(change, inputs(i, RangeSampler.PLACES[place]), runs[i][place]) - plain;
+            }
+        }
+        return RangeSampler.range(mid, saved, null, draws);
+    }
+
+    /** By one run at the power held without the change, the rest by how time goes with power. */
+    private double saved(RideChange change, RideParameters in, Run without) {
+        in.change = change;
+        double off = ride(thin, in, without.power, false);
+        boolean flatOut = without.power >= RideSimulator.MOST_PEDALLED * hour(in) && off > 0;
+        return without.seconds - run(thin, without.power, flatOut ? 0 : off, false).corrected(timeByPower).seconds;
+    }
+
+    /** The middle ride with a change, step by step. */
+    public synchronized RideTrace trace(RideChange change) {
+        RideParameters in = inputs();
+        in.change = change;
+        return held(whole, in, middle, AGREED, true).steps;
+    }
+
+    /** The middle ride, step by step. */
+    public RideTrace trace() {
+        return trace;
+    }
+
+    /** Riding time, s. */
+    public Range riding() {
+        return riding;
+    }
+
+    /** Time not riding, s. */
+    public Range stops() {
+        return stops;
+    }
+
+    /** Of the stopping time what lies before a place, s: so many support points passed, the rest even over the riding time. */
+    public Range stopped(int pointsPassed, double ridingSeconds) {
+        Range at = Stops.atPoints(middle.seconds, basis.points(), basis.training()).times(pointsPassed / Math.max(1.0, basis.points()));
+        Range between = Stops.between(middle.seconds, basis.points(), basis.training()).times(Math.min(1, ridingSeconds / middle.seconds));
+        return new Range(at.low() + between.low(), at.mid() + between.mid(), at.high() + between.high());
+    }
+
+    /** Of the riding time what is walked beside the bike, s. */
+    public double walked() {
+        return walked;
+    }
+
+    private static double walked(RideTrace trace) {
+        double sum = 0;
+        for (int at = 0; at < trace.size(); at++) {
+            sum += trace.onFoot(at);
+        }
+        return sum;
+    }
+
+    /** Riding and stopping, s. */
+    public Range total() {
+        return total;
+    }
+
+    /** Mean of the power on the pedals while they turn, W. */
+    public double power() {
+        return middle.pedalled;
+    }
+
+    /** Power uphill in the middle of the ride, W; the flat and descents are ridden at less. */
+    public double uphill() {
+        return middle.power;
+    }
+
+    /** Fourth-power mean over the riding time, W: what is compared with what can be held. */
+    public double load() {
+        return middle.load;
+    }
+
+    /** Plain mean over what is ridden, coasting included, walking not, W; 0 where all is walked. */
+    public double meanPower() {
+        double ridden = middle.seconds - walked;
+        return ridden > 0 ? middle.mean * middle.seconds / ridden : 0;
+    }
+
+    /**
+     * Mean power on the pedals where the ground has a gradient between two, W, with the range of what can be held; walking is left out. Null
+     * where less than a fiftieth of the time is ridden so.
+     */
+    public Range powerOn(double least, double most) {
+        double seconds = 0;
+        double work = 0;
+        for (int at = 0; at < trace.size(); at++) {
+            double gradient = way.gradient(trace.step(at));
+            if (gradient >= least && gradient <= most) {
+                seconds += trace.seconds(at) - trace.onFoot(at);
+                work += trace.power(at) * trace.seconds(at);
+            }
+        }
+        return seconds < middle.seconds / 50 ? null : powerFactor().times(work / seconds);
+    }
+
+    /** What can be held for the riding time, W. */
+    public double canHold() {
+        return basis.hourPower().mid() * Endurance.share(middle.seconds, 0) * basis.intensity().mid();
+    }
+
+    /** Power uphill at a moment of the riding time, W: lower late than early. */
+    public double powerAt(double ridingSeconds) {
+        return middle.power * (1 + freshness(ridingSeconds));
+    }
+
+    /** How far power then is above or below its mean, as a share. */
+    public double freshness(double ridingSeconds) {
+        return Endurance.fade(middle.seconds).mid() * (0.5 - Math.max(0, Math.min(1, ridingSeconds / middle.seconds)));
+    }
+
+    /** Mean speed on a step of a lap, m/s; laps from 0. */
+    public double speed(int lap, int step) {
+        return trace.speed(lap * way.size() + step);
+    }
+
+    /** Riding time to the end of a step of a lap, s; laps from 0. */
+    public double arrival(int lap, int step) {
+        return trace.arrival(lap * way.size() + step);
+    }
+
+    /** Riding time to a distance from the start over all laps, s. */
+    public double arrivalAt(double distance) {
+        return trace.arrivalAt(distance);
+    }
+
+    /** The step of a lap that holds a distance from its start. */
+    public int stepAt(double distance) {
+        int low = 0;
+        int high = way.size() - 1;
+        while (low < high) {
+            int between = (low + high) >>> 1;
+            if (way.along(between) < distance) {
+                low = between + 1;
+            } else {
+                high = between;
+            }
+        }
+        return low;
+    }
+
+    /** Rolling resistance coefficient on a stretch as written, or on a {@linkplain DiscretisedCourse#ground ground}. */
+    public Range rolling(int ground) {
+        return rolling[ground];
+    }
+
+    /** Cap on speed on a stretch as written, or on a {@linkplain DiscretisedCourse#ground ground}, m/s. */
+    public Range cap(int ground) {
+        return cap[ground];
+    }
+
+    /** Sideways acceleration that bends of a stretch are taken with, m/s². */
+    public Range sideways(int stretchIndex) {
+        return sideways[stretchIndex];
+    }
+
+    /** Turns of a stretch that must be braked for, per m: as written, less those that the track shows itself; 0 where none are. */
+    public double turnsPerMetre(int stretchIndex) {
+        return turns[stretchIndex];
+    }
+
+    /** Number of stretches. */
+    public int stretches() {
+        return stretches;
+    }
+
+    /** Number of grounds, the stretches as written first. */
+    public int grounds() {
+        return rolling.length;
+    }
+
+    /** Temperature at the start's height at a moment of the riding time, °C. */
+    public double temperature(double ridingSeconds) {
+        DayTemperature day = basis.weather().day(expected);
+        return day == null ? basis.weather().temperature() : day.temperature(ridingSeconds, 0);
+    }
+
+    /** Share of hour power above which nobody pedals for long. */
+    public double mostPedalled() {
+        return RideSimulator.MOST_PEDALLED;
+    }
+
+    /** How often a ride is drawn for a range. */
+    public int draws() {
+        return draws.length;
+    }
+
+    /** The power balance on a stretch, all inputs in the middle. */
+    public PowerBalance balance(int stretchIndex) {
+        return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), rolling[stretchIndex].mid());
+    }
+
+    /** Density of air at the start, kg/m³. */
+    public double density() {
+        return basis.weather().density(basis.weather().startHeight());
+    }
+
+    public DiscretisedCourse way() {
+        return way;
+    }
+
+    public RideAssumptions basis() {
+        return basis;
+    }
+}

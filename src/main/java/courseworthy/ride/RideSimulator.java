@@ -1,0 +1,538 @@
+package courseworthy.ride;
+
+import java.util.Arrays;
+
+/**
+ * A way cut into pieces and made ready to be ridden many times. Steps longer than a first piece are cut into pieces that grow from the
+ * step's start on, since there speed changes most.
+ */
+final class RideSimulator {
+
+    /** Longest piece against the wind, across it, with it, and across it again, m, where only its strength is known (computing). */
+    private static final double WIND_TURNS = 250;
+    /** Pieces ridden in one go (computing): short enough that the loop is compiled early in a cold run. */
+    private static final int AT_A_TIME = 64;
+    /** To keep the lowest cadence in the easiest gear a rider gives up to this times the power of the moment (practice, no source). */
+    private static final double MOST_GROUND = 1.35;
+    /** Then cadence falls; from this share of the lowest cadence down the rider gets off and walks, sooner where walking costs less (practice). */
+    private static final double WALKED_BELOW = 0.6;
+    /** However much is coasted, nobody pedals for long above this share of hour power (practice, no source). */
+    static final double MOST_PEDALLED = 1.3;
+
+    private final DiscretisedCourse way;
+    /** For each step of the way not thinned: the step it went into, and its length, m. */
+    private final int[] stepOf;
+    private final double[] lengths;
+
+    private int size;
+    private double[] length;
+    private double[] sine;
+    private double[] cosine;
+    private double[] head;
+    private double[] turns;
+    private double[] radius;
+    /** How much there is to be said for walking on a piece. */
+    private double[] steep;
+    /** By how much of the tread's width the line through a sharp turn at the piece's start is wider than its inside; 0 where there is none. */
+    private double[] sharp;
+    private int[] ground;
+    private int[] step;
+    /** By lap and piece where the air changes with the hour, else by piece. */
+    private double[] halfDensity;
+    private boolean hourly;
+    /** Whether only the strength of the wind is known. */
+    private final boolean anyWay;
+    /** Share of the power uphill that each piece, and each step, is ridden at. */
+    private double[] pace;
+    private double[] paceOfStep;
+    private double[] area = new double[0];
+
+    // The ride under way.
+    private final Motion motion = new Motion();
+    private RideParameters in;
+    private boolean kept;
+    private double power;
+    private double most;
+    private double lasting;
+    private double weight;
+    private double plainArea;
+    private double[] rollingForce;
+    private double[] caps;
+    private double slowest;
+    private double fastest;
+    private double onFoot;
+
+    // What came of it.
+    double seconds;
+    private double load;
+    private double fourth;
+    private double work;
+    private double pedalling;
+    private static final double[] NONE = {};
+    private double[] arrival = NONE;
+    private double[] powers = NONE;
+    private double[] feet = NONE;
+
+    /**
+     * Cuts a way into pieces.
+     *
+     * @param way           the way, thinned or not
+     * @param full          the way not thinned
+     * @param weather       of the day
+     * @param turnsPerMetre turns that must be braked for, by ground
+     * @param first         length of a first piece, m
+     * @param growth        of the pieces after it
+     */
+    RideSimulator(DiscretisedCourse way, DiscretisedCourse full, RideAssumptions.Weather weather, double[] turnsPerMetre, double first, double growth) {
+        this.way = way;
+        stepOf = new int[full.size()];
+        lengths = new double[full.size()];
+        joined(full);
+        boolean headings = way.hasHeadings() && !Double.isNaN(weather.from());
+        anyWay = !headings && (!weather.windKnown() || weather.wind() > 0);
+        cut(first, growth, headings ? weather.from() : Double.NaN, turnsPerMetre);
+    }
+
+    private void joined(DiscretisedCourse full) {
+        int into = 0;
+        for (int i = 0; i < stepOf.length; i++) {
+            lengths[i] = full.length(i);
+            into = into(into, full.along(i) - 0.5 * full.length(i));
+            stepOf[i] = into;
+        }
+    }
+
+    private int into(int from, double middle) {
+        int into = from;
+        while (into < way.size() - 1 && way.along(into) < middle) {
+            into++;
+        }
+        return into;
+    }
+
+    private void cut(double first, double growth, double from, double[] turnsPerMetre) {
+        room(way.size() + way.size() / 8 + 64);
+        for (int s = 0; s < way.size(); s++) {
+            cut(s, first, growth, from, turnsPerMetre);
+        }
+        room(size);
+    }
+
+    /** One step; a method of its own, so that it is compiled early in a cold run, as are others that a loop below calls. */
+    private void cut(int s, double first, double growth, double from, double[] turnsPerMetre) {
+        double gradient = way.gradient(s);
+        double flat = 1 / Math.sqrt(1 + gradient * gradient);
+        double heading = Double.isNaN(from) ? 0 : Math.cos(from - way.bearing(s));
+        double left = way.length(s);
+        double start = way.along(s) - left;
+        double piece = first;
+        while (left > 0) {
+            double next = anyWay ? untilTheWindTurns(start, left, piece) : left < 1.5 * piece ? left : piece;
+            if (size == length.length) {
+                room(size + size / 2);
+            }
+            length[size] = next;
+            sine[size] = gradient * flat;
+            steep[size] = Walking.favoured(gradient);
+            cosine[size] = flat;
+            head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
+            ground[size] = way.ground(s);
+            turns[size] = turnsPerMetre[ground[size]] * next;
+            radius[size] = way.radius(s);
+            sharp[size] = piece == first && way.corner(s) > 0 ? TrailCorner.cut(way.corner(s)) : 0;
+            step[size] = s;
+            size++;
+            left -= next;
+            start += next;
+            piece *= growth;
+        }
+    }
+
+    private static double untilTheWindTurns(double start, double left, double piece) {
+        double next = left < 1.5 * piece ? left : piece;
+        double turnsAt = WIND_TURNS * (Math.floor((start + 1e-6) / WIND_TURNS) + 1) - start;
+        return turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1 ? turnsAt : next;
+    }
+
+    /** Against, across, with and across (calculated): the mean is nothing and the mean square a half, as over all directions. */
+    private static final double[] ANY_WAY = {1, 0, -1, 0};
+
+    private void room(int most) {
+        length = length == null ? new double[most] : Arrays.copyOf(length, most);
+        steep = steep == null ? new double[most] : Arrays.copyOf(steep, most);
+        sine = sine == null ? new double[most] : Arrays.copyOf(sine, most);
+        cosine = cosine == null ? new double[most] : Arrays.copyOf(cosine, most);
+        head = head == null ? new double[most] : Arrays.copyOf(head, most);
+        turns = turns == null ? new double[most] : Arrays.copyOf(turns, most);
+        radius = radius == null ? new double[most] : Arrays.copyOf(radius, most);
+        sharp = sharp == null ? new double[most] : Arrays.copyOf(sharp, most);
+        ground = ground == null ? new int[most] : Arrays.copyOf(ground, most);
+        step = step == null ? new int[most] : Arrays.copyOf(step, most);
+    }
+
+    /** Number of pieces of a lap. */
+    int size() {
+        return size;
+    }
+
+    /** Fills in the air: by height and, where the forecast has them, by the hour for a ride of so many seconds in all. */
+    void air(RideAssumptions.Weather weather, double whole, int laps) {
+        Densities densities = new Densities(way, weather);
+        DayTemperature day = weather.day(whole);
+        hourly = day != null;
+        halfDensity = new double[hourly ? size * laps : size];
+        for (int lap = 0; lap < (hourly ? laps : 1); lap++) {
+            for (int i = 0; i < size; i++) {
+                halfDensity[lap * size + i] = halfDensity(i, densities);
+                if (hourly) {
+                    double seconds = (lap + way.along(step[i]) / way.length()) / laps * whole;
+                    halfDensity[lap * size + i] /= warmer(day, weather.temperature(), seconds);
+                }
+            }
+        }
+    }
+
+    private double halfDensity(int i, Densities densities) {
+        int s = step[i];
+        return 0.5 * densities.at(way.height(s));
+    }
+
+    /** Absolute temperature at a time over the mean one. */
+    private static double warmer(DayTemperature day, double mean, double seconds) {
+        return (day.temperature(seconds, 0) + KELVIN) / (mean + KELVIN);
+    }
+
+    /** 0 °C in K, exact by definition. */
+    private static final double KELVIN = 273.15;
+
+    /**
+     * Lays down how power is shared out over the steps of the lap, for inputs and a power uphill, see {@link Pacing}.
+     *
+     * @param uphill at the crank, W
+     */
+    void pace(RideParameters inputs, double uphill) {
+        paceOfStep = new double[way.size()];
+        pace = new double[size];
+        for (int i = 0; i < size; i++) {
+            int s = step[i];
+            if (i == 0 || s != step[i - 1]) {
+                paceOfStep[s] = pace(i, inputs, uphill * PowerBalance.EFFICIENCY);
+            }
+            pace[i] = paceOfStep[s];
+        }
+    }
+
+    private double pace(int i, RideParameters inputs, double wheelPower) {
+        double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
+        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[ground[i]] * cosine[i] + inputs.climbing * sine[i])
+                + PowerBalance.BEARING_FORCE;
+        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * head[i], steady, 6);
+    }
+
+    /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
+    void paceAs(RideSimulator thinned) {
+        pace = new double[size];
+        for (int i = 0; i < size; i++) {
+            pace[i] = thinned.paceOf(step[i]);
+        }
+    }
+
+    private double paceOf(int fullStep) {
+        return paceOfStep[stepOf[fullStep]];
+    }
+
+    /**
+     * Rides all laps at a power that falls about its mean as the rider tires.
+     *
+     * @param inputs   the inputs
+     * @param laps     of the way
+     * @param uphill   power uphill in the middle of the ride, W
+     * @param hour     hour power, W
+     * @param expected time over which the rider tires, s
+     * @param keep     whether to keep how each step was ridden
+     */
+    void ride(RideParameters inputs, int laps, double uphill, double hour, double expected, boolean keep) {
+        in = inputs;
+        kept = keep;
+        power = uphill;
+        most = MOST_PEDALLED * hour;
+        lasting = 1 / expected;
+        weight = (in.mass + in.change.mass()) * PowerBalance.GRAVITY;
+        Gearing gears = in.change.gearing();
+        slowest = gears == null ? 0 : gears.slowest();
+        fastest = gears == null ? Double.MAX_VALUE : gears.fastest();
+        byGround();
+        plainArea = in.change.dragArea(in.dragArea, 1) + PowerBalance.WHEEL_DRAG;
+        changedAreas();
+        if (keep) {
+            arrival = new double[way.size() * laps];
+            powers = new double[way.size() * laps];
+            feet = new double[way.size() * laps];
+        }
+        motion.start(Walking.SPEED.mid(), in.mass + in.change.mass() + PowerBalance.WHEEL_INERTIA_MASS);
+        seconds = 0;
+        fourth = 0;
+        work = 0;
+        pedalling = 0;
+        for (int lap = 0; lap < laps; lap++) {
+            for (int i = 0; i < size; i += AT_A_TIME) {
+                ride(lap, i, Math.min(size, i + AT_A_TIME));
+            }
+        }
+        if (keep) {
+            meanPowers();
+        }
+    }
+
+    private void byGround() {
+        rollingForce = new double[in.rolling.length];
+        caps = new double[in.rolling.length];
+        for (int i = 0; i < caps.length; i++) {
+            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i));
+            caps[i] = in.cap[i] * in.change.cap();
+        }
+    }
+
+    /** Rides pieces of a lap one after the other. What is usual is done here, the rest in {@link #minded}. */
+    private void ride(int lap, int first, int end) {
+        Motion m = motion;
+        double[] lengths = length;
+        double[] paces = pace;
+        double[] densities = halfDensity;
+        double[] bends = radius;
+        double[] corners = turns;
+        double[] sharply = sharp;
+        double[] along = cosine;
+        double[] up = sine;
+        double[] winds = head;
+        double[] rolls = rollingForce;
+        double[] limits = caps;
+        double mean = power;
+        double highest = most;
+        double per = lasting;
+        int[] on = ground;
+        double fade = in.fade;
+        double airFactor = in.airFactor;
+        double area = plainArea;
+        boolean apart = this.area.length > 0;
+        double slope = weight * in.climbing;
+        double windSpeed = in.wind;
+        double[] steeps = steep;
+        double walking = in.walking;
+        double balanced = Walking.BALANCED - walking;
+        double inGear = slowest;
+        double fast = fastest;
+        int shift = hourly ? lap * size : 0;
+        double now = seconds;
+        double fourths = fourth;
+        double works = work;
+        double turning = pedalling;
+        for (int i = first; i < end; i++) {
+            int s = on[i];
+            double gone = now * per;
+            double fresh = mean * paces[i] * (1 + fade * (0.5 - (gone < 1 ? gone : 1)));
+            fresh = fresh < highest ? fresh : highest;
+            double steady = rolls[s] * along[i] + slope * up[i] + PowerBalance.BEARING_FORCE;
+            double air = densities[shift + i] * airFactor * (apart ? this.area[i] : area);
+            double wind = windSpeed * winds[i];
+            double cap = bends[i] < DiscretisedCourse.STRAIGHT_RADIUS ? inBend(i, s) : limits[s];
+            double took = sharply[i] > 0 ? throughCorner(i, s) : 0;
+            double from = m.speed();
+            took += from > cap ? brake(cap) : 0;
+            m.ride(lengths[i], fresh * PowerBalance.EFFICIENCY, air, wind, steady);
+            double v = m.speed();
+            double pedalled = fresh;
+            double counts = fresh;
+            double least = walking + steeps[i] * balanced;
+            least = least < inGear ? inGear : least;
+            double foot = 0;
+            if (v > cap || v < least || v > fast) {
+                pedalled = minded(i, from < cap ? from : cap, fresh, cap, steady, air, wind);
+                counts = load;
+                foot = onFoot;
+            }
+            took += m.seconds;
+            if (corners[i] > 0) {
+                took += corners[i] * SpeedLimits.turn(m.speed());
+            }
+            double square = counts * counts;
+            fourths += square * square * took;
+            works += pedalled * took;
+            turning += pedalled > 0 ? took : 0;
+            now += took;
+            if (kept) {
+                int at = lap * way.size() + step[i];
+                arrival[at] = now;
+                powers[at] += pedalled * took;
+                feet[at] += foot;
+            }
+        }
+        seconds = now;
+        fourth = fourths;
+        work = works;
+        pedalling = turning;
+    }
+
+    private double inBend(int i, int on) {
+        return Math.min(caps[on], Math.sqrt(in.sideways[on] * radius[i]));
+    }
+
+    /** Brakes for a sharp turn where it must be, and returns what that takes longer than riding on, s. */
+    private double throughCorner(int i, int on) {
+        double through = Math.sqrt(in.sideways[on] * (in.turnInside + in.tread * sharp[i]));
+        return motion.speed() > through ? brake(through) : 0;
+    }
+
+    /**
+     * Minds the ground's cap, the gears and the end of riding where a piece ridden freely from a speed ran into one of them; returns the power
+     * on the pedals and leaves in {@link #load} what it counts as.
+     */
+    private double minded(int i, double from, double fresh, double cap, double steady, double air, double wind) {
+        double pedalled = fresh;
+        double v = motion.speed();
+        load = fresh;
+        onFoot = 0;
+        if (v > fastest && fastest < cap) {
+            pedalled = spunOut(i, from, fresh, steady, air, wind);
+            load = pedalled;
+        } else if (v < slowest) {
+            pedalled = Math.max(fresh, Math.min(most, Math.min(asked(slowest, steady, air, wind), MOST_GROUND * fresh)));
+            load = pedalled;
+            motion.speed(from);
+            motion.ride(length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
+        }
+        v = motion.speed();
+        if (v > cap) {
+            pedalled = held(i, from, cap, pedalled, steady, air, wind);
+            load = pedalled;
+        } else if (v < Walking.below(in.walking, steep[i]) || v < slowest * (WALKED_BELOW + (1 - WALKED_BELOW) * steep[i])) {
+            walk(i, from);
+            pedalled = 0;
+        }
+        return pedalled;
+    }
+
+    /** Brakes to a cap and returns what that takes longer than riding on, s. */
+    private double brake(double cap) {
+        double v = motion.speed();
+        motion.speed(cap);
+        return (v - cap) * (v - cap) / (2 * SpeedLimits.BRAKING * v);
+    }
+
+    /** Goes no faster than the cap and returns the power on the pedals: once the cap is reached, what holding it asks for. */
+    private double held(int i, double from, double cap, double pedalled, double steady, double air, double wind) {
+        motion.speed(cap);
+        if (from < cap * (1 - 1e-9)) {
+            motion.seconds = Math.max(motion.seconds, length[i] / cap);
+            return pedalled;
+        }
+        motion.seconds = length[i] / cap;
+        return Math.min(pedalled, Math.max(0, asked(cap, steady, air, wind)));
+    }
+
+    /** Gets off where speed has fallen to walking, and walks on. */
+    private void walk(int i, double from) {
+        double ridden = from > in.walking ? Math.min(length[i], ROLLS_OUT) : 0;
+        motion.speed(in.walking);
+        onFoot = (length[i] - ridden) / in.walking;
+        motion.seconds = ridden * 2 / (from + in.walking) + onFoot;
+    }
+
+    /** Where the rider gets off, speed falls to walking over about this length, m (practice). */
+    private static final double ROLLS_OUT = 10;
+
+    /** Beyond the highest cadence in the hardest gear the rider coasts, or pedals just enough to hold it; returns the power. */
+    private double spunOut(int i, double from, double fresh, double steady, double air, double wind) {
+        motion.speed(from);
+        motion.ride(length[i], 0, air, wind, steady);
+        if (motion.speed() >= fastest) {
+            return 0;
+        }
+        motion.speed(fastest);
+        motion.seconds = Math.max(length[i] / fastest, Math.min(motion.seconds, length[i] * 2 / (from + fastest)));
+        return Math.min(fresh, Math.max(0, asked(fastest, steady, air, wind)));
+    }
+
+    /** Power at the crank that holding a speed asks for, W. */
+    private static double asked(double v, double steady, double air, double wind) {
+        double through = v + wind;
+        return v * (air * through * Math.abs(through) + steady + PowerBalance.BEARING_SLOPE * v) / PowerBalance.EFFICIENCY;
+    }
+
+    /** Drag area by piece where a change counts on part of the way only. */
+    private void changedAreas() {
+        double[] shares = in.change.dragOn();
+        if (shares.length == 0) {
+            area = shares;
+            return;
+        }
+        double[] changed = new double[way.size()];
+        double[] whole = new double[way.size()];
+        for (int i = 0; i < stepOf.length; i++) {
+            changed[stepOf[i]] += shares[i] * lengths[i];
+            whole[stepOf[i]] += lengths[i];
+        }
+        area = new double[size];
+        for (int i = 0; i < size; i++) {
+            area[i] = in.change.dragArea(in.dragArea, changed[step[i]] / whole[step[i]]) + PowerBalance.WHEEL_DRAG;
+        }
+    }
+
+    private void meanPowers() {
+        for (int at = 0; at < powers.length; at++) {
+            double seconds = arrival[at] - (at == 0 ? 0 : arrival[at - 1]);
+            powers[at] = seconds > 0 ? powers[at] / seconds : 0;
+        }
+    }
+
+    /** Fourth-power mean over the riding time, W. */
+    double load() {
+        return Math.max(1, Math.sqrt(Math.sqrt(fourth / seconds)));
+    }
+
+    /** Mean over the whole time, what is walked counted as none, W. */
+    double mean() {
+        return work / seconds;
+    }
+
+    /** Mean over the time pedalled, W. */
+    double pedalled() {
+        return pedalling == 0 ? 0 : work / pedalling;
+    }
+
+    /** The last ride, which must have been kept; handed over, so that a long ride's arrays are not held twice. */
+    RideTrace trace(int laps) {
+        RideTrace out = new RideTrace(way, laps, arrival, powers, feet);
+        arrival = NONE;
+        powers = NONE;
+        feet = NONE;
+        return out;
+    }
+
+    /** Density by height in steps of 25 m, linear between (computing): the error is below 1e-6 of it. */
+    private static final class Densities {
+        private static final double STEP = 25;
+        private final double least;
+        private final double[] table;
+
+        Densities(DiscretisedCourse way, RideAssumptions.Weather weather) {
+            double low = Double.MAX_VALUE;
+            double high = -Double.MAX_VALUE;
+            for (int i = 0; i < way.size(); i++) {
+                low = Math.min(low, way.height(i));
+                high = Math.max(high, way.height(i));
+            }
+            least = low;
+            table = new double[(int) Math.max(0, Math.ceil((high - low) / STEP)) + 2];
+            for (int i = 0; i < table.length; i++) {
+                table[i] = weather.density(low + i * STEP);
+            }
+        }
+
+        double at(double height) {
+            double place = (height - least) / STEP;
+            int below = (int) place;
+            return table[below] + (table[below + 1] - table[below]) * (place - below);
+        }
+    }
+}

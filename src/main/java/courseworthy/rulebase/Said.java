@@ -1,9 +1,0 @@
-package courseworthy.rulebase;
-
-import courseworthy.claim.Claim;
-import courseworthy.claim.Task;
-import java.util.List;
-
-/** What rules say at one stage. Order carries no meaning. */
-public record Said(List<Claim> claims, List<Task> tasks) {
-}

@@ -1,0 +1,106 @@
+package courseworthy.task;
+
+import courseworthy.build.Build;
+import courseworthy.call.Call;
+import courseworthy.call.CloseThreshold;
+import courseworthy.checklist.Checklist;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Task;
+import courseworthy.course.Course;
+import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.UndeterminedRule;
+import courseworthy.event.Event;
+import courseworthy.rider.Rider;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetInForce;
+import courseworthy.task.Brief.LeaveAlone;
+import courseworthy.worth.DayOutlook;
+import courseworthy.worth.WorthCalculator;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Puts a brief together from what the steps before it found. */
+public final class BriefAssembler {
+
+    /** Tasks of this part say what not to touch. */
+    static final String LEAVE_ALONE = "leave alone";
+
+    private static final Set<String> UNTOUCHED = Set.of("the proven one", "keep", "keep if within its wear limit");
+
+    private BriefAssembler() {
+    }
+
+    public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
+        return of(course, rider, event, call, call, List.of(), checklist, DayOutlook.NONE, null, null, List.of());
+    }
+
+    /**
+     * @param mounted the call made anew for the parts of the build; the call itself where there is none
+     * @param close   thresholds on which decisions rest within what their measure may be
+     * @param outlook what to set, the day's plan, second calls
+     * @param worths  what the decisions are worth; null where that is not wanted
+     * @param build   the parts that realise it; null where no workshop is given
+     * @param sheets  coaches' sheets in force, in the order given
+     */
+    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, Checklist checklist, DayOutlook outlook, WorthCalculator worths,
+            Build build, List<Sheet> sheets) {
+        List<UndeterminedRule> untold = untold(call, mounted);
+        return new Brief(CourseSummary.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
+                call.decisions(), LeadingReason.of(call.decisions()), leaveAlone(mounted, checklist.role()), untold,
+                MissingInputs.of(untold), close, Cautions.of(mounted, event), checklist, outlook, worths, build, SheetInForce.of(sheets));
+    }
+
+    /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
+    public static Brief of(String situation, String file, Call call, List<Sheet> sheets) {
+        CourseSummary none = new CourseSummary(situation, "", file, 0, null, null, List.of(), null, List.of(), List.of(), List.of());
+        MeasureValue role = call.demands().get(Measure.ROLE);
+        return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
+                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), List.of(), null, DayOutlook.NONE, null, null, SheetInForce.of(sheets));
+    }
+
+    /** Rules that could not tell, of the parts of the build neither. */
+    private static List<UndeterminedRule> untold(Call call, Call mounted) {
+        if (mounted == call) {
+            return call.couldNotTell();
+        }
+        Set<String> still = new HashSet<>();
+        mounted.couldNotTell().forEach(each -> still.add(each.author().rule()));
+        return call.couldNotTell().stream().filter(each -> still.contains(each.author().rule())).toList();
+    }
+
+    private static List<LeaveAlone> leaveAlone(Call call, String role) {
+        List<LeaveAlone> out = new ArrayList<>();
+        if (!role.equals("race")) {
+            return out;
+        }
+        for (Decision decision : call.decisions()) {
+            if (untouched(decision, call)) {
+                Claim leading = LeadingReason.leading(decision);
+                out.add(new LeaveAlone(decision.topic().name() + ": " + decision.text(),
+                        leading == null ? "" : leading.author().because()));
+            }
+        }
+        for (Task task : call.tasks()) {
+            if (task.part().equals(LEAVE_ALONE)) {
+                out.add(new LeaveAlone(task.what(), task.author().because()));
+            }
+        }
+        return out;
+    }
+
+    /** Whether the decision is to keep what the rider has. */
+    private static boolean untouched(Decision decision, Call call) {
+        if (decision.value() == null) {
+            return false;
+        }
+        if (decision.topic().name().equals("bar width")) {
+            MeasureValue used = call.demands().get(Measure.USED_BAR_WIDTH);
+            return used != null && used.mid() == decision.value();
+        }
+        return UNTOUCHED.contains(decision.topic().text(decision.value()));
+    }
+}

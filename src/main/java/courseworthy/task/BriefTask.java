@@ -1,0 +1,148 @@
+package courseworthy.task;
+
+import courseworthy.build.Build;
+import courseworthy.build.BuildCall;
+import courseworthy.build.BuildFinder;
+import courseworthy.call.Call;
+import courseworthy.call.CallMaker;
+import courseworthy.call.CloseThreshold;
+import courseworthy.call.CloseThresholdFinder;
+import courseworthy.call.Flip;
+import courseworthy.checklist.Checklist;
+import courseworthy.checklist.ChecklistMaker;
+import courseworthy.course.Course;
+import courseworthy.demand.Demands;
+import courseworthy.demand.RideInput;
+import courseworthy.demand.Survey;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
+import courseworthy.event.Event;
+import courseworthy.fit.FitRules;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Progress;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.Workshop;
+import courseworthy.worth.BikeAtHand;
+import courseworthy.worth.DayOutlook;
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.GearShortfall;
+import courseworthy.worth.PlanB;
+import courseworthy.worth.Sensitivity;
+import courseworthy.worth.WorthCalculator;
+import java.util.List;
+
+/** Answers for one course, one rider and one day: reads what a request names, surveys it, makes the recommendation and finds the build. */
+public final class BriefTask {
+
+    private final Workspace workspace;
+    private final boolean outlook;
+    private final boolean ahead;
+
+    /**
+     * @param outlook whether to work out what to set, the day's plan and what changes if the forecast turns
+     * @param ahead   whether to work out what a plain brief shows of worth while the recommendation is made
+     */
+    private BriefTask(Workspace workspace, boolean outlook, boolean ahead) {
+        this.workspace = workspace;
+        this.outlook = outlook;
+        this.ahead = ahead;
+    }
+
+    /** The whole brief. */
+    public static BriefResult of(Workspace workspace, Request request) {
+        return new BriefTask(workspace, true, true).answer(request);
+    }
+
+    /** Without what to set, the day's plan and what changes if the forecast turns. */
+    public static BriefResult withoutOutlook(Workspace workspace, Request request) {
+        return new BriefTask(workspace, false, false).answer(request);
+    }
+
+    /** One topic of the brief in full, with what would change it. */
+    public static TopicResult topic(Workspace workspace, Request request, String name, Progress progress) {
+        Topic topic = Workspace.topic("--topic", name);
+        BriefResult answer = new BriefTask(workspace, true, false).answer(request);
+        List<Flip> flips = WhyTask.flips(answer.rules(), answer.call(), topic, progress).any();
+        return new TopicResult(answer.brief(), topic.name(), flips);
+    }
+
+    private BriefResult answer(Request request) {
+        Faults faults = new Faults();
+        RequestReader inputs = workspace.reader(faults);
+        Rider rider = inputs.rider(request.rider());
+        RuleLoader loading = RuleLoader.start(workspace.home(), rider, request.sheets());
+        Course course = inputs.course(request.course(), request.ground());
+        Event event = inputs.event(request);
+        Workshop workshop = inputs.workshop(request.workshop());
+        Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
+        ConsistencyCheck.check(course, event, faults);
+        RideInput ride = new RideInput(course, rider, event, bike);
+        Demands demands = faults.stop() ? null : ride.atHand();
+        Sensitivity sensitivity = sensitivity(demands);
+        DroolsRules rules = loading.finish(faults);
+        workspace.stopOrWarn(faults);
+        Call call = CallMaker.call(rules, demands, ride::on);
+        WorthCalculator worths = new WorthCalculator(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
+        return assemble(new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name())), loading);
+    }
+
+    private Sensitivity sensitivity(Demands demands) {
+        if (demands == null) {
+            return null;
+        }
+        Sensitivity sensitivity = Sensitivity.of(demands);
+        if (ahead) {
+            sensitivity.ahead(WorthCalculator.mayUseExtensions(demands), WorthCalculator.inCompany(demands));
+            DayPlan.ahead(demands);
+        }
+        return sensitivity;
+    }
+
+    /** What the rest of a brief is made from; without a workshop where none is given. */
+    private record Called(DroolsRules rules, Call call, RideInput ride, WorthCalculator worths, Workshop workshop) {
+    }
+
+    private BriefResult assemble(Called called, RuleLoader loading) {
+        RideInput ride = called.ride();
+        Call call = called.call();
+        Event event = ride.event();
+        FitRules fit = called.workshop() == null ? null : FitRules.load();
+        Build build = fit == null ? null : BuildFinder.of(call, called.workshop(), event.date(), called.worths(), fit);
+        Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
+        DayOutlook day = outlook ? outlook(called, mounted,
+                RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;
+        List<CloseThreshold> close = outlook ? CloseThresholdFinder.of(called.rules(), call) : List.of();
+        Checklist checklist = ChecklistMaker.of(mounted, event, build);
+        return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close, checklist, day,
+                called.worths(), build, loading.given()), ride);
+    }
+
+    private DayOutlook outlook(Called called, Call mounted, RefitAfterTurn refit) {
+        return DayOutlook.of(called.call(), mounted, others(called, refit), BikeAtHand.of(called.rules(), called.call()))
+                .with(shortfall(called.call(), mounted, called.ride()));
+    }
+
+    private List<PlanB> others(Called called, RefitAfterTurn refit) {
+        List<PlanB> out = AlternativeForecasts.of(called.rules(), called.ride(), called.call(), refit);
+        Faults faults = new Faults();
+        ConsistencyCheck.changes(called.ride().event(), out, faults);
+        workspace.stopOrWarn(faults);
+        return out;
+    }
+
+    /** Of the build's gears; where those are not known, or there is no build, of the recommended ones. */
+    static GearShortfall shortfall(Call call, Call mounted, RideInput ride) {
+        boolean build = mounted != call && mounted.on(Topics.of("easiest gear")).value() != null;
+        GearShortfall out = GearShortfall.of(build ? mounted : call, ShippedRules.realPairs(), ride::on);
+        return out == null || !build ? out : out.ofABuild();
+    }
+
+    private static Bike bike(Rider rider, Event event, Faults faults) {
+        Bike fromEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        return fromEvent == null ? null : Survey.bike(rider.bike(), fromEvent);
+    }
+}

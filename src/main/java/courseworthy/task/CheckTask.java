@@ -1,0 +1,73 @@
+package courseworthy.task;
+
+import courseworthy.analysis.Finding;
+import courseworthy.analysis.Findings;
+import courseworthy.analysis.SheetCheck;
+import courseworthy.engine.ShippedRules;
+import courseworthy.problem.Faults;
+import courseworthy.sheet.Row;
+import courseworthy.sheet.Rulebook;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetReader;
+import courseworthy.topic.Topics;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+
+/** Looks over a coach's sheet. */
+public final class CheckTask {
+
+    private CheckTask() {
+    }
+
+    /**
+     * @param beside     other sheets that are in force with it
+     * @param every      whether to list all remarks, however many of a kind
+     * @param gaps       whether to look for situations and shipped courses on which nobody speaks
+     * @param examples a folder to write an example of each finding into; null for none
+     */
+    public static CheckResult of(Workspace workspace, String file, List<String> beside, boolean gaps, boolean every, String examples) {
+        CheckResult result = look(workspace, file, beside, gaps, every);
+        if (examples == null) {
+            return result;
+        }
+        Path folder = new RequestReader(workspace.home(), new Faults()).path(examples);
+        if (folder != null) {
+            workspace.mayWriteOver(folder, examples);
+        }
+        List<String> sheets = new ArrayList<>(beside);
+        sheets.add(file);
+        return new CheckResult(file, result.rows(), result.findings(), SheetExampleWriter.write(result.findings().list(), folder, examples, sheets));
+    }
+
+    private static CheckResult look(Workspace workspace, String file, List<String> beside, boolean gaps, boolean every) {
+        Faults faults = new Faults();
+        Path path = workspace.reader(faults).path(file);
+        Sheet sheet = path == null ? null : SheetReader.read(path, file, 0, faults);
+        ShippedRules house = ShippedRules.load();
+        List<Sheet> all = TestTask.beside(beside, workspace.reader(faults), faults);
+        if (sheet != null) {
+            all.add(sheet);
+        }
+        List<Row> inForce = sheet == null ? List.of() : Rulebook.of(house.sheets(), List.of(), all, faults).rows();
+        workspace.stopOrWarn(faults);
+        Findings findings = SheetCheck.of(sheet.rows(), shipped(house, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), every,
+                new FindingVerifier(inForce, house));
+        List<Finding> list = new ArrayList<>(findings.list());
+        list.addAll(gaps ? LibraryGaps.of(workspace.home(), inForce, house) : List.of());
+        return new CheckResult(file, sheet.rows().size(), new Findings(list, findings.unlisted()), List.of());
+    }
+
+    /** The shipped rows that are not left out. */
+    private static List<Row> shipped(ShippedRules house, List<Row> inForce) {
+        Set<Row> still = Collections.newSetFromMap(new IdentityHashMap<>());
+        still.addAll(inForce);
+        List<Row> out = new ArrayList<>();
+        house.sheets().forEach(one -> out.addAll(one.rows()));
+        out.removeIf(row -> !still.contains(row));
+        return out;
+    }
+}

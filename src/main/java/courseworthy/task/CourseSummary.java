@@ -1,0 +1,59 @@
+package courseworthy.task;
+
+import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
+import courseworthy.course.Repair;
+import courseworthy.course.Stretch;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The course as a brief shows it: one lap.
+ *
+ * @param name     as written
+ * @param summary  one line, may be empty
+ * @param file     the path as typed
+ * @param distance m
+ * @param ascent   m; null where unknown
+ * @param descent  m; null where unknown
+ * @param surfaces by share of the length, largest first; what has no surface written is {@code unknown}
+ * @param line     elevation along the course; null where unknown
+ * @param repairs  what was mended while reading
+ * @param assumed  ground that was filled in
+ * @param notes    what else the user should know
+ */
+public record CourseSummary(String name, String summary, String file, double distance, Double ascent, Double descent,
+        List<SurfaceShare> surfaces, ElevationLine line, List<Repair> repairs, List<String> assumed, List<String> notes) {
+
+    /** Stands for ground without a surface. */
+    public static final String UNKNOWN = "unknown";
+
+    /** A surface and its share of the length, 0 to 1, to four decimals. */
+    public record SurfaceShare(String surface, BigDecimal share) {
+    }
+
+    public static CourseSummary of(Course course) {
+        return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.ascent(), course.descent(),
+                surfaces(course), course.line(), course.repairs(), course.assumed(), course.notes());
+    }
+
+    private static List<SurfaceShare> surfaces(Course course) {
+        Map<String, Double> lengths = new LinkedHashMap<>();
+        for (Stretch stretch : course.stretches()) {
+            String surface = stretch.ground().surface() == null ? UNKNOWN : stretch.ground().surface().tag();
+            lengths.merge(surface, stretch.length(), Double::sum);
+        }
+        List<SurfaceShare> out = new ArrayList<>();
+        lengths.forEach((surface, length) -> out.add(new SurfaceShare(surface, share(length, course.length()))));
+        out.sort((a, b) -> b.share().equals(a.share()) ? a.surface().compareTo(b.surface()) : b.share().compareTo(a.share()));
+        return List.copyOf(out);
+    }
+
+    private static BigDecimal share(double length, double whole) {
+        return BigDecimal.valueOf(whole > 0 ? length / whole : 0).setScale(4, RoundingMode.HALF_UP);
+    }
+}

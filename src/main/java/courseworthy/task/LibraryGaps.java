@@ -1,0 +1,63 @@
+package courseworthy.task;
+
+import courseworthy.analysis.Finding;
+import courseworthy.analysis.Finding.Fact;
+import courseworthy.analysis.Finding.Kind;
+import courseworthy.call.Call;
+import courseworthy.call.CallMaker;
+import courseworthy.course.Course;
+import courseworthy.decision.Decision;
+import courseworthy.demand.RideInput;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
+import courseworthy.event.Event;
+import courseworthy.problem.Faults;
+import courseworthy.rider.Bike;
+import courseworthy.rider.Rider;
+import courseworthy.sheet.Row;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Topics on which nobody speaks on shipped courses, each ridden by a rider of whom nothing is known. */
+final class LibraryGaps {
+
+    private LibraryGaps() {
+    }
+
+    /** One remark for each such topic, in the order of the catalogue; none where the shipped courses are not at hand. */
+    static List<Finding> of(Path home, List<Row> inForce, ShippedRules house) {
+        RequestReader inputs = new RequestReader(home, new Faults());
+        DroolsRules rules = new DroolsRules(inForce, house);
+        Map<Topic, List<String>> silent = new LinkedHashMap<>();
+        List<String> courses = inputs.names();
+        for (String name : courses) {
+            Course course = inputs.course(name, null);
+            if (course != null) {
+                Call call = CallMaker.call(rules, new RideInput(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
+                for (Decision decision : call.decisions()) {
+                    if (decision.status() == Decision.Status.SETTLED && decision.taken().isEmpty() && decision.lost().isEmpty()) {
+                        silent.computeIfAbsent(decision.topic(), topic -> new ArrayList<>()).add(name);
+                    }
+                }
+            }
+        }
+        List<Finding> out = new ArrayList<>();
+        silent.forEach((topic, where) -> out.add(remark(topic, where, courses.size())));
+        out.sort(Comparator.comparingInt(remark -> Topics.names().indexOf(remark.topic())));
+        return out;
+    }
+
+    private static Finding remark(Topic topic, List<String> where, int all) {
+        String on = where.size() == all ? "any of the " + all + " courses of the library"
+                : where.size() + " of the " + all + " courses of the library: " + String.join(", ", where);
+        return new Finding(Kind.GAP, List.of(), topic.name(), "Nobody speaks on it on " + on + "; the common value is taken, "
+                + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", 0,
+                List.of(new Fact("course", where.get(0))), null, topic.name());
+    }
+}

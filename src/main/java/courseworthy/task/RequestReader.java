@@ -1,0 +1,172 @@
+package courseworthy.task;
+
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.text.Dates;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads what a request names. Every fault is collected; what could not be read is null. */
+final class RequestReader {
+
+    static final List<String> ROLES = List.of("training", "race");
+
+    private static final String SHIPPED = "course-profiles";
+
+    private final Path home;
+    private final Faults faults;
+
+    /** @param home the folder of the checkout, where shipped courses lie; null where it is not known */
+    RequestReader(Path home, Faults faults) {
+        this.home = home;
+        this.faults = faults;
+    }
+
+    /** The course of a path, or a shipped one by its name. */
+    Course course(String typed, String ground) {
+        Path path = path(typed);
+        if (path == null) {
+            return null;
+        }
+        if (isName(typed) && !Files.exists(path)) {
+            return shipped(typed, ground);
+        }
+        Faults own = new Faults();
+        Course course = CourseReader.read(path, typed, ground, own);
+        take(own, typed, "");
+        return course;
+    }
+
+    /** Takes over what is wrong with a file named behind an option; where it is a file of another kind, that alone. */
+    private void take(Faults own, String typed, String option) {
+        Fault mistaken = own.stop() ? FileKind.mistaken(own.faults(), typed, option) : null;
+        if (mistaken == null) {
+            faults.addAll(own);
+        } else {
+            faults.add(mistaken);
+        }
+    }
+
+    private static boolean isName(String typed) {
+        return !typed.contains("/") && !typed.contains(File.separator);
+    }
+
+    private Course shipped(String name, String ground) {
+        Path path = shippedFile(name);
+        if (path != null) {
+            return CourseReader.read(path, shippedName(path), ground, faults);
+        }
+        String near = Spelling.didYouMean(name, names());
+        faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",
+                near.isEmpty() ? "Check the spelling of the path." : near);
+        return null;
+    }
+
+    /** The file of a shipped course, or null where there is none of that name. */
+    Path shippedFile(String name) {
+        try {
+            Path path = home == null ? null : home.resolve(SHIPPED).resolve(name.endsWith(".yaml") ? name : name + ".yaml");
+            return path != null && Files.isRegularFile(path) ? path : null;
+        } catch (InvalidPathException e) {
+            return null;
+        }
+    }
+
+    /** How the file of a shipped course is named in faults. */
+    static String shippedName(Path file) {
+        return SHIPPED + "/" + file.getFileName();
+    }
+
+    /** The names of the shipped courses. */
+    List<String> names() {
+        String[] files = home == null ? null : home.resolve(SHIPPED).toFile().list();
+        List<String> out = new ArrayList<>();
+        for (String file : files == null ? new String[0] : files) {
+            if (file.endsWith(".yaml")) {
+                out.add(file.substring(0, file.length() - ".yaml".length()));
+            }
+        }
+        out.sort(null);
+        return out;
+    }
+
+    /** The rider, unknown where no file is named. */
+    Rider rider(String typed) {
+        if (typed == null) {
+            return Rider.UNKNOWN;
+        }
+        Path path = path(typed);
+        Faults own = new Faults();
+        Rider rider = path == null ? null : RiderReader.read(path, typed, own);
+        take(own, typed, "--rider");
+        return rider;
+    }
+
+    /** The workshop; null where no file is named. */
+    Workshop workshop(String typed) {
+        Path path = typed == null ? null : path(typed);
+        Faults own = new Faults();
+        Workshop workshop = path == null ? null : WorkshopReader.read(path, typed, own);
+        take(own, typed, "--workshop");
+        return workshop;
+    }
+
+    /** The event with the role and the date that the request puts before its own. */
+    Event event(Request request) {
+        String role = role(request.role());
+        LocalDate date = date(request.date());
+        Event event = request.event() == null ? Event.UNKNOWN : event(request.event());
+        return event == null ? null : event.with(role, date);
+    }
+
+    private Event event(String typed) {
+        Path path = path(typed);
+        Faults own = new Faults();
+        Event event = path == null ? null : EventReader.read(path, typed, own);
+        take(own, typed, "--event");
+        return event;
+    }
+
+    private String role(String typed) {
+        if (typed != null && !ROLES.contains(typed)) {
+            faults.add("--role", 0, "", quoted(typed), "training or race", Spelling.didYouMean(typed, ROLES));
+        }
+        return typed;
+    }
+
+    private LocalDate date(String typed) {
+        LocalDate date = typed == null ? null : Dates.of(typed);
+        if (typed != null && date == null) {
+            faults.add("--date", 0, "", quoted(typed), "a day of the calendar such as 2025-06-14", Dates.mend(typed));
+        }
+        return date;
+    }
+
+    /** The path, or null with a fault where the machine cannot have such a path. */
+    Path path(String typed) {
+        try {
+            return Path.of(typed);
+        } catch (InvalidPathException e) {
+            faults.add(typed, 0, "", "a path that cannot be", "the path of a file", "Check the spelling of the path.");
+            return null;
+        }
+    }
+
+    static String quoted(String typed) {
+        return "\"" + typed + "\"";
+    }
+}

@@ -1,0 +1,23 @@
+package courseworthy.task;
+
+import courseworthy.demand.Measure;
+import java.util.List;
+
+/**
+ * A shipped rule with what it rests on.
+ *
+ * @param rule     the rule
+ * @param measures measures it tests or takes its value from
+ * @param decided  topics it tests
+ * @param speaks   sentences of cases in which it applies
+ * @param silent   sentences of cases in which it does not
+ */
+public record RulePage(RuleEntry rule, List<Measure> measures, List<String> decided, List<String> speaks, List<String> silent) {
+
+    public RulePage {
+        measures = List.copyOf(measures);
+        decided = List.copyOf(decided);
+        speaks = List.copyOf(speaks);
+        silent = List.copyOf(silent);
+    }
+}

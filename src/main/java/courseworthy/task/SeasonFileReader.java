@@ -1,0 +1,154 @@
+package courseworthy.task;
+
+import courseworthy.course.AssumedGround;
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.event.SeasonFile;
+import courseworthy.event.SeasonFile.Named;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.text.MissingFile;
+import courseworthy.workshop.Workshop;
+import courseworthy.workshop.WorkshopReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/**
+ * Reads the files that a season names, each once. What is wrong inside a file is said with that file and its line; what is wrong with
+ * naming it (no such file, a file of another kind, one outside the folder) with the season's file and the line that names it.
+ */
+final class SeasonFileReader {
+
+    private static final String INSIDE = "a file in the season's folder";
+
+    private final Path home;
+    private final Path folder;
+    private final String shown;
+    private final SeasonFile season;
+    private final Faults faults;
+    private final Map<String, Object> known = new LinkedHashMap<>();
+
+    /** @param shown the folder as typed, with its slash */
+    SeasonFileReader(Path home, Path folder, String shown, SeasonFile season, Faults faults) {
+        this.home = home;
+        this.folder = folder;
+        this.shown = shown;
+        this.season = season;
+        this.faults = faults;
+    }
+
+    /** A reader of one kind of file. */
+    private interface Reader<T> {
+        T read(Path path, String shown, Faults faults);
+    }
+
+    /** Null where it is not named or cannot be used. */
+    Workshop workshop(Named named) {
+        return read("workshop", named, FileKind.WORKSHOP, WorkshopReader::read);
+    }
+
+    /** Null where it cannot be used. */
+    Rider rider(Named named) {
+        return named == null ? Rider.UNKNOWN : read("rider", named, FileKind.RIDER, RiderReader::read);
+    }
+
+    /** Null where it cannot be used. */
+    Event event(Named named) {
+        return named == null ? Event.UNKNOWN : read("event", named, FileKind.EVENT, EventReader::read);
+    }
+
+    /** A file of the folder, or a shipped course; null where it cannot be used. */
+    Course course(Named named, Named ground) {
+        if (named == null) {
+            return null;
+        }
+        AssumedGround assumed = ground == null ? null : new AssumedGround("ground", ground.text(), season.file(), ground.line());
+        RequestReader inputs = new RequestReader(home, faults);
+        boolean name = !named.text().contains("/") && !named.text().contains("\\");
+        boolean here = Files.isRegularFile(path(named.text()));
+        if (name && !here) {
+            Path shipped = inputs.shippedFile(named.text());
+            if (shipped == null) {
+                refuse("course", named, ", which is no file here and no shipped course", "a file in the season's folder, or the name of a shipped course",
+                        Spelling.didYouMean(named.text(), inputs.names()));
+                return null;
+            }
+            return once("course", named.text() + "\n" + assumed, () -> CourseReader.onGround(shipped, RequestReader.shippedName(shipped), assumed, faults));
+        }
+        return read("course", named, named.text() + "\n" + assumed, FileKind.COURSE,
+                (path, typed, own) -> CourseReader.onGround(path, typed, assumed, own));
+    }
+
+    /** Says which sheets are no files of the folder. */
+    void sheets(List<Named> named) {
+        named.forEach(each -> once("sheets", each.text(), () -> file("sheets", each)));
+    }
+
+    private <T> T read(String key, Named named, FileKind kind, Reader<T> reader) {
+        return named == null ? null : read(key, named, named.text(), kind, reader);
+    }
+
+    private <T> T read(String key, Named named, String asked, FileKind kind, Reader<T> reader) {
+        return once(key, asked, () -> {
+            Path path = file(key, named);
+            Faults own = new Faults();
+            T out = path == null ? null : reader.read(path, shown + named.text(), own);
+            FileKind taken = own.stop() ? FileKind.taken(own.faults(), kind) : null;
+            if (taken == null) {
+                faults.addAll(own);
+            } else {
+                refuse(key, named, ", which is " + taken.words(), kind.words(), "");
+            }
+            return out;
+        });
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T> T once(String key, String asked, Supplier<T> reader) {
+        String at = key + "\n" + asked;
+        if (!known.containsKey(at)) {
+            known.put(at, reader.get());
+        }
+        return (T) known.get(at);
+    }
+
+    /** A file of the folder; null with a fault where there is none, or a link leads out of it. */
+    private Path file(String key, Named named) {
+        Path path = path(named.text());
+        try {
+            if (!Files.isRegularFile(path)) {
+                refuse(key, named, ", which is no file", INSIDE, MissingFile.fault(path, named.text(), "").mend());
+            } else if (!path.toRealPath().startsWith(folder.toRealPath())) {
+                refuse(key, named, ", a link that leads out of the folder", INSIDE, "Copy the file into it.");
+            } else {
+                return path;
+            }
+        } catch (IOException e) {
+            refuse(key, named, ", which cannot be read", INSIDE, "Check its permissions.");
+        }
+        return null;
+    }
+
+    /** A path that no machine can have is one of no file. */
+    private Path path(String text) {
+        try {
+            return folder.resolve(text);
+        } catch (InvalidPathException e) {
+            return folder.resolve("-");
+        }
+    }
+
+    private void refuse(String key, Named named, String why, String expected, String mend) {
+        faults.add(season.file(), named.line(), key, "\"" + named.text() + "\"" + why, expected, mend);
+    }
+}

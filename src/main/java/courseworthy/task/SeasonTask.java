@@ -1,0 +1,309 @@
+package courseworthy.task;
+
+import courseworthy.build.SeasonPlan;
+import courseworthy.build.SeasonPlanner;
+import courseworthy.build.SeasonPlanner.Outing;
+import courseworthy.build.SeasonPlanner.Result;
+import courseworthy.build.SeasonPlanner.Terms;
+import courseworthy.call.Call;
+import courseworthy.call.CallMaker;
+import courseworthy.course.Course;
+import courseworthy.demand.RideInput;
+import courseworthy.demand.Survey;
+import courseworthy.engine.DroolsRules;
+import courseworthy.event.Event;
+import courseworthy.event.SeasonFile;
+import courseworthy.event.SeasonFile.Entry;
+import courseworthy.event.SeasonFile.Start;
+import courseworthy.event.SeasonFile.Starter;
+import courseworthy.event.SeasonReader;
+import courseworthy.fit.FitRules;
+import courseworthy.problem.Faults;
+import courseworthy.problem.Progress;
+import courseworthy.problem.Spelling;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.sheet.Sheet;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import courseworthy.worth.Sensitivity;
+import courseworthy.worth.WorthCalculator;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+
+/**
+ * Reads the folder of a season and works it out, workshop by workshop: each on a thread of its own, as many at a time as there are
+ * processors. What several share is read and loaded once: courses, events, workshops, and rules where riders add none of their own.
+ */
+public final class SeasonTask {
+
+    /** The file that says who rides what. */
+    static final String FILE = "season.yaml";
+
+    /** Where nothing is written, min a day (judgement, no source). */
+    private static final double WORK_A_DAY = 120;
+    private static final double MINUTE = 60;
+
+    private final Path home;
+    private final Path folder;
+    private final String shown;
+    private final Faults faults = new Faults();
+    private final Map<String, Bike> bikes = new LinkedHashMap<>();
+    private final Map<String, Workshop> workshops = new LinkedHashMap<>();
+    private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
+    private final Map<String, List<Sheet>> sheetsOf = new LinkedHashMap<>();
+    private final Map<String, List<Sheet>> inForce = new LinkedHashMap<>();
+    /** By the file of the workshop, in the order of riders. */
+    private final Map<String, List<Planned>> planned = new LinkedHashMap<>();
+
+    /** A start as read. */
+    private record Planned(int order, Starter starter, Rider rider, Event event, Course course, Bike bike, Start start, DroolsRules rules) {
+    }
+
+    private SeasonTask(Path home, Path folder, String shown) {
+        this.home = home;
+        this.folder = folder;
+        this.shown = shown;
+    }
+
+    /** @param typed the folder */
+    public static SeasonPlan of(Workspace workspace, String typed, Progress progress) {
+        Faults faults = new Faults();
+        Path folder = workspace.reader(faults).path(typed);
+        if (folder != null) {
+            faults.reads(folder);
+        }
+        if (folder != null && !Files.isDirectory(folder)) {
+            faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE, "");
+        }
+        workspace.stopOrWarn(faults);
+        SeasonTask seasons = new SeasonTask(workspace.home(), folder, typed.endsWith("/") ? typed : typed + "/");
+        SeasonFile file = SeasonReader.read(folder.resolve(FILE), seasons.shown + FILE, seasons.faults);
+        if (file != null && !seasons.faults.stop()) {
+            seasons.plan(file);
+        }
+        workspace.stopOrWarn(seasons.faults);
+        return seasons.work(file, progress);
+    }
+
+    // What is read
+
+    private void plan(SeasonFile file) {
+        SeasonFileReader files = new SeasonFileReader(home, folder, shown, file, faults);
+        for (Starter starter : file.starters()) {
+            workshops.put(starter.workshop().text(), files.workshop(starter.workshop()));
+            planned.computeIfAbsent(starter.workshop().text(), each -> new ArrayList<>());
+            files.sheets(starter.sheets());
+        }
+        Set<String> days = new LinkedHashSet<>();
+        for (Entry entry : file.events()) {
+            Event event = event(files, file, entry);
+            Course course = files.course(entry.course(), entry.ground());
+            for (Start start : starts(file, entry)) {
+                Starter starter = starter(file, start.rider());
+                if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
+                    faults.add(file.file(), entry.line(), "date", "a second event of \"" + starter.name() + "\" on " + event.date(),
+                            "one event for each rider and day", "Give one of them another date, or name under starts who rides it.");
+                }
+                ConsistencyCheck.check(course, event, faults);
+                add(files.rider(starter.rider()), file, starter, start, event, course);
+            }
+        }
+    }
+
+    private static <T> T read(Map<String, T> known, String key, Function<String, T> reader) {
+        if (!known.containsKey(key)) {
+            known.put(key, reader.apply(key));
+        }
+        return known.get(key);
+    }
+
+    private static List<Start> starts(SeasonFile file, Entry entry) {
+        if (!entry.starts().isEmpty()) {
+            return entry.starts();
+        }
+        List<Start> out = new ArrayList<>();
+        file.starters().forEach(each -> out.add(new Start(each.name(), null, null, entry.line())));
+        return out;
+    }
+
+    private static Starter starter(SeasonFile file, String name) {
+        for (Starter each : file.starters()) {
+            if (each.name().equals(name)) {
+                return each;
+            }
+        }
+        throw new IllegalArgumentException(name);
+    }
+
+    private Event event(SeasonFileReader files, SeasonFile file, Entry entry) {
+        Event event = files.event(entry.event());
+        if (event != null) {
+            event = event.with(entry.role(), entry.date());
+        }
+        if (event != null && event.date() == null && !faults.stop()) {
+            faults.add(file.file(), entry.line(), "date", "no date of this event", "one here or in the event's file", "Add \"date: 2026-05-09\".");
+        }
+        return event;
+    }
+
+    private void add(Rider rider, SeasonFile file, Starter starter, Start start, Event event, Course course) {
+        Workshop workshop = workshops.get(starter.workshop().text());
+        hasBike(file, workshop, start);
+        areKinds(file, start);
+        Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN
+                : read(bikes, event.file(), path -> BikeReader.read(path, event.bike(), faults));
+        if (rider == null || workshop == null || event == null || course == null || fromEvent == null || faults.stop()) {
+            return;
+        }
+        DroolsRules own = rules(starter, rider);
+        List<Planned> to = planned.get(starter.workshop().text());
+        to.add(new Planned(order(), starter, rider, event, course, Survey.bike(rider.bike(), fromEvent), start, own));
+    }
+
+    private int order() {
+        int sum = 0;
+        for (List<Planned> each : planned.values()) {
+            sum += each.size();
+        }
+        return sum;
+    }
+
+    private void hasBike(SeasonFile file, Workshop workshop, Start start) {
+        if (workshop == null || start.bike() == null) {
+            return;
+        }
+        List<String> names = new ArrayList<>();
+        for (Part bike : workshop.bikes()) {
+            names.add(bike.name());
+        }
+        if (!names.contains(start.bike())) {
+            faults.add(file.file(), start.line(), "bike", "\"" + start.bike() + "\"", "a bike of the workshop: " + String.join(", ", names),
+                    Spelling.didYouMean(start.bike(), names));
+        }
+    }
+
+    private static Set<PartKind> kinds(Start start) {
+        if (start.mayChange() == null) {
+            return null;
+        }
+        Set<PartKind> out = EnumSet.noneOf(PartKind.class);
+        start.mayChange().forEach(word -> out.add(PartKind.of(word)));
+        return out;
+    }
+
+    private void areKinds(SeasonFile file, Start start) {
+        for (String word : start.mayChange() == null ? List.<String>of() : start.mayChange()) {
+            if (!PartKind.partWords().contains(word)) {
+                faults.add(file.file(), start.line(), "may change", "\"" + word + "\"", "kinds of parts: " + String.join(", ", PartKind.partWords()),
+                        Spelling.didYouMean(word, PartKind.partWords()));
+            }
+        }
+    }
+
+    /** The same network for all who add no rules of their own. */
+    private DroolsRules rules(Starter starter, Rider rider) {
+        boolean own = rider.constraints() != null;
+        String key = (own ? starter.rider().text() : "") + "\n" + paths(starter);
+        DroolsRules out = read(rules, key, each -> load(key, starter, rider));
+        inForce.put(starter.name(), sheetsOf.get(key));
+        return out;
+    }
+
+    private DroolsRules load(String key, Starter starter, Rider rider) {
+        RuleLoader loading = RuleLoader.start(home, rider, paths(starter));
+        DroolsRules out = loading.finish(faults);
+        sheetsOf.put(key, loading.given());
+        return out;
+    }
+
+    private List<String> paths(Starter starter) {
+        List<String> out = new ArrayList<>();
+        starter.sheets().forEach(each -> out.add(shown + each.text()));
+        return out;
+    }
+
+    // What is worked out
+
+    private SeasonPlan work(SeasonFile file, Progress progress) {
+        double minutes = file.workADay() == null ? WORK_A_DAY : file.workADay() / MINUTE;
+        Terms terms = new Terms(minutes, file.back(), file.minuteWorth());
+        FitRules fit = FitRules.load();
+        int all = Math.max(1, order());
+        AtomicInteger done = new AtomicInteger();
+        List<Result> results = new ArrayList<>();
+        ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), SeasonTask::worker);
+        try {
+            List<Future<Result>> futures = new ArrayList<>();
+            planned.forEach((path, starts) -> futures.add(workers.submit(() -> SeasonPlanner.of(workshops.get(path),
+                    outings(starts), terms, fit, () -> progress.at(done.incrementAndGet(), all)))));
+            for (Future<Result> each : futures) {
+                results.add(each.get());
+            }
+        } catch (ExecutionException e) {
+            throw RuleLoader.unchecked(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } finally {
+            workers.shutdownNow();
+        }
+        return joined(file, results);
+    }
+
+    private static Thread worker(Runnable work) {
+        Thread thread = new Thread(work, "season");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    private static List<Outing> outings(List<Planned> starts) {
+        List<Outing> out = new ArrayList<>();
+        for (Planned each : starts) {
+            Call call = CallMaker.call(each.rules(), new RideInput(each.course(), each.rider(), each.event(), each.bike()));
+            WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
+            String role = each.event().role() == null ? "training" : each.event().role();
+            String name = each.event().name().isEmpty() ? each.course().name() : each.event().name();
+            out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role, call, worths,
+                    each.start().bike(), kinds(each.start())));
+        }
+        out.sort(Comparator.comparing(Outing::date));
+        return out;
+    }
+
+    private SeasonPlan joined(SeasonFile file, List<Result> results) {
+        List<SeasonPlan.Ride> rides = new ArrayList<>();
+        List<SeasonPlan.Clash> clashes = new ArrayList<>();
+        List<SeasonPlan.Wish> wishes = new ArrayList<>();
+        for (Result each : results) {
+            rides.addAll(each.rides());
+            clashes.addAll(each.clashes());
+            wishes.addAll(each.wishes());
+        }
+        rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
+        clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
+        wishes.sort(Comparator.comparingDouble(SeasonTask::rank));
+        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, rides, clashes, wishes);
+    }
+
+    /** Most time for its price first; of no price, or of what cannot be told, what meets more of the calls. */
+    private static double rank(SeasonPlan.Wish wish) {
+        return wish.perMoney() != null && !wish.rides().isEmpty() ? -wish.perMoney().mid() : 1e9 - wish.notches();
+    }
+}

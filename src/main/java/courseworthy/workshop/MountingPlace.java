@@ -1,0 +1,79 @@
+package courseworthy.workshop;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A place on a bike that one part can take, in the order in which a bike is built up from the frame. */
+public enum MountingPlace {
+
+    FORK(PartKind.FORK, null, true), SHOCK(PartKind.SHOCK, null, true), FRONT_WHEEL(PartKind.WHEEL, "front", true), REAR_WHEEL(PartKind.WHEEL, "rear", true),
+    FRONT_TYRE(PartKind.TYRE, "front", true), REAR_TYRE(PartKind.TYRE, "rear", true), FRONT_INSERT(PartKind.INSERT, "front", false),
+    REAR_INSERT(PartKind.INSERT, "rear", false), FRONT_SEALANT(PartKind.SEALANT, "front", false), REAR_SEALANT(PartKind.SEALANT, "rear", false),
+    FRONT_ROTOR(PartKind.ROTOR, "front", true), REAR_ROTOR(PartKind.ROTOR, "rear", true), FRONT_PADS(PartKind.PADS, "front", true),
+    REAR_PADS(PartKind.PADS, "rear", true), CASSETTE(PartKind.CASSETTE, null, true), CRANK(PartKind.CRANK, null, true),
+    CHAINRING(PartKind.CHAINRING, null, true), CHAIN(PartKind.CHAIN, null, true), DERAILLEUR(PartKind.DERAILLEUR, null, true),
+    SHIFTER(PartKind.SHIFTER, null, true), SPACERS(PartKind.SPACERS, null, false), STEM(PartKind.STEM, null, true), BAR(PartKind.BAR, null, true),
+    EXTENSIONS(PartKind.EXTENSIONS, null, false), SEATPOST(PartKind.SEATPOST, null, true), SADDLE(PartKind.SADDLE, null, true),
+    PEDALS(PartKind.PEDALS, null, true), METER(PartKind.METER, null, false), LIGHTS(PartKind.LIGHTS, null, false), BAG(PartKind.BAG, null, false);
+
+    private final PartKind kind;
+    private final String end;
+    private final boolean needed;
+
+    MountingPlace(PartKind kind, String end, boolean needed) {
+        this.kind = kind;
+        this.end = end;
+        this.needed = needed;
+    }
+
+    public PartKind kind() {
+        return kind;
+    }
+
+    /** {@code front} or {@code rear}, null where there is only one. */
+    public String end() {
+        return end;
+    }
+
+    /** The place of the same kind at the other end; null where there is only one. */
+    public MountingPlace otherEnd() {
+        for (MountingPlace place : values()) {
+            if (place != this && end != null && place.kind == kind) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    /** Whether a bike cannot be ridden, or not as it was, without a part there. */
+    public boolean needed() {
+        return needed;
+    }
+
+    /** {@code rear tyre}, {@code fork}. */
+    public String words() {
+        return end == null ? kind.word() : end + " " + kind.word();
+    }
+
+    /** The place on which a part of this place is mounted; null for the frame itself. */
+    public MountingPlace host() {
+        return switch (this) {
+            case FRONT_TYRE, FRONT_INSERT, FRONT_SEALANT, FRONT_ROTOR -> FRONT_WHEEL;
+            case REAR_TYRE, REAR_INSERT, REAR_SEALANT, REAR_ROTOR, CASSETTE -> REAR_WHEEL;
+            case CHAINRING, METER -> CRANK;
+            default -> null;
+        };
+    }
+
+    /** The places that a part could take. */
+    public static List<MountingPlace> of(Part part) {
+        String end = part.word(PartDetail.END);
+        List<MountingPlace> out = new ArrayList<>();
+        for (MountingPlace place : values()) {
+            if (place.kind == part.kind() && (end == null || place.end == null || place.end.equals(end))) {
+                out.add(place);
+            }
+        }
+        return out;
+    }
+}

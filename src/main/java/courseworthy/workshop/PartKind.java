@@ -1,0 +1,106 @@
+package courseworthy.workshop;
+
+import static courseworthy.workshop.PartDetail.*;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The kinds of parts, with what can be written of each and where each is mounted. */
+public enum PartKind {
+
+    BIKE("bike", List.of(), PartDetail.KIND, OTHER_MASS, USE_CATEGORY, DROP_LIMIT, MASS_LIMIT, RIDER_LIMIT, TYRE_CLEARANCE, LEAST_FORK_TRAVEL,
+            MOST_FORK_TRAVEL, LEAST_FORK_LENGTH, MOST_FORK_LENGTH, DESIGN_FORK_LENGTH, HEAD_ANGLE, SEAT_ANGLE, WHEELBASE, CHAINSTAY, CHAIN_GROWTH,
+            STACK, REACH, HEAD_TUBE, HEADSET_COVER, LEAST_STEM, MOST_STEM, TRAINED_ON, SET_UP_FOR, SEAT_TUBE, SADDLE_HEIGHT, SADDLE_SETBACK, REAR_TRAVEL, SHOCK_LENGTH, SHOCK_STROKE, SHOCK_MOUNT,
+            LEAST_ROTOR, MOST_ROTOR, LARGEST_RING, SMALLEST_RING, TWO_RINGS, LEAST_CHAINLINE, MOST_CHAINLINE, AXLE, AXLE_WIDTH, STEERER,
+            BOTTOM_BRACKET, DERAILLEUR_MOUNT, POST_DIAMETER, LEAST_POST_INSERTION, MOST_POST_INSERTION, PAD_SHAPE),
+    FORK("fork", List.of(), TRAVEL, LENGTH, STEERER, STEERER_LENGTH, STEERER_CLAMP, MOST_SPACERS, LEGS, LOCKOUT, AXLE, AXLE_WIDTH, TYRE_CLEARANCE,
+            LEAST_ROTOR, MOST_ROTOR, USE_CATEGORY, MASS_LIMIT, RIDER_LIMIT),
+    SHOCK("shock", List.of(), SHOCK_LENGTH, SHOCK_STROKE, SHOCK_MOUNT, LOCKOUT, RIDER_LIMIT),
+    WHEEL("wheel", List.of(), END, BEAD_SEAT, RIM_INNER_WIDTH, RIM_DEPTH, RIM_MATERIAL, HOOKLESS, TUBELESS, MARKED_PRESSURE, LEAST_TYRE,
+            MOST_TYRE, VALVE_LENGTH, AXLE, AXLE_WIDTH, FREEHUB, ROTOR_MOUNT, USE_CATEGORY, MASS_LIMIT, RIDER_LIMIT),
+    TYRE("tyre", List.of(WHEEL), BEAD_SEAT, WIDTH, MEASURED_WIDTH, CASING, TREAD, TUBELESS, HOOKLESS, MARKED_PRESSURE, LEAST_RIM, MOST_RIM,
+            CUTS),
+    INSERT("insert", List.of(WHEEL, TYRE), BEAD_SEAT, LEAST_TYRE, MOST_TYRE),
+    SEALANT("sealant", List.of(WHEEL, TYRE), ADDED),
+    ROTOR("rotor", List.of(WHEEL), DIAMETER, ROTOR_MOUNT, PADS_PERMITTED, THICKNESS, LEAST_THICKNESS),
+    CASSETTE("cassette", List.of(WHEEL), SPROCKETS, SPEEDS, FREEHUB, DRIVETRAIN, PUBLISHED_WITH),
+    CRANK("crank", List.of(), BOTTOM_BRACKET, RING_MOUNT, CHAINLINE, CRANK_LENGTH, POWER_METER, METER_MOUNT, PEDAL_THREAD, RIDER_LIMIT),
+    CHAINRING("chainring", List.of(CRANK), TEETH, RING_MOUNT, SPEEDS),
+    CHAIN("chain", List.of(), LINKS, SPEEDS, DRIVETRAIN, PUBLISHED_WITH, WEAR, WEAR_LIMIT),
+    DERAILLEUR("derailleur", List.of(), LARGEST_SPROCKET, CAPACITY, SPEEDS, DRIVETRAIN, PUBLISHED_WITH, DERAILLEUR_MOUNT, ACTUATION),
+    SHIFTER("shifter", List.of(), SPEEDS, DRIVETRAIN, PUBLISHED_WITH, BAR_SHAPE, ACTUATION),
+    STEM("stem", List.of(FORK), STEM_LENGTH, STEM_ANGLE, TURNS_OVER, STEERER_CLAMP, BAR_CLAMP, CLAMP_HEIGHT, RIDER_LIMIT),
+    BAR("bar", List.of(STEM), WIDTH, BAR_CLAMP, BAR_SHAPE, EXTENSIONS_APPROVED, REACH, RISE, DROP, RIDER_LIMIT),
+    EXTENSIONS("aero extensions", List.of(BAR), BAR_CLAMP, RIDER_LIMIT),
+    SPACERS("spacers", List.of(FORK), HEIGHT, PIECES, STEERER_CLAMP),
+    SEATPOST("seatpost", List.of(), DROPPER, STROKE, POST_DIAMETER, LENGTH, LEAST_INSERTION, SETBACK, RAILS, RIDER_LIMIT),
+    SADDLE("saddle", List.of(SEATPOST), RAILS, HEIGHT, RIDER_LIMIT),
+    PEDALS("pedals", List.of(CRANK), PEDAL_KIND, PEDAL_THREAD, CLEAT, POWER_METER, RIDER_LIMIT),
+    METER("power meter", List.of(CRANK), METER_MOUNT),
+    PADS("brake pads", List.of(), END, COMPOUND, PAD_SHAPE, LEFT),
+    LIGHTS("lights", List.of(), END, LIGHT_KIND, RUN_TIME),
+    BAG("bag", List.of(), VOLUME);
+
+    /** Kinds that go on a wheel and never on a bike itself, which would not say on which wheel. */
+    private static final List<PartKind> NEVER_ON_A_BIKE = List.of(TYRE, INSERT, SEALANT, ROTOR, CASSETTE);
+    private static final List<PartDetail> ANY_PART = List.of(MASS, PRICE, HOURS_USED, STAYS, OWNED);
+
+    private final String word;
+    private final List<PartKind> hosts;
+    private final List<PartDetail> details = new ArrayList<>();
+
+    PartKind(String word, List<PartKind> hosts, PartDetail... details) {
+        this.word = word;
+        this.hosts = hosts;
+        this.details.add(MASS);
+        this.details.addAll(List.of(details));
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Kinds of parts that it may be mounted on. */
+    public List<PartKind> hosts() {
+        return hosts;
+    }
+
+    /** Whether {@code on} may name a bike. */
+    public boolean onABike() {
+        return this != BIKE && !NEVER_ON_A_BIKE.contains(this);
+    }
+
+    /** What can be written of it. */
+    public List<PartDetail> details() {
+        List<PartDetail> out = new ArrayList<>(details);
+        if (this != BIKE) {
+            for (PartDetail each : ANY_PART) {
+                if (!out.contains(each)) {
+                    out.add(each);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** The kinds of parts, bikes left out, in words. */
+    public static List<String> partWords() {
+        List<String> out = new ArrayList<>();
+        for (PartKind kind : values()) {
+            if (kind != BIKE) {
+                out.add(kind.word);
+            }
+        }
+        return out;
+    }
+
+    /** The kind of this word, or null. */
+    public static PartKind of(String word) {
+        for (PartKind kind : values()) {
+            if (kind.word.equals(word)) {
+                return kind;
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,253 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.call.CallMaker;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands;
+import courseworthy.demand.EstimatedRide.Kind;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.RuleSet;
+import courseworthy.ride.Range;
+import courseworthy.ride.RideEstimate;
+import courseworthy.ride.RideTrace;
+import courseworthy.ride.SampledEstimate;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Makes set-ups to stand beside the recommended one: the whole call is made anew with what was asked for fixed. */
+public final class SetUpComparison {
+
+    static final String RECOMMENDED = "recommended";
+    private static final String BIKE = "bike";
+    /** A puncture may hang on these. */
+    private static final Set<String> PUNCTURES = Set.of("front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing",
+            "front tyre tread", "rear tyre tread", "front insert", "rear insert");
+    /** The model does not ride these, though they change the ride. */
+    private static final Set<String> NOT_RIDDEN = Set.of("front tyre pressure", "rear tyre pressure", "bar width", "bar height",
+            "front sealant", "rear sealant");
+
+    private final RuleSet rules;
+    private final Call recommended;
+    private final Demands ridden;
+    private final Sensitivity sensitivity;
+    private final WorthCalculator worths;
+    private final double riding;
+    private final double work;
+    private final Function<String, Demands> onAnother;
+
+    /**
+     * @param recommended a call with an estimate, of the bike that is called
+     * @param onAnother   the demands of the same ride on another kind of bike
+     */
+    public SetUpComparison(RuleSet rules, Call recommended, Function<String, Demands> onAnother) {
+        this.onAnother = onAnother;
+        this.rules = rules;
+        this.recommended = recommended;
+        Decision bike = recommended.on(Topics.of(BIKE));
+        this.ridden = bike.value() == null ? recommended.demands() : on(bike.text());
+        this.sensitivity = Sensitivity.of(ridden);
+        this.worths = new WorthCalculator(riding(recommended), sensitivity);
+        RideTrace trace = ridden.estimated().estimate().trace();
+        riding = trace.total();
+        work = work(trace);
+    }
+
+    private static double work(RideTrace trace) {
+        double sum = 0;
+        for (int i = 0; i < trace.size(); i++) {
+            sum += trace.power(i) * trace.seconds(i);
+        }
+        return sum;
+    }
+
+    /** The demands on a kind of bike: those of the bike at hand, with all that is known of it, where it is of that kind. */
+    private Demands on(String kind) {
+        Demands atHand = recommended.demands();
+        return atHand.estimated().estimate().basis().kind().written().equals(kind) ? atHand : onAnother.apply(kind);
+    }
+
+    /** A call as it is ridden on the recommended bike: what follows from its decisions stays. */
+    private Call riding(Call call) {
+        Map<Measure, MeasureValue> derived = new EnumMap<>(Measure.class);
+        for (Map.Entry<Measure, MeasureValue> each : call.demands().values().entrySet()) {
+            if (each.getKey().derived()) {
+                derived.put(each.getKey(), each.getValue());
+            }
+        }
+        return new Call(ridden.with(derived), call.decisions(), call.tasks(), call.couldNotTell());
+    }
+
+    /** The recommended set-up. */
+    public SetUp recommended() {
+        return new SetUp(RECOMMENDED, List.of(), List.of(), Effect.NONE, Range.exact(0), riding, work, worths.climbed(Kind.LAST_CLIMB),
+                worths.climbed(Kind.HUNDRED), worths.topSpeed(), null, List.of());
+    }
+
+    /**
+     * A set-up with some topics fixed.
+     *
+     * @param written as the user wrote it
+     * @param values  in the topics' ticks or positions
+     */
+    public SetUp of(String written, Map<Topic, Long> values) {
+        Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), recommended.demands());
+        Decision bike = call.on(Topics.of(BIKE));
+        if (bike.value() != null && !bike.text().equals(recommended.on(bike.topic()).text())) {
+            return onAnother(written, values, bike.text());
+        }
+        List<String> uncounted = new ArrayList<>();
+        List<SetUp.Difference> changes = changes(call, values, uncounted);
+        Effect effect = effect(call);
+        WorthCalculator here = new WorthCalculator(riding(call), sensitivity);
+        Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
+        double takes = riding - returned.mid();
+        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
+                here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
+    }
+
+    /** What differs from the recommended, the asked for first; adds what of it no figure counts. */
+    private List<SetUp.Difference> changes(Call call, Map<Topic, Long> values, List<String> uncounted) {
+        List<SetUp.Difference> changes = new ArrayList<>();
+        for (Topic topic : Topics.all()) {
+            Decision before = recommended.on(topic);
+            Decision after = call.on(topic);
+            if (!before.text().equals(after.text())) {
+                changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
+                        new SetUp.Difference(topic, before.text(), after.text(), values.containsKey(topic)));
+                if (NOT_RIDDEN.contains(topic.name())) {
+                    uncounted.add(topic.name());
+                }
+            }
+        }
+        return changes;
+    }
+
+    /** The same ride on another kind of bike: with the usual mass, tyres and position of its kind, since no more of it is known. */
+    private SetUp onAnother(String written, Map<Topic, Long> values, String kind) {
+        Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), on(kind));
+        List<String> uncounted = new ArrayList<>();
+        List<SetUp.Difference> changes = changes(call, values, uncounted);
+        RideEstimate there = call.demands().estimated().estimate();
+        Range returned = SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there));
+        WorthCalculator here = new WorthCalculator(call, Sensitivity.of(call.demands()));
+        return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
+                here.climbed(Kind.LAST_CLIMB), here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
+    }
+
+    /** How many of the differences only follow. */
+    private static int follow(List<SetUp.Difference> changes) {
+        int count = 0;
+        for (SetUp.Difference each : changes) {
+            count += each.asked() ? 0 : 1;
+        }
+        return count;
+    }
+
+    private Effect effect(Call call) {
+        Effect sum = Effect.NONE;
+        for (Topic topic : Topics.all()) {
+            if (topic.name().startsWith("rear ") && Topics.find("front " + topic.name().substring(5)) != null) {
+                continue;
+            }
+            Effect one = effect(call, topic);
+            Topic rear = topic.name().startsWith("front ") ? Topics.find("rear " + topic.name().substring(6)) : null;
+            Effect other = rear == null ? Effect.NONE : effect(call, rear);
+            sum = sum.and(one.alike(other));
+        }
+        Effect rearTravel = effect(call, Topics.of("rear travel"));
+        return sum.and(rearTravel);
+    }
+
+    private Effect effect(Call call, Topic topic) {
+        Long before = recommended.on(topic).value();
+        Long after = call.on(topic).value();
+        if (before == null || after == null || before.equals(after)) {
+            return Effect.NONE;
+        }
+        Effect effect = PartEffects.between(topic, before, after);
+        return effect == null ? Effect.NONE : effect;
+    }
+
+    /** What having or not having aero extensions returns against the recommended, s. */
+    private Range extensions(Call call) {
+        Topic topic = Topics.of("aero extensions");
+        boolean before = on(recommended, topic);
+        boolean after = on(call, topic);
+        if (before == after) {
+            return Range.exact(0);
+        }
+        Range saved = worths.extensions().saved();
+        return after ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
+    }
+
+    private static boolean on(Call call, Topic topic) {
+        Decision decision = call.on(topic);
+        return decision.status() == Status.SETTLED && topic.text(decision.value()).equals("on");
+    }
+
+    /** What less spinning out returns, s: alone and in a group by the share of each. */
+    private Range spinning(Call call) {
+        Topic hardest = Topics.of("hardest gear");
+        Long before = recommended.on(hardest).value();
+        Long after = call.on(hardest).value();
+        boolean sameWheel = recommended.on(Topics.of("rear tyre width")).text().equals(call.on(Topics.of("rear tyre width")).text());
+        if (before == null || after == null || before.equals(after) && sameWheel) {
+            return Range.exact(0);
+        }
+        MeasureValue share = ridden.get(Measure.GROUP_SHARE);
+        double group = Measure.GROUP_SHARE.scale().resolution().base(share.mid());
+        Range cost = GearChoice.turning(riding(call)).costOfSpinning(hardest.resolution().base(after), group);
+        Range was = GearChoice.turning(riding(recommended)).costOfSpinning(hardest.resolution().base(before), group);
+        return Range.around(was.low() - cost.low(), was.mid() - cost.mid(), was.high() - cost.high());
+    }
+
+    private static List<SetUp.Refusal> refused(Call call, Map<Topic, Long> values) {
+        List<SetUp.Refusal> out = new ArrayList<>();
+        values.forEach((topic, value) -> {
+            Decision decision = call.on(topic);
+            if (decision.value() == null || !decision.value().equals(value)) {
+                out.add(new SetUp.Refusal(topic, topic.text(value), decision.text(), against(decision)));
+            }
+        });
+        return out;
+    }
+
+    /** The rules that stand against what was asked for. */
+    private static List<String> against(Decision decision) {
+        List<String> out = new ArrayList<>();
+        for (Lost lost : decision.lost()) {
+            if (lost.claim().author().rule().startsWith(RulesWithFixedTopics.SHEET)) {
+                for (String rule : lost.by()) {
+                    if (!rule.startsWith(RulesWithFixedTopics.SHEET) && !out.contains(rule)) {
+                        out.add(rule);
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    private BreakEven breakEven(Call call, String written, Range returned) {
+        boolean risk = false;
+        for (String name : PUNCTURES) {
+            Topic topic = Topics.of(name);
+            risk |= !recommended.on(topic).text().equals(call.on(topic).text());
+        }
+        if (!risk) {
+            return null;
+        }
+        boolean faster = returned.mid() > 0;
+        Range returns = faster ? returned : new Range(-returned.high(), -returned.mid(), -returned.low());
+        return BreakEven.of(faster ? written : RECOMMENDED, faster ? RECOMMENDED : written, returns, "tube stop", worths.range(Measure.TUBE_STOP),
+                worths.races());
+    }
+}

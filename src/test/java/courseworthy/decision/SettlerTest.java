@@ -1,0 +1,138 @@
+package courseworthy.decision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import courseworthy.claim.Claim;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Settling against its table of cases; the table is ours, written from the policy that {@link Settler} states. */
+class SettlerTest {
+
+    static Stream<SettlingTable.Case> cases() {
+        return SettlingTable.cases().stream();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void settlesAsTheTableSays(SettlingTable.Case one) {
+        Decision decision = Settler.settle(one.topic(), one.claims());
+        assertThat(decision.text()).isEqualTo(one.gives());
+        assertThat(decision.standing() == null ? null : decision.standing().word()).isEqualTo(one.standing());
+        assertThat(inWords(decision.lost())).isEqualTo(one.lost());
+        assertThat(decision.why()).isEqualTo(one.why() == null ? "" : one.why());
+        List<Claim> others = new ArrayList<>(one.claims());
+        others.removeIf(claim -> one.lost().containsKey(claim.author().rule()));
+        assertThat(decision.taken()).containsExactlyInAnyOrderElementsOf(others);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void theOrderOfClaimsHasNoBearing(SettlingTable.Case one) {
+        String first = Settler.settle(one.topic(), one.claims()).toString();
+        List<Claim> claims = new ArrayList<>(one.claims());
+        for (int seed = 0; seed < 120; seed++) {
+            Collections.shuffle(claims, new Random(seed));
+            assertThat(Settler.settle(one.topic(), claims)).hasToString(first);
+        }
+    }
+
+    @Test
+    void sentencesOfTheTableAreUnique() {
+        List<String> sentences = cases().map(SettlingTable.Case::sentence).toList();
+        assertThat(new TreeSet<>(sentences)).hasSameSizeAs(sentences);
+    }
+
+    @Test
+    void theTableHoldsEveryKindOfOutcome() {
+        Map<String, Integer> seen = new HashMap<>();
+        cases().forEach(one -> {
+            Decision decision = Settler.settle(one.topic(), one.claims());
+            seen.merge(decision.standing() == null ? decision.status().words() : decision.standing().word(), 1, Integer::sum);
+            decision.lost().forEach(lost -> seen.merge(lost.how().words(), 1, Integer::sum));
+        });
+        assertThat(seen).containsOnlyKeys("settled", "leaning", "split", "bounded", "assumed", "none possible", "overruled", "outvoted",
+                "set aside");
+    }
+
+    @Test
+    void aClaimGivenTwiceCountsOnce() {
+        Topic width = topic("width");
+        Claim light = SettlingTable.claim("a", width, "house should prefer 38 mm");
+        Claim heavy = SettlingTable.claim("b", width, "house may prefer 50 mm");
+        assertThat(Settler.settle(width, List.of(light, heavy, heavy, heavy)).text()).isEqualTo("38 mm");
+    }
+
+    @Test
+    void claimsAreListedByRankForceAndId() {
+        Topic width = topic("width");
+        List<Claim> claims = List.of(SettlingTable.claim("d", width, "house must at least 30 mm"),
+                SettlingTable.claim("b", width, "coach 2 should at least 30 mm"),
+                SettlingTable.claim("a", width, "coach 1 should at least 30 mm"),
+                SettlingTable.claim("c", width, "coach 1 must at least 30 mm"),
+                SettlingTable.claim("e", width, "limit may at least 30 mm"));
+        assertThat(Settler.settle(width, claims).taken()).extracting(claim -> claim.author().rule())
+                .containsExactly("e", "c", "a", "b", "d");
+    }
+
+    @Test
+    void whatDoesNotApplyKeepsItsClaims() {
+        Topic width = topic("width");
+        List<Claim> claims = List.of(SettlingTable.claim("b", width, "house should prefer 38 mm"),
+                SettlingTable.claim("a", width, "coach 1 should at least 40 mm"));
+        Decision decision = Settler.notApplicable(width, claims, "The bike is a road bike.");
+        assertThat(decision.status()).isEqualTo(Status.NOT_APPLICABLE);
+        assertThat(decision.value()).isNull();
+        assertThat(decision.text()).isEqualTo("not applicable");
+        assertThat(decision.why()).isEqualTo("The bike is a road bike.");
+        assertThat(inWords(decision.lost())).isEqualTo(Map.of("a", "set aside by nothing", "b", "set aside by nothing"));
+        assertThat(decision.lost().get(0).claim().author().rule()).isEqualTo("a");
+    }
+
+    @Test
+    void verbsThatDoNotFitTheTopicAreRefused() {
+        refused("bike", Verb.AT_LEAST, Rank.HOUSE, "a cannot say at least [1] of bike when bike is settled");
+        refused("bike", Verb.AT_MOST, Rank.HOUSE, "a cannot say at most [1] of bike when bike is settled");
+        refused("width", Verb.AVOID, Rank.HOUSE, "a cannot say avoid [1] of width when width is settled");
+        refused("width", Verb.RULE_OUT, Rank.HOUSE, "a cannot say rule out [1] of width when width is settled");
+        refused("width", Verb.ONE_OF, Rank.COACH, "a cannot say one of [1] of width when width is settled");
+        Claim other = SettlingTable.claim("a", topic("sag"), "house should prefer 20 %");
+        assertThatThrownBy(() -> Settler.settle(topic("width"), List.of(other))).isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("a cannot say prefer [20] of sag when width is settled");
+    }
+
+    private static void refused(String name, Verb verb, Rank rank, String message) {
+        Topic topic = topic(name);
+        Claim claim = Claim.of(SettlingTable.author("a", rank, 0, Force.MUST), topic, verb, 1, "1", List.of());
+        assertThatThrownBy(() -> Settler.settle(topic, List.of(claim))).isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(message);
+    }
+
+    private static Topic topic(String name) {
+        return cases().map(SettlingTable.Case::topic).filter(topic -> topic.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static Map<String, String> inWords(List<Decision.Lost> lost) {
+        Map<String, String> out = new HashMap<>();
+        for (Decision.Lost one : lost) {
+            String by = one.by().isEmpty() ? "nothing" : String.join(" and ", one.by());
+            out.put(one.claim().author().rule(), one.how().words() + " by " + by);
+        }
+        return out;
+    }
+}

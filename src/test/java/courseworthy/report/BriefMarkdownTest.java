@@ -1,0 +1,200 @@
+package courseworthy.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.task.Brief;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TableRow;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.Code;
+import org.commonmark.node.CustomNode;
+import org.commonmark.node.Emphasis;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
+import org.commonmark.node.ThematicBreak;
+import org.commonmark.parser.Parser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The Markdown page as a CommonMark parser with tables reads it. */
+class BriefMarkdownTest {
+
+    private static final Parser PARSER = Parser.builder().extensions(List.of(TablesExtension.create())).build();
+
+    private final Brief brief = ExampleBrief.rich().brief();
+
+    @Test
+    void headingsReadFromTheCourseDownToTheChecklist() {
+        assertThat(headings(BriefMarkdown.of(brief))).containsExactly("Heather Ridge, set up for the race, 14 June 2025", "In short",
+                "The call", "Leave alone", "Why", "What spoke against", "Assumed, since not written", "What could not be told, for want of",
+                "To know of the course", "Cautions",
+                "Checklist, 14 June 2025", "Two days before", "Night before", "Race morning");
+    }
+
+    @Test
+    void theTableHasARowForEveryTopicThatApplies() {
+        List<List<String>> rows = rows(BriefMarkdown.of(brief));
+        for (Decision decision : brief.decisions()) {
+            if (decision.status() == Status.SETTLED) {
+                assertThat(rows).contains(List.of(decision.topic().name(), decision.text(), decision.standing().word()));
+            }
+        }
+        assertThat(rows).contains(List.of("front tyre pressure", "none possible: the floor against rim strikes lies above the marking", ""));
+    }
+
+    /** What stands in a file shows as it was written and is never markup. */
+    @ParameterizedTest
+    @ValueSource(strings = {"*a* _b_ __c__ ~~d~~", "<b>x</b> &amp; <script>alert(1)</script>", "[a](http://b.c) ![i](j.png) <http://k.l>",
+        "`code` ```", "# heading", "- item", "1. one", "1) one", "> quote", "| a | b |", "a \\* b", "---", "===", "+ plus", "    indented",
+        "[x]: http://y.z", "$m$", "&#35; &copy;", "\\", "*", "http://plain.example", "** x **", "~~~", "=", "x\n===", "x\n\n# y"})
+    void hostileNamesShowAsTheyAre(String name) {
+        ExampleBrief hostile = ExampleBrief.rich();
+        hostile.name = name;
+        hostile.task("house/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, "x");
+        String page = BriefMarkdown.of(hostile.brief());
+        String shown = name.strip().replaceAll("\\s+", " ");
+        assertThat(headings(page).get(0)).isEqualTo(shown + ", set up for the race, 14 June 2025");
+        assertThat(headings(page)).hasSize(14);
+        assertThat(foreign(page)).isEmpty();
+        String plain = text(PARSER.parse(page));
+        assertThat(plain).contains("[ ] " + shown + " Find: " + shown + " Why:");
+    }
+
+    @Test
+    void aHostileTextInATableStaysInItsCell() {
+        ExampleBrief hostile = ExampleBrief.rich();
+        hostile.nonePossible("food", "a | b \\| c \\");
+        assertThat(rows(BriefMarkdown.of(hostile.brief()))).contains(List.of("food", "none possible: a | b \\| c \\", ""));
+    }
+
+    @Test
+    void theChecklistAloneCanBePrinted() {
+        assertThat(headings(BriefMarkdown.checklist(brief))).containsExactly("Heather Ridge, set up for the race, 14 June 2025",
+                "Checklist, 14 June 2025", "Two days before", "Night before", "Race morning");
+    }
+
+    @Test
+    void everyTopicCanBeReadInFull() {
+        for (String topic : Topics.names()) {
+            String page = BriefMarkdown.of(brief, topic, ExampleBrief.flips());
+            assertThat(headings(page)).startsWith(topic + ": " + brief.on(topic).text())
+                    .contains(brief.on(topic).value() == null ? new String[] {"Limits", "Set aside"} : new String[] {"For", "Against"});
+            assertThat(foreign(page)).isEmpty();
+        }
+    }
+
+    private static List<String> headings(String page) {
+        List<String> out = new ArrayList<>();
+        PARSER.parse(page).accept(new AbstractVisitor() {
+            @Override
+            public void visit(Heading heading) {
+                out.add(text(heading));
+            }
+        });
+        return out;
+    }
+
+    private static List<List<String>> rows(String page) {
+        List<List<String>> out = new ArrayList<>();
+        PARSER.parse(page).accept(new AbstractVisitor() {
+            @Override
+            public void visit(CustomNode node) {
+                if (node instanceof TableRow) {
+                    List<String> cells = new ArrayList<>();
+                    for (Node cell = node.getFirstChild(); cell instanceof TableCell; cell = cell.getNext()) {
+                        cells.add(text(cell));
+                    }
+                    out.add(cells);
+                }
+                super.visit(node);
+            }
+        });
+        return out;
+    }
+
+    /** Markup that the page never uses by itself, beyond the emphasised remarks. */
+    private static List<String> foreign(String page) {
+        List<String> out = new ArrayList<>();
+        PARSER.parse(page).accept(new AbstractVisitor() {
+            @Override
+            protected void visitChildren(Node parent) {
+                if (parent instanceof Link || parent instanceof Image || parent instanceof BlockQuote || parent instanceof OrderedList
+                        || parent instanceof Emphasis && !text(parent).endsWith(".") && !text(parent).endsWith("\"")) {
+                    out.add(parent.toString());
+                }
+                super.visitChildren(parent);
+            }
+
+            @Override
+            public void visit(HtmlInline html) {
+                out.add(html.getLiteral());
+            }
+
+            @Override
+            public void visit(HtmlBlock html) {
+                out.add(html.getLiteral());
+            }
+
+            @Override
+            public void visit(Code code) {
+                out.add(code.getLiteral());
+            }
+
+            @Override
+            public void visit(FencedCodeBlock code) {
+                out.add(code.getLiteral());
+            }
+
+            @Override
+            public void visit(IndentedCodeBlock code) {
+                out.add(code.getLiteral());
+            }
+
+            @Override
+            public void visit(ThematicBreak line) {
+                out.add("---");
+            }
+        });
+        return out;
+    }
+
+    /** What a reader sees of it. */
+    private static String text(Node node) {
+        StringBuilder out = new StringBuilder();
+        node.accept(new AbstractVisitor() {
+            @Override
+            public void visit(Text text) {
+                out.append(text.getLiteral());
+            }
+
+            @Override
+            public void visit(HardLineBreak lineBreak) {
+                out.append(' ');
+            }
+
+            @Override
+            public void visit(SoftLineBreak lineBreak) {
+                out.append(' ');
+            }
+        });
+        return out.toString();
+    }
+}

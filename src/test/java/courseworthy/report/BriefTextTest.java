@@ -1,0 +1,141 @@
+package courseworthy.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.task.Brief;
+import courseworthy.task.CourseResult;
+import courseworthy.task.CourseSummary;
+import courseworthy.topic.Topics;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BriefTextTest {
+
+    private final Brief brief = ExampleBrief.rich().brief();
+    private final String text = BriefText.of(brief, false);
+
+    @Test
+    void itReadsFromTheCourseDownToTheChecklist() {
+        assertThat(text.lines().toList().get(0)).isEqualTo("Heather Ridge                                  set up for the race, 14 June 2025");
+        assertThat(text).containsSubsequence("24.6 km in 3 laps", "IN SHORT", "THE CALL", "LEAVE ALONE", "WHY", "WHAT SPOKE AGAINST",
+                "ASSUMED, SINCE NOT WRITTEN", "WHAT COULD NOT BE TOLD, FOR WANT OF", "TO KNOW OF THE COURSE", "CAUTIONS", "CHECKLIST");
+    }
+
+    @Test
+    void everyTopicHasItsLineOrIsNamedAsNotApplying() {
+        for (Decision decision : brief.decisions()) {
+            if (decision.status() == Status.SETTLED) {
+                assertThat(text.lines()).anyMatch(line -> line.matches("  " + decision.topic().name() + " +" + java.util.regex.Pattern.quote(
+                        decision.text()) + " +" + decision.standing().word()));
+            } else {
+                assertThat(text.replaceAll("\\s+", " ")).contains(decision.topic().name());
+            }
+        }
+    }
+
+    @Test
+    void whereNothingIsPossibleItSaysWhy() {
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("front tyre pressure none possible: the floor against rim strikes lies above the marking")
+                .contains("Pressure front none possible, rear 2.00 bar");
+    }
+
+    @Test
+    void aReasonIsNeverSurerThanItsEvidence() {
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("WHY Common practice, where no source and no sheet is named. front and rear tyre width 45 mm:"
+                        + " Sharp stones cut what is narrow and light.")
+                .contains("front tyre width: prefer 38 mm, outvoted by house/wide-on-rough, house/x. Sharp stones cut what is narrow and"
+                        + " light. (Fast lines; an opinion)");
+    }
+
+    @Test
+    void missingGroundIsAskedForInOneSentence() {
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("ground smoothness, mtb:scale, sharp stones (in the profile or with --ground; 1 piece of advice) event support (1 piece of advice)");
+    }
+
+    @Test
+    void aTopicInFullNamesEveryClaimWithItsGroundsAndItsPlace() {
+        String topic = TopicText.of(brief, "front tyre width", ExampleBrief.flips(), false);
+        assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("leaning");
+        assertThat(topic.replaceAll("\\s+", " ")).contains("FOR prefer 45 mm Sharp stones cut")
+                .contains("should; common practice - roughness: rough (2.3), asked: at least rough")
+                .contains("house/wide-on-rough, rules/tyres/width.yaml:12")
+                .contains("AGAINST prefer 38 mm: outvoted by house/wide-on-rough, house/x")
+                .contains("COULD NOT TELL house/a, for want of sharp stones, roughness");
+    }
+
+    @Test
+    void noLineIsWiderThanThePage() {
+        assertNarrow(text);
+        assertNarrow(BriefText.checklist(brief, false));
+        for (String topic : Topics.names()) {
+            assertNarrow(TopicText.of(brief, topic, ExampleBrief.flips(), false));
+        }
+        assertNarrow(Catalogue.topics(false));
+        assertNarrow(Catalogue.measures(false));
+    }
+
+    @Test
+    void theWidestValuesFitToo() {
+        ExampleBrief widest = ExampleBrief.rich();
+        Topics.all().forEach(topic -> {
+            long value = topic.most();
+            for (int i = 0; i < topic.options().size(); i++) {
+                value = topic.text(i).length() > topic.text(value).length() ? i : value;
+            }
+            widest.decided(topic.name(), value, Standing.BOUNDED, List.of(), List.of());
+        });
+        assertNarrow(BriefText.of(widest.brief(), false));
+    }
+
+    @Test
+    void hostileNamesCannotCommandTheTerminalNorWidenThePage() {
+        for (String name : List.of(ExampleBrief.HOSTILE, "x".repeat(300), "\u5c71".repeat(100), "a\nb\tc".repeat(40))) {
+            ExampleBrief hostile = ExampleBrief.rich();
+            hostile.name = name;
+            hostile.task("house/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, name);
+            String written = BriefText.of(hostile.brief(), false);
+            assertThat(written).doesNotContain("\u001b", "\u0007", "\u202e", "\t", "\ud800");
+            assertNarrow(written);
+            assertNarrow(CourseText.of(new CourseResult(CourseSummary.of(hostile.course()), hostile.call().demands()), false));
+        }
+    }
+
+    @Test
+    void withoutColoursThePageIsTheSameButForThem() {
+        String coloured = BriefText.of(brief, true);
+        assertThat(coloured).contains("\u001b[1m");
+        assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(text);
+        assertThat(text).doesNotContain("\u001b");
+    }
+
+    /** Widths of UAX #11, from memory: combining marks none, East Asian wide two, others one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"abc", "e\u0301bc", "\u5c71c", "\u00e9\u0308bc", "\ud83d\udeb2c"})
+    void widthIsCountedInColumns(String three) {
+        assertThat(Columns.width(three)).isEqualTo(3);
+    }
+
+    @Test
+    void longWordsAreCutAndShortOnesKept() {
+        assertThat(Columns.wrap("ab cdefghij k", 4)).containsExactly("ab", "cdef", "ghij", "k");
+        assertThat(Columns.wrap("", 4)).containsExactly("");
+        assertThat(Columns.wrap("fork 120 mm, rear", 9)).containsExactly("fork", "120 mm,", "rear");
+        assertThat(Columns.shorten("abcdef", 4)).isEqualTo("abc\u2026");
+    }
+
+    static void assertNarrow(String page) {
+        assertThat(page.lines()).allSatisfy(line -> {
+            assertThat(Columns.width(line)).as(line).isLessThanOrEqualTo(80);
+            assertThat(line).doesNotContain("\t").doesNotEndWith(" ");
+        });
+        assertThat(page).endsWith("\n").doesNotContain("\r");
+    }
+}

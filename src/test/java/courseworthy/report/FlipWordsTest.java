@@ -1,0 +1,30 @@
+package courseworthy.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.call.Flip;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Measure;
+import courseworthy.topic.Topics;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** How a change is told. */
+class FlipWordsTest {
+
+    private static Decision settled(String topic, long value) {
+        return new Decision(Topics.of(topic), Status.SETTLED, value, "", Standing.SETTLED, List.of(), List.of(), "");
+    }
+
+    /** More air in mud is the narrower tyre's, and never reads as if mud asked for it. */
+    @Test
+    void aPressureInAnotherTyreNamesTheTyre() {
+        Decision pressure = settled("front tyre pressure", 29);
+        Flip same = new Flip(Measure.MUD, 5, 20, Flip.Way.UP, false, pressure);
+        assertThat(FlipWords.line(same)).isEqualTo("mud from 5 % up to 20 %: 1.45 bar (21 psi)");
+        Flip other = new Flip(Measure.MUD, 5, 50, Flip.Way.UP, false, pressure, List.of(settled("front tyre width", 54)));
+        assertThat(FlipWords.line(other)).isEqualTo("mud from 5 % up to 50 %: 1.45 bar (21 psi) in another tyre, front tyre width 54 mm");
+    }
+}

@@ -1,0 +1,134 @@
+package courseworthy.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.ToolOutput;
+import courseworthy.cli.Format;
+import courseworthy.report.json.OutputSchema;
+import courseworthy.task.Request;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What to set, the day's plan and the second call, as they are told: terminal, page and JSON agree. */
+class PlanTest {
+
+    private static final String HEATHER = "course-profiles/heather-ridge.yaml";
+    private static final String KIM = "docs/examples/riders/kim-cross-country.yaml";
+
+    private static String told(String course, String event, String rider, Format format) {
+        return new ToolOutput().brief(new Request(course, null, event, rider, List.of(), null, null), format);
+    }
+
+    static Stream<String> courses() {
+        return Stream.of("heather-ridge", "larch-common", "wide-fallow", "market-roads");
+    }
+
+    @ParameterizedTest
+    @MethodSource("courses")
+    void allThreeAgreeAndFit(String course) {
+        String profile = "course-profiles/" + course + ".yaml";
+        String event = "docs/examples/events/" + course + ".yaml";
+        String text = told(profile, event, KIM, Format.TEXT);
+        String page = told(profile, event, KIM, Format.MARKDOWN);
+        String json = told(profile, event, KIM, Format.JSON);
+        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+        assertThat(OutputSchema.faults(json)).isEmpty();
+        JsonNode plan = OutputSchema.tree(json).get("plan");
+        assertThat(plan.get("splits").size()).isGreaterThan(1);
+        JsonNode finish = plan.get("splits").get(plan.get("splits").size() - 1);
+        assertThat(finish.get("what").asText()).isEqualTo("finish");
+        double start = Integer.parseInt(plan.get("start").asText().substring(0, 2)) * 3600
+                + Integer.parseInt(plan.get("start").asText().substring(3)) * 60;
+        double after = start + finish.get("after_s").get("value").asDouble();
+        // To the whole second in JSON, which may lie on the other side of half a minute.
+        String[] at = {PlanWords.ofDay(after - 0.5) + " (", PlanWords.ofDay(after + 0.5) + " ("};
+        assertThat(text).containsAnyOf(at).contains("finish");
+        assertThat(page).containsAnyOf(at);
+        String litres = Phrases.number(plan.get("gaps").get(0).get("carry_l").get("value").asDouble(), 1) + " L";
+        String oneLine = text.replaceAll("\\s+", " ");
+        assertThat(oneLine).contains("Carry " + litres + " water", " water " + litres + " ", "Leave the start with " + litres, litres + " in ");
+        String psi = OutputSchema.tree(json).get("settings").get("front_tyre").get("gauge_psi").asText();
+        assertThat(text).contains("(" + psi + " psi)");
+        assertThat(page).contains("(" + psi + " psi)");
+    }
+
+    /** A shipped day can be ridden: between its taps nobody of the example riders has to carry more than bottles and a pack hold. */
+    @ParameterizedTest
+    @ValueSource(strings = {"beech-hollow", "fernbrake", "flintmoor-100", "grey-shoulder", "heather-ridge", "home-trails", "larch-common",
+        "market-roads", "ochre-flats", "quern-hills", "three-becks", "wide-fallow"})
+    void theWaterOfAShippedDayCanBeCarried(String course) {
+        for (String rider : List.of("ida-hardtail", "joss-steel", "kim-cross-country", "sam-novice")) {
+            String text = told("course-profiles/" + course + ".yaml", "docs/examples/events/" + course + ".yaml", "docs/examples/riders/" + rider + ".yaml",
+                    Format.TEXT);
+            assertThat(text.replaceAll("\\s+", " ")).as(rider).contains("Drink to thirst").doesNotContain("cannot be carried");
+        }
+    }
+
+    /** What a stomach cannot pass (Ryan and others 1989: 1.05 L/h) is carried for cooling, and that is said beside it. */
+    @Test
+    void whatIsCarriedBeyondALitreAnHourIsNotToDrink() {
+        String note = "What is over 1 L an hour of it is not to drink";
+        String hot = told("course-profiles/ochre-flats.yaml", "docs/examples/events/ochre-flats.yaml", KIM, Format.TEXT);
+        assertThat(hot.replaceAll("\\s+", " ")).contains(note);
+        assertThat(told("course-profiles/ochre-flats.yaml", "docs/examples/events/ochre-flats.yaml", KIM, Format.MARKDOWN)).contains(note);
+        assertThat(told(HEATHER, "docs/examples/events/heather-ridge.yaml", KIM, Format.TEXT).replaceAll("\\s+", " ")).doesNotContain(note);
+    }
+
+    @Test
+    void theSecondCallIsToldOnlyWhereTheForecastMayTurn() {
+        String event = "docs/examples/events/heather-ridge.yaml";
+        assertThat(told(HEATHER, event, KIM, Format.TEXT)).contains("IF IT TURNS WET, 6 TO 13 C").contains(" instead of ");
+        assertThat(told(HEATHER, event, null, Format.TEXT)).as("nobody changes a cassette overnight for one tooth").contains("IF IT TURNS WET")
+                .doesNotContain("instead of 0.640", "instead of 20 %");
+        assertThat(told(HEATHER, event, KIM, Format.MARKDOWN)).contains("## If it turns wet, 6 to 13 C");
+        JsonNode json = OutputSchema.tree(told(HEATHER, event, KIM, Format.JSON));
+        assertThat(json.get("plan_b")).hasSize(1);
+        assertThat(json.get("plan_b").get(0).get("lines").size()).isPositive();
+        assertThat(told(HEATHER, null, KIM, Format.TEXT)).doesNotContain("IF IT TURNS");
+        assertThat(OutputSchema.tree(told(HEATHER, null, KIM, Format.JSON)).get("plan_b")).isEmpty();
+    }
+
+    /** A stated uncertainty gives a colder and a warmer day, and widens what is told of the temperatures. */
+    @Test
+    void statedUncertaintyIsTwoMoreDays(@TempDir Path folder) throws IOException {
+        Path event = Files.writeString(folder.resolve("e.yaml"), Files.readString(Path.of("docs/examples/events/market-roads.yaml"))
+                .replace("ground: dry", "ground: dry, good to: 9 C"));
+        String text = told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.TEXT);
+        assertThat(text).contains("IF IT TURNS 9 C COLDER", "IF IT TURNS 9 C WARMER");
+        JsonNode json = OutputSchema.tree(told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.JSON));
+        assertThat(json.get("plan_b")).hasSize(2);
+        for (JsonNode demand : json.get("demands")) {
+            if (demand.get("name").asText().equals("start temperature")) {
+                assertThat(demand.get("high").asDouble() - demand.get("low").asDouble()).isEqualTo(18);
+            }
+        }
+    }
+
+    @Test
+    void aTopicSaysWhatToSet() {
+        String text = new ToolOutput().topic(
+                new Request(HEATHER, null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null), "front tyre pressure",
+                Format.TEXT);
+        assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.0 bar", "a\n    range of practice");
+        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void timesOfDayGoOnToTheNextAndBack() {
+        assertThat(PlanWords.ofDay(7 * 3600 + 300)).isEqualTo("7:05");
+        assertThat(PlanWords.ofDay(25.5 * 3600)).isEqualTo("1:30 next day");
+        assertThat(PlanWords.ofDay(-1800)).isEqualTo("23:30 the day before");
+        assertThat(PlanWords.ofDay(-50 * 3600)).isEqualTo("22:00, 3 days before");
+        assertThat(PlanWords.ofDay(49 * 3600)).isEqualTo("1:00, day 3");
+        assertThat(PlanWords.clock(59.9 * 60)).isEqualTo("1:00");
+    }
+}

@@ -1,0 +1,82 @@
+package courseworthy.task;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.demand.Measure;
+import courseworthy.engine.ShippedRules;
+import courseworthy.problem.Faults;
+import courseworthy.report.CataloguePages;
+import courseworthy.sheet.Row;
+import courseworthy.sheet.SheetReader;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The pages say what the catalogue and the rules say, and what they show of sheets can be written into one. */
+class PagesTaskTest {
+
+    private static final Map<String, String> PAGES = new CataloguePages(
+            PagesTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { }))).pages();
+    private static final Pattern CODE = Pattern.compile("```yaml\n(.*?)\n```", Pattern.DOTALL);
+    private static final Pattern LINK = Pattern.compile("^- \\[[^]]+]\\(([^)]+)\\)", Pattern.MULTILINE);
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void thereIsOneForEachMeasureAndTopicAndTheFirstLeadsToAll() {
+        List<String> linked = new ArrayList<>();
+        Matcher link = LINK.matcher(PAGES.get("README.md"));
+        while (link.find()) {
+            linked.add(link.group(1));
+        }
+        assertThat(linked).hasSize(Topics.all().size() + Measure.values().length + 1).doesNotHaveDuplicates();
+        List<String> others = new ArrayList<>(PAGES.keySet());
+        others.remove("README.md");
+        assertThat(linked).containsExactlyInAnyOrderElementsOf(others);
+    }
+
+    /** Every condition and saying that is shown is one that the reader of sheets takes. */
+    @Test
+    void whatIsShownOfSheetsCanBeWritten() throws IOException {
+        StringBuilder sheet = new StringBuilder("sheet: All examples\nauthor: somebody\nadvice:\n");
+        int count = 0;
+        for (String page : PAGES.values()) {
+            Matcher code = CODE.matcher(page);
+            while (code.find()) {
+                boolean says = code.group(1).startsWith("say:");
+                sheet.append("  - id: example-").append(++count).append("\n    ").append(code.group(1).replace("\n", "\n    ")).append('\n')
+                        .append(says ? "" : "    do: {what: Look, find: It is there, by: night before}\n").append("    because: It is an example.\n");
+            }
+        }
+        assertThat(count).isEqualTo(Topics.all().size() + Measure.values().length + 1);
+        Path file = folder.resolve("examples.yaml");
+        Files.writeString(file, sheet);
+        Faults faults = new Faults();
+        SheetReader.read(file, "examples.yaml", 0, faults);
+        assertThat(faults.faults()).isEmpty();
+    }
+
+    /** Every row of the house that says something stands on the page of each of its topics, with its reason, its place and a case. */
+    @Test
+    void everyRuleStandsOnThePagesOfItsTopics() {
+        for (Row row : ShippedRules.rules()) {
+            for (String topic : row.topics()) {
+                String page = PAGES.get("topics/" + topic.replace(' ', '-') + ".md");
+                assertThat(page).as(row.author().rule()).contains("\n### " + row.author().rule() + "\n").contains("Speaks: ");
+            }
+        }
+        for (Topic topic : Topics.all()) {
+            assertThat(PAGES.get("topics/" + topic.name().replace(' ', '-') + ".md")).contains("\n## What speaks on it\n").doesNotContain("No shipped rule.");
+        }
+    }
+}
