@@ -4,11 +4,15 @@ import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Spelling;
 import courseworthy.problem.TextSanitiser;
+import courseworthy.render.MarkdownRenderer;
+import courseworthy.render.TerminalRenderer;
+import courseworthy.report.Report;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -148,6 +152,21 @@ abstract class Command implements Runnable {
     /** Shows on standard error, where that is a terminal, how far long work has come. To be closed when it is done. */
     final ProgressMeter meter(String what) {
         return new ProgressMeter(what, "1".equals(System.getProperty("courseworthy.watched")) ? spec.commandLine().getErr() : null);
+    }
+
+    /**
+     * A result in one format.
+     *
+     * @param output where it goes: a file takes no colour, and is as wide as a page is usually
+     * @param json   the result as JSON
+     */
+    final String render(Format format, Output output, Supplier<Report> report, Supplier<String> json) {
+        boolean shown = !output.toFile();
+        return switch (format) {
+            case JSON -> json.get();
+            case MARKDOWN -> new MarkdownRenderer().render(report.get());
+            default -> new TerminalRenderer(TerminalRenderer.STANDARD_WIDTH, shown && terminal.colours()).render(report.get());
+        };
     }
 
     /** Prints a result to standard output, as it is. */

@@ -1,7 +1,9 @@
 package courseworthy.cli;
 
+import courseworthy.report.Report;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
+import java.util.function.Supplier;
 
 /** A command that answers for a course, a rider and a day. */
 abstract class RequestCommand extends Command {
@@ -29,6 +31,10 @@ abstract class RequestCommand extends Command {
         Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
                 date.value(), workshop.value());
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
+    }
+
+    final String render(Format format, Supplier<Report> report, Supplier<String> json) {
+        return render(format, output, report, json);
     }
 
     /** The result, whole. */

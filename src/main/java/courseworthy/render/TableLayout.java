@@ -13,7 +13,7 @@ final class TableLayout {
     /** Columns between two cells. */
     static final int GAP = 2;
     /** No column of words is made narrower than this. */
-    private static final int LEAST = 14;
+    private static final int LEAST = 18;
     /** A longer word is cut rather than given a wider column. */
     private static final int LONGEST_WORD = 24;
 

@@ -317,6 +317,16 @@ public final class Phrases {
         return out;
     }
 
+    /** {@code 1 row}, {@code 2 rows}. */
+    static String count(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
+    }
+
+    /** The text with a capital first letter. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+
     /** Parts joined by commas, empty ones left out. */
     private static final class Phrase {
         private final StringBuilder out = new StringBuilder();

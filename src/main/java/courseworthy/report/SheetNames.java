@@ -50,6 +50,16 @@ public final class SheetNames {
         return out;
     }
 
+    /** The sheets in force and the rules that they leave out, a paragraph each; none where there are no sheets. */
+    static List<RichText> paragraphs(List<SheetInForce> sheets) {
+        List<RichText> out = new ArrayList<>();
+        if (!sheets.isEmpty()) {
+            out.add(RichText.ofQuoted(of(sheets)));
+            leftOut(sheets).forEach(line -> out.add(RichText.ofQuoted(line)));
+        }
+        return out;
+    }
+
     /** A sentence of its own on a page for the terminal, where there are any. */
     public static void add(Page page, List<SheetInForce> sheets) {
         if (!sheets.isEmpty()) {

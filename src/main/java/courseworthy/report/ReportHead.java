@@ -1,0 +1,17 @@
+package courseworthy.report;
+
+import courseworthy.task.Brief;
+
+/** The head that reports on one ride have in common: the course, the event and the rider, the sheets in force. */
+final class ReportHead {
+
+    private ReportHead() {
+    }
+
+    /** @param subtitle what the report is about */
+    static Report.Builder of(Brief brief, String subtitle) {
+        return Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle)
+                .paragraph(RichText.ofQuoted(Phrases.whose(brief)))
+                .paragraphs(SheetNames.paragraphs(brief.sheets()));
+    }
+}
