@@ -1,7 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.GearsMarkdown;
-import courseworthy.report.GearsText;
+import courseworthy.report.GearsReport;
 import courseworthy.report.json.JsonGears;
 import courseworthy.task.GearsResult;
 import courseworthy.task.GearsTask;
@@ -20,10 +19,6 @@ final class GearsCommand extends RequestCommand {
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
         GearsResult result = GearsTask.of(workspace, request);
-        return switch (format) {
-            case JSON -> JsonGears.of(result.brief(), result.choice(), result.shortfall());
-            case MARKDOWN -> GearsMarkdown.of(result.brief(), result.choice(), result.shortfall());
-            default -> GearsText.of(result.brief(), result.choice(), result.shortfall(), colours);
-        };
+        return render(format, () -> GearsReport.of(result), () -> JsonGears.of(result.brief(), result.choice(), result.shortfall()));
     }
 }

@@ -56,7 +56,7 @@ public final class Figures {
     }
 
     static String cadence(Range perMinute) {
-        return range(perMinute, 0, "/min");
+        return range(perMinute, 0, "rpm");
     }
 
     static String torque(Range newtonMetres) {

@@ -1,7 +1,6 @@
 package courseworthy.report;
 
 import courseworthy.ride.Range;
-import courseworthy.task.Brief;
 import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.DrivetrainResult;
 import courseworthy.worth.GearChoice;
@@ -14,11 +13,6 @@ import java.util.List;
 final class GearWords {
 
     private GearWords() {
-    }
-
-    /** Whose gears they are where a workshop is given; empty where none is, or none of its bikes can be built. */
-    static String built(Brief brief) {
-        return brief.build() == null || brief.build().bike() == null ? "" : "Chainrings and cassette of the build: " + brief.build().bike().name() + ".";
     }
 
     /** What the figures go by. */
@@ -75,24 +69,12 @@ final class GearWords {
                 + "; in the easiest gear below " + Phrases.number(choice.lowest().mid(), 0) + " /min " + Figures.time(geared.grinding()) + ".";
     }
 
-    /** The cadence on a piece, empty where the piece is not known. */
-    static String cadence(DrivetrainResult geared, courseworthy.demand.EstimatedRide.Kind kind) {
-        for (ClimbInGear climbed : geared.climbed()) {
-            if (climbed.kind() == kind) {
-                return Phrases.number(climbed.cadence().mid(), 0) + " /min";
-            }
-        }
-        return "";
-    }
-
     static String step(DrivetrainResult geared) {
         return Figures.percent(geared.drivetrain().largestStep());
     }
 
     static final String SPUN_OUT_MEANS = "Spun out: more power would be pedalled than the hardest gear takes at the highest cadence. The cost is"
             + " against a gear hard enough, on the same power.";
-    static final String COMMON_MEANS = "Of what is ridden together on this kind of bike: what nothing else beats in easiest gear, hardest gear"
-            + " and largest step at once, nearest the decided. What the makers publish for a drivetrain leads.";
     static final String TORQUE_MEANS = "Speed and cadence are for the power that is pedalled there on the last lap, as tired as the hour finds"
             + " the rider; crank torque is the mean over a turn.";
 }

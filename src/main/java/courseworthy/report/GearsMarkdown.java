@@ -1,14 +1,11 @@
 package courseworthy.report;
 
-import courseworthy.demand.EstimatedRide.Kind;
-import courseworthy.task.Brief;
 import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.DrivetrainResult;
 import courseworthy.worth.GearChoice;
-import courseworthy.worth.GearShortfall;
 
 /** Writes as a Markdown page what a course asks of the gears. */
-public final class GearsMarkdown {
+final class GearsMarkdown {
 
     private final Marked page;
     private final GearChoice choice;
@@ -16,31 +13,6 @@ public final class GearsMarkdown {
     GearsMarkdown(Marked page, GearChoice choice) {
         this.page = page;
         this.choice = choice;
-    }
-
-    /**
-     * @param brief     for its head
-     * @param shortfall null where the gears are easy enough
-     */
-    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall) {
-        Marked page = new Marked();
-        page.heading(1, brief.course().name() + ", what it asks of the gears");
-        String whose = Phrases.whose(brief);
-        if (!whose.isEmpty()) {
-            page.paragraph(whose);
-        }
-        SheetNames.add(page, brief.sheets());
-        if (shortfall != null) {
-            page.paragraph(ShortfallWords.full(shortfall));
-        }
-        String built = GearWords.built(brief);
-        if (!built.isEmpty()) {
-            page.paragraph(built);
-        }
-        GearsMarkdown markdown = new GearsMarkdown(page, choice);
-        markdown.all(2);
-        markdown.common();
-        return page.toString();
     }
 
     /** The decided gears. */
@@ -86,23 +58,5 @@ public final class GearsMarkdown {
         }
         page.gap();
         page.paragraph(GearWords.besides(geared, choice));
-    }
-
-    private void common() {
-        page.heading(2, "What else is ridden, cadence in the easiest gear");
-        page.tableHead("Rings and cassette", "Last climb", "Steepest 100 m", "Spun out from", "Costs alone", "Step");
-        if (choice.decided() != null) {
-            row(choice.decided());
-        }
-        for (DrivetrainResult each : choice.common()) {
-            row(each);
-        }
-        page.gap();
-        page.emphasised(GearWords.COMMON_MEANS);
-    }
-
-    private void row(DrivetrainResult geared) {
-        page.tableRow(geared.drivetrain().teeth(), GearWords.cadence(geared, Kind.LAST_CLIMB), GearWords.cadence(geared, Kind.HUNDRED),
-                Figures.speed(geared.topSpeed().mid()), Figures.time(geared.alone().cost().mid()), GearWords.step(geared));
     }
 }

@@ -1,15 +1,12 @@
 package courseworthy.report;
 
-import courseworthy.demand.EstimatedRide.Kind;
 import courseworthy.report.Page.Weight;
-import courseworthy.task.Brief;
 import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.DrivetrainResult;
 import courseworthy.worth.GearChoice;
-import courseworthy.worth.GearShortfall;
 
 /** Writes for the terminal what a course asks of the gears. */
-public final class GearsText {
+final class GearsText {
 
     private static final int BAR = 40;
 
@@ -19,31 +16,6 @@ public final class GearsText {
     GearsText(Page page, GearChoice choice) {
         this.page = page;
         this.choice = choice;
-    }
-
-    /**
-     * @param brief     for its head
-     * @param shortfall null where the gears are easy enough
-     */
-    public static String of(Brief brief, GearChoice choice, GearShortfall shortfall, boolean colours) {
-        Page page = new Page(colours);
-        page.spread(brief.course().name(), "what it asks of the gears", Weight.BOLD);
-        String whose = Phrases.whose(brief);
-        if (!whose.isEmpty()) {
-            page.text(0, 0, whose, Weight.PLAIN);
-        }
-        SheetNames.add(page, brief.sheets());
-        if (shortfall != null) {
-            page.text(0, 2, ShortfallWords.full(shortfall), Weight.ALERT);
-        }
-        String built = GearWords.built(brief);
-        if (!built.isEmpty()) {
-            page.text(0, 2, built, Weight.PLAIN);
-        }
-        GearsText text = new GearsText(page, choice);
-        text.all();
-        text.common();
-        return page.toString();
     }
 
     /** The decided gears. */
@@ -95,28 +67,6 @@ public final class GearsText {
                     Weight.PLAIN, "", 0, Weight.PLAIN);
         }
         page.text(2, 2, GearWords.besides(geared, choice), Weight.PLAIN);
-    }
-
-    private void common() {
-        page.heading("WHAT ELSE IS RIDDEN, cadence in the easiest gear");
-        line("", "last climb", "steepest 100 m", "spun out from", "costs alone", "step", Weight.FAINT);
-        if (choice.decided() != null) {
-            line(choice.decided(), Weight.BOLD);
-        }
-        for (DrivetrainResult each : choice.common()) {
-            line(each, Weight.PLAIN);
-        }
-        page.text(2, 2, GearWords.COMMON_MEANS, Weight.FAINT);
-    }
-
-    private void line(DrivetrainResult geared, Weight weight) {
-        line(geared.drivetrain().teeth(), GearWords.cadence(geared, Kind.LAST_CLIMB), GearWords.cadence(geared, Kind.HUNDRED),
-                Figures.speed(geared.topSpeed().mid()), Figures.time(geared.alone().cost().mid()), GearWords.step(geared), weight);
-    }
-
-    private void line(String teeth, String climb, String steepest, String spun, String costs, String step, Weight weight) {
-        page.drawn("  " + (teeth + " ".repeat(19)).substring(0, 19) + pad(climb, 11) + pad(steepest, 15) + pad(spun, 14) + pad(costs, 13)
-                + pad(step, 6), weight);
     }
 
     private static String pad(String text, int columns) {
