@@ -31,7 +31,7 @@ final class BuildMarkdown {
             swaps.add(BuildWords.total(build));
         }
         list(page, "To change, in this order", swaps);
-        list(page, build.position() == null ? "" : "Position, as on " + build.position().from().bike(), PositionWords.inBrief(build.position()));
+        list(page, build.position() == null ? "" : "Position, as on " + build.position().from().bike(), PositionReport.inBrief(build.position()));
         list(page, WorthwhileWords.CHANGES, WorthwhileWords.changes(build));
         list(page, WorthwhileWords.LEAVE_ALONE, WorthwhileWords.leaveAlone(build));
         list(page, BuildWords.lacking(build), build.lacking());

@@ -7,9 +7,11 @@ import courseworthy.build.PositionTransfer.Choice;
 import courseworthy.fit.BuildLoad;
 import courseworthy.fit.FitResult;
 import courseworthy.problem.Faults;
-import courseworthy.report.PositionMarkdown;
-import courseworthy.report.PositionText;
+import courseworthy.render.MarkdownRenderer;
+import courseworthy.render.TerminalRenderer;
+import courseworthy.report.PositionReport;
 import courseworthy.report.json.JsonPosition;
+import courseworthy.task.PositionResult;
 import courseworthy.text.YamlReader;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
@@ -275,10 +277,11 @@ class PositionMatcherTest {
             Part to = workshop.bikes().get(1);
             PositionTransfer carried = PositionMatcher.of(workshop, from, to, BuildLoad.UNKNOWN);
             List<Position> all = List.of(Position.of(workshop, from), Position.of(workshop, to));
-            String text = PositionText.of("w", carried, false) + PositionText.of("w", all, false);
-            assertThat(text.lines()).allMatch(line -> line.length() <= 80);
-            assertThat(text + PositionMarkdown.of("w", carried) + PositionMarkdown.of("w", all)).doesNotContain("null", "NaN", "Infinity", "-0 mm");
-            assertThat(JsonPosition.of("w", carried) + JsonPosition.of("w", all)).doesNotContain("NaN", "Infinity", " -0,", " -0\n");
+            for (PositionResult result : List.of(new PositionResult("w", List.of(), carried), new PositionResult("w", all, null))) {
+                assertThat(new TerminalRenderer(80, false).render(PositionReport.of(result)).lines()).allMatch(line -> line.length() <= 80);
+                assertThat(new MarkdownRenderer().render(PositionReport.of(result))).doesNotContain("null", "NaN", "Infinity", "-0 mm");
+                assertThat(JsonPosition.of(result)).doesNotContain("NaN", "Infinity", " -0,", " -0\n");
+            }
             boolean known = carried.from().hands() != null && carried.now().hands() != null;
             assertThat(known || !carried.toMeasure().isEmpty()).isTrue();
         }

@@ -33,16 +33,17 @@ class PositionCommandTest {
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(ran.out()).startsWith("""
                 The cellar                                               bar and saddle position
-                borrowed bike to be ridden as hardtail is
+                borrowed bike, set up to the position of hardtail.
 
-                                                  hardtail  borrowed bike n…           differs
+                                     hardtail  borrowed bike now  Difference
+                hands forward          434 mm             412 mm      -22 mm
                 """).contains("""
 
-                THE STEM THAT COMES CLOSEST
+                THE CLOSEST STEM
                   Take spare stem 60 (60 mm at -6 deg), with 3 mm of jar of spacers under it.
                   It leaves the hands 2 mm too far forward.
-                """, "  - lane stem 90, does not fit: bar clamp: 35 mm against 31.8 mm\n", "nothing new on race day", "a qualified fitter or a doctor decides",
-                "torque marked on the parts", "minimum-insertion mark", "sag lowers the front");
+                """, "  - lane stem 90, does not fit: bar clamp: 35 mm against 31.8 mm\n", "change nothing on race", "qualified\n    fitter or a doctor",
+                "torque marked on the\n    parts", "minimum-insertion mark", "Sag is not included");
         assertThat(CommandRun.of("position", CELLAR).out().lines()).allMatch(line -> line.length() <= 80).contains("steel bike", "hardtail", "borrowed bike");
     }
 
@@ -62,7 +63,7 @@ class PositionCommandTest {
         assertThat(closest.get("spacers_under_mm").doubleValue()).isEqualTo(3);
         assertThat(json.get("from").get("saddle_height_mm").doubleValue()).isEqualTo(694);
         assertThat(OutputSchema.tree(CommandRun.of("position", CELLAR, "--format", "json").out()).get("bikes")).hasSize(3);
-        assertThat(CommandRun.of("position", CELLAR, "--format", "markdown").out()).startsWith("# The cellar, bar and saddle position\n").contains("\n## steel bike\n");
+        assertThat(CommandRun.of("position", CELLAR, "--format", "markdown").out()).startsWith("# The cellar, bar and saddle position\n").contains("\n## steel bike\n", "- **saddle height:** ");
     }
 
     /** A level bar clamp of another size, drops against grips, and cranks that differ. */
@@ -79,7 +80,7 @@ class PositionCommandTest {
         CommandRun ran = CommandRun.of("position", file, "--from", "old", "--to", "new");
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("  - Measure the stack of old.\n", "  - List the bar that is on new.\n",
-                "\nTHE STEM THAT COMES CLOSEST\n  Not known before what is missing is measured.\n", "\nTHE SADDLE\n  Height: not known.\n");
+                "\nTHE CLOSEST STEM\n  Not known until you measure what is missing.\n", "\nTHE SADDLE\n  Height: not known.\n");
         assertThat(ran.out()).doesNotContain("null", "NaN");
         assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "json").code()).isZero();
         assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "markdown").out()).doesNotContain("null");

@@ -5,7 +5,7 @@ import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
 import courseworthy.fit.FitFindings.Finding;
-import courseworthy.report.PositionWords;
+import courseworthy.report.PositionReport;
 import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -66,7 +66,7 @@ final class JsonBuild {
         json.strings("wear", build.wear());
         json.strings("lacking", build.lacking());
         new JsonWorthwhile(json).of(build);
-        json.strings("position", PositionWords.inBrief(build.position()));
+        json.strings("position", PositionReport.inBrief(build.position()));
         json.close();
     }
 

@@ -5,7 +5,8 @@ import courseworthy.build.Position;
 import courseworthy.build.PositionTransfer;
 import courseworthy.build.PositionTransfer.Choice;
 import courseworthy.build.PositionTransfer.Saddle;
-import courseworthy.report.PositionWords;
+import courseworthy.report.PositionReport;
+import courseworthy.task.PositionResult;
 import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -21,8 +22,12 @@ public final class JsonPosition {
         this.json = json;
     }
 
+    public static String of(PositionResult result) {
+        return result.transfer() == null ? positions(result.workshop(), result.all()) : transfer(result.workshop(), result.transfer());
+    }
+
     /** The positions on several bikes. */
-    public static String of(String workshop, List<Position> positions) {
+    private static String positions(String workshop, List<Position> positions) {
         return Json.written(json -> {
             json.string("workshop", workshop);
             json.list("bikes");
@@ -37,7 +42,7 @@ public final class JsonPosition {
     }
 
     /** A position carried over. */
-    public static String of(String workshop, PositionTransfer carried) {
+    private static String transfer(String workshop, PositionTransfer carried) {
         return Json.written(json -> {
             json.string("workshop", workshop);
             new JsonPosition(json).carried(carried);
@@ -46,8 +51,8 @@ public final class JsonPosition {
     }
 
     private static void rests(Json json) throws IOException {
-        json.strings("rests_on", PositionWords.RESTS_ON);
-        json.strings("cautions", PositionWords.CAUTIONS);
+        json.strings("rests_on", PositionReport.ASSUMPTIONS);
+        json.strings("cautions", PositionReport.CAUTIONS);
     }
 
     private void carried(PositionTransfer carried) throws IOException {

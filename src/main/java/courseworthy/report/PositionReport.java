@@ -5,31 +5,98 @@ import courseworthy.build.PositionTransfer;
 import courseworthy.build.PositionTransfer.Choice;
 import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.fit.FitResult;
+import courseworthy.report.TableColumn.Alignment;
+import courseworthy.task.PositionResult;
 import courseworthy.workshop.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Positions in words, for text and Markdown alike. */
-public final class PositionWords {
+/** Where bars and saddles are: on each bike of a workshop, or on one as it is to be set up to another's position. */
+public final class PositionReport {
 
-    static final String MEANS = "Forward and up are from the bottom bracket, level and upright; hands are on the hoods of a drop bar, on the "
-            + "grips of another; the saddle's height is along the seat tube.";
-
-    public static final List<String> RESTS_ON = List.of(
-            "The bikes stand upright on level ground, unladen: sag lowers the front and changes the head angle, on a bike with more "
-                    + "of it more, and is not counted.",
-            "A stem is taken to leave the steerer at the middle of its clamp. Figures are as good as what was measured, at best to a millimetre "
-                    + "or two.");
-
+    private static final String SUBTITLE = "bar and saddle position";
+    private static final String MEANS = "Forward and up are measured from the bottom bracket, level and upright, to the hoods of a drop bar or the grips of any "
+            + "other; saddle height is along the seat tube.";
+    public static final List<String> ASSUMPTIONS = List.of(
+            "The bikes stand upright on level ground, unladen. Sag is not included; it lowers the front and changes the head angle, more so on bikes with more "
+                    + "sag.",
+            "A stem is taken to leave the steerer at the middle of its clamp. Figures are as good as what was measured: at best to a millimetre or two.");
     public static final List<String> CAUTIONS = List.of(
-            "A position is carried over to be tried in training, a step at a time; nothing new on race day. Where something hurts or goes "
-                    + "numb, or after an injury, a qualified fitter or a doctor decides, not a table.",
-            "Bolts of stem, bar, post and saddle at the torque marked on the parts, the headset without play before the stem is clamped; saddle "
-                    + "clamped within the marks on its rails, post at least to its minimum-insertion mark. Where not sure: a qualified mechanic.",
-            "Afterwards turn the bar from stop to stop: no cable or hose pulls tight, and nothing touches the frame.");
+            "Try a new position in training, a step at a time; change nothing on race day. Where something hurts or goes numb, or after an injury, see a "
+                    + "qualified fitter or a doctor: they decide, not a table.",
+            "Tighten the bolts of stem, bar, post and saddle to the torque marked on the parts, and take the play out of the headset before you clamp the stem. "
+                    + "Clamp the saddle within the marks on its rails and insert the post at least to its minimum-insertion mark. If you are not sure, ask a "
+                    + "qualified mechanic.",
+            "Afterwards turn the bar from stop to stop: no cable or hose may pull tight, and nothing may touch the frame.");
 
-    private PositionWords() {
+    private PositionReport() {
+    }
+
+    public static Report of(PositionResult result) {
+        return result.transfer() == null ? positions(result.workshop(), result.all()) : transfer(result.workshop(), result.transfer());
+    }
+
+    /** The positions on several bikes. */
+    private static Report positions(String workshop, List<Position> positions) {
+        Report.Builder out = head(workshop);
+        for (int i = 0; i < positions.size(); i++) {
+            Position position = positions.get(i);
+            List<Definition> rows = new ArrayList<>();
+            for (Line line : lines(position)) {
+                if (shown(line)) {
+                    rows.add(Definition.of(line.what(), text(line)));
+                }
+            }
+            out.section(Section.builder("bike-" + (i + 1), RichText.ofQuoted(position.bike().name())).definitions(rows)
+                    .section(list("to-measure-" + (i + 1), "To measure", position.toMeasure()))
+                    .section(list("check-" + (i + 1), "Check", position.restsOn())));
+        }
+        return out.section(method()).build();
+    }
+
+    /** One bike, to be set up to the position of another. */
+    private static Report transfer(String workshop, PositionTransfer carried) {
+        return head(workshop)
+                .paragraph(RichText.ofQuoted(carried.now().bike().name()).text(", set up to the position of ").quoted(carried.from().bike().name()).text("."))
+                .table(figures(carried))
+                .section(list("to-measure", "To measure", carried.toMeasure()))
+                .section(Section.builder("stem", "The closest stem").paragraphs(quoted(closest(carried)))
+                        .section(Section.builder("other-stems", "Other stems, each at its closest").bullets(quoted(others(carried)))))
+                .section(Section.builder("saddle", "The saddle").paragraphs(quoted(saddle(carried))))
+                .section(Section.builder("check", "Check").bullets(quoted(sentences(carried.toMind())))
+                        .bullets(CAUTIONS.stream().map(RichText::of).toList()))
+                .section(method()).build();
+    }
+
+    private static Report.Builder head(String workshop) {
+        return Report.builder(workshop.isEmpty() ? RichText.of("The workshop") : RichText.ofQuoted(workshop)).subtitle(SUBTITLE);
+    }
+
+    private static Table figures(PositionTransfer carried) {
+        List<Line> wanted = lines(carried.from());
+        List<Line> now = lines(carried.now());
+        Table.Builder out = Table.builder().column("").column(RichText.ofQuoted(carried.from().bike().name()), Alignment.RIGHT, false)
+                .column(RichText.ofQuoted(carried.now().bike().name()).text(" now"), Alignment.RIGHT, false).figures("Difference");
+        for (int i = 0; i < wanted.size(); i++) {
+            if (shown(wanted.get(i), now.get(i))) {
+                out.row(wanted.get(i).what(), text(wanted.get(i)), text(now.get(i)),
+                        difference(now.get(i), wanted.get(i)));
+            }
+        }
+        return out.build();
+    }
+
+    private static Section list(String id, String heading, List<String> words) {
+        return Section.builder(id, heading).bullets(quoted(sentences(words))).build();
+    }
+
+    private static List<RichText> quoted(List<String> sentences) {
+        return sentences.stream().map(RichText::ofQuoted).toList();
+    }
+
+    private static Section method() {
+        return Section.builder("method", "How this is measured").paragraph(MEANS).paragraphs(ASSUMPTIONS.stream().map(RichText::of).toList()).build();
     }
 
     /** A line of figures: what, and a value on a bike. */
@@ -53,7 +120,7 @@ public final class PositionWords {
 
     /** To a millimetre, cranks to half of one. */
     static String text(Line line) {
-        return line.metres() == null ? "not known" : line.what().equals("crank length") ? halves(line.metres()) : millimetres(line.metres());
+        return line.metres() == null ? "not given" : line.what().equals("crank length") ? halves(line.metres()) : millimetres(line.metres());
     }
 
     private static String halves(double metres) {
@@ -87,7 +154,7 @@ public final class PositionWords {
 
     static String stem(PositionTransfer carried, Choice choice) {
         Part from = choice.stem().bike() == carried.now().bike() ? null : choice.stem().bike();
-        return choice.stem() + (from == null ? "" : " from " + from) + (choice.turned() ? ", the other way up" : "") + " (" + millimetres(choice.length()) + " at " + angle(choice.angle())
+        return choice.stem() + (from == null ? "" : " from " + from) + (choice.turned() ? ", flipped" : "") + " (" + millimetres(choice.length()) + " at " + angle(choice.angle())
                 + "), " + spacers(choice);
     }
 
@@ -127,7 +194,7 @@ public final class PositionWords {
         if (forward != 0) {
             out.add(Math.abs(forward) + " mm too far " + (forward > 0 ? "forward" : "back"));
         }
-        return out.isEmpty() ? "the hands where they were, within a millimetre" : "the hands " + String.join(" and ", out);
+        return out.isEmpty() ? "the hands in the same place, within a millimetre" : "the hands " + String.join(" and ", out);
     }
 
     /** The closest at hand, in sentences. */
@@ -135,21 +202,21 @@ public final class PositionWords {
         List<String> out = new ArrayList<>();
         Choice closest = carried.closest();
         if (closest == null) {
-            out.add(carried.from().hands() == null || carried.now().hands() == null ? "Not known before what is missing is measured."
-                    : "No stem of the workshop is known to fit.");
+            out.add(carried.from().hands() == null || carried.now().hands() == null ? "Not known until you measure what is missing."
+                    : "No stem in the workshop is known to fit.");
         } else {
             out.add(sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest)));
             out.add(sentence("it leaves " + leaves(closest)));
             if (closest.above() != null && closest.above() >= 0.003) {
-                out.add("About " + millimetres(closest.above()) + " of spacers go on top of it, since the steerer is cut for them.");
+                out.add("About " + millimetres(closest.above()) + " of spacers go above it, because the steerer is cut long.");
             }
         }
         if (carried.unknown() != null) {
-            out.add(sentence("closer would come " + stem(carried, carried.unknown()) + ", leaving " + leaves(carried.unknown()) + ", were it known to fit: "
+            out.add(sentence("closer, if it fits: " + stem(carried, carried.unknown()) + ", leaving " + leaves(carried.unknown()) + ". Check: "
                     + carried.unknown().fit().words()));
         }
         if (carried.wished() != null) {
-            out.add(sentence("not in the workshop, but common: " + wished(carried.wished())));
+            out.add(sentence("a common size you do not have: " + wished(carried.wished())));
         }
         return out;
     }
@@ -185,7 +252,7 @@ public final class PositionWords {
 
     private static List<String> ownSaddle(PositionTransfer carried) {
         Part own = carried.ownSaddle();
-        return own == null ? List.of() : List.of("Take " + own + " over from " + carried.from().bike() + ": the body knows it.");
+        return own == null ? List.of() : List.of("Move " + own + " across from " + carried.from().bike() + ": you are used to it.");
     }
 
     private static String height(PositionTransfer carried, Saddle saddle) {
@@ -212,19 +279,19 @@ public final class PositionWords {
             return ".";
         }
         double change = wanted - now;
-        return Math.abs(change) < 0.0005 ? ", as it is." : ": " + halves(Math.abs(change)) + " " + (change > 0 ? more : less) + " than now.";
+        return Math.abs(change) < 0.0005 ? ", as it is now." : ": " + halves(Math.abs(change)) + " " + (change > 0 ? more : less) + " than now.";
     }
 
     private static String post(Saddle saddle) {
         if (saddle.fit().fits()) {
             return "The post, " + saddle.post() + ", goes in deep enough.";
         }
-        String why = saddle.fit().result() == FitResult.Result.UNKNOWN ? ", is not known to go in deep enough: " : ", does not do: ";
+        String why = saddle.fit().result() == FitResult.Result.UNKNOWN ? ", is not known to go in deep enough: " : ", does not fit: ";
         List<String> names = new ArrayList<>();
         for (Part other : saddle.others()) {
             names.add(other.name());
         }
-        return "The post, " + saddle.post() + why + saddle.fit().words() + "." + (names.isEmpty() ? "" : " Would do: " + String.join(", ", names) + ".");
+        return "The post, " + saddle.post() + why + saddle.fit().words() + "." + (names.isEmpty() ? "" : " These would fit: " + String.join(", ", names) + ".");
     }
 
     /** In a line or two; empty where there is nothing to carry over. */
@@ -235,7 +302,7 @@ public final class PositionWords {
         }
         out.add(bar(carried));
         out.add("Saddle: " + lowered(height(carried, carried.saddle())) + " " + setback(carried, carried.saddle())
-                + " To be tried in training first; the position command tells the rest.");
+                + " Try it in training first; 'courseworthy position' has the details.");
         out.addAll(ownSaddle(carried));
         return out;
     }
@@ -243,8 +310,8 @@ public final class PositionWords {
     private static String bar(PositionTransfer carried) {
         Choice closest = carried.closest();
         if (carried.otherBar()) {
-            return "Bar: a " + carried.now().barShape() + " one is held elsewhere than a " + carried.from().barShape()
-                    + " one, so its place is not carried over.";
+            return "Bar: " + carried.now().barShape() + " and " + carried.from().barShape() + " bars put the hands in different places, so bar position is "
+                    + "not copied.";
         }
         return closest == null ? closest(carried).get(0)
                 : sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest) + inPlaceOf(carried, closest) + "; it leaves " + leaves(closest));
