@@ -1,7 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.CompareMarkdown;
-import courseworthy.report.CompareText;
+import courseworthy.report.CompareReport;
 import courseworthy.report.json.JsonCompare;
 import courseworthy.task.CompareResult;
 import courseworthy.task.CompareTask;
@@ -24,10 +23,6 @@ final class CompareCommand extends RequestCommand {
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
         CompareResult result = CompareTask.of(workspace, request, setUps.value());
-        return switch (format) {
-            case JSON -> JsonCompare.of(result.brief(), result.setUps());
-            case MARKDOWN -> CompareMarkdown.of(result.brief(), result.setUps());
-            default -> CompareText.of(result.brief(), result.setUps(), colours);
-        };
+        return render(format, () -> CompareReport.of(result), () -> JsonCompare.of(result.brief(), result.setUps()));
     }
 }

@@ -1,6 +1,6 @@
 package courseworthy.report.json;
 
-import courseworthy.report.CompareWords;
+import courseworthy.report.CompareReport;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.worth.BreakEven;
@@ -25,7 +25,7 @@ public final class JsonCompare {
             json.string("course", brief.course().name());
             json.list("set_ups");
             for (int i = 0; i < setUps.size(); i++) {
-                new JsonCompare(json).setUp(setUps.get(i), CompareWords.heading(setUps, i));
+                new JsonCompare(json).setUp(setUps.get(i), CompareReport.heading(setUps, i));
             }
             json.endList();
         });
