@@ -2,12 +2,11 @@ package courseworthy.cli;
 
 import courseworthy.build.SeasonPlan;
 import courseworthy.report.SeasonCsv;
-import courseworthy.report.SeasonMarkdown;
-import courseworthy.report.SeasonText;
+import courseworthy.report.SeasonReport;
 import courseworthy.report.json.JsonSeason;
 import courseworthy.task.SeasonTask;
 
-/** Works out a season: every call and build, the swaps between, what clashes, and what is worth buying. */
+/** Plans a season: every set-up and build, the changes between them, what clashes, and what is worth buying. */
 final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
@@ -15,8 +14,8 @@ final class SeasonCommand extends Command {
     private final Output output = output();
 
     SeasonCommand(Terminal terminal) {
-        super("season", terminal, "Works out a season of one rider or several: for each event the call, the build and the swaps since the last, what "
-                + "two want on one day, where time is short, and which purchase returns most.",
+        super("season", terminal, "Plans a season for one rider or several: for each event the recommended set-up, the build and what to change since the "
+                + "last, what two riders need on the same day, where time is short, and which purchase saves most.",
                 "courseworthy season my-season",
                 "courseworthy season my-season --format csv -o season.csv");
     }
@@ -27,11 +26,7 @@ final class SeasonCommand extends Command {
         try (ProgressMeter meter = meter("working out the season")) {
             season = SeasonTask.of(workspace(), folder.value(), meter);
         }
-        output.write(switch (format.value()) {
-            case CSV -> SeasonCsv.of(season);
-            case JSON -> JsonSeason.of(season);
-            case MARKDOWN -> SeasonMarkdown.of(season);
-            default -> SeasonText.of(season, colours() && !output.toFile());
-        });
+        output.write(format.value() == Format.CSV ? SeasonCsv.of(season)
+                : render(format.value(), output, () -> SeasonReport.of(season), () -> JsonSeason.of(season)));
     }
 }

@@ -39,7 +39,7 @@ public final class SeasonCsv {
     private void ride(Ride ride) {
         Build build = ride.build();
         boolean none = build.bike() == null;
-        List<String> notMet = SeasonWords.notMet(ride);
+        List<String> notMet = SeasonReport.notMet(ride);
         row(List.of("ride", ride.date().toString(), ride.rider(), ride.event(), ride.course(), ride.role(), ride.workshop(),
                 none ? "" : build.bike().name(), none ? "" : number(build.mass(), 2), Integer.toString(build.swaps().size()),
                 number(build.minutes(), 0), String.join("; ", notMet)));
@@ -47,7 +47,7 @@ public final class SeasonCsv {
 
     private void clash(Clash clash) {
         row(List.of("conflict", clash.date().toString(), String.join("; ", clash.wanting()), "", "", "", "", "", "", "", "",
-                String.join("; ", clash.what()), String.join(" ", SeasonWords.choices(clash))));
+                String.join("; ", clash.what()), String.join(" ", SeasonReport.choices(clash))));
     }
 
     private void wish(Wish wish) {

@@ -6,7 +6,7 @@ import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Decided;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
-import courseworthy.report.SeasonWords;
+import courseworthy.report.SeasonReport;
 import courseworthy.ride.Range;
 import courseworthy.sheet.SheetInForce;
 import java.io.IOException;
@@ -40,7 +40,7 @@ public final class JsonSeason {
                 wish(json, wish);
             }
             json.endList();
-            json.strings("rests_on", SeasonWords.RESTS_ON);
+            json.strings("rests_on", SeasonReport.METHOD);
         });
     }
 

@@ -17,30 +17,68 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A season in words, for text and Markdown alike. */
-public final class SeasonWords {
+/** A season: what clashes, the set-up and the build for each ride, and what is worth buying. */
+public final class SeasonReport {
 
-    static final String CLASHES = "What does not go together";
-    static final String WISHES = "The wish list";
-    public static final List<String> RESTS_ON = List.of("Minutes of work are estimates, unless the workshop's file says otherwise.",
-            "Time that a part returns is in its mass and in what its width, casing, tread and depth do to rolling and drag, as if it were ridden "
-                    + "in; what a gear, travel, a dropper or a power meter returns is not in it, and is told as the decisions it serves.",
-            "A part fits by what is written of it. Before money is spent: measure, and ask its maker or a qualified mechanic.");
+    /** What the figures of a season rest on. */
+    public static final List<String> METHOD = List.of("Minutes of work are estimates, unless your workshop file gives other times.",
+            "Time savings count weight, rolling resistance and drag only, as if the part were run in. Gears, travel, droppers and power meters get "
+                    + "no time; the decisions they satisfy are listed instead.",
+            "Fit is judged only from what your file says. Before you spend money: measure, and ask the manufacturer or a qualified mechanic.");
 
-    /** What a call is known by at a glance. */
+    /** The decisions that tell most of a set-up at a glance. */
     private static final List<String> FIRST = List.of("bike", "fork travel", "rear travel", "seatpost", "front tyre width", "rear tyre width",
             "front tyre casing", "rear tyre casing", "front tyre tread", "rear tyre tread", "easiest gear", "hardest gear", "power meter");
 
-    private SeasonWords() {
+    private SeasonReport() {
     }
 
-    static String title(SeasonPlan season) {
-        return season.name().isEmpty() ? "Season" : season.name();
+    public static Report of(SeasonPlan season) {
+        Report.Builder out = Report.builder(season.name().isEmpty() ? RichText.of("Season") : RichText.ofQuoted(season.name()))
+                .paragraph(counts(season))
+                .paragraphs(SheetNames.paragraphs(sheets(season)))
+                .section(clashes(season.clashes()));
+        for (int i = 0; i < season.rides().size(); i++) {
+            out.section(ride(season, season.rides().get(i), "ride-" + (i + 1)));
+        }
+        List<RichText> wishes = new ArrayList<>();
+        for (Wish wish : season.wishes()) {
+            wishes.add(RichText.ofQuoted(wish(season, wish)));
+        }
+        return out.section(Section.builder("wish-list", "Wish list").numbered(wishes))
+                .section(Section.builder("method", "How this is worked out").paragraphs(METHOD.stream().map(RichText::of).toList()))
+                .build();
+    }
+
+    private static Section.Builder clashes(List<Clash> clashes) {
+        List<ItemList.Item> items = new ArrayList<>();
+        for (Clash clash : clashes) {
+            RichText what = RichText.ofQuoted(clash(clash)).in(Style.ATTENTION);
+            items.add(ItemList.Item.of(what, quoted(choices(clash))));
+        }
+        return Section.builder("clashes", "Clashes").items(items);
+    }
+
+    private static Section.Builder ride(SeasonPlan season, Ride ride, String id) {
+        Build build = ride.build();
+        Section.Builder out = Section.builder(id, RichText.ofQuoted(ride(ride)))
+                .paragraphs(SheetNames.paragraphs(sheets(season, ride)))
+                .definitions(List.of(Definition.of("Recommended", RichText.ofQuoted(recommended(ride))),
+                        Definition.of("Build", build.bike() == null ? RichText.EMPTY.styled(build(ride), Style.ATTENTION)
+                                : RichText.ofQuoted(build(ride)))));
+        return out.bullets(toChange(season) + ":", quoted(swaps(ride)))
+                .bullets(BuildWords.lacking(build) + ":", quoted(build.lacking()))
+                .bullets("Not met:", quoted(notMet(ride)))
+                .bullets("Worn:", quoted(build.wear()));
+    }
+
+    private static List<RichText> quoted(List<String> lines) {
+        return lines.stream().map(RichText::ofQuoted).toList();
     }
 
     static String counts(SeasonPlan season) {
         long riders = season.rides().stream().map(Ride::rider).distinct().count();
-        return count(season.rides().size(), "start") + " of " + count(riders, "rider") + ", " + count(season.clashes().size(), "conflict") + ", "
+        return count(season.rides().size(), "start") + " of " + count(riders, "rider") + ", " + count(season.clashes().size(), "clash", "clashes") + ", "
                 + count(season.wishes().size(), "wish", "wishes") + ".";
     }
 
@@ -68,8 +106,8 @@ public final class SeasonWords {
         return ride.date() + " " + ride.rider() + ", " + ride.event() + course + " (" + ride.role() + ")";
     }
 
-    /** The leading decisions, front and rear together where they are alike. */
-    static String call(Ride ride) {
+    /** The leading decisions, front and rear together where they are the same. */
+    private static String recommended(Ride ride) {
         Map<String, String> values = new LinkedHashMap<>();
         for (Decided each : ride.call()) {
             values.put(each.topic(), each.value());
@@ -91,20 +129,20 @@ public final class SeasonWords {
         if (build.bike() == null) {
             return "No bike can be built within all limits.";
         }
-        return build.bike() + ", " + BuildWords.kilograms(build.mass()) + (build.swaps().isEmpty() ? ", as it stands."
-                : " (before the swaps " + BuildWords.kilograms(build.massNow()) + ").");
+        return build.bike() + ", " + BuildWords.kilograms(build.mass()) + (build.swaps().isEmpty() ? ", as it is now."
+                : " (before the changes " + BuildWords.kilograms(build.massNow()) + ").");
     }
 
     static String toChange(SeasonPlan season) {
-        return season.back() ? "To change, with everything back as it was after the ride before" : "To change since the ride before";
+        return season.back() ? "To change (everything is put back after each ride)" : "To change since the last ride";
     }
 
-    /** The swaps since the ride before, each in short; what they ask for is in a brief's checklist. */
+    /** The swaps since the last ride, each in short; what they need is in the checklist of a brief. */
     static List<String> swaps(Ride ride) {
         List<String> out = new ArrayList<>();
         for (Swap swap : ride.build().swaps()) {
             out.add(swap.what() + " (" + swap.where() + (swap.from() == null ? "" : ", from " + swap.from()) + ")" + ": about "
-                    + Math.round(swap.minutes()) + " min." + (swap.mechanic() ? " Work for a qualified mechanic where you are not sure of it." : ""));
+                    + Math.round(swap.minutes()) + " min." + (swap.mechanic() ? " If you are not sure how, leave it to a qualified mechanic." : ""));
         }
         if (!out.isEmpty()) {
             out.add(BuildWords.total(ride.build()));
@@ -114,7 +152,7 @@ public final class SeasonWords {
 
     static List<String> notMet(Ride ride) {
         List<String> out = new ArrayList<>();
-        ride.build().notMet().forEach(each -> out.add(each.topic() + ": " + each.got() + " where the call is " + each.wanted()));
+        ride.build().notMet().forEach(each -> out.add(each.topic() + ": " + each.got() + ", recommended " + each.wanted()));
         return out;
     }
 
@@ -133,7 +171,7 @@ public final class SeasonWords {
         for (int i = 0; i < clash.choices().size(); i++) {
             Choice each = clash.choices().get(i);
             String lost = each.loses().isEmpty() ? "" : ". Lost: " + String.join("; ", each.loses());
-            out.add((i == 0 ? "Scheduled: " : "Or: ") + each.what() + lost + costs(each) + ".");
+            out.add((i == 0 ? "Planned: " : "Or: ") + each.what() + lost + costs(each) + ".");
         }
         return out;
     }
@@ -142,7 +180,7 @@ public final class SeasonWords {
         if (choice.costs() == null || Math.abs(choice.costs().mid()) < 1) {
             return "";
         }
-        return ". " + (choice.costs().mid() > 0 ? "Costs " + Figures.time(choice.costs()) : "Returns " + Figures.time(turned(choice.costs())));
+        return ". " + (choice.costs().mid() > 0 ? "Costs " + Figures.time(choice.costs()) : "Saves " + Figures.time(turned(choice.costs())));
     }
 
     private static Range turned(Range range) {
@@ -150,26 +188,26 @@ public final class SeasonWords {
     }
 
     static String wish(SeasonPlan season, Wish wish) {
-        String price = wish.price() == null ? "no price written" : money(season, wish.price());
+        String price = wish.price() == null ? "no price given" : money(season, wish.price());
         String from = wish.workshop().isEmpty() ? "" : ", for " + wish.workshop();
         return wish.part() + " (" + wish.part().kind().word() + ", " + price + from + "): " + worth(season, wish);
     }
 
     private static String worth(SeasonPlan season, Wish wish) {
         if (wish.rides().isEmpty()) {
-            return "it would be used at none of these events: leave it.";
+            return "it would be used at none of these events.";
         }
         String where = " over " + count(wish.rides().size(), "start") + " (" + String.join("; ", wish.rides()) + ")";
-        String serves = wish.serves().isEmpty() ? "" : " It alone would meet " + String.join(", ", wish.serves()) + ".";
+        String serves = wish.serves().isEmpty() ? "" : " It alone would satisfy " + String.join(", ", wish.serves()) + ".";
         if (wish.returned() == null) {
-            return "what it returns" + where + " cannot be told." + serves;
+            return "the time it saves" + where + " is not known." + serves;
         }
         if (wish.returned().mid() < 0) {
-            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? " Not for time." : serves);
+            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? " No time gain." : serves);
         }
         String perMoney = wish.perMoney() == null ? "" : ", " + seconds(wish.perMoney()) + " for each 100 "
                 + (season.currency().isEmpty() ? "of money" : season.currency());
-        return "returns " + Figures.time(wish.returned()) + where + perMoney + "." + repaid(season, wish) + serves;
+        return "saves " + Figures.time(wish.returned()) + where + perMoney + "." + repaid(season, wish) + serves;
     }
 
     private static String seconds(Range perMoney) {
@@ -182,7 +220,7 @@ public final class SeasonWords {
         }
         String rate = money(season, season.minuteWorth());
         if (wish.repaid() == null) {
-            return " At " + rate + " a minute no number of events surely repays it: it may return nothing.";
+            return " At " + rate + " a minute it may never pay for itself: it may save nothing.";
         }
         long low = (long) Math.ceil(wish.repaid().low());
         long high = (long) Math.ceil(wish.repaid().high());
