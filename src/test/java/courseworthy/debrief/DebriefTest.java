@@ -5,9 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.debrief.DebriefReader.Pair;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
-import courseworthy.report.DebriefMarkdown;
-import courseworthy.report.DebriefText;
+import courseworthy.render.MarkdownRenderer;
+import courseworthy.report.DebriefReport;
 import courseworthy.report.json.JsonDebrief;
+import courseworthy.task.DebriefReading;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -365,7 +366,8 @@ class DebriefTest {
             assertThat(pair != null || found.stop()).isTrue();
             if (pair != null) {
                 DebriefResult held = DebriefResult.of(pair);
-                assertThat(DebriefText.of(held, false) + JsonDebrief.of(held) + DebriefMarkdown.of(held)).doesNotContain("NaN");
+                DebriefReading reading = new DebriefReading(held, "", null);
+                assertThat(JsonDebrief.of(reading) + new MarkdownRenderer().render(DebriefReport.of(reading))).doesNotContain("NaN");
             }
             found.faults().forEach(fault -> assertThat(fault.text()).doesNotContain("Exception", "java."));
         }

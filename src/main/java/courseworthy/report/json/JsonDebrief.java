@@ -9,7 +9,8 @@ import courseworthy.debrief.RuleRecord;
 import courseworthy.debrief.RuleRecord.OfRule;
 import courseworthy.debrief.SavedBrief.Said;
 import courseworthy.debrief.Verdict;
-import courseworthy.report.DebriefWords;
+import courseworthy.report.DebriefReport;
+import courseworthy.task.DebriefReading;
 import courseworthy.topic.Topic;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -24,13 +25,17 @@ public final class JsonDebrief {
         this.json = json;
     }
 
+    public static String of(DebriefReading reading) {
+        return reading.result() == null ? record(reading.folder(), reading.record()) : debrief(reading.result());
+    }
+
     /** One debrief. */
-    public static String of(DebriefResult held) {
+    private static String debrief(DebriefResult held) {
         return Json.written(json -> new JsonDebrief(json).held(held));
     }
 
     /** The record over many. */
-    public static String of(String folder, RuleRecord keeping) {
+    private static String record(String folder, RuleRecord keeping) {
         return Json.written(json -> new JsonDebrief(json).keeping(folder, keeping));
     }
 
@@ -69,7 +74,7 @@ public final class JsonDebrief {
             json.string(each.getKey(), each.getValue().words());
         }
         json.close();
-        json.strings("cautions", DebriefWords.CAUTIONS);
+        json.strings("cautions", DebriefReport.CAUTIONS);
     }
 
     private void verdict(Debrief debrief, Verdict verdict) throws IOException {
@@ -156,7 +161,7 @@ public final class JsonDebrief {
             json.close();
         }
         json.endList();
-        json.strings("cautions", DebriefWords.CAUTIONS);
+        json.strings("cautions", DebriefReport.CAUTIONS);
     }
 
     private void share(String field, Proportion share) throws IOException {
