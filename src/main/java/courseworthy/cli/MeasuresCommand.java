@@ -1,12 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.report.Catalogue;
+import courseworthy.report.CatalogueReport;
 import courseworthy.report.json.JsonCatalogue;
 
 /** Lists every measure there is. */
 final class MeasuresCommand extends Command {
 
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     MeasuresCommand(Terminal terminal) {
@@ -16,6 +16,6 @@ final class MeasuresCommand extends Command {
 
     @Override
     public void run() {
-        output.write(format.value() == Format.JSON ? JsonCatalogue.measures() : Catalogue.measures(colours() && !output.toFile()));
+        output.write(render(format.value(), output, CatalogueReport::measures, JsonCatalogue::measures));
     }
 }

@@ -1,6 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.Catalogue;
+import courseworthy.report.CatalogueReport;
 import courseworthy.report.json.JsonCatalogue;
 import courseworthy.task.RuleEntry;
 import courseworthy.task.RulesTask;
@@ -10,7 +10,7 @@ import java.util.List;
 final class RulesCommand extends Command {
 
     private final Given<String> topic = option("--topic", "NAME", "Only rules that speak on this topic.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     RulesCommand(Terminal terminal) {
@@ -21,6 +21,6 @@ final class RulesCommand extends Command {
     @Override
     public void run() {
         List<RuleEntry> rules = RulesTask.of(topic.value());
-        output.write(format.value() == Format.JSON ? JsonCatalogue.rules(rules) : Catalogue.rules(rules, colours() && !output.toFile()));
+        output.write(render(format.value(), output, () -> CatalogueReport.rules(rules), () -> JsonCatalogue.rules(rules)));
     }
 }

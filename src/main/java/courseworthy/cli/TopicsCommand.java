@@ -1,12 +1,12 @@
 package courseworthy.cli;
 
-import courseworthy.report.Catalogue;
+import courseworthy.report.CatalogueReport;
 import courseworthy.report.json.JsonCatalogue;
 
 /** Lists every topic there is. */
 final class TopicsCommand extends Command {
 
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     TopicsCommand(Terminal terminal) {
@@ -16,6 +16,6 @@ final class TopicsCommand extends Command {
 
     @Override
     public void run() {
-        output.write(format.value() == Format.JSON ? JsonCatalogue.topics() : Catalogue.topics(colours() && !output.toFile()));
+        output.write(render(format.value(), output, CatalogueReport::topics, JsonCatalogue::topics));
     }
 }

@@ -103,7 +103,7 @@ class AnswersTest {
         CommandRun ran = CommandRun.of("brief", COURSE, "--format", "html");
         assertThat(ran).isEqualTo(new CommandRun(2, "", "--format: found \"html\", expected text, json or markdown\n"));
         assertThat(CommandRun.of("topics", "--format", "jsn")).isEqualTo(new CommandRun(2, "",
-                "--format: found \"jsn\", expected text or json\n    Did you mean \"json\"?\n"));
+                "--format: found \"jsn\", expected text, json or markdown\n    Did you mean \"json\"?\n"));
     }
 
     @Test
