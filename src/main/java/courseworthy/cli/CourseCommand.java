@@ -1,6 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.CourseText;
+import courseworthy.report.CourseReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseTask;
@@ -11,18 +11,17 @@ final class CourseCommand extends Command {
     private final Given<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final Given<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     CourseCommand(Terminal terminal) {
-        super("course", terminal, "Shows what a course asks for: its picture, its measures, what was mended in the file.",
+        super("course", terminal, "Shows a course: its profile, its measures, and what was repaired in the file.",
                 "courseworthy course track.gpx --ground 'surface=gravel'");
     }
 
     @Override
     public void run() {
         CourseResult result = CourseTask.of(workspace(), file.value(), ground.value());
-        output.write(format.value() == Format.JSON ? JsonBrief.course(result.summary(), result.measures())
-                : CourseText.of(result, colours() && !output.toFile()));
+        output.write(render(format.value(), output, () -> CourseReport.of(result), () -> JsonBrief.course(result.summary(), result.measures())));
     }
 }

@@ -5,7 +5,9 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a course asks for by itself.
@@ -16,9 +18,17 @@ import java.util.Map;
 public record CourseResult(CourseSummary summary, Demands demands) {
 
     /** The measures that a course has by itself, without rider and day. */
+    private static final Set<Measure> OF_A_COURSE = EnumSet.range(Measure.DISTANCE, Measure.TURNS_PER_KM);
+
+    /** The values of those that are known. */
     public Map<Measure, MeasureValue> measures() {
         Map<Measure, MeasureValue> out = new EnumMap<>(demands.values());
-        out.keySet().retainAll(EnumSet.range(Measure.DISTANCE, Measure.TURNS_PER_KM));
+        out.keySet().retainAll(OF_A_COURSE);
         return out;
+    }
+
+    /** Those that are not known. */
+    public List<Measure> unknown() {
+        return OF_A_COURSE.stream().filter(measure -> !demands.known(measure)).toList();
     }
 }

@@ -2,6 +2,7 @@ package courseworthy.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.render.TerminalRenderer;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Standing;
 import courseworthy.decision.Decision.Status;
@@ -78,8 +79,8 @@ class BriefTextTest {
         for (String topic : Topics.names()) {
             assertNarrow(TopicText.of(brief, topic, ExampleBrief.flips(), false));
         }
-        assertNarrow(Catalogue.topics(false));
-        assertNarrow(Catalogue.measures(false));
+        assertNarrow(new TerminalRenderer(80, false).render(CatalogueReport.topics()));
+        assertNarrow(new TerminalRenderer(80, false).render(CatalogueReport.measures()));
     }
 
     @Test
@@ -104,7 +105,7 @@ class BriefTextTest {
             String written = BriefText.of(hostile.brief(), false);
             assertThat(written).doesNotContain("\u001b", "\u0007", "\u202e", "\t", "\ud800");
             assertNarrow(written);
-            assertNarrow(CourseText.of(new CourseResult(CourseSummary.of(hostile.course()), hostile.call().demands()), false));
+            assertNarrow(new TerminalRenderer(80, false).render(CourseReport.of(new CourseResult(CourseSummary.of(hostile.course()), hostile.call().demands()))));
         }
     }
 

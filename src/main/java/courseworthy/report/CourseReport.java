@@ -1,0 +1,58 @@
+package courseworthy.report;
+
+import courseworthy.course.ElevationLine;
+import courseworthy.demand.Measure;
+import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.task.CourseResult;
+import courseworthy.task.CourseSummary;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A course by itself: its profile, its measures, and notes on its file. */
+public final class CourseReport {
+
+    private CourseReport() {
+    }
+
+    public static Report of(CourseResult result) {
+        CourseSummary course = result.summary();
+        Report.Builder out = Report.builder(RichText.ofQuoted(course.name()))
+                .paragraph(RichText.ofQuoted(course.summary()))
+                .paragraph(RichText.ofQuoted(Phrases.surfaces(course.surfaces(), course.surfaces().size())));
+        ElevationLine line = course.line();
+        if (line != null) {
+            out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), false), elevation(course)))
+                    .remark(line.absolute() ? "" : "Heights are above the start.");
+        }
+        return out.section(measures(result))
+                .section(Section.builder("course-file", "Notes on the course file").bullets(quoted(Phrases.mended(course))))
+                .section(Section.builder("assumed", "Assumed (not given in your files)").bullets(quoted(course.assumed())))
+                .build();
+    }
+
+    private static RichText elevation(CourseSummary course) {
+        List<String> out = new ArrayList<>();
+        out.add("Elevation over " + Phrases.number(course.distance() / 1000, 1) + " km");
+        if (course.ascent() != null) {
+            out.add(Phrases.number(course.ascent(), 0) + " m up");
+        }
+        if (course.descent() != null) {
+            out.add(Phrases.number(course.descent(), 0) + " m down");
+        }
+        return RichText.of(String.join(", ", out) + ".");
+    }
+
+    private static Section.Builder measures(CourseResult result) {
+        List<Definition> rows = new ArrayList<>();
+        for (Measure measure : result.measures().keySet()) {
+            rows.add(Definition.of(measure.written(), RichText.ofStrong(Phrases.range(result.demands(), measure))));
+        }
+        List<String> unknown = result.unknown().stream().map(Measure::written).toList();
+        return Section.builder("measures", "Measures of the course").definitions(rows)
+                .remark(unknown.isEmpty() ? "" : "Not known: " + String.join(", ", unknown) + ".");
+    }
+
+    private static List<RichText> quoted(List<String> lines) {
+        return lines.stream().map(RichText::ofQuoted).toList();
+    }
+}
