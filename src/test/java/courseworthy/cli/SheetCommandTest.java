@@ -57,36 +57,43 @@ class SheetCommandTest {
             """;
 
     private static final String REMARKS = """
+            FILE 9 rows, 7 findings
+
             FILE:4: Mine/never: can never speak
                 hours: over 5 h and none of [hours: over 3 h] cannot hold together.
                 Mend a condition, or remove the row.
                 Such as: hours 3:00 h.
+
             FILE:8: Mine/road-fork: never counts
                 Where it speaks, fork travel does not apply.
                 Mend what is asked of the bike, or say it of another topic.
                 Such as: decided: bike road.
+
             FILE:12: Mine/always: always holds
                 It holds whatever is found, once it is known.
                 Leave out "when", or mend a condition.
                 Such as: hours 3:01 h.
+
             FILE:20: Mine/again: same in other words
                 It speaks just where Mine/stones does, and says the same. (FILE:16)
                 Keep one of them.
                 Such as: sharp stones 11 %, roughness rough (2.0).
+
             FILE:24: Mine/many: says nothing new
                 Wherever it speaks, Mine/stones says as much. (FILE:16)
                 Remove it, or let it say more.
                 Such as: sharp stones 31 %, roughness rough (2.0).
+
             FILE:28: Mine/light: contradicts
                 Whenever it speaks, Mine/stones speaks too: front tyre casing: at least
                 heavy, and front tyre casing: prefer light. (FILE:16)
                 Mend one, or let their conditions exclude each other.
                 Such as: sharp stones 21 %, roughness rugged (3.0).
+
             FILE:36: Mine/middling: could be one row
                 It says what Mine/short does, where hours lies next to its range. (FILE:32)
                 One row will do, with hours at most 4:00 h.
                 Such as: hours 3:00 h.
-            FILE: 9 rows, 7 remarks.
             """;
 
     @TempDir
@@ -156,7 +163,7 @@ class SheetCommandTest {
             String other = "  - id: seldom\n    when: {hours: over 5:00 h}\n    say: {plugs: " + seldom + "}\n    because: It is so.\n";
             String sheet = Files.writeString(folder.resolve("both.yaml"), "sheet: Mine\nauthor: me\nadvice:\n" + (seldomFirst ? other + one : one + other)).toString();
             String told = CommandRun.of("sheet", "check", sheet).out().replaceAll("\\s+", " ");
-            assertThat(told).contains("Mine/seldom: contradicts Whenever it speaks, Mine/often speaks too: ").contains("1 remark");
+            assertThat(told).contains("Mine/seldom: contradicts Whenever it speaks, Mine/often speaks too: ").contains("1 finding");
             assertThat(told.contains("Fine where it is the exception")).isEqualTo(often.startsWith("prefer"));
         }
     }

@@ -52,7 +52,7 @@ class SheetsTogetherTest {
 
     @Test
     void bothAreCheckedAndTried() {
-        assertThat(plain(CommandRun.of("sheet", "check", mine, "--sheet", club))).startsWith(mine + ": 1 row");
+        assertThat(plain(CommandRun.of("sheet", "check", mine, "--sheet", club))).startsWith(mine + " 1 row");
         assertThat(plain(CommandRun.of("sheet", "test", mine, "--sheet", club))).contains("With the advice of \"Club\" by a coach", "1 case, all as expected",
                 "Club/seven is left out by \"Mine\" (" + mine + ":8): Nobody carries seven.");
     }
