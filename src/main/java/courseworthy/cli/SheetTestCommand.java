@@ -1,7 +1,7 @@
 package courseworthy.cli;
 
 import courseworthy.engine.CaseResults;
-import courseworthy.report.TestText;
+import courseworthy.report.TestReport;
 import courseworthy.report.json.JsonTest;
 import courseworthy.task.TestTask;
 import java.util.List;
@@ -14,7 +14,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
     private final Given<List<String>> cases = others("CASES", "Files of cases; the .cases.yaml beside the sheet where none is given.");
     private final Given<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
     private final Given<Boolean> cover = flag("Also show which rows, boundaries and conditions no case touches.", "--cover");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
     private boolean asExpected = true;
 
@@ -29,8 +29,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
         try (ProgressMeter meter = meter("trying cases")) {
             results = TestTask.of(workspace(), file.value(), beside.value(), cases.value(), cover.value(), meter);
         }
-        output.write(format.value() == Format.JSON ? JsonTest.of(file.value(), results)
-                : TestText.of(file.value(), results, colours() && !output.toFile()));
+        output.write(render(format.value(), output, () -> TestReport.of(file.value(), results), () -> JsonTest.of(file.value(), results)));
         asExpected = TestTask.asExpected(results);
     }
 

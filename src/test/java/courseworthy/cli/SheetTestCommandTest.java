@@ -55,18 +55,20 @@ class SheetTestCommandTest {
             """;
 
     private static final String OUTCOME = """
-            F/mine.cases.yaml:5: long-and-rough: four hours
-                must speak, but stays silent
-                hours over 4:00 h: false, found 4:00 h, short by 0:01 h
-                roughness at least rough: true, found rough (2.0)
-            F/mine.cases.yaml:15: a short easy day
-                plugs: found 4, expected 3
-                standing of plugs: found settled, expected leaning
-                Mine/long-and-rough: must speak, but stays silent
-                  hours over 4:00 h: false, found 2:00 h, short by 2:01 h
-                  roughness at least rough: false, found mixed (1.0), short by 1.0
+            F/mine.yaml
+            3 rows, 6 cases, 2 not as expected
             With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
-            F/mine.yaml: 3 rows, 6 cases, 2 not as expected.
+
+            F/mine.cases.yaml:5: long-and-rough: four hours
+                - must speak, but stays silent
+                - hours over 4:00 h: false, found 4:00 h, short by 0:01 h
+                - roughness at least rough: true, found rough (2.0)
+            F/mine.cases.yaml:15: a short easy day
+                - plugs: found 4, expected 3
+                - standing of plugs: found settled, expected leaning
+                - Mine/long-and-rough: must speak, but stays silent
+                  - hours over 4:00 h: false, found 2:00 h, short by 2:01 h
+                  - roughness at least rough: false, found mixed (1.0), short by 1.0
             """;
 
     @TempDir
@@ -121,10 +123,14 @@ class SheetTestCommandTest {
                       the day after: {date: 2027-03-01}
                       another: {rider tag: elite}
                 """);
-        assertThat(plain(CommandRun.of("sheet", "test", sheet).out())).isEqualTo("With the advice of \"Mine\" by a coach (F/mine.yaml, sha256 D). F/mine.yaml: 3 rows, 8 cases, all as expected. ");
+        assertThat(plain(CommandRun.of("sheet", "test", sheet).out())).isEqualTo("F/mine.yaml 3 rows, 8 cases, all as expected With the advice of \"Mine\" by a coach (F/mine.yaml, sha256 D). ");
         CommandRun ran = CommandRun.of("sheet", "test", sheet, "--cover");
         assertThat(ran.code()).isZero();
         assertThat(plain(ran.out())).isEqualTo(plain("""
+                F/mine.yaml
+                3 rows, 8 cases, all as expected, 4 places no case touches
+                With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
+
                 F/mine.yaml:4: Mine/long-and-rough: no case notices roughness from rough (2.0) moved to mixed (1.9)
                     Add a silent case with roughness mixed (1.9).
                 F/mine.yaml:8: Mine/winter: no case notices rider tag masters taken away
@@ -133,8 +139,6 @@ class SheetTestCommandTest {
                     Add says: {food: prefer 60 g/h} to a firing case.
                 F/mine.yaml:12: Mine/always: no case
                     Add cases under fires and silent.
-                With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
-                F/mine.yaml: 3 rows, 8 cases, all as expected. 4 places no case touches.
                 """));
     }
 
@@ -172,16 +176,16 @@ class SheetTestCommandTest {
         CommandRun ran = CommandRun.of("sheet", "test", sheet, "--cover");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(1);
-        assertThat(plain(ran.out())).startsWith(plain("""
+        assertThat(plain(ran.out())).contains(plain("""
                 F/mine.cases.yaml:10: easier: wrong
-                    says easiest gear: at most 0.760, which is not expected
-                    says gloves: at least long, which is not expected
-                    must have says easiest gear: at most 0.800
-                    must have says gloves: at least winter
-                    does after: other, which is not expected
-                    does by: night before, which is not expected
-                    does needs: 1:30 h, which is not expected
-                    must have does by: race morning
+                    - says easiest gear: at most 0.760, which is not expected
+                    - says gloves: at least long, which is not expected
+                    - must have says easiest gear: at most 0.800
+                    - must have says gloves: at least winter
+                    - does after: other, which is not expected
+                    - does by: night before, which is not expected
+                    - does needs: 1:30 h, which is not expected
+                    - must have does by: race morning
                 F/mine.yaml:8: Mine/other: no case has what it says
                     Add says: {plugs: prefer 4}, does: {by: week before} to a firing case.
                 """));
@@ -238,6 +242,6 @@ class SheetTestCommandTest {
         String started = folder.resolve("start.yaml").toString();
         CommandRun.of("sheet", "new", started);
         assertThat(plain(CommandRun.of("sheet", "test", started, "--cover").out()))
-                .isEqualTo("With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). F/start.yaml: 3 rows, 12 cases, all as expected. Nothing is left untouched. ");
+                .isEqualTo("F/start.yaml 3 rows, 12 cases, all as expected, nothing untouched With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). ");
     }
 }
