@@ -1,7 +1,7 @@
 package courseworthy.cli;
 
 import courseworthy.analysis.Impact;
-import courseworthy.report.ImpactText;
+import courseworthy.report.ImpactReport;
 import courseworthy.report.json.JsonImpact;
 import courseworthy.task.ImpactTask;
 
@@ -14,7 +14,7 @@ final class SheetImpactCommand extends Command {
     private final Given<String> riders = option("--riders", "DIR", "A folder of riders' files; a rider of whom nothing is known where it is not given.");
     private final Given<String> events = option("--events", "DIR", "A folder of events' files, each for the course whose file has the same name.");
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: each change by itself, with everyone it concerns.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON);
+    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 
     SheetImpactCommand(Terminal terminal) {
@@ -27,9 +27,8 @@ final class SheetImpactCommand extends Command {
     public void run() {
         try (ProgressMeter meter = meter("comparing rides")) {
             Impact impact = ImpactTask.of(workspace(), before.value(), after.value(), courses.value(), riders.value(), events.value(), topic.value(), meter);
-            boolean colours = colours() && !output.toFile();
-            output.write(format.value() == Format.JSON ? JsonImpact.of(impact)
-                    : topic.value() == null ? ImpactText.of(impact, colours) : ImpactText.ofTopic(impact, colours));
+            output.write(render(format.value(), output, () -> topic.value() == null ? ImpactReport.of(impact) : ImpactReport.ofTopic(impact),
+                    () -> JsonImpact.of(impact)));
         }
     }
 }

@@ -37,7 +37,7 @@ public final class MarkdownRenderer implements Renderer {
     public String render(Report report) {
         Writer writer = new Writer(new FootnoteIndex(), new MarkdownAnchors(report));
         writer.report(report);
-        return String.join("\n", writer.lines) + "\n";
+        return writer.lines.isEmpty() ? "" : String.join("\n", writer.lines) + "\n";
     }
 
     /** A heading with what stands beside it. */

@@ -5,6 +5,6 @@ import courseworthy.report.Report;
 /** Writes reports in one format. */
 public interface Renderer {
 
-    /** The whole report, ending in a line feed. */
+    /** The whole report, ending in a line feed; empty where the report is. */
     String render(Report report);
 }

@@ -14,6 +14,9 @@ import java.util.Set;
  */
 public record Report(RichText title, RichText subtitle, List<Block> lead, List<Section> sections) {
 
+    /** A report of nothing, which every renderer writes as an empty page. */
+    public static final Report EMPTY = builder(RichText.EMPTY).build();
+
     public Report {
         lead = List.copyOf(lead);
         sections = List.copyOf(sections);

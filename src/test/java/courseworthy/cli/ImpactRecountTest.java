@@ -30,7 +30,7 @@ class ImpactRecountTest {
 
     private static final String SHEET = "docs/examples/sheets/hill-country.yaml";
     private static final List<String> COURSES = List.of("ochre-flats", "heather-ridge", "wide-fallow", "market-roads");
-    private static final Pattern GROUP = Pattern.compile("; (?:(\\d+) of|all) (\\d+) calls?");
+    private static final Pattern GROUP = Pattern.compile("; (?:(\\d+) of|all) (\\d+) recommendations?");
 
     @TempDir
     private Path folder;
@@ -78,7 +78,7 @@ class ImpactRecountTest {
         }
         json.get("checklist").forEach(each -> changed.addAll(rides(each)));
         assertThat(json.get("changed").asInt()).isEqualTo(changed.size());
-        assertThat(text).startsWith("12 calls compared (3 riders on 4 courses): " + changed.size() + " changed, " + topics.size() + " topics touched.\n");
+        assertThat(text.replaceAll("\\s+", " ")).contains(" 12 recommendations compared (3 riders on 4 courses): " + changed.size() + " changed, " + topics.size() + " topics touched. ");
 
         int inGroups = 0;
         List<Integer> counts = new ArrayList<>();

@@ -68,7 +68,7 @@ class SheetImpactCommandTest {
         String when = "when: {any of: [{hours: over 30:00 h}]}";
         String old = write("two.yaml", SHEET.replaceAll("when: .*", when));
         String now = write("three.yaml", SHEET.replaceAll("when: .*", when.replace("h}]", "h}, {distance: under 30 km}]")));
-        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, since distance 20.0 km (under 30 km) (");
+        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, because distance 20.0 km (under 30 km) (");
     }
 
     /** The same of what is asked of stretches, of shares of the course, of the day and of the rider, and of what must not be. */
@@ -84,7 +84,7 @@ class SheetImpactCommandTest {
         String when = "when: {any of: [{hours: over 30:00 h}]}";
         String old = write("two.yaml", SHEET.replaceAll("when: .*", when));
         String now = write("three.yaml", SHEET.replaceAll("when: .*", when.replace("h}]", "h}, {" + condition + "}]")));
-        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, since " + quoted + " (");
+        assertThat(impact(old, now).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, because " + quoted + " (");
     }
 
     /** Where a row falls silent for what it asks besides, or speaks since it asks for less, that is quoted. */
@@ -97,8 +97,8 @@ class SheetImpactCommandTest {
     void whatIsAskedBesidesOrNoLongerIsQuoted(String condition, String quoted) throws IOException {
         String wide = write("wide.yaml", SHEET.replaceAll("when: .*", "when: {bike at hand: gravel}"));
         String narrow = write("narrow.yaml", SHEET.replaceAll("when: .*", "when: {bike at hand: gravel, " + condition + "}"));
-        assertThat(impact(wide, narrow).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs no longer says prefer 5, for it now asks for " + quoted + " (");
-        assertThat(impact(narrow, wide).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, for it no longer asks for " + quoted + " (");
+        assertThat(impact(wide, narrow).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs no longer says prefer 5, because it now needs " + quoted + " (");
+        assertThat(impact(narrow, wide).out().replaceAll("\\s+", " ")).contains("Mine/many-plugs says prefer 5, because it no longer needs " + quoted + " (");
     }
 
     /** The rider's own words go before the coach's, so nothing changes for who wrote them. */
@@ -114,20 +114,19 @@ class SheetImpactCommandTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         String told = ran.out().replace(folder.toString(), "F").replaceAll("sha256 [0-9a-f]{12}", "sha256 D");
-        assertThat(told.replaceAll("\n {6,}|\n  (?=sha|\\(F)", " ")).as("lines joined again: where they break hangs on the folder's name").isEqualTo("""
-                4 calls compared (2 riders on 2 courses): 4 changed, 1 topic touched.
+        assertThat(told.replaceAll("\\s+", " ")).as("wherever its lines break").isEqualTo("""
+                What the new sheet changes
+                4 recommendations compared (2 riders on 2 courses): 4 changed, 1 topic touched.
                 Before: the advice of "Mine" by me (F/old.yaml, sha256 D). After: the advice of "Mine" by me (F/new.yaml, sha256 D).
-
-                DECIDED OTHERWISE
-                  plugs: up by 1, now 6; 1 of 4 calls Ann on stony. \
+                DIFFERENT DECISIONS
+                - plugs: up by 1, now 6; 1 of 4 recommendations Ann on stony.
                 Example: Ann on stony, 5 becomes 6. Mine/many-plugs says prefer 6 instead of prefer 5 (F/new.yaml:4): Stones cut.
-
                 ON THE CHECKLIST
-                  comes: night before, Look at both tyres; all 4 calls All riders on every course. \
+                - comes: night before, Look at both tyres; all 4 recommendations All riders on every course.
                 Example: Ann on smooth, by Mine/look-at-tyres (F/new.yaml:9): A cut shows before it opens.
-
-                --topic NAME shows one topic in full; --format json all of it.
-                """);
+                MORE
+                '--topic NAME' shows one topic in full, '--format json' all of them.
+                """.replace("\n", " "));
         JsonNode json = OutputSchema.tree(impact(old, now, "--format", "json").out());
         assertThat(json.get("calls").asInt()).isEqualTo(4);
         assertThat(json.get("decisions").get(0).get("rides").toString()).isEqualTo("[{\"course\":\"stony\",\"rider\":\"Ann\"}]");
@@ -138,7 +137,7 @@ class SheetImpactCommandTest {
     void oneTopicIsShownInFull() throws IOException {
         String old = folder.resolve("old.yaml").toString();
         String now = write("new.yaml", SHEET.replace("prefer 5", "prefer 6"));
-        assertThat(impact(old, now, "--topic", "plugs").out()).contains("\nplugs\n  5 becomes 6; 1 of 4 calls\n      Ann on stony.\n");
+        assertThat(impact(old, now, "--topic", "plugs").out()).contains("\nplugs\n  - 5 becomes 6; 1 of 4 recommendations\n    Ann on stony.\n");
         assertThat(impact(old, now, "--topic", "tube")).isEqualTo(new CommandRun(0, "", ""));
         assertThat(impact(old, now, "--topic", "plug").err()).isEqualTo("--topic: found \"plug\", expected a topic\n    Did you mean \"plugs\"?\n");
         JsonNode json = OutputSchema.tree(impact(old, now, "--topic", "plugs", "--format", "json").out());
@@ -169,9 +168,9 @@ class SheetImpactCommandTest {
     @Test
     void aFirstSheetIsHeldAgainstNone() {
         String mine = folder.resolve("old.yaml").toString();
-        assertThat(impact("none", mine).out()).contains("Before: no sheet. After: the advice of \"Mine\"", "now 5; 1 of 4 calls\n      Ann on stony.\n",
-                "DECIDED ALIKE, MORE OR LESS SURELY\n  plugs: bounded becomes split; 1 of 4 calls\n      bo on stony.\n");
-        assertThat(impact(mine, "none").out()).contains("  plugs: down by ", "Mine/many-plugs no longer");
+        assertThat(impact("none", mine).out()).contains("Before: no sheet. After: the advice of \"Mine\"", "now 5; 1 of 4 recommendations\n    Ann on stony.\n",
+                "THE SAME DECISIONS, MORE OR LESS FIRM\n  - plugs: bounded becomes split; 1 of 4 recommendations\n    bo on stony.\n");
+        assertThat(impact(mine, "none").out()).contains("  - plugs: down by ", "Mine/many-plugs no longer");
     }
 
     /** The shipped library under a coach's page; what it takes for a roster of thirty is measured by hand: {@link SheetImpactMeasure}. */
@@ -184,7 +183,7 @@ class SheetImpactCommandTest {
             String[] args = {"sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml", "--riders", folder + "/roster"};
             CommandRun ran = CommandRun.of(args);
             assertThat(ran.err()).isEmpty();
-            assertThat(ran.out()).startsWith(12 * riders + " calls compared (" + riders + " riders on 12 courses): ");
+            assertThat(ran.out()).startsWith("What the new sheet changes\n" + 12 * riders + " recommendations compared (" + riders + " riders on 12 courses): ");
             assertThat(ran.out().replaceAll("\\s+", " ")).as("wherever its lines break").contains("Hill country/no-sweets-race-for-juniors");
             assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
             assertThat(ran.out().lines().count()).as("read before a sheet is sent out").isLessThan(200);

@@ -3,6 +3,8 @@ package courseworthy.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import courseworthy.render.MarkdownRenderer;
+import courseworthy.render.TerminalRenderer;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -18,6 +20,12 @@ class ReportTest {
         assertThat(report.section("empty")).isEmpty();
         assertThat(report.withOnly(List.of(inner)).sections()).containsExactly(inner);
         assertThat(report.withOnly(List.of(inner)).lead()).isEmpty();
+    }
+
+    @Test
+    void anEmptyReportIsAnEmptyPage() {
+        assertThat(new TerminalRenderer(80, true).render(Report.EMPTY)).isEmpty();
+        assertThat(new MarkdownRenderer().render(Report.EMPTY)).isEmpty();
     }
 
     @Test

@@ -11,7 +11,7 @@ import courseworthy.analysis.RideCover;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Task;
 import courseworthy.decision.Decision;
-import courseworthy.report.ImpactWords;
+import courseworthy.report.ImpactPhrases;
 import courseworthy.report.Phrases;
 import courseworthy.sheet.SheetInForce;
 import java.io.IOException;
@@ -30,12 +30,12 @@ public final class JsonImpact {
 
     private final Json json;
     private final Impact impact;
-    private final ImpactWords words;
+    private final ImpactPhrases words;
 
     private JsonImpact(Json json, Impact impact) {
         this.json = json;
         this.impact = impact;
-        this.words = new ImpactWords(impact, true);
+        this.words = new ImpactPhrases(impact, true);
     }
 
     public static String of(Impact impact) {
@@ -73,14 +73,14 @@ public final class JsonImpact {
             json.open();
             json.strings("topics", alike.topics().stream().map(topic -> topic.name()).toList());
             json.string("change", alike.change().words());
-            json.string("words", ImpactWords.what(alike));
+            json.string("words", ImpactPhrases.what(alike));
             count("calls", alike.rides().size());
             blocks(RideCover.of(alike.rides(), impact.riders(), impact.courses()));
             json.object("example");
             ride(example.ride());
             json.string("topic", example.topic().name());
-            json.string("words", ImpactWords.example(example));
-            json.string("why", ImpactWords.why(example));
+            json.string("words", ImpactPhrases.example(example));
+            json.string("why", ImpactPhrases.why(example));
             json.close();
             json.close();
         }
@@ -130,7 +130,7 @@ public final class JsonImpact {
     private Collection<List<Turned>> together() {
         Map<String, List<Turned>> out = new LinkedHashMap<>();
         impact.topics().forEach(topic -> impact.turned().stream().filter(each -> each.topic().equals(topic)).forEach(each -> {
-            String key = topic.name() + "\n" + text(each.was()) + "\n" + text(each.is()) + "\n" + ImpactWords.why(each);
+            String key = topic.name() + "\n" + text(each.was()) + "\n" + text(each.is()) + "\n" + ImpactPhrases.why(each);
             out.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
         }));
         return out.values();

@@ -22,9 +22,9 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Phrases for what another sheet changes. */
-public final class ImpactWords {
+public final class ImpactPhrases {
 
-    /** Names and blocks told before the rest is counted. */
+    /** Names and blocks that are named before the rest is counted. */
     private static final int MOST_NAMES = 6;
     private static final int MOST_BLOCKS = 4;
     private static final String ALL_RIDERS = "all riders";
@@ -32,8 +32,8 @@ public final class ImpactWords {
     private final Impact impact;
     private final boolean whole;
 
-    /** @param whole whether every name is told, however many there are */
-    public ImpactWords(Impact impact, boolean whole) {
+    /** @param whole whether every name is given, however many there are */
+    public ImpactPhrases(Impact impact, boolean whole) {
         this.impact = impact;
         this.whole = whole;
     }
@@ -41,7 +41,7 @@ public final class ImpactWords {
     /** How much was compared and changed. */
     String summary() {
         int topics = impact.topics().size();
-        return count(impact.calls(), "call") + " compared (" + (impact.riders().size() == 1 ? "" : impact.riders().size() + " riders on ")
+        return count(impact.calls(), "recommendation") + " compared (" + (impact.riders().size() == 1 ? "" : impact.riders().size() + " riders on ")
                 + count(impact.courses().size(), "course") + "): " + impact.changed() + " changed, " + count(topics, "topic") + " touched.";
     }
 
@@ -64,8 +64,8 @@ public final class ImpactWords {
         return switch (alike.change()) {
             case UP, DOWN -> alike.change().words() + " by " + by(alike) + ", now " + now(alike);
             case INSTEAD -> befores(alike) + " becomes " + first.is().text();
-            case NEWLY -> "newly decided, " + nows(alike);
-            case NO_LONGER -> "no longer decided, " + first.is().text() + " instead of " + befores(alike);
+            case NEWLY -> "newly decided: " + nows(alike);
+            case NO_LONGER -> "no longer decided: " + first.is().text() + " instead of " + befores(alike);
             case STANDING -> standings(alike) + " becomes " + first.is().standing().word();
         };
     }
@@ -123,7 +123,7 @@ public final class ImpactWords {
     // For whom
 
     String howMany(Set<Ride> rides) {
-        return rides.size() == impact.calls() && rides.size() > 1 ? "all " + count(rides.size(), "call") : rides.size() + " of " + count(impact.calls(), "call");
+        return rides.size() == impact.calls() && rides.size() > 1 ? "all " + count(rides.size(), "recommendation") : rides.size() + " of " + count(impact.calls(), "recommendation");
     }
 
     /** {@code All riders on quarry-loop; Mara and Jon on every course mostly of gravel}. */
@@ -134,7 +134,7 @@ public final class ImpactWords {
             out.add(block(block));
         }
         if (blocks.size() > out.size()) {
-            out.add("others on other courses");
+            out.add("others elsewhere");
         }
         String all = String.join("; ", out);
         return (all.startsWith(ALL_RIDERS) || all.startsWith("on ") ? WorthWords.capital(all) : all) + ".";
@@ -232,15 +232,15 @@ public final class ImpactWords {
             return now.author().rule() + " says " + says(now, other ? gone : null) + (other ? " instead of " + says(gone, now) : "") + since(cause) + " ("
                     + now.author().where() + "): " + now.author().because();
         }
-        return gone == null ? "It follows from what else is decided otherwise."
-                : gone.author().rule() + " no longer says " + says(gone, null) + asks(cause, ", for it now asks for ") + " (" + gone.author().where() + ").";
+        return gone == null ? "It follows from other decisions that changed."
+                : gone.author().rule() + " no longer says " + says(gone, null) + asks(cause, ", because it now needs ") + " (" + gone.author().where() + ").";
     }
 
     /** The half of a row that brought it, {@code , since mud 14 % (over 10 %)}. */
     private static String since(ChangeCause cause) {
         List<String> out = new ArrayList<>();
         cause.half().forEach(ground -> out.add(ground.measure() + " " + ground.value() + " (" + (ground.met() ? "" : "not ") + ground.test() + ")"));
-        return out.isEmpty() ? asks(cause, ", for it no longer asks for ") : ", since " + listed(out, " and ");
+        return out.isEmpty() ? asks(cause, ", because it no longer needs ") : ", because " + listed(out, " and ");
     }
 
     private static String asks(ChangeCause cause, String words) {
