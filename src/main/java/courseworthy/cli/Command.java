@@ -40,7 +40,7 @@ abstract class Command implements Runnable {
         spec.name(name);
         spec.usageMessage().description(purpose, "").footer(footer(examples));
         spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
-                .description("Print this help and stop.").build());
+                .description("Show this help and exit.").build());
         spec.usageMessage().sortOptions(false);
         spec.usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(ExitCode.list());
     }

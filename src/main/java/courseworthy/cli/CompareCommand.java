@@ -15,7 +15,7 @@ final class CompareCommand extends RequestCommand {
             "One set-up: topics and values such as 'front tyre width=45 mm, rear tyre width=45 mm'; give it once for each set-up.");
 
     CompareCommand(Terminal terminal) {
-        super("compare", terminal, "Puts set-ups beside the recommended one: time, work, cadence, and the odds at which they pay.",
+        super("compare", terminal, "Compares set-ups with the recommended one: time, work, cadence, and when they are worth it.",
                 "courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'",
                 "courseworthy compare heather-ridge --set 'easiest gear=32/51' --set 'tube=2'");
     }

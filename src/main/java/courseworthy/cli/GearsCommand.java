@@ -7,11 +7,11 @@ import courseworthy.task.GearsTask;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
 
-/** Prints what a course asks of the gears. */
+/** Prints the gears that a course needs. */
 final class GearsCommand extends RequestCommand {
 
     GearsCommand(Terminal terminal) {
-        super("gears", terminal, "Shows what a course asks of the gears, and what rings and cassettes ridden together give on it.",
+        super("gears", terminal, "Shows the gears a course needs, and what common chainring and cassette pairs give on it.",
                 "courseworthy gears heather-ridge --rider me.yaml",
                 "courseworthy gears track.gpx --ground 'surface=gravel' --rider me.yaml --format json");
     }

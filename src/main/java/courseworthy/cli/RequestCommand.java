@@ -14,9 +14,9 @@ abstract class RequestCommand extends Command {
     private final Given<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
     private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
     private final Given<java.util.List<String>> sheets = repeated("--sheet", "FILE",
-            "A coach's sheet of advice; may be given several times, later ones first among equals.");
-    private final Given<String> role = option("--role", "ROLE", "training or race; goes before the event's.");
-    private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; goes before the event's.");
+            "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
+    private final Given<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
+    private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
     private final Given<String> workshop = option("--workshop", "FILE",
             "What the rider owns: the build is found in it, with what to swap.");
     private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
