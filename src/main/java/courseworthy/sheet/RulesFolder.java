@@ -22,10 +22,13 @@ public final class RulesFolder {
     /** The table of real gears, which is no sheet. */
     public static final String REAL_PAIRS = "rules/gearing/real-pairs.yaml";
 
+    /** Where limits are that join topics. */
+    static final String PAIRING = "rules/pairing/";
+
     private RulesFolder() {
     }
 
-    /** The shipped sheets below a folder, by path; rows under {@code limits/} are limits. */
+    /** The shipped sheets below a folder, by path; rows under {@code limits/} and {@code pairing/} are limits. */
     public static List<Sheet> read(Path rules, Faults faults) {
         return decode(trees(rules, faults), faults);
     }
@@ -45,7 +48,7 @@ public final class RulesFolder {
     }
 
     public static Rank rank(String shown) {
-        return shown.startsWith("rules/limits/") ? Rank.LIMIT : Rank.HOUSE;
+        return shown.startsWith("rules/limits/") || shown.startsWith(PAIRING) ? Rank.LIMIT : Rank.HOUSE;
     }
 
     /** The values that the shipped sheets name, each for all of them. */

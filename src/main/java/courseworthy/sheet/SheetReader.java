@@ -97,9 +97,13 @@ public final class SheetReader {
         return new SheetReader(file, rank, order, faults, null).sheet(new FieldReader(file, root, faults));
     }
 
-    /** Decodes the tree of a shipped sheet; the values of all of them are read already. */
+    /** Decodes the tree of a shipped sheet; the values of all of them are read already. Rows that join topics are known as such. */
     public static Sheet decode(Node.Mapping root, String file, Rank rank, NamedValues shared, Faults faults) {
-        return new SheetReader(file, rank, 0, faults, shared).sheet(new FieldReader(file, root, faults));
+        SheetReader reader = new SheetReader(file, rank, 0, faults, shared);
+        if (file.startsWith(RulesFolder.PAIRING)) {
+            reader.prefix = "pairing";
+        }
+        return reader.sheet(new FieldReader(file, root, faults));
     }
 
     /** Reads a rider's own constraints: a list of rows without a sheet around them. */
