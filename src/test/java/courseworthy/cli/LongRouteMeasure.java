@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Routes far longer than any that is ridden are answered in little memory. */
-class LongRouteMemoryTest {
+class LongRouteMeasure {
 
     @TempDir
     private Path folder;
