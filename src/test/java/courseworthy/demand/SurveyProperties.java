@@ -50,7 +50,9 @@ class SurveyProperties {
 
     /**
      * Ground that rises more anywhere, and falls less or as much everywhere, never asks for a harder gear, whatever climbs appear, join or
-     * part by it. To a thousandth, the resolution of a ratio. One draw in some thousands, 3861994255621 for one, is off by two thousandths.
+     * part by it. To a thousandth, the resolution of a ratio. One draw in some thousands, 3861994255621 for one, is off by two thousandths:
+     * there the climb stays as it is and the way down takes longer, against the wind and with little pedalling, so that more power is left
+     * for the climb.
      */
     @Property(tries = 300, seed = "20261129")
     void steeperNeverAsksForAHarderGear(@ForAll long seed) {
