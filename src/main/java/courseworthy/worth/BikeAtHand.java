@@ -53,7 +53,8 @@ public record BikeAtHand(Call call, String called, List<Claim> against, Range co
     }
 
     private static Range costs(Call call, Call own) {
-        Range saved = SampledEstimate.of(call.demands().estimated().estimate()).savedBy(SampledEstimate.of(own.demands().estimated().estimate()));
+        Range saved = Sinkage.between(SampledEstimate.of(call.demands().estimated().estimate()).savedBy(SampledEstimate.of(own.demands().estimated().estimate())),
+                call.demands(), own.demands());
         return new Range(-saved.high(), -saved.mid(), -saved.low());
     }
 

@@ -108,7 +108,8 @@ public final class SetUpComparison {
         List<SetUp.Difference> changes = changes(call, values, uncounted);
         Effect effect = effect(call);
         WorthCalculator here = new WorthCalculator(riding(call), sensitivity);
-        Range returned = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
+        Range saved = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
+        Range returned = narrower(call) ? Sinkage.narrower(saved, ridden) : saved;
         double takes = riding - returned.mid();
         return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
                 here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
@@ -137,7 +138,7 @@ public final class SetUpComparison {
         List<String> uncounted = new ArrayList<>();
         List<SetUp.Difference> changes = changes(call, values, uncounted);
         RideEstimate there = call.demands().estimated().estimate();
-        Range returned = SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there));
+        Range returned = Sinkage.between(SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there)), ridden, call.demands());
         WorthCalculator here = new WorthCalculator(call, Sensitivity.of(call.demands()));
         return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
                 here.climbed(Kind.LAST_CLIMB), here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
@@ -175,6 +176,18 @@ public final class SetUpComparison {
         }
         Effect effect = PartEffects.between(topic, before, after);
         return effect == null ? Effect.NONE : effect;
+    }
+
+    /** Whether either tyre is narrower than recommended. */
+    private boolean narrower(Call call) {
+        for (String name : List.of("front tyre width", "rear tyre width")) {
+            Long before = recommended.on(Topics.of(name)).value();
+            Long after = call.on(Topics.of(name)).value();
+            if (before != null && after != null && after < before) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What having or not having aero extensions returns against the recommended, s. */

@@ -62,6 +62,20 @@ class CompareCommandTest {
         assertThat(setUps.findValuesAsText("as_asked")).containsExactly("true", "false", "true", "false");
     }
 
+    /** The model rides all widths alike in sand, where a narrow tyre sinks deeper: it never says that the narrower one is faster there. */
+    @Test
+    void aNarrowerTyreIsNeverCalledFasterInSand(@TempDir Path folder) throws IOException {
+        String course = Files.writeString(folder.resolve("dunes.yaml"), "name: Dunes\nstretches:\n  - {length: 30 km, surface: sand}\n"
+                + "  - {length: 10 km, surface: gravel, sand: yes}\n").toString();
+        for (String kind : List.of("trail", "cross-country hardtail", "gravel")) {
+            String rider = bike(folder, kind);
+            for (String setUp : List.of("bike=road", "bike=gravel", "front tyre width=40 mm, rear tyre width=40 mm")) {
+                JsonNode setUps = OutputSchema.tree(CommandRun.of("compare", course, "--rider", rider, "--set", setUp, "--format", "json").out()).get("set_ups");
+                assertThat(setUps.get(1).get("returns_s").get("low").asDouble()).as(kind + ", " + setUp).isLessThanOrEqualTo(0);
+            }
+        }
+    }
+
     @Test
     void anotherBikeIsRiddenAnew() {
         String out = heather("--set", "bike=cross-country hardtail").out();
