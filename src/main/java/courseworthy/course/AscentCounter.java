@@ -3,7 +3,7 @@ package courseworthy.course;
 /**
  * Metres climbed and descended along a line, with small ups and downs left out. There is no standard for it; common practice is a
  * threshold of 2 to 10 m, or smoothing over 10 to 50 m (from memory), and the result depends on the method, so the method is stated:
- * docs/elevation.md.
+ * docs/explanation/elevation.md.
  *
  * <p>A climb counts from its lowest to its highest point, and is over when the line has fallen by the threshold below that highest
  * point; descents likewise. Nothing is lost at crests, and a steady ramp counts in full. The first and the last leg count whatever

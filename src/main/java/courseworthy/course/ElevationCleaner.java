@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Judges and cleans the elevation of a track; docs/elevation.md states the method. In order: elevation that cannot be real is called
+ * Judges and cleans the elevation of a track; docs/explanation/elevation.md states the method. In order: elevation that cannot be real is called
  * out and not used; drop-outs (missing, or runs of zero) and spikes are filled in between their neighbours; what lies between jumps
  * is levelled ({@link ElevationOutliers}); the rest is resampled by distance, smoothed, and kept under a gradient
  * nobody rides. A sparse track stays straight between its points. The bounds are judgement from what wheels can do and from what

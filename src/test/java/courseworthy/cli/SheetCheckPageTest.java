@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The page of what {@code sheet check} says: each example on its full text, and no message that is not on it. */
 class SheetCheckPageTest {
 
-    private static final Path PAGE = Path.of("docs", "sheet-check.md");
+    private static final Path PAGE = Path.of("docs", "reference", "sheet-check.md");
     private static final Pattern EXAMPLE = Pattern.compile("### ([^\n]+)\n(?:(?!\n###? ).)*?```yaml\n(.*?)```\n\n```text\n(.*?)```", Pattern.DOTALL);
     private static final String HEAD = "sheet: Mine\nauthor: a coach\nadvice:\n";
 

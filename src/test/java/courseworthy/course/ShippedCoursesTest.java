@@ -189,7 +189,7 @@ class ShippedCoursesTest {
 
     @Test
     void everyKeyIsExplained() throws IOException {
-        String pages = Files.readString(Path.of("docs", "files.md"));
+        String pages = Files.readString(Path.of("docs", "reference", "files.md"));
         for (List<String> keys : List.of(CourseReader.PROFILE_KEYS, CourseReader.STRETCH_KEYS, GroundReader.KEYS, RiderReader.KEYS,
                 RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, EventReader.FORECAST_KEYS, EventReader.SUPPORT_KEYS,
                 EventReader.RULES_KEYS, DebriefReader.KEYS, DebriefReader.WEATHER_KEYS, DebriefReader.FLAT_KEYS, DebriefReader.WALKED_KEYS,

@@ -161,7 +161,7 @@ class DebriefTest {
     }
 
     /** 4 C off is as foretold, more is another day; so is another ground. */
-    /** A rim strike asks for more air (docs/files.md): a wish for less cannot show that the advice was too much. */
+    /** A rim strike asks for more air (docs/reference/files.md): a wish for less cannot show that the advice was too much. */
     @Test
     void aWishAgainstWhatHappenedCannotTell() {
         Verdict verdict = on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.40 bar}\n"), "rear tyre pressure");

@@ -10,7 +10,7 @@ import java.util.function.IntToDoubleFunction;
 
 /**
  * The way as it is ridden, step by step, and the rules of riding it, for a brief's JSON: with the other inputs enough to work the middle time
- * out again. docs/figures.md gives the equations.
+ * out again. docs/explanation/figures.md gives the equations.
  */
 final class JsonSteps {
 

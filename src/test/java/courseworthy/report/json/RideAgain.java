@@ -3,7 +3,7 @@ package courseworthy.report.json;
 import com.fasterxml.jackson.databind.JsonNode;
 
 /**
- * Works the middle time of a ride out again from a brief's JSON alone, by the equations of docs/figures.md and by nothing of the tool's own:
+ * Works the middle time of a ride out again from a brief's JSON alone, by the equations of docs/explanation/figures.md and by nothing of the tool's own:
  * speed is carried on in steps of a few metres, and the power is found at which load and what can be held agree.
  */
 final class RideAgain {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A third person gets within 1 % of the middle time of every shipped course from the JSON and docs/figures.md. */
+/** A third person gets within 1 % of the middle time of every shipped course from the JSON and docs/explanation/figures.md. */
 class RideAgainTest {
 
     static Stream<String> courses() throws IOException {
@@ -36,7 +36,7 @@ class RideAgainTest {
     @Test
     void thePageNamesFieldsThatAreThere() throws IOException {
         JsonNode ride = ride("grey-shoulder.yaml");
-        Matcher name = Pattern.compile("`([a-z][a-z0-9_.]+)`").matcher(Files.readString(Path.of("docs/figures.md")));
+        Matcher name = Pattern.compile("`([a-z][a-z0-9_.]+)`").matcher(Files.readString(Path.of("docs/explanation/figures.md")));
         int seen = 0;
         while (name.find()) {
             String field = name.group(1).replaceFirst("^ride\\.", "");
