@@ -2,7 +2,7 @@ package courseworthy.cli;
 
 import courseworthy.report.BriefMarkdown;
 import courseworthy.report.BriefText;
-import courseworthy.report.TopicText;
+import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefTask;
@@ -13,7 +13,7 @@ import courseworthy.task.Workspace;
 /** Prints the brief: the call, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
 
-    private final Given<String> topic = option("--topic", "NAME", "One topic in full: every claim, what it rested on, where it is written.");
+    private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts behind it, where it is written.");
 
     BriefCommand(Terminal terminal) {
         super("brief", terminal, "Says how the bike should be set up for a course, why, and what to do before the start.",
@@ -26,7 +26,7 @@ final class BriefCommand extends RequestCommand {
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
         if (topic.value() != null) {
-            return topic(workspace, request, format, colours);
+            return topic(workspace, request, format);
         }
         Brief brief = BriefTask.of(workspace, request).brief();
         return switch (format) {
@@ -36,15 +36,14 @@ final class BriefCommand extends RequestCommand {
         };
     }
 
-    private String topic(Workspace workspace, Request request, Format format, boolean colours) {
-        TopicResult result;
+    private String topic(Workspace workspace, Request request, Format format) {
+        TopicResult result = topicResult(workspace, request);
+        return render(format, () -> TopicReport.of(result), () -> JsonBrief.of(result.brief(), result.topic(), result.flips()));
+    }
+
+    private TopicResult topicResult(Workspace workspace, Request request) {
         try (ProgressMeter meter = meter("looking for what would change it")) {
-            result = BriefTask.topic(workspace, request, topic.value(), meter);
+            return BriefTask.topic(workspace, request, topic.value(), meter);
         }
-        return switch (format) {
-            case JSON -> JsonBrief.of(result.brief(), result.topic(), result.flips());
-            case MARKDOWN -> BriefMarkdown.of(result.brief(), result.topic(), result.flips());
-            default -> TopicText.of(result.brief(), result.topic(), result.flips(), colours);
-        };
     }
 }

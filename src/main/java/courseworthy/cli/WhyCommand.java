@@ -1,25 +1,24 @@
 package courseworthy.cli;
 
-import courseworthy.report.WhyMarkdown;
-import courseworthy.report.WhyText;
+import courseworthy.report.WhyReport;
 import courseworthy.report.json.JsonWhy;
 import courseworthy.task.Request;
 import courseworthy.task.WhyResult;
 import courseworthy.task.WhyTask;
 import courseworthy.task.Workspace;
 
-/** Prints why a decision is as it is, why a rule kept silent, or why another value was not chosen. */
+/** Prints why a decision is as it is, why a rule did not apply, or why another value was not chosen. */
 final class WhyCommand extends RequestCommand {
 
     private final Given<String> topic = parameter("TOPIC", "The topic asked about; 'courseworthy topics' lists them. Or "
             + "checklist, with --rule, for a rule that has something to do.");
     private final Given<String> not = option("--not", "VALUE",
-            "A value that was not chosen: what beat it, and the smallest change of one measure that would bring it.");
+            "A value that was not chosen: what was preferred over it, and the smallest single change that would lead to it.");
     private final Given<String> rule = option("--rule", "ID",
             "A rule on the topic, such as house/dropper-on-mountain-bikes: each of its conditions with what was found.");
 
     WhyCommand(Terminal terminal) {
-        super("why", terminal, "Explains one decision: the chain from measures to it, what kept silent, what would change it.",
+        super("why", terminal, "Explains one decision: the chain from measures to it, the rules that did not apply, what would change it.",
                 "courseworthy why heather-ridge 'front tyre width'",
                 "courseworthy why heather-ridge 'front tyre width' --not '45 mm'",
                 "courseworthy why fernbrake seatpost --rule house/dropper-on-mountain-bikes");
@@ -27,14 +26,13 @@ final class WhyCommand extends RequestCommand {
 
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
-        WhyResult result;
+        WhyResult result = result(workspace, request);
+        return render(format, () -> WhyReport.of(result), () -> JsonWhy.of(result));
+    }
+
+    private WhyResult result(Workspace workspace, Request request) {
         try (ProgressMeter meter = meter("looking for what would change it")) {
-            result = WhyTask.of(workspace, request, topic.value(), not.value(), rule.value(), meter);
+            return WhyTask.of(workspace, request, topic.value(), not.value(), rule.value(), meter);
         }
-        return switch (format) {
-            case JSON -> JsonWhy.of(result);
-            case MARKDOWN -> WhyMarkdown.of(result);
-            default -> WhyText.of(result, colours);
-        };
     }
 }

@@ -1,11 +1,8 @@
 package courseworthy.report;
 
-import courseworthy.call.Flip;
 import courseworthy.checklist.Checklist;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
-import courseworthy.claim.Claim;
-import courseworthy.claim.TestedFact;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
@@ -43,14 +40,6 @@ public final class BriefMarkdown {
         markdown.unknown();
         markdown.cautions();
         markdown.checklist(2);
-        return markdown.page.toString();
-    }
-
-    /** One topic in full, with what would change it, smallest first. */
-    public static String of(Brief brief, String topic, List<Flip> flips) {
-        BriefMarkdown markdown = new BriefMarkdown(brief);
-        markdown.topic(brief.on(topic));
-        FlipText.add(markdown.page, flips);
         return markdown.page.toString();
     }
 
@@ -203,37 +192,5 @@ public final class BriefMarkdown {
             page.gap();
             page.emphasised(section.done());
         }
-    }
-
-    private void topic(Decision decision) {
-        page.heading(1, decision.topic().name() + ": " + decision.text());
-        page.paragraph(decision.topic().about() + ".");
-        SheetNames.add(page, brief.sheets());
-        if (decision.standing() != null) {
-            page.paragraph("How sure: " + decision.standing().word());
-        }
-        if (!decision.why().isEmpty()) {
-            page.paragraph(decision.why());
-        }
-        new PlanMarkdown(page, brief).topic(decision.topic().name());
-        WorthMarkdown.full(page, brief, decision.topic());
-        page.heading(2, decision.value() == null ? "Limits" : "For");
-        for (Claim claim : decision.taken()) {
-            claim(claim, "");
-        }
-        page.heading(2, decision.value() == null ? "Set aside" : "Against");
-        for (Lost lost : decision.lost()) {
-            claim(lost.claim(), Phrases.lost(lost));
-        }
-    }
-
-    private void claim(Claim claim, String lost) {
-        page.heading(3, Phrases.says(claim) + Phrases.computed(claim) + (lost.isEmpty() ? "" : ": " + lost));
-        page.paragraph(claim.author().because());
-        page.bullet(claim.author().force().word() + "; " + Phrases.standing(claim.author()));
-        for (TestedFact ground : claim.grounds()) {
-            page.bullet(Phrases.ground(ground));
-        }
-        page.bullet(claim.author().rule() + ", " + claim.author().where());
     }
 }

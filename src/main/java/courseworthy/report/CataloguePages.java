@@ -106,7 +106,7 @@ public final class CataloguePages {
             return String.join(topic.kind() == Topic.Kind.ORDERED ? " < " : ", ", topic.options());
         }
         boolean everyTick = topic.step(topic.most()) == 1;
-        String step = everyTick ? "" : ", decided in steps of " + WhyWords.steps(topic);
+        String step = everyTick ? "" : ", decided in steps of " + Phrases.steps(topic);
         return topic.text(topic.least()) + " to " + topic.text(topic.most()) + ", told to " + topic.resolution().text(1) + step;
     }
 

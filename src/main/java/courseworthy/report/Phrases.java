@@ -227,8 +227,18 @@ public final class Phrases {
 
     /** How a reason is known and whose it is; never surer than the evidence. */
     static String standing(RuleOrigin author) {
+        return standing(author, author.source().isEmpty() ? "published" : "published: " + author.source());
+    }
+
+    /** The same with the source as a footnote. */
+    static RichText origin(RuleOrigin author) {
+        RichText out = RichText.ofQuoted(standing(author, "published"));
+        return author.evidence() == Evidence.PUBLISHED ? out.footnote(author.source()) : out;
+    }
+
+    private static String standing(RuleOrigin author, String published) {
         String known = switch (author.evidence()) {
-            case PUBLISHED -> author.source().isEmpty() ? "published" : "published: " + author.source();
+            case PUBLISHED -> published;
             case PRACTICE -> "common practice";
             case OPINION -> "an opinion";
         };
@@ -256,10 +266,16 @@ public final class Phrases {
         return lost.how().words() + (lost.by().isEmpty() ? "" : " by " + String.join(", ", lost.by()));
     }
 
-    /** One fact a rule rested on: {@code roughness: rough (2.4), asked at least rough}. */
-    static String ground(TestedFact ground) {
-        return ground.measure() + ": " + ground.value() + (ground.test().isEmpty() ? "" : ", asked: " + ground.test())
-                + (ground.met() ? "" : " (not met)") + (ground.near() ? " (rests on the range)" : "");
+    /** One fact that a rule rested on: {@code roughness: rough (2.4), needs at least rough}. */
+    static String fact(TestedFact fact) {
+        return fact.measure() + ": " + fact.value() + (fact.test().isEmpty() ? "" : ", needs " + fact.test())
+                + (fact.met() ? "" : " (not met)") + (fact.near() ? " (could be otherwise within the present uncertainty)" : "");
+    }
+
+    /** The steps in which a topic is decided: {@code 10 mm}; {@code 0.05 bar, and of 0.1 bar from 2.5 bar on}. */
+    static String steps(Topic topic) {
+        String step = topic.resolution().text(topic.step());
+        return topic.step(topic.most()) == topic.step() ? step : step + ", and of " + PressureSteps.WIDE;
     }
 
     /** How sure a decision is, and whether it is close. */
@@ -325,6 +341,11 @@ public final class Phrases {
     /** The text with a capital first letter. */
     static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+
+    /** Words as a sentence; nothing where there are none. */
+    static String sentence(String words) {
+        return words.isEmpty() || words.endsWith(".") ? capital(words) : capital(words) + ".";
     }
 
     /** Parts joined by commas, empty ones left out. */

@@ -27,17 +27,6 @@ final class PlanMarkdown {
         AtHandWords.add(page, brief.outlook().bikeAtHand());
     }
 
-    /** What is to be set on one topic. */
-    void topic(String topic) {
-        List<String> details = SettingWords.details(brief.outlook(), topic);
-        if (!details.isEmpty()) {
-            page.heading(2, "To set");
-        }
-        for (String line : details) {
-            page.bullet(line);
-        }
-    }
-
     private void settings() {
         List<SettingWords.Row> rows = SettingWords.rows(brief.outlook());
         if (!rows.isEmpty()) {

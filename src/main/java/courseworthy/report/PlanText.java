@@ -33,17 +33,6 @@ final class PlanText {
         AtHandWords.add(page, brief.outlook().bikeAtHand());
     }
 
-    /** What is to be set on one topic. */
-    void topic(String topic) {
-        List<String> details = SettingWords.details(brief.outlook(), topic);
-        if (!details.isEmpty()) {
-            page.heading("TO SET");
-        }
-        for (String line : details) {
-            page.text(2, 4, line, Weight.PLAIN);
-        }
-    }
-
     private void settings() {
         List<SettingWords.Row> rows = SettingWords.rows(brief.outlook());
         if (!rows.isEmpty()) {

@@ -148,7 +148,7 @@ class SheetExamplesTest {
         String same = in + "/002-identical-again.yaml";
         assertThat(Files.readString(Path.of(never))).startsWith("# courseworthy why " + never + " checklist --sheet " + sheet + " --rule Mine/look\n");
         assertThat(CommandRun.of("why", never, "checklist", "--sheet", sheet, "--rule", "Mine/look").out()).contains("Look; should",
-                "It kept silent: its conditions do not all hold.", "- hours: 3:00 h, asked: over 5 h, short by 2:01 h");
+                "It did not apply: its conditions are not all met.", "- hours: 3:00 h, needs over 5 h: not met (short by 2:01 h)");
         for (String rule : List.of("Mine/long", "Mine/again")) {
             CommandRun why = CommandRun.of("why", same, "checklist", "--sheet", sheet, "--rule", rule, "--format", "json");
             assertThat(OutputSchema.faultsOfWhy(why.out().replace(folder + "/", ""))).isEmpty();

@@ -38,7 +38,7 @@ class WhyCommandTest {
         CommandRun text = CommandRun.of(question.toArray(new String[0]));
         assertThat(text.err()).isEmpty();
         assertThat(text.code()).isZero();
-        assertThat(text.out()).startsWith(question.get(2) + ": ").contains("\nFROM MEASURES TO DECISION\n", "\nRULES THAT KEPT SILENT\n",
+        assertThat(text.out()).startsWith(question.get(2) + ": ").contains("\nFROM MEASURES TO DECISION\n", "\nRULES THAT DID NOT APPLY\n",
                 "\nWHAT WOULD CHANGE IT\n").doesNotContain("null", "\t", "{");
         assertThat(text.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         List<String> asked = new ArrayList<>(question);
@@ -65,7 +65,7 @@ class WhyCommandTest {
         assertThat(OutputSchema.faults(json.out())).isEmpty();
         assertThat(text.out().replaceAll("\\s+", " ")).contains("WHAT WOULD CHANGE IT - " + first + ": ");
         assertThat(CommandRun.of("brief", COURSE, "--topic", "front tyre width", "--format", "markdown").out())
-                .contains("## What would change it\n\n- ", "\n_One measure at a time, all others held, and with them every single stretch._\n");
+                .contains("## What would change it\n\n- ", "\n*One figure changed at a time; everything else, the stretches included, kept as it is.*\n");
         assertThat(OutputSchema.tree(CommandRun.of("brief", COURSE, "--format", "json").out()).get("decisions").get(0).has("flips")).isFalse();
     }
 

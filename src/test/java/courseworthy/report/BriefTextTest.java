@@ -62,23 +62,9 @@ class BriefTextTest {
     }
 
     @Test
-    void aTopicInFullNamesEveryClaimWithItsGroundsAndItsPlace() {
-        String topic = TopicText.of(brief, "front tyre width", ExampleBrief.flips(), false);
-        assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("leaning");
-        assertThat(topic.replaceAll("\\s+", " ")).contains("FOR prefer 45 mm Sharp stones cut")
-                .contains("should; common practice - roughness: rough (2.3), asked: at least rough")
-                .contains("house/wide-on-rough, rules/tyres/width.yaml:12")
-                .contains("AGAINST prefer 38 mm: outvoted by house/wide-on-rough, house/x")
-                .contains("COULD NOT TELL house/a, for want of sharp stones, roughness");
-    }
-
-    @Test
     void noLineIsWiderThanThePage() {
         assertNarrow(text);
         assertNarrow(BriefText.checklist(brief, false));
-        for (String topic : Topics.names()) {
-            assertNarrow(TopicText.of(brief, topic, ExampleBrief.flips(), false));
-        }
         assertNarrow(new TerminalRenderer(80, false).render(CatalogueReport.topics()));
         assertNarrow(new TerminalRenderer(80, false).render(CatalogueReport.measures()));
     }

@@ -1,7 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.call.Flip;
-import courseworthy.report.FlipWords;
+import courseworthy.report.FlipReport;
 import courseworthy.report.Phrases;
 import java.io.IOException;
 import java.util.List;
@@ -28,7 +28,7 @@ final class JsonFlips {
         json.scaled("to", flip.measure().scale(), flip.to());
         json.string("unit", Json.unit(flip.measure().scale()));
         json.string("way", flip.way().word());
-        json.string("text", FlipWords.change(flip));
+        json.string("text", FlipReport.change(flip));
         json.yesNo("in_range", flip.inRange());
         json.object("decision");
         json.string("status", flip.decision().status().words());

@@ -1,0 +1,76 @@
+package courseworthy.report;
+
+import courseworthy.claim.Claim;
+import courseworthy.claim.TestedFact;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.report.ItemList.Item;
+import courseworthy.report.Paragraph.Role;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Claims as items of a list, with the facts on which their rules rested. */
+final class ClaimItems {
+
+    private ClaimItems() {
+    }
+
+    /** {@code 57 mm: leaning} as the head of a report on one decision. */
+    static Report.Builder head(Decision decision) {
+        String confidence = decision.standing() == null ? "" : "confidence: " + decision.standing().word();
+        return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.text())).subtitle(confidence);
+    }
+
+    /** The rule and its facts: {@code prefer 45 mm: house/x, should}. */
+    static Item terse(Claim claim) {
+        return Item.of(rule(claim), facts(claim));
+    }
+
+    /** A claim that lost, with what became of it. */
+    static Item terse(Lost lost) {
+        return Item.of(rule(lost.claim()).text("; " + Phrases.lost(lost)), facts(lost.claim()));
+    }
+
+    /** The rule, its facts and its reason. */
+    static Item withReason(Claim claim) {
+        List<Block> below = new ArrayList<>(terse(claim).below());
+        below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
+        return new Item(rule(claim), below);
+    }
+
+    /** Everything that is known of a claim: its reason, how that is known, its facts, and where the rule is written. */
+    static Item full(Claim claim) {
+        return full(claim, RichText.EMPTY);
+    }
+
+    static Item full(Lost lost) {
+        return full(lost.claim(), RichText.of(": ").quoted(Phrases.lost(lost)));
+    }
+
+    private static Item full(Claim claim, RichText lost) {
+        List<Block> below = new ArrayList<>();
+        below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
+        below.add(new Paragraph(RichText.of(claim.author().force().word() + "; ").append(Phrases.origin(claim.author())), Role.BODY));
+        if (!claim.grounds().isEmpty()) {
+            below.add(ItemList.bulleted(facts(claim)));
+        }
+        below.add(new Paragraph(RichText.ofQuoted(claim.author().rule() + ", " + claim.author().where()), Role.REMARK));
+        return new Item(RichText.EMPTY.append(says(claim).in(Style.STRONG)).append(lost), below);
+    }
+
+    private static RichText says(Claim claim) {
+        return RichText.ofQuoted(Phrases.says(claim) + Phrases.computed(claim));
+    }
+
+    private static RichText rule(Claim claim) {
+        return says(claim).text(": ").quoted(claim.author().rule()).text(", " + claim.author().force().word());
+    }
+
+    private static List<RichText> facts(Claim claim) {
+        List<RichText> out = new ArrayList<>();
+        for (TestedFact fact : claim.grounds()) {
+            out.add(RichText.ofQuoted(Phrases.fact(fact)));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,71 @@
+package courseworthy.report;
+
+import courseworthy.decision.Decision;
+import courseworthy.report.ItemList.Item;
+import courseworthy.task.Brief;
+import courseworthy.task.TopicResult;
+import courseworthy.worth.Alternative;
+import courseworthy.worth.Worth;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One topic of a brief in full: its settings, what it gains or costs, every claim for and against, and what would change it. */
+public final class TopicReport {
+
+    private TopicReport() {
+    }
+
+    public static Report of(TopicResult result) {
+        Brief brief = result.brief();
+        Decision decision = brief.on(result.topic());
+        Report.Builder out = ClaimItems.head(decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
+                .paragraph(RichText.ofQuoted(brief.course().name()).text(", " + BriefText.title(brief)))
+                .paragraphs(SheetNames.paragraphs(brief.sheets()))
+                .section(settings(brief, result.topic())).section(gains(WorthWords.worth(brief, decision.topic())));
+        addClaims(out, decision);
+        return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();
+    }
+
+    private static Section.Builder settings(Brief brief, String topic) {
+        return Section.builder("settings", "To set").bullets(SettingWords.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
+    }
+
+    private static Section.Builder gains(Worth worth) {
+        Section.Builder out = Section.builder("gains", "Time gained or lost on this course");
+        if (worth == null) {
+            return out;
+        }
+        if (worth.gears() != null) {
+            GearsReport.addRecommended(out, worth.gears());
+        }
+        if (worth.extensions() != null) {
+            out.paragraph(RichText.ofStrong(Phrases.capital(WorthWords.extensions(worth.extensions())) + "."))
+                    .paragraph("This includes carrying their " + Figures.mass(worth.extensions().mass()) + " throughout.");
+        }
+        List<Item> alternatives = new ArrayList<>();
+        for (Alternative each : worth.alternatives()) {
+            alternatives.add(Item.of(RichText.ofStrong(Phrases.capital(WorthWords.alternative(each)) + "."),
+                    WorthWords.lines(each).stream().map(RichText::of).toList()));
+        }
+        out.items(alternatives);
+        worth.notes().forEach(out::remark);
+        return out;
+    }
+
+    private static void addClaims(Report.Builder out, Decision decision) {
+        List<Item> taken = decision.taken().stream().map(ClaimItems::full).toList();
+        List<Item> lost = decision.lost().stream().map(ClaimItems::full).toList();
+        boolean decided = decision.value() != null;
+        out.section(Section.builder("for", decided ? "For" : "Limits")
+                .paragraph(decided && taken.isEmpty() ? "No rule recommends it; it is the default." : "").items(taken));
+        out.section(Section.builder("against", decided ? "Against" : "Set aside")
+                .paragraph(decided && lost.isEmpty() ? "No rule recommends anything else." : "").items(lost));
+    }
+
+    private static Section.Builder unchecked(Brief brief, String topic) {
+        List<RichText> lines = brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic))
+                .map(rule -> RichText.ofQuoted(rule.author().rule() + ": needs " + String.join(", ", rule.wanting()) + " (" + rule.author().where() + ")"))
+                .toList();
+        return Section.builder("unchecked", "Rules not checked: missing information").bullets(lines);
+    }
+}
