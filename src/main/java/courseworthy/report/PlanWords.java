@@ -7,6 +7,7 @@ import courseworthy.ride.Endurance;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.task.Brief;
+import courseworthy.units.RuleValue;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Gap;
 import courseworthy.worth.DayPlan.Hour;
@@ -265,11 +266,11 @@ final class PlanWords {
         return hottest;
     }
 
-    /** Two big bottles and a pack of 3 L, L (common practice, no source). */
-    private static final double BOTTLES_AND_PACK = 4.75;
+    /** Half a step of what rules compare water in, L (arithmetic). */
+    private static final double HALF_A_STEP = 0.05;
     private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: pour it over head and arms, where it cools as well.";
-    private static final String TOO_MUCH = " Bottles and a pack hold 4.6 L, so this cannot be carried: filter or buy water on the way, ask the"
-            + " organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
+    private static final String TOO_MUCH = " Bottles and a pack hold " + RuleValue.BOTTLES_WITH_PACK.text()
+            + ", so this cannot be carried: filter or buy water on the way, ask the organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
 
     /** What power the times rest on, and how it is shared out. */
     static String power(Brief brief) {
@@ -319,7 +320,7 @@ final class PlanWords {
                 + " next tap in that heat, plus 15 %. Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
                 + (most == plan.gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Phrases.number(most.from() / 1000, 1)
                 + " km.") + (plan.gaps().stream().anyMatch(gap -> overDrinking(plan, gap)) ? NOT_TO_DRINK : "")
-                + (most.carry().mid() > BOTTLES_AND_PACK ? TOO_MUCH : "");
+                + (most.carry().mid() >= RuleValue.BOTTLES_WITH_PACK.inBase() + HALF_A_STEP ? TOO_MUCH : "");
     }
 
     /** Whether more is carried over a gap than may be drunk on it at the slow estimate. */

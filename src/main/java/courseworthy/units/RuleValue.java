@@ -40,6 +40,8 @@ public enum RuleValue {
     CONDITION_4_DROP("condition 4 drop", Dimension.LENGTH),
     /** Mass of bike, rider and luggage from which a load is heavy. */
     HEAVY_LOAD("heavy load", Dimension.MASS),
+    /** Water that bottles and a pack hold. */
+    BOTTLES_WITH_PACK("bottles with a pack", Dimension.VOLUME),
     /** Power that the standard's heat test puts through one brake. */
     BRAKE_HEAT_TEST("heat test", Dimension.POWER);
 
