@@ -1,11 +1,11 @@
 package courseworthy.report;
 
+import courseworthy.claim.RuleOrigin;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
 import courseworthy.task.MissingInputs;
 import courseworthy.task.PagesResult;
-import courseworthy.task.RuleEntry;
 import courseworthy.task.RulePage;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -14,11 +14,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The catalogue as Markdown pages: one for each topic and each measure, one of stretches, and one to begin with. */
+/** The catalogue as pages: one for each topic and each measure, one of stretches, and one to begin with. */
 public final class CataloguePages {
 
     /** A case of a rule that is shown; its sheet's cases hold them all. */
     private static final int MOST_CASES = 3;
+
+    private static final String STRETCHES = "measures/stretches.md";
 
     private final List<RulePage> rules;
     private final Map<Measure, List<Long>> turns;
@@ -29,8 +31,8 @@ public final class CataloguePages {
     }
 
     /** The pages by path, the first the one to begin with. */
-    public Map<String, String> pages() {
-        Map<String, String> out = new LinkedHashMap<>();
+    public Map<String, Report> pages() {
+        Map<String, Report> out = new LinkedHashMap<>();
         out.put("README.md", first());
         for (Topic topic : Topics.all()) {
             out.put(path(topic), topic(topic));
@@ -38,7 +40,7 @@ public final class CataloguePages {
         for (Measure measure : Measure.values()) {
             out.put(path(measure), measure(measure));
         }
-        out.put("measures/stretches.md", stretches());
+        out.put(STRETCHES, stretches());
         return out;
     }
 
@@ -55,50 +57,49 @@ public final class CataloguePages {
         return name.replace(' ', '-') + ".md";
     }
 
-    private String first() {
-        Marked page = new Marked();
-        page.heading(1, "What is decided, and what it is decided by");
-        page.paragraph("A topic is one thing to decide about the bike. A measure is what course, rider and day ask. Rules test measures, and "
-                + "topics that are settled before, and speak on topics. These pages are made from the tool itself.");
-        page.heading(2, "Topics");
+    private static Report first() {
+        List<RichText> topics = new ArrayList<>();
         for (Topic topic : Topics.all()) {
-            page.link(topic.name(), path(topic), topic.about() + ".");
+            topics.add(link(topic.name(), path(topic), topic.about()));
         }
-        page.heading(2, "Measures");
+        List<RichText> measures = new ArrayList<>();
         for (Measure measure : Measure.values()) {
-            page.link(measure.written(), path(measure), measure.about() + ".");
+            measures.add(link(measure.written(), path(measure), measure.about()));
         }
-        page.heading(2, "Stretches");
-        page.link("stretches", "measures/stretches.md", "What any stretch, no stretch and share of course may test.");
-        return page.toString();
+        return Report.builder(RichText.of("Topics, measures and rules"))
+                .paragraph("A topic is one thing to decide about the bike. A measure is what course, rider and day ask for. Rules test measures, and topics "
+                        + "that are decided earlier, and say what follows for a topic. These pages are made from the tool itself.")
+                .section(Section.builder("topics", "Topics").bullets(topics))
+                .section(Section.builder("measures", "Measures").bullets(measures))
+                .section(Section.builder("stretches", "Stretches").bullets(List.of(
+                        link("stretches", STRETCHES, "What any stretch, no stretch and share of course may test"))))
+                .build();
     }
 
-    private String topic(Topic topic) {
-        Marked page = new Marked();
-        page.heading(1, WorthWords.capital(topic.name()));
-        page.paragraph(topic.about() + ".");
-        page.tableHead("", "");
-        page.tableRow("values", values(topic));
-        page.tableRow("where nothing is said", topic.text(topic.standard()));
-        page.tableRow("settles in layer", String.valueOf(topic.layer()));
-        page.tableRow("safe side", safe(topic));
+    private static RichText link(String name, String path, String about) {
+        return RichText.EMPTY.link(name, path).text(": " + about + ".");
+    }
+
+    private Report topic(Topic topic) {
+        List<Definition> facts = new ArrayList<>();
+        facts.add(Definition.of("values", values(topic)));
+        facts.add(Definition.of("default", topic.text(topic.standard())));
+        facts.add(Definition.of("layer", String.valueOf(topic.layer())));
+        facts.add(Definition.of("safe side", safe(topic)));
         for (Topic.Applies applies : topic.applies()) {
-            page.tableRow("applies where", applies.topic() + " is " + String.join(" or ", applies.options()));
+            facts.add(Definition.of("applies where", applies.topic() + " is " + String.join(" or ", applies.options())));
         }
-        page.heading(2, "In a sheet");
-        page.paragraph("A row says, for one:");
-        page.code("say:\n  " + topic.name() + ": " + saying(topic));
-        page.paragraph("It may test topics of layers before " + topic.layer() + " under decided, and any measure known by then.");
-        page.heading(2, "What speaks on it");
-        rules(page, speaking(topic));
-        List<RulePage> testing = testing(topic);
-        if (!testing.isEmpty()) {
-            page.heading(2, "What is decided by it");
-            for (RulePage entry : testing) {
-                page.bullet(entry.rule().author().rule() + ", " + entry.rule().author().where());
-            }
+        List<RichText> testing = new ArrayList<>();
+        for (RulePage page : testing(topic)) {
+            testing.add(RichText.of(page.rule().author().rule() + ", " + page.rule().author().where()));
         }
-        return page.toString();
+        return Report.builder(RichText.of(Phrases.capital(topic.name()))).paragraph(topic.about() + ".").definitions(facts)
+                .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may say:")
+                        .listing("yaml", List.of("say:", "  " + topic.name() + ": " + saying(topic)))
+                        .paragraph("It may test topics of layers before " + topic.layer() + " under decided, and any measure known by then."))
+                .section(rules("Rules on it", speaking(topic)))
+                .section(Section.builder("tested-by", "Rules that test it").bullets(testing))
+                .build();
     }
 
     private static String values(Topic topic) {
@@ -107,7 +108,7 @@ public final class CataloguePages {
         }
         boolean everyTick = topic.step(topic.most()) == 1;
         String step = everyTick ? "" : ", decided in steps of " + Phrases.steps(topic);
-        return topic.text(topic.least()) + " to " + topic.text(topic.most()) + ", told to " + topic.resolution().text(1) + step;
+        return topic.text(topic.least()) + " to " + topic.text(topic.most()) + ", to the nearest " + topic.resolution().text(1) + step;
     }
 
     private static String safe(Topic topic) {
@@ -126,24 +127,20 @@ public final class CataloguePages {
         };
     }
 
-    private String measure(Measure measure) {
-        Marked page = new Marked();
-        page.heading(1, WorthWords.capital(measure.written()));
-        page.paragraph(measure.about() + ".");
-        page.tableHead("", "");
-        page.tableRow("values", values(measure.scale()));
-        page.tableRow("known", measure.layer() == 0 ? "from the start" : measure.ofTheBike()
-                ? "once bike is settled, where it is of the kind at hand" : "once topics of layer " + measure.layer() + " are settled");
-        String wanted = MissingInputs.told(measure.written());
-        if (!wanted.isEmpty()) {
-            page.tableRow("told by", wanted);
+    private Report measure(Measure measure) {
+        List<Definition> facts = new ArrayList<>();
+        facts.add(Definition.of("values", values(measure.scale())));
+        facts.add(Definition.of("known", measure.layer() == 0 ? "from the start" : measure.ofTheBike()
+                ? "once the bike is decided, if it is of the kind at hand" : "once topics of layer " + measure.layer() + " are decided"));
+        String given = MissingInputs.told(measure.written());
+        if (!given.isEmpty()) {
+            facts.add(Definition.of("given by", given));
         }
-        page.heading(2, "In a sheet");
-        page.paragraph("A condition on it, for one:");
-        page.code("when:\n  " + measure.written() + ": " + test(measure));
-        page.heading(2, "What rests on it");
-        rules(page, resting(measure));
-        return page.toString();
+        return Report.builder(RichText.of(Phrases.capital(measure.written()))).paragraph(measure.about() + ".").definitions(facts)
+                .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may have the condition:")
+                        .listing("yaml", List.of("when:", "  " + measure.written() + ": " + test(measure))))
+                .section(rules("Rules that test it", resting(measure)))
+                .build();
     }
 
     private static String values(MeasureScale scale) {
@@ -151,7 +148,7 @@ public final class CataloguePages {
             case YES_NO -> "yes or no";
             case OPTIONS -> String.join(", ", scale.words());
             case WORDS -> String.join(" < ", scale.words());
-            case QUANTITY -> "to " + scale.resolution().text(1) + bands(scale);
+            case QUANTITY -> "to the nearest " + scale.resolution().text(1) + bands(scale);
         };
     }
 
@@ -176,51 +173,41 @@ public final class CataloguePages {
         };
     }
 
-    private static String stretches() {
-        Marked page = new Marked();
-        page.heading(1, "Stretches");
-        page.paragraph("What any stretch, no stretch and share of course may test. Length, rise and drop are summed over a run of stretches that "
-                + "lie side by side and satisfy the rest of the condition.");
-        page.tableHead("property", "values", "what it is");
+    private static Report stretches() {
+        Table.Builder table = Table.builder().column("property").column("values").column("what it is");
         for (String name : StretchMeasure.names()) {
             StretchMeasure each = StretchMeasure.find(name);
-            page.tableRow(name, values(each.scale()), each.about() + ".");
+            table.row(name, values(each.scale()), each.about() + ".");
         }
-        page.heading(2, "In a sheet");
-        page.code("when:\n  any stretch: {sharp stones: yes, length: over 1 km}\n  share of course: {where: {surface: sand}, is: over 10 %}");
-        return page.toString();
+        return Report.builder(RichText.of("Stretches"))
+                .paragraph("What any stretch, no stretch and share of course may test. Length, rise and drop are summed over a run of stretches that lie next to "
+                        + "each other and satisfy the rest of the condition.")
+                .table(table.build())
+                .section(Section.builder("in-a-sheet", "In a sheet").listing("yaml", List.of("when:",
+                        "  any stretch: {sharp stones: yes, length: over 1 km}", "  share of course: {where: {surface: sand}, is: over 10 %}")))
+                .build();
     }
 
-    private static void rules(Marked page, List<RulePage> entries) {
-        if (entries.isEmpty()) {
-            page.paragraph("No shipped rule.");
+    private static Section.Builder rules(String heading, List<RulePage> pages) {
+        Section.Builder out = Section.builder("rules", heading).paragraph(pages.isEmpty() ? "No shipped rule." : "");
+        for (int i = 0; i < pages.size(); i++) {
+            RulePage page = pages.get(i);
+            RuleOrigin author = page.rule().author();
+            out.section(Section.builder("rule-" + (i + 1), author.rule()).bullets(CatalogueReport.says(page.rule()))
+                    .paragraph(author.because() + " (" + author.force().word() + "; " + Phrases.standing(author) + ")")
+                    .paragraph(cases("Applies", page.speaks())).paragraph(cases("Does not apply", page.silent()))
+                    .remark(author.where().toString()));
         }
-        for (RulePage entry : entries) {
-            RuleEntry rule = entry.rule();
-            page.heading(3, rule.author().rule());
-            for (String says : rule.says()) {
-                page.bullet(says);
-            }
-            if (rule.says().isEmpty() && !rule.topics().isEmpty()) {
-                page.bullet("joins topics, on " + String.join(", ", rule.topics()));
-            }
-            if (!rule.does().isEmpty()) {
-                page.bullet("checklist: " + rule.does());
-            }
-            page.gap();
-            page.paragraph(rule.author().because() + " (" + rule.author().force().word() + "; " + Phrases.standing(rule.author()) + ")");
-            cases(page, "Speaks", entry.speaks());
-            cases(page, "Stays silent", entry.silent());
-            page.emphasised(rule.author().where().toString());
-        }
+        return out;
     }
 
-    private static void cases(Marked page, String what, List<String> sentences) {
-        if (!sentences.isEmpty()) {
-            int shown = Math.min(MOST_CASES, sentences.size());
-            String more = sentences.size() == shown ? "." : "; and " + (sentences.size() - shown) + " more.";
-            page.paragraph(what + ": " + String.join("; ", sentences.subList(0, shown)) + more);
+    private static String cases(String what, List<String> sentences) {
+        if (sentences.isEmpty()) {
+            return "";
         }
+        int shown = Math.min(MOST_CASES, sentences.size());
+        return what + ": " + String.join("; ", sentences.subList(0, shown))
+                + (sentences.size() == shown ? "." : "; and " + (sentences.size() - shown) + " more.");
     }
 
     private List<RulePage> speaking(Topic topic) {

@@ -61,18 +61,21 @@ public final class CatalogueReport {
     }
 
     private static List<Block> below(RuleEntry rule) {
-        List<RichText> says = new ArrayList<>();
-        rule.says().forEach(each -> says.add(RichText.of(each)));
+        return List.of(ItemList.bulleted(says(rule)),
+                new Paragraph(RichText.of(rule.author().because() + " (" + Phrases.standing(rule.author()) + ")"), Paragraph.Role.BODY),
+                new Paragraph(RichText.of(rule.author().where().toString()), Paragraph.Role.REMARK));
+    }
+
+    /** What a rule says on topics and puts on the checklist, line by line. */
+    static List<RichText> says(RuleEntry rule) {
+        List<RichText> out = new ArrayList<>();
+        rule.says().forEach(each -> out.add(RichText.of(each)));
         if (rule.says().isEmpty() && !rule.topics().isEmpty()) {
-            says.add(RichText.of("joins topics, on " + String.join(", ", rule.topics())));
+            out.add(RichText.of("joins topics, on " + String.join(", ", rule.topics())));
         }
         if (!rule.does().isEmpty()) {
-            says.add(RichText.of("checklist: " + rule.does()));
+            out.add(RichText.of("checklist: " + rule.does()));
         }
-        List<Block> out = new ArrayList<>();
-        out.add(ItemList.bulleted(says));
-        out.add(new Paragraph(RichText.of(rule.author().because() + " (" + Phrases.standing(rule.author()) + ")"), Paragraph.Role.BODY));
-        out.add(new Paragraph(RichText.of(rule.author().where().toString()), Paragraph.Role.REMARK));
         return out;
     }
 }

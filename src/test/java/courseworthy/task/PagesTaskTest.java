@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.demand.Measure;
 import courseworthy.engine.ShippedRules;
 import courseworthy.problem.Faults;
+import courseworthy.render.MarkdownRenderer;
 import courseworthy.report.CataloguePages;
 import courseworthy.sheet.Row;
 import courseworthy.sheet.SheetReader;
@@ -16,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -24,8 +26,13 @@ import org.junit.jupiter.api.io.TempDir;
 /** The pages say what the catalogue and the rules say, and what they show of sheets can be written into one. */
 class PagesTaskTest {
 
-    private static final Map<String, String> PAGES = new CataloguePages(
-            PagesTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { }))).pages();
+    private static final Map<String, String> PAGES = new TreeMap<>();
+
+    static {
+        new CataloguePages(PagesTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { }))).pages()
+                .forEach((path, page) -> PAGES.put(path, new MarkdownRenderer().render(page)));
+    }
+
     private static final Pattern CODE = Pattern.compile("```yaml\n(.*?)\n```", Pattern.DOTALL);
     private static final Pattern LINK = Pattern.compile("^- \\[[^]]+]\\(([^)]+)\\)", Pattern.MULTILINE);
 
@@ -72,11 +79,11 @@ class PagesTaskTest {
         for (Row row : ShippedRules.rules()) {
             for (String topic : row.topics()) {
                 String page = PAGES.get("topics/" + topic.replace(' ', '-') + ".md");
-                assertThat(page).as(row.author().rule()).contains("\n### " + row.author().rule() + "\n").contains("Speaks: ");
+                assertThat(page).as(row.author().rule()).contains("\n### " + row.author().rule() + "\n").contains("Applies: ");
             }
         }
         for (Topic topic : Topics.all()) {
-            assertThat(PAGES.get("topics/" + topic.name().replace(' ', '-') + ".md")).contains("\n## What speaks on it\n").doesNotContain("No shipped rule.");
+            assertThat(PAGES.get("topics/" + topic.name().replace(' ', '-') + ".md")).contains("\n## Rules on it\n").doesNotContain("No shipped rule.");
         }
     }
 }
