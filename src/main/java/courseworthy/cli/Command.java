@@ -161,12 +161,16 @@ abstract class Command implements Runnable {
      * @param json   the result as JSON
      */
     final String render(Format format, Output output, Supplier<Report> report, Supplier<String> json) {
-        boolean shown = !output.toFile();
         return switch (format) {
             case JSON -> json.get();
             case MARKDOWN -> new MarkdownRenderer().render(report.get());
-            default -> new TerminalRenderer(TerminalRenderer.STANDARD_WIDTH, shown && terminal.colours()).render(report.get());
+            default -> textRenderer(output).render(report.get());
         };
+    }
+
+    private TerminalRenderer textRenderer(Output output) {
+        return output.toFile() ? new TerminalRenderer(TerminalRenderer.STANDARD_WIDTH, false)
+                : new TerminalRenderer(terminal.width(), terminal.colours());
     }
 
     /** Prints a result to standard output, as it is. */

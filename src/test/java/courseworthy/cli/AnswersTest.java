@@ -141,7 +141,7 @@ class AnswersTest {
     void aFileTakesExactlyWhatStandardOutputWouldHave(String format) throws IOException {
         Path out = folder.resolve("brief.out");
         CommandRun printed = CommandRun.of("brief", COURSE, "--format", format);
-        CommandRun written = CommandRun.of(new Terminal(true, false, false), "brief", COURSE, "--format", format, "-o", out.toString());
+        CommandRun written = CommandRun.of(new Terminal(true, false, false, 80), "brief", COURSE, "--format", format, "-o", out.toString());
         assertThat(written).isEqualTo(new CommandRun(0, "", ""));
         assertThat(Files.readString(out)).isEqualTo(printed.out());
         assertThat(names(folder)).containsExactly("brief.out");
@@ -149,7 +149,7 @@ class AnswersTest {
 
     @Test
     void coloursAreForTerminalsAlone() {
-        CommandRun coloured = CommandRun.of(new Terminal(true, false, false), "brief", COURSE);
+        CommandRun coloured = CommandRun.of(new Terminal(true, false, false, 80), "brief", COURSE);
         CommandRun plain = CommandRun.of("brief", COURSE);
         assertThat(coloured.out()).contains("\u001b[1m");
         assertThat(plain.out()).doesNotContain("\u001b");

@@ -91,7 +91,7 @@ class CommandRunnerTest {
         BadInput bad = new BadInput(List.of(
                 Fault.of("ride.yaml", 3, "length", "\"12\"", "a length with its unit", "Write \"12 km\"."),
                 Fault.of("ride.yaml", 9, "surface", "\"tarmc\"", "a surface", "")));
-        assertThat(explained(bad, new Terminal(false, true, false))).isEqualTo("2 " + """
+        assertThat(explained(bad, new Terminal(false, true, false, 80))).isEqualTo("2 " + """
                 ride.yaml:3: length: found "12", expected a length with its unit
                     Write "12 km".
                 ride.yaml:9: surface: found "tarmc", expected a surface
@@ -108,7 +108,7 @@ class CommandRunnerTest {
 
     @Test
     void aFaultOfTheToolShowsItsTraceWhenAsked() {
-        assertThat(explained(new IllegalStateException("why"), new Terminal(false, true, false)))
+        assertThat(explained(new IllegalStateException("why"), new Terminal(false, true, false, 80)))
                 .startsWith("70 courseworthy: a fault of the tool itself: ")
                 .contains("\tat " + CommandRunnerTest.class.getName())
                 .doesNotContain("COURSEWORTHY_TRACE");

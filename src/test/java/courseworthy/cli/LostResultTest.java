@@ -59,7 +59,7 @@ class LostResultTest {
     @Test
     void whereTheReaderIsGoneNothingIsSaid() {
         assertThat(into(new Failing("Broken pipe", 100), Terminal.NONE, "topics")).isEqualTo(new CommandRun(0, "", ""));
-        assertThat(into(new Failing("in the words of another language", 100), new Terminal(false, false, true), "topics"))
+        assertThat(into(new Failing("in the words of another language", 100), new Terminal(false, false, true, 80), "topics"))
                 .as("the launcher knows that it is a pipe").isEqualTo(new CommandRun(0, "", ""));
     }
 
