@@ -294,7 +294,7 @@ public final class GeneratedRequest {
         line(out, "mass: %.1f kg", mass);
         line(out, "power: %.0f W", watts);
         line(out, watts == null ? null : "held for: 1:00 h");
-        line(out, "climbing cadence: %d /min", cadence);
+        line(out, "climbing cadence: %d rpm", cadence);
         line(out, "skill: %s", skill);
         line(out, "races a year: %d", racesAYear);
         line(out, "sweat rate: %.1f L", sweat);

@@ -332,7 +332,9 @@ class WhyTest {
                 + "    'courseworthy rules --topic \"front tyre width\"' lists the shipped ones.");
         assertThatThrownBy(() -> WhyTask.value(Topics.of("seatpost"), "droper")).isInstanceOf(BadInput.class)
                 .hasMessage("--not: found \"droper\", expected one of: rigid, dropper\n    Did you mean \"dropper\"?");
-        assertThat(WhyTask.value(Topics.of("easiest gear"), "34/50")).isEqualTo(680);
+        assertThat(WhyTask.value(Topics.of("easiest gear"), "34x50")).isEqualTo(680);
+        assertThatThrownBy(() -> WhyTask.value(Topics.of("easiest gear"), "34/50")).isInstanceOf(BadInput.class)
+                .hasMessage("--not: found \"34/50\", expected a gear as a ratio or as ring by sprocket, such as 0.68 or 34x50\n    Did you mean \"34x50\"?");
     }
 
     private void refused(String not, String rule, String message) {

@@ -10,7 +10,7 @@ import java.util.List;
  * @param topic   on what
  * @param verb    a bound, a preference, a dislike, a veto, or what exists
  * @param values  the value, in the topic's ticks or positions; several only for {@link Verb#ONE_OF}, ascending
- * @param labels  for {@link Verb#ONE_OF}, a text for each value ({@code 34/50}); otherwise empty
+ * @param labels  for {@link Verb#ONE_OF}, a text for each value ({@code 34x50}); otherwise empty
  * @param written the value as the rule writes it, {@code 0.95 x ratio needed on the last climb}; the plain text for a literal
  * @param grounds the facts it rested on
  */

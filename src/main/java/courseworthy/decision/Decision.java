@@ -6,6 +6,8 @@ import courseworthy.claim.Verb;
 import courseworthy.topic.Topic;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -14,7 +16,7 @@ import java.util.List;
  * @param topic    the topic
  * @param status   whether there is an answer
  * @param value    ticks or position; null unless {@link Status#SETTLED}
- * @param label    a text of its own for the value ({@code 34/50}), else empty
+ * @param label    a text of its own for the value ({@code 34x50}), else empty
  * @param standing how sure; null unless {@link Status#SETTLED}
  * @param taken    claims that the value meets, by rank, force, id; without a value, the limits
  * @param lost     claims that it does not meet, by rank, force, id; without a value, all that are no limits
@@ -107,13 +109,21 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
         return least;
     }
 
-    /** The value as text, with its label where it has one; the status in words where there is none. */
+    /** The value as text, with its label where it has one, {@code 34x50 (0.68)}; the status in words where there is none. */
     public String text() {
         if (value == null) {
             return status.words();
         }
         String plain = topic.resolution() != null && topic.resolution().unit() == Unit.BAR
                 ? PressureSteps.text(topic.resolution().base(value), ceiling()) : topic.text(value);
-        return label.isEmpty() ? plain : plain + " (" + label + ")";
+        if (label.isEmpty()) {
+            return plain;
+        }
+        return isGear() ? label + " (" + BigDecimal.valueOf(topic.resolution().base(value)).setScale(2, RoundingMode.HALF_UP).toPlainString() + ")"
+                : plain + " (" + label + ")";
+    }
+
+    private boolean isGear() {
+        return topic.resolution() != null && topic.resolution().unit() == Unit.RATIO;
     }
 }

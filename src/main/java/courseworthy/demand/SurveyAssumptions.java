@@ -111,8 +111,8 @@ final class SurveyAssumptions {
         startLineMass = dryMass.plus(WATER_MASS);
         ledger.assume("water on the bike, for the estimate of time", text(WATER_MASS, "kg", 1));
         hourPower = hourPower();
-        climbingCadence = known(rider.climbingCadence(), CADENCE_KNOWN, CLIMBING_CADENCE, "climbing cadence", "/min", 0);
-        highestCadence = known(rider.highestCadence(), CADENCE_KNOWN, HIGHEST_CADENCE, "highest cadence", "/min", 0);
+        climbingCadence = known(rider.climbingCadence(), CADENCE_KNOWN, CLIMBING_CADENCE, "climbing cadence", "rpm", 0);
+        highestCadence = known(rider.highestCadence(), CADENCE_KNOWN, HIGHEST_CADENCE, "highest cadence", "rpm", 0);
         skill = Rider.SKILLS.indexOf(rider.skill() == null ? SKILL : rider.skill());
         assumeIf(rider.skill() == null, "skill", SKILL);
         groupShare = groupShare();

@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.kie.api.definition.type.ClassReactive;
 
-/** The values that exist, ascending, each with a text that says where it comes from ({@code 34/50}). */
+/** The values that exist, ascending, each with a text that says where it comes from ({@code 34x50}). */
 @ClassReactive
 public final class AvailableValues {
 

@@ -104,7 +104,7 @@ final class GearPairsReader {
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
         GearPairs.Pair pair = new GearPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST, small, last),
-                small + "/" + last, ratio(HARDEST, large, first), large + "/" + first, largestStep(sprockets), cassette + " sprockets",
+                small + "x" + last, ratio(HARDEST, large, first), large + "x" + first, largestStep(sprockets), sprockets.size() + "-speed " + first + "-" + last,
                 new GearPairs.Teeth(rings.group(2) == null ? List.of(large) : List.of(large, small), sprockets));
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {
             out.add(pair);

@@ -153,8 +153,8 @@ final class SetUpSummary {
     }
 
     private static String ring(String gear) {
-        int slash = gear.indexOf('/');
-        return slash < 0 ? gear : gear.substring(0, slash);
+        int by = gear.indexOf('x');
+        return by < 0 ? gear : gear.substring(0, by);
     }
 
     private String insert() {

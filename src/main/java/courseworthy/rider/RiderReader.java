@@ -70,8 +70,8 @@ public final class RiderReader {
         Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
         List<Rider.Effort> efforts = efforts(mass);
         String skill = fields.word("skill", Rider.SKILLS);
-        Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 /min to 110 /min");
-        Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 /min to 160 /min");
+        Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 rpm to 110 rpm");
+        Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 rpm to 160 rpm");
         if (climbing != null && highest != null && climbing >= highest) {
             fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
         }

@@ -13,6 +13,7 @@ import courseworthy.problem.Spelling;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.topic.Topic;
 import courseworthy.units.Amount;
+import courseworthy.units.Unit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -144,7 +145,8 @@ public final class WhyTask {
             Amount amount = Amount.parse(typed, topic.resolution().unit().dimension());
             return topic.resolution().ticks(amount);
         } catch (Amount.NotAnAmount e) {
-            throw refused("--not", RequestReader.quoted(typed), e.getMessage(), Amount.question(typed).isEmpty() ? example(topic) : Amount.question(typed));
+            String question = topic.resolution().unit() == Unit.RATIO ? Amount.teethQuestion(typed) : Amount.question(typed);
+            throw refused("--not", RequestReader.quoted(typed), e.getMessage(), question.isEmpty() ? example(topic) : question);
         } catch (ArithmeticException e) {
             throw refused("--not", RequestReader.quoted(typed), "a value from " + topic.text(topic.least()) + " to " + topic.text(topic.most()), "");
         }

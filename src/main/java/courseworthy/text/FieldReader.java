@@ -135,7 +135,7 @@ public final class FieldReader {
         if (Amount.hasTooManyDigits(text)) {
             return "Write at most nine digits before the point, and twenty behind it.";
         }
-        String question = symbols.isEmpty() ? "" : Amount.question(text);
+        String question = dimension == Dimension.RATIO ? Amount.teethQuestion(text) : symbols.isEmpty() ? "" : Amount.question(text);
         if (!question.isEmpty()) {
             return question;
         }

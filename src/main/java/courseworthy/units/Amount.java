@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A number with its unit, as a user wrote it: {@code 84 km}, {@code 2.25 in}, {@code 6:30 h}, {@code 34/50}, {@code 0.68}.
+ * A number with its unit, as a user wrote it: {@code 84 km}, {@code 2.25 in}, {@code 6:30 h}, {@code 34x50}, {@code 0.68}.
  *
  * @param base the value in the base unit of the dimension (see {@link Unit})
  * @param unit the unit it was written in
@@ -23,7 +23,9 @@ public record Amount(BigDecimal base, Unit unit) {
     private static final Pattern TOO_MANY_DIGITS = Pattern.compile("-?(?:[0-9]{10}|[0-9]*\\.[0-9]{21})");
     private static final Pattern WITH_UNIT = Pattern.compile("(" + NUMBER + ") ([^ ].*)");
     private static final Pattern CLOCK = Pattern.compile("(0|[1-9][0-9]{0,3}):([0-5][0-9]) h");
-    private static final Pattern TEETH = Pattern.compile("([1-9][0-9]?)/([1-9][0-9]?)");
+    private static final Pattern TEETH = Pattern.compile("([1-9][0-9]?)x([1-9][0-9]?)");
+    /** Teeth as they are also written; {@code 50/34} is two chainrings. */
+    private static final Pattern OTHER_TEETH = Pattern.compile("([1-9][0-9]?) ?[/xX\u00d7] ?([1-9][0-9]?)");
     private static final Pattern BARE = Pattern.compile(NUMBER);
     /**
      * Units of which thousands are ordinary and thousandths are not, so that the point in {@code 1.500 m} may stand between thousands, as
@@ -47,7 +49,7 @@ public record Amount(BigDecimal base, Unit unit) {
 
     /**
      * Reads an amount of a dimension: one space between number and unit; a bare number only for {@link Dimension#NUMBER} and
-     * {@link Dimension#RATIO}; {@code h:mm h} for times; teeth {@code 34/50} for ratios. Three decimals of a unit that is counted by the
+     * {@link Dimension#RATIO}; {@code h:mm h} for times; teeth {@code 34x50} for ratios. Three decimals of a unit that is counted by the
      * thousand are refused, since they may as well be thousands.
      *
      * @throws NotAnAmount with what would be right
@@ -88,6 +90,12 @@ public record Amount(BigDecimal base, Unit unit) {
         String unit = bare ? "" : " " + written.group(2);
         String decimal = new BigDecimal(number).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
         return "Do you mean " + number.replace(".", "") + unit + " or " + decimal + unit + "?";
+    }
+
+    /** How to write a gear whose teeth were written in another way, {@code Did you mean "34x50"?}; else empty. */
+    public static String teethQuestion(String raw) {
+        Matcher teeth = OTHER_TEETH.matcher(raw);
+        return !TEETH.matcher(raw).matches() && teeth.matches() ? "Did you mean \"" + teeth.group(1) + "x" + teeth.group(2) + "\"?" : "";
     }
 
     private static Amount parseBare(String raw, Dimension dimension) throws NotAnAmount {
@@ -145,12 +153,12 @@ public record Amount(BigDecimal base, Unit unit) {
             case POWER -> "a power with its unit, such as 245 W";
             case TEMPERATURE -> "a temperature with its unit, such as 18 C or 64 F";
             case SHARE -> "a share with its sign, such as 6 %";
-            case CADENCE -> "a cadence with its unit, such as 80 /min";
+            case CADENCE -> "a cadence with its unit, such as 80 rpm";
             case VOLUME -> "a volume with its unit, such as 1.5 L, 750 ml or 24 fl oz";
             case ANGLE -> "an angle with its unit, such as 69 deg";
             case POWER_PER_MASS -> "a power per mass with its unit, such as 3.5 W/kg";
             case MASS_PER_TIME -> "grams an hour with their unit, such as 60 g/h";
-            case RATIO -> "a gear as a ratio or as teeth, such as 0.68 or 34/50";
+            case RATIO -> "a gear as a ratio or as ring by sprocket, such as 0.68 or 34x50";
             case NUMBER -> "a bare number, such as 3";
         };
     }

@@ -23,7 +23,7 @@ public enum Unit {
     KPA("kPa", Dimension.PRESSURE, "1000"), HPA("hPa", Dimension.PRESSURE, "100"),
     W("W", Dimension.POWER, "1"), C("C", Dimension.TEMPERATURE, "1"), F("F", Dimension.TEMPERATURE, "5", "9"),
     PERCENT("%", Dimension.SHARE, "0.01"), ONE("", Dimension.NUMBER, "1"), RATIO("", Dimension.RATIO, "1"),
-    PER_MIN("/min", Dimension.CADENCE, "1"), L("L", Dimension.VOLUME, "1"), ML("ml", Dimension.VOLUME, "0.001"),
+    RPM("rpm", Dimension.CADENCE, "1"), PER_MIN("/min", Dimension.CADENCE, "1"), L("L", Dimension.VOLUME, "1"), ML("ml", Dimension.VOLUME, "0.001"),
     FL_OZ("fl oz", Dimension.VOLUME, "0.0295735295625"), DEG("deg", Dimension.ANGLE, "1"),
     W_PER_KG("W/kg", Dimension.POWER_PER_MASS, "1"), G_PER_H("g/h", Dimension.MASS_PER_TIME, "1");
 

@@ -37,8 +37,8 @@ public record Gear(int ring, int sprocket) {
         return power / (2 * Math.PI * cadence / 60);
     }
 
-    /** As teeth: {@code 34/50}. */
+    /** As teeth: {@code 34x50}. */
     public String teeth() {
-        return ring + "/" + sprocket;
+        return ring + "x" + sprocket;
     }
 }

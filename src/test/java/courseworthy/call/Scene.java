@@ -148,7 +148,7 @@ final class Scene {
         line(out, "power: %.0f W", watts);
         line(out, "held for: 1:00 h");
         line(out, "skill: %s", skill);
-        line(out, "climbing cadence: %d /min", cadence);
+        line(out, "climbing cadence: %d rpm", cadence);
         return out.toString();
     }
 

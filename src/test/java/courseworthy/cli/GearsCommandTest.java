@@ -23,8 +23,8 @@ class GearsCommandTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(ran.out()).startsWith("Heather Ridge Marathon                               the gears this course needs\nfor Kim\n")
-                .contains("\nON THE CLIMBS                                in 34/50 (0.68, development 1.59 m)\n",
-                        "\nAT SPEED                                     in 34/10 (3.40, development 7.93 m)\n",
+                .contains("\nON THE CLIMBS                                in 34x50 (0.68, development 1.59 m)\n",
+                        "\nAT SPEED                                     in 34x10 (3.40, development 7.93 m)\n",
                         "\nTIME IN EACH GEAR                                              largest step 20 %\n",
                         "\nOTHER COMMON GEARING                                 cadence in the easiest gear\n", "  34 with 10-50 ");
     }
@@ -41,8 +41,8 @@ class GearsCommandTest {
                 assertThat(text).contains(line.substring(2));
             }
         }
-        assertThat(json).startsWith("{\n  \"format\" : 1,\n  \"role\" : \"race\"").contains("\"teeth\" : \"34/50\"", "\"ratio\" : 0.68,");
-        assertThat(text).contains("34/50 (0.68,");
+        assertThat(json).startsWith("{\n  \"format\" : 1,\n  \"role\" : \"race\"").contains("\"teeth\" : \"34x50\"", "\"ratio\" : 0.68,");
+        assertThat(text).contains("34x50 (0.68,");
     }
 
     @Test

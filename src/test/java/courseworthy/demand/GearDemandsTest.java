@@ -106,7 +106,7 @@ class GearDemandsTest {
         assertThat(ratio(Measure.RATIO_USEFUL_AT_SPEED, rider(260, 65), training, "gravel")).isLessThan(alone);
     }
 
-    /** Strong riders on gravel want a top gear between 44/11 and 53/11, cross-country racers about 34/10 (common practice, no source). */
+    /** Strong riders on gravel want a top gear between 44x11 and 53x11, cross-country racers about 34x10 (common practice, no source). */
     @Test
     void topGearsAreThoseOfPractice() {
         assertThat(ratio(Measure.RATIO_USEFUL_AT_SPEED, rider(290, 65), race(0.3), "gravel")).isBetween(44 / 11.0, 53 / 11.0);

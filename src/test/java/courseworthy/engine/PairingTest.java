@@ -101,7 +101,7 @@ class PairingTest {
         Claim claim = only("easiest-gear-exists", 2, "bike=cross-country hardtail", "chainrings=one");
         assertThat(claim.verb()).isEqualTo(Verb.ONE_OF);
         assertThat(claim.topic()).isEqualTo(Topics.of("easiest gear"));
-        assertThat(claim.labels().get(claim.values().indexOf(680L))).isEqualTo("34/50");
+        assertThat(claim.labels().get(claim.values().indexOf(680L))).isEqualTo("34x50");
         assertThat(claim.values()).isSorted().doesNotHaveDuplicates();
         assertThat(claim.labels()).hasSameSizeAs(claim.values());
         assertThat(rules("bike=trail", "chainrings=two")).doesNotContain("pairing/easiest-gear-exists");
@@ -113,7 +113,7 @@ class PairingTest {
         Claim claim = only("hardest-gear-exists", 3, "bike=cross-country hardtail", "chainrings=one", "easiest gear=680");
         assertThat(claim.topic()).isEqualTo(Topics.of("hardest gear"));
         assertThat(claim.values()).containsExactly(3091L, 3400L);
-        assertThat(claim.labels()).containsExactly("34/11", "34/10");
+        assertThat(claim.labels()).containsExactly("34x11", "34x10");
         assertThat(rules("bike=cross-country hardtail", "chainrings=one", "easiest gear=does not apply"))
                 .doesNotContain("pairing/hardest-gear-exists");
     }
@@ -121,16 +121,16 @@ class PairingTest {
     @Test
     void theStrongRiderOnGravelFindsTheRoadRings() {
         Claim easiest = only("easiest-gear-exists", 2, "bike=gravel", "chainrings=two");
-        long gear = easiest.values().get(easiest.labels().indexOf("39/32"));
+        long gear = easiest.values().get(easiest.labels().indexOf("39x32"));
         Claim hardest = only("hardest-gear-exists", 3, "bike=gravel", "chainrings=two", "easiest gear=" + gear);
-        assertThat(hardest.labels()).containsExactly("53/11");
+        assertThat(hardest.labels()).containsExactly("53x11");
     }
 
     @Test
     void theLargestStepIsThatOfTheCassettesWithBothEnds() {
         Claim claim = only("largest-step-exists", 4, "bike=cross-country hardtail", "chainrings=one", "easiest gear=680", "hardest gear=3400");
         assertThat(claim.topic()).isEqualTo(Topics.of("largest step"));
-        assertThat(claim.labels()).containsExactly("10-50 twelve sprockets");
+        assertThat(claim.labels()).containsExactly("12-speed 10-50");
         assertThat(claim.values()).containsExactly(20L);
         assertThat(rules("bike=cross-country hardtail", "chainrings=one", "easiest gear=680", "hardest gear=does not apply"))
                 .doesNotContain("pairing/largest-step-exists");

@@ -48,8 +48,8 @@ class RiderReaderTest {
                   - {for: 20 min, power: 268 W}
                   - {for: 5 s, power: 1100 W}
                 skill: good
-                climbing cadence: 62 /min
-                highest cadence: 115 /min
+                climbing cadence: 62 rpm
+                highest cadence: 115 rpm
                 races a year: 9
                 sweat rate: 40 fl oz
                 bar width: 30 in
@@ -97,8 +97,8 @@ class RiderReaderTest {
             "height: 178 m|r.yaml:1: height: found \"178 m\", expected a height from 1.2 m to 2.3 m",
             "kit: 40 kg|r.yaml:1: kit: found \"40 kg\", expected a mass from 0 kg to 30 kg",
             "skill: god|r.yaml:1: skill: found \"god\", expected one of: novice, fair, good, expert;Did you mean \"good\"?",
-            "climbing cadence: 20 /min|r.yaml:1: climbing cadence: found \"20 /min\", expected a cadence from 30 /min to 110 /min",
-            "highest cadence: 300 /min|r.yaml:1: highest cadence: found \"300 /min\", expected a cadence from 60 /min to 160 /min",
+            "climbing cadence: 20 rpm|r.yaml:1: climbing cadence: found \"20 rpm\", expected a cadence from 30 rpm to 110 rpm",
+            "highest cadence: 300 rpm|r.yaml:1: highest cadence: found \"300 rpm\", expected a cadence from 60 rpm to 160 rpm",
             "races a year: some|r.yaml:1: races a year: found \"some\", expected a whole number from 0 to 200",
             "sweat rate: 8 L|r.yaml:1: sweat rate: found \"8 L\", expected litres an hour, from 0.1 L to 4 L",
             "bar width: 78 mm|r.yaml:1: bar width: found \"78 mm\", expected a width from 300 mm to 900 mm",
@@ -194,10 +194,10 @@ class RiderReaderTest {
 
     @Test
     void aTimeBesideAListAndCadencesTheWrongWayRoundAreRefused() {
-        read("power: [{for: 1:00 h, power: 250 W}]\nheld for: 1:00 h\nclimbing cadence: 90 /min\nhighest cadence: 80 /min\n");
+        read("power: [{for: 1:00 h, power: 250 W}]\nheld for: 1:00 h\nclimbing cadence: 90 rpm\nhighest cadence: 80 rpm\n");
         assertThat(said()).containsExactly(
                 "r.yaml:2: held for: found a time beside a list of powers, expected the time inside each item, as for\n    Remove held for.",
-                "r.yaml:3: climbing cadence: found \"90 /min\", expected less than the highest cadence");
+                "r.yaml:3: climbing cadence: found \"90 rpm\", expected less than the highest cadence");
     }
 
     @Test

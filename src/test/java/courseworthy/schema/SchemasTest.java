@@ -53,7 +53,7 @@ class SchemasTest {
             values:
               long day: {value: 6 h, because: Most of us are done by then.}
               gear in hand: {value: 0.95, source: A journal}
-              usual gear: {value: 34/50, because: It is what we ride.}
+              usual gear: {value: 34x50, because: It is what we ride.}
             advice:
               - id: tired-hands
                 when:
@@ -74,7 +74,7 @@ class SchemasTest {
                   seatpost: [prefer dropper, avoid rigid]
                   front tyre casing: at least reinforced
                   easiest gear: [at most 0.95 x ratio needed on the last climb, prefer the usual gear]
-                  hardest gear: [prefer 34/10, at least the gear in hand x ratio useful at speed]
+                  hardest gear: [prefer 34x10, at least the gear in hand x ratio useful at speed]
                 force: must
                 evidence: published
                 source: A journal

@@ -62,7 +62,7 @@ class NamedValuesTest {
 
     @Test
     void aNameStandsForItsFigureInWhatIsSaid() {
-        Saying saying = row("{usual gear: {value: 34/50, because: So.}}", "{role: race}", "{easiest gear: prefer the usual gear}").sayings().get(0);
+        Saying saying = row("{usual gear: {value: 34x50, because: So.}}", "{role: race}", "{easiest gear: prefer the usual gear}").sayings().get(0);
         assertThat(saying.worth()).isEqualTo(new Saying.Literal(680));
         assertThat(saying.written()).isEqualTo("the usual gear");
         assertThat(saying.text()).isEqualTo("prefer the usual gear (0.680)");

@@ -38,4 +38,24 @@ class AmountTest {
         assertThat(Amount.question("steep")).isEmpty();
         assertThat(Amount.question("1.500")).isEqualTo("Do you mean 1500 or 1.5?");
     }
+
+    /** The trade writes a gear as ring by sprocket; with a slash it would be two chainrings. */
+    @Test
+    void aGearIsRingBySprocket() throws Amount.NotAnAmount {
+        assertThat(Amount.parse("34x50", Dimension.RATIO).inBase()).isEqualTo(0.68);
+        assertThat(Pattern.matches(Amount.pattern(Dimension.RATIO), "34x50")).isTrue();
+        for (String other : new String[] {"34/50", "34 x 50", "34X50", "34 / 50", "34\u00d750"}) {
+            assertThatThrownBy(() -> Amount.parse(other, Dimension.RATIO)).isInstanceOf(Amount.NotAnAmount.class);
+            assertThat(Amount.teethQuestion(other)).isEqualTo("Did you mean \"34x50\"?");
+            assertThat(Pattern.matches(Amount.pattern(Dimension.RATIO), other)).isFalse();
+        }
+        assertThat(Amount.teethQuestion("34x50")).isEmpty();
+        assertThat(Amount.teethQuestion("11-34")).isEmpty();
+    }
+
+    @Test
+    void cadenceIsInTurnsOfTheCrankAMinute() throws Amount.NotAnAmount {
+        assertThat(Amount.parse("80 rpm", Dimension.CADENCE)).isEqualTo(new Amount(java.math.BigDecimal.valueOf(80), Unit.RPM));
+        assertThat(Amount.parse("80 /min", Dimension.CADENCE).inBase()).isEqualTo(80);
+    }
 }

@@ -23,8 +23,8 @@ class CadenceAnalysisTest {
             mass: 75 kg
             power: 250 W
             held for: 1:00 h
-            climbing cadence: 60 /min
-            highest cadence: 100 /min
+            climbing cadence: 60 rpm
+            highest cadence: 100 rpm
             bike: {kind: gravel, mass: 9 kg}
             """;
     private static final String HILL = """

@@ -57,7 +57,7 @@ class GearShortfallTest {
         assertThat(shortfall.made()).isFalse();
         assertThat(shortfall.needed()).isLessThan(36.0 / 52);
         assertThat(shortfall.easiest()).isEqualTo(36.0 / 52);
-        assertThat(shortfall.gear()).contains("36/52");
+        assertThat(shortfall.gear()).contains("36x52");
         assertThat(shortfall.cadence().mid()).isLessThan(shortfall.lowest());
         assertThat(shortfall.onFoot() + shortfall.slower()).isPositive();
         assertThat(shortfall.others()).isNotEmpty().allSatisfy(other -> {

@@ -17,7 +17,7 @@ class GearTest {
         return BikeKind.circumference(0.622, width / 1000);
     }
 
-    /** 16 CFR 1512.5, footnote: development is the distance travelled in one turn of the crank; 24 km/h at 60 /min is 6.667 m. */
+    /** 16 CFR 1512.5, footnote: development is the distance travelled in one turn of the crank; 24 km/h at 60 rpm is 6.667 m. */
     @Test
     void aTurnASecondTravelsTheDevelopment() {
         Gear direct = new Gear(30, 30);
@@ -49,7 +49,7 @@ class GearTest {
         assertThat(Gear.torque(250, cadence)).isCloseTo(newtonMetres, within(0.06));
     }
 
-    /** The gear for a climb: 6 km/h at 60 /min and 7 km/h at 70 /min ask for 1.667 m, 10 km/h at 70 /min for 2.381 m. */
+    /** The gear for a climb: 6 km/h at 60 rpm and 7 km/h at 70 rpm ask for 1.667 m, 10 km/h at 70 rpm for 2.381 m. */
     @ParameterizedTest
     @CsvSource({"6,60,1.667", "7,70,1.667", "8,70,1.905", "10,70,2.381"})
     void aClimbAsksForADevelopment(double kmh, double cadence, double development) {
