@@ -18,6 +18,12 @@ class CommandRunnerTest {
     }
 
     @Test
+    void aPathThatNoMachineHasIsRefused() {
+        CommandRun ran = CommandRun.of("brief", "course-profiles/fernbrake.yaml", "--rider", "a\u0000b");
+        assertThat(ran).isEqualTo(new CommandRun(2, "", "a\\u0000b: found a path that cannot be, expected the path of a file\n    Check the spelling of the path.\n"));
+    }
+
+    @Test
     void withoutArgumentsItPrintsHelp() {
         assertThat(CommandRun.of()).isEqualTo(CommandRun.of("--help"));
     }

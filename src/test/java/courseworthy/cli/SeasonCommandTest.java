@@ -297,6 +297,16 @@ class SeasonCommandTest {
     }
 
     @Test
+    void whatIsNoFileOfTheFolderIsSaidInFull() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("away.yaml"), Path.of("docs/examples/riders/kim-cross-country.yaml").toAbsolutePath());
+        CommandRun ran = run(GOOD.replace("workshop: w.yaml", "workshop: w.yaml, rider: away.yaml").replace("c.yaml", "umbrella"), WORKSHOP);
+        Files.delete(link);
+        assertThat(ran).isEqualTo(new CommandRun(2, "", folder + "/season.yaml:2: rider: found \"away.yaml\", a link that leads out of the folder, expected a file"
+                + " in the season's folder\n    Copy the file into it.\n" + folder + "/season.yaml:4: course: found \"umbrella\", which is no file here and no shipped"
+                + " course, expected a file in the season's folder, or the name of a shipped course\n"));
+    }
+
+    @Test
     void twoEventsOnOneDayAreRefused() throws IOException {
         CommandRun ran = run(GOOD + "  - {course: c.yaml, date: 2026-05-09}\n", WORKSHOP);
         assertThat(ran.err()).contains("season.yaml:5: date: found a second event of \"Ann\" on 2026-05-09");

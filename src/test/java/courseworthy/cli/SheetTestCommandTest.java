@@ -227,7 +227,9 @@ class SheetTestCommandTest {
                 "C:18: by: found no such key", "C:18: bye: found an unknown key", "C:19: plugs: found \"many\"",
                 "C:19: easiest gear: found \"1 x ratio needed on the last climb\"", "C:19: does: found \"later\"",
                 "C:21: z: found what comes of it where it must not speak");
-        assertThat(ran.err().replace(cases, "C")).contains("C:14: course: found \"no-such-course\", expected a shipped course, or a file in the folder of this one");
+        assertThat(ran.err().replace(cases, "C")).contains(
+                "C:14: course: found \"no-such-course\", expected a shipped course, or a file in the folder of this one or below it",
+                "C:6: course: found \"../x.yaml\", which lies outside the folder, expected a file in the folder of this one or below it");
     }
 
     @Test

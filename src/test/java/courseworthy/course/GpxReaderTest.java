@@ -277,6 +277,20 @@ class GpxReaderTest {
     }
 
     @Test
+    void moreTextAtOnceThanATrackHasIsRefused() {
+        read(Points.track("<trkpt lat=\"1\" lon=\"2\" name=\"" + "a".repeat(2 * XmlText.MOST_AT_ONCE) + "\"/>"));
+        assertThat(said()).containsExactly("t.gpx:2: found a single element or text over 1 MB, expected " + WANTED + "\n"
+                + "    Thin the track out, or export it without extensions.");
+    }
+
+    @Test
+    void bytesOfAnotherEncodingAreRefused() {
+        read(Points.file("<trk><name>H\u00f6he</name></trk>").getBytes(StandardCharsets.ISO_8859_1));
+        assertThat(said()).containsExactly("t.gpx: found bytes that do not fit the file's encoding, expected text in the encoding its first line names\n"
+                + "    Save the file as UTF-8.");
+    }
+
+    @Test
     void moreThanTheMostPointsAreRefused() {
         String point = "<trkpt lat=\"1\" lon=\"2\"/>";
         assertThat(read(Points.track(point.repeat(GpxReader.MOST_POINTS))).points()).isEqualTo(GpxReader.MOST_POINTS);

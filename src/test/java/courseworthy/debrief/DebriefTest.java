@@ -328,6 +328,37 @@ class DebriefTest {
     }
 
     @Test
+    void placesAreAListOfDistances() {
+        read("debrief: x\nbrief: b.json\nspun out at: {first: 12 km}\n");
+        read("debrief: x\nbrief: b.json\nspun out at: [3000 km]\n");
+        assertThat(said()).containsExactly(
+                "x/d.yaml:3: spun out at: found a block of keys, expected a list of distances, such as [12 km, 40.5 km]",
+                "x/d.yaml:3: spun out at: found \"3000 km\", expected a distance from 0 km to 2000 km");
+    }
+
+    @Test
+    void aTopicThatIsNearlyNoneIsLookedUp() {
+        read("debrief: x\nbrief: b.json\nwould change: {umbrella: open}\n");
+        assertThat(said()).containsExactly("x/d.yaml:3: would change: found \"umbrella\", expected a topic and its value, such as {rear tyre casing: heavy}\n"
+                + "    'courseworthy topics' lists them.");
+    }
+
+    @Test
+    void aTopicWithoutAdviceIsWarnedOf() {
+        read("debrief: x\nbrief: b.json\nwould change: {fork travel: 120 mm}\n");
+        assertThat(said()).isEmpty();
+        assertThat(faults.warnings()).extracting(Fault::text).containsExactly("x/d.yaml:3: warning: would change: found fork travel, expected a topic on "
+                + "which the brief advises something\n    It is not used.");
+    }
+
+    @Test
+    void aBriefOnAPathThatCannotBeIsRefused() {
+        read("debrief: x\nbrief: \"a\\0.json\"\n");
+        assertThat(said()).containsExactly("x/d.yaml:2: brief: found \"a\u0000.json\", a path that cannot be, expected the brief as it was saved with --format "
+                + "json, beside this file or below it");
+    }
+
+    @Test
     void aBriefThatCannotBeUsedIsRefused() throws IOException {
         String expected = ", expected a brief saved with 'courseworthy brief ... --format json -o FILE'";
         read("debrief: x\nbrief: c.json\n");

@@ -57,6 +57,13 @@ class BikeReaderTest {
     }
 
     @Test
+    void aFrameThatTakesNoTyreOnItsRimIsRefused() {
+        read("kind: gravel\nrim inner width: 25 mm\ntyre clearance: 25 mm\n");
+        assertThat(said()).containsExactly("b.yaml:3: tyre clearance: found \"25 mm\" on a rim of \"25 mm\", expected room for more than the rim\n"
+                + "    Check both.");
+    }
+
+    @Test
     void anEmptyBlockIsNotGuessedAt() {
         assertThat(read("kind: gravel\n")).isEqualTo(
                 new Bike("gravel", null, null, null, null, null, null, null, null, null, null, null, null, null, null));

@@ -115,6 +115,21 @@ class RiderReaderTest {
     }
 
     @Test
+    void aHeightThatDoesNotGoWithTheMassIsRefused() {
+        read("mass: 200 kg\nheight: 1.2 m\n");
+        assertThat(said()).containsExactly("r.yaml:2: height: found \"1.2 m\" at a mass of \"200 kg\", expected a body there can be\n"
+                + "    Check mass and height.");
+    }
+
+    @Test
+    void aHeightIsSaidToBeOfNoUse() {
+        read("mass: 64 kg\nheight: 1.78 m\n");
+        assertThat(said()).isEmpty();
+        assertThat(faults.warnings()).extracting(Fault::text).containsExactly("r.yaml:2: warning: height: found \"1.78 m\", expected what a figure "
+                + "or a rule rests on\n    It is not used, save to check the mass beside it. Leave it out.");
+    }
+
+    @Test
     void powersThatCannotBeAreRefused() {
         Rider rider = read("""
                 power:

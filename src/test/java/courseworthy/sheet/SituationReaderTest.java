@@ -36,6 +36,19 @@ class SituationReaderTest {
         assertThat(said(facts)).hasSize(1).allMatch(text -> text.startsWith("s.yaml:1: " + message));
     }
 
+    /** Each slip alone, and all that is said of it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "front reference pressure: 2.1 bar | front reference pressure: found what follows from decisions, expected what it follows from;"
+                + "It is worked out anew: write start-line mass, and under decided the bike, tyre widths, casings and inserts.",
+        "rider: [Kim, Robin] | rider: found a list, expected one name",
+        "decided: gravel | decided: found \"gravel\", expected topics, such as {bike: gravel}",
+        "stretches: [{surface: sand}] | stretches: found a block of keys, expected stretches, each with its length, such as {length: 1.5 km}",
+        "hours: [4:00 h] | hours: found a list, expected one value"})
+    void aSlipIsSaidInFull(String facts, String message) {
+        assertThat(said(facts)).containsExactly("s.yaml:1: " + message.replace(";", "\n    "));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"rider mass: 30 kg", "roughness: severe", "stretches: [{length: 20 m, rise: 12 m}]", "highest point: -420 m", "coldest temperature: -30 C",
         "decided: {fork travel: 10 mm}"})

@@ -203,6 +203,44 @@ class WorkshopReaderTest {
         assertThat(said()).allMatch(text -> text.matches("(?s)w\\.yaml:\\d+: .*"));
     }
 
+    /** Each slip alone, and all that is said of it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "mass: 400 g | mass: 400 g, width: 150 mm | w.yaml:7: width: found \"150 mm\", expected a tyre's width from 18 mm to 130 mm",
+        "mass: 400 g | mass: 400 g, width: 40 mm, measured width: 54 mm | w.yaml:7: measured width: found \"54 mm\" of a tyre of \"40 mm\","
+                + " expected within a third of the width marked",
+        "kind: tyre, mass: 400 g | 'kind: chainring, teeth: 5O, mass: 400 g' | w.yaml:7: teeth: found \"5O\", expected teeth as whole numbers from 16 to 70",
+        "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [], mass: 400 g' | w.yaml:7: sprockets: found an empty list, expected teeth",
+        "kind: tyre, mass: 400 g | 'kind: chainring, teeth: [50, 39, 30], mass: 400 g' | w.yaml:7: teeth: found 3 rings, expected one or two",
+        "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 10], mass: 400 g' | w.yaml:7: sprockets: found a list out of order at 10,"
+                + " expected the smallest first",
+        "kind: tyre, mass: 400 g | 'kind: chainring, teeth: [34, 50], mass: 400 g' | w.yaml:7: teeth: found a list out of order at 50, expected the larger first",
+        "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 12], speeds: 11, mass: 400 g' | w.yaml:7: speeds: found 11 with 2 sprockets,"
+                + " expected one number",
+        "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm, width: 40 mm}, {bead seat: 622 mm, width: 45 mm}],' "
+                + "| w.yaml:3: bead seat: found a second clearance for \"622 mm\", expected one for each wheel size",
+        "kind: tyre, mass: 400 g | 'kind: seatpost, length: 200 mm, least insertion: 220 mm, mass: 400 g' | w.yaml:7: least insertion: found \"220 mm\","
+                + " expected no more than the length",
+        "name: new bike, | 'name: new bike, least post insertion: 120 mm, most post insertion: 110 mm,' | w.yaml:3: least post insertion:"
+                + " found \"120 mm\", expected no more than the most post insertion",
+        "end: front, | '' | w.yaml:5: end: found no end of \"front hoop\", expected front or rear;Add \"end: front\" or \"end: rear\".",
+        "kind: tyre, mass: 400 g | 'kind: brake pads, on: new bike, mass: 20 g' | w.yaml:7: end: found no end of \"thin tyre\", expected front or rear;"
+                + "Add \"end: front\" or \"end: rear\".",
+        "kind: tyre, mass: 400 g | 'kind: stem, on: shelf, mass: 150 g' | w.yaml:7: on: found \"shelf\", which is neither a bike nor a part,"
+                + " expected the name of a bike or a part;Leave the key out where the part lies loose."})
+    void aSlipIsSaidInFull(String right, String wrong, String message) {
+        assertThat(TWO).contains(right);
+        read(TWO.replace(right, wrong));
+        assertThat(said()).containsExactly(message.replace(";", "\n    "));
+    }
+
+    @Test
+    void whatIsPrintedOnAPartAndNotUsedIsSaid() {
+        read(TWO.replace("kind: tyre, mass: 400 g", "kind: chainring, speeds: 11, mass: 40 g"));
+        assertThat(warned()).containsExactly("w.yaml:7: warning: speeds: found \"11\", expected what a figure or a decision rests on\n"
+                + "    It is not used. Leave it out.");
+    }
+
     @Test
     void allFaultsAtOnce() {
         read(TWO.replace("mass: 400 g", "mass: 400").replace("on: front hoop", "on: nowhere").replace("end: front", "end: left"));
