@@ -58,7 +58,7 @@ class EveryCourseTest {
             List<String> row = List.of(decision.get("text").asText(), decision.get("standing").asText() + (decision.get("close").asBoolean() ? ", close" : ""));
             if (decision.get("status").asText().equals("settled")) {
                 assertThat(rows.remove(topic)).as(topic).isEqualTo(row);
-                assertThat(markdown).contains("\n| " + topic + " | " + row.get(0) + " | " + row.get(1) + " |\n");
+                assertThat(markdown).contains("\n- **" + topic + ":** **" + row.get(0) + "** (" + row.get(1) + ")\n");
             }
         }
         assertThat(rows).isEmpty();
@@ -70,7 +70,7 @@ class EveryCourseTest {
         for (JsonNode section : json.get("checklist")) {
             for (JsonNode item : section.get("items")) {
                 String mark = item.get("critical").asBoolean() ? "! " : "";
-                assertThat(plain(text)).contains(plain("[ ] " + mark + item.get("do").asText() + " Find: " + item.get("find").asText()));
+                assertThat(plain(text)).contains(plain("[ ] " + mark + item.get("do").asText() + " Done when: " + item.get("find").asText()));
                 assertThat(markdown).contains((mark.isEmpty() ? "" : "(!) ") + item.get("do").asText().replace("[", "\\["));
             }
         }
@@ -149,15 +149,15 @@ class EveryCourseTest {
             assertThat(decision.has("close_to")).isEqualTo(close);
             if (close) {
                 String other = decision.get("topic").asText() + " " + decision.get("close_to").get("otherwise").asText();
-                assertThat(plain(text.substring(text.indexOf("\nCLOSE\n")))).contains(other).contains(decision.get("close_to").get("measure").asText());
-                assertThat(markdown.substring(markdown.indexOf("\n## Close\n"))).contains(other);
+                assertThat(plain(text.substring(text.indexOf("\nCLOSE CALLS\n")))).contains(other).contains(decision.get("close_to").get("measure").asText());
+                assertThat(markdown.substring(markdown.indexOf("\n## Close calls\n"))).contains(other);
             }
         }
     }
 
     private static Map<String, List<String>> rows(String text) {
         Map<String, List<String>> out = new LinkedHashMap<>();
-        String call = text.substring(text.indexOf("THE CALL"), text.indexOf("settled: the advice agrees"));
+        String call = text.substring(text.indexOf("RECOMMENDED SET-UP"), text.indexOf("settled: all advice agrees"));
         for (String line : call.split("\n")) {
             Matcher row = ROW.matcher(line);
             if (row.matches()) {

@@ -1,7 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.BriefMarkdown;
-import courseworthy.report.BriefText;
+import courseworthy.report.BriefReport;
 import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
@@ -10,7 +9,7 @@ import courseworthy.task.Request;
 import courseworthy.task.TopicResult;
 import courseworthy.task.Workspace;
 
-/** Prints the brief: the call, its reasons and the checklist. */
+/** Prints the brief: the recommended set-up, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
 
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts behind it, where it is written.");
@@ -29,11 +28,7 @@ final class BriefCommand extends RequestCommand {
             return topic(workspace, request, format);
         }
         Brief brief = BriefTask.of(workspace, request).brief();
-        return switch (format) {
-            case JSON -> JsonBrief.of(brief);
-            case MARKDOWN -> BriefMarkdown.of(brief);
-            default -> BriefText.of(brief, colours);
-        };
+        return render(format, () -> BriefReport.of(brief), () -> JsonBrief.of(brief));
     }
 
     private String topic(Workspace workspace, Request request, Format format) {

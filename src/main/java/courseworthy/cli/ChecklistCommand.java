@@ -1,7 +1,6 @@
 package courseworthy.cli;
 
-import courseworthy.report.BriefMarkdown;
-import courseworthy.report.BriefText;
+import courseworthy.report.ChecklistReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefTask;
@@ -19,10 +18,6 @@ final class ChecklistCommand extends RequestCommand {
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
         Brief brief = BriefTask.withoutOutlook(workspace, request).brief();
-        return switch (format) {
-            case JSON -> JsonBrief.checklist(brief);
-            case MARKDOWN -> BriefMarkdown.checklist(brief);
-            default -> BriefText.checklist(brief, colours);
-        };
+        return render(format, () -> ChecklistReport.of(brief), () -> JsonBrief.checklist(brief));
     }
 }

@@ -70,11 +70,11 @@ public final class CompareReport {
 
     private static String against(SetUp setUp) {
         return setUp.returned().isExact() && setUp.returned().mid() == 0 ? setUp.changes().isEmpty() ? "" : "no difference"
-                : WorthWords.returns(setUp.returned());
+                : WorthReport.returns(setUp.returned());
     }
 
     private static String mass(Range mass) {
-        return mass.isExact() && mass.mid() == 0 ? "" : WorthWords.mass(mass);
+        return mass.isExact() && mass.mid() == 0 ? "" : WorthReport.mass(mass);
     }
 
     private static String cadence(ClimbInGear climbed) {
@@ -82,7 +82,7 @@ public final class CompareReport {
     }
 
     private static String breakEven(BreakEven even) {
-        return WorthWords.odds(even, even.faster().equals("recommended") ? "the recommended" : "it");
+        return WorthReport.odds(even, even.faster().equals("recommended") ? "the recommended" : "it");
     }
 
     private static String refusal(SetUp.Refusal refused) {

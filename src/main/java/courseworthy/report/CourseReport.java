@@ -30,7 +30,7 @@ public final class CourseReport {
                 .build();
     }
 
-    private static RichText elevation(CourseSummary course) {
+    static RichText elevation(CourseSummary course) {
         List<String> out = new ArrayList<>();
         out.add("Elevation over " + Phrases.number(course.distance() / 1000, 1) + " km");
         if (course.ascent() != null) {

@@ -31,7 +31,7 @@ public final class GearsReport {
 
     public static Report of(GearsResult result) {
         Report.Builder out = ReportHead.of(result.brief(), "the gears this course needs")
-                .caution(result.shortfall() == null ? "" : ShortfallWords.full(result.shortfall()))
+                .caution(result.shortfall() == null ? "" : GearShortfallPhrases.full(result.shortfall()))
                 .paragraph(built(result.brief()));
         addRecommended(out, result.choice());
         return out.section(common(result.choice())).build();

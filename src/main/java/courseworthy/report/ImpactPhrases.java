@@ -137,7 +137,7 @@ public final class ImpactPhrases {
             out.add("others elsewhere");
         }
         String all = String.join("; ", out);
-        return (all.startsWith(ALL_RIDERS) || all.startsWith("on ") ? WorthWords.capital(all) : all) + ".";
+        return (all.startsWith(ALL_RIDERS) || all.startsWith("on ") ? WorthReport.capital(all) : all) + ".";
     }
 
     public String block(RideCover.Block block) {

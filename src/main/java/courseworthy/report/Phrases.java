@@ -122,7 +122,7 @@ public final class Phrases {
     static String missingGround(Brief brief) {
         MeasureValue known = brief.demands().get(Measure.KNOWN_GROUND);
         boolean mostly = known != null && Measure.KNOWN_GROUND.scale().resolution().base(known.mid()) >= 0.5;
-        return mostly ? "" : "Most of the ground is not known. Say what it is, such as --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
+        return mostly ? "" : "Most of the ground is not known. Say what it is, for example --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
     }
 
     /** A number with some decimals, never an exponent or a negative zero. */
@@ -283,7 +283,7 @@ public final class Phrases {
         return decision.standing().word() + (brief.close(decision) == null ? "" : ", close");
     }
 
-    static final String CLOSE_MEANS = "A figure may be on the other side of a rule's threshold, and the decision is another one there.";
+    static final String CLOSE_MEANS = "Each figure may really be on the other side of a rule's threshold; the value after the colon would then be recommended.";
 
     /** {@code coldest temperature 7 C, now 8 C: clothing long sleeves and a shell}, a line for each threshold. */
     static List<String> close(List<CloseThreshold> margins) {
@@ -296,15 +296,14 @@ public final class Phrases {
         return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();
     }
 
-    /** The keys to write, and how many rules wait for them. */
+    /** The keys to give, and how many rules need them. */
     static String wanted(MissingInputs wanted) {
         String where = wanted.place() == MissingInputs.Place.GROUND ? "in the profile or with --ground; " : "";
-        String rules = wanted.rules() == 1 ? "1 piece of advice" : wanted.rules() + " pieces of advice";
-        return String.join(", ", wanted.keys()) + " (" + where + rules + ")";
+        return String.join(", ", wanted.keys()) + " (" + where + count(wanted.rules(), "rule") + ")";
     }
 
     /** What a reason is, where its standing is not named. */
-    static final String ELSE_PRACTICE = "Common practice, where no source and no sheet is named.";
+    static final String ELSE_PRACTICE = "Common practice, unless a source or a sheet is named.";
 
     /** A reason with how it is known, where that is not the common practice of the house. */
     static String because(RuleOrigin author) {
@@ -323,11 +322,11 @@ public final class Phrases {
         return out;
     }
 
-    /** What was mended in the course's files, and what else is to be known of them. */
+    /** What was repaired in the course's files, and notes on them. */
     static List<String> mended(CourseSummary course) {
         List<String> out = new ArrayList<>();
         for (Repair repair : course.repairs()) {
-            out.add("Mended in the course: " + repair.what() + ", " + repair.count());
+            out.add("Track repaired: " + repair.what() + " (" + repair.count() + ")");
         }
         out.addAll(course.notes());
         return out;
@@ -368,7 +367,7 @@ public final class Phrases {
     public static List<String> cautions(Brief brief) {
         List<String> out = new ArrayList<>();
         if (brief.outlook().shortfall() != null) {
-            out.add(ShortfallWords.full(brief.outlook().shortfall()));
+            out.add(GearShortfallPhrases.full(brief.outlook().shortfall()));
         }
         out.addAll(brief.cautions());
         return out;

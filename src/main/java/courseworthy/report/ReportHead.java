@@ -14,4 +14,9 @@ final class ReportHead {
                 .paragraph(RichText.ofQuoted(Phrases.whose(brief)))
                 .paragraphs(SheetNames.paragraphs(brief.sheets()));
     }
+
+    /** What a brief is for: {@code set up for the race, 14 June 2025}. */
+    static String purpose(Brief brief) {
+        return "set up for " + (brief.role().equals("race") ? "the race" : "training") + (brief.date() == null ? "" : ", " + Phrases.date(brief.date()));
+    }
 }

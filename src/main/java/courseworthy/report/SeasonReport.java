@@ -67,7 +67,7 @@ public final class SeasonReport {
                         Definition.of("Build", build.bike() == null ? RichText.EMPTY.styled(build(ride), Style.ATTENTION)
                                 : RichText.ofQuoted(build(ride)))));
         return out.bullets(toChange(season) + ":", quoted(swaps(ride)))
-                .bullets(BuildWords.lacking(build) + ":", quoted(build.lacking()))
+                .bullets(BuildReport.lacking(build) + ":", quoted(build.lacking()))
                 .bullets("Not met:", quoted(notMet(ride)))
                 .bullets("Worn:", quoted(build.wear()));
     }
@@ -129,8 +129,8 @@ public final class SeasonReport {
         if (build.bike() == null) {
             return "No bike can be built within all limits.";
         }
-        return build.bike() + ", " + BuildWords.kilograms(build.mass()) + (build.swaps().isEmpty() ? ", as it is now."
-                : " (before the changes " + BuildWords.kilograms(build.massNow()) + ").");
+        return build.bike() + ", " + BuildReport.kilograms(build.mass()) + (build.swaps().isEmpty() ? ", as it is now."
+                : " (before the changes " + BuildReport.kilograms(build.massNow()) + ").");
     }
 
     static String toChange(SeasonPlan season) {
@@ -145,7 +145,7 @@ public final class SeasonReport {
                     + Math.round(swap.minutes()) + " min." + (swap.mechanic() ? " If you are not sure how, leave it to a qualified mechanic." : ""));
         }
         if (!out.isEmpty()) {
-            out.add(BuildWords.total(ride.build()));
+            out.add(BuildReport.total(ride.build()));
         }
         return out;
     }

@@ -32,7 +32,7 @@ final class SetUpSummary {
             out.add(out.size() - 1, new Entry("Build", brief.build().bike() + pressures(brief)));
         }
         if (brief.outlook().shortfall() != null) {
-            out.add(out.size() - 1, new Entry("Too hard", ShortfallWords.terse(brief.outlook().shortfall())));
+            out.add(out.size() - 1, new Entry("Too hard", GearShortfallPhrases.terse(brief.outlook().shortfall())));
         }
         return out;
     }

@@ -1,6 +1,5 @@
 package courseworthy.report;
 
-import courseworthy.report.Page.Weight;
 import courseworthy.sheet.SheetInForce;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,21 +57,5 @@ public final class SheetNames {
             leftOut(sheets).forEach(line -> out.add(RichText.ofQuoted(line)));
         }
         return out;
-    }
-
-    /** A sentence of its own on a page for the terminal, where there are any. */
-    public static void add(Page page, List<SheetInForce> sheets) {
-        if (!sheets.isEmpty()) {
-            page.text(0, 2, of(sheets), Weight.PLAIN);
-            leftOut(sheets).forEach(line -> page.text(0, 2, line, Weight.PLAIN));
-        }
-    }
-
-    /** A paragraph of its own on a Markdown page, where there are any. */
-    public static void add(Marked page, List<SheetInForce> sheets) {
-        if (!sheets.isEmpty()) {
-            page.paragraph(of(sheets));
-            leftOut(sheets).forEach(page::paragraph);
-        }
     }
 }

@@ -19,15 +19,15 @@ public final class TopicReport {
         Brief brief = result.brief();
         Decision decision = brief.on(result.topic());
         Report.Builder out = ClaimItems.head(decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
-                .paragraph(RichText.ofQuoted(brief.course().name()).text(", " + BriefText.title(brief)))
+                .paragraph(RichText.ofQuoted(brief.course().name()).text(", " + ReportHead.purpose(brief)))
                 .paragraphs(SheetNames.paragraphs(brief.sheets()))
-                .section(settings(brief, result.topic())).section(gains(WorthWords.worth(brief, decision.topic())));
+                .section(settings(brief, result.topic())).section(gains(WorthReport.worth(brief, decision.topic())));
         addClaims(out, decision);
         return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();
     }
 
     private static Section.Builder settings(Brief brief, String topic) {
-        return Section.builder("settings", "To set").bullets(SettingWords.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
+        return Section.builder("settings", "To set").bullets(SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
     }
 
     private static Section.Builder gains(Worth worth) {
@@ -39,13 +39,13 @@ public final class TopicReport {
             GearsReport.addRecommended(out, worth.gears());
         }
         if (worth.extensions() != null) {
-            out.paragraph(RichText.ofStrong(Phrases.capital(WorthWords.extensions(worth.extensions())) + "."))
+            out.paragraph(RichText.ofStrong(Phrases.capital(WorthReport.extensions(worth.extensions())) + "."))
                     .paragraph("This includes carrying their " + Figures.mass(worth.extensions().mass()) + " throughout.");
         }
         List<Item> alternatives = new ArrayList<>();
         for (Alternative each : worth.alternatives()) {
-            alternatives.add(Item.of(RichText.ofStrong(Phrases.capital(WorthWords.alternative(each)) + "."),
-                    WorthWords.lines(each).stream().map(RichText::of).toList()));
+            alternatives.add(Item.of(RichText.ofStrong(Phrases.capital(WorthReport.alternative(each)) + "."),
+                    WorthReport.lines(each).stream().map(RichText::of).toList()));
         }
         out.items(alternatives);
         worth.notes().forEach(out::remark);

@@ -25,7 +25,7 @@ public final class WhyReport {
     /** The whole chain, or what was asked of one value or one rule. */
     public static Report of(WhyResult result) {
         Report.Builder out = result.decision() == null ? Report.builder(RichText.of(WhyResult.CHECKLIST)) : ClaimItems.head(result.decision());
-        out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + BriefText.title(result.brief())))
+        out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + ReportHead.purpose(result.brief())))
                 .paragraphs(SheetNames.paragraphs(result.brief().sheets()));
         if (result.rule() != null) {
             out.section(rule(result.rule()));

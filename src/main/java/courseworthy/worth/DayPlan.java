@@ -136,6 +136,14 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     public record Light(double rise, double set, double dawn, double dusk) {
     }
 
+    /** Less on foot needs no word, s. */
+    private static final double WALKED = 30;
+
+    /** Whether so long beside the bike, s, is worth a word. */
+    public static boolean walks(double seconds) {
+        return seconds >= WALKED;
+    }
+
     /** Works out arrivals, which hang on no decision, before the call is made: the estimate keeps them. */
     public static void ahead(Demands demands) {
         new Planning(null, demands).splits(false);

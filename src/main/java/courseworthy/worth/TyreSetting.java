@@ -24,6 +24,19 @@ import courseworthy.units.PressureSteps;
 public record TyreSetting(boolean front, Range load, double width, Range mounted, double rim, boolean published, double start, double pump,
         Range worth, double floor, Double ceiling, Double wet, boolean capped, double most) {
 
+    /** Less than this apart is not worth a word, Pa. */
+    private static final double WORTH_SAYING = 4_000;
+
+    /** Whether heat or height raises it on the way by more than a gauge shows. */
+    public boolean risesOnTheWay() {
+        return PressureSteps.nearest(most) - start > WORTH_SAYING;
+    }
+
+    /** Whether it rises over the ceiling on the way. */
+    public boolean risesOverCeiling() {
+        return ceiling != null && most > ceiling + WORTH_SAYING && PressureSteps.nearest(most) > PressureSteps.down(ceiling) + 1;
+    }
+
     /** Whole pounds per square inch nearest to a pressure, never above the ceiling. */
     public long psi(double pascal) {
         return PressureSteps.psi(pascal, ceiling);

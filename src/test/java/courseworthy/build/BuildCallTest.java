@@ -68,7 +68,7 @@ class BuildCallTest {
         String list = brief.get("checklist").toString();
         Map<String, String> got = new LinkedHashMap<>();
         build.get("not_met").forEach(each -> got.put(each.get("topic").asText(), each.get("got").asText()));
-        Matcher sag = SAG.matcher(text.substring(text.indexOf("TO SET") + 1));
+        Matcher sag = SAG.matcher(text.substring(text.indexOf("WHAT TO SET") + 1));
         while (sag.find()) {
             String topic = sag.group(1).equals("fork") ? "fork travel" : "rear travel";
             assertThat(Integer.parseInt(sag.group(2))).isLessThan(Integer.parseInt(sag.group(4)));
@@ -99,7 +99,7 @@ class BuildCallTest {
         Request request = with("tyre", "width: 5", "width: 4", "measured width: 6", "measured width: 4");
         JsonNode brief = OutputSchema.tree(tool().brief(request, Format.JSON));
         String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
-        String set = text.substring(text.indexOf("TO SET"), text.indexOf("PLAN FOR THE DAY"));
+        String set = text.substring(text.indexOf("WHAT TO SET"), text.indexOf("PLAN FOR THE DAY"));
         for (JsonNode line : brief.get("build").get("pressures")) {
             Matcher start = Pattern.compile("start from ([0-9.]+) bar").matcher(line.asText());
             assertThat(start.find()).isTrue();
@@ -145,7 +145,7 @@ class BuildCallTest {
             }
         }
         String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(text.substring(text.indexOf("IF IT TURNS"), text.indexOf("WHAT IT IS WORTH"))).contains("not met by your parts: ");
+        assertThat(text.substring(text.indexOf("IF THE FORECAST TURNS"), text.indexOf("TIME GAINED OR LOST"))).contains("not met by your parts: ");
         turned.get("lacking").forEach(each -> assertThat(topics(turned.get("lines"))).doesNotContain(each.get("topic").asText()));
     }
 
@@ -177,7 +177,7 @@ class BuildCallTest {
         Request request = with("cassette", "10, 12, 14, 16, 18, 21, 24, 28, 33, 39, 45, 51]", CLOSE, "10, 11, 13, 15, 17, 20, 23, 26, 30, 34, 39, 45]",
                 CLOSE, "11, 13, 15, 17, 19, 22, 25, 28, 32, 36, 42, 50]", CLOSE);
         String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(text).contains("the easiest of the build is", "the easiest gear of the build is", "are not on this build.");
+        assertThat(text).contains("the easiest of the build is", "the easiest gear of the build is", "but this build is not.");
         assertThat(tool().gears(request, Format.TEXT).replaceAll("\\s+", " ")).contains("the easiest gear of the build is");
         assertThat(tool().brief(RACE, Format.TEXT)).doesNotContain("of the build is");
     }

@@ -4,16 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
+import courseworthy.render.MarkdownRenderer;
 import courseworthy.task.Brief;
 import java.util.ArrayList;
 import java.util.List;
-import org.commonmark.ext.gfm.tables.TableCell;
-import org.commonmark.ext.gfm.tables.TableRow;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.Code;
-import org.commonmark.node.CustomNode;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
@@ -23,6 +21,7 @@ import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Link;
+import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.node.SoftLineBreak;
@@ -42,21 +41,21 @@ class BriefMarkdownTest {
 
     @Test
     void headingsReadFromTheCourseDownToTheChecklist() {
-        assertThat(headings(BriefMarkdown.of(brief))).containsExactly("Heather Ridge, set up for the race, 14 June 2025", "In short",
-                "The call", "Leave alone", "Why", "What spoke against", "Assumed, since not written", "What could not be told, for want of",
-                "To know of the course", "Cautions",
-                "Checklist, 14 June 2025", "Two days before", "Night before", "Race morning");
+        assertThat(headings(page(BriefReport.of(brief)))).containsExactly("Heather Ridge, set up for the race, 14 June 2025", "In short",
+                "Recommended set-up, confidence", "Leave alone", "Reasons", "Advice that was not followed", "Assumed (not given in your files)",
+                "Rules not checked: missing information", "Notes on the course file", "Cautions",
+                "Checklist (! = safety-critical), 14 June 2025", "Two days before", "Night before", "Race morning");
     }
 
     @Test
-    void theTableHasARowForEveryTopicThatApplies() {
-        List<List<String>> rows = rows(BriefMarkdown.of(brief));
+    void everyTopicThatAppliesHasItsLine() {
+        List<String> items = items(page(BriefReport.of(brief)));
         for (Decision decision : brief.decisions()) {
             if (decision.status() == Status.SETTLED) {
-                assertThat(rows).contains(List.of(decision.topic().name(), decision.text(), decision.standing().word()));
+                assertThat(items).contains(decision.topic().name() + ": " + decision.text() + " (" + decision.standing().word() + ")");
             }
         }
-        assertThat(rows).contains(List.of("front tyre pressure", "none possible: the floor against rim strikes lies above the marking", ""));
+        assertThat(items).contains("front tyre pressure: none possible: the floor against rim strikes lies above the marking");
     }
 
     /** What stands in a file shows as it was written and is never markup. */
@@ -68,26 +67,26 @@ class BriefMarkdownTest {
         ExampleBrief hostile = ExampleBrief.rich();
         hostile.name = name;
         hostile.task("house/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, "x");
-        String page = BriefMarkdown.of(hostile.brief());
+        String page = page(BriefReport.of(hostile.brief()));
         String shown = name.strip().replaceAll("\\s+", " ");
         assertThat(headings(page).get(0)).isEqualTo(shown + ", set up for the race, 14 June 2025");
         assertThat(headings(page)).hasSize(14);
         assertThat(foreign(page)).isEmpty();
         String plain = text(PARSER.parse(page));
-        assertThat(plain).contains("[ ] " + shown + " Find: " + shown + " Why:");
+        assertThat(plain).contains("[ ] " + shown + " Done when: " + shown + " Why:");
     }
 
     @Test
-    void aHostileTextInATableStaysInItsCell() {
+    void aHostileReasonStaysInItsLine() {
         ExampleBrief hostile = ExampleBrief.rich();
         hostile.nonePossible("food", "a | b \\| c \\");
-        assertThat(rows(BriefMarkdown.of(hostile.brief()))).contains(List.of("food", "none possible: a | b \\| c \\", ""));
+        assertThat(items(page(BriefReport.of(hostile.brief())))).contains("food: none possible: a | b \\| c \\");
     }
 
     @Test
     void theChecklistAloneCanBePrinted() {
-        assertThat(headings(BriefMarkdown.checklist(brief))).containsExactly("Heather Ridge, set up for the race, 14 June 2025",
-                "Checklist, 14 June 2025", "Two days before", "Night before", "Race morning");
+        assertThat(headings(page(ChecklistReport.of(brief)))).containsExactly("Heather Ridge, set up for the race, 14 June 2025",
+                "Checklist (! = safety-critical), 14 June 2025", "Two days before", "Night before", "Race morning");
     }
 
     private static List<String> headings(String page) {
@@ -101,31 +100,30 @@ class BriefMarkdownTest {
         return out;
     }
 
-    private static List<List<String>> rows(String page) {
-        List<List<String>> out = new ArrayList<>();
+    private static String page(Report report) {
+        return new MarkdownRenderer().render(report);
+    }
+
+    /** The text of each item of a list, without what stands below it. */
+    private static List<String> items(String page) {
+        List<String> out = new ArrayList<>();
         PARSER.parse(page).accept(new AbstractVisitor() {
             @Override
-            public void visit(CustomNode node) {
-                if (node instanceof TableRow) {
-                    List<String> cells = new ArrayList<>();
-                    for (Node cell = node.getFirstChild(); cell instanceof TableCell; cell = cell.getNext()) {
-                        cells.add(text(cell));
-                    }
-                    out.add(cells);
-                }
-                super.visit(node);
+            public void visit(ListItem item) {
+                out.add(text(item.getFirstChild()));
+                super.visit(item);
             }
         });
         return out;
     }
 
-    /** Markup that the page never uses by itself, beyond the emphasised remarks. */
+    /** Markup that the page never uses by itself, beyond emphasised remarks and cautions. */
     private static List<String> foreign(String page) {
         List<String> out = new ArrayList<>();
         PARSER.parse(page).accept(new AbstractVisitor() {
             @Override
             protected void visitChildren(Node parent) {
-                if (parent instanceof Link || parent instanceof Image || parent instanceof BlockQuote || parent instanceof OrderedList
+                if (parent instanceof Link || parent instanceof Image || parent instanceof BlockQuote && !text(parent).startsWith("Caution: ") || parent instanceof OrderedList
                         || parent instanceof Emphasis && !text(parent).endsWith(".") && !text(parent).endsWith("\"")) {
                     out.add(parent.toString());
                 }

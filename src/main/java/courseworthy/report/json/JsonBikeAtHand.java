@@ -4,7 +4,7 @@ import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.MeasureValue;
-import courseworthy.report.AtHandWords;
+import courseworthy.report.BikeAtHandReport;
 import courseworthy.worth.BikeAtHand;
 import java.io.IOException;
 import java.util.List;
@@ -23,14 +23,14 @@ final class JsonBikeAtHand {
         json.object("bike_at_hand");
         json.string("kind", bike.kind());
         json.yesNo("possible", bike.possible());
-        json.strings("text", AtHandWords.lines(bike));
-        json.strings("against", AtHandWords.against(bike));
+        json.strings("text", BikeAtHandReport.lines(bike));
+        json.strings("against", BikeAtHandReport.against(bike));
         if (bike.possible()) {
             json.range("time_s", bike.time(), 0);
             json.range("costs_s", bike.costs(), 0);
         }
         json.list("given");
-        for (Map.Entry<Measure, MeasureValue> each : AtHandWords.given(bike).entrySet()) {
+        for (Map.Entry<Measure, MeasureValue> each : BikeAtHandReport.given(bike).entrySet()) {
             MeasureScale scale = each.getKey().scale();
             json.open();
             json.string("name", each.getKey().written());

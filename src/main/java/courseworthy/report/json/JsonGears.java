@@ -1,7 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.demand.EstimatedRide.Piece;
-import courseworthy.report.ShortfallWords;
+import courseworthy.report.GearShortfallPhrases;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.worth.ClimbInGear;
@@ -40,7 +40,7 @@ public final class JsonGears {
 
     private void shortfall(GearShortfall shortfall) throws IOException {
         json.object("shortfall");
-        json.string("text", ShortfallWords.full(shortfall));
+        json.string("text", GearShortfallPhrases.full(shortfall));
         json.decimal("needed", shortfall.needed(), 3);
         json.yesNo("sustained", shortfall.sustained());
         json.yesNo("made", shortfall.made());

@@ -1,7 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.decision.Decision;
-import courseworthy.report.WorthWords;
+import courseworthy.report.WorthReport;
 import courseworthy.task.Brief;
 import courseworthy.worth.Alternative;
 import courseworthy.worth.BreakEven;
@@ -20,7 +20,7 @@ final class JsonWorth {
 
     /** The leading figure alone, where there is one. */
     void terse(Brief brief, Decision decision) throws IOException {
-        String text = WorthWords.terse(decision.topic().name(), brief);
+        String text = WorthReport.terse(decision.topic().name(), brief);
         if (!text.isEmpty()) {
             json.object("worth");
             json.string("text", text);
@@ -30,12 +30,12 @@ final class JsonWorth {
 
     /** All of it, where there is any. */
     void full(Brief brief, Decision decision) throws IOException {
-        Worth worth = WorthWords.worth(brief, decision.topic());
+        Worth worth = WorthReport.worth(brief, decision.topic());
         if (worth == null) {
             return;
         }
         json.object("worth");
-        json.string("text", WorthWords.terse(decision.topic().name(), brief));
+        json.string("text", WorthReport.terse(decision.topic().name(), brief));
         json.yesNo("front_and_rear", worth.both());
         json.list("alternatives");
         for (Alternative each : worth.alternatives()) {

@@ -9,16 +9,23 @@ import courseworthy.workshop.Part;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What is worth changing and what to leave alone, in sentences. */
-final class WorthwhileWords {
+/** What is worth changing on the bike and what to leave alone. */
+final class WorthwhileReport {
 
-    static final String CHANGES = "Worth changing or not, against the bike as it stands now";
-    static final String LEAVE_ALONE = "Leave alone in the workshop";
-
-    private WorthwhileWords() {
+    private WorthwhileReport() {
     }
 
-    static List<String> changes(Build build) {
+    /** Adds both lists to the section on the build. */
+    static void add(Section.Builder out, Build build) {
+        out.section(Section.builder("build-changes", "Worth changing or not, compared with the bike as it is now").bullets(quoted(changes(build))));
+        out.section(Section.builder("build-leave-alone", "Leave alone in the workshop").bullets(quoted(leaveAlone(build))));
+    }
+
+    private static List<RichText> quoted(List<String> lines) {
+        return lines.stream().map(RichText::ofQuoted).toList();
+    }
+
+    private static List<String> changes(Build build) {
         List<String> out = new ArrayList<>();
         if (build.worthwhile() == null || build.worthwhile().all() == null) {
             return out;
@@ -29,7 +36,7 @@ final class WorthwhileWords {
         if (out.size() > 1) {
             out.add("All together: " + figures(build.worthwhile().all()) + ".");
         }
-        out.add("Rolling, drag and the masses of these parts are in the times; what gears, travel, a dropper or a power meter return is not.");
+        out.add("Times count weight, rolling resistance and drag only; gears, travel, droppers and power meters get no time.");
         return out;
     }
 
@@ -41,13 +48,13 @@ final class WorthwhileWords {
     }
 
     private static String figures(Change change) {
-        String grams = change.grams() == null ? "mass change not known" : change.grams() == 0 ? "no change of mass"
+        String grams = change.grams() == null ? "mass change not known" : change.grams() == 0 ? "no change in mass"
                 : Math.abs(change.grams()) + (change.grams() < 0 ? " g less" : " g more");
         return grams + ", " + returns(change.returns()) + "; about " + Math.round(change.minutes()) + " min of work";
     }
 
     private static String returns(Range returns) {
-        return returns == null ? "what it returns cannot be computed" : WorthWords.returns(returns);
+        return returns == null ? "time saved cannot be worked out" : WorthReport.returns(returns);
     }
 
     /** A word only where the time says one: what serves the call serves it for its own reasons. */
@@ -55,14 +62,14 @@ final class WorthwhileWords {
         if (change.returns() == null || change.returns().mid() >= 0 || change.serves().isEmpty()) {
             return "";
         }
-        return " Not for time, but for what the call is after.";
+        return " No time gain; done for grip or protection.";
     }
 
     private static String fresh(List<Part> parts) {
-        return parts.isEmpty() ? "" : " Hardly ridden: " + names(parts) + ". Ride it before the day, or leave it off.";
+        return parts.isEmpty() ? "" : " Hardly ridden yet: " + names(parts) + ". Ride it before the day, or leave it off.";
     }
 
-    static List<String> leaveAlone(Build build) {
+    private static List<String> leaveAlone(Build build) {
         List<String> out = new ArrayList<>();
         if (build.worthwhile() != null) {
             for (Stay each : build.worthwhile().leaveAlone()) {
@@ -75,7 +82,7 @@ final class WorthwhileWords {
     private static String stay(Stay stay, WorthwhileChanges all) {
         String hours = stay.hours() == null ? "" : " (" + Math.round(stay.hours() / 3600) + " h ridden)";
         String where = stay.place() == null ? "" : " as " + stay.place();
-        String returns = stay.returns() == null ? "" : " would return " + Figures.time(stay.returns()) + season(stay, all) + ", but";
+        String returns = stay.returns() == null ? "" : " would save " + Figures.time(stay.returns()) + season(stay, all) + ", but";
         String because = String.join("; ", stay.because());
         return stay.part() + hours + where + (returns.isEmpty() ? ": " : returns + " ") + because + ".";
     }

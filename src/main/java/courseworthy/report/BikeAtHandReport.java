@@ -4,49 +4,32 @@ import courseworthy.claim.Claim;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
-import courseworthy.report.Page.Weight;
 import courseworthy.ride.Range;
 import courseworthy.worth.BikeAtHand;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** Writes the bike at hand beside the one that is called: how it would be set up, and what it costs. */
-public final class AtHandWords {
+/** The rider's own bike where another kind is recommended: how it would be set up, and what it costs. */
+public final class BikeAtHandReport {
 
-    private static final int ABOUT = 10;
+    static final String ID = "own-bike";
 
-    private AtHandWords() {
+    private BikeAtHandReport() {
     }
 
-    public static void add(Page page, BikeAtHand bike) {
+    /** The rider's own bike; empty where it is the recommended one. */
+    static Section section(BikeAtHand bike) {
         if (bike == null) {
-            return;
+            return Section.builder(ID, "If you ride your own bike").build();
         }
-        page.heading("IF YOU RIDE YOUR " + bike.kind().toUpperCase(Locale.ROOT) + " BIKE");
-        for (String line : lines(bike)) {
-            page.text(2, 4, line, bike.possible() ? Weight.PLAIN : Weight.ALERT);
-        }
-        for (SetUpSummary.Entry entry : rows(bike)) {
-            page.row(entry.about(), ABOUT, entry.values(), Weight.BOLD, "", 0, Weight.PLAIN);
-        }
-    }
-
-    public static void add(Marked page, BikeAtHand bike) {
-        if (bike == null) {
-            return;
-        }
-        page.heading(2, "If you ride your " + bike.kind() + " bike");
-        for (String line : lines(bike)) {
-            page.bullet(line);
-        }
-        for (SetUpSummary.Entry entry : rows(bike)) {
-            page.bullet(entry.about() + ":", entry.values());
-        }
+        List<Definition> rows = new ArrayList<>();
+        rows(bike).forEach(each -> rows.add(Definition.of(each.about(), RichText.ofStrong(each.values()))));
+        return Section.builder(ID, "If you ride your " + bike.kind() + " bike").paragraphs(lines(bike).stream().map(RichText::ofQuoted).toList())
+                .definitions(rows).build();
     }
 
     private static List<SetUpSummary.Entry> rows(BikeAtHand bike) {
@@ -58,17 +41,17 @@ public final class AtHandWords {
         if (bike.possible()) {
             out.add("It takes " + Figures.time(bike.time()) + ", " + apart(bike.costs()) + " the " + bike.called() + " bike recommended above.");
         } else {
-            out.add("A limit rules it out here, so no set-up of it is given.");
+            out.add("A limit rules it out here, so no set-up is given for it.");
         }
         against(bike).forEach(line -> out.add("Against it: " + line));
         if (bike.possible() && !bike.against().isEmpty()) {
-            out.add("The time counts rolling, mass and position, not grip, punctures or what you have to walk, nor how much deeper a"
+            out.add("The time counts rolling, mass and position, not grip, punctures, walking or how much deeper a"
                     + " narrow tyre sinks" + (bike.costs().mid() < 0 ? ": do not take it for the faster bike here." : "."));
         }
         List<String> given = new ArrayList<>();
         given(bike).forEach((measure, value) -> given.add(measure.written() + " " + measure.scale().text(value.mid())));
         if (bike.possible() && !given.isEmpty()) {
-            out.add("What your files give of it: " + String.join(", ", given) + ".");
+            out.add("Your files say of it: " + String.join(", ", given) + ".");
         }
         return out;
     }

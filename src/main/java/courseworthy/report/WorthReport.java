@@ -19,13 +19,22 @@ import courseworthy.worth.WorthCalculator;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Sentences on what decisions are worth, the same for every output that is read by people. */
-public final class WorthWords {
+/** What decisions gain or cost in time on this course. */
+public final class WorthReport {
 
     /** Below this a difference is none, s. */
     private static final double NOTHING = 0.5;
 
-    private WorthWords() {
+    static final String ID = "worth";
+
+    private WorthReport() {
+    }
+
+    /** The leading figures of the whole recommendation; empty where none is known. */
+    static Section section(Brief brief) {
+        List<Definition> rows = new ArrayList<>();
+        terse(brief).forEach(each -> rows.add(Definition.of(each.about(), each.values())));
+        return Section.builder(ID, "Time gained or lost on this course").aside("details: --topic NAME").definitions(rows).build();
     }
 
     /** The leading figures of the whole call, each after the topic it belongs to. */
@@ -38,7 +47,7 @@ public final class WorthWords {
         add(out, "hardest gear", brief);
         add(out, "rear tyre casing", brief);
         add(out, "aero extensions", brief);
-        out.add(new Entry("mass", "1 kg less returns " + Figures.time(brief.worths().perKilogram()) + "."));
+        out.add(new Entry("mass", "1 kg less saves " + Figures.time(brief.worths().perKilogram()) + "."));
         return out;
     }
 
@@ -71,13 +80,13 @@ public final class WorthWords {
         return turned.isEmpty() ? "" : String.join(", ", turned) + ".";
     }
 
-    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it, it is told that a harder one serves. */
+    /** Nobody turns more than the highest cadence: where the easiest gear would ask for it, it says that you would be in a harder one. */
     private static void turned(List<String> out, Brief brief, Kind kind, String where) {
         ClimbInGear climbed = brief.worths().climbed(kind);
         if (climbed != null) {
             MeasureValue highest = brief.demands().get(Measure.HIGHEST_CADENCE);
             boolean spun = highest != null && climbed.cadence().mid() > Measure.HIGHEST_CADENCE.scale().resolution().shown(highest.mid());
-            out.add(Figures.cadence(climbed.cadence()) + " " + where + (spun ? " (a harder gear serves)" : ""));
+            out.add(Figures.cadence(climbed.cadence()) + " " + where + (spun ? " (you would be in a harder gear)" : ""));
         }
     }
 
@@ -99,17 +108,17 @@ public final class WorthWords {
         return capital(extensions(brief.worths().on(decision.topic()).extensions())) + ".";
     }
 
-    /** {@code light front and rear returns 40 s (10 to 90)}. */
+    /** {@code light front and rear saves 40 s (10 to 90)}. */
     static String alternative(Alternative alternative) {
         return alternative.value() + " " + returns(alternative.saved());
     }
 
     static String returns(Range saved) {
         if (Math.abs(saved.mid()) < NOTHING) {
-            return saved.mid() == 0 ? "returns nothing" : saved.mid() > 0 ? "returns less than a second" : "costs less than a second";
+            return saved.mid() == 0 ? "saves nothing" : saved.mid() > 0 ? "saves less than a second" : "costs less than a second";
         }
-        String time = saved.mid() > 0 ? "returns " + Figures.time(saved) : "costs " + Figures.time(turned(saved));
-        return time + (saved.low() < 0 && saved.high() > 0 ? ", so which is faster cannot be told" : "");
+        String time = saved.mid() > 0 ? "saves " + Figures.time(saved) : "costs " + Figures.time(turned(saved));
+        return time + (saved.low() < 0 && saved.high() > 0 ? ", too close to call" : "");
     }
 
     private static Range turned(Range range) {
@@ -137,7 +146,7 @@ public final class WorthWords {
         return Figures.mass(less ? turned(added) : added) + (less ? " less" : " more");
     }
 
-    /** {@code It pays only below one extra tube stop (8 min) in 12 such rides (5 to 30)}. */
+    /** {@code Light is faster only if it adds fewer than one tube stop (8 min) per 12 such rides (5 to 30)}. */
     static String odds(BreakEven even) {
         return odds(even, even.faster());
     }
@@ -145,14 +154,14 @@ public final class WorthWords {
     /** @param faster the faster option in words */
     static String odds(BreakEven even, String faster) {
         String cost = " (" + Figures.time(even.cost().mid()) + ")";
-        String pays = capital(faster) + " pays only below ";
+        String pays = capital(faster) + " is faster only if it adds fewer than ";
         Range rides = even.rides();
         if (rides.mid() < 1) {
             String least = Double.isInfinite(rides.high()) ? "none" : Phrases.number(1 / rides.high(), 1);
-            return pays + Phrases.number(1 / rides.mid(), 1) + " extra " + plural(even.stop()) + cost + " a ride (" + least + " to " + Phrases.number(1 / rides.low(), 1) + ")";
+            return pays + Phrases.number(1 / rides.mid(), 1) + " " + plural(even.stop()) + cost + " per ride (" + least + " to " + Phrases.number(1 / rides.low(), 1) + ")";
         }
         String ends = Double.isInfinite(rides.high()) ? count(rides.low()) + " or more" : count(rides.low()) + " to " + count(rides.high());
-        return pays + "one extra " + even.stop() + cost + " in " + count(rides.mid()) + " such rides (" + ends + ")";
+        return pays + "one " + even.stop() + cost + " per " + count(rides.mid()) + " such rides (" + ends + ")";
     }
 
     /** {@code tube stops that lose the group}. */
@@ -164,15 +173,15 @@ public final class WorthWords {
         return Phrases.number(rides, rides < 10 ? 1 : 0);
     }
 
-    /** What it returns over a year; empty where the number of races is not written. */
+    /** What it saves over a year; empty where the number of races is not given. */
     static String season(BreakEven even) {
-        return even.season() == null ? "" : "Over " + even.races() + " such races a year it returns " + Figures.time(even.season()) + "; one "
+        return even.season() == null ? "" : "Over " + even.races() + " such races a year it saves " + Figures.time(even.season()) + "; one "
                 + even.stop() + " costs " + Figures.time(even.cost());
     }
 
     static String extensions(Extensions extensions) {
         if (extensions.share().high() <= 0) {
-            return "nowhere on this course can they be used; carrying them " + returns(extensions.saved());
+            return "you cannot use them anywhere on this course; carrying them " + returns(extensions.saved());
         }
         return "used on " + Figures.percent(extensions.share(), 0) + " of the course, where drag is " + Figures.percent(extensions.drag(), 0)
                 + " of the usual; that " + returns(extensions.saved()) + " for someone riding alone there";
@@ -200,6 +209,6 @@ public final class WorthWords {
     }
 
     static String capital(String text) {
-        return BriefText.capital(text);
+        return Phrases.capital(text);
     }
 }

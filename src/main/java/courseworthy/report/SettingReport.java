@@ -13,48 +13,55 @@ import courseworthy.worth.TyreSetting;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a mechanic sets, in words, the same for terminal and page. */
-final class SettingWords {
+/** What to set before the start: tyre pressures, sag, damping and lockout. */
+final class SettingReport {
 
-    /** What is less than this apart is not told, Pa. */
-    private static final double TOLD = 4_000;
+    static final String ID = "settings";
+    static final String CHART = "Starting points of common practice; if the manufacturer's chart for fork or shock differs, follow the chart. Count clicks"
+            + " from fully closed, without force.";
 
-    static final String CHART = "Starting points of common practice: the maker's chart for fork and shock leads. Count clicks from fully closed, without force.";
-
-    private SettingWords() {
+    private SettingReport() {
     }
 
-    /** One line: what, and the values. */
-    record Row(String about, String values) {
+    /** The settings with what to watch; empty where nothing is set. */
+    static Section.Builder section(Brief brief) {
+        Section.Builder out = inShort(brief);
+        return out.remark(brief.outlook().suspension() == null ? "" : CHART);
     }
 
-    /** The settings in a few lines; empty where nothing is set. */
-    static List<Row> rows(DayOutlook outlook) {
-        List<Row> out = new ArrayList<>();
+    /** The same without how to read it. */
+    static Section.Builder inShort(Brief brief) {
+        Section.Builder out = Section.builder(ID, "What to set").definitions(rows(brief.outlook()));
+        alerts(brief).forEach(line -> out.caution(RichText.ofQuoted(line)));
+        return out;
+    }
+
+    private static List<Definition> rows(DayOutlook outlook) {
+        List<Definition> out = new ArrayList<>();
         if (outlook.pressures() != null && (outlook.pressures().front() != null || outlook.pressures().rear() != null)) {
-            out.add(new Row("Pressure", pressure(outlook.pressures())));
+            out.add(Definition.of("Pressure", pressure(outlook.pressures())));
         }
         SuspensionSettings suspension = outlook.suspension();
         if (suspension != null) {
-            out.add(new Row("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
+            out.add(Definition.of("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
             dials(out, "Rebound", suspension.rebound(), suspension.shockRebound());
             dials(out, "Compression", suspension.compression(), suspension.shockCompression());
             if (suspension.lockout() != null) {
-                out.add(new Row("Lockout", suspension.lockout() + lockout(suspension.lockout())));
+                out.add(Definition.of("Lockout", suspension.lockout() + lockout(suspension.lockout())));
             }
         }
         return out;
     }
 
     /** Whose settings they are where there is a build, and what goes beyond a limit; empty where nothing is to be said. */
-    static List<String> alerts(Brief brief) {
+    private static List<String> alerts(Brief brief) {
         List<String> out = new ArrayList<>();
         if (brief.build() != null && brief.build().bike() != null) {
             out.add("These are for the parts of the build.");
             List<String> pads = BuildCall.padsApart(brief.build());
             if (!pads.isEmpty()) {
-                out.add("Brake pads differ: " + pads.get(0) + " at the front, " + pads.get(1) + " at the rear. What is said of pads below is of the"
-                        + " front's; look at the rear's by themselves.");
+                out.add("Brake pads differ: " + pads.get(0) + " at the front, " + pads.get(1) + " at the rear. Whatever is said about pads below is"
+                        + " for the front; check the rear ones separately.");
             }
         }
         DayOutlook outlook = brief.outlook();
@@ -67,17 +74,12 @@ final class SettingWords {
 
     private static void alert(List<String> out, String tyre, TyreSetting setting) {
         if (setting != null && setting.capped()) {
-            out.add(tyre + "where it is pumped more than the limit of " + bar(PressureSteps.down(setting.ceiling())) + " bar would be needed; pump to the limit.");
+            out.add(tyre + "at the place you pump, the target would be over the " + bar(PressureSteps.down(setting.ceiling())) + " bar limit; pump to the limit.");
         }
-        if (setting != null && risesOver(setting)) {
-            out.add(tyre + "by heat and height it may rise to " + bar(setting.most()) + " bar on the way, over the limit of "
-                    + bar(PressureSteps.down(setting.ceiling())) + " bar: start lower, or let air out there.");
+        if (setting != null && setting.risesOverCeiling()) {
+            out.add(tyre + "heat and altitude may raise it to " + bar(setting.most()) + " bar on the way, over the "
+                    + bar(PressureSteps.down(setting.ceiling())) + " bar limit: start lower, or let some air out there.");
         }
-    }
-
-    private static boolean risesOver(TyreSetting tyre) {
-        return tyre.ceiling() != null && tyre.most() > tyre.ceiling() + TOLD
-                && PressureSteps.nearest(tyre.most()) > PressureSteps.down(tyre.ceiling()) + 1;
     }
 
     /** Both tyres in one line. */
@@ -129,24 +131,24 @@ final class SettingWords {
         return Phrases.number(metres * 1000, 0) + " mm";
     }
 
-    private static void dials(List<Row> out, String about, Dial fork, Dial shock) {
+    private static void dials(List<Definition> out, String about, Dial fork, Dial shock) {
         if (fork == null) {
             return;
         }
         if (shock == null || fork.range() == null && shock.range() == null) {
-            out.add(new Row(about, dial(fork)));
+            out.add(Definition.of(about, dial(fork)));
         } else {
-            out.add(new Row(about, "fork " + dial(fork) + "; shock " + dial(shock)));
+            out.add(Definition.of(about, "fork " + dial(fork) + "; shock " + dial(shock)));
         }
     }
 
     private static String dial(Dial dial) {
-        return dial.range() == null ? Phrases.number(100 * dial.share(), 0) + " % of the clicks from closed, " + towards(dial.share())
+        return dial.range() == null ? Phrases.number(100 * dial.share(), 0) + " % open (of clicks from closed), " + towards(dial.share())
                 : dial.clicks() + " of " + dial.range() + " clicks from closed";
     }
 
     private static String towards(double share) {
-        return share < 0.2 ? "nearly closed" : share < 0.4 ? "towards closed" : share <= 0.6 ? "about the middle" : share < 0.8 ? "towards open"
+        return share < 0.2 ? "nearly closed" : share < 0.4 ? "towards closed" : share <= 0.6 ? "about half-way" : share < 0.8 ? "towards open"
                 : "nearly open";
     }
 
@@ -197,7 +199,7 @@ final class SettingWords {
 
     private static void turned(List<String> out, Dial fork, Dial shock, String key) {
         if (fork != null) {
-            out.add("Fork: " + dial(fork) + "." + (fork.range() == null ? " Write " + key + " in the bike block to have it counted." : ""));
+            out.add("Fork: " + dial(fork) + "." + (fork.range() == null ? " Give " + key + " under bike to have the clicks counted." : ""));
         }
         if (shock != null) {
             out.add("Shock: " + dial(shock) + ".");
@@ -208,23 +210,23 @@ final class SettingWords {
         List<String> out = new ArrayList<>();
         out.add("At the start " + shown(tyre, tyre.start()) + "; worth trying " + bar(tyre.worth().low()) + " to " + bar(tyre.worth().high())
                 + " bar (" + tyre.psi(tyre.worth().low()) + " to " + tyre.psi(tyre.worth().high()) + " psi). "
-                + (tyre.published() ? "By the relation of 15 % drop, measured on smooth roads (Heine and Berto), good to 8 %."
-                        : "There is no published basis off hard ground or beyond 37 mm: a range of practice."));
+                + (tyre.published() ? "From the 15 % tyre drop relation, measured on smooth roads (Heine and Berto), good to 8 %."
+                        : "Nothing is published for soft ground or tyres over 37 mm: this is the range used in practice."));
         out.add("Wheel load at the start line " + Figures.range(tyre.load(), 0, "kg") + ": rider, kit, bike and water, by position.");
         out.add(pumped(pressures, tyre));
         out.add("Not under " + bar(PressureSteps.up(tyre.floor())) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
-                ? "No limit from above is known here: read tyre and rim before pumping."
-                : "Never over " + bar(PressureSteps.down(tyre.ceiling())) + " bar, the lowest limit that is known."));
+                ? "No upper limit is given: read tyre and rim before you pump."
+                : "Never over " + bar(PressureSteps.down(tyre.ceiling())) + " bar, the lowest limit known."));
         if (tyre.mounted() != null) {
             out.add("A tyre marked " + millimetres(tyre.width()) + " measures " + Figures.range(tyre.mounted().times(1000), 1, "mm")
-                    + " on a rim of " + millimetres(tyre.rim()) + " inside, by its geometry: measure it, the pressure is for "
+                    + " on a rim of " + millimetres(tyre.rim()) + " internal width, by its geometry: measure it, since the pressure is for "
                     + millimetres(tyre.width()) + " as mounted.");
         }
         out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
-                : "If it turns wet: leave it; what speaks for this pressure outweighs the wet.");
-        if (PressureSteps.nearest(tyre.most()) - tyre.start() > TOLD) {
-            out.add("On the way the same filling may show up to " + bar(tyre.most()) + " bar, by heat and height."
-                    + (risesOver(tyre) ? " That is over the limit: start lower, or let air out there." : ""));
+                : "If it turns wet: leave it; the reasons for this pressure outweigh the wet.");
+        if (tyre.risesOnTheWay()) {
+            out.add("On the way the gauge may show up to " + bar(tyre.most()) + " bar, from heat and altitude."
+                    + (tyre.risesOverCeiling() ? " That is over the limit: start lower, or let some air out there." : ""));
         }
         return out;
     }
@@ -232,17 +234,17 @@ final class SettingWords {
     private static String unknown(PressureSettings pressures) {
         boolean heat = pressures.start().temperature() == null && pressures.pumped().temperature() != null;
         boolean height = pressures.start().height() == null && pressures.pumped().height() != null;
-        return heat && height ? " Neither temperature nor height of the start is known, so they are not reckoned with."
-                : heat ? " The start's temperature is not known, so it is not reckoned with: write the forecast."
-                : height ? " The start's height is not known, so it is not reckoned with." : "";
+        return heat && height ? " Neither temperature nor height of the start is known, so they are not included."
+                : heat ? " The temperature at the start is not known, so it is not included: give the forecast."
+                : height ? " The height of the start is not known, so it is not included." : "";
     }
 
     private static String pumped(PressureSettings pressures, TyreSetting tyre) {
         if (!pressures.pumpedKnown()) {
-            return "Pumped at the start (assumed; pumped at in the event tells otherwise): the gauge shows the same.";
+            return "Pumped at the start (assumed; give another place as \"pumped at\" in the event): the gauge shows the same.";
         }
         return "Pumped at " + place(pressures.pumped()) + " the gauge shows " + shown(tyre, tyre.pump()) + "; the start is at "
                 + (place(pressures.start()).isEmpty() ? "a place not known" : place(pressures.start())) + "." + unknown(pressures)
-                + (tyre.capped() ? " More would be over the limit there: let the start have less." : "");
+                + (tyre.capped() ? " More would be over the limit there: accept less at the start." : "");
     }
 }

@@ -5,10 +5,10 @@ import courseworthy.worth.GearShortfall.Other;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An easiest gear that is not easy enough, in words, the same for every output that is read by people. */
-public final class ShortfallWords {
+/** Sentences on an easiest gear that is not easy enough. */
+public final class GearShortfallPhrases {
 
-    private ShortfallWords() {
+    private GearShortfallPhrases() {
     }
 
     /** For the first lines of a brief. */
@@ -20,10 +20,10 @@ public final class ShortfallWords {
 
     /** What it costs, and where the gear that is needed is to be had. */
     public static String full(GearShortfall shortfall) {
-        String why = shortfall.made() && shortfall.mounted() ? "Rings and cassettes that go easier on a " + shortfall.bike() + " bike, down to "
-                + ratio(shortfall.easiest()) + ", are not on this build." : shortfall.made() ? "Other advice outweighs the easier gears that there are on a " + shortfall.bike() + " bike, down to "
-                + ratio(shortfall.easiest()) + "." : "No rings and cassette that are ridden together on a " + shortfall.bike()
-                + " bike go easier than " + ratio(shortfall.easiest()) + ".";
+        String why = shortfall.made() && shortfall.mounted() ? "A " + shortfall.bike() + " bike can be geared as low as " + ratio(shortfall.easiest())
+                + ", but this build is not." : shortfall.made() ? "A " + shortfall.bike() + " bike can be geared as low as "
+                + ratio(shortfall.easiest()) + ", but other advice outweighs it." : "No common chainring and cassette combination on a " + shortfall.bike()
+                + " bike goes lower than " + ratio(shortfall.easiest()) + ".";
         return "The gears are too hard for your legs: " + lower(where(shortfall)) + " needs " + ratio(shortfall.needed())
                 + ", and the easiest gear " + (shortfall.mounted() ? "of the build " : "") + "is " + shortfall.gear() + cadence(shortfall) + cost(shortfall) + ". " + why + " " + others(shortfall);
     }
@@ -37,8 +37,8 @@ public final class ShortfallWords {
     }
 
     private static String cadence(GearShortfall shortfall) {
-        return shortfall.cadence() == null ? "" : ": about " + Phrases.number(shortfall.cadence().mid(), 0) + " turns a minute there, where you want "
-                + Phrases.number(shortfall.lowest(), 0);
+        return shortfall.cadence() == null ? "" : ": about " + Phrases.number(shortfall.cadence().mid(), 0) + " rpm there, where you want "
+                + Phrases.number(shortfall.lowest(), 0) + " rpm";
     }
 
     private static String cost(GearShortfall shortfall) {
@@ -59,10 +59,10 @@ public final class ShortfallWords {
         List<String> out = new ArrayList<>();
         for (Other other : shortfall.others()) {
             out.add("a " + other.bike() + " bike (down to " + ratio(other.easiest()) + " where it needs " + ratio(other.needed()) + ", about "
-                    + PlanWords.clock(other.total().mid()) + " h)");
+                    + PlanReport.clock(other.total().mid()) + " h)");
         }
         return shortfall.others().get(0).reaches() ? "Easy enough: " + String.join(", ", out) + "."
-                : "On no kind of bike here are the gears easy enough; nearest comes " + out.get(0) + ".";
+                : "No kind of bike has gears easy enough here; the closest is " + out.get(0) + ".";
     }
 
     private static String ratio(double ratio) {

@@ -1,0 +1,154 @@
+package courseworthy.report;
+
+import courseworthy.course.ElevationLine;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.Status;
+import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.task.Brief;
+import courseworthy.task.Brief.LeaveAlone;
+import courseworthy.task.LeadingReason;
+import courseworthy.task.MissingInputs;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the bike should be set up for one rider and one day, why, and what to do: the whole of it, or its main points. */
+public final class BriefReport {
+
+    private static final String IN_SHORT = "in-short";
+    private static final String SET_UP = "set-up";
+    private static final String CLOSE = "close";
+    private static final String LEAVE_ALONE = "leave-alone";
+    private static final String REASONS = "reasons";
+    private static final String AGAINST = "against";
+    private static final String ASSUMED = "assumed";
+    private static final String MISSING = "missing";
+    private static final String COURSE_FILE = "course-file";
+    private static final String CAUTIONS = "cautions";
+
+    /** The parts of a brief, as they are asked for, in the order in which they stand. */
+    public static final List<String> PARTS = List.of(IN_SHORT, SET_UP, CLOSE, SettingReport.ID, PlanReport.ID, ForecastReport.ID, BikeAtHandReport.ID,
+            WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
+
+    private static final String CONFIDENCE_MEANS = "settled: all advice agrees. leaning: about two thirds agrees. split: less than that. bounded: within limits,"
+            + " but nothing preferred. assumed: no advice, a common value.";
+
+    private final Brief brief;
+
+    private BriefReport(Brief brief) {
+        this.brief = brief;
+    }
+
+    /** The whole brief. */
+    public static Report of(Brief brief) {
+        return new BriefReport(brief).whole();
+    }
+
+    private Report whole() {
+        return head().section(inShort()).section(setUp()).section(close()).section(SettingReport.section(brief)).section(PlanReport.section(brief))
+                .section(ForecastReport.section(brief)).section(BikeAtHandReport.section(brief.outlook().bikeAtHand())).section(WorthReport.section(brief))
+                .section(BuildReport.section(brief.build())).section(leaveAlone()).section(reasons()).section(against()).section(assumed()).section(missing())
+                .section(courseFile()).section(cautions()).section(ChecklistReport.section(brief.checklist())).build();
+    }
+
+    private Report.Builder head() {
+        Report.Builder out = ReportHead.of(brief, ReportHead.purpose(brief));
+        Phrases.course(brief).forEach(out::paragraph);
+        ElevationLine line = brief.course().line();
+        if (line != null) {
+            out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), true), CourseReport.elevation(brief.course())));
+        }
+        return out.caution(Phrases.missingGround(brief));
+    }
+
+    private Section.Builder inShort() {
+        List<Definition> rows = new ArrayList<>();
+        for (SetUpSummary.Entry entry : SetUpSummary.of(brief)) {
+            rows.add(Definition.of(entry.about(), RichText.ofQuoted(entry.values()).in(Style.STRONG)));
+        }
+        return Section.builder(IN_SHORT, "In short").definitions(rows);
+    }
+
+    private Section.Builder setUp() {
+        Section.Builder out = Section.builder(SET_UP, "Recommended set-up").aside("confidence");
+        for (TopicGroup group : TopicGroup.of(brief.decisions())) {
+            List<Definition> rows = new ArrayList<>();
+            for (Decision decision : group.decisions()) {
+                if (decision.status() != Status.NOT_APPLICABLE) {
+                    rows.add(row(decision));
+                }
+            }
+            out.definitions(group.title(), rows);
+        }
+        List<String> without = Phrases.without(brief.decisions());
+        return out.remark(without.isEmpty() ? "" : "Does not apply to this bike: " + String.join(", ", without) + ".").remark(CONFIDENCE_MEANS);
+    }
+
+    private Definition row(Decision decision) {
+        String name = decision.topic().name();
+        return decision.status() == Status.NONE_POSSIBLE
+                ? Definition.of(name, RichText.EMPTY.styled("none possible: ", Style.ATTENTION).quoted(decision.why()))
+                : Definition.of(name, RichText.ofQuoted(decision.text()).in(Style.STRONG)).remark(RichText.of(Phrases.sure(brief, decision)));
+    }
+
+    private Section.Builder close() {
+        List<String> lines = Phrases.close(brief.close());
+        return Section.builder(CLOSE, "Close calls").remark(lines.isEmpty() ? "" : Phrases.CLOSE_MEANS).bullets(quoted(lines));
+    }
+
+    private Section.Builder leaveAlone() {
+        List<RichText> lines = new ArrayList<>();
+        for (LeaveAlone thing : brief.leaveAlone()) {
+            lines.add(RichText.EMPTY.append(RichText.ofQuoted(thing.what()).in(Style.STRONG)).quoted(thing.because().isEmpty() ? "" : ". " + thing.because()));
+        }
+        return Section.builder(LEAVE_ALONE, "Leave alone").bullets(lines);
+    }
+
+    private Section.Builder reasons() {
+        List<RichText> lines = new ArrayList<>();
+        for (LeadingReason reason : brief.reasons()) {
+            lines.add(RichText.ofQuoted(Phrases.values(reason.decisions())).in(Style.STRONG).text(": ").quoted(Phrases.because(reason.claim().author())));
+        }
+        return Section.builder(REASONS, "Reasons").remark(Phrases.ELSE_PRACTICE).paragraph(lines.isEmpty() ? "No rule applied; every value is a default." : "")
+                .bullets(lines);
+    }
+
+    private Section.Builder against() {
+        List<RichText> lines = new ArrayList<>();
+        for (Decision decision : brief.decisions()) {
+            for (Lost lost : Phrases.against(decision)) {
+                lines.add(RichText.of(decision.topic().name() + ": ").quoted(Phrases.says(lost.claim()) + ", " + Phrases.lost(lost) + ". "
+                        + Phrases.because(lost.claim().author())));
+            }
+        }
+        return Section.builder(AGAINST, "Advice that was not followed").bullets(lines);
+    }
+
+    private Section.Builder assumed() {
+        List<Definition> rows = new ArrayList<>();
+        brief.demands().assumed().forEach(each -> rows.add(Definition.of(each.what(), RichText.ofQuoted(each.value()))));
+        return Section.builder(ASSUMED, "Assumed (not given in your files)").bullets(quoted(brief.course().assumed())).definitions(rows);
+    }
+
+    private Section.Builder missing() {
+        List<Definition> rows = new ArrayList<>();
+        for (MissingInputs wanted : brief.wanted()) {
+            rows.add(Definition.of(wanted.place().word(), Phrases.wanted(wanted)));
+        }
+        return Section.builder(MISSING, "Rules not checked: missing information").definitions(rows);
+    }
+
+    private Section.Builder courseFile() {
+        return Section.builder(COURSE_FILE, "Notes on the course file").bullets(quoted(Phrases.mended(brief.course())));
+    }
+
+    private Section.Builder cautions() {
+        Section.Builder out = Section.builder(CAUTIONS, "Cautions");
+        Phrases.cautions(brief).forEach(line -> out.caution(RichText.ofQuoted(line)));
+        return out;
+    }
+
+    private static List<RichText> quoted(List<String> lines) {
+        return lines.stream().map(RichText::ofQuoted).toList();
+    }
+}

@@ -1,0 +1,182 @@
+package courseworthy.report;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.fit.FitFindings.Finding;
+import courseworthy.workshop.Part;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The parts of a workshop that come closest to the recommendation, what to swap, and where they fall short. */
+final class BuildReport {
+
+    static final String ID = "build";
+
+    private BuildReport() {
+    }
+
+    /** The whole build; empty where no workshop is given. */
+    static Section section(Build build) {
+        Section.Builder out = Section.builder(ID, "The build");
+        if (build == null) {
+            return out.build();
+        }
+        if (build.bike() == null) {
+            out.caution(title(build));
+        } else {
+            out.paragraph(RichText.EMPTY.append(RichText.ofQuoted(title(build)).in(Style.STRONG)));
+        }
+        List<Definition> parts = new ArrayList<>();
+        build.parts().forEach(each -> parts.add(Definition.of(each.place().words(), RichText.ofQuoted(part(build, each)))));
+        out.definitions(parts);
+        list(out, "blocked", "What stops each bike, as it is now", findings(build.inTheWay()));
+        list(out, "pressures", "Pressures for these tyres", build.pressures());
+        list(out, "swaps", "To change, in this order", swaps(build));
+        if (build.position() != null) {
+            list(out, "position", RichText.of("Position, as on ").quoted(build.position().from().bike().name()), PositionReport.inBrief(build.position()));
+        }
+        WorthwhileReport.add(out, build);
+        list(out, "lacking", lacking(build), build.lacking());
+        list(out, "put-back", "After the race: put the bike back as it is now", back(build));
+        list(out, "wear", "Worn", build.wear());
+        list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
+        list(out, "check", "Check before you build", findings(build.toMind()));
+        return out.build();
+    }
+
+    /** The bike and how much work it takes, for a rider in a hurry; empty where no workshop is given. */
+    static Section inShort(Build build) {
+        Section.Builder out = Section.builder(ID, "The build");
+        if (build == null) {
+            return out.build();
+        }
+        if (build.bike() == null) {
+            return out.caution(title(build)).bullets(quoted(findings(build.inTheWay()))).build();
+        }
+        out.paragraph(RichText.ofQuoted(title(build)).in(Style.STRONG));
+        out.bullets(quoted(build.swaps().stream().map(BuildReport::work).toList()));
+        return out.build();
+    }
+
+    private static void list(Section.Builder out, String id, String heading, List<String> lines) {
+        list(out, id, RichText.of(heading), lines);
+    }
+
+    private static void list(Section.Builder out, String id, RichText heading, List<String> lines) {
+        out.section(Section.builder(ID + "-" + id, heading).bullets(quoted(lines)));
+    }
+
+    private static List<RichText> quoted(List<String> lines) {
+        return lines.stream().map(RichText::ofQuoted).toList();
+    }
+
+    private static List<String> findings(List<Finding> findings) {
+        return findings.stream().map(BuildReport::finding).toList();
+    }
+
+    private static List<String> swaps(Build build) {
+        List<String> out = new ArrayList<>();
+        build.swaps().forEach(each -> out.add(swap(each)));
+        if (!out.isEmpty()) {
+            out.add(total(build));
+        }
+        return out;
+    }
+
+    private static String work(Swap swap) {
+        return swap.what() + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about "
+                + Math.round(swap.minutes()) + " min";
+    }
+
+    static String title(Build build) {
+        return build.bike() == null ? "No bike can be built within all limits."
+                : build.bike() + ", " + kilograms(build.mass()) + weighed(build) + " (as it is now " + kilograms(build.massNow()) + ")";
+    }
+
+    /** The heading over what is missing. */
+    static String lacking(Build build) {
+        return build.bike() == null ? "Missing" : "Missing elsewhere";
+    }
+
+    private static String weighed(Build build) {
+        if (build.unweighed().isEmpty()) {
+            return "";
+        }
+        List<String> names = new ArrayList<>();
+        for (Part part : build.unweighed()) {
+            names.add(part.name());
+        }
+        return " without " + String.join(", ", names) + ", whose mass is not known";
+    }
+
+    static String kilograms(double mass) {
+        return BigDecimal.valueOf(mass).setScale(2, RoundingMode.HALF_UP).toPlainString() + " kg";
+    }
+
+    /** The part, and where it comes from where it has to move. */
+    private static String part(Build build, Fitted fitted) {
+        for (Swap swap : build.swaps()) {
+            if (swap.place() == fitted.place() && fitted.part().equals(swap.on())) {
+                return fitted.part() + (swap.from() == null ? " (to fit)" : " (to fit, from " + swap.from() + ")");
+            }
+        }
+        return fitted.part().name();
+    }
+
+    private static String swap(Swap swap) {
+        return work(swap) + grams(swap.grams()) + why(swap) + after(swap);
+    }
+
+    /** The work back, each step in short: what it asks for afterwards is as before. */
+    private static List<String> back(Build build) {
+        List<String> out = new ArrayList<>();
+        for (Swap swap : build.back()) {
+            out.add(swap.what() + " (" + swap.place().words() + ", on " + swap.bike() + "): about " + Math.round(swap.minutes()) + " min"
+                    + grams(swap.grams()) + ".");
+        }
+        if (!out.isEmpty()) {
+            out.add(count(build.back().size()) + ", about " + Math.round(build.minutesBack()) + " min of work by estimate. What each needs "
+                    + "afterwards is on the checklist.");
+        }
+        return out;
+    }
+
+    private static String count(int swaps) {
+        return swaps + (swaps == 1 ? " swap" : " swaps");
+    }
+
+    private static String why(Swap swap) {
+        return swap.why().isEmpty() ? "" : ". For " + String.join(", ", swap.why());
+    }
+
+    private static String grams(Long grams) {
+        return grams == null ? ", mass change not known" : grams == 0 ? "" : ", " + (grams > 0 ? "+" : "") + grams + " g";
+    }
+
+    private static String after(Swap swap) {
+        String mechanic = swap.mechanic() ? " If you are not sure of it, leave it to a qualified mechanic." : "";
+        return (swap.after().isEmpty() ? "." : ". " + String.join(". ", swap.after()) + ".") + mechanic;
+    }
+
+    static String total(Build build) {
+        String needs = build.needs().isEmpty() ? "" : " You will need: " + String.join("; ", build.needs()) + ".";
+        return count(build.swaps().size()) + ", about " + Math.round(build.minutes()) + " min of work by estimate." + needs
+                + " Then test-ride this exact build for 30 to 60 min, and check every bolt and axle after it.";
+    }
+
+    private static String notMet(NotMet each) {
+        return each.topic() + ": " + each.got() + ", recommended " + each.wanted() + (each.part().isEmpty() ? "" : ". You would need: " + each.part());
+    }
+
+    private static String finding(Finding finding) {
+        List<String> names = new ArrayList<>();
+        for (Part part : finding.parts()) {
+            names.add(part.name());
+        }
+        return String.join(" and ", names) + ", " + finding.fit().result().words() + ": " + finding.fit().words() + ". " + finding.author().because();
+    }
+}

@@ -1,0 +1,40 @@
+package courseworthy.report;
+
+import courseworthy.checklist.Checklist;
+import courseworthy.task.Brief;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What to do before, at and after the ride, with a box to tick for each thing. */
+public final class ChecklistReport {
+
+    static final String ID = "checklist";
+
+    private ChecklistReport() {
+    }
+
+    /** The checklist by itself. */
+    public static Report of(Brief brief) {
+        return ReportHead.of(brief, ReportHead.purpose(brief)).section(section(brief.checklist())).build();
+    }
+
+    /** The checklist as a part of a brief. */
+    static Section section(Checklist checklist) {
+        Section.Builder out = Section.builder(ID, "Checklist (! = safety-critical)").aside(Phrases.date(checklist.date()))
+                .paragraph(checklist.sections().isEmpty() ? "There is nothing to do." : "");
+        for (int i = 0; i < checklist.sections().size(); i++) {
+            Checklist.Section each = checklist.sections().get(i);
+            out.section(Section.builder(ID + "-" + (i + 1), RichText.ofQuoted(Phrases.capital(each.when()))).checkboxes(entries(each))
+                    .remark(RichText.ofQuoted(each.done())));
+        }
+        return out.build();
+    }
+
+    private static List<CheckboxList.Entry> entries(Checklist.Section section) {
+        List<CheckboxList.Entry> out = new ArrayList<>();
+        for (Checklist.Item item : section.items()) {
+            out.add(new CheckboxList.Entry(item.critical(), RichText.ofQuoted(item.what()), RichText.ofQuoted(item.find()), RichText.ofQuoted(item.because())));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,69 @@
+package courseworthy.report;
+
+import courseworthy.task.Brief;
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.PlanB;
+import java.util.List;
+
+/** What changes on the bike if the forecast turns, and by when the work has to start. */
+final class ForecastReport {
+
+    static final String ID = "forecast";
+    private static final String ORDER_OF_WORK = "Assumes one person doing the jobs one after another, waiting times overlapping, and the bike on the line"
+            + " 20 min before the start. Put your own times under \"time to change\" in the event file.";
+
+    private ForecastReport() {
+    }
+
+    /** A section for each way the forecast may turn; empty where it states none. */
+    static Section section(Brief brief) {
+        Section.Builder out = Section.builder(ID, "If the forecast turns");
+        List<PlanB> others = brief.outlook().otherwise();
+        for (int i = 0; i < others.size(); i++) {
+            out.section(turn(ID + "-" + (i + 1), others.get(i), brief.outlook().plan()));
+        }
+        return out.build();
+    }
+
+    private static Section.Builder turn(String id, PlanB other, DayPlan plan) {
+        Section.Builder out = Section.builder(id, "If it turns " + other.turns())
+                .paragraph("About " + PlanReport.clock(other.time().mid()) + " h (" + PlanReport.clock(other.time().low()) + " to "
+                        + PlanReport.clock(other.time().high()) + ").")
+                .paragraph(lacking(other));
+        if (other.lines().isEmpty()) {
+            return out.paragraph(other.lacking().isEmpty() ? "The set-up stays as it is." : "Nothing on the build changes.");
+        }
+        Table.Builder table = Table.builder().column("Change").column("Then").column("Instead of").figures("Start work by");
+        for (PlanB.Line line : other.lines()) {
+            table.row(RichText.of(line.topic()), RichText.ofStrong(line.second()), RichText.of(line.first()), RichText.of(latest(line, plan)));
+        }
+        return out.table(table.build()).remark(takes(other));
+    }
+
+    /** The last moment to begin: {@code 7:05}, {@code 18:55 the day before}. */
+    private static String latest(PlanB.Line line, DayPlan plan) {
+        return plan == null || plan.start() == null ? PlanReport.clock(-line.latest()) + " h before" : PlanReport.ofDay(plan.start() + line.latest());
+    }
+
+    /** How long each change takes: {@code Takes: tyres 12:45 h (estimate)}. */
+    private static String takes(PlanB other) {
+        StringBuilder out = new StringBuilder();
+        for (PlanB.Line line : other.lines()) {
+            String each = line.change() + " " + PlanReport.clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
+            if (out.indexOf(each) < 0) {
+                out.append(out.length() == 0 ? "Takes: " : ", ").append(each);
+            }
+        }
+        return out.append(". ").append(ORDER_OF_WORK).toString();
+    }
+
+    /** What would have to change and stays; empty where nothing has to. */
+    private static String lacking(PlanB other) {
+        StringBuilder out = new StringBuilder();
+        for (PlanB.Lacking each : other.lacking()) {
+            out.append(out.length() == 0 ? "Recommended then, but not met by your parts: " : "; ").append(each.topic()).append(' ').append(each.wanted())
+                    .append(", stays ").append(each.has());
+        }
+        return out.length() == 0 ? "" : out.append('.').toString();
+    }
+}
