@@ -27,7 +27,7 @@ final class MissingPart {
     static String named(String piece, String topic, String value) {
         String article = piece.endsWith("s") ? "" : "a ";
         if (topic.equals(piece)) {
-            return value.equals("yes") || value.equals("on") ? article + piece : article + value + " " + piece;
+            return value.equals("fitted") ? article + piece : article + value + " " + piece;
         }
         String end = piece.indexOf(' ') < 0 ? piece : piece.substring(0, piece.indexOf(' '));
         String property = topic.startsWith(piece + " ") ? topic.substring(piece.length() + 1)

@@ -89,7 +89,7 @@ final class SwapReasons {
     private void power(List<String> out, Map<MountingPlace, Part> without) {
         long before = power(without);
         if (power(build) < before) {
-            out.add("power meter on");
+            out.add("power meter fitted");
         }
     }
 

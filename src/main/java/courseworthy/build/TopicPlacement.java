@@ -46,7 +46,7 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
                     : BuildObjective.ticks(topic, part, part.has(PartDetail.MEASURED_WIDTH) ? PartDetail.MEASURED_WIDTH : PartDetail.WIDTH));
             word(end + " tyre casing", tyre, PartDetail.CASING);
             word(end + " tyre tread", tyre, PartDetail.TREAD);
-            add(end + " insert", Of.PART, front ? MountingPlace.FRONT_INSERT : MountingPlace.REAR_INSERT, (topic, part) -> BuildObjective.option(topic, part != null, "yes", "no"));
+            add(end + " insert", Of.PART, front ? MountingPlace.FRONT_INSERT : MountingPlace.REAR_INSERT, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
             word(end + " rim material", wheel, PartDetail.RIM_MATERIAL);
             add(end + " rim depth", Of.PART, wheel, TopicPlacement::depth);
             number(end + " rim inner width", wheel, PartDetail.RIM_INNER_WIDTH);
@@ -58,7 +58,7 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
         add("hardest gear", Of.GEARS, null, null);
         add("largest step", Of.PART, MountingPlace.CASSETTE, TopicPlacement::largestStep);
         number("bar width", MountingPlace.BAR, PartDetail.WIDTH);
-        add("aero extensions", Of.PART, MountingPlace.EXTENSIONS, (topic, part) -> BuildObjective.option(topic, part != null, "on", "off"));
+        add("aero extensions", Of.PART, MountingPlace.EXTENSIONS, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
         word("pedals", MountingPlace.PEDALS, PartDetail.PEDAL_KIND);
         add("power meter", Of.POWER, null, null);
         word("pad compound", MountingPlace.FRONT_PADS, PartDetail.COMPOUND);
@@ -97,7 +97,7 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
 
     static Long power(Topic topic, Part crank, Part pedals, Part meter) {
         boolean on = meter != null || measures(crank) || measures(pedals);
-        return BuildObjective.option(topic, on ? "on" : "off");
+        return BuildObjective.option(topic, on ? "fitted" : "none");
     }
 
     /** What a build has on every topic that parts realise, in the topics' ticks or positions; null where that is not known. */

@@ -4,6 +4,7 @@ import courseworthy.claim.Verb;
 import courseworthy.debrief.SavedBrief.Advice;
 import courseworthy.debrief.SavedBrief.Said;
 import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.text.JsonReader;
 import courseworthy.text.Node;
@@ -92,14 +93,19 @@ final class SavedBriefReader {
 
     private static Long shown(Topic topic, String text) {
         if (topic.kind() != Topic.Kind.QUANTITY) {
-            int option = topic.option(text);
-            return option < 0 ? null : Long.valueOf(option);
+            return option(topic, text);
         }
         try {
             return topic.resolution().ticks(Amount.parse(text, topic.resolution().unit().dimension()));
         } catch (Amount.NotAnAmount | ArithmeticException e) {
             return null;
         }
+    }
+
+    /** The position of an option, which an older brief may have in other words; null where it is none. */
+    private static Long option(Topic topic, String word) {
+        int option = topic.option(topic.option(word) < 0 ? Spelling.synonym(word, topic.options()) : word);
+        return option < 0 ? null : Long.valueOf(option);
     }
 
     private static void said(List<Said> to, Topic topic, Node claims) {
@@ -146,8 +152,7 @@ final class SavedBriefReader {
             return null;
         }
         if (topic.kind() != Topic.Kind.QUANTITY) {
-            int option = topic.option(scalar.text());
-            return option < 0 ? null : Long.valueOf(option);
+            return option(topic, scalar.text());
         }
         Unit expected = topic.resolution().jsonUnit();
         Double number = number(scalar);

@@ -117,7 +117,7 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
         String plain = topic.resolution() != null && topic.resolution().unit() == Unit.BAR
                 ? PressureSteps.text(topic.resolution().base(value), ceiling()) : topic.text(value);
         if (label.isEmpty()) {
-            return plain;
+            return topic.isDamping() ? plain + " open" : plain;
         }
         return isGear() ? label + " (" + BigDecimal.valueOf(topic.resolution().base(value)).setScale(2, RoundingMode.HALF_UP).toPlainString() + ")"
                 : plain + " (" + label + ")";

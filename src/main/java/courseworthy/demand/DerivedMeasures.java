@@ -118,7 +118,7 @@ public final class DerivedMeasures {
         Range load = base(Measure.START_LINE_MASS, mass).times(front ? kind.frontShare() : 1 - kind.frontShare());
         double metres = width.topic().resolution().base(width.value());
         boolean offRoad = !hard(demands);
-        TyrePressure tyre = new TyrePressure(metres, word(settled, side + " tyre casing"), "yes".equals(word(settled, side + " insert")),
+        TyrePressure tyre = new TyrePressure(metres, word(settled, side + " tyre casing"), "fitted".equals(word(settled, side + " insert")),
                 offRoad);
         put(out, front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE, told(tyre.reference(load)));
         put(out, front ? Measure.FRONT_PRESSURE_FLOOR : Measure.REAR_PRESSURE_FLOOR, tyre.floor(load, worst(demands)));

@@ -1,6 +1,7 @@
 package courseworthy.problem;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -17,13 +18,27 @@ public final class Spelling {
     private Spelling() {
     }
 
+    /** Options that are said in the trade's word, where others write that a thing is there. */
+    private static final List<String> THERE = List.of("fitted", "worn", "tubeless");
+
+    /** The accepted word that another is written for, yes or on for fitted; empty where there is none. */
+    public static String synonym(String found, Collection<String> accepted) {
+        String low = found.toLowerCase(Locale.ROOT).trim();
+        String meant = switch (low) {
+            case "yes", "on", "true" -> THERE.stream().filter(accepted::contains).findFirst().orElse("");
+            case "no", "off", "false" -> accepted.contains("tubeless") ? "tube" : accepted.contains("fitted") ? "none" : "";
+            default -> MEANT.getOrDefault(low, "");
+        };
+        return accepted.contains(meant) ? meant : "";
+    }
+
     /** The accepted word that is meant: another word for it, else the nearest within a third of its length (at least one edit); else empty. */
     public static String nearest(String found, Collection<String> accepted) {
         String best = "";
         int least = Integer.MAX_VALUE;
         String low = found.toLowerCase(Locale.ROOT).trim();
-        String meant = MEANT.get(low);
-        if (meant != null && accepted.contains(meant)) {
+        String meant = synonym(found, accepted);
+        if (!meant.isEmpty()) {
             return meant;
         }
         for (String word : accepted) {

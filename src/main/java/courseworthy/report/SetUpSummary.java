@@ -158,8 +158,8 @@ final class SetUpSummary {
     }
 
     private String insert() {
-        boolean front = value("front insert").equals("yes");
-        boolean rear = value("rear insert").equals("yes");
+        boolean front = value("front insert").equals("fitted");
+        boolean rear = value("rear insert").equals("fitted");
         return front && rear ? "inserts" : front ? "insert in front" : rear ? "insert at the rear" : "";
     }
 

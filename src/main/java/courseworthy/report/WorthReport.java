@@ -102,7 +102,7 @@ public final class WorthReport {
 
     private static String aero(Brief brief) {
         Decision decision = brief.on("aero extensions");
-        if (decision.value() == null || !decision.text().equals("on")) {
+        if (decision.value() == null || !decision.text().equals("fitted")) {
             return "";
         }
         return capital(extensions(brief.worths().on(decision.topic()).extensions())) + ".";

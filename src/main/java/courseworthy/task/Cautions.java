@@ -67,10 +67,10 @@ public final class Cautions {
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
                         + " brake by itself is tested at " + RuleValue.BRAKE_HEAT_TEST.text() + " or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
-        say(decided("aero extensions", "on"),
+        say(decided("aero extensions", "fitted"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");
-        say(decided("aero extensions", "on") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
+        say(decided("aero extensions", "fitted") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
                 "Whether the event allows aero extensions is not known here: ask before you fit them.");
     }
 

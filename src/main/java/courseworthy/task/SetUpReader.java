@@ -10,7 +10,7 @@ import courseworthy.units.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Reads a set-up: topics and their values as sheets write them, {@code front tyre width=45 mm, front insert=yes}. */
+/** Reads a set-up: topics and their values as sheets write them, {@code front tyre width=45 mm, front insert=fitted}. */
 final class SetUpReader {
 
     private static final String OPTION = "--set";

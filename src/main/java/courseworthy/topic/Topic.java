@@ -50,6 +50,11 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         return kind == Kind.QUANTITY ? resolution.text(value) : options.get((int) value);
     }
 
+    /** Whether it is a damper's setting, which is counted open from fully closed. */
+    public boolean isDamping() {
+        return name.equals("rebound") || name.equals("compression");
+    }
+
     /** A decision's rounding step near a value, in ticks: pressures are told in wider steps where they are high. */
     public long step(long value) {
         return resolution == null || resolution.unit() != Unit.BAR ? step

@@ -220,6 +220,6 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
     private static boolean sealed(Call call) {
         Topic sealant = Topics.of("rear sealant");
         Long value = call.on(sealant).value();
-        return value != null && sealant.text(value).equals("yes");
+        return value != null && sealant.text(value).equals("tubeless");
     }
 }

@@ -204,7 +204,7 @@ public final class SetUpComparison {
 
     private static boolean on(Call call, Topic topic) {
         Decision decision = call.on(topic);
-        return decision.status() == Status.SETTLED && topic.text(decision.value()).equals("on");
+        return decision.status() == Status.SETTLED && topic.text(decision.value()).equals("fitted");
     }
 
     /** What less spinning out returns, s: alone and in a group by the share of each. */

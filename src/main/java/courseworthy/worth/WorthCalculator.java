@@ -83,7 +83,7 @@ public final class WorthCalculator {
         }
         if (topic.name().equals("aero extensions")) {
             Range saved = extensions().saved();
-            return topic.text(to).equals("on") ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
+            return topic.text(to).equals("fitted") ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
         }
         Effect effect = PartEffects.between(topic, from, to);
         return effect == null ? null : sensitivity.saved(effect);

@@ -15,8 +15,8 @@ class MissingPartTest {
         "fork, fork travel, 120 mm, a fork of travel 120 mm",
         "seatpost, seatpost, dropper, a dropper seatpost",
         "pedals, pedals, light clipless, light clipless pedals",
-        "front insert, front insert, yes, a front insert",
-        "aero extensions, aero extensions, on, aero extensions",
+        "front insert, front insert, fitted, a front insert",
+        "aero extensions, aero extensions, fitted, aero extensions",
         "bar, bar width, 440 mm, a bar of width 440 mm",
     })
     void itIsNamed(String piece, String topic, String value, String named) {

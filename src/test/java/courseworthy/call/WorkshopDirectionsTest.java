@@ -124,7 +124,7 @@ class WorkshopDirectionsTest {
         int tubes = 0;
         for (int day = 0; day < 200; day++) {
             Call call = CallMaker.call(HOUSE, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
-            if (call.on(Topics.of("rear sealant")).text().equals("no") && call.on(Topics.of("front sealant")).text().equals("no")) {
+            if (call.on(Topics.of("rear sealant")).text().equals("tube") && call.on(Topics.of("front sealant")).text().equals("tube")) {
                 tubes++;
                 assertThat(call.on(Topics.of("plugs")).value()).as("day %s", day).isZero();
                 assertThat(call.on(Topics.of("tube")).value()).as("day %s", day).isPositive();

@@ -26,7 +26,7 @@ class CompareCommandTest {
 
     @Test
     void setUpsStandBesideTheRecommended() {
-        CommandRun ran = heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=yes");
+        CommandRun ran = heather("--set", "front tyre casing=light, rear tyre casing=light", "--set", "fork travel=100 mm", "--set", "front insert=fitted");
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
@@ -104,9 +104,9 @@ class CompareCommandTest {
 
     @Test
     void outputsAgree() {
-        String text = heather("--set", "front insert=yes, rear insert=yes").out();
-        String markdown = heather("--set", "front insert=yes, rear insert=yes", "--format", "markdown").out();
-        String json = heather("--set", "front insert=yes, rear insert=yes", "--format", "json").out();
+        String text = heather("--set", "front insert=fitted, rear insert=fitted").out();
+        String markdown = heather("--set", "front insert=fitted, rear insert=fitted", "--format", "markdown").out();
+        String json = heather("--set", "front insert=fitted, rear insert=fitted", "--format", "json").out();
         String flat = text.replaceAll("\\s+", " ");
         assertThat(markdown).startsWith("# Heather Ridge Marathon, set-ups side by side\n");
         for (String line : markdown.split("\n")) {
@@ -114,7 +114,7 @@ class CompareCommandTest {
                 assertThat(flat).contains(line.substring(2).replace("**", ""));
             }
         }
-        assertThat(json).startsWith("{\n  \"format\" : 1,\n").contains("\"written\" : \"recommended\"", "\"written\" : \"front insert=yes, rear insert=yes\"",
+        assertThat(json).startsWith("{\n  \"format\" : 1,\n").contains("\"written\" : \"recommended\"", "\"written\" : \"front insert=fitted, rear insert=fitted\"",
                 "\"asked\" : true");
         assertThat(flat).contains("240 g (120 to 500)");
         assertThat(json).contains("\"mass_kg\" : {\n        \"value\" : 0.24,\n        \"low\" : 0.12,\n        \"high\" : 0.5\n");
@@ -123,7 +123,7 @@ class CompareCommandTest {
     @Test
     void everythingWrongIsSaidAtOnce() {
         assertThat(CommandRun.of("compare", "course-profiles/heather-ridge.yaml", "--set",
-                "front tyre widht=45 mm, bike=tandem, front tyre casing, front tyre width=45mm, rear tyre width=45, rear insert=no, rear insert=yes, water=90 L"))
+                "front tyre widht=45 mm, bike=tandem, front tyre casing, front tyre width=45mm, rear tyre width=45, rear insert=none, rear insert=fitted, water=90 L"))
                 .isEqualTo(new CommandRun(2, "", """
                 --set: found "front tyre widht", expected a topic
                     Did you mean "front tyre width"?
@@ -143,6 +143,6 @@ class CompareCommandTest {
 
     @Test
     void helpHasAnExample() {
-        assertThat(CommandRun.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front insert=yes, rear insert=yes'\n");
+        assertThat(CommandRun.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front tyre width=45 mm, tube=2'\n");
     }
 }

@@ -111,7 +111,7 @@ class MutatedSheetsTest {
                     because: One stop costs more than the grams ever return.
                   - id: sealant-overnight
                     when:
-                      decided: {front sealant: yes}
+                      decided: {front sealant: tubeless}
                     do:
                       what: Top up sealant, spin both wheels, lay each side down in turn
                       find: No hiss, no wet spot

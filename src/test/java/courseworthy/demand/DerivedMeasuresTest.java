@@ -66,7 +66,7 @@ class DerivedMeasuresTest {
     void pressuresAreKnownAfterTheFifthLayer() {
         Demands demands = demands(ROUGH, 75);
         for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
-            Map<Measure, MeasureValue> derived = DerivedMeasures.after(layer, demands, settled("gravel", 45, "reinforced", "no"));
+            Map<Measure, MeasureValue> derived = DerivedMeasures.after(layer, demands, settled("gravel", 45, "reinforced", "none"));
             assertThat(derived.size()).isEqualTo(layer == 5 ? 4 : 0);
             derived.keySet().forEach(measure -> assertThat(measure.layer()).isEqualTo(5));
         }
@@ -75,7 +75,7 @@ class DerivedMeasuresTest {
     /** Anchors of practice with a rider of 75 kg (common practice, no source): 45 mm gravel front 1.9 to 2.3, rear 2.1 to 2.5 bar. */
     @Test
     void theRearCarriesMore() {
-        Map<Measure, MeasureValue> derived = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no"));
+        Map<Measure, MeasureValue> derived = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "none"));
         assertThat(bar(derived, Measure.FRONT_REFERENCE_PRESSURE)).isBetween(1.9, 2.3);
         assertThat(bar(derived, Measure.REAR_REFERENCE_PRESSURE)).isBetween(2.1, 2.5);
         assertThat(bar(derived, Measure.FRONT_PRESSURE_FLOOR)).isLessThan(bar(derived, Measure.FRONT_REFERENCE_PRESSURE));
@@ -84,12 +84,12 @@ class DerivedMeasuresTest {
 
     @Test
     void heavierRidersWiderTyresInsertsAndRoughGround() {
-        double usual = bar(DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no")), Measure.REAR_REFERENCE_PRESSURE);
-        Map<Measure, MeasureValue> heavy = DerivedMeasures.after(5, demands(ROUGH, 95), settled("gravel", 45, "reinforced", "no"));
-        Map<Measure, MeasureValue> wide = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 50, "reinforced", "no"));
-        Map<Measure, MeasureValue> lined = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "yes"));
-        Map<Measure, MeasureValue> road = DerivedMeasures.after(5, demands(ROAD, 75), settled("gravel", 45, "reinforced", "no"));
-        Map<Measure, MeasureValue> rough = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "no"));
+        double usual = bar(DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "none")), Measure.REAR_REFERENCE_PRESSURE);
+        Map<Measure, MeasureValue> heavy = DerivedMeasures.after(5, demands(ROUGH, 95), settled("gravel", 45, "reinforced", "none"));
+        Map<Measure, MeasureValue> wide = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 50, "reinforced", "none"));
+        Map<Measure, MeasureValue> lined = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "fitted"));
+        Map<Measure, MeasureValue> road = DerivedMeasures.after(5, demands(ROAD, 75), settled("gravel", 45, "reinforced", "none"));
+        Map<Measure, MeasureValue> rough = DerivedMeasures.after(5, demands(ROUGH, 75), settled("gravel", 45, "reinforced", "none"));
         assertThat(bar(heavy, Measure.REAR_REFERENCE_PRESSURE)).isGreaterThan(usual);
         assertThat(bar(wide, Measure.REAR_REFERENCE_PRESSURE)).isLessThan(usual);
         assertThat(bar(lined, Measure.REAR_PRESSURE_FLOOR)).isLessThan(bar(rough, Measure.REAR_PRESSURE_FLOOR));
@@ -100,11 +100,11 @@ class DerivedMeasuresTest {
     /** Without a width, or without a bike settled or at hand, there is nothing to go by. */
     @Test
     void whatIsNotSettledIsNotDerived() {
-        Map<Topic, SettledTopic> noWidth = settled("gravel", 45, "reinforced", "no");
+        Map<Topic, SettledTopic> noWidth = settled("gravel", 45, "reinforced", "none");
         noWidth.put(Topics.of("front tyre width"), new SettledTopic(Topics.of("front tyre width"), false, 0));
         assertThat(DerivedMeasures.after(5, demands(ROUGH, 75), noWidth)).containsOnlyKeys(Measure.REAR_REFERENCE_PRESSURE,
                 Measure.REAR_PRESSURE_FLOOR);
-        Map<Topic, SettledTopic> noBike = settled("gravel", 45, "reinforced", "no");
+        Map<Topic, SettledTopic> noBike = settled("gravel", 45, "reinforced", "none");
         noBike.remove(Topics.of("bike"));
         Demands anyBike = Survey.of(ROUGH, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
         assertThat(DerivedMeasures.after(5, anyBike, noBike)).isEmpty();

@@ -86,7 +86,7 @@ class SchemasTest {
                   share of course: {where: {smoothness: at least bad}, is: over 10 %}
                   any of:
                     - {hours: over 4 h}
-                    - {decided: {front sealant: yes, power meter: off}}
+                    - {decided: {front sealant: tubeless, power meter: none}}
                   none of:
                     - any of: [{mud: over 10 %}]
                 do:

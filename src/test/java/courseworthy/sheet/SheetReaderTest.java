@@ -61,7 +61,7 @@ class SheetReaderTest {
                     because: The last climb is ridden on tired power.
                   - id: sealant-overnight
                     when:
-                      decided: {front sealant: yes}
+                      decided: {front sealant: tubeless}
                     do:
                       what: Top up sealant, spin both wheels, lay each side down in turn
                       find: "No hiss at {front tyre pressure}"
@@ -341,9 +341,31 @@ class SheetReaderTest {
                 .startsWith("front rim inner width: found \"front reference pressure\", expected a measure of the same dimension");
     }
 
+    /** What sheets of older versions say, with the word that is said instead. */
+    @ParameterizedTest
+    @CsvSource({"front insert, prefer yes, fitted", "rear insert, avoid no, none", "rear sealant, prefer yes, tubeless", "front sealant, rule out no, tube",
+        "aero extensions, rule out on, fitted", "power meter, prefer off, none", "helmet, prefer on, worn"})
+    void formerOptionsAreMended(String topic, String says, String now) {
+        String word = says.substring(says.lastIndexOf(' ') + 1);
+        assertThat(only("{role: race}", "{" + topic + ": " + says + "}")).startsWith(topic + ": found \"" + word + "\", expected one of: ")
+                .endsWith("\n    Did you mean \"" + now + "\"?");
+    }
+
+    @Test
+    void formerOptionsInConditionsAreMended() {
+        assertThat(only("{decided: {rear sealant: yes}}", "{sealant age: at most 30 days}"))
+                .isEqualTo("rear sealant: found \"yes\", expected one of: tube, tubeless\n    Did you mean \"tubeless\"?");
+    }
+
+    @Test
+    void aGearWithASlashIsMended() {
+        assertThat(only("{role: race}", "{easiest gear: at most 34/50}")).isEqualTo(
+                "easiest gear: found \"34/50\", expected a gear as a ratio or as ring by sprocket, such as 0.68 or 34x50\n    Did you mean \"34x50\"?");
+    }
+
     @Test
     void aConditionDerivedTooLate() {
-        assertThat(only("{front pressure floor: over 1.5 bar}", "{front insert: prefer yes}")).isEqualTo(
+        assertThat(only("{front pressure floor: over 1.5 bar}", "{front insert: prefer fitted}")).isEqualTo(
                 "front pressure floor: found \"front pressure floor\", settled in layer 5, expected what is settled before front insert, "
                         + "which is in layer 4\n    Test a measure of the course or an earlier topic instead, so that topics do not wait for "
                         + "each other.");

@@ -1,0 +1,38 @@
+package courseworthy.debrief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.problem.Faults;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SavedBriefReaderTest {
+
+    @TempDir
+    private Path folder;
+
+    /** A brief is kept for as long as the season, so one saved in the options' former words is still read. */
+    @ParameterizedTest
+    @CsvSource({"rear sealant, yes, tubeless", "rear sealant, no, tube", "front insert, yes, fitted", "front insert, no, none", "power meter, on, fitted",
+        "power meter, off, none", "aero extensions, on, fitted", "helmet, on, worn", "rear sealant, tubeless, tubeless"})
+    void formerOptionsAreRead(String topic, String saved, String now) throws IOException {
+        Path file = Files.writeString(folder.resolve("b.json"), "{\"format\" : 1,\n \"decisions\" : [{\"topic\" : \"" + topic + "\", \"value\" : \"" + saved
+                + "\", \"unit\" : \"\", \"text\" : \"" + saved + "\", \"for\" : [], \"against\" : []}]}");
+        Faults faults = new Faults();
+        SavedBrief.Advice advice = SavedBriefReader.read(file, "b.json", faults).advice().get(0);
+        faults.throwIfAny();
+        assertThat(advice.topic().text(advice.value())).isEqualTo(now);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"rear sealant, tubles", "lights, on"})
+    void wordsThatAreNoOptionsAreNot(String topic, String saved) throws IOException {
+        Path file = Files.writeString(folder.resolve("b.json"), "{\"format\" : 1,\n \"decisions\" : [{\"topic\" : \"" + topic + "\", \"value\" : \"" + saved
+                + "\", \"unit\" : \"\", \"text\" : \"" + saved + "\", \"for\" : [], \"against\" : []}]}");
+        assertThat(SavedBriefReader.read(file, "b.json", new Faults()).advice()).isEmpty();
+    }
+}
