@@ -91,6 +91,7 @@ class DocsTest {
     }
 
     private static void output(DocPage page, Block block, DocSandbox.Result run, String at) {
+        assertThat(block.lines()).as(at + ": a block that any output fits").anyMatch(line -> !line.equals(LEFT_OUT));
         List<String> found = run.text().lines().toList();
         boolean same = run.rewrapped() ? sameWords(block.lines(), run.text()) : matches(block.lines(), found);
         int shown = block.lines().indexOf(LEFT_OUT);
@@ -200,6 +201,24 @@ class DocsTest {
             }
         }
         assertThat(broken).isEmpty();
+    }
+
+    /** The page for developers names types as they are. */
+    @Test
+    void typesThatDevelopersReadOfAreThere() throws IOException {
+        Set<String> types = new TreeSet<>();
+        try (Stream<Path> sources = Files.walk(Path.of("src"))) {
+            sources.map(path -> path.getFileName().toString()).filter(name -> name.endsWith(".java")).forEach(name -> types.add(name.replace(".java", "")));
+        }
+        Matcher named = Pattern.compile("`(?:[a-z]+\\.)?([A-Z]\\w*[a-z]\\w*)[.`]").matcher(DocPage.read(Path.of("DEVELOPERS.md")).prose());
+        Set<String> missing = new TreeSet<>();
+        while (named.find()) {
+            if (!types.contains(named.group(1))) {
+                missing.add(named.group(1));
+            }
+        }
+        assertThat(missing).isEmpty();
+        assertThat(types).contains("ReadmeTest");
     }
 
     /** The anchors of a page's headings, made as hosts of repositories make them: small letters, hyphens for spaces, no other signs. */
