@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -35,10 +36,23 @@ final class DocSandbox {
     record Result(int code, String text, boolean rewrapped) {
     }
 
-    DocSandbox(Path folder) throws IOException {
+    private DocSandbox(Path folder) {
         this.folder = folder;
+    }
+
+    /** An empty folder with the copies in it. Its path is short, so that it moves few line breaks of what names a file. */
+    static DocSandbox fresh() throws IOException {
+        Path folder = Path.of("target", "d");
+        if (Files.exists(folder)) {
+            try (Stream<Path> old = Files.walk(folder)) {
+                for (Path each : old.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
+            }
+        }
         copy(Path.of("course-profiles"), folder.resolve("course-profiles"));
         copy(Path.of("docs", "examples"), folder.resolve("docs/examples"));
+        return new DocSandbox(folder);
     }
 
     private static void copy(Path from, Path to) throws IOException {

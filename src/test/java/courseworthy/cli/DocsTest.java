@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
 /**
@@ -32,9 +31,6 @@ class DocsTest {
     private static final Pattern INLINE = Pattern.compile("`\\./courseworthy ([^`]*)`");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]*)(?:#([^)]*))?\\)");
 
-    @TempDir
-    private Path folder;
-
     @TestFactory
     Stream<DynamicTest> examples() throws IOException {
         return DocPage.all().stream().filter(file -> !file.equals(CHECKED_APART))
@@ -43,7 +39,7 @@ class DocsTest {
 
     private void check(Path file) throws IOException {
         DocPage page = DocPage.read(file);
-        DocSandbox sandbox = new DocSandbox(Files.createTempDirectory(folder, "page").toRealPath());
+        DocSandbox sandbox = DocSandbox.fresh();
         DocSandbox.Result last = null;
         for (Block block : page.blocks()) {
             String at = page.place(block.first());
