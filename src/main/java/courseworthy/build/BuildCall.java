@@ -14,7 +14,7 @@ import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.RuleSet;
-import courseworthy.fit.FitQuestions;
+import courseworthy.fit.LoadFit;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
@@ -153,7 +153,7 @@ public final class BuildCall {
         yesNo(values, Measure.HOOKLESS, any(WHEELS, PartDetail.HOOKLESS));
         Boolean tubeless = both(all(TYRES, PartDetail.TUBELESS), all(WHEELS, PartDetail.TUBELESS));
         yesNo(values, Measure.TUBELESS_READY, tubeless);
-        put(values, Measure.BIKE_DROP_LIMIT, FitQuestions.dropLimit(build.bike()));
+        put(values, Measure.BIKE_DROP_LIMIT, LoadFit.dropLimit(build.bike()));
         Long power = TopicPlacement.got(build.bike(), parts).get(Topics.of("power meter"));
         yesNo(values, Measure.POWER_METER_AT_HAND, power == null ? null : Boolean.valueOf(power > 0));
         return new Demands(values, own.stretches(), own.assumed(), own.estimated(), own.occasion());

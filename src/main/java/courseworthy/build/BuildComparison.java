@@ -163,7 +163,7 @@ final class BuildComparison {
         for (MountingPlace place : places) {
             add(on, build.get(place));
             add(off, now.get(place));
-            if (build.get(place) != null && BuildSearch.isNew(build.get(place))) {
+            if (build.get(place) != null && BuildVariables.isNew(build.get(place))) {
                 fresh.add(build.get(place));
             }
             serves.addAll(purpose.served(place, taken(places)));
@@ -276,7 +276,7 @@ final class BuildComparison {
             }
         }
         List<Stay> tempting = new ArrayList<>();
-        BuildSearch.candidates(workshop, bike).forEach((place, parts) -> parts.forEach(part -> tempted(tempting, place, part)));
+        BuildVariables.candidates(workshop, bike).forEach((place, parts) -> parts.forEach(part -> tempted(tempting, place, part)));
         tempting.sort(Comparator.comparingDouble((Stay each) -> each.returns() == null ? 0 : -each.returns().mid())
                 .thenComparing(each -> each.part().name()).thenComparing(Stay::place));
         out.addAll(tempting.subList(0, Math.min(TOLD, tempting.size())));
@@ -291,7 +291,7 @@ final class BuildComparison {
     /** What is ridden often by what is written; without a figure, what is on a bike while no other is the one trained on. */
     private boolean known(Part part) {
         if (part.has(PartDetail.HOURS_USED)) {
-            return part.number(PartDetail.HOURS_USED) >= BuildSearch.NEW;
+            return part.number(PartDetail.HOURS_USED) >= BuildVariables.NEW;
         }
         return workshop.bikes().stream().noneMatch(other -> other != bike && Boolean.TRUE.equals(other.yes(PartDetail.TRAINED_ON)));
     }
@@ -323,7 +323,7 @@ final class BuildComparison {
                 because.add(reason(aim.decision()));
             }
         }
-        if (BuildSearch.isNew(part)) {
+        if (BuildVariables.isNew(part)) {
             because.add("nothing new on race day");
         }
         if (because.isEmpty() && TOUCHED.contains(place)) {
@@ -395,7 +395,7 @@ final class BuildComparison {
                 for (int i = 0; i < parts.length; i++) {
                     parts[i] = with.get(check.places().get(i));
                 }
-                if (!BuildSearch.allowed(bike, load, check, parts)) {
+                if (!BuildVariables.allowed(bike, load, check, parts)) {
                     return false;
                 }
             }

@@ -99,7 +99,7 @@ public final class BuildFinder {
         all.removeIf(each -> only != null && !only.equals(each.name()));
         Solved solved = cheapest(all, true);
         solved = solved == null ? cheapest(all, false) : solved;
-        return solved == null ? none(rules) : built(solved.bike(), solved.parts(), solved.cost() / BuildSearch.LOSS, rules);
+        return solved == null ? none(rules) : built(solved.bike(), solved.parts(), solved.cost() / BuildVariables.LOSS, rules);
     }
 
     /** A bike with parts in its places, and what is lost by it. */
@@ -121,7 +121,7 @@ public final class BuildFinder {
             }
             BuildSearch search = new BuildSearch(workshop, each, load, aims);
             Map<MountingPlace, Part> found = search.solve();
-            boolean whole = found != null && search.cost() / BuildSearch.LOSS < BuildObjective.EMPTY;
+            boolean whole = found != null && search.cost() / BuildVariables.LOSS < BuildObjective.EMPTY;
             if (found != null && (whole || !called) && (best == null || search.cost() < best.cost())) {
                 best = new Solved(each, found, search.cost());
             }
@@ -148,7 +148,7 @@ public final class BuildFinder {
         for (Part bike : workshop.bikes()) {
             if (only == null || only.equals(bike.name())) {
                 Map<MountingPlace, Part> stands = workshop.mounted(bike);
-                BuildSearch.candidates(workshop, bike).forEach((place, parts) -> {
+                BuildVariables.candidates(workshop, bike).forEach((place, parts) -> {
                     if (!stands.containsKey(place) && !parts.contains(null) && stands.values().containsAll(parts)) {
                         out.add("no " + place.words() + " is left for " + bike + ", and it cannot be ridden without");
                     }
@@ -207,7 +207,7 @@ public final class BuildFinder {
         }
         for (Part part : workshop.parts()) {
             MountingPlace place = part.bike() == bike ? part.place() : null;
-            if (place != null && place != MountingPlace.LIGHTS && !parts.containsKey(place) && !BuildSearch.candidates(workshop, bike).containsKey(place) && place.host() == null) {
+            if (place != null && place != MountingPlace.LIGHTS && !parts.containsKey(place) && !BuildVariables.candidates(workshop, bike).containsKey(place) && place.host() == null) {
                 parts.put(place, part);
             }
         }

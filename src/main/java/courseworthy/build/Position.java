@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.fit.FitQuestions;
+import courseworthy.fit.SuspensionFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -46,7 +46,7 @@ public final class Position {
      */
     private double turned() {
         Part fork = parts.get(MountingPlace.FORK);
-        Double change = fork == null ? null : FitQuestions.headAngleChange(fork, bike);
+        Double change = fork == null ? null : SuspensionFit.headAngleChange(fork, bike);
         if (change == null) {
             restsOn.add("the geometry of " + bike + " is taken as stated: whether its fork is as long as that is stated for is not known");
             return 0;

@@ -3,8 +3,10 @@ package courseworthy.build;
 import courseworthy.build.PositionTransfer.Choice;
 import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.fit.BuildLoad;
-import courseworthy.fit.FitQuestions;
+import courseworthy.fit.CockpitFit;
 import courseworthy.fit.FitResult;
+import courseworthy.fit.LoadFit;
+import courseworthy.fit.SeatFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -133,14 +135,14 @@ public final class PositionMatcher {
     private FitResult fit(Part stem, boolean turned, SpacerStack stack) {
         Part fork = to.parts().get(MountingPlace.FORK);
         List<FitResult> fits = new ArrayList<>();
-        fits.add(FitQuestions.barClamp(to.parts().get(MountingPlace.BAR), stem));
-        fits.add(FitQuestions.stemLength(stem, to.bike()));
-        fits.add(FitQuestions.bears(stem, load));
+        fits.add(CockpitFit.barClamp(to.parts().get(MountingPlace.BAR), stem));
+        fits.add(CockpitFit.stemLength(stem, to.bike()));
+        fits.add(LoadFit.bears(stem, load));
         if (fork == null) {
             fits.add(new FitResult(FitResult.Result.UNKNOWN, "list the fork that is on " + to.bike()));
         } else {
-            fits.add(FitQuestions.steererClamp(stem, fork));
-            fits.add(FitQuestions.steererLength(fork, stem, stack.height(), to.bike()));
+            fits.add(CockpitFit.steererClamp(stem, fork));
+            fits.add(CockpitFit.steererLength(fork, stem, stack.height(), to.bike()));
             fits.add(spacersPermitted(fork, stack));
         }
         if (turned && !stem.has(PartDetail.TURNS_OVER)) {
@@ -255,7 +257,7 @@ public final class PositionMatcher {
         Double height = difference(from.saddleHeight(), longer == null ? Double.valueOf(0) : longer);
         Part post = to.parts().get(MountingPlace.SEATPOST);
         Part saddle = to.parts().get(MountingPlace.SADDLE);
-        FitResult fit = height == null || post == null || saddle == null ? null : FitQuestions.postInsertion(post, saddle, to.bike(), height);
+        FitResult fit = height == null || post == null || saddle == null ? null : SeatFit.postInsertion(post, saddle, to.bike(), height);
         List<Part> others = fit == null || fit.fits() ? List.of() : otherPosts(saddle, height);
         return new Saddle(height, longer, from.saddleSetback(), onRails(height), post, fit, others);
     }
@@ -263,9 +265,9 @@ public final class PositionMatcher {
     private List<Part> otherPosts(Part saddle, double height) {
         List<Part> out = new ArrayList<>();
         for (Part post : workshop.parts()) {
-            if (post.kind() == PartKind.SEATPOST && post.on() == null && post.owned() && FitQuestions.postDiameter(post, to.bike()).fits()
-                    && FitQuestions.rails(saddle, post).fits() && FitQuestions.bears(post, load).fits()
-                    && FitQuestions.postInsertion(post, saddle, to.bike(), height).fits()) {
+            if (post.kind() == PartKind.SEATPOST && post.on() == null && post.owned() && SeatFit.postDiameter(post, to.bike()).fits()
+                    && SeatFit.rails(saddle, post).fits() && LoadFit.bears(post, load).fits()
+                    && SeatFit.postInsertion(post, saddle, to.bike(), height).fits()) {
                 out.add(post);
             }
         }

@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.fit.FitQuestions;
 import courseworthy.fit.FitResult;
+import courseworthy.fit.SeatFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import java.util.List;
@@ -85,7 +85,7 @@ public record PositionTransfer(Position from, Position now, List<Choice> choices
         Part own = from.parts().get(MountingPlace.SADDLE);
         Part other = now.parts().get(MountingPlace.SADDLE);
         Part post = now.parts().get(MountingPlace.SEATPOST);
-        boolean fits = own != null && other != null && post != null && own != other && own.mayServe(now.bike()) && FitQuestions.rails(own, post).fits();
+        boolean fits = own != null && other != null && post != null && own != other && own.mayServe(now.bike()) && SeatFit.rails(own, post).fits();
         return fits ? own : null;
     }
 

@@ -340,8 +340,8 @@ public final class SeasonPlanner {
         Range costs = Range.exact(0);
         for (Made each : made) {
             Made wanted = of(each.outing(), free);
-            words.add(each.outing().rider() + ": " + bikeOf(wanted.build(), each.build()));
-            loses.addAll(loses(wanted, each));
+            words.add(each.outing().rider() + ": " + BuildDifference.bike(wanted.build(), each.build()));
+            loses.addAll(BuildDifference.losses(each.outing().rider(), wanted.build(), each.build()));
             Range returned = BuildFinder.returned(each.outing().call(), each.outing().worths(), now, each.build(), wanted.build());
             costs = costs == null || returned == null ? null : costs.plus(returned);
         }
@@ -355,50 +355,6 @@ public final class SeasonPlanner {
             }
         }
         throw new IllegalArgumentException(outing.rider());
-    }
-
-    /** The bike and, where it is the one that was wanted, the parts that another got; another bike has others throughout. */
-    private static String bikeOf(Build wanted, Build got) {
-        if (got.bike() == null) {
-            return wanted.bike() == null ? "no bike, as before" : "no bike is left";
-        }
-        if (!got.bike().name().equals(wanted.bike().name())) {
-            return got.bike() + " in place of " + wanted.bike();
-        }
-        List<String> instead = instead(wanted, got);
-        return got.bike() + (instead.isEmpty() ? " as wanted" : " with " + String.join(", ", instead));
-    }
-
-    /** The parts that take the places of those that another got. */
-    private static List<String> instead(Build wanted, Build got) {
-        List<String> out = new ArrayList<>();
-        for (Map.Entry<MountingPlace, Part> each : wanted.inPlace().entrySet()) {
-            Part part = got.inPlace().get(each.getKey());
-            if (each.getKey() == MountingPlace.FRONT_SEALANT || each.getKey() == MountingPlace.REAR_SEALANT) {
-                continue;
-            }
-            if (part == null) {
-                out.add("nothing for " + each.getValue() + " (" + each.getKey().words() + ")");
-            } else if (part != null && !part.name().equals(each.getValue().name())) {
-                out.add(part + " for " + each.getValue());
-            }
-        }
-        return out;
-    }
-
-    /** What the one build does not meet that the other does. */
-    private static List<String> loses(Made wanted, Made got) {
-        Map<String, String> met = new LinkedHashMap<>();
-        for (NotMet each : wanted.build().notMet()) {
-            met.put(each.topic(), each.got());
-        }
-        List<String> out = new ArrayList<>();
-        for (NotMet each : got.build().notMet()) {
-            if (!each.got().equals(met.get(each.topic()))) {
-                out.add(got.outing().rider() + ": " + each.topic() + " " + each.got() + " where the call is " + each.wanted());
-            }
-        }
-        return out;
     }
 
     // Whether there is time

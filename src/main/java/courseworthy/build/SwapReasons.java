@@ -105,7 +105,7 @@ final class SwapReasons {
                 for (int i = 0; i < parts.length; i++) {
                     parts[i] = without.get(check.places().get(i));
                 }
-                if (!BuildSearch.allowed(bike, load, check, parts)) {
+                if (!BuildVariables.allowed(bike, load, check, parts)) {
                     out.add(others(check, place) + ", with which " + without.get(place) + " does not go: " + check.question().ask(bike, load, parts).words());
                     return;
                 }

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
 import javax.xml.stream.Location;
@@ -51,7 +50,7 @@ final class GpxReader {
 
     private final List<GpxFile.Segment> tracks = new ArrayList<>();
     private final List<GpxFile.Segment> routes = new ArrayList<>();
-    private final Run run = new Run();
+    private final TrackPoints run = new TrackPoints();
     private String trackName = "";
     private String fileName = "";
     private int wayPoints;
@@ -497,33 +496,5 @@ final class GpxReader {
             cause = cause.getCause();
         }
         return cause;
-    }
-
-    /** A growing run of points. */
-    private static final class Run {
-
-        private double[] lat = new double[1024];
-        private double[] lon = new double[1024];
-        private double[] elevation = new double[1024];
-        private int size;
-
-        void add(double latitude, double longitude, double metres) {
-            if (size == lat.length) {
-                lat = Arrays.copyOf(lat, size * 2);
-                lon = Arrays.copyOf(lon, size * 2);
-                elevation = Arrays.copyOf(elevation, size * 2);
-            }
-            lat[size] = latitude;
-            lon[size] = longitude;
-            elevation[size] = metres;
-            size++;
-        }
-
-        /** The run so far; the next begins empty. */
-        GpxFile.Segment take() {
-            GpxFile.Segment out = new GpxFile.Segment(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(elevation, size));
-            size = 0;
-            return out;
-        }
     }
 }

@@ -22,15 +22,19 @@ final class XmlDecimal {
      * both the digits and the power of ten are exact; longer ones by the JDK.
      */
     static double of(String text) {
-        int at = 0;
+        int from = 0;
         int end = text.length();
-        while (at < end && text.charAt(at) <= ' ') {
-            at++;
+        while (from < end && text.charAt(from) <= ' ') {
+            from++;
         }
-        while (end > at && text.charAt(end - 1) <= ' ') {
+        while (end > from && text.charAt(end - 1) <= ' ') {
             end--;
         }
-        int from = at;
+        return of(text, from, end);
+    }
+
+    private static double of(String text, int from, int end) {
+        int at = from;
         boolean minus = at < end && text.charAt(at) == '-';
         if (minus || at < end && text.charAt(at) == '+') {
             at++;

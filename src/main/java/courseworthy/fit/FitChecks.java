@@ -46,70 +46,70 @@ public final class FitChecks {
     private static final List<Check> ALL = new ArrayList<>();
 
     static {
-        add("one-bead-seat", (bike, load, p) -> FitQuestions.beadSeat(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
+        add("one-bead-seat", (bike, load, p) -> WheelFit.beadSeat(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
                 on(REAR_TYRE, REAR_WHEEL));
-        add("tyre-on-rim", (bike, load, p) -> FitQuestions.tyreOnRim(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
+        add("tyre-on-rim", (bike, load, p) -> WheelFit.tyreOnRim(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
                 on(REAR_TYRE, REAR_WHEEL));
-        add("hookless-rim", (bike, load, p) -> FitQuestions.hookless(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
+        add("hookless-rim", (bike, load, p) -> WheelFit.hookless(p[0], p[1]), on(FRONT_TYRE, FRONT_WHEEL),
                 on(REAR_TYRE, REAR_WHEEL));
-        add("front-tyre-clears-the-fork", (bike, load, p) -> FitQuestions.clears(p[0], p[1], p[2]), on(FRONT_TYRE, FRONT_WHEEL, FORK));
-        add("rear-tyre-clears-the-frame", (bike, load, p) -> FitQuestions.clears(p[0], p[1], bike), on(REAR_TYRE, REAR_WHEEL));
-        add("valve-through-the-rim", (bike, load, p) -> FitQuestions.valve(p[0]), on(FRONT_WHEEL), on(REAR_WHEEL));
-        add("front-axle", (bike, load, p) -> FitQuestions.axle(p[0], p[1]), on(FRONT_WHEEL, FORK));
-        add("rear-axle", (bike, load, p) -> FitQuestions.axle(p[0], bike), on(REAR_WHEEL));
-        add("sealant-in-a-tubeless-rim", (bike, load, p) -> FitQuestions.tubeless(p[1], "sealant"), on(FRONT_SEALANT, FRONT_WHEEL),
+        add("front-tyre-clears-the-fork", (bike, load, p) -> WheelFit.clears(p[0], p[1], p[2]), on(FRONT_TYRE, FRONT_WHEEL, FORK));
+        add("rear-tyre-clears-the-frame", (bike, load, p) -> WheelFit.clears(p[0], p[1], bike), on(REAR_TYRE, REAR_WHEEL));
+        add("valve-through-the-rim", (bike, load, p) -> WheelFit.valve(p[0]), on(FRONT_WHEEL), on(REAR_WHEEL));
+        add("front-axle", (bike, load, p) -> WheelFit.axle(p[0], p[1]), on(FRONT_WHEEL, FORK));
+        add("rear-axle", (bike, load, p) -> WheelFit.axle(p[0], bike), on(REAR_WHEEL));
+        add("sealant-in-a-tubeless-rim", (bike, load, p) -> WheelFit.tubeless(p[1], "sealant"), on(FRONT_SEALANT, FRONT_WHEEL),
                 on(REAR_SEALANT, REAR_WHEEL));
-        add("sealant-in-a-tubeless-tyre", (bike, load, p) -> FitQuestions.tubeless(p[1], "sealant"), on(FRONT_SEALANT, FRONT_TYRE),
+        add("sealant-in-a-tubeless-tyre", (bike, load, p) -> WheelFit.tubeless(p[1], "sealant"), on(FRONT_SEALANT, FRONT_TYRE),
                 on(REAR_SEALANT, REAR_TYRE));
-        add("insert-in-its-tyre", (bike, load, p) -> FitQuestions.insert(p[0], p[1]), on(FRONT_INSERT, FRONT_TYRE),
+        add("insert-in-its-tyre", (bike, load, p) -> WheelFit.insert(p[0], p[1]), on(FRONT_INSERT, FRONT_TYRE),
                 on(REAR_INSERT, REAR_TYRE));
-        add("front-tyre-no-narrower", (bike, load, p) -> FitQuestions.widthsInOrder(p[0], p[1]), on(FRONT_TYRE, REAR_TYRE));
-        add("front-tread-no-faster", (bike, load, p) -> FitQuestions.treadsInOrder(p[0], p[1]), on(FRONT_TYRE, REAR_TYRE));
-        add("rotor-mount", (bike, load, p) -> FitQuestions.rotorMount(p[0], p[1]), on(FRONT_ROTOR, FRONT_WHEEL),
+        add("front-tyre-no-narrower", (bike, load, p) -> WheelFit.widthsInOrder(p[0], p[1]), on(FRONT_TYRE, REAR_TYRE));
+        add("front-tread-no-faster", (bike, load, p) -> WheelFit.treadsInOrder(p[0], p[1]), on(FRONT_TYRE, REAR_TYRE));
+        add("rotor-mount", (bike, load, p) -> BrakeFit.rotorMount(p[0], p[1]), on(FRONT_ROTOR, FRONT_WHEEL),
                 on(REAR_ROTOR, REAR_WHEEL));
-        add("front-rotor-size", (bike, load, p) -> FitQuestions.rotorSize(p[0], p[1]), on(FRONT_ROTOR, FORK));
-        add("rear-rotor-size", (bike, load, p) -> FitQuestions.rotorSize(p[0], bike), on(REAR_ROTOR));
-        add("pads-the-rotor-permits", (bike, load, p) -> FitQuestions.padsPermitted(p[0], p[1]), on(FRONT_PADS, FRONT_ROTOR),
+        add("front-rotor-size", (bike, load, p) -> BrakeFit.rotorSize(p[0], p[1]), on(FRONT_ROTOR, FORK));
+        add("rear-rotor-size", (bike, load, p) -> BrakeFit.rotorSize(p[0], bike), on(REAR_ROTOR));
+        add("pads-the-rotor-permits", (bike, load, p) -> BrakeFit.padsPermitted(p[0], p[1]), on(FRONT_PADS, FRONT_ROTOR),
                 on(REAR_PADS, REAR_ROTOR));
-        add("pad-shape", (bike, load, p) -> FitQuestions.padShape(p[0], bike), on(FRONT_PADS), on(REAR_PADS));
-        add("front-rotor-no-smaller", (bike, load, p) -> FitQuestions.rotorsInOrder(p[0], p[1]), on(FRONT_ROTOR, REAR_ROTOR));
-        add("freehub", (bike, load, p) -> FitQuestions.freehub(p[0], p[1]), on(CASSETTE, REAR_WHEEL));
-        add("speeds-of-shifter", (bike, load, p) -> FitQuestions.speeds(p[0], p[1]), on(SHIFTER, CASSETTE));
-        add("speeds-of-chain", (bike, load, p) -> FitQuestions.speeds(p[0], p[1]), on(CHAIN, CASSETTE));
-        add("speeds-of-derailleur", (bike, load, p) -> FitQuestions.speeds(p[0], p[1]), on(DERAILLEUR, CASSETTE));
-        add("one-family-of-shifter-and-derailleur", (bike, load, p) -> FitQuestions.family(p[0], p[1]), on(SHIFTER, DERAILLEUR));
-        add("one-family-of-derailleur-and-cassette", (bike, load, p) -> FitQuestions.family(p[0], p[1]), on(DERAILLEUR, CASSETTE));
-        add("one-family-of-chain-and-cassette", (bike, load, p) -> FitQuestions.family(p[0], p[1]), on(CHAIN, CASSETTE));
-        add("largest-sprocket", (bike, load, p) -> FitQuestions.largestSprocket(p[0], p[1]), on(DERAILLEUR, CASSETTE));
-        add("derailleur-capacity", (bike, load, p) -> FitQuestions.capacity(p[0], p[1], p[2]), on(DERAILLEUR, CASSETTE, CHAINRING));
-        add("chainring-clears-the-frame", (bike, load, p) -> FitQuestions.ringsOnFrame(p[0], bike), on(CHAINRING));
-        add("chainline", (bike, load, p) -> FitQuestions.chainline(p[0], bike), on(CRANK));
-        add("bottom-bracket", (bike, load, p) -> FitQuestions.bottomBracket(p[0], bike), on(CRANK));
-        add("ring-mount", (bike, load, p) -> FitQuestions.ringMount(p[0], p[1]), on(CHAINRING, CRANK));
-        add("chain-length", (bike, load, p) -> FitQuestions.chainLength(p[0], p[1], p[2], bike), on(CHAIN, CASSETTE, CHAINRING));
-        add("derailleur-mount", (bike, load, p) -> FitQuestions.derailleurMount(p[0], bike), on(DERAILLEUR));
-        add("pedal-thread", (bike, load, p) -> FitQuestions.pedalThread(p[0], p[1]), on(PEDALS, CRANK));
-        add("meter-mount", (bike, load, p) -> FitQuestions.meterMount(p[0], p[1]), on(METER, CRANK));
-        add("steerer-in-the-head-tube", (bike, load, p) -> FitQuestions.steerer(p[0], bike), on(FORK));
-        add("fork-travel", (bike, load, p) -> FitQuestions.forkTravel(p[0], bike), on(FORK));
-        add("fork-length", (bike, load, p) -> FitQuestions.forkLength(p[0], bike), on(FORK));
-        add("front-and-rear-travel", (bike, load, p) -> FitQuestions.travelInBalance(p[0], bike), on(FORK));
-        add("shock-in-the-frame", (bike, load, p) -> FitQuestions.shock(p[0], bike), on(SHOCK));
-        add("stem-on-the-steerer", (bike, load, p) -> FitQuestions.steererClamp(p[0], p[1]), on(STEM, FORK));
-        add("stem-the-frame-permits", (bike, load, p) -> FitQuestions.stemLength(p[0], bike), on(STEM));
-        add("bar-in-the-stem", (bike, load, p) -> FitQuestions.barClamp(p[0], p[1]), on(BAR, STEM));
-        add("levers-on-the-bar", (bike, load, p) -> FitQuestions.barShape(p[0], p[1]), on(SHIFTER, BAR));
-        add("extensions-on-the-bar", (bike, load, p) -> FitQuestions.extensions(p[0], p[1]), on(EXTENSIONS, BAR));
-        add("post-in-the-seat-tube", (bike, load, p) -> FitQuestions.postDiameter(p[0], bike), on(SEATPOST));
-        add("post-deep-enough", (bike, load, p) -> FitQuestions.postInsertion(p[0], p[1], bike), on(SEATPOST, SADDLE));
-        add("saddle-on-the-post", (bike, load, p) -> FitQuestions.rails(p[0], p[1]), on(SADDLE, SEATPOST));
+        add("pad-shape", (bike, load, p) -> BrakeFit.padShape(p[0], bike), on(FRONT_PADS), on(REAR_PADS));
+        add("front-rotor-no-smaller", (bike, load, p) -> BrakeFit.rotorsInOrder(p[0], p[1]), on(FRONT_ROTOR, REAR_ROTOR));
+        add("freehub", (bike, load, p) -> DrivetrainFit.freehub(p[0], p[1]), on(CASSETTE, REAR_WHEEL));
+        add("speeds-of-shifter", (bike, load, p) -> DrivetrainFit.speeds(p[0], p[1]), on(SHIFTER, CASSETTE));
+        add("speeds-of-chain", (bike, load, p) -> DrivetrainFit.speeds(p[0], p[1]), on(CHAIN, CASSETTE));
+        add("speeds-of-derailleur", (bike, load, p) -> DrivetrainFit.speeds(p[0], p[1]), on(DERAILLEUR, CASSETTE));
+        add("one-family-of-shifter-and-derailleur", (bike, load, p) -> DrivetrainFit.family(p[0], p[1]), on(SHIFTER, DERAILLEUR));
+        add("one-family-of-derailleur-and-cassette", (bike, load, p) -> DrivetrainFit.family(p[0], p[1]), on(DERAILLEUR, CASSETTE));
+        add("one-family-of-chain-and-cassette", (bike, load, p) -> DrivetrainFit.family(p[0], p[1]), on(CHAIN, CASSETTE));
+        add("largest-sprocket", (bike, load, p) -> DrivetrainFit.largestSprocket(p[0], p[1]), on(DERAILLEUR, CASSETTE));
+        add("derailleur-capacity", (bike, load, p) -> DrivetrainFit.capacity(p[0], p[1], p[2]), on(DERAILLEUR, CASSETTE, CHAINRING));
+        add("chainring-clears-the-frame", (bike, load, p) -> DrivetrainFit.ringsOnFrame(p[0], bike), on(CHAINRING));
+        add("chainline", (bike, load, p) -> DrivetrainFit.chainline(p[0], bike), on(CRANK));
+        add("bottom-bracket", (bike, load, p) -> DrivetrainFit.bottomBracket(p[0], bike), on(CRANK));
+        add("ring-mount", (bike, load, p) -> DrivetrainFit.ringMount(p[0], p[1]), on(CHAINRING, CRANK));
+        add("chain-length", (bike, load, p) -> DrivetrainFit.chainLength(p[0], p[1], p[2], bike), on(CHAIN, CASSETTE, CHAINRING));
+        add("derailleur-mount", (bike, load, p) -> DrivetrainFit.derailleurMount(p[0], bike), on(DERAILLEUR));
+        add("pedal-thread", (bike, load, p) -> DrivetrainFit.pedalThread(p[0], p[1]), on(PEDALS, CRANK));
+        add("meter-mount", (bike, load, p) -> DrivetrainFit.meterMount(p[0], p[1]), on(METER, CRANK));
+        add("steerer-in-the-head-tube", (bike, load, p) -> SuspensionFit.steerer(p[0], bike), on(FORK));
+        add("fork-travel", (bike, load, p) -> SuspensionFit.forkTravel(p[0], bike), on(FORK));
+        add("fork-length", (bike, load, p) -> SuspensionFit.forkLength(p[0], bike), on(FORK));
+        add("front-and-rear-travel", (bike, load, p) -> SuspensionFit.travelInBalance(p[0], bike), on(FORK));
+        add("shock-in-the-frame", (bike, load, p) -> SuspensionFit.shock(p[0], bike), on(SHOCK));
+        add("stem-on-the-steerer", (bike, load, p) -> CockpitFit.steererClamp(p[0], p[1]), on(STEM, FORK));
+        add("stem-the-frame-permits", (bike, load, p) -> CockpitFit.stemLength(p[0], bike), on(STEM));
+        add("bar-in-the-stem", (bike, load, p) -> CockpitFit.barClamp(p[0], p[1]), on(BAR, STEM));
+        add("levers-on-the-bar", (bike, load, p) -> CockpitFit.barShape(p[0], p[1]), on(SHIFTER, BAR));
+        add("extensions-on-the-bar", (bike, load, p) -> CockpitFit.extensions(p[0], p[1]), on(EXTENSIONS, BAR));
+        add("post-in-the-seat-tube", (bike, load, p) -> SeatFit.postDiameter(p[0], bike), on(SEATPOST));
+        add("post-deep-enough", (bike, load, p) -> SeatFit.postInsertion(p[0], p[1], bike), on(SEATPOST, SADDLE));
+        add("saddle-on-the-post", (bike, load, p) -> SeatFit.rails(p[0], p[1]), on(SADDLE, SEATPOST));
         ALL.add(new Check("steerer-length", on(FORK, STEM, SPACERS), SPACERS,
-                (bike, load, p) -> FitQuestions.steererLength(p[0], p[1], p[2], bike)));
-        add("marked-mass", (bike, load, p) -> FitQuestions.bears(bike, load), List.of());
-        add("marked-category", (bike, load, p) -> FitQuestions.drops(bike, load), List.of());
+                (bike, load, p) -> CockpitFit.steererLength(p[0], p[1], p[2], bike)));
+        add("marked-mass", (bike, load, p) -> LoadFit.bears(bike, load), List.of());
+        add("marked-category", (bike, load, p) -> LoadFit.drops(bike, load), List.of());
         for (MountingPlace place : MountingPlace.values()) {
-            add("marked-mass", (bike, load, p) -> FitQuestions.bears(p[0], load), on(place));
-            add("marked-category", (bike, load, p) -> FitQuestions.drops(p[0], load), on(place));
+            add("marked-mass", (bike, load, p) -> LoadFit.bears(p[0], load), on(place));
+            add("marked-category", (bike, load, p) -> LoadFit.drops(p[0], load), on(place));
         }
     }
 

@@ -11,7 +11,6 @@ import courseworthy.task.DebriefReading;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** A debrief against the brief that was given, or the record of each rule over many debriefs. */

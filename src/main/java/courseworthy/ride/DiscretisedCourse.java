@@ -459,4 +459,19 @@ public final class DiscretisedCourse {
     public boolean hasHeadings() {
         return size > 0 && !Double.isNaN(bearing[0]);
     }
+
+    /** The step that ends at or beyond a distance from the start of a lap, m; the last step beyond the end. */
+    int stepAt(double distance) {
+        int low = 0;
+        int high = size() - 1;
+        while (low < high) {
+            int between = (low + high) >>> 1;
+            if (along(between) < distance) {
+                low = between + 1;
+            } else {
+                high = between;
+            }
+        }
+        return low;
+    }
 }

@@ -29,11 +29,8 @@ public final class RideEstimate {
     private static final double ENDS_AGREED = 2e-2;
     /** Of two rides that differ by a few seconds. */
     private static final double PAIRED = 1e-6;
-    private static final int MOST_ROUNDS = 40;
     /** An input that changes the time by this share is worked out half-way to its ends too. */
     private static final double MUCH = 0.06;
-    /** How fast load outgrows what can be held as power grows, to begin with. */
-    private static final double USUAL_SLOPE = 0.95;
     /** First pieces of a step, m, and how they grow; those of the thinned way. */
     private static final double FIRST = 15;
     private static final double GROWTH = 1.6;
@@ -50,7 +47,7 @@ public final class RideEstimate {
     private final double[] turns;
     private final RideSimulator whole;
     private final RideSimulator thin;
-    private final Run middle;
+    private final RideRun middle;
     private final RideTrace trace;
     private final Range riding;
     private final RidePortions portions;
@@ -58,16 +55,17 @@ public final class RideEstimate {
     private final double walked;
     private final Range total;
     private final double[][] draws = RangeSampler.draws(RangeSampler.DRAWS, Uncertain.COUNT);
-    private double expected;
-    Run about;
+    private final SustainablePower sustainable;
+    RideRun about;
     private double timeByPower;
     private RangeSampler.Together together = RangeSampler.APART;
     /** By input and place on the thinned way; null where not ridden. */
-    private final Run[][] runs = new Run[Uncertain.COUNT][RangeSampler.PLACES.length];
+    private final RideRun[][] runs = new RideRun[Uncertain.COUNT][RangeSampler.PLACES.length];
 
     private RideEstimate(DiscretisedCourse way, RideAssumptions basis, List<Stretch> stretches) {
         this.way = way;
         this.basis = basis;
+        this.sustainable = new SustainablePower(basis);
         this.stretches = stretches.size();
         this.rolling = new Range[way.grounds()];
         double[] harder = new double[way.grounds()];
@@ -83,12 +81,12 @@ public final class RideEstimate {
         thin = new RideSimulator(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
         settle();
         prepare(whole);
-        middle = held(whole, inputs(), about, AGREED, true);
-        trace = middle.steps;
+        middle = sustainable.held(whole, inputs(), about, AGREED, true);
+        trace = middle.steps();
         walked = walked(trace);
         riding = spread();
         portions = new RidePortions(this, harder);
-        stops = Stops.of(middle.seconds, basis.points(), basis.training());
+        stops = Stops.of(middle.seconds(), basis.points(), basis.training());
         total = riding.plus(stops);
     }
 
@@ -112,23 +110,24 @@ public final class RideEstimate {
 
     /** Finds time and power on the thinned way, from which air by the hour, pacing and tiring follow; then once more with these. */
     private void settle() {
-        expected = way.length() * basis.laps() / 6.5 + 60;
+        double expected = way.length() * basis.laps() / 6.5 + 60;
+        sustainable.expect(expected);
         double watts = basis.hourPower().mid() * Endurance.share(expected, 0) * basis.intensity().mid();
-        about = new Run(expected, watts, watts, watts, watts, 0, null);
+        about = new RideRun(expected, watts, watts, watts, watts, 0, null);
         for (int round = 0; round < 2; round++) {
-            expected = about.seconds;
-            thin.air(basis.weather(), expected, basis.laps());
-            thin.pace(inputs(), about.power);
-            about = held(thin, inputs(), about, round == 0 ? ENDS_AGREED : PAIRED, true);
+            sustainable.expect(about.seconds());
+            thin.air(basis.weather(), sustainable.expected(), basis.laps());
+            thin.pace(inputs(), about.power());
+            about = sustainable.held(thin, inputs(), about, round == 0 ? ENDS_AGREED : PAIRED, true);
         }
-        thin.ride(inputs(), basis.laps(), about.power * 1.01, hour(inputs()), expected, false);
-        timeByPower = Math.log(thin.seconds / about.seconds) / Math.log(1.01);
+        thin.ride(inputs(), basis.laps(), about.power() * 1.01, sustainable.hour(inputs()), sustainable.expected(), false);
+        timeByPower = Math.log(thin.seconds / about.seconds()) / Math.log(1.01);
         about = about.corrected(timeByPower);
     }
 
     /** Air and pacing for the whole way as settled on the thinned one. */
     void prepare(RideSimulator other) {
-        other.air(basis.weather(), expected, basis.laps());
+        other.air(basis.weather(), sustainable.expected(), basis.laps());
         other.paceAs(thin);
     }
 
@@ -166,7 +165,7 @@ public final class RideEstimate {
         in.climbing = at(basis.climbing(), -places[Uncertain.CLIMBING.ordinal()]);
         in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
         in.airFactor = at(basis.weather().densityOff(), -places[Uncertain.AIR.ordinal()]);
-        in.fade = at(Endurance.fade(expected), -places[Uncertain.TIRING.ordinal()]);
+        in.fade = at(Endurance.fade(sustainable.expected()), -places[Uncertain.TIRING.ordinal()]);
         in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
         in.cap = at(cap, places[Uncertain.CAP.ordinal()]);
         in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
@@ -178,7 +177,7 @@ public final class RideEstimate {
 
     /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
     Range powerFactor() {
-        Range lasting = Endurance.share(expected);
+        Range lasting = Endurance.share(sustainable.expected());
         return Range.exact(1).plus(aboutOne(basis.hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.intensity()));
     }
 
@@ -198,69 +197,9 @@ public final class RideEstimate {
         return out;
     }
 
-    /**
-     * What came of one choice of inputs.
-     *
-     * @param seconds  riding time
-     * @param power    uphill, in the middle of the ride, W
-     * @param load     fourth-power mean, W
-     * @param mean     plain mean, W
-     * @param pedalled mean while pedalling, W
-     * @param off      logarithm of what can be held for the time over the load
-     * @param steps    step by step, where kept
-     */
-    record Run(double seconds, double power, double load, double mean, double pedalled, double off, RideTrace steps) {
-
-        /** The time at which what is off between power and time is made good, by how time goes with power. */
-        Run corrected(double timeByPower) {
-            double less = Math.abs(off) > 0.1 ? 0 : off;
-            return new Run(seconds * Math.exp(timeByPower * less), power, load, mean, pedalled, off, steps);
-        }
-    }
-
-    /** Finds the power whose fourth-power mean over the ride is what can be held for the time the ride takes with it. */
-    Run held(RideSimulator ridden, RideParameters in, Run guess, double agreed, boolean keep) {
-        double most = RideSimulator.MOST_PEDALLED * hour(in);
-        double power = Math.min(most, guess.power * in.powerFactor);
-        double before = 0;
-        double offBefore = 0;
-        double off = 0;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            off = ride(ridden, in, power, keep);
-            if (Math.abs(off) < agreed || power >= most && off > 0) {
-                break;
-            }
-            double slope = round == 0 ? USUAL_SLOPE : -(off - offBefore) / Math.log(power / before);
-            before = power;
-            offBefore = off;
-            power = Math.min(most, power * Math.exp(Math.max(-0.7, Math.min(0.7, off / Math.max(0.4, Math.min(3, slope))))));
-        }
-        return run(ridden, power, power >= most && off > 0 ? 0 : off, keep);
-    }
-
     /** The same from the middle ride's power on, the rest of what is off made good by how time goes with power. */
-    Run held(RideSimulator ridden, RideParameters in, double agreed) {
-        return held(ridden, in, middle, agreed, false).corrected(timeByPower);
-    }
-
-    /** Rides at a power uphill and returns the logarithm of what can be held over what was. */
-    private double ride(RideSimulator ridden, RideParameters in, double power, boolean keep) {
-        ridden.ride(in, basis.laps(), power, hour(in), expected, keep);
-        return Math.log(target(in, ridden.seconds) / ridden.load());
-    }
-
-    private Run run(RideSimulator ridden, double power, double off, boolean keep) {
-        return new Run(ridden.seconds, power, ridden.load(), ridden.mean(), ridden.pedalled(), off,
-                keep ? ridden.trace(basis.laps()) : null);
-    }
-
-    private double hour(RideParameters in) {
-        return basis.hourPower().mid() * in.powerFactor;
-    }
-
-    /** What can be held for a time and is meant to be ridden, W. */
-    private double target(RideParameters in, double seconds) {
-        return hour(in) * Endurance.share(seconds, 0) * basis.intensity().mid();
+    RideRun held(RideSimulator ridden, RideParameters in, double agreed) {
+        return sustainable.held(ridden, in, middle, agreed, false).corrected(timeByPower);
     }
 
     /** Rides the thinned way with each input at its places. */
@@ -268,8 +207,8 @@ public final class RideEstimate {
         for (int i = 0; i < Uncertain.COUNT; i++) {
             runs[i][0] = at(i, 0);
             runs[i][4] = at(i, 4);
-            double most = Math.max(Math.abs(runs[i][0].seconds - about.seconds), Math.abs(runs[i][4].seconds - about.seconds));
-            if (most > MUCH * about.seconds) {
+            double most = Math.max(Math.abs(runs[i][0].seconds() - about.seconds()), Math.abs(runs[i][4].seconds() - about.seconds()));
+            if (most > MUCH * about.seconds()) {
                 runs[i][1] = at(i, 1);
                 runs[i][3] = at(i, 3);
             }
@@ -278,20 +217,20 @@ public final class RideEstimate {
             double[] both = new double[Uncertain.COUNT];
             both[Uncertain.ROLLING.ordinal()] = -1;
             both[Uncertain.CAP.ordinal()] = -1;
-            double apart = runs[Uncertain.ROLLING.ordinal()][0].seconds * runs[Uncertain.CAP.ordinal()][0].seconds / about.seconds;
-            double joined = held(thin, inputs(both), about, ENDS_AGREED, false).corrected(timeByPower).seconds;
+            double apart = runs[Uncertain.ROLLING.ordinal()][0].seconds() * runs[Uncertain.CAP.ordinal()][0].seconds() / about.seconds();
+            double joined = sustainable.held(thin, inputs(both), about, ENDS_AGREED, false).corrected(timeByPower).seconds();
             together = new RangeSampler.Together(Uncertain.ROLLING.ordinal(), Uncertain.CAP.ordinal(), joined / apart);
         }
     }
 
-    private Run at(int input, int place) {
-        return held(thin, inputs(input, RangeSampler.PLACES[place]), about, ENDS_AGREED, true).corrected(timeByPower);
+    private RideRun at(int input, int place) {
+        return sustainable.held(thin, inputs(input, RangeSampler.PLACES[place]), about, ENDS_AGREED, true).corrected(timeByPower);
     }
 
     /** The range of the riding time by the thinned rule. */
     private Range spread() {
         rideEnds();
-        return spread(middle.seconds, Run::seconds, false);
+        return spread(middle.seconds(), RideRun::seconds, false);
     }
 
     /**
@@ -301,7 +240,7 @@ public final class RideEstimate {
      * @param of    what a ride makes of it, on any scale
      * @param apart whether inputs do nothing together that they do not alone
      */
-    Range spread(double mid, ToDoubleFunction<Run> of, boolean apart) {
+    Range spread(double mid, ToDoubleFunction<RideRun> of, boolean apart) {
         double base = of.applyAsDouble(about);
         double[][] results = places();
         for (int i = 0; i < Uncertain.COUNT; i++) {
@@ -313,7 +252,7 @@ public final class RideEstimate {
     }
 
     /** The ride where everything rolls at the slow end. */
-    Run rollingWorse() {
+    RideRun rollingWorse() {
         return runs[Uncertain.ROLLING.ordinal()][0];
     }
 
@@ -351,7 +290,7 @@ public final class RideEstimate {
         }
         RideParameters in = inputs();
         in.change = change;
-        double mid = about.seconds - held(thin, in, about, PAIRED, false).corrected(timeByPower).seconds;
+        double mid = about.seconds() - sustainable.held(thin, in, about, PAIRED, false).corrected(timeByPower).seconds();
         double plain = saved(change, inputs(), about);
         double[][] saved = places();
         for (int i = 0; i < Uncertain.COUNT; i++) {
@@ -364,18 +303,18 @@ public final class RideEstimate {
     }
 
     /** By one run at the power held without the change, the rest by how time goes with power. */
-    private double saved(RideChange change, RideParameters in, Run without) {
+    private double saved(RideChange change, RideParameters in, RideRun without) {
         in.change = change;
-        double off = ride(thin, in, without.power, false);
-        boolean flatOut = without.power >= RideSimulator.MOST_PEDALLED * hour(in) && off > 0;
-        return without.seconds - run(thin, without.power, flatOut ? 0 : off, false).corrected(timeByPower).seconds;
+        double off = sustainable.ride(thin, in, without.power(), false);
+        boolean flatOut = without.power() >= RideSimulator.MOST_PEDALLED * sustainable.hour(in) && off > 0;
+        return without.seconds() - sustainable.run(thin, without.power(), flatOut ? 0 : off, false).corrected(timeByPower).seconds();
     }
 
     /** The middle ride with a change, step by step. */
     public synchronized RideTrace trace(RideChange change) {
         RideParameters in = inputs();
         in.change = change;
-        return held(whole, in, middle, AGREED, true).steps;
+        return sustainable.held(whole, in, middle, AGREED, true).steps();
     }
 
     /** The middle ride, step by step. */
@@ -395,8 +334,8 @@ public final class RideEstimate {
 
     /** Of the stopping time what lies before a place, s: so many support points passed, the rest even over the riding time. */
     public Range stopped(int pointsPassed, double ridingSeconds) {
-        Range at = Stops.atPoints(middle.seconds, basis.points(), basis.training()).times(pointsPassed / Math.max(1.0, basis.points()));
-        Range between = Stops.between(middle.seconds, basis.points(), basis.training()).times(Math.min(1, ridingSeconds / middle.seconds));
+        Range at = Stops.atPoints(middle.seconds(), basis.points(), basis.training()).times(pointsPassed / Math.max(1.0, basis.points()));
+        Range between = Stops.between(middle.seconds(), basis.points(), basis.training()).times(Math.min(1, ridingSeconds / middle.seconds()));
         return new Range(at.low() + between.low(), at.mid() + between.mid(), at.high() + between.high());
     }
 
@@ -420,23 +359,23 @@ public final class RideEstimate {
 
     /** Mean of the power on the pedals while they turn, W. */
     public double power() {
-        return middle.pedalled;
+        return middle.pedalled();
     }
 
     /** Power uphill in the middle of the ride, W; the flat and descents are ridden at less. */
     public double uphill() {
-        return middle.power;
+        return middle.power();
     }
 
     /** Fourth-power mean over the riding time, W: what is compared with what can be held. */
     public double load() {
-        return middle.load;
+        return middle.load();
     }
 
     /** Plain mean over what is ridden, coasting included, walking not, W; 0 where all is walked. */
     public double meanPower() {
-        double ridden = middle.seconds - walked;
-        return ridden > 0 ? middle.mean * middle.seconds / ridden : 0;
+        double ridden = middle.seconds() - walked;
+        return ridden > 0 ? middle.mean() * middle.seconds() / ridden : 0;
     }
 
     /**
@@ -453,22 +392,22 @@ public final class RideEstimate {
                 work += trace.power(at) * trace.seconds(at);
             }
         }
-        return seconds < middle.seconds / 50 ? null : powerFactor().times(work / seconds);
+        return seconds < middle.seconds() / 50 ? null : powerFactor().times(work / seconds);
     }
 
     /** What can be held for the riding time, W. */
     public double canHold() {
-        return basis.hourPower().mid() * Endurance.share(middle.seconds, 0) * basis.intensity().mid();
+        return basis.hourPower().mid() * Endurance.share(middle.seconds(), 0) * basis.intensity().mid();
     }
 
     /** Power uphill at a moment of the riding time, W: lower late than early. */
     public double powerAt(double ridingSeconds) {
-        return middle.power * (1 + freshness(ridingSeconds));
+        return middle.power() * (1 + freshness(ridingSeconds));
     }
 
     /** How far power then is above or below its mean, as a share. */
     public double freshness(double ridingSeconds) {
-        return Endurance.fade(middle.seconds).mid() * (0.5 - Math.max(0, Math.min(1, ridingSeconds / middle.seconds)));
+        return Endurance.fade(middle.seconds()).mid() * (0.5 - Math.max(0, Math.min(1, ridingSeconds / middle.seconds())));
     }
 
     /** Mean speed on a step of a lap, m/s; laps from 0. */
@@ -488,17 +427,7 @@ public final class RideEstimate {
 
     /** The step of a lap that holds a distance from its start. */
     public int stepAt(double distance) {
-        int low = 0;
-        int high = way.size() - 1;
-        while (low < high) {
-            int between = (low + high) >>> 1;
-            if (way.along(between) < distance) {
-                low = between + 1;
-            } else {
-                high = between;
-            }
-        }
-        return low;
+        return way.stepAt(distance);
     }
 
     /** Rolling resistance coefficient on a stretch as written, or on a {@linkplain DiscretisedCourse#ground ground}. */
@@ -533,7 +462,7 @@ public final class RideEstimate {
 
     /** Temperature at the start's height at a moment of the riding time, °C. */
     public double temperature(double ridingSeconds) {
-        DayTemperature day = basis.weather().day(expected);
+        DayTemperature day = basis.weather().day(sustainable.expected());
         return day == null ? basis.weather().temperature() : day.temperature(ridingSeconds, 0);
     }
 

@@ -107,7 +107,7 @@ final class RidePortions {
         return Math.max(0, Math.floor((to - place) / lap) - Math.floor((from - place) / lap));
     }
 
-    private static double between(RideEstimate.Run run, double from, double to) {
+    private static double between(RideRun run, double from, double to) {
         return (run.steps().arrivalAt(to) - run.steps().arrivalAt(from)) * run.seconds() / run.steps().total();
     }
 }

@@ -1,15 +1,11 @@
 package courseworthy.ride;
 
-import java.util.Arrays;
-
 /**
  * A way cut into pieces and made ready to be ridden many times. Steps longer than a first piece are cut into pieces that grow from the
  * step's start on, since there speed changes most.
  */
 final class RideSimulator {
 
-    /** Longest piece against the wind, across it, with it, and across it again, m, where only its strength is known (computing). */
-    private static final double WIND_TURNS = 250;
     /** Pieces ridden in one go (computing): short enough that the loop is compiled early in a cold run. */
     private static final int AT_A_TIME = 64;
     /** To keep the lowest cadence in the easiest gear a rider gives up to this times the power of the moment (practice, no source). */
@@ -24,19 +20,9 @@ final class RideSimulator {
     private final int[] stepOf;
     private final double[] lengths;
 
-    private int size;
-    private double[] length;
-    private double[] sine;
-    private double[] cosine;
-    private double[] head;
-    private double[] turns;
-    private double[] radius;
-    /** How much there is to be said for walking on a piece. */
-    private double[] steep;
-    /** By how much of the tread's width the line through a sharp turn at the piece's start is wider than its inside; 0 where there is none. */
-    private double[] sharp;
-    private int[] ground;
-    private int[] step;
+    private final CoursePieces pieces;
+    private final int size;
+    private final int[] step;
     /** By lap and piece where the air changes with the hour, else by piece. */
     private double[] halfDensity;
     private boolean hourly;
@@ -90,7 +76,9 @@ final class RideSimulator {
         joined(full);
         boolean headings = way.hasHeadings() && !Double.isNaN(weather.from());
         anyWay = !headings && (!weather.windKnown() || weather.wind() > 0);
-        cut(first, growth, headings ? weather.from() : Double.NaN, turnsPerMetre);
+        pieces = new CoursePieces(way, anyWay, headings ? weather.from() : Double.NaN, turnsPerMetre, first, growth);
+        size = pieces.size;
+        step = pieces.step;
     }
 
     private void joined(DiscretisedCourse full) {
@@ -110,66 +98,6 @@ final class RideSimulator {
         return into;
     }
 
-    private void cut(double first, double growth, double from, double[] turnsPerMetre) {
-        room(way.size() + way.size() / 8 + 64);
-        for (int s = 0; s < way.size(); s++) {
-            cut(s, first, growth, from, turnsPerMetre);
-        }
-        room(size);
-    }
-
-    /** One step; a method of its own, so that it is compiled early in a cold run, as are others that a loop below calls. */
-    private void cut(int s, double first, double growth, double from, double[] turnsPerMetre) {
-        double gradient = way.gradient(s);
-        double flat = 1 / Math.sqrt(1 + gradient * gradient);
-        double heading = Double.isNaN(from) ? 0 : Math.cos(from - way.bearing(s));
-        double left = way.length(s);
-        double start = way.along(s) - left;
-        double piece = first;
-        while (left > 0) {
-            double next = anyWay ? untilTheWindTurns(start, left, piece) : left < 1.5 * piece ? left : piece;
-            if (size == length.length) {
-                room(size + size / 2);
-            }
-            length[size] = next;
-            sine[size] = gradient * flat;
-            steep[size] = Walking.favoured(gradient);
-            cosine[size] = flat;
-            head[size] = anyWay ? ANY_WAY[(int) (((start + 0.5 * next) / WIND_TURNS) % ANY_WAY.length)] : heading;
-            ground[size] = way.ground(s);
-            turns[size] = turnsPerMetre[ground[size]] * next;
-            radius[size] = way.radius(s);
-            sharp[size] = piece == first && way.corner(s) > 0 ? TrailCorner.cut(way.corner(s)) : 0;
-            step[size] = s;
-            size++;
-            left -= next;
-            start += next;
-            piece *= growth;
-        }
-    }
-
-    private static double untilTheWindTurns(double start, double left, double piece) {
-        double next = left < 1.5 * piece ? left : piece;
-        double turnsAt = WIND_TURNS * (Math.floor((start + 1e-6) / WIND_TURNS) + 1) - start;
-        return turnsAt < next - 1e-6 && turnsAt > 1 && left - turnsAt > 1 ? turnsAt : next;
-    }
-
-    /** Against, across, with and across (calculated): the mean is nothing and the mean square a half, as over all directions. */
-    private static final double[] ANY_WAY = {1, 0, -1, 0};
-
-    private void room(int most) {
-        length = length == null ? new double[most] : Arrays.copyOf(length, most);
-        steep = steep == null ? new double[most] : Arrays.copyOf(steep, most);
-        sine = sine == null ? new double[most] : Arrays.copyOf(sine, most);
-        cosine = cosine == null ? new double[most] : Arrays.copyOf(cosine, most);
-        head = head == null ? new double[most] : Arrays.copyOf(head, most);
-        turns = turns == null ? new double[most] : Arrays.copyOf(turns, most);
-        radius = radius == null ? new double[most] : Arrays.copyOf(radius, most);
-        sharp = sharp == null ? new double[most] : Arrays.copyOf(sharp, most);
-        ground = ground == null ? new int[most] : Arrays.copyOf(ground, most);
-        step = step == null ? new int[most] : Arrays.copyOf(step, most);
-    }
-
     /** Number of pieces of a lap. */
     int size() {
         return size;
@@ -177,7 +105,7 @@ final class RideSimulator {
 
     /** Fills in the air: by height and, where the forecast has them, by the hour for a ride of so many seconds in all. */
     void air(RideAssumptions.Weather weather, double whole, int laps) {
-        Densities densities = new Densities(way, weather);
+        DensityByHeight densities = new DensityByHeight(way, weather);
         DayTemperature day = weather.day(whole);
         hourly = day != null;
         halfDensity = new double[hourly ? size * laps : size];
@@ -192,7 +120,7 @@ final class RideSimulator {
         }
     }
 
-    private double halfDensity(int i, Densities densities) {
+    private double halfDensity(int i, DensityByHeight densities) {
         int s = step[i];
         return 0.5 * densities.at(way.height(s));
     }
@@ -224,9 +152,9 @@ final class RideSimulator {
 
     private double pace(int i, RideParameters inputs, double wheelPower) {
         double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
-        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[ground[i]] * cosine[i] + inputs.climbing * sine[i])
+        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[pieces.ground[i]] * pieces.cosine[i] + inputs.climbing * pieces.sine[i])
                 + PowerBalance.BEARING_FORCE;
-        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * head[i], steady, 6);
+        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * pieces.head[i], steady, 6);
     }
 
     /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
@@ -296,28 +224,28 @@ final class RideSimulator {
     /** Rides pieces of a lap one after the other. What is usual is done here, the rest in {@link #minded}. */
     private void ride(int lap, int first, int end) {
         Motion m = motion;
-        double[] lengths = length;
+        double[] lengths = pieces.length;
         double[] paces = pace;
         double[] densities = halfDensity;
-        double[] bends = radius;
-        double[] corners = turns;
-        double[] sharply = sharp;
-        double[] along = cosine;
-        double[] up = sine;
-        double[] winds = head;
+        double[] bends = pieces.radius;
+        double[] corners = pieces.turns;
+        double[] sharply = pieces.sharp;
+        double[] along = pieces.cosine;
+        double[] up = pieces.sine;
+        double[] winds = pieces.head;
         double[] rolls = rollingForce;
         double[] limits = caps;
         double mean = power;
         double highest = most;
         double per = lasting;
-        int[] on = ground;
+        int[] on = pieces.ground;
         double fade = in.fade;
         double airFactor = in.airFactor;
         double area = plainArea;
         boolean apart = this.area.length > 0;
         double slope = weight * in.climbing;
         double windSpeed = in.wind;
-        double[] steeps = steep;
+        double[] steeps = pieces.steep;
         double walking = in.walking;
         double balanced = Walking.BALANCED - walking;
         double inGear = slowest;
@@ -374,12 +302,12 @@ final class RideSimulator {
     }
 
     private double inBend(int i, int on) {
-        return Math.min(caps[on], Math.sqrt(in.sideways[on] * radius[i]));
+        return Math.min(caps[on], Math.sqrt(in.sideways[on] * pieces.radius[i]));
     }
 
     /** Brakes for a sharp turn where it must be, and returns what that takes longer than riding on, s. */
     private double throughCorner(int i, int on) {
-        double through = Math.sqrt(in.sideways[on] * (in.turnInside + in.tread * sharp[i]));
+        double through = Math.sqrt(in.sideways[on] * (in.turnInside + in.tread * pieces.sharp[i]));
         return motion.speed() > through ? brake(through) : 0;
     }
 
@@ -399,13 +327,13 @@ final class RideSimulator {
             pedalled = Math.max(fresh, Math.min(most, Math.min(asked(slowest, steady, air, wind), MOST_GROUND * fresh)));
             load = pedalled;
             motion.speed(from);
-            motion.ride(length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
+            motion.ride(pieces.length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
         }
         v = motion.speed();
         if (v > cap) {
             pedalled = held(i, from, cap, pedalled, steady, air, wind);
             load = pedalled;
-        } else if (v < Walking.below(in.walking, steep[i]) || v < slowest * (WALKED_BELOW + (1 - WALKED_BELOW) * steep[i])) {
+        } else if (v < Walking.below(in.walking, pieces.steep[i]) || v < slowest * (WALKED_BELOW + (1 - WALKED_BELOW) * pieces.steep[i])) {
             walk(i, from);
             pedalled = 0;
         }
@@ -423,18 +351,18 @@ final class RideSimulator {
     private double held(int i, double from, double cap, double pedalled, double steady, double air, double wind) {
         motion.speed(cap);
         if (from < cap * (1 - 1e-9)) {
-            motion.seconds = Math.max(motion.seconds, length[i] / cap);
+            motion.seconds = Math.max(motion.seconds, pieces.length[i] / cap);
             return pedalled;
         }
-        motion.seconds = length[i] / cap;
+        motion.seconds = pieces.length[i] / cap;
         return Math.min(pedalled, Math.max(0, asked(cap, steady, air, wind)));
     }
 
     /** Gets off where speed has fallen to walking, and walks on. */
     private void walk(int i, double from) {
-        double ridden = from > in.walking ? Math.min(length[i], ROLLS_OUT) : 0;
+        double ridden = from > in.walking ? Math.min(pieces.length[i], ROLLS_OUT) : 0;
         motion.speed(in.walking);
-        onFoot = (length[i] - ridden) / in.walking;
+        onFoot = (pieces.length[i] - ridden) / in.walking;
         motion.seconds = ridden * 2 / (from + in.walking) + onFoot;
     }
 
@@ -444,12 +372,12 @@ final class RideSimulator {
     /** Beyond the highest cadence in the hardest gear the rider coasts, or pedals just enough to hold it; returns the power. */
     private double spunOut(int i, double from, double fresh, double steady, double air, double wind) {
         motion.speed(from);
-        motion.ride(length[i], 0, air, wind, steady);
+        motion.ride(pieces.length[i], 0, air, wind, steady);
         if (motion.speed() >= fastest) {
             return 0;
         }
         motion.speed(fastest);
-        motion.seconds = Math.max(length[i] / fastest, Math.min(motion.seconds, length[i] * 2 / (from + fastest)));
+        motion.seconds = Math.max(pieces.length[i] / fastest, Math.min(motion.seconds, pieces.length[i] * 2 / (from + fastest)));
         return Math.min(fresh, Math.max(0, asked(fastest, steady, air, wind)));
     }
 
@@ -507,32 +435,5 @@ final class RideSimulator {
         powers = NONE;
         feet = NONE;
         return out;
-    }
-
-    /** Density by height in steps of 25 m, linear between (computing): the error is below 1e-6 of it. */
-    private static final class Densities {
-        private static final double STEP = 25;
-        private final double least;
-        private final double[] table;
-
-        Densities(DiscretisedCourse way, RideAssumptions.Weather weather) {
-            double low = Double.MAX_VALUE;
-            double high = -Double.MAX_VALUE;
-            for (int i = 0; i < way.size(); i++) {
-                low = Math.min(low, way.height(i));
-                high = Math.max(high, way.height(i));
-            }
-            least = low;
-            table = new double[(int) Math.max(0, Math.ceil((high - low) / STEP)) + 2];
-            for (int i = 0; i < table.length; i++) {
-                table[i] = weather.density(low + i * STEP);
-            }
-        }
-
-        double at(double height) {
-            double place = (height - least) / STEP;
-            int below = (int) place;
-            return table[below] + (table[below + 1] - table[below]) * (place - below);
-        }
     }
 }

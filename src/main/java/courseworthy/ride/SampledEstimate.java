@@ -13,7 +13,7 @@ public final class SampledEstimate {
 
     private final RideEstimate estimate;
     private final double[][] draws;
-    private final RideEstimate.Run[] without;
+    private final RideRun[] without;
 
     private SampledEstimate(RideEstimate estimate, int runs) {
         this.estimate = estimate;
@@ -42,7 +42,7 @@ public final class SampledEstimate {
 
     /** Time a change returns, s: each draw against itself with the change. */
     public Range saved(RideChange change) {
-        RideEstimate.Run[] with = rides(change);
+        RideRun[] with = rides(change);
         double[] saved = new double[draws.length];
         for (int i = 0; i < saved.length; i++) {
             saved[i] = without[i].seconds() - with[i].seconds();
@@ -59,8 +59,8 @@ public final class SampledEstimate {
         return RangeSampler.range(estimate.trace().total() - other.estimate.trace().total(), saved);
     }
 
-    private RideEstimate.Run[] rides(RideChange change) {
-        RideEstimate.Run[] runs = new RideEstimate.Run[draws.length];
+    private RideRun[] rides(RideChange change) {
+        RideRun[] runs = new RideRun[draws.length];
         Thread[] threads = new Thread[THREADS];
         for (int t = 0; t < THREADS; t++) {
             int first = t;
@@ -78,7 +78,7 @@ public final class SampledEstimate {
         return runs;
     }
 
-    private void rides(RideChange change, RideEstimate.Run[] runs, int first) {
+    private void rides(RideChange change, RideRun[] runs, int first) {
         RideSimulator riding = estimate.another();
         for (int i = first; i < runs.length; i += THREADS) {
             RideParameters in = estimate.inputs(draws[i]);

@@ -92,6 +92,12 @@ public record MissingInputs(Place place, List<String> keys, int rules) {
                  "steepest 1 km", "rise", "drop", "gradient", "ratio needed where it is steepest", "ratio needed on the last climb",
                  "gear range needed", "braking power" ->
                 new Source(Place.CLIMBING, List.of("rise", "drop"));
+            default -> ofRiderAndDay(measure);
+        };
+    }
+
+    private static Source ofRiderAndDay(String measure) {
+        return switch (measure) {
             case "rider mass", "start-line mass" -> rider("mass");
             case "hour power", "power per kg" -> rider("power");
             case "skill", "climbing cadence", "highest cadence", "races a year", "plug stop", "tube stop", "lost group" -> rider(measure);

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Reads a workshop's file and says everything that is wrong with it at once. What is missing is unknown; a missing mass is
@@ -41,6 +40,7 @@ public final class WorkshopReader {
 
     private final String shown;
     private final Faults faults;
+    private final PartDetailReader detailReader;
     private final Map<String, Part> byName = new LinkedHashMap<>();
     private final Map<Part, Node.Scalar> mounted = new LinkedHashMap<>();
     private final Map<String, List<Label>> labels = new LinkedHashMap<>();
@@ -52,6 +52,7 @@ public final class WorkshopReader {
     private WorkshopReader(String shown, Faults faults) {
         this.shown = shown;
         this.faults = faults;
+        this.detailReader = new PartDetailReader(shown, faults);
     }
 
     /**
@@ -140,7 +141,7 @@ public final class WorkshopReader {
         }
         Map<PartDetail, Object> details = new EnumMap<>(PartDetail.class);
         for (PartDetail detail : kind.details()) {
-            Object value = value(from, detail);
+            Object value = detailReader.read(from, detail);
             if (value != null) {
                 details.put(detail, value);
             }
@@ -204,136 +205,6 @@ public final class WorkshopReader {
         } else {
             faults.add(shown, at.line(), "on", at.describe(), "the name of a bike or a part", "");
         }
-    }
-
-    private Object value(FieldReader from, PartDetail detail) {
-        String key = detail.written();
-        if (!from.has(key)) {
-            return null;
-        }
-        return switch (detail.form()) {
-            case AMOUNT -> amount(from, key, detail.dimension(), detail);
-            case NUMBER -> number(from, key, detail);
-            case WHOLE -> from.whole(key, (int) detail.least(), (int) detail.most());
-            case YES_NO -> from.yesNo(key);
-            case WORD -> from.word(key, detail.words());
-            case WORDS -> words(from, key, detail);
-            case LABEL -> label(from, key);
-            case LABELS -> from.texts(key);
-            case TEETH -> teeth(from, key, detail);
-            case DAY -> from.day(key);
-            case CLEARANCES -> clearances(from, key);
-            case SIZES -> sizes(from, key, detail);
-        };
-    }
-
-    private static Double amount(FieldReader from, String key, Dimension dimension, PartDetail detail) {
-        Amount amount = from.amount(key, dimension, detail.least(), detail.most(), detail.range());
-        return amount == null ? null : Double.valueOf(amount.inBase());
-    }
-
-    private static Double number(FieldReader from, String key, PartDetail detail) {
-        Amount amount = from.sum(key, detail.least(), detail.most(), "a bare number from 0 to 100000");
-        return amount == null ? null : Double.valueOf(amount.inBase());
-    }
-
-    private static String label(FieldReader from, String key) {
-        String text = from.prose(key);
-        return text == null || text.isBlank() ? null : text.strip();
-    }
-
-    private static List<String> words(FieldReader from, String key, PartDetail detail) {
-        List<String> out = new ArrayList<>();
-        for (Node item : from.items(key)) {
-            String word = item instanceof Node.Scalar scalar ? from.word(key, scalar, detail.words()) : null;
-            if (word != null) {
-                out.add(word);
-            }
-        }
-        return out.isEmpty() ? null : List.copyOf(out);
-    }
-
-    private int[] teeth(FieldReader from, String key, PartDetail detail) {
-        List<Node> items = from.items(key);
-        int[] out = new int[items.size()];
-        for (int i = 0; i < out.length; i++) {
-            Integer teeth = items.get(i) instanceof Node.Scalar scalar ? whole(scalar.text()) : null;
-            if (teeth == null || teeth < detail.least() || teeth > detail.most()) {
-                faults.add(shown, items.get(i).line(), key, items.get(i).describe(),
-                        "teeth as whole numbers from " + (int) detail.least() + " to " + (int) detail.most(), "");
-                return null;
-            }
-            out[i] = teeth;
-        }
-        return inOrder(from, key, detail, out) ? out : null;
-    }
-
-    private static Integer whole(String text) {
-        return text.length() == 2 && Character.isDigit(text.charAt(0)) && Character.isDigit(text.charAt(1)) || text.length() == 1
-                && Character.isDigit(text.charAt(0)) ? Integer.valueOf(text) : null;
-    }
-
-    private static boolean inOrder(FieldReader from, String key, PartDetail detail, int[] teeth) {
-        if (teeth.length == 0) {
-            from.fault(key, "an empty list", "teeth", "");
-            return false;
-        }
-        if (detail == PartDetail.TEETH && teeth.length > 2) {
-            from.fault(key, teeth.length + " rings", "one or two", "");
-            return false;
-        }
-        for (int i = 1; i < teeth.length; i++) {
-            boolean rising = teeth[i] > teeth[i - 1];
-            if (rising != (detail == PartDetail.SPROCKETS) || teeth[i] == teeth[i - 1]) {
-                from.fault(key, from.node(key).describe() + " out of order at " + teeth[i],
-                        detail == PartDetail.SPROCKETS ? "the smallest first" : "the larger first", "");
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private List<Double> sizes(FieldReader from, String key, PartDetail detail) {
-        List<Double> out = new ArrayList<>();
-        for (Node item : from.items(key)) {
-            Amount amount = item instanceof Node.Scalar scalar ? from.amount(key, scalar, detail.dimension()) : null;
-            if (amount != null && (amount.inBase() < detail.least() || amount.inBase() > detail.most())) {
-                faults.add(shown, item.line(), key, item.describe(), "heights from 0.5 mm to 100 mm", "");
-                return null;
-            }
-            if (amount != null) {
-                out.add(amount.inBase());
-            }
-        }
-        return out.isEmpty() ? null : List.copyOf(out);
-    }
-
-    private List<Part.Clearance> clearances(FieldReader from, String key) {
-        Node node = from.node(key);
-        if (node instanceof Node.Scalar) {
-            Double width = amount(from, key, Dimension.LENGTH, "a width from 18 mm to 130 mm");
-            return width == null ? null : List.of(new Part.Clearance(null, width));
-        }
-        List<Part.Clearance> out = new ArrayList<>();
-        Set<Double> seen = new TreeSet<>();
-        for (FieldReader each : from.blocks(key)) {
-            each.required("bead seat", "the wheel size it holds for");
-            each.required("width", "the widest tyre");
-            Amount bead = each.amount("bead seat", Dimension.LENGTH, PartDetail.BEAD_SEAT.least(), PartDetail.BEAD_SEAT.most(), PartDetail.BEAD_SEAT.range());
-            Double width = amount(each, "width", Dimension.LENGTH, "a width from 18 mm to 130 mm");
-            each.done();
-            if (bead != null && !seen.add(bead.inBase())) {
-                each.fault("bead seat", "a second clearance for " + each.node("bead seat").describe(), "one for each wheel size", "");
-            } else if (bead != null && width != null) {
-                out.add(new Part.Clearance(bead.inBase(), width));
-            }
-        }
-        return out.isEmpty() ? null : List.copyOf(out);
-    }
-
-    private static Double amount(FieldReader from, String key, Dimension dimension, String range) {
-        Amount amount = from.amount(key, dimension, PartDetail.TYRE_CLEARANCE.least(), PartDetail.TYRE_CLEARANCE.most(), range);
-        return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
     /** What is believable by itself and not together. */

@@ -136,7 +136,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     public record Light(double rise, double set, double dawn, double dusk) {
     }
 
-    /** Less on foot needs no word, s. */
+    /** Less on foot needs no word, s (judgement). */
     private static final double WALKED = 30;
 
     /** Whether so long beside the bike, s, is worth a word. */

@@ -28,21 +28,22 @@ import java.util.List;
 public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Gap mostCarried, boolean coolingWater, boolean overCapacity, boolean hot,
         Double carbohydrateShare, boolean lossCostsPower, boolean lossDangerous, Double beforeSunset, boolean nextDay) {
 
+    /** An hour and a day, s; exact by definition. */
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
-    /** Splits nearer to each other than this are at one place, m. */
+    /** Splits nearer to each other than this are at one place, m (judgement). */
     private static final double TOGETHER = 150;
-    /** So many rows of hours at most; longer days have two, three or more hours to a row. */
+    /** So many rows of hours at most; longer days have two, three or more hours to a row (judgement: a table that is read at a glance). */
     private static final int MOST_ROWS = 12;
     /** From here on heat calls for care, C (common practice, no source). */
     private static final double HOT = 28;
     /** kcal in a gram of carbohydrate (Atwater's factor, from memory). */
     private static final double KCAL_PER_GRAM = 4;
-    /** Figures of water are shown to a tenth of a litre, L: half of that. */
+    /** Figures of water are shown to a tenth of a litre, L: half of that (computing). */
     private static final double HALF_SHOWN = 0.05;
     /** Loss beyond which nobody should ride on, as a share of mass (ISO 7933: the limit that protects 95 % of workers). */
     private static final double DANGEROUS = 0.05;
-    /** Shares of mass are shown to a tenth of a percent: half of that. */
+    /** Shares of mass are shown to a tenth of a percent: half of that (computing). */
     private static final double HALF_SHOWN_SHARE = 0.0005;
 
     public DayPlanSummary {

@@ -3,8 +3,8 @@ package courseworthy.worth;
 import courseworthy.demand.Demands;
 import courseworthy.demand.StretchFacts;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.ride.RideEstimate;
 import courseworthy.ride.Range;
+import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
 import java.util.List;
 

@@ -33,7 +33,7 @@ final class BruteForce {
         this.load = load;
         this.aims = aims;
         this.work = new MountingEffort(workshop);
-        this.candidates = BuildSearch.candidates(workshop, bike);
+        this.candidates = BuildVariables.candidates(workshop, bike);
         this.places = new ArrayList<>(candidates.keySet());
     }
 
@@ -106,7 +106,7 @@ final class BruteForce {
         }
         Part front = parts.get(MountingPlace.FRONT_TYRE);
         Part rear = parts.get(MountingPlace.REAR_TYRE);
-        if (front != null && rear != null && aims.pairOfTyres() && !BuildSearch.isPair(front, rear)) {
+        if (front != null && rear != null && aims.pairOfTyres() && !BuildVariables.isPair(front, rear)) {
             halves++;
         } else if (front != null && rear != null && aims.pairOfTyres() && front.line() > rear.line()) {
             tenths++;

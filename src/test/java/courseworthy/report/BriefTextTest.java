@@ -2,10 +2,10 @@ package courseworthy.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.render.TerminalRenderer;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Standing;
 import courseworthy.decision.Decision.Status;
+import courseworthy.render.TerminalRenderer;
 import courseworthy.task.Brief;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;

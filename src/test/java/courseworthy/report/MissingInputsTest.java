@@ -24,7 +24,8 @@ class MissingInputsTest {
 
     /** What is known of every course, or follows from what is assumed where it is not written. */
     private static final Set<String> NEVER_WANTED = Set.of("distance", "length", "aero share", "hours", "slow hours", "ratio useful at speed",
-            "front reference pressure", "rear reference pressure", "front pressure floor", "rear pressure floor");
+            "front reference pressure", "rear reference pressure", "front pressure floor", "rear pressure floor",
+            "shortest rear travel", "longest rear travel");
 
     private static final Map<MissingInputs.Place, List<String>> KEYS = Map.of(
             MissingInputs.Place.GROUND, keys(),
