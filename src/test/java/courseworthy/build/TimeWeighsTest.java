@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How time weighs beside force: by the rule as docs/reference/files.md tells it, on the shipped workshop with a part or two changed. */
+/** How time weighs beside force: by the rule as docs/explanation/build.md tells it, on the shipped workshop with a part or two changed. */
 class TimeWeighsTest {
 
     private String workshop;
