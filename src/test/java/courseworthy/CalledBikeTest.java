@@ -260,7 +260,7 @@ class CalledBikeTest {
         assertThat(atHand.get("kind").asText()).isEqualTo("road");
         assertThat(atHand.get("possible").asBoolean()).isTrue();
         assertThat(OutputSchema.faults(brief.toString())).isEmpty();
-        assertThat(brief.get("cautions").toString()).contains("hold for no other. Of the cross-country full suspension bike recommended here");
+        assertThat(brief.get("cautions").toString()).contains("apply to no other. They are not known for the cross-country full suspension bike recommended here");
         assertThat(decision(atHand, "bike").get("text").asText()).isEqualTo("road");
         assertThat(decision(atHand, "front tyre width").get("value").asLong()).isEqualTo(34);
         assertThat(decision(atHand, "front rim inner width").get("value").asLong()).isEqualTo(21);
@@ -287,7 +287,7 @@ class CalledBikeTest {
         assertThat(costs.get("value").asDouble()).isNegative();
         assertThat(costs.get("high").asDouble()).isPositive();
         assertThat(tool.brief(sand, Format.TEXT).replaceAll("\\s+", " "))
-                .contains(", about as long as (").contains("nor how much deeper a narrow tyre sinks: do not take it for the faster bike here.");
+                .contains(", about as long as (").contains("or how much deeper a narrow tyre sinks: do not take it for the faster bike here.");
     }
 
     private static double hours(JsonNode brief) {

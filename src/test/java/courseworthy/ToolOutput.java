@@ -34,8 +34,19 @@ public final class ToolOutput {
         this(Path.of("").toAbsolutePath(), warning -> { });
     }
 
+    /** The whole brief. */
     public String brief(Request request, Format format) {
-        return run(request, format, "brief", request.course());
+        return run(request, format, "brief", request.course(), "--full");
+    }
+
+    /** The main points of a brief, as the command prints them by itself. */
+    public String shortBrief(Request request) {
+        return run(request, Format.TEXT, "brief", request.course());
+    }
+
+    /** One part of a brief. */
+    public String part(Request request, String part, Format format) {
+        return run(request, format, "brief", request.course(), "--part", part);
     }
 
     public String topic(Request request, String topic, Format format) {

@@ -1,6 +1,9 @@
 package courseworthy.cli;
 
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
 import courseworthy.report.BriefReport;
+import courseworthy.report.Report;
 import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
@@ -14,21 +17,41 @@ final class BriefCommand extends RequestCommand {
 
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts behind it, where it is written.");
 
+    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. Markdown and JSON always have everything.", "--full");
+    private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
+            BriefReport.PARTS);
+
     BriefCommand(Terminal terminal) {
         super("brief", terminal, "Says how the bike should be set up for a course, why, and what to do before the start.",
                 "courseworthy brief heather-ridge --role race --date 2025-06-14",
                 "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
-                "courseworthy brief heather-ridge --workshop workshop.yaml",
+                "courseworthy brief heather-ridge --workshop workshop.yaml --full",
+                "courseworthy brief heather-ridge --part reasons",
                 "courseworthy brief heather-ridge --topic 'front tyre width'");
     }
 
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        checkOptions(format);
         if (topic.value() != null) {
             return topic(workspace, request, format);
         }
         Brief brief = BriefTask.of(workspace, request).brief();
-        return render(format, () -> BriefReport.of(brief), () -> JsonBrief.of(brief));
+        return render(format, () -> report(brief, format), () -> JsonBrief.of(brief));
+    }
+
+    private Report report(Brief brief, Format format) {
+        return part.value() != null ? BriefReport.part(brief, part.value())
+                : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
+    }
+
+    private void checkOptions(Format format) {
+        if (part.value() != null && (topic.value() != null || full.value())) {
+            throw new BadInput(Fault.of("--part", 0, "", topic.value() != null ? "--topic beside it" : "--full beside it", "one of --part, --topic and --full", ""));
+        }
+        if (part.value() != null && format == Format.JSON) {
+            throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text or markdown", "JSON always has everything: take the field you need."));
+        }
     }
 
     private String topic(Workspace workspace, Request request, Format format) {

@@ -88,6 +88,14 @@ abstract class Command implements Runnable {
         return option::getValue;
     }
 
+    /** An option with one of some words; null where it is not given. Other words are refused once it is asked for. */
+    final Given<String> optionalChoice(String name, String label, String description, List<String> words) {
+        OptionSpec option = OptionSpec.builder(name).type(String.class).paramLabel(label).description(description)
+                .completionCandidates(words).build();
+        spec.addOption(option);
+        return () -> option.getValue() == null ? null : chosen(name, option.getValue(), words);
+    }
+
     /** An option with one of some words; the first where it is not given. Other words are refused once it is asked for. */
     final Given<String> choice(String name, String label, String description, List<String> words) {
         OptionSpec option = OptionSpec.builder(name).type(String.class).paramLabel(label).description(description)

@@ -9,6 +9,7 @@ import courseworthy.task.Brief;
 import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.LeadingReason;
 import courseworthy.task.MissingInputs;
+import courseworthy.task.UsualDifference;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -48,7 +49,43 @@ public final class BriefReport {
         return head().section(inShort()).section(setUp()).section(close()).section(SettingReport.section(brief)).section(PlanReport.section(brief))
                 .section(ForecastReport.section(brief)).section(BikeAtHandReport.section(brief.outlook().bikeAtHand())).section(WorthReport.section(brief))
                 .section(BuildReport.section(brief.build())).section(leaveAlone()).section(reasons()).section(against()).section(assumed()).section(missing())
-                .section(courseFile()).section(cautions()).section(ChecklistReport.section(brief.checklist())).build();
+                .section(courseFile()).section(cautions("Cautions", Phrases.cautions(brief))).section(ChecklistReport.section(brief.checklist())).build();
+    }
+
+    /** What a rider needs to know first, with how to get the rest. */
+    public static Report inShort(Brief brief) {
+        return new BriefReport(brief).mainPoints();
+    }
+
+    private Report mainPoints() {
+        return head().section(inShort()).section(SettingReport.inShort(brief)).section(PlanReport.inShort(brief)).section(BuildReport.inShort(brief.build()))
+                .section(differences()).section(cautions("Cautions of this day", Phrases.cautionsOfTheDay(brief))).section(rest()).build();
+    }
+
+    /** One part of a brief; a report that says so where this brief has no such part. */
+    public static Report part(Brief brief, String name) {
+        BriefReport report = new BriefReport(brief);
+        Report.Builder out = ReportHead.of(brief, ReportHead.purpose(brief));
+        return report.whole().section(name).map(out::section)
+                .orElseGet(() -> out.paragraph("There is nothing under \"" + name + "\" in this brief.")).build();
+    }
+
+    /** What is not as the rider is used to, and what may turn out differently. */
+    private Section.Builder differences() {
+        List<RichText> lines = new ArrayList<>();
+        for (UsualDifference each : brief.differences()) {
+            lines.add(RichText.of(each.decision().topic().name() + ": ").quoted(each.decision().text()).text(", your usual is ").quoted(each.usual()));
+        }
+        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
+        RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("A small change in these figures would change what is in brackets (details: ")
+                .code("--part " + CLOSE).text("): ").quoted(Phrases.closeMeasures(brief.close())).text(".");
+        return Section.builder("check-first", "Not your usual, or not firm").bullets(lines).paragraph(split).paragraph(close);
+    }
+
+    private Section.Builder rest() {
+        List<String> names = whole().sections().stream().map(Section::id).toList();
+        return Section.builder("rest", "The rest").paragraph(RichText.of("Everything: ").code("--full").text(". One decision with its reasons: ").code("--topic NAME")
+                .text(". One part: ").code("--part NAME").text(", which is one of " + String.join(", ", names) + "."));
     }
 
     private Report.Builder head() {
@@ -142,9 +179,9 @@ public final class BriefReport {
         return Section.builder(COURSE_FILE, "Notes on the course file").bullets(quoted(Phrases.mended(brief.course())));
     }
 
-    private Section.Builder cautions() {
-        Section.Builder out = Section.builder(CAUTIONS, "Cautions");
-        Phrases.cautions(brief).forEach(line -> out.caution(RichText.ofQuoted(line)));
+    private static Section.Builder cautions(String heading, List<String> sentences) {
+        Section.Builder out = Section.builder(CAUTIONS, heading);
+        sentences.forEach(line -> out.caution(RichText.ofQuoted(line)));
         return out;
     }
 

@@ -59,7 +59,8 @@ final class BuildReport {
         }
         out.paragraph(RichText.ofQuoted(title(build)).in(Style.STRONG));
         out.bullets(quoted(build.swaps().stream().map(BuildReport::work).toList()));
-        return out.build();
+        List<String> notMet = build.notMet().stream().map(each -> each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")").toList();
+        return out.paragraph(notMet.isEmpty() ? RichText.EMPTY : RichText.of("Falls short: ").quoted(String.join(", ", notMet) + ".")).build();
     }
 
     private static void list(Section.Builder out, String id, String heading, List<String> lines) {

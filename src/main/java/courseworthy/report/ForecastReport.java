@@ -3,6 +3,7 @@ package courseworthy.report;
 import courseworthy.task.Brief;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.PlanB;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What changes on the bike if the forecast turns, and by when the work has to start. */
@@ -25,6 +26,17 @@ final class ForecastReport {
         return out.build();
     }
 
+    /** A line for each way the forecast may turn, with when work on the bike has to start. */
+    static List<RichText> inShort(Brief brief) {
+        List<RichText> out = new ArrayList<>();
+        for (PlanB other : brief.outlook().otherwise()) {
+            Double starts = other.workStarts();
+            out.add(RichText.of("If it turns " + other.turns() + ": ").text(starts == null ? "nothing on the bike changes." : Phrases.count(other.lines().size(), "change")
+                    + ", start work by " + latest(starts, brief.outlook().plan()) + "."));
+        }
+        return out;
+    }
+
     private static Section.Builder turn(String id, PlanB other, DayPlan plan) {
         Section.Builder out = Section.builder(id, "If it turns " + other.turns())
                 .paragraph("About " + PlanReport.clock(other.time().mid()) + " h (" + PlanReport.clock(other.time().low()) + " to "
@@ -35,14 +47,14 @@ final class ForecastReport {
         }
         Table.Builder table = Table.builder().column("Change").column("Then").column("Instead of").figures("Start work by");
         for (PlanB.Line line : other.lines()) {
-            table.row(RichText.of(line.topic()), RichText.ofStrong(line.second()), RichText.of(line.first()), RichText.of(latest(line, plan)));
+            table.row(RichText.of(line.topic()), RichText.ofStrong(line.second()), RichText.of(line.first()), RichText.of(latest(line.latest(), plan)));
         }
         return out.table(table.build()).remark(takes(other));
     }
 
     /** The last moment to begin: {@code 7:05}, {@code 18:55 the day before}. */
-    private static String latest(PlanB.Line line, DayPlan plan) {
-        return plan == null || plan.start() == null ? PlanReport.clock(-line.latest()) + " h before" : PlanReport.ofDay(plan.start() + line.latest());
+    private static String latest(double afterStart, DayPlan plan) {
+        return plan == null || plan.start() == null ? PlanReport.clock(-afterStart) + " h before the start" : PlanReport.ofDay(plan.start() + afterStart);
     }
 
     /** How long each change takes: {@code Takes: tyres 12:45 h (estimate)}. */

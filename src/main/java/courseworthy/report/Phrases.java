@@ -15,6 +15,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.MeasureValue;
 import courseworthy.task.Brief;
+import courseworthy.task.Caution;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.CourseSummary.SurfaceShare;
 import courseworthy.task.MissingInputs;
@@ -285,15 +286,24 @@ public final class Phrases {
 
     static final String CLOSE_MEANS = "Each figure may really be on the other side of a rule's threshold; the value after the colon would then be recommended.";
 
-    /** {@code coldest temperature 7 C, now 8 C: clothing long sleeves and a shell}, a line for each threshold. */
+    /** {@code coldest temperature 7 C instead of 8 C: clothing long sleeves and a shell}, a line for each threshold. */
     static List<String> close(List<CloseThreshold> margins) {
         Map<String, String> out = new LinkedHashMap<>();
         for (CloseThreshold margin : margins) {
             MeasureScale scale = margin.measure().scale();
-            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + ", now " + scale.text(margin.from());
+            String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + " instead of " + scale.text(margin.from());
             out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().text(), (one, other) -> one + "; " + other);
         }
         return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();
+    }
+
+    /** {@code mud (lubricant, chain)}: the measures of some thresholds with the topics that rest on them. */
+    static String closeMeasures(List<CloseThreshold> margins) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (CloseThreshold margin : margins) {
+            out.merge(margin.measure().written(), margin.decision().topic().name(), (one, other) -> one + ", " + other);
+        }
+        return String.join("; ", out.entrySet().stream().map(each -> each.getKey() + " (" + each.getValue() + ")").toList());
     }
 
     /** The keys to give, and how many rules need them. */
@@ -363,13 +373,26 @@ public final class Phrases {
         }
     }
 
-    /** What to mind; what the gears lack comes first, since it decides whether the course is ridden. */
+    /** What to watch; what the gears lack comes first, since it decides whether the course is ridden. */
     public static List<String> cautions(Brief brief) {
+        return cautions(brief, false);
+    }
+
+    /** The same of what this course, rider or day brings. */
+    static List<String> cautionsOfTheDay(Brief brief) {
+        return cautions(brief, true);
+    }
+
+    private static List<String> cautions(Brief brief, boolean ofTheDay) {
         List<String> out = new ArrayList<>();
         if (brief.outlook().shortfall() != null) {
             out.add(GearShortfallPhrases.full(brief.outlook().shortfall()));
         }
-        out.addAll(brief.cautions());
+        for (Caution caution : brief.cautions()) {
+            if (caution.ofTheDay() || !ofTheDay) {
+                out.add(caution.text());
+            }
+        }
         return out;
     }
 }

@@ -74,7 +74,7 @@ final class PlanReport {
     }
 
     private Section main() {
-        return start().paragraph(food()).paragraph(carry()).paragraph(light()).build();
+        return start().paragraph(food() + " " + water()).paragraph(light()).bullets(ForecastReport.inShort(brief)).build();
     }
 
     private Table places() {
@@ -257,9 +257,17 @@ final class PlanReport {
         if (plan.gaps().isEmpty()) {
             return "Where bottles can be filled is not given, so what to carry from where is not known.";
         }
-        Gap most = summary.mostCarried();
         return "Water to carry is worked out separately from water to drink: enough at the slow estimate to stay within 2 % of your mass to the"
-                + " next tap in that heat, plus 15 %. Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
+                + " next tap in that heat, plus 15 %. " + water();
+    }
+
+    /** How much to leave the start with, and the most from a tap. */
+    private String water() {
+        if (plan.gaps().isEmpty()) {
+            return "";
+        }
+        Gap most = summary.mostCarried();
+        return "Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
                 + (most == plan.gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Phrases.number(most.from() / 1000, 1) + " km.")
                 + (summary.coolingWater() ? NOT_TO_DRINK : "") + (summary.overCapacity() ? TOO_MUCH : "");
     }

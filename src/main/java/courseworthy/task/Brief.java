@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.call.CloseThreshold;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Standing;
 import courseworthy.demand.Demands;
 import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.SheetInForce;
@@ -27,7 +28,7 @@ import java.util.List;
  * @param couldNotTell rules that could not tell
  * @param wanted       what to write so that they can
  * @param close        thresholds on which decisions rest within what their measure may be
- * @param cautions     what to mind, in sentences
+ * @param cautions     what to watch
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  * @param worths       what decisions are worth, worked out when it is written; null where nothing is
@@ -36,7 +37,7 @@ import java.util.List;
  */
 public record Brief(CourseSummary course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
-        List<CloseThreshold> close, List<String> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, Build build, List<SheetInForce> sheets) {
+        List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, Build build, List<SheetInForce> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);
@@ -46,6 +47,16 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         wanted = List.copyOf(wanted);
         close = List.copyOf(close);
         cautions = List.copyOf(cautions);
+    }
+
+    /** What the files give of the rider's own that the recommendation is not, in the order of the catalogue. */
+    public List<UsualDifference> differences() {
+        return UsualDifference.of(decisions, demands);
+    }
+
+    /** Decisions on which advice is split. */
+    public List<Decision> split() {
+        return decisions.stream().filter(each -> each.standing() == Standing.SPLIT).toList();
     }
 
     /** The threshold on which a decision rests closely; null where it does not. */

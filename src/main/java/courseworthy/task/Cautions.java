@@ -11,20 +11,20 @@ import courseworthy.units.RuleValue;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What to mind with a call, each sentence with the condition on which it is said. */
+/** What to watch with a recommendation, each sentence with the condition on which it is given. */
 public final class Cautions {
 
     private final Call call;
     private final Event event;
-    private final List<String> said = new ArrayList<>();
+    private final List<Caution> said = new ArrayList<>();
 
     private Cautions(Call call, Event event) {
         this.call = call;
         this.event = event;
     }
 
-    /** The sentences that apply, the general ones first. */
-    public static List<String> of(Call call, Event event) {
+    /** Those that apply, on the bike first. */
+    public static List<Caution> of(Call call, Event event) {
         Cautions cautions = new Cautions(call, event);
         cautions.onTheBike();
         cautions.onTheDay();
@@ -35,82 +35,82 @@ public final class Cautions {
         wheel("front", Measure.FRONT_REFERENCE_PRESSURE, Measure.NARROWEST_FRONT_TYRE);
         wheel("rear", Measure.REAR_REFERENCE_PRESSURE, Measure.NARROWEST_REAR_TYRE);
         say(true,
-                "Markings on a part, its maker's instructions and the event's own rules lead; this page never overrides them.");
+                "Markings on the part, the manufacturer's instructions and the event's rules take precedence over this page.");
         say(decided("front tyre pressure") || decided("rear tyre pressure"),
                 "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above " + RuleValue.HOOKLESS_PRESSURE.text()
                         + ", and only tyres marked for them.");
         String atHand = word(Measure.BIKE_AT_HAND);
         String called = call.on(Topics.of("bike")).text();
-        say(call.demands().setsFiguresAside(),
-                "Rims, markings, clearance and whatever else your files give of your " + atHand + " bike hold for no other. Of the " + called
-                        + " bike recommended here they are not known: give them under bike, with its kind.");
-        say(!atHand.isEmpty() && decided("bike") && !atHand.equals(called) && !call.demands().setsFiguresAside(),
-                "Your files give a " + atHand + " bike. Of the " + called + " bike recommended here nothing is known: give its rims, markings and"
+        warn(call.demands().setsFiguresAside(),
+                "Rims, markings, clearance and whatever else your files give for your " + atHand + " bike apply to no other. They are not known for the " + called
+                        + " bike recommended here: give them under bike, with its kind.");
+        warn(!atHand.isEmpty() && decided("bike") && !atHand.equals(called) && !call.demands().setsFiguresAside(),
+                "Your files give a " + atHand + " bike. Nothing is known of the " + called + " bike recommended here: give its rims, markings and"
                         + " clearance under bike, with its kind.");
         say(!known(Measure.LOWER_MARKING),
-                "The pressure markings of this bike are not known here: read both tyres and both rims before you pump.");
+                "The pressure markings of this bike are not given: read both tyres and both rims before you pump.");
         say(!known(Measure.HOOKLESS),
-                "Whether the rims are hookless is not known here: find out before you choose tyre and pressure.");
+                "Whether the rims are hookless is not given: find out before you choose tyre and pressure.");
         say(true,
-                "Tighten to the torque marked on the part. Brakes, and any work you are not sure of, belong to a qualified"
+                "Tighten to the torque marked on the part. Leave brakes, and any work you are not sure of, to a qualified"
                         + " mechanic.");
         say(true,
-                "Parts of different makers, speeds or standards go together only where their makers say so.");
+                "Mix parts of different brands, speeds or standards only where their manufacturers say they fit.");
         // Brakes are tested for 100 kg in all, more where more is marked (ISO 4210-4, 2017 adoption).
-        say(over(Measure.START_LINE_MASS, RuleValue.HEAVY_LOAD.inBase()) && !known(Measure.BIKE_MASS_LIMIT),
-                "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the highest mass marked on the bike is"
-                        + " not known here: read it on frame, wheels, stem and seatpost, and ride nothing marked for less.");
-        say(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
-                "This course has drops, and the intended-use category marked on the frame is not known here: read it, and walk"
+        warn(over(Measure.START_LINE_MASS, RuleValue.HEAVY_LOAD.inBase()) && !known(Measure.BIKE_MASS_LIMIT),
+                "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the mass limit of the bike is"
+                        + " not given: read it on frame, wheels, stem and seatpost, and ride nothing marked for less.");
+        warn(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
+                "This course has drops, and the intended-use category marked on the frame is not given: read it, and walk"
                         + " what is above it.");
-        say(over(Measure.BRAKING_POWER, RuleValue.BRAKE_HEAT_TEST.inBase()),
+        warn(over(Measure.BRAKING_POWER, RuleValue.BRAKE_HEAT_TEST.inBase()),
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
                         + " brake by itself is tested at " + RuleValue.BRAKE_HEAT_TEST.text() + " or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
-        say(decided("aero extensions", "fitted"),
+        warn(decided("aero extensions", "fitted"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");
         say(decided("aero extensions", "fitted") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
-                "Whether the event allows aero extensions is not known here: ask before you fit them.");
+                "Whether the event allows aero extensions is not given: ask before you fit them.");
     }
 
     private void onTheDay() {
         say(decided("water"),
-                "Drink to thirst and never more than you sweat: if you gain mass on a ride you drank too much, which is dangerous. In heat, when ill or on medication, ask a doctor first, and stop"
-                        + " when you feel dizzy, cold or confused.");
+                "Drink to thirst and never more than you sweat: if you gain mass on a ride you drank too much, which is dangerous. If you are ill or on medication, ask a doctor first, in heat above all, and stop"
+                        + " if you feel dizzy, cold or confused.");
         say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP) || !known(Measure.HOTTEST_TEMPERATURE),
-                "How far it is between taps, or how hot it gets, is not known here, so the water given is a least amount: write the"
-                        + " event's support and forecast, and carry more where in doubt.");
-        say(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 4.6),
+                "How far it is between taps, or how hot it gets, is not given, so the water here is a minimum: give the"
+                        + " event's support and forecast, and carry more if in doubt.");
+        warn(over(Measure.WATER_OVER_THE_HOTTEST_GAP, 4.6),
                 "The longest gap needs more water than bottles and a pack hold (4.6 L). Filter or buy some on the way, ask the organiser"
                         + " for a point, ride slower, start at a cooler hour or on another day, or do not start.");
-        say(over(Measure.HOTTEST_TEMPERATURE, 31),
-                "In such heat start slower and cool skin and head at every tap. Who staggers, shivers or is confused is cooled with"
+        warn(over(Measure.HOTTEST_TEMPERATURE, 31),
+                "In such heat start slower and cool skin and head at every tap. Cool anyone who staggers, shivers or is confused with"
                         + " water at once, in the shade, while someone calls for help.");
-        say(known(Measure.COLDEST_TEMPERATURE) && !over(Measure.COLDEST_TEMPERATURE, 3),
-                "In such cold a stop chills within minutes. Who shivers without end, fumbles or slurs is put into shelter and dry layers, and"
+        warn(known(Measure.COLDEST_TEMPERATURE) && !over(Measure.COLDEST_TEMPERATURE, 3),
+                "In such cold a stop chills within minutes. Get anyone who shivers without end, fumbles or slurs into shelter and dry layers, while"
                         + " someone calls for help.");
         say(!known(Measure.DARK_HOURS),
-                "When the ride starts is not known here, so darkness was not reckoned with: write the event's date and start, and"
-                        + " take a light where in doubt.");
+                "When the ride starts is not given, so darkness is not included: give the event's date and start, and"
+                        + " take a light if in doubt.");
         boolean sunless = over(Measure.SUNLESS_HOURS, 0);
-        say(sunless,
+        warn(sunless,
                 "Part of this ride is between sunset and sunrise, when many traffic codes require lights, some from half an hour on"
                         + " either side: check the local law.");
-        say(sunless || known(Measure.DAYLIGHT_TO_SPARE) && !over(Measure.DAYLIGHT_TO_SPARE, 60),
+        warn(sunless || known(Measure.DAYLIGHT_TO_SPARE) && !over(Measure.DAYLIGHT_TO_SPARE, 60),
                 "Under trees and behind hills it is dark well before civil dusk and for a while after dawn.");
         say(!known(Measure.COLDEST_TEMPERATURE),
                 "No forecast is given, so clothing is a guess: look at one for the highest point as well as the start.");
-        say(call.demands().get(Measure.KNOWN_GROUND) != null && !over(Measure.KNOWN_GROUND, 99),
-                "Part of the ground is not known here and may be rougher than what is: tyres and suspension may be too light for it.");
-        say(over(Measure.HIGHEST_POINT, 2500),
-                "Above 2500 m the air is thin: whoever is not used to it slows down, and turns round with headache or nausea.");
+        warn(call.demands().get(Measure.KNOWN_GROUND) != null && !over(Measure.KNOWN_GROUND, 99),
+                "Part of the ground is not known and may be rougher than the rest: tyres and suspension may be too light for it.");
+        warn(over(Measure.HIGHEST_POINT, 2500),
+                "Above 2500 m the air is thin: if you are not used to it, slow down, and turn round if you get a headache or nausea.");
         say(is(Measure.ROLE, "race") && event.rules().edition().isEmpty(),
-                "The event's rules are not given here, or not their edition: read this year's before you pack.");
+                "The event's rules, or their edition, are not given: read this year's before you pack.");
         say(is(Measure.ROLE, "race") && !event.rules().edition().isEmpty(),
-                "Event rules change from year to year: check that yours are still of the edition given here.");
+                "Event rules change from year to year: check that the edition in your file is still current.");
         say(is(Measure.ROLE, "training"),
-                "On open roads and shared trails the local traffic law and rights of way hold, lights and bell included.");
+                "On open roads and shared trails local traffic law and rights of way apply, lights and bell included.");
     }
 
     /** Where what may be pumped is less than the load asks for: what it takes, with figures. */
@@ -122,11 +122,11 @@ public final class Cautions {
         double ceiling = base(Measure.PRESSURE_CEILING);
         String most = PressureSteps.text(PressureSteps.down(ceiling), ceiling);
         if (base(reference) > ceiling + 1) {
-            say(true, "The " + end + " tyre asks for " + PressureSteps.text(base(reference), null) + " at " + width.text() + ", and no more than " + most
-                    + " may go into it. " + (known(narrowest) ? "It takes " + word(narrowest) + " or wider, and here that does not go: " : "")
+            warn(true, "The " + end + " tyre needs " + PressureSteps.text(base(reference), null) + " at " + width.text() + ", and no more than " + most
+                    + " may go into it. " + (known(narrowest) ? "It takes " + word(narrowest) + " or wider, which is not possible here: " : "")
                     + "take another wheel and tyre, marked for the pressure, or a bike that clears the width.");
         } else if (known(narrowest) && width.value() == call.demands().get(narrowest).mid()) {
-            say(true, "The " + end + " tyre is as wide as its load asks: narrower than " + word(narrowest) + " it would want more than the " + most
+            warn(true, "The " + end + " tyre is only just wide enough for its load: narrower than " + word(narrowest) + " it would need more than the " + most
                     + " that may go into it.");
         }
     }
@@ -137,7 +137,14 @@ public final class Cautions {
 
     private void say(boolean when, String text) {
         if (when) {
-            said.add(text);
+            said.add(new Caution(text, false));
+        }
+    }
+
+    /** What comes from this course, rider or day. */
+    private void warn(boolean when, String text) {
+        if (when) {
+            said.add(new Caution(text, true));
         }
     }
 

@@ -52,6 +52,11 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
         }
     }
 
+    /** When work on the first of the changes has to start, s from the start, so below 0; null where nothing changes. */
+    public Double workStarts() {
+        return lines.isEmpty() ? null : lines.stream().map(Line::latest).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
     /**
      * Compares two calls.
      *

@@ -49,7 +49,7 @@ class NewTaskTest {
         assertThat(faults.faults()).isEmpty();
         assertThat(faults.warnings()).isEmpty();
         assertThat(remarks).isEmpty();
-        assertThat(tool.brief(request, Format.TEXT)).as("the bike weighs what the rider's file says").contains("as it stands now 9.21 kg");
+        assertThat(tool.brief(request, Format.TEXT)).as("the bike weighs what the rider's file says").contains("as it is now 9.21 kg");
         assertThat(Files.readString(folder.resolve("rider.yaml"))).contains("mass: 9.2 kg");
     }
 
