@@ -329,8 +329,8 @@ class CalledBikeTest {
     void thatTheBikeCalledIsNotKnownIsSaid() throws IOException {
         Request request = request(RUGGED.formatted("0 m"), "mass: 72 kg\nbike: {kind: gravel}\n");
         JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
-        assertThat(brief.get("cautions").toString()).contains("Your files give a gravel bike. Of the cross-country full suspension bike recommended here "
-                + "nothing is known").doesNotContain("hold for no other");
+        assertThat(brief.get("cautions").toString()).contains("Your files give a gravel bike. Nothing is known of the cross-country full suspension bike "
+                + "recommended here").doesNotContain("apply to no other");
         assertThat(brief.get("bike_at_hand").get("given")).isEmpty();
         assertThat(OutputSchema.tree(tool.brief(Request.of(request.course(), null), Format.JSON)).has("bike_at_hand")).isFalse();
     }
