@@ -380,8 +380,8 @@ public final class SheetCheck {
 
     private WitnessFinder.Draft gap(Topic topic, boolean nobody, List<Box> boxes) {
         String taken = "; the common value is taken, " + topic.text(topic.standard()) + ".";
-        Finding bare = new Finding(Kind.GAP, List.of(), topic.name(), (nobody ? "No rule speaks on it at all"
-                : "There are situations in which no rule speaks on it") + taken, "Fine where the common value is; else write a row for them.", 0,
+        Finding bare = new Finding(Kind.GAP, List.of(), topic.name(), (nobody ? "No rule covers it at all"
+                : "There are situations in which no rule covers it") + taken, "Fine where the common value is; else write a row for them.", 0,
                 List.of(), null, topic.name());
         return new WitnessFinder.Draft(bare, List.of(), () -> boxes, null, Set.of());
     }

@@ -32,8 +32,8 @@ final class AfterSwapChecks {
             case CHAIN -> out.add("Check the length on the largest ring and sprocket");
             case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(PartDetail.POWER_METER)) ? ", zero the power meter" : ""));
             case CHAINRING -> out.add("Bolts as marked; check chain length and gears");
-            case FORK -> out.add("Steering free and without play, stem and front calliper bolts as marked, rotor does not rub, pressure and sag set anew");
-            case SHOCK -> out.add("Bolts as marked, pressure and sag set anew");
+            case FORK -> out.add("Steering free and without play, stem and front caliper bolts as marked, rotor does not rub, pressure and sag set again");
+            case SHOCK -> out.add("Bolts as marked, pressure and sag set again");
             case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
             case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
             case PEDALS -> out.add("Right and left not mixed up, tight as marked; your cleats fit them, where they take any");
@@ -44,7 +44,7 @@ final class AfterSwapChecks {
     }
 
     /**
-     * What another size of rotor asks for. A calliper sits over one size: it is moved by the adapter, or the mount, that fork or frame has for
+     * What another size of rotor asks for. A caliper sits over one size: it is moved by the adapter, or the mount, that fork or frame has for
      * the other (common practice, no source).
      *
      * @param before the rotor that was there; null where none was listed
@@ -58,7 +58,7 @@ final class AfterSwapChecks {
         }
         String end = place.end().equals("front") ? "fork" : "frame";
         String from = had == null ? "" : " in place of " + millimetres(had);
-        return List.of("A " + millimetres(has) + " rotor" + from + " needs the calliper mount or adapter of that size, as " + end
+        return List.of("A " + millimetres(has) + " rotor" + from + " needs the caliper mount or adapter of that size, as " + end
                 + " and brake are marked: have it at hand before you begin");
     }
 

@@ -132,7 +132,7 @@ final class WorkOrder {
                 afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants), AfterSwapChecks.mechanic(place), List.of()));
     }
 
-    /** What a swap asks for, the calliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */
+    /** What a swap asks for, the caliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */
     private List<String> afterwards(Part root, MountingPlace place, Part wants, List<Part> with) {
         List<String> all = new ArrayList<>(AfterSwapChecks.of(place, wants));
         if (place.kind() == PartKind.PEDALS && wants != null) {

@@ -162,7 +162,7 @@ public final class CallMaker {
         FiringResult said = firing.fire(new Stage(layer, demands, Collections.unmodifiableMap(new LinkedHashMap<>(settled))));
         for (Claim claim : said.claims()) {
             if (claim.topic().layer() <= layer) {
-                throw new IllegalStateException(claim.author().rule() + " speaks on " + claim.topic() + " once it is settled");
+                throw new IllegalStateException(claim.author().rule() + " says something on " + claim.topic() + " once it is settled");
             }
             List<Claim> onTopic = claims.get(claim.topic());
             if (onTopic == null) {

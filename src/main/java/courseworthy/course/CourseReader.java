@@ -157,7 +157,7 @@ public final class CourseReader {
             return null;
         }
         if (silent > 0) {
-            notes.add("Rise and drop are not written on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
+            notes.add("Rise and drop are not given on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
         }
         return new Double[] {up, down};
     }

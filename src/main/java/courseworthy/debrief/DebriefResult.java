@@ -197,7 +197,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
                 return new OfRule(said, AdviceOutcome.UNKNOWN, LIMIT);
             }
             if (way == null || said.value() == null) {
-                return new OfRule(said, AdviceOutcome.UNKNOWN, way == null ? "nothing told bears on it" : "it named no one value");
+                return new OfRule(said, AdviceOutcome.UNKNOWN, way == null ? "nothing reported bears on it" : "it named no one value");
             }
             String other = otherWeather(said);
             if (!other.isEmpty()) {
@@ -219,7 +219,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
             for (String ground : grounds) {
                 if (OF_THE_GROUND.contains(ground) && given.ground() != null && debrief.weather().ground() != null
                         && !given.ground().equals(debrief.weather().ground())) {
-                    return "told for " + given.ground() + " ground, and it was " + debrief.weather().ground();
+                    return "predicted for " + given.ground() + " ground, and it was " + debrief.weather().ground();
                 }
                 if (ground.equals(COLDEST) && far(given.coldest(), debrief.weather().low())) {
                     return temperatures("coldest", given.coldest(), debrief.weather().low());
@@ -236,7 +236,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         }
 
         private static String temperatures(String which, double foretold, double was) {
-            return "told for " + Math.round(foretold) + " C at the " + which + ", and it was " + Math.round(was) + " C";
+            return "predicted for " + Math.round(foretold) + " C at the " + which + ", and it was " + Math.round(was) + " C";
         }
     }
 }

@@ -100,7 +100,7 @@ public enum Measure {
     HOURS("hours", Holder.quantity(Unit.MIN, "1"), 0,
             "Expected riding and stopping time, by steady power balance at the power that can be held for it"),
     SLOW_HOURS("slow hours", Holder.quantity(Unit.MIN, "1"), 0,
-            "The slow end of the expected time"),
+            "The slow estimate of the time"),
     DARK_HOURS("dark hours", Holder.quantity(Unit.MIN, "5"), 0,
             "How much of the slow estimate lies between civil dusk and civil dawn, when the sun is 6 degrees down or lower"),
     DARK_SHARE("dark share", Holder.quantity(Unit.PERCENT, "1"), 0,
@@ -108,7 +108,7 @@ public enum Measure {
     SUNLESS_HOURS("sunless hours", Holder.quantity(Unit.MIN, "5"), 0,
             "How much of the slow estimate lies between sunset and sunrise"),
     DAYLIGHT_TO_SPARE("daylight to spare", Holder.quantity(Unit.MIN, "5"), 0,
-            "Time left until sunset after the slow end of the ride, 0 where it ends after sunset or before sunrise"),
+            "Time left until sunset where the ride takes as long as the slow estimate, 0 where it ends after sunset or before sunrise"),
     RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", Holder.quantity(Unit.RATIO, "0.001"), 0,
             "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, at hour "
                     + "power as tired as the hour finds it; none easier than walking pace asks for"),

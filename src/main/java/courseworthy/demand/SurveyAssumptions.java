@@ -239,7 +239,7 @@ final class SurveyAssumptions {
     RideAssumptions basis() {
         boolean climbingKnown = DiscretisedCourse.saysClimbing(course.stretches())
                 || course.line() != null && course.line().measured();
-        assumeIf(!climbingKnown, "climbing where it is not written, for the estimate of time", "10 m per km (0 to 25)");
+        assumeIf(!climbingKnown, "climbing where it is not given, for the estimate of time", "10 m per km (0 to 25)");
         assumeIf(!heightKnown(), "height of the start, for the density of air", number(START_HEIGHT, 0) + " m");
         Event.Forecast forecast = event.forecast();
         assumeIf(forecast.ground() == null, "ground, for the estimate of time", "dry");

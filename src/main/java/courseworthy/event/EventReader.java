@@ -236,7 +236,7 @@ public final class EventReader {
         if (low != null && high != null && low > high) {
             String key = from.has("low") ? "low" : "high";
             from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "no more than the high", first == null ? ""
-                    : "What is not written in the alternative is as in the forecast: write both low and high.");
+                    : "What is not given in the alternative is as in the forecast: write both low and high.");
         }
         if (low != null && high != null && high - low > WIDEST_DAY) {
             String key = from.has("high") ? "high" : "low";

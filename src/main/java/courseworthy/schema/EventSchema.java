@@ -43,7 +43,7 @@ final class EventSchema {
     private static Map<String, Object> forecast() {
         return weather()
                 .key("good to", about("How far its temperatures may be off either way", amount(Dimension.TEMPERATURE)))
-                .key("or", about("What the day may turn to; what is not written there is as in the forecast", weather().shape()))
+                .key("or", about("What the day may turn to; what is not given there is as in the forecast", weather().shape()))
                 .shape();
     }
 

@@ -51,7 +51,7 @@ final class SeasonSchema {
                 .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
-                .key("starts", about("Who rides; all where it is not written", SchemaFragments.listOf(start())))
+                .key("starts", about("The riders who start; all of them where it is not given", SchemaFragments.listOf(start())))
                 .required("course")
                 .shape();
     }

@@ -65,7 +65,7 @@ public final class SituationReader {
             Measure measure = Measure.find(entry.key().text());
             if (measure != null && measure.derived()) {
                 faults.add(file, entry.key().line(), measure.written(), "what follows from decisions", "what it follows from",
-                        "It is worked out anew: write start-line mass, and under decided the bike, tyre widths, casings and inserts.");
+                        "It is worked out from other figures: write start-line mass, and under decided the bike, tyre widths, casings and inserts.");
             }
         }
         return changed(base, key, node);

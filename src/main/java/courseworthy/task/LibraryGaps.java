@@ -56,7 +56,7 @@ final class LibraryGaps {
     private static Finding remark(Topic topic, List<String> where, int all) {
         String on = where.size() == all ? "any of the " + all + " courses of the library"
                 : where.size() + " of the " + all + " courses of the library: " + String.join(", ", where);
-        return new Finding(Kind.GAP, List.of(), topic.name(), "Nobody speaks on it on " + on + "; the common value is taken, "
+        return new Finding(Kind.GAP, List.of(), topic.name(), "No rule covers it on " + on + "; the common value is taken, "
                 + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", 0,
                 List.of(new Fact("course", where.get(0))), null, topic.name());
     }

@@ -99,7 +99,7 @@ class BrakesTest {
         });
     }
 
-    /** A calliper sits over one size of rotor. */
+    /** A caliper sits over one size of rotor. */
     @ParameterizedTest
     @ValueSource(strings = {"- {name: large rotor, kind: rotor, diameter: 180 mm, rotor mount: bolts, pads permitted: [organic]}",
         "- {name: other wheel, kind: wheel, end: front, axle: plain, rotor mount: bolts}\n"
@@ -108,7 +108,7 @@ class BrakesTest {
         Build build = build(workshop(WORKSHOP + "  " + loose + "\n"), "front rotor", "180");
         assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
         assertThat(build.swaps()).flatExtracting(Swap::after)
-                .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("calliper mount or adapter"));
+                .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("caliper mount or adapter"));
     }
 
     @Test

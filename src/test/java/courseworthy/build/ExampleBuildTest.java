@@ -101,12 +101,12 @@ class ExampleBuildTest {
                 .contains("Build     borrowed bike, see THE BUILD; its tyres: rear 1.35 bar (20 psi)");
     }
 
-    /** A fork takes the front calliper with it, and pedals ask for cleats that fit (common practice, no source). */
+    /** A fork takes the front caliper with it, and pedals ask for cleats that fit (common practice, no source). */
     @Test
     void swapsSayWhatTheyTakeAlong() throws IOException {
         Request race = new Request("grey-shoulder", null, "docs/examples/events/grey-shoulder.yaml", RACE.rider(), List.of(), null, null, RACE.workshop());
         String list = new ToolOutput().brief(race, Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Done when: Steering free and without play, stem and front calliper bolts as marked",
+        assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Done when: Steering free and without play, stem and front caliper bolts as marked",
                 "Put on power pedals for borrowed pedals, from steel bike Done when: Right and left not mixed up, tight as marked; your cleats fit them");
     }
 

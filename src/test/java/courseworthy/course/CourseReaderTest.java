@@ -215,7 +215,7 @@ class CourseReaderTest {
     void whereSomeStretchesSayNothingItIsSaid() {
         Course course = read("stretches: [{length: 5 km, rise: 100 m}, {length: 3.25 km}]\n");
         assertThat(course.ascent()).isEqualTo(100);
-        assertThat(course.notes()).containsExactly("Rise and drop are not written on 3.3 km: drawn level, and not in the climbing.");
+        assertThat(course.notes()).containsExactly("Rise and drop are not given on 3.3 km: drawn level, and not in the climbing.");
     }
 
     @Test

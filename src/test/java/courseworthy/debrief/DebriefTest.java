@@ -175,8 +175,8 @@ class DebriefTest {
         assertThat(on(held("clothes: cold\nweather: {low: 4 C}\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
         Verdict colder = on(held("clothes: cold\nweather: {low: 3.9 C}\n"), "clothing");
         assertThat(colder.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
-        assertThat(colder.reasons()).contains("told for 8 C at the coldest, and it was 4 C");
-        assertThat(on(held("clothes: cold\nweather: {ground: wet}\n"), "clothing").reasons()).contains("told for dry ground, and it was wet");
+        assertThat(colder.reasons()).contains("predicted for 8 C at the coldest, and it was 4 C");
+        assertThat(on(held("clothes: cold\nweather: {ground: wet}\n"), "clothing").reasons()).contains("predicted for dry ground, and it was wet");
         assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
         assertThat(on(held("flats: none\nweather: {ground: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
     }

@@ -180,7 +180,7 @@ class SurveyTest {
         MeasureValue hours = demands.get(Measure.HOURS);
         assertThat((double) hours.high() / hours.low()).isGreaterThan(1.3);
         assertThat(demands.assumed()).extracting(Demands.Assumed::what)
-                .contains("climbing where it is not written, for the estimate of time");
+                .contains("climbing where it is not given, for the estimate of time");
         assertThat(demands.stretches().get(0).get(StretchMeasure.SURFACE)).isEqualTo(StretchFacts.UNKNOWN);
         assertThat(demands.stretches().get(0).get(StretchMeasure.SHARP_STONES)).isEqualTo(StretchFacts.UNKNOWN);
     }

@@ -244,7 +244,7 @@ class EventReaderTest {
             "forecast: {or: wet}|e.yaml:1: or: found \"wet\", expected a block of keys",
             "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {ground: wet, high: 12 C}",
             "forecast: {or: {or: {ground: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, ground, wind, wind from, humidity, air pressure",
-            "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not written in the alternative is as in the forecast: write both low and high.",
+            "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not given in the alternative is as in the forecast: write both low and high.",
             "cut-offs: [{at: 33 km}]|e.yaml:1: cut-offs: found a point without a latest time, expected by or within;Write \"by: 12:30\", or \"within: 4:30 h\" from the start.",
             "cut-offs: [{within: 3 h}]|e.yaml:1: at: found no such key, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
             "cut-offs: [{at: 33 km, by: 11:15}]|e.yaml:1: by: found \"11:15\", expected a time of day only where the start is known;Add a line \"start: 08:00\", or write \"within: 4:30 h\" from the start.",

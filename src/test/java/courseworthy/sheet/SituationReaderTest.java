@@ -40,7 +40,7 @@ class SituationReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "front reference pressure: 2.1 bar | front reference pressure: found what follows from decisions, expected what it follows from;"
-                + "It is worked out anew: write start-line mass, and under decided the bike, tyre widths, casings and inserts.",
+                + "It is worked out from other figures: write start-line mass, and under decided the bike, tyre widths, casings and inserts.",
         "rider: [Kim, Robin] | rider: found a list, expected one name",
         "decided: gravel | decided: found \"gravel\", expected topics, such as {bike: gravel}",
         "stretches: [{surface: sand}] | stretches: found a block of keys, expected stretches, each with its length, such as {length: 1.5 km}",
