@@ -16,6 +16,8 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Reads a brief that was saved with {@code --format json}. Topics,
@@ -27,7 +29,17 @@ final class SavedBriefReader {
     private static final int MOST_BYTES = 8_000_000;
     /** No figure of a brief comes near. */
     private static final double BEYOND_ANY = 1e9;
-    private static final String FORMAT = "1";
+    /** Formats that are read; of the first, ids of rules and words of options are put into those of today. */
+    private static final Set<String> FORMATS = Set.of("1", "2");
+    /** Rules that bear another id than they did in briefs of format 1. */
+    private static final Map<String, String> RENAMED_RULES = Map.ofEntries(
+            Map.entry("house/food-for-who-seldom-races", "house/food-with-few-races-a-year"),
+            Map.entry("house/known-pedals-for-who-seldom-races", "house/usual-pedals-with-few-races-a-year"),
+            Map.entry("house/mechanic-of-ones-own", "house/kit-without-support"),
+            Map.entry("house/plugs-for-a-mechanic-of-ones-own", "house/plugs-without-support"),
+            Map.entry("house/burn-the-light", "house/time-the-main-light"),
+            Map.entry("house/mend-a-flat-at-home", "house/practise-a-flat-at-home"),
+            Map.entry("house/told-where-and-when", "house/tell-someone-the-loop"));
     private static final String EXPECTED = "a brief saved with 'courseworthy brief ... --format json -o FILE'";
 
     private SavedBriefReader() {
@@ -39,7 +51,7 @@ final class SavedBriefReader {
         if (tree == null) {
             return null;
         }
-        if (!FORMAT.equals(text(tree, "format")) || !(tree.get("decisions") instanceof Node.Sequence decisions)) {
+        if (!FORMATS.contains(orEmpty(text(tree, "format"))) || !(tree.get("decisions") instanceof Node.Sequence decisions)) {
             faults.add(shown, 1, "", "another kind of file, or another format of brief", EXPECTED, "");
             return null;
         }
@@ -116,7 +128,8 @@ final class SavedBriefReader {
             Node.Mapping claim = item instanceof Node.Mapping mapping ? mapping : null;
             Node.Mapping says = claim == null ? null : block(claim, "says");
             Verb verb = says == null ? null : verb(text(says, "verb"));
-            String rule = claim == null ? null : text(claim, "rule");
+            String id = claim == null ? null : text(claim, "rule");
+            String rule = id == null ? null : RENAMED_RULES.getOrDefault(id, id);
             if (verb != null && rule != null) {
                 to.add(new Said(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
                         orEmpty(text(says, "written")), orEmpty(text(claim, "where")), grounds(claim)));

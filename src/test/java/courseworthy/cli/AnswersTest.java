@@ -38,7 +38,7 @@ class AnswersTest {
         assertThat(text.out().lines()).hasSizeGreaterThan(100).allMatch(line -> line.length() <= 80);
         CommandRun json = CommandRun.of(command, "--format", "json");
         assertThat(json.code()).isZero();
-        assertThat(json.out()).startsWith("{\n  \"format\" : 1,\n  \"" + command + "\" : [");
+        assertThat(json.out()).startsWith("{\n  \"format\" : 2,\n  \"" + command + "\" : [");
     }
 
     @Test

@@ -114,7 +114,7 @@ class CompareCommandTest {
                 assertThat(flat).contains(line.substring(2).replace("**", ""));
             }
         }
-        assertThat(json).startsWith("{\n  \"format\" : 1,\n").contains("\"written\" : \"recommended\"", "\"written\" : \"front insert=fitted, rear insert=fitted\"",
+        assertThat(json).startsWith("{\n  \"format\" : 2,\n").contains("\"written\" : \"recommended\"", "\"written\" : \"front insert=fitted, rear insert=fitted\"",
                 "\"asked\" : true");
         assertThat(flat).contains("240 g (120 to 500)");
         assertThat(json).contains("\"mass_kg\" : {\n        \"value\" : 0.24,\n        \"low\" : 0.12,\n        \"high\" : 0.5\n");

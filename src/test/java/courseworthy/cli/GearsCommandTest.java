@@ -41,7 +41,7 @@ class GearsCommandTest {
                 assertThat(text).contains(line.substring(2));
             }
         }
-        assertThat(json).startsWith("{\n  \"format\" : 1,\n  \"role\" : \"race\"").contains("\"teeth\" : \"34x50\"", "\"ratio\" : 0.68,");
+        assertThat(json).startsWith("{\n  \"format\" : 2,\n  \"role\" : \"race\"").contains("\"teeth\" : \"34x50\"", "\"ratio\" : 0.68,");
         assertThat(text).contains("34x50 (0.68,");
     }
 

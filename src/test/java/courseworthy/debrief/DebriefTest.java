@@ -362,7 +362,7 @@ class DebriefTest {
     void aBriefThatCannotBeUsedIsRefused() throws IOException {
         String expected = ", expected a brief saved with 'courseworthy brief ... --format json -o FILE'";
         read("debrief: x\nbrief: c.json\n");
-        Files.writeString(folder.resolve("c.json"), "{\"format\" : 2,\n \"decisions\" : []}");
+        Files.writeString(folder.resolve("c.json"), "{\"format\" : 3,\n \"decisions\" : []}");
         read("debrief: x\nbrief: c.json\n");
         Files.writeString(folder.resolve("c.json"), "{\"format\" : 1,\n \"decisions\" : [}");
         read("debrief: x\nbrief: c.json\n");

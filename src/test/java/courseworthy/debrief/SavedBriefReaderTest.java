@@ -35,4 +35,19 @@ class SavedBriefReaderTest {
                 + "\", \"unit\" : \"\", \"text\" : \"" + saved + "\", \"for\" : [], \"against\" : []}]}");
         assertThat(SavedBriefReader.read(file, "b.json", new Faults()).advice()).isEmpty();
     }
+
+    /** A rule that was renamed is found again under its id of today, which is one of the shipped rules. */
+    @ParameterizedTest
+    @CsvSource({"house/burn-the-light, house/time-the-main-light", "house/food-for-who-seldom-races, house/food-with-few-races-a-year",
+        "house/known-pedals-for-who-seldom-races, house/usual-pedals-with-few-races-a-year", "house/mechanic-of-ones-own, house/kit-without-support",
+        "house/plugs-for-a-mechanic-of-ones-own, house/plugs-without-support", "house/mend-a-flat-at-home, house/practise-a-flat-at-home",
+        "house/told-where-and-when, house/tell-someone-the-loop"})
+    void formerIdsOfRulesAreRead(String saved, String now) throws IOException {
+        Path file = Files.writeString(folder.resolve("b.json"), "{\"format\" : 1,\n \"decisions\" : [{\"topic\" : \"food\", \"value\" : 60, \"unit\" : \"g/h\","
+                + " \"text\" : \"60 g/h\", \"for\" : [{\"rule\" : \"" + saved + "\", \"says\" : {\"verb\" : \"prefer\", \"value\" : 60, \"unit\" : \"g/h\","
+                + " \"text\" : \"60 g/h\"}}], \"against\" : []}]}");
+        SavedBrief.Advice advice = SavedBriefReader.read(file, "b.json", new Faults()).advice().get(0);
+        assertThat(advice.claims()).extracting(SavedBrief.Said::rule).containsExactly(now);
+        assertThat(courseworthy.engine.ShippedRules.load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).map(row -> row.author().rule())).contains(now);
+    }
 }

@@ -23,7 +23,7 @@ import java.util.function.IntToDoubleFunction;
 public final class Json {
 
     /** The format's number; it changes when a name or a meaning does. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
 
     private final JsonGenerator out;
 

@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes a brief as JSON, format 1. Units are fixed by name: lengths in m (parts of a bike in mm), masses in kg, times in s,
+ * Writes a brief as JSON, format 2. Units are fixed by name: lengths in m (parts of a bike in mm), masses in kg, times in s,
  * pressures in kPa, temperatures in C, volumes in L, shares as fractions of one. The order is the catalogue's; within a decision
  * claims stand by rank, force and id.
  */

@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Writes what is to be looked at in a sheet, as JSON, format 1. */
+/** Writes what is to be looked at in a sheet, as JSON, format 2. */
 public final class JsonCheck {
 
     private JsonCheck() {

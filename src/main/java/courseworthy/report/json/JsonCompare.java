@@ -38,13 +38,13 @@ public final class JsonCompare {
         json.yesNo("as_asked", setUp.asAsked());
         json.decimal("riding_s", setUp.riding(), 0);
         json.range("returns_s", setUp.returned(), 1);
-        json.decimal("work_J", setUp.work(), 0);
+        json.decimal("work_j", setUp.work(), 0);
         json.range("mass_kg", setUp.effect().mass(), 3);
         json.range("drag_share", setUp.effect().drag(), 4);
         json.range("rolling_share", setUp.effect().rolling(), 4);
         cadence("cadence_on_the_last_climb_per_min", setUp.climbed());
         cadence("cadence_on_the_steepest_100_m_per_min", setUp.steepest());
-        range("spun_out_from_m_per_s", setUp.topSpeed());
+        range("spun_out_from_m_s", setUp.topSpeed());
         new JsonWorth(json).breakEvens(setUp.breakEven() == null ? List.<BreakEven>of() : List.of(setUp.breakEven()));
         json.list("differences");
         for (SetUp.Difference each : setUp.changes()) {

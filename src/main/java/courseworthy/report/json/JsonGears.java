@@ -75,7 +75,7 @@ public final class JsonGears {
             json.decimal("length_m", piece.length(), 1);
             json.decimal("middle_m", piece.middle(), 1);
             json.range("gradient", piece.gradient(), 4);
-            json.range("power_W", piece.power(), 1);
+            json.range("power_w", piece.power(), 1);
             json.close();
         }
         json.endList();
@@ -118,7 +118,7 @@ public final class JsonGears {
         json.decimal("below_lowest_cadence_s", geared.grinding(), 0);
         json.decimal("coasting_s", geared.coasting(), 0);
         json.decimal("walking_pace_s", geared.walking(), 0);
-        json.range("spun_out_from_m_per_s", geared.topSpeed(), 2);
+        json.range("spun_out_from_m_s", geared.topSpeed(), 2);
         spinning("alone", geared.alone());
         spinning("in_a_group", geared.group());
         sprint(geared.sprint());
@@ -143,9 +143,9 @@ public final class JsonGears {
     private void climbed(ClimbInGear climbed) throws IOException {
         json.open();
         json.string("piece", climbed.kind().written());
-        json.range("speed_m_per_s", climbed.speed(), 2);
+        json.range("speed_m_s", climbed.speed(), 2);
         json.range("cadence_per_min", climbed.cadence(), 1);
-        json.range("torque_N_m", climbed.torque(), 1);
+        json.range("torque_n_m", climbed.torque(), 1);
         json.yesNo("walking_as_fast", climbed.walked());
         json.close();
     }
@@ -164,9 +164,9 @@ public final class JsonGears {
             return;
         }
         json.object("sprint");
-        json.range("power_W", sprint.power(), 0);
-        range("speed_m_per_s", sprint.speed());
-        range("limit_m_per_s", sprint.limit());
+        json.range("power_w", sprint.power(), 0);
+        range("speed_m_s", sprint.speed());
+        range("limit_m_s", sprint.limit());
         json.range("cost_s", sprint.cost(), 1);
         json.close();
     }

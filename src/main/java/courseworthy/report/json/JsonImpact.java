@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes what another sheet changes, as JSON, format 1: alike changes together as text shows them, and then each change with every ride it
+ * Writes what another sheet changes, as JSON, format 2: alike changes together as text shows them, and then each change with every ride it
  * concerns. Where nothing changes its lists are empty.
  */
 public final class JsonImpact {

@@ -4,7 +4,7 @@ import courseworthy.engine.CaseResults;
 import courseworthy.sheet.SheetInForce;
 import java.math.BigDecimal;
 
-/** Writes how a sheet came out against its cases, as JSON, format 1. */
+/** Writes how a sheet came out against its cases, as JSON, format 2. */
 public final class JsonTest {
 
     private JsonTest() {

@@ -13,7 +13,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes why a decision is as it is, as JSON, format 1; decisions and claims as in {@link JsonBrief}. */
+/** Writes why a decision is as it is, as JSON, format 2; decisions and claims as in {@link JsonBrief}. */
 public final class JsonWhy {
 
     private final Json json;

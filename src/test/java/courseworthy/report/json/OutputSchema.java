@@ -14,8 +14,8 @@ import java.util.List;
 /** JSON that commands write held against its schemas, which were written by hand from the description of each format. */
 public final class OutputSchema {
 
-    private static final JsonSchema BRIEF = load("brief-format-1.schema.json");
-    private static final JsonSchema WHY = load("why-format-1.schema.json");
+    private static final JsonSchema BRIEF = load("brief-format-2.schema.json");
+    private static final JsonSchema WHY = load("why-format-2.schema.json");
 
     private OutputSchema() {
     }
@@ -33,10 +33,10 @@ public final class OutputSchema {
     /**
      * What the schema of another output says against it, empty where nothing.
      *
-     * @param kind such as {@code gears}, for {@code gears-format-1.schema.json}
+     * @param kind such as {@code gears}, for {@code gears-format-2.schema.json}
      */
     public static List<String> faults(String kind, JsonNode json) {
-        return load(kind + "-format-1.schema.json").validate(json).stream().map(Object::toString).sorted().toList();
+        return load(kind + "-format-2.schema.json").validate(json).stream().map(Object::toString).sorted().toList();
     }
 
     /** The JSON as a tree; a key twice in one object is refused, decimals stay exact. */
