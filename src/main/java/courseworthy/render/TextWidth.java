@@ -1,13 +1,13 @@
 package courseworthy.render;
 
 /** The width of text in a terminal, in columns. */
-final class TextWidth {
+public final class TextWidth {
 
     private TextWidth() {
     }
 
     /** Columns of a text: combining marks take none, East Asian wide characters and pictographs take two. */
-    static int of(CharSequence text) {
+    public static int of(CharSequence text) {
         int sum = 0;
         for (int i = 0; i < text.length(); ) {
             int c = Character.codePointAt(text, i);

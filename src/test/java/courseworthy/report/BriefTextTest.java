@@ -6,6 +6,7 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Standing;
 import courseworthy.decision.Decision.Status;
 import courseworthy.render.TerminalRenderer;
+import courseworthy.render.TextWidth;
 import courseworthy.task.Brief;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
@@ -107,15 +108,7 @@ class BriefTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"abc", "e\u0301bc", "\u5c71c", "\u00e9\u0308bc", "\ud83d\udeb2c"})
     void widthIsCountedInColumns(String three) {
-        assertThat(Columns.width(three)).isEqualTo(3);
-    }
-
-    @Test
-    void longWordsAreCutAndShortOnesKept() {
-        assertThat(Columns.wrap("ab cdefghij k", 4)).containsExactly("ab", "cdef", "ghij", "k");
-        assertThat(Columns.wrap("", 4)).containsExactly("");
-        assertThat(Columns.wrap("fork 120 mm, rear", 9)).containsExactly("fork", "120 mm,", "rear");
-        assertThat(Columns.shorten("abcdef", 4)).isEqualTo("abc\u2026");
+        assertThat(TextWidth.of(three)).isEqualTo(3);
     }
 
     private static String text(Report report) {
@@ -124,7 +117,7 @@ class BriefTextTest {
 
     static void assertNarrow(String page) {
         assertThat(page.lines()).allSatisfy(line -> {
-            assertThat(Columns.width(line)).as(line).isLessThanOrEqualTo(80);
+            assertThat(TextWidth.of(line)).as(line).isLessThanOrEqualTo(80);
             assertThat(line).doesNotContain("\t").doesNotEndWith(" ");
         });
         assertThat(page).endsWith("\n").doesNotContain("\r");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import courseworthy.ToolOutput;
 import courseworthy.cli.Format;
+import courseworthy.render.TextWidth;
 import courseworthy.report.json.OutputSchema;
 import courseworthy.task.Request;
 import java.io.IOException;
@@ -40,7 +41,7 @@ class PlanTest {
         String text = told(profile, event, KIM, Format.TEXT);
         String page = told(profile, event, KIM, Format.MARKDOWN);
         String json = told(profile, event, KIM, Format.JSON);
-        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+        assertThat(text.lines()).allSatisfy(line -> assertThat(TextWidth.of(line)).isLessThanOrEqualTo(80));
         assertThat(OutputSchema.faults(json)).isEmpty();
         JsonNode plan = OutputSchema.tree(json).get("plan");
         assertThat(plan.get("splits").size()).isGreaterThan(1);
@@ -121,7 +122,7 @@ class PlanTest {
                 Format.TEXT);
         assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.0 bar");
         assertThat(text.replaceAll("\\s+", " ")).contains("this is the range used in practice");
-        assertThat(text.lines()).allSatisfy(line -> assertThat(Columns.width(line)).isLessThanOrEqualTo(80));
+        assertThat(text.lines()).allSatisfy(line -> assertThat(TextWidth.of(line)).isLessThanOrEqualTo(80));
     }
 
     @Test
