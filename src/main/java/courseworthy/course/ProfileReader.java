@@ -84,7 +84,7 @@ final class ProfileReader {
         boolean longitude = fields.has("longitude");
         if (latitude != longitude) {
             String missing = latitude ? "longitude" : "latitude";
-            faults.add(shown, fields.lineOf(latitude ? "latitude" : "longitude"), missing, "no such key",
+            faults.add(shown, fields.lineOf(latitude ? "latitude" : "longitude"), missing, "nothing",
                     "both latitude and longitude, or neither", "Add a line \"" + missing + ": 47.1 deg\".");
         }
     }

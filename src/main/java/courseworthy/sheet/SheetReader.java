@@ -131,7 +131,7 @@ public final class SheetReader {
             named.warnOfUnused(faults);
         }
         if (advice == null && leaveOuts.isEmpty() && !fields.has(NamedValues.KEY)) {
-            faults.add(file, fields.line(), "advice", "no such key", "a list of rows", "Write \"advice:\" and under it rows with an id.");
+            faults.add(file, fields.line(), "advice", "nothing", "a list of rows", "Write \"advice:\" and under it rows with an id.");
         }
         fields.done();
         return new Sheet(title, by, file, fields.lineOf("sheet"), rows, leaveOuts, origin);
@@ -236,7 +236,7 @@ public final class SheetReader {
         for (String key : List.of("rank", "limit")) {
             if (fields.block().get(key) != null) {
                 fields.node(key);
-                faults.add(file, fields.lineOf(key), key, fields.block().get(key).describe(), "no such key",
+                faults.add(file, fields.lineOf(key), key, fields.block().get(key).describe(), "no key of that name",
                         "Limits are shipped with the tool and cannot be written in a sheet; \"force: must\" is the strongest.");
             }
         }
@@ -265,7 +265,7 @@ public final class SheetReader {
 
     private Boolean critical(FieldReader fields) {
         if (rank == Rank.COACH || rank == Rank.RIDER) {
-            fields.fault("critical", fields.node("critical").describe(), "no such key in a sheet of one's own",
+            fields.fault("critical", fields.node("critical").describe(), "no such mark in a sheet of your own",
                     "Only the shipped rules mark what safety hangs on.");
             return null;
         }

@@ -71,7 +71,7 @@ public final class FieldReader {
     public Node required(String key, String expected) {
         Node node = node(key);
         if (node == null) {
-            faults.add(file, block.line(), key, "no such key", expected, "Add a line \"" + key + ": ...\".");
+            faults.add(file, block.line(), key, "nothing", expected, "Add a line \"" + key + ": ...\".");
         }
         return node;
     }

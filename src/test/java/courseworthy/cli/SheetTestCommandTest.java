@@ -224,7 +224,7 @@ class SheetTestCommandTest {
                 "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: bike: found \"rode\"",
                 "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it", "C:14: course: found \"no-such-course\"",
                 "C:15: rule: found a list", "C:15: rule: found \"\"", "C:18: food: found \"1 x ratio needed on the last climb\"",
-                "C:18: by: found no such key", "C:18: bye: found an unknown key", "C:19: plugs: found \"many\"",
+                "C:18: by: found nothing", "C:18: bye: found an unknown key", "C:19: plugs: found \"many\"",
                 "C:19: easiest gear: found \"1 x ratio needed on the last climb\"", "C:19: does: found \"later\"",
                 "C:21: z: found what comes of it where it must not speak");
         assertThat(ran.err().replace(cases, "C")).contains(

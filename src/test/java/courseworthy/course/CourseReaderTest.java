@@ -139,7 +139,7 @@ class CourseReaderTest {
                 "p.yaml:2: found \": \" inside a text, expected text with \": \" in quotes"
                         + "\n    Put the whole text in double quotes; or, if this line is a key of its own, indent it like its neighbours.",
                 "p.yaml:3: start height: found \"9900 m\", expected a height from -450 m to 9000 m",
-                "p.yaml:4: longitude: found no such key, expected both latitude and longitude, or neither"
+                "p.yaml:4: longitude: found nothing, expected both latitude and longitude, or neither"
                         + "\n    Add a line \"longitude: 47.1 deg\".",
                 "p.yaml:6: length: found \"5\", expected " + LENGTH + "\n    Add the unit, one of: km, mi, m, ft, cm, mm, in.",
                 "p.yaml:7: rise: found \"20m\", expected " + LENGTH + "\n    Put one space between the number and its unit.",
@@ -173,7 +173,7 @@ class CourseReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "name: x|p.yaml:1: stretches: found no such key, expected a list of stretches, each with a length;Add a line \"stretches: ...\".",
+            "name: x|p.yaml:1: stretches: found nothing, expected a list of stretches, each with a length;Add a line \"stretches: ...\".",
             "stretches: []|p.yaml:1: stretches: found an empty list, expected a list of stretches, each with a length;Start each stretch with a dash: \"- length: 3 km\".",
             "stretches: 5 km|p.yaml:1: stretches: found \"5 km\", expected a list of stretches, each with a length;Start each stretch with a dash: \"- length: 3 km\".",
             "stretches: [{to: 5 km}, {to: 4 km}]|p.yaml:1: to: found \"4 km\", expected a distance from the start that leaves the stretch 1 m to 2000 km; the stretch before ends at 5 km",

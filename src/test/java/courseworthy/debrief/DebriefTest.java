@@ -296,15 +296,15 @@ class DebriefTest {
                 wether: fine
                 """);
         assertThat(said()).containsExactly(
-                "x/d.yaml:1: debrief: found no such key, expected its name, such as the event's\n    Add a line \"debrief: ...\".",
+                "x/d.yaml:1: debrief: found nothing, expected its name, such as the event's\n    Add a line \"debrief: ...\".",
                 "x/d.yaml:2: hours: found \"4\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s\n    Add the unit, one of: days, h, min, s.",
                 "x/d.yaml:3: ground: found \"icy\", expected one of: dry, damp, wet",
                 "x/d.yaml:3: low: found \"20 C\", expected no more than high",
-                "x/d.yaml:5: wheel: found no such key, expected front or rear\n    Add a line \"wheel: ...\".",
+                "x/d.yaml:5: wheel: found nothing, expected front or rear\n    Add a line \"wheel: ...\".",
                 "x/d.yaml:5: cause: found \"nail\", expected one of: cut, pinch, hole, burp, not known",
                 "x/d.yaml:6: slid: found \"left\", expected one of: none, front, rear",
                 "x/d.yaml:6: slid: found none beside others, expected none alone, or what there was",
-                "x/d.yaml:7: why: found no such key, expected gear, ground, legs or traffic\n    Add a line \"why: ...\".",
+                "x/d.yaml:7: why: found nothing, expected gear, ground, legs or traffic\n    Add a line \"why: ...\".",
                 "x/d.yaml:8: ran out of: found \"patience\", expected one of: none, water, food, plugs, tubes, battery, light",
                 "x/d.yaml:9: clothes: found \"warm\", expected one of: cold, right, hot",
                 "x/d.yaml:10: rear tyre casing: found \"hevy\", expected one of: light, reinforced, heavy\n    Did you mean \"heavy\"?",

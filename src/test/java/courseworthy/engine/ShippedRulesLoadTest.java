@@ -37,7 +37,7 @@ class ShippedRulesLoadTest {
         assertThatThrownBy(() -> ShippedRulesPacker.main(new String[] {folder.resolve("rules").toString(), packed.toString()}))
                 .isInstanceOf(IllegalStateException.class).hasMessage("""
                         the shipped rules are faulty:
-                        rules/tyres/a.yaml:4: because: found no such key, expected the reason, in one sentence
+                        rules/tyres/a.yaml:4: because: found nothing, expected the reason, in one sentence
                             Add a line "because: ...".
                         rules/tyres/a.yaml:5: say: found "fork travle", expected a topic
                             Did you mean "fork travel"?

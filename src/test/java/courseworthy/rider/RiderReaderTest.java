@@ -146,8 +146,8 @@ class RiderReaderTest {
                 "r.yaml:2: power: found \"700 W\", expected a power from 50 W to 600 W over that time",
                 "r.yaml:4: power: found \"270 W\", expected less power the longer it is held\n    Another row holds 280 W for 20 min.",
                 "r.yaml:5: for: found the same time twice, expected each time once",
-                "r.yaml:6: power: found no such key, expected the best mean power over that time\n    Add a line \"power: ...\".",
-                "r.yaml:7: for: found no such key, expected the time the power was held for\n    Add a line \"for: ...\".",
+                "r.yaml:6: power: found nothing, expected the best mean power over that time\n    Add a line \"power: ...\".",
+                "r.yaml:7: for: found nothing, expected the time the power was held for\n    Add a line \"for: ...\".",
                 "r.yaml:8: power: found \"400 W\", expected a block of keys",
                 "r.yaml:9: for: found \"2 s\", expected a time from 5 s to 24 h",
                 "r.yaml:9: power: found \"1100\", expected " + WATTS + "\n    Add the unit, one of: W.");

@@ -103,7 +103,7 @@ class NamedValuesTest {
         "{heavy load: {value: much, because: So.}} | {role: race} "
                 + "| 3: heavy load: found \"much\", expected a figure with its unit, such as 100 kg, 5 bar, 12 % or 0.68",
         "{heavy load: {because: So.}} | {role: race} "
-                + "| 3: value: found no such key, expected a figure with its unit# Add a line \"value: ...\".",
+                + "| 3: value: found nothing, expected a figure with its unit# Add a line \"value: ...\".",
         "{Heavy load: {value: 100 kg, because: So.}} | {start-line mass: at least the Heavy load} "
                 + "| 3: values: found \"Heavy load\", expected a name in small letters, without \"the\", \"and\" or \"x\", such as heavy load",
         "{load and bags: {value: 100 kg, because: So.}} | {start-line mass: at least the load and bags} "

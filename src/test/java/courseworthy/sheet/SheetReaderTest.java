@@ -159,7 +159,7 @@ class SheetReaderTest {
                     say: {front tyre width: prefer 40 mm}
                     because: So.
                 """)).containsExactly(
-                "s.yaml:4: because: found no such key, expected the reason, in one sentence\n    Add a line \"because: ...\".",
+                "s.yaml:4: because: found nothing, expected the reason, in one sentence\n    Add a line \"because: ...\".",
                 "s.yaml:6: rouhgness: found an unknown measure, expected a measure, or one of: decided, any stretch, no stretch, "
                         + "share of course, rider, rider tag, date, any of, none of\n    Did you mean \"roughness\"?",
                 "s.yaml:7: descent per km: found \"18\", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or "
@@ -183,12 +183,12 @@ class SheetReaderTest {
                 "s.yaml:21: evidence: found \"published\" without a source, expected a line \"source: ...\" too\n"
                         + "    Write who published it where, or evidence: practice.",
                 "s.yaml:22: id: found \"one\" a second time, expected an id of its own\n    It first stands in line 4.",
-                "s.yaml:23: limit: found \"yes\", expected no such key\n"
+                "s.yaml:23: limit: found \"yes\", expected no key of that name\n"
                         + "    Limits are shipped with the tool and cannot be written in a sheet; \"force: must\" is the strongest.",
                 "s.yaml:25: find: found \"{front presure}\", expected a topic in braces\n    Did you mean \"front tyre pressure\"?",
                 "s.yaml:25: by: found \"tomorrow\", expected one of: week before, two days before, night before, race morning, at the start, "
                         + "after the race",
-                "s.yaml:25: critical: found \"yes\", expected no such key in a sheet of one's own\n"
+                "s.yaml:25: critical: found \"yes\", expected no such mark in a sheet of your own\n"
                         + "    Only the shipped rules mark what safety hangs on.",
                 "s.yaml:28: decided: found \"bar width\", settled in layer 5, expected what is settled before front tyre width, which is in "
                         + "layer 2\n    Test a measure of the course or an earlier topic instead, so that topics do not wait for each other.");
@@ -407,23 +407,23 @@ class SheetReaderTest {
                 leave out:
                   - {rule: house/x}
                 """)).containsExactly(
-                "s.yaml:1: author: found no such key, expected who wrote it\n    Add a line \"author: ...\".",
-                "s.yaml:3: id: found no such key, expected a name for the row, such as tired-hands\n    Add a line \"id: ...\".",
+                "s.yaml:1: author: found nothing, expected who wrote it\n    Add a line \"author: ...\".",
+                "s.yaml:3: id: found nothing, expected a name for the row, such as tired-hands\n    Add a line \"id: ...\".",
                 "s.yaml:5: id: found \"Not an id\", expected small letters, digits and hyphens, such as tired-hands",
                 "s.yaml:5: Not an id: found neither say nor do, expected at least one of them",
                 "s.yaml:7: wen: found an unknown key, expected one of: id, when, say, force, evidence, source, because, do\n"
                         + "    Did you mean \"when\"?",
                 "s.yaml:8: advice: found \"just words\", expected rows, each with id, say or do, and because",
-                "s.yaml:10: find: found no such key, expected how it is known to be done\n    Add a line \"find: ...\".",
-                "s.yaml:10: by: found no such key, expected one of: week before, two days before, night before, race morning, at the start, "
+                "s.yaml:10: find: found nothing, expected how it is known to be done\n    Add a line \"find: ...\".",
+                "s.yaml:10: by: found nothing, expected one of: week before, two days before, night before, race morning, at the start, "
                         + "after the race\n    Add a line \"by: ...\".",
-                "s.yaml:13: because: found no such key, expected the reason, in one sentence\n    Add a line \"because: ...\".");
+                "s.yaml:13: because: found nothing, expected the reason, in one sentence\n    Add a line \"because: ...\".");
     }
 
     @Test
     void anEmptySheet() {
         assertThat(faultsOf("sheet: Nothing\nauthor: me\n")).containsExactly(
-                "s.yaml:1: advice: found no such key, expected a list of rows\n    Write \"advice:\" and under it rows with an id.");
+                "s.yaml:1: advice: found nothing, expected a list of rows\n    Write \"advice:\" and under it rows with an id.");
     }
 
     @Test

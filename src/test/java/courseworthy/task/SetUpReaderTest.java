@@ -15,7 +15,7 @@ class SetUpReaderTest {
         "umbrella=open | found \"umbrella\", expected a topic;'courseworthy topics' lists them.",
         "front tyre widht=45 mm | found \"front tyre widht\", expected a topic;Did you mean \"front tyre width\"?",
         "front tyre width=400 mm | front tyre width: found \"400 mm\", expected from 23 mm to 75 mm",
-        "front insert=maybe | front insert: found \"maybe\", expected one of: no, yes"})
+        "front insert=maybe | front insert: found \"maybe\", expected one of: none, fitted"})
     void aSlipIsSaidInFull(String written, String message) {
         Faults faults = new Faults();
         assertThat(new SetUpReader(faults).read(written)).isEmpty();

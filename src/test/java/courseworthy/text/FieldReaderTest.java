@@ -124,7 +124,7 @@ class FieldReaderTest {
         FieldReader fields = fields("a: 1\nb:\n  c: 1\n");
         assertThat(fields.fields("b").required("length", LENGTH)).isNull();
         assertThat(said()).containsExactly(
-                "f.yaml:3: length: found no such key, expected " + LENGTH + "\n    Add a line \"length: ...\".");
+                "f.yaml:3: length: found nothing, expected " + LENGTH + "\n    Add a line \"length: ...\".");
     }
 
     @Test

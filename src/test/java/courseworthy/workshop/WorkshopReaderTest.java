@@ -179,20 +179,20 @@ class WorkshopReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "kind: tyre, mass: 400 g | kind: tyr, mass: 400 g | kind: found \"tyr\"",
-        "kind: tyre, mass: 400 g | mass: 400 g | kind: found no such key",
+        "kind: tyre, mass: 400 g | mass: 400 g | kind: found nothing",
         "mass: 400 g | mass: 400 | mass: found \"400\"",
         "mass: 400 g | mass: 400 kg | mass: found \"400 kg\", expected a mass from 1 g to 30 kg",
         "mass: 400 g | mass: 400 g, travel: 100 mm | travel: found an unknown key",
         "mass: 400 g | mass: 400 g, casing: lite | casing: found \"lite\"",
         "mass: 400 g | mass: 400 g, width: 400 mm | width: found \"400 mm\"",
         "mass: 400 g | mass: 400 g, least rim: 30 mm, most rim: 20 mm | least rim: found \"30 mm\", expected no more than the most rim",
-        "name: thin tyre, | '' | name: found no such key",
+        "name: thin tyre, | '' | name: found nothing",
         "end: front | rim depth: 20 mm | end: found no end of \"front hoop\"",
         "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 10], mass: 400 g' | sprockets: found a list out of order at 10",
         "kind: tyre, mass: 400 g | 'kind: cassette, sprockets: [11, 12], speeds: 11, mass: 400 g' | speeds: found 11 with 2 sprockets",
         "kind: tyre, mass: 400 g | 'kind: chainring, teeth: [50, 39, 30], mass: 400 g' | teeth: found 3 rings",
         "kind: tyre, mass: 400 g | 'kind: sealant, added: 2026-02-30, mass: 400 g' | added: found \"2026-02-30\"",
-        "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm}],' | width: found no such key",
+        "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm}],' | width: found nothing",
         "name: new bike, | 'name: new bike, tyre clearance: [{bead seat: 622 mm, width: 40 mm}, {bead seat: 622 mm, width: 45 mm}],' "
                 + "| bead seat: found a second clearance for \"622 mm\"",
     })
