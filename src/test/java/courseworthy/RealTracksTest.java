@@ -32,7 +32,7 @@ class RealTracksTest {
     void aTrackAloneAsksForItsGround(Path track) {
         Request request = Request.of(track.toString(), null);
         String text = tool.brief(request, Format.TEXT);
-        assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground    surface, smoothness, ");
+        assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground +surface, smoothness, ");
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
         JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1}]");

@@ -212,7 +212,7 @@ class CallMakerTest {
         late.from = 1;
         late.claims.add(Claim.of(author("house/late", Rank.HOUSE), Topics.of("bike"), Verb.PREFER, 0, "road", List.of()));
         assertThatThrownBy(() -> CallMaker.call(late, demands(Map.of()))).isInstanceOf(IllegalStateException.class)
-                .hasMessage("house/late speaks on bike once it is settled");
+                .hasMessage("house/late says something on bike once it is settled");
         assertThat(late.closed).isTrue();
     }
 
