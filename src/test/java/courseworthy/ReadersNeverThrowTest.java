@@ -51,7 +51,7 @@ class ReadersNeverThrowTest {
                 assertThat(course == null).as(() -> contents(file)).isEqualTo(faults.stop());
                 if (course != null) {
                     assertThat(course.stretches()).isNotEmpty().as(() -> contents(file)).allSatisfy(ReadersNeverThrowTest::assertSound);
-                    assertThat(course.length()).isBetween(1.0, 5_000_000.0);
+                    assertThat(course.length()).isBetween(1.0, 3_000_000.0);
                 }
                 assertTold(faults);
             }

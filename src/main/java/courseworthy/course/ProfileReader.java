@@ -119,7 +119,7 @@ final class ProfileReader {
             }
         }
         if (end > CourseReader.LONGEST) {
-            faults.add(shown, node.line(), "stretches", "a total of " + LengthPhrases.length(end), "at most 5000 km", "A profile is one lap.");
+            faults.add(shown, node.line(), "stretches", "a total of " + LengthPhrases.length(end), "at most 3000 km", "A profile is one lap.");
         }
     }
 

@@ -286,7 +286,7 @@ public final class EventReader {
         Map<Event.Cutoff, FieldReader> written = new IdentityHashMap<>();
         for (FieldReader each : fields.blocks("cut-offs")) {
             each.required("at", "the distance from the start of the event, over all laps");
-            Double at = value(each, "at", Dimension.LENGTH, 1, 5_000_000, "a distance from 1 m to 5000 km");
+            Double at = value(each, "at", Dimension.LENGTH, 1, 3_000_000, "a distance from 1 m to 3000 km");
             Double within = value(each, "within", Dimension.TIME, 60, 240 * HOUR, "a time from the start, from 1 min to 240 h");
             Double by = by(each, start);
             if (each.has("within") == each.has("by")) {
@@ -410,7 +410,7 @@ public final class EventReader {
 
     private Event.Support point(FieldReader from) {
         from.required("at", "the distance from the start of the event, over all laps");
-        Double at = value(from, "at", Dimension.LENGTH, 0, 5_000_000, "a distance from 0 km to 5000 km");
+        Double at = value(from, "at", Dimension.LENGTH, 0, 3_000_000, "a distance from 0 km to 3000 km");
         Boolean water = from.yesNo("water");
         Boolean food = from.yesNo("food");
         Boolean bag = from.yesNo("bag");

@@ -1,6 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
 import courseworthy.event.Event;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
@@ -13,7 +14,7 @@ import java.util.TreeSet;
 final class ConsistencyCheck {
 
     /** Longest event, m, as the longest course. */
-    private static final double LONGEST = 5_000_000;
+    private static final double LONGEST = CourseReader.LONGEST;
     /** Points may lie past the finish by this much of the distance, as organisers measure: they count as at the finish. */
     private static final double MEASURED = 0.02;
     /** Nobody keeps this up from the start to a point on the way, m/s: 60 km/h, above the hour record behind no shelter (judgement). */
@@ -31,7 +32,7 @@ final class ConsistencyCheck {
         }
         double whole = course.length() * (event.laps() == null ? 1 : event.laps());
         if (whole > LONGEST) {
-            faults.add(event.file(), event.lines().of("laps"), "laps", event.laps() + " laps of " + km(course.length()), "at most 5000 km over all laps", "Check laps and course.");
+            faults.add(event.file(), event.lines().of("laps"), "laps", event.laps() + " laps of " + km(course.length()), "at most 3000 km over all laps", "Check laps and course.");
             return;
         }
         for (Event.Support point : event.support()) {

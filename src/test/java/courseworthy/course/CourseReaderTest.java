@@ -178,7 +178,7 @@ class CourseReaderTest {
             "stretches: 5 km|p.yaml:1: stretches: found \"5 km\", expected a list of stretches, each with a length;Start each stretch with a dash: \"- length: 3 km\".",
             "stretches: [{to: 5 km}, {to: 4 km}]|p.yaml:1: to: found \"4 km\", expected a distance from the start that leaves the stretch 1 m to 2000 km; the stretch before ends at 5 km",
             "stretches: [{to: 0 km}]|p.yaml:1: to: found \"0 km\", expected a distance from the start that leaves the stretch 1 m to 2000 km; the stretch before ends at 0 m",
-            "stretches: [{length: 2000 km}, {length: 2000 km}, {length: 1001 km}]|p.yaml:1: stretches: found a total of 5001 km, expected at most 5000 km;A profile is one lap."})
+            "stretches: [{length: 1000 km}, {length: 1000 km}, {length: 1001 km}]|p.yaml:1: stretches: found a total of 3001 km, expected at most 3000 km;A profile is one lap."})
     void aStructureThatCannotBeIsTold(String text, String message) {
         assertThat(read(text + "\n")).isNull();
         assertThat(said()).containsExactly(message.replaceFirst(";(?! the)", "\n    "));
