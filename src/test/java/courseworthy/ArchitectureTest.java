@@ -122,6 +122,7 @@ class ArchitectureTest {
                 .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..", "org.mvel..").check(OURS);
         onlyIn("cli", "picocli..");
         onlyIn("course", "javax.xml..", "org.xml..", "org.w3c..");
+        onlyIn("course.terrain", "mil.nga..");
         onlyIn("text", "org.yaml..", "org.snakeyaml..", "com.fasterxml.jackson.dataformat..");
         noClasses().should().dependOnClassesThat().resideInAnyPackage("org.slf4j..", "java.util.logging..")
                 .because("the tool has nothing to log: it says what it has to say").check(OURS);

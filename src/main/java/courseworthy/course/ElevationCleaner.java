@@ -3,6 +3,7 @@ package courseworthy.course;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Judges and cleans the elevation of a track; docs/explanation/elevation.md states the method. In order: elevation that cannot be real is called
@@ -29,6 +30,17 @@ final class ElevationCleaner {
     private static final double BESIDE = 200;
     /** Share of points that may lack a usable elevation. */
     private static final double MOST_LACKING = 0.5;
+
+    /** How notes begin that say why a track's heights are not used. */
+    static final String NO_ELEVATION = "The track has no elevation.";
+    static final String NOT_BELIEVABLE = "The track's elevation is not believable and is not used.";
+    private static final String FILLED_IN = "points without elevation filled in";
+    private static final String DROP_OUTS = "elevation drop-outs filled in";
+    private static final String SPIKES = "elevation spikes removed";
+    private static final String JUMPS = "elevation jumps levelled";
+    private static final String FLATTENED = "steps over 50 % flattened";
+    /** What may be repaired of heights. */
+    static final Set<String> REPAIRS = Set.of(FILLED_IN, DROP_OUTS, SPIKES, JUMPS, FLATTENED);
 
     private final List<Track.Piece> raw;
     private final List<Repair> repairs;
@@ -68,7 +80,7 @@ final class ElevationCleaner {
     }
 
     private Track.Elevation bogus(String why) {
-        notes.add("The track's elevation is not believable and is not used. " + why);
+        notes.add(NOT_BELIEVABLE + " " + why);
         return Track.Elevation.BOGUS;
     }
 
@@ -96,7 +108,7 @@ final class ElevationCleaner {
         }
         spikes = impossible;
         if (missing == all) {
-            notes.add("The track has no elevation.");
+            notes.add(NO_ELEVATION);
             return Track.Elevation.MISSING;
         }
         if (missing + impossible > MOST_LACKING * all) {
@@ -254,11 +266,11 @@ final class ElevationCleaner {
     }
 
     private void report() {
-        count("points without elevation filled in", missing);
-        count("elevation drop-outs filled in", dropOuts);
-        count("elevation spikes removed", spikes);
-        count("elevation jumps levelled", jumps);
-        count("steps over 50 % flattened", flattened);
+        count(FILLED_IN, missing);
+        count(DROP_OUTS, dropOuts);
+        count(SPIKES, spikes);
+        count(JUMPS, jumps);
+        count(FLATTENED, flattened);
     }
 
     private void count(String what, int count) {

@@ -1,0 +1,2 @@
+/** Ground heights from elevation tiles on disk. */
+package courseworthy.course.terrain;
