@@ -1,11 +1,15 @@
 package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import courseworthy.call.Call;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Deadline;
+import courseworthy.claim.Task;
 import courseworthy.decision.Decision.Standing;
+import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.event.Event;
 import courseworthy.report.ExampleBrief;
@@ -13,6 +17,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Rules of checklist design: Degani and Wiener 1990, NASA CR 177549; WHO 2009, Implementation manual, Surgical Safety Checklist. */
@@ -215,6 +220,39 @@ class ChecklistMakerTest {
         example.task("house/a", "Left", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
         example.task("house/a", "Right", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
         assertThat(items()).containsExactly("Left", "Right");
+    }
+
+    /** The event's list keeps its order, past nine things and past the ten that one digit can number. */
+    @Test
+    void whatTheEventRequiresStaysInItsOrder() {
+        List<String> kit = new ArrayList<>();
+        for (int i = 1; i <= 12; i++) {
+            kit.add("thing " + i);
+        }
+        Event.Rules rules = new Event.Rules(null, null, null, null, null, kit, "");
+        Event event = new Event("Moor Loop", "e.yaml", "race", null, null, null, null, null, null, null, Event.Forecast.UNKNOWN, List.of(), true, rules,
+                null, null);
+        List<Item> items = of(event).sections().stream().flatMap(section -> section.items().stream()).toList();
+        assertThat(items).extracting(Item::what).containsExactlyElementsOf(kit.stream().map(each -> "Pack what the event requires: " + each).toList());
+        assertThat(items.get(0).because()).isEqualTo("The event requires it; check its newest rules.");
+    }
+
+    /** Where nothing says what the bike is set up for, it is a ride and no race. */
+    @Test
+    void withoutARoleItIsTraining() {
+        Call call = new Call(new Demands(Map.of(), List.of(), List.of()), List.of(), List.of(), List.of());
+        assertThat(ChecklistMaker.of(call, Event.UNKNOWN).role()).isEqualTo("training");
+        assertThat(of(Event.UNKNOWN).role()).isEqualTo("race");
+    }
+
+    /** What a saved brief keeps: the tasks that are on the list, with names where values would stand. */
+    @Test
+    void listedTasksAreThoseOnTheList() {
+        example.notApplicable("front sag");
+        example.task("house/s", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        example.task("house/p", "Pump {front tyre width}", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        assertThat(ChecklistMaker.listed(example.call())).extracting(Task::what, Task::find)
+                .containsExactly(tuple("Pump front tyre width", "Front front tyre pressure"));
     }
 
     private Checklist of(Event event) {

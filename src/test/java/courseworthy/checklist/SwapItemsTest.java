@@ -1,0 +1,142 @@
+package courseworthy.checklist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.build.Build;
+import courseworthy.build.Build.Swap;
+import courseworthy.build.Position;
+import courseworthy.build.PositionTransfer;
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import courseworthy.claim.Deadline;
+import courseworthy.event.Event;
+import courseworthy.report.ExampleBrief;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What a build puts on the list: each swap in the order of work, and a ride on the bike as built a week ahead. */
+class SwapItemsTest {
+
+    private static final Part BIKE = part("Heron", PartKind.BIKE);
+    private static final Swap TYRE = swap(MountingPlace.FRONT_TYRE, "slick 30", "block 45", 14.6, "Sealant in, spun on both sides", "Held overnight");
+    private static final Swap SADDLE = swap(MountingPlace.SADDLE, "long saddle", "short saddle", 10, new String[0]);
+
+    @Test
+    void swapsStandInTheOrderOfWorkAndEachWaitsForThoseBefore() {
+        List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on slick 30 for block 45", "Put on long saddle for short saddle",
+                "Ride 30 to 60 min on the very build, then check every bolt and axle");
+        assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.WEEK_BEFORE);
+        assertThat(items).extracting(each -> each.after().size()).containsExactly(0, 1, 2);
+        assertThat(items.get(1).after()).containsExactly(items.get(0).id());
+        assertThat(items.get(2).after()).containsExactly(items.get(0).id(), items.get(1).id());
+    }
+
+    @Test
+    void aSwapSaysWhatToFindAndHowLongItTakes() {
+        List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
+        Item tyre = items.get(0).item();
+        assertThat(tyre.find()).isEqualTo("Sealant in, spun on both sides; Held overnight");
+        assertThat(tyre.because()).isEqualTo("The build asks for it (front tyre, about 15 min).");
+        assertThat(tyre.critical()).isTrue();
+        Item saddle = items.get(1).item();
+        assertThat(saddle.find()).isEqualTo("In its place and tight as marked");
+        assertThat(saddle.critical()).isFalse();
+    }
+
+    @Test
+    void whatComesFromAnotherBikeSaysFromWhich() {
+        Swap borrowed = new Swap(BIKE, MountingPlace.SADDLE, null, part("light saddle", PartKind.SADDLE), List.of(), null, part("Crane", PartKind.BIKE), 10,
+                null, List.of(), List.of(), false, List.of());
+        assertThat(SwapItems.of(build(List.of(borrowed), List.of(), List.of(), null)).get(0).item().what()).isEqualTo("Put on light saddle, from Crane");
+    }
+
+    @Test
+    void aPositionCarriedOverIsSetAfterTheSwapsAndRidden() {
+        PositionTransfer carried = carried();
+        List<PendingItem> items = SwapItems.of(build(List.of(SADDLE), List.of(), List.of(), carried));
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on long saddle for short saddle",
+                "Set stem, spacers and saddle to your position on Heron", "Ride 30 to 60 min on the very build, then check every bolt and axle");
+        assertThat(items.get(1).after()).containsExactly(items.get(0).id());
+        assertThat(items.get(2).after()).containsExactly(items.get(0).id(), items.get(1).id());
+        assertThat(SwapItems.of(build(List.of(), List.of(), List.of(), carried))).extracting(each -> each.item().what())
+                .containsExactly("Set stem, spacers and saddle to your position on Heron", "Ride 30 to 60 min on the very build, then check every bolt and axle");
+    }
+
+    @Test
+    void whatIsWornIsSeenToOnItsOwn() {
+        List<PendingItem> items = SwapItems.of(build(List.of(), List.of(), List.of("chain at 0.8 %", "pads at 1 mm"), null));
+        assertThat(items).hasSize(1);
+        assertThat(items.get(0).item().what()).isEqualTo("See to what is worn on this build");
+        assertThat(items.get(0).item().find()).isEqualTo("chain at 0.8 %; pads at 1 mm");
+        assertThat(items.get(0).item().critical()).isTrue();
+        assertThat(items.get(0).due()).isEqualTo(Deadline.WEEK_BEFORE);
+    }
+
+    @Test
+    void afterTheRaceTheWorkIsUndoneAndTheBikeTriedOut() {
+        List<PendingItem> items = SwapItems.of(build(List.of(), List.of(TYRE, SADDLE), List.of(), null));
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on slick 30 for block 45, on Heron",
+                "Put on long saddle for short saddle, on Heron", "Ride around the block, then check every bolt and axle");
+        assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.AFTER_THE_RACE);
+        assertThat(items.get(0).item().because()).isEqualTo("As it was before (front tyre, about 15 min).");
+        assertThat(items.get(1).after()).containsExactly(items.get(0).id());
+        assertThat(items.get(2).after()).hasSize(2);
+        assertThat(items).extracting(each -> each.item().critical()).containsOnly(false);
+    }
+
+    @Test
+    void aBuildThatChangesNothingAddsNothing() {
+        assertThat(SwapItems.of(build(List.of(), List.of(), List.of(), null))).isEmpty();
+    }
+
+    /** Eleven swaps stay in their order: names of items sort as their numbers do. */
+    @Test
+    void elevenSwapsStayInTheirOrderOnTheList() {
+        List<Swap> swaps = new ArrayList<>();
+        List<String> work = new ArrayList<>();
+        for (int i = 1; i <= 11; i++) {
+            swaps.add(swap(MountingPlace.SADDLE, "saddle " + i, "saddle " + (i - 1), 10, new String[0]));
+            work.add("Put on saddle " + i + " for saddle " + (i - 1));
+        }
+        work.add("Ride 30 to 60 min on the very build, then check every bolt and axle");
+        Checklist checklist = ChecklistMaker.of(new ExampleBrief().call(), Event.UNKNOWN, build(swaps, List.of(), List.of(), null));
+        assertThat(checklist.sections().stream().map(Section::items).flatMap(List::stream)).extracting(Item::what).containsExactlyElementsOf(work);
+        assertThat(SwapItems.of(build(swaps, List.of(), List.of(), null))).extracting(PendingItem::id).isSorted();
+    }
+
+    /** The pressure that suits the build's own tyres stands on the list. */
+    @Test
+    void valuesOfTheBuildStandOnTheList() {
+        ExampleBrief example = new ExampleBrief();
+        example.task("house/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        Build build = new Build("", BIKE, List.of(), 8, 8, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                Map.of("front tyre pressure", "1.8 bar"), List.of(), List.of(), null, null, 0, null);
+        assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN, build).sections().get(0).items()).extracting(Item::find).containsExactly("Front 1.8 bar");
+    }
+
+    private static PositionTransfer carried() {
+        Position position = Position.of(new Workshop("", "", List.of(BIKE), List.of(), Map.of()), BIKE);
+        return new PositionTransfer(position, position, List.of(), null, List.of(), null, null, List.of(), List.of());
+    }
+
+    private static Build build(List<Swap> swaps, List<Swap> back, List<String> wear, PositionTransfer position) {
+        return new Build("", BIKE, List.of(), 8, 8, List.of(), swaps, back, List.of(), List.of(), List.of(), List.of(), Map.of(), wear, List.of(), position,
+                null, 0, null);
+    }
+
+    private static Swap swap(MountingPlace place, String on, String off, double minutes, String... after) {
+        return new Swap(BIKE, place, part(off, place.kind()), part(on, place.kind()), List.of(), null, null, minutes, null, List.of(after), List.of(), false,
+                List.of());
+    }
+
+    private static Part part(String name, PartKind kind) {
+        return new Part(name, kind, 1, Map.of());
+    }
+}
