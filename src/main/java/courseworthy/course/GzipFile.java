@@ -15,7 +15,7 @@ import java.util.zip.ZipException;
  * Files compressed by gzip (RFC 1952), known by their first two bytes. They are unpacked as they are read, so that who reads bounds how much
  * comes out of them ({@link XmlText}).
  */
-final class GzipFile {
+public final class GzipFile {
 
     private static final int FIRST = 0x1F;
     private static final int SECOND = 0x8B;
@@ -24,21 +24,23 @@ final class GzipFile {
     }
 
     /** Says that the compressed data are not whole. */
-    static final class Damaged extends IOException {
+    public static final class Damaged extends IOException {
 
         private static final long serialVersionUID = 1L;
 
-        Fault fault(String shown) {
+        /** What is said of the file that was read. */
+        public Fault fault(String shown) {
             return Fault.of(shown, 0, "", "a compressed file (gzip) that is cut short or damaged", "a whole one", "Fetch or export it again.");
         }
     }
 
-    static boolean is(byte[] start) {
+    /** Whether a file that starts so is compressed. */
+    public static boolean is(byte[] start) {
         return start.length > 1 && (start[0] & 0xFF) == FIRST && (start[1] & 0xFF) == SECOND;
     }
 
     /** What the first bytes of a compressed file unpack to, as far as they go; empty where they are damaged. */
-    static byte[] start(byte[] start) {
+    public static byte[] start(byte[] start) {
         byte[] out = new byte[64];
         int size = 0;
         try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(start))) {
@@ -52,7 +54,7 @@ final class GzipFile {
     }
 
     /** The bytes as they are, or unpacked where they are compressed. */
-    static InputStream unpacked(InputStream bytes) throws IOException {
+    public static InputStream unpacked(InputStream bytes) throws IOException {
         PushbackInputStream in = new PushbackInputStream(bytes, 2);
         byte[] start = in.readNBytes(2);
         in.unread(start);

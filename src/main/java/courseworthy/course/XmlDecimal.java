@@ -1,7 +1,7 @@
 package courseworthy.course;
 
 /** Reads decimal numbers of XML files: {@code xsd:decimal}, and an exponent where a writer used one. */
-final class XmlDecimal {
+public final class XmlDecimal {
 
     /** Powers of ten that a double holds exactly. */
     private static final double[] TENS = new double[23];
@@ -21,7 +21,7 @@ final class XmlDecimal {
      * The number, or NaN where the text is not one or is not finite. Up to 15 digits are read exactly as the nearest double, since
      * both the digits and the power of ten are exact; longer ones by the JDK.
      */
-    static double of(String text) {
+    public static double of(String text) {
         int from = 0;
         int end = text.length();
         while (from < end && text.charAt(from) <= ' ') {

@@ -16,7 +16,7 @@ import java.util.Locale;
  * fit are an error. Decoded here and not by the parser, which writes to standard error when bytes do not fit. Bounds how much is taken
  * in.
  */
-final class XmlText extends Reader {
+public final class XmlText extends Reader {
 
     /** Most characters of a file: 54,000 points (a second each for 15 h) with all sensors take about 25 million. */
     static final int MOST = 64_000_000;
@@ -26,16 +26,19 @@ final class XmlText extends Reader {
 
     private final Reader in;
     private final boolean webPage;
+    private final long most;
     private long total;
     private int sinceStep;
+    private boolean ended;
 
-    private XmlText(Reader in, boolean webPage) {
+    private XmlText(Reader in, boolean webPage, long most) {
         this.in = in;
         this.webPage = webPage;
+        this.most = most;
     }
 
     /** Says that a bound was reached. */
-    static final class TooMuch extends IOException {
+    public static final class TooMuch extends IOException {
 
         private static final long serialVersionUID = 1L;
 
@@ -46,6 +49,16 @@ final class XmlText extends Reader {
 
     /** @throws IllegalArgumentException where the declared encoding is not known */
     static XmlText of(InputStream bytes) throws IOException {
+        return of(bytes, MOST);
+    }
+
+    /**
+     * The characters of a file.
+     *
+     * @param most characters of the file
+     * @throws IllegalArgumentException where the declared encoding is not known
+     */
+    public static XmlText of(InputStream bytes, long most) throws IOException {
         PushbackInputStream in = new PushbackInputStream(bytes, DECLARATION);
         byte[] start = in.readNBytes(DECLARATION);
         int mark = mark(start);
@@ -53,7 +66,7 @@ final class XmlText extends Reader {
         String latin = new String(start, StandardCharsets.ISO_8859_1);
         CharsetDecoder strict = charset(start, latin).newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
-        return new XmlText(new InputStreamReader(in, strict), isWebPage(latin.toLowerCase(Locale.ROOT)));
+        return new XmlText(new InputStreamReader(in, strict), isWebPage(latin.toLowerCase(Locale.ROOT)), most);
     }
 
     private static boolean isWebPage(String start) {
@@ -99,22 +112,27 @@ final class XmlText extends Reader {
     }
 
     /** Whether it starts like HTML, as a page saved in place of the file does. */
-    boolean isWebPage() {
+    public boolean isWebPage() {
         return webPage;
     }
 
     /** Whether nothing was there. */
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return total == 0;
     }
 
     /** Characters taken in so far. */
-    long total() {
+    public long total() {
         return total;
     }
 
+    /** Whether its end was reached. */
+    public boolean isEnded() {
+        return ended;
+    }
+
     /** To be called at each step of the parser. */
-    void step() {
+    public void step() {
         sinceStep = 0;
     }
 
@@ -125,8 +143,9 @@ final class XmlText extends Reader {
             total += read;
             sinceStep += read;
         }
-        if (total > MOST) {
-            throw new TooMuch("a file over " + MOST / 1_000_000 + " MB");
+        ended |= read < 0;
+        if (total > this.most) {
+            throw new TooMuch("a file over " + this.most / 1_000_000 + " MB");
         }
         if (sinceStep > MOST_AT_ONCE) {
             throw new TooMuch("a single element or text over " + MOST_AT_ONCE / 1_000_000 + " MB");

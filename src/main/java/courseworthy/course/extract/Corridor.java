@@ -129,8 +129,14 @@ public final class Corridor {
         return metres;
     }
 
-    /** Area outside which no place lies near the track, in units of 10<sup>-7</sup> degree: south, west, north, east. */
-    int[] boundsE7() {
-        return new int[] {south, west, north, east};
+    /** Whether some place of an area may lie near the track. */
+    boolean mayTouch(Bounds area) {
+        boolean round = area.west() > area.east() || west == Integer.MIN_VALUE;
+        return area.south() <= north / E7 && area.north() >= south / E7 && (round || area.west() <= east / E7 && area.east() >= west / E7);
+    }
+
+    /** Number of cells of the grid, each of a quarter of {@link #metres} squared. */
+    int cells() {
+        return cells.size();
     }
 }

@@ -1,31 +1,40 @@
 package courseworthy.course.extract;
 
+import courseworthy.course.GzipFile;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Progress;
-import java.io.BufferedInputStream;
+import courseworthy.text.MissingFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.function.LongConsumer;
 
-/** Reads from map files what lies near a track. */
-public final class ExtractReader implements PrimitiveBlock.Sink {
+/**
+ * Reads from map files what lies near a track: ways that one can ride or push along, and nodes with tags. Memory follows what lies near, not the
+ * files. Their nodes must stand before their ways, as all programs write them that make extracts.
+ */
+public final class ExtractReader {
 
-    /** Most nodes near a track. */
-    static final int MOST_NODES = 8_000_000;
+    /** Steps of progress in a file. */
+    private static final int STEPS = 1000;
+    private static final int START = 512;
 
     private final Corridor corridor;
-    private final NodeTable table = new NodeTable(MOST_NODES);
-    private final List<WayDraft> ways = new ArrayList<>();
-    private final List<MapNode> nodes = new ArrayList<>();
+    private final ExtractContents contents;
+    private final Faults faults;
+    private final Progress progress;
+    private final List<MapFileReader> readers = new ArrayList<>();
     private final List<ExtractFile> files = new ArrayList<>();
 
-    private ExtractReader(Corridor corridor) {
+    private ExtractReader(Corridor corridor, Faults faults, Progress progress) {
         this.corridor = corridor;
+        this.contents = new ExtractContents(corridor);
+        this.faults = faults;
+        this.progress = progress;
     }
 
     /**
@@ -37,89 +46,103 @@ public final class ExtractReader implements PrimitiveBlock.Sink {
      * @return what lies in the corridor, or null with faults that say why not
      */
     public static MapExtract read(List<Path> paths, Corridor corridor, Faults faults, Progress progress) {
-        ExtractReader reader = new ExtractReader(corridor);
+        ExtractReader reader = new ExtractReader(corridor, faults, progress);
         for (Path path : paths) {
-            faults.reads(path);
-            try (InputStream in = new BufferedInputStream(Files.newInputStream(path), 1 << 16)) {
-                reader.pbf(in, path.toString());
-            } catch (RefusedExtract e) {
-                faults.add(e.fault(path.toString()));
-            } catch (IOException e) {
-                faults.add(path.toString(), 0, "", "a file that cannot be read", RefusedExtract.WANTED, "Check the path and its permissions.");
-            }
+            reader.guarded(path, () -> reader.file(path, paths.size()));
         }
-        return faults.stop() ? null : reader.result();
-    }
-
-    private void pbf(InputStream in, String shown) throws IOException {
-        PbfReader pbf = new PbfReader(in);
-        PrimitiveBlock block = new PrimitiveBlock(corridor);
-        while (pbf.next()) {
-            if (pbf.type().equals("OSMData")) {
-                block.read(pbf.raw(), pbf.rawSize(), this);
-            }
+        if (faults.stop()) {
+            return null;
         }
-        files.add(new ExtractFile(shown, "", new Bounds(-90, -180, 90, 180), true));
+        reader.contents.joinWays();
+        LongSet beyond = reader.contents.idsBeyond();
+        for (int i = 0; i < paths.size() && beyond.size() > 0; i++) {
+            MapFileReader again = reader.readers.get(i);
+            reader.guarded(paths.get(i), () -> again.find(beyond));
+        }
+        return faults.stop() ? null : reader.contents.extract(reader.files);
     }
 
-    @Override
-    public void node(long id, int latitude, int longitude, Map<String, String> tags) {
-        table.add(id, latitude, longitude);
-        for (String key : tags.keySet()) {
-            if (MapTags.THAT_KEEP_A_NODE.contains(key)) {
-                nodes.add(new MapNode(id, latitude / 1e7, longitude / 1e7, tags));
-                return;
-            }
+    /** Work on a file. */
+    @FunctionalInterface
+    private interface Work {
+        void run() throws IOException;
+    }
+
+    private void guarded(Path path, Work work) {
+        String shown = path.toString();
+        faults.reads(path);
+        try {
+            work.run();
+        } catch (RefusedExtract e) {
+            faults.add(e.fault(shown));
+        } catch (GzipFile.Damaged e) {
+            faults.add(e.fault(shown));
+        } catch (NoSuchFileException e) {
+            faults.add(MissingFile.fault(path, shown, RefusedExtract.WANTED));
+        } catch (IOException e) {
+            faults.add(shown, 0, "", Files.isDirectory(path) ? "a folder" : "a file that cannot be read", RefusedExtract.WANTED,
+                    "Check the path and its permissions.");
         }
     }
 
-    @Override
-    public boolean wants(long[] nodes, int count) {
-        for (int i = 0; i < count; i++) {
-            if (table.contains(nodes[i])) {
-                return true;
-            }
-        }
-        return false;
-    }
+    private void file(Path path, int of) throws IOException {
+        int number = readers.size();
+        MapFileReader reader = reader(number, path);
+        readers.add(reader);
+        long size = Math.max(1, Files.size(path));
+        files.add(reader.read(new LongConsumer() {
+            private int told = -1;
 
-    @Override
-    public void way(WayDraft way) {
-        ways.add(way);
-    }
-
-    private MapExtract result() {
-        List<MapWay> out = new ArrayList<>();
-        for (WayDraft way : ways) {
-            clip(way, out);
-        }
-        out.sort(Comparator.comparingLong(MapWay::id));
-        nodes.sort(Comparator.comparingLong(MapNode::id));
-        return new MapExtract(out, nodes, files);
-    }
-
-    /** Runs of nodes whose place is known. */
-    private void clip(WayDraft way, List<MapWay> out) {
-        int from = 0;
-        for (int i = 0; i <= way.nodes().length; i++) {
-            if (i == way.nodes().length || !table.contains(way.nodes()[i])) {
-                if (i - from > 1) {
-                    out.add(run(way, from, i));
+            @Override
+            public void accept(long bytes) {
+                int step = (int) (bytes * STEPS / size);
+                if (step > told) {
+                    told = step;
+                    progress.at(number * STEPS + step, of * STEPS);
                 }
-                from = i + 1;
             }
-        }
+        }));
     }
 
-    private MapWay run(WayDraft way, int from, int to) {
-        long[] ids = java.util.Arrays.copyOfRange(way.nodes(), from, to);
-        double[] latitude = new double[ids.length];
-        double[] longitude = new double[ids.length];
-        for (int i = 0; i < ids.length; i++) {
-            int slot = table.find(ids[i]);
-            latitude[i] = table.latitude(slot) / 1e7;
-            longitude[i] = table.longitude(slot) / 1e7;
+    /** A reader for the format in which a file is, as its first bytes show. */
+    private MapFileReader reader(int number, Path path) throws IOException {
+        byte[] start;
+        try (InputStream in = Files.newInputStream(path)) {
+            start = in.readNBytes(START);
         }
-        return new MapWay(way.id(), ids, latitude, longitude, way.tags());
+        if (start.length == 0) {
+            throw RefusedExtract.kind("an empty file", "Fetch the file again.");
+        }
+        if (GzipFile.is(start)) {
+            byte[] unpacked = GzipFile.start(start);
+            if (unpacked.length > 0 && !startsLikeXml(unpacked)) {
+                throw RefusedExtract.kind("a compressed file (gzip) with no XML in it", "Unpack it first.");
+            }
+            return new OsmXmlReader(number, path, corridor, contents);
+        }
+        if (startsLikeXml(start)) {
+            return new OsmXmlReader(number, path, corridor, contents);
+        }
+        if (starts(start, "BZh") || starts(start, "PK\3\4") || starts(start, "\u00FD7zXZ")) {
+            throw RefusedExtract.kind("a file compressed by another method than gzip", "Unpack it first.");
+        }
+        return new PbfReader(number, path, corridor, contents);
+    }
+
+    private static boolean starts(byte[] bytes, String with) {
+        for (int i = 0; i < with.length(); i++) {
+            if (i >= bytes.length || (bytes[i] & 0xFF) != with.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean startsLikeXml(byte[] start) {
+        int at = starts(start, "\u00EF\u00BB\u00BF") ? 3 : starts(start, "\u00FF\u00FE") || starts(start, "\u00FE\u00FF") ? 2 : 0;
+        while (at < start.length && start[at] <= ' ' && start[at] >= 0 && !(start[at] == 0 && at == 0)) {
+            at++;
+        }
+        return at < start.length && start[at] == '<';
     }
 }

@@ -54,6 +54,22 @@ final class LongSet {
         return size + (hasFree ? 1 : 0);
     }
 
+    /** The values from the least to the greatest. */
+    long[] sorted() {
+        long[] out = new long[size()];
+        int count = 0;
+        for (long each : slots) {
+            if (each != FREE) {
+                out[count++] = each;
+            }
+        }
+        if (hasFree) {
+            out[count] = FREE;
+        }
+        Arrays.sort(out);
+        return out;
+    }
+
     /** Where a value stands, or the free slot where it would. */
     private static int slot(long[] slots, long value) {
         int mask = slots.length - 1;

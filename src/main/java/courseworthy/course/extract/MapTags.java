@@ -6,6 +6,10 @@ import java.util.Set;
 /** The tags of OpenStreetMap's open tagging scheme that bear on riding: which ways and nodes are kept, and which of their tags. */
 final class MapTags {
 
+    /** Characters of a text: as many as the map takes (OpenStreetMap wiki, "Elements"), each up to four bytes; what is longer is cut. */
+    static final int LONGEST = 255;
+    static final int LONGEST_BYTES = 4 * LONGEST;
+
     /** Keys kept of a way. */
     static final Set<String> OF_WAYS = Set.of("highway", "route", "surface", "smoothness", "tracktype", "mtb:scale", "mtb:scale:uphill",
             "mtb:scale:imba", "mtb:type", "sac_scale", "trail_visibility", "ford", "crossing", "lit", "incline", "width", "est_width",
@@ -13,6 +17,9 @@ final class MapTags {
             "oneway:bicycle", "name", "ref", "service", "footway", "cycleway", "cycleway:left", "cycleway:right", "cycleway:both",
             "cycleway:surface", "sidewalk", "steps", "step_count", "ramp", "ramp:bicycle", "handrail", "segregated", "area", "lanes",
             "maxspeed", "winter_service", "seasonal", "informal", "operator", "ferry");
+
+    /** Keys of which a way must have one to be kept. */
+    static final Set<String> THAT_KEEP_A_WAY = Set.of("highway", "route");
 
     /** Keys of which a node must have one to be kept. */
     static final Set<String> THAT_KEEP_A_NODE = Set.of("ford", "highway", "crossing", "barrier", "railway", "traffic_calming", "hazard");
@@ -26,6 +33,16 @@ final class MapTags {
             "razed", "demolished", "dismantled", "platform", "rest_area", "services", "bus_stop", "no", "none", "street_lamp", "emergency_bay");
 
     private MapTags() {
+    }
+
+    /** Whether a node with such tags is kept. */
+    static boolean keepsNode(Map<String, String> tags) {
+        for (String key : tags.keySet()) {
+            if (THAT_KEEP_A_NODE.contains(key)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a way with such tags is one that people ride or push along. */

@@ -34,7 +34,7 @@ final class NodeTable {
             return;
         }
         if (size == most) {
-            throw RefusedExtract.kind("more than " + most + " nodes near the track", "Take a shorter track.");
+            throw RefusedExtract.tooMuch("more than " + most + " nodes near the track");
         }
         ids[at] = id;
         latitudes[at] = latitude;

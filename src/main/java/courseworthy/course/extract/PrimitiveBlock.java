@@ -1,16 +1,14 @@
 package courseworthy.course.extract;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Supplier;
 
 /**
- * A decoder of the data blocks of a PBF file, used for one block after the other. It takes of a block only what lies near the track.
+ * A decoder of the data blocks of a PBF file, used for one block after the other. It takes of a block what lies near the track.
  *
- * <p>Source: OpenStreetMap wiki, "PBF Format" (published specification), osmformat.proto: PrimitiveBlock, DenseNodes, Way.
+ * <p>Source: OpenStreetMap wiki, "PBF Format" (published specification), osmformat.proto: PrimitiveBlock, PrimitiveGroup, Node, DenseNodes, Way.
  */
 final class PrimitiveBlock {
 
@@ -20,14 +18,17 @@ final class PrimitiveBlock {
     private static final int KEY_LATITUDE_OFFSET = 19 << 3;
     private static final int KEY_LONGITUDE_OFFSET = 20 << 3;
 
-    /** Nanodegrees in a unit of 10<sup>-7</sup> degree. */
-    private static final int E7 = 100;
-    private static final long QUARTER = 90_000_000_000L;
-    private static final long MOST_OFFSET = 1_000_000_000_000L;
-    /** Nodes of a way: the map's own limit is 2000 (OpenStreetMap API 0.6); ways of old or of other sources are longer. */
-    private static final int MOST_REFERENCES = 1_000_000;
+    /** Nodes of a way: the map takes 2,000 (OpenStreetMap API 0.6, "capabilities"); older ways and those of other sources may have more. */
+    private static final int MOST_NODES_OF_WAY = 100_000;
 
+    private final int file;
+    /** Null where nodes are wanted by their ids. */
     private final Corridor corridor;
+    /** Ids of nodes; null where they are wanted by their place. */
+    private final LongSet wanted;
+    private final BlockContents contents = new BlockContents();
+    private final StringTable strings = new StringTable();
+    private final Coordinates coordinates = new Coordinates();
     private final ProtobufReader block = new ProtobufReader();
     private final ProtobufReader group = new ProtobufReader();
     private final ProtobufReader item = new ProtobufReader();
@@ -37,218 +38,255 @@ final class PrimitiveBlock {
     private final ProtobufReader keys = new ProtobufReader();
     private final ProtobufReader values = new ProtobufReader();
 
-    private byte[] data;
-    private int[] stringStarts = new int[1024];
-    private int strings;
-    private final List<int[]> groups = new ArrayList<>();
-    private long granularity;
-    private long latitudeOffset;
-    private long longitudeOffset;
+    private byte[] data = new byte[0];
+    private long[] wayNodes = new long[1 << 11];
+    private int wayNodeCount;
+    private Supplier<NodeTable> nodesBefore;
+    private NodeTable nodes;
 
-    PrimitiveBlock(Corridor corridor) {
+    private PrimitiveBlock(int file, Corridor corridor, LongSet wanted) {
+        this.file = file;
         this.corridor = corridor;
+        this.wanted = wanted;
     }
 
-    /** What is done with what a block holds. */
-    interface Sink {
-        void node(long id, int latitude, int longitude, Map<String, String> tags);
-
-        boolean wants(long[] nodes, int count);
-
-        void way(WayDraft way);
+    /** A decoder of ways and nodes near a track, in the file of a number. */
+    static PrimitiveBlock near(int file, Corridor corridor) {
+        return new PrimitiveBlock(file, corridor, null);
     }
 
-    void read(byte[] bytes, int length, Sink sink) {
-        data = bytes;
-        outline(length);
-        for (int[] each : groups) {
-            group.reset(data, each[0], each[1]);
-            group(sink);
+    /** A decoder of the nodes that have certain ids. */
+    static PrimitiveBlock ofNodes(LongSet wanted) {
+        return new PrimitiveBlock(0, null, wanted);
+    }
+
+    /** What the last block holds; good until the next is read. */
+    BlockContents contents() {
+        return contents;
+    }
+
+    /**
+     * Reads a block.
+     *
+     * @param nodesBefore gives all nodes of the file that lie near the track, once the first way asks for them
+     */
+    void read(Blob blob, Supplier<NodeTable> nodesBefore) {
+        this.nodesBefore = nodesBefore;
+        contents.clear();
+        data = blob.content();
+        outline(blob.size());
+        block.reset(data, 0, blob.size());
+        while (block.hasMore()) {
+            int key = block.key();
+            if (key == KEY_GROUP) {
+                group.reset(data, block.bytes(key), block.position());
+                group();
+            } else {
+                block.skip(key);
+            }
         }
     }
 
-    private void outline(int length) {
-        groups.clear();
-        strings = 0;
-        granularity = E7;
-        latitudeOffset = 0;
-        longitudeOffset = 0;
-        block.reset(data, 0, length);
+    /** Reads what groups need to be understood, for it may stand behind them. */
+    private void outline(int size) {
+        strings.clear();
+        long granularity = Coordinates.E7;
+        long latitudeOffset = 0;
+        long longitudeOffset = 0;
+        block.reset(data, 0, size);
         while (block.hasMore()) {
             int key = block.key();
             switch (key) {
-                case KEY_STRINGS -> strings(block.bytes(key), block.position());
-                case KEY_GROUP -> groups.add(new int[] {block.bytes(key), block.position()});
+                case KEY_STRINGS -> strings.read(data, block.bytes(key), block.position());
                 case KEY_GRANULARITY -> granularity = block.varint();
                 case KEY_LATITUDE_OFFSET -> latitudeOffset = block.varint();
                 case KEY_LONGITUDE_OFFSET -> longitudeOffset = block.varint();
                 default -> block.skip(key);
             }
         }
-        if (granularity < 1 || granularity > Integer.MAX_VALUE || Math.abs(latitudeOffset) > MOST_OFFSET
-                || Math.abs(longitudeOffset) > MOST_OFFSET) {
-            throw RefusedExtract.damaged("a scale of coordinates outside its range");
-        }
+        coordinates.scale(granularity, latitudeOffset, longitudeOffset);
     }
 
-    private void strings(int from, int to) {
-        item.reset(data, from, to);
-        while (item.hasMore()) {
-            int key = item.key();
-            if (key != (1 << 3 | ProtobufReader.BYTES)) {
-                item.skip(key);
-                continue;
-            }
-            if (strings * 2 + 2 > stringStarts.length) {
-                stringStarts = java.util.Arrays.copyOf(stringStarts, stringStarts.length * 2);
-            }
-            stringStarts[strings * 2] = item.bytes(key);
-            stringStarts[strings * 2 + 1] = item.position();
-            strings++;
-        }
-    }
-
-    private String string(long index) {
-        if (index < 0 || index >= strings) {
-            throw RefusedExtract.damaged("a text that its block does not have");
-        }
-        int from = stringStarts[(int) index * 2];
-        return new String(data, from, stringStarts[(int) index * 2 + 1] - from, StandardCharsets.UTF_8);
-    }
-
-    private void group(Sink sink) {
+    private void group() {
         while (group.hasMore()) {
             int key = group.key();
             switch (key >>> 3) {
-                case 1 -> node(group.bytes(key), group.position(), sink);
-                case 2 -> dense(group.bytes(key), group.position(), sink);
-                case 3 -> way(group.bytes(key), group.position(), sink);
+                case 1 -> node(item.reset(data, group.bytes(key), group.position()));
+                case 2 -> dense(item.reset(data, group.bytes(key), group.position()));
+                case 3 -> {
+                    item.reset(data, group.bytes(key), group.position());
+                    if (wanted == null) {
+                        way(item);
+                    }
+                }
                 default -> group.skip(key);
             }
         }
     }
 
-    private void node(int from, int to, Sink sink) {
-        item.reset(data, from, to);
+    private void none() {
+        for (ProtobufReader each : new ProtobufReader[] {ids, latitudes, longitudes, keys, values}) {
+            each.reset(data, 0, 0);
+        }
+    }
+
+    private void node(ProtobufReader node) {
+        none();
         long id = 0;
         long latitude = 0;
         long longitude = 0;
-        keys.reset(data, 0, 0);
-        values.reset(data, 0, 0);
-        while (item.hasMore()) {
-            int key = item.key();
+        while (node.hasMore()) {
+            int key = node.key();
             switch (key >>> 3) {
-                case 1 -> id = zigzag(item.integer(key));
-                case 2 -> keys.reset(data, item.bytes(key), item.position());
-                case 3 -> values.reset(data, item.bytes(key), item.position());
-                case 8 -> latitude = zigzag(item.integer(key));
-                case 9 -> longitude = zigzag(item.integer(key));
-                default -> item.skip(key);
+                case 1 -> id = node.signed(key);
+                case 2 -> keys.reset(data, node.bytes(key), node.position());
+                case 3 -> values.reset(data, node.bytes(key), node.position());
+                case 8 -> latitude = node.signed(key);
+                case 9 -> longitude = node.signed(key);
+                default -> node.skip(key);
             }
         }
-        int lat = e7(latitude, latitudeOffset, QUARTER);
-        int lon = e7(longitude, longitudeOffset, 2 * QUARTER);
-        if (corridor.containsE7(lat, lon)) {
-            sink.node(id, lat, lon, tags(MapTags.OF_NODES));
+        nodesBegin();
+        if (sees(id, latitude, longitude)) {
+            tagged(strings.tags(keys, values, MapTags.OF_NODES));
         }
     }
 
-    private static long zigzag(long value) {
-        return value >>> 1 ^ -(value & 1);
-    }
-
-    private int e7(long raw, long offset, long most) {
-        if (Math.abs(raw) > (most + MOST_OFFSET) / granularity + 1 || Math.abs(raw * granularity + offset) > most) {
-            throw RefusedExtract.damaged("a node outside the earth's degrees");
+    private void nodesBegin() {
+        if (contents.hasWays) {
+            throw RefusedExtract.waysBeforeNodes();
         }
-        return (int) Math.round((raw * granularity + offset) / (double) E7);
+        contents.hasNodes = true;
     }
 
-    private Map<String, String> tags(Set<String> kept) {
-        Map<String, String> tags = new HashMap<>();
-        while (keys.hasMore()) {
-            String key = string(keys.varint());
-            if (!values.hasMore()) {
-                throw RefusedExtract.damaged("a tag without a value");
-            }
-            long value = values.varint();
-            if (kept.contains(key)) {
-                tags.put(key, string(value));
-            }
+    /** Notes a node, and keeps it where it lies near the track. */
+    private boolean sees(long id, long rawLatitude, long rawLongitude) {
+        int latitude = coordinates.latitude(rawLatitude);
+        int longitude = coordinates.longitude(rawLongitude);
+        contents.see(id, latitude, longitude);
+        if (wanted == null ? !corridor.containsE7(latitude, longitude) : !wanted.contains(id)) {
+            return false;
         }
-        return tags;
+        contents.addNode(id, latitude, longitude);
+        return true;
     }
 
-    private void dense(int from, int to, Sink sink) {
-        item.reset(data, from, to);
-        ids.reset(data, 0, 0);
-        latitudes.reset(data, 0, 0);
-        longitudes.reset(data, 0, 0);
-        keys.reset(data, 0, 0);
-        while (item.hasMore()) {
-            int key = item.key();
+    private void tagged(Map<String, String> tags) {
+        if (wanted == null && MapTags.keepsNode(tags)) {
+            contents.tagLastNode(tags);
+        }
+    }
+
+    private void dense(ProtobufReader dense) {
+        none();
+        while (dense.hasMore()) {
+            int key = dense.key();
             switch (key >>> 3) {
-                case 1 -> ids.reset(data, item.bytes(key), item.position());
-                case 8 -> latitudes.reset(data, item.bytes(key), item.position());
-                case 9 -> longitudes.reset(data, item.bytes(key), item.position());
-                case 10 -> keys.reset(data, item.bytes(key), item.position());
-                default -> item.skip(key);
+                case 1 -> ids.reset(data, dense.bytes(key), dense.position());
+                case 8 -> latitudes.reset(data, dense.bytes(key), dense.position());
+                case 9 -> longitudes.reset(data, dense.bytes(key), dense.position());
+                case 10 -> keys.reset(data, dense.bytes(key), dense.position());
+                default -> dense.skip(key);
             }
         }
+        if (ids.hasMore()) {
+            nodesBegin();
+        }
+        boolean anyTags = keys.hasMore();
         long id = 0;
         long latitude = 0;
         long longitude = 0;
-        boolean tagged = keys.hasMore();
         while (ids.hasMore()) {
-            id += ids.signed();
-            latitude += latitudes.signed();
-            longitude += longitudes.signed();
-            int lat = e7(latitude, latitudeOffset, QUARTER);
-            int lon = e7(longitude, longitudeOffset, 2 * QUARTER);
-            boolean inside = corridor.containsE7(lat, lon);
-            Map<String, String> tags = Map.of();
-            for (long key = tagged ? keys.varint() : 0; key != 0; key = keys.varint()) {
-                long value = keys.varint();
-                if (inside && MapTags.OF_NODES.contains(string(key))) {
-                    tags = tags.isEmpty() ? new HashMap<>() : tags;
-                    tags.put(string(key), string(value));
-                }
+            id = sum(id, ids.signed());
+            latitude = sum(latitude, latitudes.signed());
+            longitude = sum(longitude, longitudes.signed());
+            boolean near = sees(id, latitude, longitude);
+            if (anyTags && keys.hasMore()) {
+                denseTags(near);
             }
-            if (inside) {
-                sink.node(id, lat, lon, tags);
-            }
+        }
+        if (latitudes.hasMore() || longitudes.hasMore()) {
+            throw RefusedExtract.damaged("nodes with more coordinates than ids");
         }
     }
 
-    private void way(int from, int to, Sink sink) {
-        item.reset(data, from, to);
-        long id = 0;
-        ids.reset(data, 0, 0);
-        keys.reset(data, 0, 0);
-        values.reset(data, 0, 0);
-        while (item.hasMore()) {
-            int key = item.key();
-            switch (key >>> 3) {
-                case 1 -> id = item.integer(key);
-                case 2 -> keys.reset(data, item.bytes(key), item.position());
-                case 3 -> values.reset(data, item.bytes(key), item.position());
-                case 8 -> ids.reset(data, item.bytes(key), item.position());
-                default -> item.skip(key);
-            }
+    private static long sum(long before, long step) {
+        long sum = before + step;
+        if (((before ^ sum) & (step ^ sum)) < 0) {
+            throw RefusedExtract.damaged("a difference that leads out of 64 bits");
         }
-        Map<String, String> tags = tags(MapTags.OF_WAYS);
-        if (!MapTags.keepsWay(tags)) {
+        return sum;
+    }
+
+    /** The tags of the next node: pairs of numbers of texts, with a zero behind the last. */
+    private void denseTags(boolean near) {
+        if (!near) {
+            while (keys.varint() != 0) {
+                keys.varint();
+            }
             return;
         }
-        long[] nodes = new long[Math.min(MOST_REFERENCES, ids.end() - ids.position())];
-        int count = 0;
+        Map<String, String> tags = new HashMap<>();
+        for (long key = keys.varint(); key != 0; key = keys.varint()) {
+            long value = keys.varint();
+            if (MapTags.OF_NODES.contains(strings.get(key))) {
+                tags.put(strings.get(key), strings.get(value));
+            }
+        }
+        tagged(tags);
+    }
+
+    private void way(ProtobufReader way) {
+        none();
+        long id = 0;
+        while (way.hasMore()) {
+            int key = way.key();
+            switch (key >>> 3) {
+                case 1 -> id = way.integer(key);
+                case 2 -> keys.reset(data, way.bytes(key), way.position());
+                case 3 -> values.reset(data, way.bytes(key), way.position());
+                case 8 -> ids.reset(data, way.bytes(key), way.position());
+                default -> way.skip(key);
+            }
+        }
+        int keysFrom = keys.position();
+        if (!contents.hasWays) {
+            nodes = nodesBefore.get();
+            contents.hasWays = true;
+        }
+        if (hasKeyOfWays() && isNear()) {
+            keys.reset(data, keysFrom, keys.end());
+            Map<String, String> tags = strings.tags(keys, values, MapTags.OF_WAYS);
+            if (MapTags.keepsWay(tags)) {
+                contents.addWay(new WayDraft(file, id, Arrays.copyOf(wayNodes, wayNodeCount), tags));
+            }
+        }
+    }
+
+    private boolean hasKeyOfWays() {
+        boolean has = false;
+        while (!has && keys.hasMore()) {
+            has = strings.isKeyOfWays(keys.varint());
+        }
+        return has;
+    }
+
+    /** Reads the nodes of a way, and says whether one of them lies near the track. */
+    private boolean isNear() {
+        wayNodeCount = 0;
+        boolean near = false;
         long node = 0;
         while (ids.hasMore()) {
-            node += ids.signed();
-            nodes[count++] = node;
+            node = sum(node, ids.signed());
+            if (wayNodeCount == wayNodes.length) {
+                if (wayNodeCount >= MOST_NODES_OF_WAY) {
+                    throw RefusedExtract.damaged("a way of more than " + MOST_NODES_OF_WAY + " nodes");
+                }
+                wayNodes = Arrays.copyOf(wayNodes, wayNodeCount * 2);
+            }
+            wayNodes[wayNodeCount++] = node;
+            near = near || nodes.contains(node);
         }
-        if (sink.wants(nodes, count)) {
-            sink.way(new WayDraft(id, java.util.Arrays.copyOf(nodes, count), tags));
-        }
+        return near;
     }
 }

@@ -115,6 +115,12 @@ final class ProtobufReader {
         return varint();
     }
 
+    /** The value of a field that is an integer, written so that small ones are short whatever their sign. */
+    long signed(int key) {
+        long value = integer(key);
+        return value >>> 1 ^ -(value & 1);
+    }
+
     /** Passes over the value of a field. */
     void skip(int key) {
         switch (key & 7) {

@@ -35,6 +35,16 @@ final class RefusedExtract extends RuntimeException {
         return new RefusedExtract(0, "", found, "a whole extract", FETCH_AGAIN);
     }
 
+    /** More near the track than a map has. */
+    static RefusedExtract tooMuch(String found) {
+        return new RefusedExtract(0, "", found, "fewer", "Take another extract.");
+    }
+
+    /** A file whose parts stand in another order than the one in which they can be read. */
+    static RefusedExtract waysBeforeNodes() {
+        return new RefusedExtract(0, "", "ways before nodes", "nodes first, then ways", "Sort the extract by type and id, or take another.");
+    }
+
     /** A file that ends too early. */
     static RefusedExtract cut(String where) {
         return new RefusedExtract(0, "", "the end of the file " + where, "a whole extract", "The file was cut short: fetch it again.");
