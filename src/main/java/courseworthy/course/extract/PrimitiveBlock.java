@@ -278,10 +278,10 @@ final class PrimitiveBlock {
         long node = 0;
         while (ids.hasMore()) {
             node = sum(node, ids.signed());
+            if (wayNodeCount == MOST_NODES_OF_WAY) {
+                throw RefusedExtract.damaged("a way of more than " + MOST_NODES_OF_WAY + " nodes");
+            }
             if (wayNodeCount == wayNodes.length) {
-                if (wayNodeCount >= MOST_NODES_OF_WAY) {
-                    throw RefusedExtract.damaged("a way of more than " + MOST_NODES_OF_WAY + " nodes");
-                }
                 wayNodes = Arrays.copyOf(wayNodes, wayNodeCount * 2);
             }
             wayNodes[wayNodeCount++] = node;
