@@ -1,14 +1,50 @@
 package courseworthy.course;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A piece of a course with one surface, one smoothness, one technical grade.
  *
- * @param length   m, above 0
- * @param rise     m climbed, 0 or more; null where unknown
- * @param drop     m descended, 0 or more; null where unknown
- * @param steepest steepest gradient as written, as a fraction (0.12 for 12 %); null where not written
- * @param ground   what is written of the ground
- * @param line     line in the profile, 0 where none
+ * @param length       m, above 0
+ * @param rise         m climbed, 0 or more; null where unknown
+ * @param drop         m descended, 0 or more; null where unknown
+ * @param steepest     steepest gradient as written, as a fraction (0.12 for 12 %); null where not written
+ * @param ground       what is written of the ground, or is likely
+ * @param alternatives what the ground may be instead; empty where it is certain
+ * @param origin       where the ground comes from; null where a person wrote it
+ * @param line         line in the profile, 0 where none
  */
-public record Stretch(double length, Double rise, Double drop, Double steepest, Ground ground, int line) {
+public record Stretch(double length, Double rise, Double drop, Double steepest, Ground ground, List<Ground> alternatives, GroundOrigin origin,
+        int line) {
+
+    public Stretch {
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** A stretch whose ground is as written. */
+    public Stretch(double length, Double rise, Double drop, Double steepest, Ground ground, int line) {
+        this(length, rise, drop, steepest, ground, List.of(), null, line);
+    }
+
+    /** What the ground may be, the likely one first. */
+    public List<Ground> possible() {
+        if (alternatives.isEmpty()) {
+            return List.of(ground);
+        }
+        List<Ground> out = new ArrayList<>(alternatives.size() + 1);
+        out.add(ground);
+        out.addAll(alternatives);
+        return out;
+    }
+
+    /** The same ground over another length, with the climbing there. */
+    public Stretch over(double metres, Double up, Double down) {
+        return new Stretch(metres, up, down, steepest, ground, alternatives, origin, line);
+    }
+
+    /** The same piece on other ground. */
+    public Stretch on(Ground other) {
+        return new Stretch(length, rise, drop, steepest, other, alternatives, origin, line);
+    }
 }

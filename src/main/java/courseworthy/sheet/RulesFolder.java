@@ -22,6 +22,9 @@ public final class RulesFolder {
     /** The table of real gears, which is no sheet. */
     public static final String REAL_PAIRS = "rules/gearing/real-pairs.yaml";
 
+    /** The table that infers ground from map tags, which is no sheet either. */
+    public static final String GROUND = "rules/ground/";
+
     /** Where limits are that join topics. */
     static final String PAIRING = "rules/pairing/";
 
@@ -63,11 +66,11 @@ public final class RulesFolder {
         return out;
     }
 
-    /** Every tree below the folder but cases, by shown path, in the order of paths. */
+    /** Every tree below the folder but cases and what infers ground, by shown path, in the order of paths. */
     public static Map<String, Node.Mapping> trees(Path rules, Faults faults) {
         Map<String, Node.Mapping> out = new LinkedHashMap<>();
         for (Path path : files(rules, ".yaml")) {
-            if (!path.toString().endsWith(CASES)) {
+            if (!path.toString().endsWith(CASES) && !shown(rules, path).startsWith(GROUND)) {
                 Node.Mapping tree = YamlReader.read(path, shown(rules, path), faults);
                 if (tree != null) {
                     out.put(shown(rules, path), tree);

@@ -1,0 +1,36 @@
+package courseworthy.course;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Where the ground of a stretch comes from, where it was taken from a map: values by key as a profile writes them. A value that is
+ * otherwise now was written by a person.
+ *
+ * @param way      name or number of the way; empty where none was matched
+ * @param mapped   values that the way's tags have
+ * @param inferred values that were inferred, by the rule that did so; a rule that says only what the ground may be has none
+ */
+public record GroundOrigin(String way, Map<String, String> mapped, Map<String, Map<String, String>> inferred) {
+
+    /** Of ground where no way was matched for sure. */
+    public static final GroundOrigin UNMATCHED = new GroundOrigin("", Map.of(), Map.of());
+
+    /** What was taken from the map, mapped and inferred. */
+    public Map<String, String> imported() {
+        Map<String, String> out = new LinkedHashMap<>(mapped);
+        inferred.values().forEach(each -> each.forEach(out::putIfAbsent));
+        return out;
+    }
+
+    /** Where a value comes from; null where a person wrote it. */
+    public Source source(String key, String value) {
+        if (value.equals(mapped.get(key))) {
+            return Source.MAPPED;
+        }
+        return value.equals(imported().get(key)) ? Source.INFERRED : null;
+    }
+
+    /** Whether a value stands on the map or was inferred from it. */
+    public enum Source { MAPPED, INFERRED }
+}
