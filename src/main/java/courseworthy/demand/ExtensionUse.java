@@ -33,7 +33,7 @@ public final class ExtensionUse {
         sure = new boolean[on.course.stretches().size()];
         maybe = new boolean[sure.length];
         for (int i = 0; i < sure.length; i++) {
-            Range roughness = Roughness.of(on.course.stretches().get(i).ground());
+            Range roughness = Roughness.of(on.course.stretches().get(i).possible());
             sure[i] = fits(i, roughness, SMOOTH_ENOUGH);
             maybe[i] = roughness == null || fits(i, roughness, SMOOTH_AT_THE_LOOSE_END);
         }

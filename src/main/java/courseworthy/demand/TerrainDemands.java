@@ -43,7 +43,7 @@ final class TerrainDemands {
     }
 
     private void shares(DemandsBuilder ledger) {
-        ledger.exact(Measure.KNOWN_GROUND, lengthOf(Property.KNOWN, true) / length);
+        ledger.range(Measure.KNOWN_GROUND, knownGround());
         ledger.range(Measure.PAVED_SHARE, share(Property.PAVED));
         ledger.range(Measure.GRAVEL_SHARE, share(Property.GRAVEL));
         ledger.range(Measure.TRAIL_SHARE, share(Property.TRAIL));
@@ -51,15 +51,26 @@ final class TerrainDemands {
         ledger.range(Measure.LOOSE_SHARE, share(Property.LOOSE));
     }
 
+    /** Ground that is inferred rather than known counts as known, save at the low end. */
+    private Range knownGround() {
+        double likely = 0;
+        double certain = 0;
+        for (Stretch stretch : stretches) {
+            double known = isKnown(stretch.ground()) ? stretch.length() : 0;
+            likely += known;
+            certain += stretch.alternatives().isEmpty() ? known : 0;
+        }
+        return new Range(certain, likely, likely).times(1 / length);
+    }
+
     /** What ground can be, cannot be, or is not known to be. */
     private enum Property {
-        KNOWN, PAVED, GRAVEL, TRAIL, SOFT, LOOSE, SHARP_STONES, SANDY, MUD_ALWAYS, MUD_WHEN_WET, MUD_PERHAPS, STONES_TOLD, SAND_TOLD, MUD_TOLD;
+        PAVED, GRAVEL, TRAIL, SOFT, LOOSE, SHARP_STONES, SANDY, MUD_ALWAYS, MUD_WHEN_WET, MUD_PERHAPS, STONES_TOLD, SAND_TOLD, MUD_TOLD;
 
         /** Null where it is not known. */
         Boolean of(Ground ground) {
             Surface surface = ground.surface();
             return switch (this) {
-                case KNOWN -> isKnown(ground);
                 case PAVED -> surface == null ? null : isPaved(ground);
                 case GRAVEL -> surface == null ? null : isOf(surface, Surface.Family.FIRM, Surface.Family.GRAVEL);
                 case TRAIL -> surface == null ? null : isOf(surface, Surface.Family.EARTH, Surface.Family.ROCK);
@@ -165,13 +176,26 @@ final class TerrainDemands {
         if (!(known > 0)) {
             return null;
         }
-        return Range.around(with / length, with / known, (with + unknown) / length);
+        return Range.around((with - doubtful(property, true)) / length, with / known, (with + unknown + doubtful(property, false)) / length);
+    }
+
+    /** The length of ground that likely has a property, or likely has it not, and of which the opposite may be true. */
+    private double doubtful(Property property, boolean likely) {
+        double sum = 0;
+        for (Stretch stretch : stretches) {
+            boolean opposite = false;
+            for (Ground other : stretch.alternatives()) {
+                opposite |= !Objects.equals(property.of(other), likely);
+            }
+            sum += opposite && Objects.equals(property.of(stretch.ground()), likely) ? stretch.length() : 0;
+        }
+        return sum;
     }
 
     private void roughness(DemandsBuilder ledger) {
         List<Rough> rough = new ArrayList<>();
         for (Stretch stretch : stretches) {
-            Range number = Roughness.of(stretch.ground());
+            Range number = Roughness.of(stretch.possible());
             if (number != null) {
                 rough.add(new Rough(stretch.length(), number));
             }
@@ -213,21 +237,9 @@ final class TerrainDemands {
     }
 
     private void technical(DemandsBuilder ledger) {
-        double known = 0;
-        double sum = 0;
-        double hardest = -1;
-        for (Stretch stretch : stretches) {
-            Double grade = technicalGrade(stretch.ground());
-            if (grade != null) {
-                hardest = Math.max(hardest, grade);
-                known += isPaved(stretch.ground()) ? 0 : stretch.length();
-                sum += isPaved(stretch.ground()) ? 0 : grade * stretch.length();
-            }
-        }
-        if (hardest >= 0) {
-            ledger.exact(Measure.TECHNICAL_GRADE, known > 0 ? sum / known : 0);
-            ledger.exact(Measure.HARDEST_TECHNICAL_GRADE, hardest);
-        }
+        TechnicalGrades grades = TechnicalGrades.of(stretches);
+        ledger.range(Measure.TECHNICAL_GRADE, grades.mean());
+        ledger.range(Measure.HARDEST_TECHNICAL_GRADE, grades.hardest());
     }
 
     private void sharpStones(DemandsBuilder ledger) {
@@ -250,7 +262,8 @@ final class TerrainDemands {
     private Range unspokenIsWithout(Property property) {
         double with = lengthOf(property, true);
         double unspoken = lengthOf(property, null);
-        return Range.around(with / length, with / length, (with + UNSPOKEN * unspoken) / length);
+        return Range.around((with - doubtful(property, true)) / length, with / length,
+                (with + UNSPOKEN * unspoken + doubtful(property, false)) / length);
     }
 
     /** Whether there is loose sand to steer in. */

@@ -140,7 +140,7 @@ public final class DiscretisedCourse {
 
     /** Whether a stretch is like another in all but length, so that a stretch written in several parts is drawn as one. */
     private static boolean goesOn(Stretch a, Stretch b) {
-        return a.ground().equals(b.ground()) && Objects.equals(a.steepest(), b.steepest()) && alike(a.rise(), a.length(), b.rise(), b.length())
+        return a.ground().equals(b.ground()) && a.alternatives().equals(b.alternatives()) && Objects.equals(a.steepest(), b.steepest()) && alike(a.rise(), a.length(), b.rise(), b.length())
                 && alike(a.drop(), a.length(), b.drop(), b.length());
     }
 

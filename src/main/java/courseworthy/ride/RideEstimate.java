@@ -73,8 +73,9 @@ public final class RideEstimate {
         this.sideways = new Range[way.grounds()];
         this.turns = new double[way.grounds()];
         for (int i = 0; i < rolling.length; i++) {
-            Ground ground = stretches.get(way.stretchOf(i)).ground();
-            ground(i, ground);
+            Stretch stretch = stretches.get(way.stretchOf(i));
+            Ground ground = stretch.ground();
+            ground(i, ground, stretch.possible());
             harder[i] = TrailCorner.on(ground.mtbScale(), 0) ? harder(i, ground) : 0;
         }
         whole = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
@@ -90,11 +91,11 @@ public final class RideEstimate {
         total = riding.plus(stops);
     }
 
-    private void ground(int i, Ground ground) {
+    private void ground(int i, Ground ground, List<Ground> possible) {
         double more = way.harder(i);
-        rolling[i] = RollingResistance.of(ground, more, basis.kind(), basis.wetness());
-        cap[i] = SpeedLimits.cap(ground, more, basis.kind(), basis.skill(), basis.wetness());
-        sideways[i] = SpeedLimits.sideways(ground, basis.skill(), basis.wetness());
+        rolling[i] = RollingResistance.of(possible, more, basis.kind(), basis.wetness());
+        cap[i] = SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), basis.wetness());
+        sideways[i] = SpeedLimits.sideways(possible, basis.skill(), basis.wetness());
         turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
     }
 

@@ -2,6 +2,7 @@ package courseworthy.ride;
 
 import courseworthy.course.Ground;
 import courseworthy.course.Surface;
+import java.util.List;
 
 /**
  * Rolling resistance coefficient by ground, for the usual tyre of a kind of bike: what the tyre loses on new asphalt, what is lost
@@ -46,6 +47,12 @@ public final class RollingResistance {
             return UNKNOWN;
         }
         return Range.of(of -> of[0] * coefficient(ground, kind, wetness, of[1]), TYRE, roughness);
+    }
+
+    /** The coefficient on ground that may be one of several, the likely one first, where it is so many technical grades harder than is written. */
+    static Range of(List<Ground> possible, double harder, BikeKind kind, int wetness) {
+        Range out = PossibleGround.range(possible, each -> Roughness.of(each) == null ? null : of(each, harder, kind, wetness));
+        return out == null ? UNKNOWN : out;
     }
 
     private static double coefficient(Ground ground, BikeKind kind, int wetness, double roughness) {

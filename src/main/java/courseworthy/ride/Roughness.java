@@ -3,6 +3,7 @@ package courseworthy.ride;
 import courseworthy.course.Ground;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Surface;
+import java.util.List;
 
 /**
  * How rough ground is, as one number: 0 like new asphalt, 1 where a road tyre begins to suffer, 2 rough, 3 rugged, 4 severe, 5 barely
@@ -37,6 +38,11 @@ public final class Roughness {
             told = indirect(ground);
         }
         return told == null ? null : shaken(told, ground);
+    }
+
+    /** The roughness of ground that may be one of several, the likely one first; null where no tag tells. */
+    public static Range of(List<Ground> possible) {
+        return PossibleGround.range(possible, Roughness::of);
     }
 
     /** The roughness where it is so many technical grades harder than is written; null where no tag tells. */

@@ -2,6 +2,7 @@ package courseworthy.ride;
 
 import courseworthy.course.Ground;
 import courseworthy.course.Surface;
+import java.util.List;
 
 /**
  * How fast ground lets a rider go whatever the power: on descents and on technical ground, by roughness, technical grade, skill, bike
@@ -64,6 +65,17 @@ public final class SpeedLimits {
             return UNKNOWN.times(can);
         }
         return Range.of(of -> of[0] * cap(ground, harder, kind, of[1]), Range.within(1, OFF), roughness).times(can);
+    }
+
+    /** The cap on ground that may be one of several, the likely one first, where it is so many technical grades harder than is written, m/s. */
+    static Range cap(List<Ground> possible, double harder, BikeKind kind, int skill, int wetness) {
+        Range out = PossibleGround.range(possible, each -> Roughness.of(each) == null ? null : cap(each, harder, kind, skill, wetness));
+        return out == null ? cap(possible.get(0), harder, kind, skill, wetness) : out;
+    }
+
+    /** Sideways acceleration a rider takes bends with on ground that may be one of several, the likely one first, m/s². */
+    static Range sideways(List<Ground> possible, int skill, int wetness) {
+        return PossibleGround.range(possible, each -> sideways(each, skill, wetness));
     }
 
     private static double cap(Ground ground, double harder, BikeKind kind, double roughness) {
