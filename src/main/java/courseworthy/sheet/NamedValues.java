@@ -26,9 +26,9 @@ public final class NamedValues {
     /** The key under which they stand. */
     static final String KEY = "values";
     /** A regular expression for a name where it is used. */
-    public static final String NAME = "[a-z][a-z0-9-]*(?: [a-z0-9-]+)*";
+    public static final String NAME = "[a-z](?:[a-z0-9 -]*[a-z0-9-])?";
     /** A regular expression for a name where it is given; {@code and} and {@code x} would be read as words of a test or of a factor. */
-    public static final String NEW_NAME = "(?!the )(?!(?:.* )?(?:and|x)(?: |$))" + NAME;
+    public static final String NEW_NAME = "(?!the )(?!.*  )(?!(?:.* )?(?:and|x)(?: |$))" + NAME;
     /** What stands before a name where it is used. */
     public static final String ARTICLE = "the ";
 

@@ -40,7 +40,7 @@ public final class SheetReader {
     /** Largest sheet read, in bytes: over ten thousand rows of ordinary length. */
     static final int MOST_BYTES = 4_000_000;
 
-    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern ID = Pattern.compile("(?!-)(?!.*--)[a-z0-9-]+(?<!-)");
     private static final Pattern BRACED = Pattern.compile("\\{([^{}]*)}");
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_WORD = 60;
