@@ -246,8 +246,8 @@ class CalledBikeTest {
             """;
 
     private Request request(String course, String rider) throws IOException {
-        return new Request(Files.writeString(folder.resolve("c.yaml"), course).toString(), null, null,
-                Files.writeString(folder.resolve("r.yaml"), rider).toString(), List.of(), "race", null);
+        return Request.builder(Files.writeString(folder.resolve("c.yaml"), course).toString())
+                .rider(Files.writeString(folder.resolve("r.yaml"), rider).toString()).role("race").build();
     }
 
     /** The bike at hand is set up with all that is written of it, and its time is held against that of the bike that is called. */
@@ -282,7 +282,7 @@ class CalledBikeTest {
     @Test
     void aNarrowTyreInSandIsNotSoldAsFaster() throws IOException {
         String rider = Files.writeString(folder.resolve("rae.yaml"), "name: Rae\nbike: {kind: road}\n").toString();
-        Request sand = new Request("ochre-flats", null, "docs/examples/events/ochre-flats.yaml", rider, List.of(), null, null);
+        Request sand = Request.builder("ochre-flats").event("docs/examples/events/ochre-flats.yaml").rider(rider).build();
         JsonNode costs = OutputSchema.tree(tool.brief(sand, Format.JSON)).get("bike_at_hand").get("costs_s");
         assertThat(costs.get("value").asDouble()).isNegative();
         assertThat(costs.get("high").asDouble()).isPositive();
@@ -332,7 +332,7 @@ class CalledBikeTest {
         assertThat(brief.get("cautions").toString()).contains("Your files give a gravel bike. Nothing is known of the cross-country full suspension bike "
                 + "recommended here").doesNotContain("apply to no other");
         assertThat(brief.get("bike_at_hand").get("given")).isEmpty();
-        assertThat(OutputSchema.tree(tool.brief(Request.of(request.course(), null), Format.JSON)).has("bike_at_hand")).isFalse();
+        assertThat(OutputSchema.tree(tool.brief(Request.builder(request.course()).build(), Format.JSON)).has("bike_at_hand")).isFalse();
     }
 
     /** What is known and said of the day is the called bike's: the rider's own mountain bike, heavier by what its kind weighs more. */

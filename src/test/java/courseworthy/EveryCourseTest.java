@@ -40,10 +40,11 @@ class EveryCourseTest {
     private static Stream<Request> requests(String file) {
         String name = file.substring(0, file.length() - ".yaml".length());
         String event = "docs/examples/events/" + file;
-        return Stream.of(new Request(name, null, null, null, List.of(), "training", null),
-                new Request(name, null, null, null, List.of(), "race", null),
-                new Request("course-profiles/" + file, null, event, "docs/examples/riders/sam-novice.yaml", List.of(), "training", "2026-06-20"),
-                new Request("course-profiles/" + file, null, event, "docs/examples/riders/kim-cross-country.yaml", List.of(), "race", null));
+        return Stream.of(Request.builder(name).role("training").build(),
+                Request.builder(name).role("race").build(),
+                Request.builder("course-profiles/" + file).event(event).rider("docs/examples/riders/sam-novice.yaml").role("training")
+                        .date("2026-06-20").build(),
+                Request.builder("course-profiles/" + file).event(event).rider("docs/examples/riders/kim-cross-country.yaml").role("race").build());
     }
 
     @ParameterizedTest

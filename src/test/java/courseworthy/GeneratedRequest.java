@@ -263,8 +263,8 @@ public final class GeneratedRequest {
 
     /** Writes {@code course.yaml}, {@code rider.yaml} and {@code event.yaml} and returns what asks for them on a command line. */
     public Request request(Path folder) {
-        return new Request(written(folder, "course.yaml", course()).toString(), null, written(folder, "event.yaml", event()).toString(),
-                written(folder, "rider.yaml", rider()).toString(), List.of(), null, null);
+        return Request.builder(written(folder, "course.yaml", course()).toString()).event(written(folder, "event.yaml", event()).toString())
+                .rider(written(folder, "rider.yaml", rider()).toString()).build();
     }
 
     private static Path written(Path folder, String name, String text) {

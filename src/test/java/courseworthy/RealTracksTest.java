@@ -30,7 +30,7 @@ class RealTracksTest {
     @ParameterizedTest
     @MethodSource("tracks")
     void aTrackAloneAsksForItsGround(Path track) {
-        Request request = Request.of(track.toString(), null);
+        Request request = Request.builder(track.toString()).build();
         String text = tool.brief(request, Format.TEXT);
         assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground +surface, smoothness, ");
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
@@ -42,7 +42,7 @@ class RealTracksTest {
     @ParameterizedTest
     @MethodSource("tracks")
     void groundThatIsGivenIsShownAsAssumed(Path track) {
-        Request request = Request.of(track.toString(), "surface=gravel, smoothness=bad, mtb:scale=0");
+        Request request = Request.builder(track.toString()).ground("surface=gravel, smoothness=bad, mtb:scale=0").build();
         String text = tool.brief(request, Format.TEXT);
         assertThat(text).doesNotContain("Most of the ground is not known.").contains("gravel 100 %");
         assertThat(text.substring(text.indexOf("ASSUMED"))).contains("surface gravel on", "smoothness bad on");

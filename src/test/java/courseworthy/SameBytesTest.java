@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The same input gives the same bytes, wherever and however often. */
 class SameBytesTest {
 
-    private static final Request REQUEST = new Request("course-profiles/grey-shoulder.yaml", null, "docs/examples/events/grey-shoulder.yaml",
-            "docs/examples/riders/joss-steel.yaml", List.of(), null, null);
+    private static final Request REQUEST = Request.builder("course-profiles/grey-shoulder.yaml").event("docs/examples/events/grey-shoulder.yaml")
+            .rider("docs/examples/riders/joss-steel.yaml").build();
 
     private final ToolOutput tool = new ToolOutput();
 

@@ -28,8 +28,8 @@ abstract class RequestCommand extends Command {
 
     @Override
     public final void run() {
-        Request request = new Request(course.value(), ground.value(), event.value(), rider.value(), sheets.value(), role.value(),
-                date.value(), workshop.value());
+        Request request = Request.builder(course.value()).ground(ground.value()).event(event.value()).rider(rider.value())
+                .sheets(sheets.value()).role(role.value()).date(date.value()).workshop(workshop.value()).build();
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
     }
 

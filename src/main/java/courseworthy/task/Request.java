@@ -5,13 +5,13 @@ import java.util.List;
 /**
  * What a brief is asked for, as typed; null where not given.
  *
- * @param course a profile or a GPX file, or the name of a shipped course
- * @param ground ground to take where none is written, {@code surface=gravel, smoothness=bad}
- * @param event  the event's file
- * @param rider  the rider's file
- * @param sheets coaches' sheets, in order
- * @param role   {@code training} or {@code race}; goes before the event's
- * @param date   {@code 2025-06-14}; goes before the event's
+ * @param course   a profile or a GPX file, or the name of a shipped course
+ * @param ground   ground to take where none is written, {@code surface=gravel, smoothness=bad}
+ * @param event    the event's file
+ * @param rider    the rider's file
+ * @param sheets   coaches' sheets, in order
+ * @param role     {@code training} or {@code race}; goes before the event's
+ * @param date     {@code 2025-06-14}; goes before the event's
  * @param workshop the workshop's file
  */
 public record Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date,
@@ -21,13 +21,63 @@ public record Request(String course, String ground, String event, String rider, 
         sheets = List.copyOf(sheets);
     }
 
-    /** Without a workshop. */
-    public Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date) {
-        this(course, ground, event, rider, sheets, role, date, null);
+    public static Builder builder(String course) {
+        return new Builder(course);
     }
 
-    /** A course alone. */
-    public static Request of(String course, String ground) {
-        return new Request(course, ground, null, null, List.of(), null, null);
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private final String course;
+        private String ground;
+        private String event;
+        private String rider;
+        private List<String> sheets = List.of();
+        private String role;
+        private String date;
+        private String workshop;
+
+        private Builder(String course) {
+            this.course = course;
+        }
+
+        public Builder ground(String value) {
+            ground = value;
+            return this;
+        }
+
+        public Builder event(String value) {
+            event = value;
+            return this;
+        }
+
+        public Builder rider(String value) {
+            rider = value;
+            return this;
+        }
+
+        public Builder sheets(List<String> value) {
+            sheets = value;
+            return this;
+        }
+
+        public Builder role(String value) {
+            role = value;
+            return this;
+        }
+
+        public Builder date(String value) {
+            date = value;
+            return this;
+        }
+
+        public Builder workshop(String value) {
+            workshop = value;
+            return this;
+        }
+
+        public Request build() {
+            return new Request(course, ground, event, rider, sheets, role, date, workshop);
+        }
     }
 }

@@ -45,7 +45,7 @@ class BuildCallTest {
             for (Path event : files("events")) {
                 String course = event.getFileName().toString().replace(".yaml", "");
                 for (String role : List.of("race", "training")) {
-                    out.add(new Request(course, null, event.toString(), null, List.of(), role, null, workshop.toString()));
+                    out.add(Request.builder(course).event(event.toString()).role(role).workshop(workshop.toString()).build());
                 }
             }
         }
@@ -182,8 +182,8 @@ class BuildCallTest {
         assertThat(tool().brief(RACE, Format.TEXT)).doesNotContain("of the build is");
     }
 
-    private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",
-            "docs/examples/riders/ida-hardtail.yaml", List.of(), null, null);
+    private static final Request RACE = Request.builder("heather-ridge").event("docs/examples/events/heather-ridge.yaml")
+            .rider("docs/examples/riders/ida-hardtail.yaml").build();
 
     /** The shipped workshop with the parts of one kind written otherwise: pairs of what stands there and what is written for it. */
     private Request with(String kind, String... pairs) throws IOException {
@@ -196,6 +196,6 @@ class BuildCallTest {
             out.append(changed).append('\n');
         }
         Path file = Files.writeString(folder.resolve("workshop.yaml"), out);
-        return new Request(RACE.course(), null, RACE.event(), RACE.rider(), List.of(), null, null, file.toString());
+        return Request.builder(RACE.course()).event(RACE.event()).rider(RACE.rider()).workshop(file.toString()).build();
     }
 }

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The build of the shipped example, held against habits of the trade (common practice, no source). */
 class ExampleBuildTest {
 
-    private static final Request RACE = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml",
-            "docs/examples/riders/ida-hardtail.yaml", List.of(), null, null, "docs/examples/workshops/cellar.yaml");
+    private static final Request RACE = Request.builder("heather-ridge").event("docs/examples/events/heather-ridge.yaml")
+            .rider("docs/examples/riders/ida-hardtail.yaml").workshop("docs/examples/workshops/cellar.yaml").build();
     private static final String JOSS = "docs/examples/riders/joss-steel.yaml";
 
     private static String brief(Format format) {
@@ -90,8 +90,8 @@ class ExampleBuildTest {
     /** A bar, a pedal or a tyre put on badly throws the rider; worn pads are done before the ride that tries the build (common practice). */
     @Test
     void theChecklistMarksWhatARiderHangsOnAndNamesWhatIsWorn() {
-        Request training = new Request("home-trails", null, "docs/examples/events/home-trails.yaml", RACE.rider(), List.of(), null, null,
-                RACE.workshop());
+        Request training = Request.builder("home-trails").event("docs/examples/events/home-trails.yaml").rider(RACE.rider())
+                .workshop(RACE.workshop()).build();
         String text = new ToolOutput().brief(training, Format.TEXT);
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
         assertThat(list).contains("[ ] ! Put on flat bar 720", "[ ] ! Put on power pedals", "[ ] Put on bar light")
@@ -104,7 +104,8 @@ class ExampleBuildTest {
     /** A fork takes the front caliper with it, and pedals ask for cleats that fit (common practice, no source). */
     @Test
     void swapsSayWhatTheyTakeAlong() throws IOException {
-        Request race = new Request("grey-shoulder", null, "docs/examples/events/grey-shoulder.yaml", RACE.rider(), List.of(), null, null, RACE.workshop());
+        Request race = Request.builder("grey-shoulder").event("docs/examples/events/grey-shoulder.yaml").rider(RACE.rider())
+                .workshop(RACE.workshop()).build();
         String list = new ToolOutput().brief(race, Format.TEXT).replaceAll("\\s+", " ");
         assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Done when: Steering free and without play, stem and front caliper bolts as marked",
                 "Put on power pedals for borrowed pedals, from steel bike Done when: Right and left not mixed up, tight as marked; your cleats fit them");
@@ -129,11 +130,12 @@ class ExampleBuildTest {
     @Test
     void thePositionIsTheRidersOwn() throws IOException {
         ToolOutput tool = new ToolOutput();
-        Request own = new Request("flintmoor-100", null, "docs/examples/events/flintmoor-100.yaml", JOSS, List.of(), null, null, RACE.workshop());
+        Request own = Request.builder("flintmoor-100").event("docs/examples/events/flintmoor-100.yaml").rider(JOSS).workshop(RACE.workshop())
+                .build();
         JsonNode steel = new ObjectMapper().readTree(tool.brief(own, Format.JSON)).get("build");
         assertThat(steel.get("bike").asText()).isEqualTo("steel bike");
         assertThat(steel.get("position")).isEmpty();
-        Request other = new Request(RACE.course(), null, RACE.event(), JOSS, List.of(), null, null, RACE.workshop());
+        Request other = Request.builder(RACE.course()).event(RACE.event()).rider(JOSS).workshop(RACE.workshop()).build();
         assertThat(tool.brief(other, Format.TEXT)).contains("Position, as on steel bike").doesNotContain("Position, as on hardtail");
         assertThat(brief(Format.TEXT)).contains("Position, as on hardtail");
     }
@@ -189,7 +191,7 @@ class ExampleBuildTest {
     void whatIsNotWeighedIsNotGuessed(@TempDir Path folder) throws IOException {
         String text = Files.readString(Path.of(RACE.workshop())).replace("on: lane crank, mass: 420 g, pedal kind", "on: lane crank, pedal kind");
         Path file = Files.writeString(folder.resolve("w.yaml"), text);
-        Request request = new Request(RACE.course(), null, RACE.event(), RACE.rider(), List.of(), null, null, file.toString());
+        Request request = Request.builder(RACE.course()).event(RACE.event()).rider(RACE.rider()).workshop(file.toString()).build();
         ToolOutput tool = new ToolOutput();
         JsonNode build = new ObjectMapper().readTree(tool.brief(request, Format.JSON)).get("build");
         assertThat(build.get("unweighed").toString()).isEqualTo("[\"power pedals\"]");
@@ -204,8 +206,8 @@ class ExampleBuildTest {
     /** Some of the slow estimate is dark: the one light to see by goes on with the one for the rear, and what is missing is said. */
     @Test
     void aLongDayIntoTheNight() throws IOException {
-        Request night = new Request("wide-fallow", null, "docs/examples/events/wide-fallow.yaml", JOSS, List.of(), null, null,
-                RACE.workshop());
+        Request night = Request.builder("wide-fallow").event("docs/examples/events/wide-fallow.yaml").rider(JOSS).workshop(RACE.workshop())
+                .build();
         JsonNode build = new ObjectMapper().readTree(new ToolOutput().brief(night, Format.JSON)).get("build");
         assertThat(StreamSupport.stream(build.get("parts").spliterator(), false).filter(each -> each.get("place").asText().equals("lights"))
                 .map(each -> each.get("part").asText())).containsExactly("bar light", "tail light");
@@ -229,8 +231,8 @@ class ExampleBuildTest {
      */
     @Test
     void whatIsMountedIsWhatIsPumped() throws IOException {
-        Request gravel = new Request("flintmoor-100", null, "docs/examples/events/flintmoor-100.yaml", JOSS, List.of(), null, null,
-                RACE.workshop());
+        Request gravel = Request.builder("flintmoor-100").event("docs/examples/events/flintmoor-100.yaml").rider(JOSS).workshop(RACE.workshop())
+                .build();
         ToolOutput tool = new ToolOutput();
         JsonNode build = new ObjectMapper().readTree(tool.brief(gravel, Format.JSON)).get("build");
         String text = tool.brief(gravel, Format.TEXT).replaceAll("\\s+", " ");
@@ -245,7 +247,8 @@ class ExampleBuildTest {
     /** Sintered pads are never asked for without a rotor that permits them. */
     @Test
     void padsComeWithARotorThatPermitsThem() {
-        Request hills = new Request("quern-hills", null, "docs/examples/events/quern-hills.yaml", JOSS, List.of(), null, null, RACE.workshop());
+        Request hills = Request.builder("quern-hills").event("docs/examples/events/quern-hills.yaml").rider(JOSS).workshop(RACE.workshop())
+                .build();
         assertThat(new ToolOutput().brief(hills, Format.TEXT).replaceAll("\\s+", " "))
                 .contains("pad compound sintered, and a rotor that permits them in place of lane rotor rear");
     }

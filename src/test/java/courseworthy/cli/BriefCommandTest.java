@@ -25,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BriefCommandTest {
 
     private static final String KIM = "docs/examples/riders/kim-cross-country.yaml";
-    private static final Request WORKSHOP = new Request("heather-ridge", null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null,
-            "docs/examples/workshops/cellar.yaml");
+    private static final Request WORKSHOP = Request.builder("heather-ridge").event("docs/examples/events/heather-ridge.yaml").rider(KIM)
+            .workshop("docs/examples/workshops/cellar.yaml").build();
     private static final Pattern DISTANCE = Pattern.compile("(?m)^([0-9.]+) km");
 
     static Stream<Request> requests() throws IOException {
@@ -35,10 +35,10 @@ class BriefCommandTest {
             for (String name : files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".yaml")).sorted().toList()) {
                 String course = "course-profiles/" + name;
                 String event = "docs/examples/events/" + name;
-                out.add(new Request(course, null, null, null, List.of(), null, null));
-                out.add(new Request(course, null, event, null, List.of(), null, null));
-                out.add(new Request(course, null, event, KIM, List.of(), null, null));
-                out.add(new Request(course, null, event, "docs/examples/riders/sam-novice.yaml", List.of(), "training", null));
+                out.add(Request.builder(course).build());
+                out.add(Request.builder(course).event(event).build());
+                out.add(Request.builder(course).event(event).rider(KIM).build());
+                out.add(Request.builder(course).event(event).rider("docs/examples/riders/sam-novice.yaml").role("training").build());
             }
         }
         return out.stream();
@@ -60,7 +60,8 @@ class BriefCommandTest {
     /** What changes the set-up or endangers the rider on this day is among the main points, what holds for any ride is not. */
     @Test
     void theMainPointsHaveWhatThisDayBrings() {
-        String hot = plain(new ToolOutput().shortBrief(new Request("ochre-flats", null, "docs/examples/events/ochre-flats.yaml", KIM, List.of(), null, null)));
+        String hot = plain(new ToolOutput().shortBrief(Request.builder("ochre-flats").event("docs/examples/events/ochre-flats.yaml").rider(KIM)
+                .build()));
         assertThat(hot).contains("CAUTIONS OF THIS DAY", "In such heat start slower", "What is over 1 L an hour of it is not to drink")
                 .doesNotContain("Tighten to the torque marked");
         String turning = plain(new ToolOutput().shortBrief(WORKSHOP));
@@ -72,7 +73,7 @@ class BriefCommandTest {
     @Test
     void theMainPointsSayWhatIsNotTheRidersOwn(@TempDir Path folder) throws IOException {
         Path rider = Files.writeString(folder.resolve("rider.yaml"), "name: Kim\nmass: 70 kg\nbar width: 440 mm\nbike:\n  kind: road\n");
-        String text = plain(new ToolOutput().shortBrief(new Request("heather-ridge", null, null, rider.toString(), List.of(), null, null)));
+        String text = plain(new ToolOutput().shortBrief(Request.builder("heather-ridge").rider(rider.toString()).build()));
         assertThat(text).containsPattern("NOT YOUR USUAL, OR NOT FIRM - bike: cross-country .*, your usual is road - bar width: \\d+ mm, your usual is 440 mm");
     }
 

@@ -13,7 +13,7 @@ class CautionsTest {
 
     private static String brief(String course, String rider) {
         String file = rider == null ? null : "docs/examples/riders/" + rider + ".yaml";
-        Request request = new Request(course, null, "docs/examples/events/" + course + ".yaml", file, List.of(), null, null);
+        Request request = Request.builder(course).event("docs/examples/events/" + course + ".yaml").rider(file).build();
         return new ToolOutput().brief(request, Format.TEXT).replaceAll("\\s+", " ");
     }
 

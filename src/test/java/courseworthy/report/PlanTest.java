@@ -26,7 +26,7 @@ class PlanTest {
     private static final String KIM = "docs/examples/riders/kim-cross-country.yaml";
 
     private static String told(String course, String event, String rider, Format format) {
-        return new ToolOutput().brief(new Request(course, null, event, rider, List.of(), null, null), format);
+        return new ToolOutput().brief(Request.builder(course).event(event).rider(rider).build(), format);
     }
 
     static Stream<String> courses() {
@@ -118,7 +118,7 @@ class PlanTest {
     @Test
     void aTopicSaysWhatToSet() {
         String text = new ToolOutput().topic(
-                new Request(HEATHER, null, "docs/examples/events/heather-ridge.yaml", KIM, List.of(), null, null), "front tyre pressure",
+                Request.builder(HEATHER).event("docs/examples/events/heather-ridge.yaml").rider(KIM).build(), "front tyre pressure",
                 Format.TEXT);
         assertThat(text).contains("TO SET", "worth trying", "Wheel load at the start line", "Never over 3.0 bar");
         assertThat(text.replaceAll("\\s+", " ")).contains("this is the range used in practice");

@@ -41,8 +41,8 @@ class NewTaskTest {
         assertThat(said).contains("brief " + folder + "/course.yaml --rider ");
         assertThat(names(folder)).containsExactlyInAnyOrderElementsOf(NewTask.FILES);
         assertThat(names(place)).as("nothing beside it").containsExactly("race");
-        Request request = new Request(folder + "/course.yaml", null, folder + "/event.yaml", folder + "/rider.yaml", List.of(folder + "/sheet.yaml"),
-                null, null, folder + "/workshop.yaml");
+        Request request = Request.builder(folder + "/course.yaml").event(folder + "/event.yaml").rider(folder + "/rider.yaml")
+                .sheets(List.of(folder + "/sheet.yaml")).workshop(folder + "/workshop.yaml").build();
         assertThat(tool.brief(request, Format.TEXT)).contains("My course", "My event, for Me", "Top up sealant and spin both wheels", "THE BUILD");
         Faults faults = new Faults();
         WorkshopReader.read(folder.resolve("workshop.yaml"), "workshop.yaml", faults);

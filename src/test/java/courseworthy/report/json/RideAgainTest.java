@@ -27,8 +27,8 @@ class RideAgainTest {
     }
 
     private static JsonNode ride(String file) {
-        Request request = new Request("course-profiles/" + file, null, "docs/examples/events/" + file, "docs/examples/riders/kim-cross-country.yaml",
-                List.of(), "race", null);
+        Request request = Request.builder("course-profiles/" + file).event("docs/examples/events/" + file)
+                .rider("docs/examples/riders/kim-cross-country.yaml").role("race").build();
         return OutputSchema.tree(new ToolOutput().brief(request, Format.JSON)).get("ride");
     }
 
