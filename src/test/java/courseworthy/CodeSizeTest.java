@@ -38,8 +38,8 @@ class CodeSizeTest {
     /** Still to be parted. */
     private static final List<String> STILL_LONG = List.of("JsonBuild.of", "JsonPlan.plan", "Cautions.onTheBike");
     /** Still without a builder. */
-    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Bike", "Brief", "Build", "CallCase", "Choice", "Course", "CourseSummary", "DayPlan", "DayPlanSummary",
-            "DrivetrainResult", "Event", "Finding", "GearShortfall", "Ground", "RideAssumptions", "Rider", "SavedBrief", "SetUp", "Swap", "Topic",
+    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Bike", "Brief", "Build", "CallCase", "Choice", "DayPlan", "DayPlanSummary",
+            "DrivetrainResult", "Event", "Finding", "GearShortfall", "RideAssumptions", "Rider", "SavedBrief", "SetUp", "Swap", "Topic",
             "TyreSetting");
 
     private static final List<String> LONG_FILES = new ArrayList<>();

@@ -31,14 +31,9 @@ final class AscentMethods {
         }
     }
 
-    /** Between what the metres climbed lie, the stated figure among them. */
-    Interval up(double stated) {
-        return around(up, stated);
-    }
-
-    /** Between what the metres descended lie. */
-    Interval down(double stated) {
-        return around(down, stated);
+    /** What was counted, with the figures between which it lies. */
+    Climbing around(AscentCounter counted) {
+        return new Climbing(counted.up(), counted.down(), around(up, counted.up()), around(down, counted.down()));
     }
 
     private static Interval around(double[][] found, double stated) {

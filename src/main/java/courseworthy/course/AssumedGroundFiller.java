@@ -44,7 +44,6 @@ final class AssumedGroundFiller {
         if (kept > 0) {
             notes.add(key + " is not taken on " + LengthPhrases.length(kept) + ": it cannot be with what is written there.");
         }
-        return new Course(course.name(), course.summary(), course.file(), stretches, course.track(), course.line(), course.ascent(),
-                course.descent(), course.up(), course.down(), course.repairs(), said, notes, course.latitude(), course.longitude());
+        return course.filled(stretches, said, notes);
     }
 }

@@ -11,18 +11,14 @@ import java.util.List;
  * @param stretches in order; at least one
  * @param track     null where the course is a profile alone
  * @param line      elevation along the course; null where no elevation is known
- * @param ascent    m climbed in one lap, by the stated method; null where unknown
- * @param descent   m descended in one lap; null where unknown
- * @param up        between what the metres climbed in one lap lie by other smoothings of the track; null where they are not measured
- * @param down      the same of the metres descended
+ * @param climbing  of one lap; null where unknown
+ * @param start     null where unknown
  * @param repairs   what was mended while reading, in order
  * @param assumed   ground that was filled in from what the user assumed, in words, such as {@code surface gravel on 42.1 km}
  * @param notes     what else the user should know (elevation not believable, rise of the profile passed over, start height given)
- * @param latitude  of the start, degrees; NaN where unknown
- * @param longitude of the start, degrees; NaN where unknown
  */
-public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Double ascent,
-        Double descent, Interval up, Interval down, List<Repair> repairs, List<String> assumed, List<String> notes, double latitude, double longitude) {
+public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Climbing climbing,
+        GeoPoint start, List<Repair> repairs, List<String> assumed, List<String> notes) {
 
     public Course {
         stretches = List.copyOf(stretches);
@@ -31,10 +27,9 @@ public record Course(String name, String summary, String file, List<Stretch> str
         notes = List.copyOf(notes);
     }
 
-    /** A course whose climbing is written rather than measured. */
-    public Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Double ascent, Double descent,
-            List<Repair> repairs, List<String> assumed, List<String> notes, double latitude, double longitude) {
-        this(name, summary, file, stretches, track, line, ascent, descent, null, null, repairs, assumed, notes, latitude, longitude);
+    /** The same on ground that was filled in. */
+    Course filled(List<Stretch> ground, List<String> filledIn, List<String> remarks) {
+        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, filledIn, remarks);
     }
 
     /** Length of one lap in m. */
@@ -44,5 +39,79 @@ public record Course(String name, String summary, String file, List<Stretch> str
             sum += stretch.length();
         }
         return sum;
+    }
+
+    public static Builder builder(String name, List<Stretch> stretches) {
+        return new Builder(name, stretches);
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private final String name;
+        private String summary = "";
+        private String file = "";
+        private final List<Stretch> stretches;
+        private Track track;
+        private ElevationLine line;
+        private Climbing climbing;
+        private GeoPoint start;
+        private List<Repair> repairs = List.of();
+        private List<String> assumed = List.of();
+        private List<String> notes = List.of();
+
+        private Builder(String name, List<Stretch> stretches) {
+            this.name = name;
+            this.stretches = stretches;
+        }
+
+        public Builder summary(String value) {
+            summary = value;
+            return this;
+        }
+
+        public Builder file(String value) {
+            file = value;
+            return this;
+        }
+
+        public Builder track(Track value) {
+            track = value;
+            return this;
+        }
+
+        public Builder line(ElevationLine value) {
+            line = value;
+            return this;
+        }
+
+        public Builder climbing(Climbing value) {
+            climbing = value;
+            return this;
+        }
+
+        public Builder start(GeoPoint value) {
+            start = value;
+            return this;
+        }
+
+        public Builder repairs(List<Repair> value) {
+            repairs = value;
+            return this;
+        }
+
+        public Builder assumed(List<String> value) {
+            assumed = value;
+            return this;
+        }
+
+        public Builder notes(List<String> value) {
+            notes = value;
+            return this;
+        }
+
+        public Course build() {
+            return new Course(name, summary, file, stretches, track, line, climbing, start, repairs, assumed, notes);
+        }
     }
 }

@@ -133,14 +133,14 @@ public final class CourseReader {
         }
         List<String> notes = new ArrayList<>();
         List<Stretch> stretches = profile.stretches();
-        Double[] climbing = written(stretches, notes);
+        Climbing climbing = written(stretches, notes);
         ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
-        return new Course(named(profile.name()), profile.summary(), shown, stretches, null, line, climbing == null ? null : climbing[0],
-                climbing == null ? null : climbing[1], List.of(), List.of(), notes, profile.latitude(), profile.longitude());
+        return Course.builder(named(profile.name()), stretches).summary(profile.summary()).file(shown).line(line).climbing(climbing)
+                .start(profile.start()).notes(notes).build();
     }
 
     /** Rise and drop of all stretches as written; null where none says any. */
-    private static Double[] written(List<Stretch> stretches, List<String> notes) {
+    private static Climbing written(List<Stretch> stretches, List<String> notes) {
         double up = 0;
         double down = 0;
         double silent = 0;
@@ -159,7 +159,7 @@ public final class CourseReader {
         if (silent > 0) {
             notes.add("Rise and drop are not given on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
         }
-        return new Double[] {up, down};
+        return Climbing.written(up, down);
     }
 
     private String named(String name) {
@@ -184,7 +184,7 @@ public final class CourseReader {
             return null;
         }
         List<String> notes = new ArrayList<>(cleaned.notes());
-        if (!Double.isNaN(profile.latitude())) {
+        if (profile.start() != null) {
             notes.add("The track's place is used in place of the profile's latitude and longitude.");
         }
         List<Stretch> stretches = scaled(profile, cleaned.track().length(), notes);
@@ -254,11 +254,11 @@ public final class CourseReader {
 
     /** The track gives the climbing. */
     private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
-        Double[] written = written(stretches, new ArrayList<>());
+        Climbing written = written(stretches, new ArrayList<>());
         if (written != null) {
-            notes.add("The track's climbing is used, " + LengthPhrases.metres(cleaned.climbing().up()) + " up and "
-                    + LengthPhrases.metres(cleaned.climbing().down()) + " down; the profile says " + LengthPhrases.metres(written[0]) + " up and "
-                    + LengthPhrases.metres(written[1]) + " down.");
+            notes.add("The track's climbing is used, " + LengthPhrases.metres(cleaned.climbing().ascent()) + " up and "
+                    + LengthPhrases.metres(cleaned.climbing().descent()) + " down; the profile says "
+                    + LengthPhrases.metres(written.ascent()) + " up and " + LengthPhrases.metres(written.descent()) + " down.");
         }
         if (profile.startHeight() != null) {
             notes.add("The track's height is used in place of the profile's start height.");
@@ -268,15 +268,15 @@ public final class CourseReader {
 
     /** The track gives the way, the stretches the climbing. */
     private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
-        Double[] climbing = written(stretches, notes);
+        Climbing climbing = written(stretches, notes);
         ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
         return course(profile.name(), profile.summary(), stretches, cleaned, line, climbing, notes);
     }
 
     /** Gives each stretch the track's rise and drop, where the track has any. */
     private Course laid(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
-        AscentCounter climbing = cleaned.climbing();
-        if (climbing == null) {
+        AscentCounter counter = cleaned.counter();
+        if (counter == null) {
             return course(name, summary, stretches, cleaned, null, null, notes);
         }
         List<Stretch> out = new ArrayList<>();
@@ -284,17 +284,16 @@ public final class CourseReader {
         for (int i = 0; i < stretches.size(); i++) {
             Stretch s = stretches.get(i);
             double to = i == stretches.size() - 1 ? cleaned.track().length() : from + s.length();
-            out.add(new Stretch(s.length(), climbing.up(from, to), climbing.down(from, to), s.steepest(), s.ground(), s.line()));
+            out.add(new Stretch(s.length(), counter.up(from, to), counter.down(from, to), s.steepest(), s.ground(), s.line()));
             from = to;
         }
-        return course(name, summary, out, cleaned, cleaned.line(), new Double[] {climbing.up(), climbing.down()}, notes);
+        return course(name, summary, out, cleaned, cleaned.line(), cleaned.climbing(), notes);
     }
 
-    private Course course(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, ElevationLine line, Double[] climbing,
+    private Course course(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, ElevationLine line, Climbing climbing,
             List<String> notes) {
         Track.Piece first = cleaned.track().pieces().get(0);
-        return new Course(named(name), summary, shown, stretches, cleaned.track(), line, climbing == null ? null : climbing[0],
-                climbing == null ? null : climbing[1], cleaned.up(), cleaned.down(), cleaned.repairs(), List.of(), notes, first.lat()[0],
-                first.lon()[0]);
+        return Course.builder(named(name), stretches).summary(summary).file(shown).track(cleaned.track()).line(line).climbing(climbing)
+                .start(new GeoPoint(first.lat()[0], first.lon()[0])).repairs(cleaned.repairs()).notes(notes).build();
     }
 }

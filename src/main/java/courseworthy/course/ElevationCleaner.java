@@ -225,7 +225,7 @@ final class ElevationCleaner {
             Arrays.fill(none, Double.NaN);
             pieces.add(new Track.Piece(piece.lat(), piece.lon(), piece.distance(), none));
         }
-        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), judged), null, null, null, null, repairs, notes);
+        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), judged), null, null, null, repairs, notes);
     }
 
     private TrackCleaner.Cleaned known(double[][] filled) {
@@ -247,8 +247,8 @@ final class ElevationCleaner {
         report();
         ElevationLine line = new ElevationLine(join(nodes, size), join(smooth, size), true, true);
         Track track = new Track(List.copyOf(pieces), Track.Elevation.KNOWN);
-        AscentCounter climbing = AscentCounter.along(line, AscentCounter.THRESHOLD);
-        return new TrackCleaner.Cleaned(track, line, climbing, smoothings.up(climbing.up()), smoothings.down(climbing.down()), repairs, notes);
+        AscentCounter counter = AscentCounter.along(line, AscentCounter.THRESHOLD);
+        return new TrackCleaner.Cleaned(track, line, counter, smoothings.around(counter), repairs, notes);
     }
 
     /** A piece without any elevation lies level at the height of its neighbour. */

@@ -19,7 +19,7 @@ package courseworthy.course;
 public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade, Double mtbScale, Boolean sharpStones, Boolean ruts,
         Boolean roots, Boolean sand, Boolean mudWhenWet, Integer waterCrossings, Double dropHeight, Double turnsPerKm) {
 
-    public static final Ground UNKNOWN = new Ground(null, null, null, null, null, null, null, null, null, null, null, null);
+    public static final Ground UNKNOWN = builder().build();
 
     /** This ground with whatever is unknown taken from another. */
     public Ground orElse(Ground other) {
@@ -31,5 +31,94 @@ public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade,
 
     private static <T> T or(T first, T second) {
         return first != null ? first : second;
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private Surface surface;
+        private Smoothness smoothness;
+        private Integer trackGrade;
+        private Double mtbScale;
+        private Boolean sharpStones;
+        private Boolean ruts;
+        private Boolean roots;
+        private Boolean sand;
+        private Boolean mudWhenWet;
+        private Integer waterCrossings;
+        private Double dropHeight;
+        private Double turnsPerKm;
+
+        private Builder() {
+        }
+
+        public Builder surface(Surface value) {
+            surface = value;
+            return this;
+        }
+
+        public Builder smoothness(Smoothness value) {
+            smoothness = value;
+            return this;
+        }
+
+        public Builder trackGrade(Integer value) {
+            trackGrade = value;
+            return this;
+        }
+
+        public Builder mtbScale(Double value) {
+            mtbScale = value;
+            return this;
+        }
+
+        public Builder sharpStones(Boolean value) {
+            sharpStones = value;
+            return this;
+        }
+
+        public Builder ruts(Boolean value) {
+            ruts = value;
+            return this;
+        }
+
+        public Builder roots(Boolean value) {
+            roots = value;
+            return this;
+        }
+
+        public Builder sand(Boolean value) {
+            sand = value;
+            return this;
+        }
+
+        public Builder mudWhenWet(Boolean value) {
+            mudWhenWet = value;
+            return this;
+        }
+
+        public Builder waterCrossings(Integer value) {
+            waterCrossings = value;
+            return this;
+        }
+
+        public Builder dropHeight(Double value) {
+            dropHeight = value;
+            return this;
+        }
+
+        public Builder turnsPerKm(Double value) {
+            turnsPerKm = value;
+            return this;
+        }
+
+        public Ground build() {
+            return new Ground(surface, smoothness, trackGrade, mtbScale, sharpStones, ruts, roots, sand, mudWhenWet, waterCrossings,
+                    dropHeight, turnsPerKm);
+        }
     }
 }

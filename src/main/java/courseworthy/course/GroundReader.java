@@ -37,9 +37,10 @@ public final class GroundReader {
         Smoothness smoothness = Smoothness.of(fields.word("smoothness", SMOOTHNESSES));
         String trackType = fields.word("tracktype", TRACKTYPES);
         Integer trackGrade = trackType == null ? null : Integer.valueOf(TRACKTYPES.indexOf(trackType) + 1);
-        Ground ground = new Ground(surface, smoothness, trackGrade, mtbScale(fields), fields.yesNo("sharp stones"), fields.yesNo("ruts"),
-                fields.yesNo("roots"), fields.yesNo("sand"), fields.yesNo("mud when wet"),
-                fields.whole("water crossings", 0, MOST_CROSSINGS), dropHeight(fields), turns(fields));
+        Ground ground = Ground.builder().surface(surface).smoothness(smoothness).trackGrade(trackGrade).mtbScale(mtbScale(fields))
+                .sharpStones(fields.yesNo("sharp stones")).ruts(fields.yesNo("ruts")).roots(fields.yesNo("roots")).sand(fields.yesNo("sand"))
+                .mudWhenWet(fields.yesNo("mud when wet")).waterCrossings(fields.whole("water crossings", 0, MOST_CROSSINGS))
+                .dropHeight(dropHeight(fields)).turnsPerKm(turns(fields)).build();
         believable(fields, ground);
         return ground;
     }

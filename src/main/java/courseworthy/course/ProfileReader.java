@@ -45,13 +45,11 @@ final class ProfileReader {
      * @param track          the track's path as written, null where there is none
      * @param trackLine      the line of {@code track}
      * @param startHeight    m; null where not written
-     * @param latitude       degrees; NaN where not written
-     * @param longitude      degrees; NaN where not written
+     * @param start          null where not written
      * @param stretches      empty where a track stands alone
      * @param stretchesLine  the line of {@code stretches}
      */
-    record Profile(String name, String summary, String track, int trackLine, Double startHeight, double latitude, double longitude,
-            List<Stretch> stretches, int stretchesLine) {
+    record Profile(String name, String summary, String track, int trackLine, Double startHeight, GeoPoint start, List<Stretch> stretches, int stretchesLine) {
     }
 
     /** @return what could be read, or null where the file could not be read at all */
@@ -71,12 +69,8 @@ final class ProfileReader {
         stretches(fields, track != null);
         fields.done();
         return new Profile(name, summary, track, fields.lineOf("track"), startHeight == null ? null : Double.valueOf(startHeight.inBase()),
-                degrees(latitude, longitude, latitude), degrees(latitude, longitude, longitude), List.copyOf(stretches),
+                latitude == null || longitude == null ? null : new GeoPoint(latitude.inBase(), longitude.inBase()), List.copyOf(stretches),
                 fields.lineOf("stretches"));
-    }
-
-    private static double degrees(Amount latitude, Amount longitude, Amount which) {
-        return latitude == null || longitude == null ? Double.NaN : which.inBase();
     }
 
     private void bothOrNeither(FieldReader fields) {

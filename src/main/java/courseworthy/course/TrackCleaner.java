@@ -32,11 +32,10 @@ final class TrackCleaner {
      * A track with all that comes of it.
      *
      * @param line     null where the elevation is not known
-     * @param climbing along the line; null where there is none
-     * @param up       between what metres climbed lies by other smoothings; null where there is no line
-     * @param down     the same of metres descended
+     * @param counter  along the line; null where there is none
+     * @param climbing what it counted; null where there is no line
      */
-    record Cleaned(Track track, ElevationLine line, AscentCounter climbing, Interval up, Interval down, List<Repair> repairs, List<String> notes) {
+    record Cleaned(Track track, ElevationLine line, AscentCounter counter, Climbing climbing, List<Repair> repairs, List<String> notes) {
     }
 
     /** @return null with a fault where the file holds no line */

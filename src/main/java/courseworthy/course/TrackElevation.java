@@ -58,7 +58,7 @@ final class TrackElevation {
     private static TrackCleaner.Cleaned noted(TrackCleaner.Cleaned cleaned, String note) {
         List<String> notes = new ArrayList<>(cleaned.notes());
         notes.add(note);
-        return new TrackCleaner.Cleaned(cleaned.track(), cleaned.line(), cleaned.climbing(), cleaned.up(), cleaned.down(), cleaned.repairs(), notes);
+        return new TrackCleaner.Cleaned(cleaned.track(), cleaned.line(), cleaned.counter(), cleaned.climbing(), cleaned.repairs(), notes);
     }
 
     /** The same points with the ground's heights; what was said of the track's own heights no longer holds. */
@@ -77,7 +77,7 @@ final class TrackElevation {
             Track.Piece own = cleaned.track().pieces().get(i);
             pieces.add(new Track.Piece(own.lat(), own.lon(), own.distance(), at(own.distance(), over.track().pieces().get(i))));
         }
-        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), Track.Elevation.KNOWN), over.line(), over.climbing(), over.up(), over.down(),
+        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), Track.Elevation.KNOWN), over.line(), over.counter(), over.climbing(),
                 repairs, notes);
     }
 

@@ -37,7 +37,7 @@ final class BrakeHeat {
 
     /** Mean power, W; null where no descents are known. */
     Range hardest() {
-        if (on.course.descent() == null) {
+        if (on.course.climbing() == null) {
             return null;
         }
         double least = Double.MAX_VALUE;

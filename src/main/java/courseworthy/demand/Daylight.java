@@ -1,5 +1,6 @@
 package courseworthy.demand;
 
+import courseworthy.course.GeoPoint;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -25,8 +26,7 @@ final class Daylight {
     private static final double PAST = 120;
 
     private final Instant start;
-    private final double latitude;
-    private final double longitude;
+    private final GeoPoint place;
     private final Twilight edge;
     private final boolean darkAtStart;
     /** Moments at which light and dark change over, s from the start, rising. */
@@ -37,17 +37,12 @@ final class Daylight {
      *
      * @param start    the moment
      * @param lasting  how long it must be known, s
+     * @param edge     where light ends: {@link #SUN} or {@link #CIVIL}
      */
-    Daylight(Instant start, double lasting, double latitude, double longitude) {
-        this(start, lasting, latitude, longitude, SUN);
-    }
-
-    /** @param edge where light ends: {@link #SUN} or {@link #CIVIL} */
-    Daylight(Instant start, double lasting, double latitude, double longitude, Twilight edge) {
+    Daylight(Instant start, double lasting, GeoPoint place, Twilight edge) {
         this.start = start;
         this.edge = edge;
-        this.latitude = latitude;
-        this.longitude = longitude;
+        this.place = place;
         darkAtStart = dark(window(0));
         double at = 0;
         while (at < lasting + WINDOW.toSeconds()) {
@@ -75,7 +70,7 @@ final class Daylight {
 
     private SunTimes window(double from) {
         ZonedDateTime at = start.plusSeconds(Math.round(from)).atZone(ZoneOffset.UTC);
-        return SunTimes.compute().on(at).at(latitude, longitude).twilight(edge).limit(WINDOW).execute();
+        return SunTimes.compute().on(at).at(place.latitude(), place.longitude()).twilight(edge).limit(WINDOW).execute();
     }
 
     private static boolean dark(SunTimes times) {
@@ -86,8 +81,8 @@ final class Daylight {
     }
 
     /** When it gets light and when dark in the day from a moment on, s from it; NaN where it does not. */
-    static double[] of(Instant from, double latitude, double longitude, Twilight edge) {
-        SunTimes times = SunTimes.compute().on(from.atZone(ZoneOffset.UTC)).at(latitude, longitude).twilight(edge).limit(WINDOW).execute();
+    static double[] of(Instant from, GeoPoint place, Twilight edge) {
+        SunTimes times = SunTimes.compute().on(from.atZone(ZoneOffset.UTC)).at(place.latitude(), place.longitude()).twilight(edge).limit(WINDOW).execute();
         return new double[] {seconds(from, times.getRise()), seconds(from, times.getSet())};
     }
 

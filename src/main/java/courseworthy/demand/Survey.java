@@ -1,5 +1,6 @@
 package courseworthy.demand;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Interval;
@@ -85,8 +86,11 @@ public final class Survey {
         double distance = on.course.length() * on.laps;
         ledger.exact(Measure.DISTANCE, distance);
         ledger.exact(Measure.LAPS, on.laps);
-        climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, on.course.ascent(), on.course.up());
-        climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, on.course.descent(), on.course.down());
+        Climbing lap = on.course.climbing();
+        if (lap != null) {
+            climbing(Measure.ASCENT, Measure.CLIMBING_PER_KM, lap.ascent(), lap.ascentRange());
+            climbing(Measure.DESCENT, Measure.DESCENT_PER_KM, lap.descent(), lap.descentRange());
+        }
         ElevationLine line = on.course.line();
         if (on.heightKnown()) {
             double highest = Double.NEGATIVE_INFINITY;
@@ -97,12 +101,10 @@ public final class Survey {
         }
     }
 
-    private void climbing(Measure whole, Measure perKm, Double oneLap, Interval measured) {
-        if (oneLap != null) {
-            Range lap = measured == null ? SurveyAssumptions.CLIMBING_OFF.times(oneLap) : new Range(measured.low(), oneLap, measured.high());
-            ledger.range(whole, lap.times(on.laps));
-            ledger.range(perKm, lap.times(1000 / on.course.length()));
-        }
+    private void climbing(Measure whole, Measure perKm, double oneLap, Interval measured) {
+        Range lap = measured == null ? SurveyAssumptions.CLIMBING_OFF.times(oneLap) : new Range(measured.low(), oneLap, measured.high());
+        ledger.range(whole, lap.times(on.laps));
+        ledger.range(perKm, lap.times(1000 / on.course.length()));
     }
 
     /** Writes the climbs down and returns the last long one, or null. */

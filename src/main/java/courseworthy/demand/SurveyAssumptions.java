@@ -1,5 +1,6 @@
 package courseworthy.demand;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Stretch;
@@ -251,11 +252,12 @@ final class SurveyAssumptions {
 
     /** Factor on gradients that are known: by how far a track leaves its climbing open where there is one. */
     private Range climbing() {
-        if (course.up() == null || course.ascent() + course.descent() < FLAT) {
+        Climbing lap = course.climbing();
+        if (lap == null || lap.ascentRange() == null || lap.total() < FLAT) {
             return CLIMBING_OFF;
         }
-        double both = course.ascent() + course.descent();
-        return Range.around((course.up().low() + course.down().low()) / both, 1, (course.up().high() + course.down().high()) / both);
+        return Range.around((lap.ascentRange().low() + lap.descentRange().low()) / lap.total(), 1,
+                (lap.ascentRange().high() + lap.descentRange().high()) / lap.total());
     }
 
     private RideAssumptions.Weather weather() {
@@ -289,24 +291,24 @@ final class SurveyAssumptions {
 
     /** Local midnight of the day, where date and place are known; else null. */
     Instant midnight() {
-        if (event.date() == null || Double.isNaN(course.latitude())) {
+        if (event.date() == null || course.start() == null) {
             return null;
         }
         ZoneOffset offset = event.offset();
-        double beside = offset != null ? offset.getTotalSeconds() : Math.round(course.longitude() / 15 * 3600);
+        double beside = offset != null ? offset.getTotalSeconds() : Math.round(course.start().longitude() / 15 * 3600);
         return event.date().atStartOfDay().toInstant(ZoneOffset.UTC).minusSeconds(Math.round(beside));
     }
 
     /** Sunrise and sunset of the day, s after local midnight, NaN where there is none; null where date or place are not known. */
     double[] sun() {
         Instant midnight = midnight();
-        return midnight == null ? null : Daylight.of(midnight, course.latitude(), course.longitude(), Daylight.SUN);
+        return midnight == null ? null : Daylight.of(midnight, course.start(), Daylight.SUN);
     }
 
     /** Civil dawn and dusk likewise. */
     double[] twilight() {
         Instant midnight = midnight();
-        return midnight == null ? null : Daylight.of(midnight, course.latitude(), course.longitude(), Daylight.CIVIL);
+        return midnight == null ? null : Daylight.of(midnight, course.start(), Daylight.CIVIL);
     }
 
     private Double meanTemperature() {

@@ -53,7 +53,7 @@ final class WeatherDemands {
         Event.Forecast forecast = on.event.forecast();
         ledger.word(Measure.GROUND, forecast.ground());
         ledger.exact(Measure.WIND, forecast.wind());
-        boolean placed = on.event.date() != null && !Double.isNaN(on.course.latitude());
+        boolean placed = on.event.date() != null && on.course.start() != null;
         if (!on.startKnown && (placed || day != null)) {
             ledger.assume("start", "8:00 (6:00 to 10:00)");
         }
@@ -176,8 +176,7 @@ final class WeatherDemands {
     }
 
     private Daylight light(int shift, Twilight edge) {
-        return new Daylight(on.midnight().plusSeconds(on.start + shift), estimate.total().high(), on.course.latitude(), on.course.longitude(),
-                edge);
+        return new Daylight(on.midnight().plusSeconds(on.start + shift), estimate.total().high(), on.course.start(), edge);
     }
 
     /** How far temperatures may be off, °C: as the forecast says, else the usual, beside what the curves differ by. */

@@ -33,11 +33,9 @@ public final class CourseReport {
     static RichText elevation(CourseSummary course) {
         List<String> out = new ArrayList<>();
         out.add("Elevation over " + Phrases.number(course.distance() / 1000, 1) + " km");
-        if (course.ascent() != null) {
-            out.add(Phrases.number(course.ascent(), 0) + " m up");
-        }
-        if (course.descent() != null) {
-            out.add(Phrases.number(course.descent(), 0) + " m down");
+        if (course.climbing() != null) {
+            out.add(Phrases.number(course.climbing().ascent(), 0) + " m up");
+            out.add(Phrases.number(course.climbing().descent(), 0) + " m down");
         }
         return RichText.of(String.join(", ", out) + ".");
     }

@@ -1,5 +1,6 @@
 package courseworthy.task;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Repair;
@@ -18,15 +19,14 @@ import java.util.Map;
  * @param summary  one line, may be empty
  * @param file     the path as typed
  * @param distance m
- * @param ascent   m; null where unknown
- * @param descent  m; null where unknown
+ * @param climbing null where unknown
  * @param surfaces by share of the length, largest first; what has no surface written is {@code unknown}
  * @param line     elevation along the course; null where unknown
  * @param repairs  what was mended while reading
  * @param assumed  ground that was filled in
  * @param notes    what else the user should know
  */
-public record CourseSummary(String name, String summary, String file, double distance, Double ascent, Double descent,
+public record CourseSummary(String name, String summary, String file, double distance, Climbing climbing,
         List<SurfaceShare> surfaces, ElevationLine line, List<Repair> repairs, List<String> assumed, List<String> notes) {
 
     /** Stands for ground without a surface. */
@@ -37,7 +37,7 @@ public record CourseSummary(String name, String summary, String file, double dis
     }
 
     public static CourseSummary of(Course course) {
-        return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.ascent(), course.descent(),
+        return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.climbing(),
                 surfaces(course), course.line(), course.repairs(), course.assumed(), course.notes());
     }
 

@@ -20,11 +20,11 @@ final class LongitudeCheck {
 
     /** Adds a fault where the two cannot be of one place; either may be null, and unknown is no fault. */
     static void of(Course course, Event event, Faults faults) {
-        if (course == null || event == null || event.zone() == null || Double.isNaN(course.longitude())) {
+        if (course == null || event == null || event.zone() == null || course.start() == null) {
             return;
         }
         ZoneOffset offset = TimeZones.on(event.zone(), event.date(), event.start());
-        double sun = course.longitude() / DEGREES_AN_HOUR;
+        double sun = course.start().longitude() / DEGREES_AN_HOUR;
         if (apart(hours(offset), sun) <= MOST) {
             return;
         }
@@ -35,7 +35,7 @@ final class LongitudeCheck {
         faults.add(event.file().isEmpty() ? course.file() : event.file(), event.lines().of(key), key,
                 named ? event.zone().getId() + " (" + TimeZones.written(offset) + ")" : TimeZones.written(offset),
                 "a time within 3 h of the sun's at the course, about " + TimeZones.written(solar(sun)) + " at longitude "
-                        + String.format(Locale.ROOT, "%.1f", course.longitude()),
+                        + String.format(Locale.ROOT, "%.1f", course.start().longitude()),
                 "Write the zone there by name, such as \"zone: Africa/Nairobi\", or check where the course lies." + turned);
     }
 

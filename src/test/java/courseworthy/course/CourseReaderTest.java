@@ -81,15 +81,16 @@ class CourseReaderTest {
         assertThat(course.summary()).isEqualTo("Up, along, down.");
         assertThat(course.file()).isEqualTo("p.yaml");
         assertThat(course.length()).isCloseTo(10_000, within(1e-9));
-        assertThat(course.ascent()).isEqualTo(90);
-        assertThat(course.descent()).isEqualTo(90);
-        assertThat(course.latitude()).isEqualTo(47.1);
-        assertThat(course.longitude()).isEqualTo(-9.5);
+        assertThat(course.climbing().ascent()).isEqualTo(90);
+        assertThat(course.climbing().descent()).isEqualTo(90);
+        assertThat(course.start().latitude()).isEqualTo(47.1);
+        assertThat(course.start().longitude()).isEqualTo(-9.5);
         assertThat(course.track()).isNull();
         assertThat(course.repairs()).isEmpty();
         assertThat(course.notes()).isEmpty();
-        assertThat(course.stretches().get(0)).isEqualTo(new Stretch(3218.688, 90.0, 10.0, 0.09, new Ground(Surface.FINE_GRAVEL,
-                Smoothness.INTERMEDIATE, 2, 1 + 1.0 / 3, true, false, true, false, true, 2, 0.3, 4.5), 7));
+        assertThat(course.stretches().get(0)).isEqualTo(new Stretch(3218.688, 90.0, 10.0, 0.09, Ground.builder().surface(Surface.FINE_GRAVEL)
+                .smoothness(Smoothness.INTERMEDIATE).trackGrade(2).mtbScale(1 + 1.0 / 3).sharpStones(true).ruts(false).roots(true).sand(false)
+                .mudWhenWet(true).waterCrossings(2).dropHeight(0.3).turnsPerKm(4.5).build(), 7));
         assertThat(course.stretches().get(1)).isEqualTo(new Stretch(10_000 - 3218.688, null, 80.0, null, Ground.UNKNOWN, 23));
         assertThat(course.line().absolute()).isTrue();
         assertThat(course.line().measured()).isFalse();
@@ -202,19 +203,18 @@ class CourseReaderTest {
     @Test
     void withoutRiseOrDropClimbingIsUnknownNotZero() {
         Course course = read("stretches: [{length: 5 km}, {length: 3 km}]\n");
-        assertThat(course.ascent()).isNull();
-        assertThat(course.descent()).isNull();
+        assertThat(course.climbing()).isNull();
         assertThat(course.line()).isNull();
         assertThat(course.notes()).containsExactly("No stretch says its rise or drop: climbing is not known.");
         assertThat(course.stretches()).allSatisfy(s -> assertThat(s.ground()).isEqualTo(Ground.UNKNOWN));
-        assertThat(course.latitude()).isNaN();
+        assertThat(course.start()).isNull();
         assertThat(course.name()).isEqualTo("p");
     }
 
     @Test
     void whereSomeStretchesSayNothingItIsSaid() {
         Course course = read("stretches: [{length: 5 km, rise: 100 m}, {length: 3.25 km}]\n");
-        assertThat(course.ascent()).isEqualTo(100);
+        assertThat(course.climbing().ascent()).isEqualTo(100);
         assertThat(course.notes()).containsExactly("Rise and drop are not given on 3.3 km: drawn level, and not in the climbing.");
     }
 
@@ -271,10 +271,10 @@ class CourseReaderTest {
         assertThat(course.stretches().get(0).drop()).isZero();
         assertThat(course.stretches().get(1).rise()).isCloseTo(50, within(1.0));
         assertThat(course.stretches().get(1).drop()).isCloseTo(100, within(1.0));
-        assertThat(course.ascent()).isCloseTo(100, within(1.0));
+        assertThat(course.climbing().ascent()).isCloseTo(100, within(1.0));
         assertThat(course.line().measured()).isTrue();
-        assertThat(course.latitude()).isZero();
-        assertThat(course.longitude()).isEqualTo(9.5);
+        assertThat(course.start().latitude()).isZero();
+        assertThat(course.start().longitude()).isEqualTo(9.5);
         assertThat(course.notes()).isEmpty();
     }
 
@@ -282,7 +282,7 @@ class CourseReaderTest {
     void whereBothGiveRiseTheTracksWinsAndItIsSaid() {
         write("hill.gpx", hill());
         Course course = read("track: hill.gpx\nstart height: 20 m\nstretches: [{length: 4.02 km, rise: 180 m, drop: 170 m}]\n");
-        assertThat(course.ascent()).isCloseTo(100, within(1.0));
+        assertThat(course.climbing().ascent()).isCloseTo(100, within(1.0));
         assertThat(course.notes()).containsExactly(
                 "The stretches add up to 4.02 km, the track to 4 km: their lengths were scaled to the track.",
                 "The track's climbing is used, 100 m up and 100 m down; the profile says 180 m up and 170 m down.",
@@ -316,7 +316,7 @@ class CourseReaderTest {
     void aTrackWithoutElevationTakesTheProfilesClimbing() {
         write("flat.gpx", Points.north(10, new double[401]).replaceAll("<ele>[^<]*</ele>", ""));
         Course course = read("track: flat.gpx\nstart height: 300 m\nstretches: [{length: 4 km, rise: 60 m, drop: 20 m}]\n");
-        assertThat(course.ascent()).isEqualTo(60);
+        assertThat(course.climbing().ascent()).isEqualTo(60);
         assertThat(course.line().measured()).isFalse();
         assertThat(course.line().elevation()[0]).isEqualTo(300);
         assertThat(course.track().elevation()).isEqualTo(Track.Elevation.MISSING);

@@ -64,7 +64,7 @@ class ElevationRepairTest {
     }
 
     private static double across(TrackCleaner.Cleaned cleaned) {
-        return cleaned.climbing().up() - cleaned.climbing().down();
+        return cleaned.climbing().ascent() - cleaned.climbing().descent();
     }
 
     /** A point that is wrong by 450 m beside a step that an elevation model makes: what is true after it stays where it is. */
@@ -80,8 +80,8 @@ class ElevationRepairTest {
         TrackCleaner.Cleaned right = clean(11, e);
         e[1101] = e[1100] - 450;
         TrackCleaner.Cleaned mended = clean(11, e);
-        assertThat(mended.climbing().up()).isCloseTo(truth[0], within(15.0));
-        assertThat(mended.climbing().down()).isCloseTo(truth[1], within(15.0));
+        assertThat(mended.climbing().ascent()).isCloseTo(truth[0], within(15.0));
+        assertThat(mended.climbing().descent()).isCloseTo(truth[1], within(15.0));
         assertThat(across(mended)).isCloseTo(305 - 300, within(1.0));
         assertSameOutside(right, mended, 1095 * 11, 1107 * 11);
     }
@@ -96,7 +96,7 @@ class ElevationRepairTest {
         TrackCleaner.Cleaned right = clean(550, wide);
         wide[20] += 700;
         TrackCleaner.Cleaned mended = clean(550, wide);
-        assertThat(mended.climbing().up()).isCloseTo(right.climbing().up(), within(60.0));
+        assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(60.0));
         assertThat(across(mended)).isCloseTo(across(right), within(0.01));
     }
 
@@ -108,7 +108,7 @@ class ElevationRepairTest {
             e[wrong] += 300;
             TrackCleaner.Cleaned mended = clean(11, e);
             assertThat(mended.repairs()).as("%d", wrong).containsExactly(new Repair("elevation spikes removed", 1));
-            assertThat(mended.climbing().up()).as("%d", wrong).isCloseTo(right.climbing().up(), within(1.0));
+            assertThat(mended.climbing().ascent()).as("%d", wrong).isCloseTo(right.climbing().ascent(), within(1.0));
         }
     }
 
@@ -123,7 +123,7 @@ class ElevationRepairTest {
         TrackCleaner.Cleaned mended = clean(11, e);
         assertThat(mended.repairs()).containsExactly(new Repair("elevation jumps levelled", 2));
         assertSameOutside(right, mended, 949 * 11, 1050 * 11);
-        assertThat(mended.climbing().up()).isCloseTo(right.climbing().up(), within(10.0));
+        assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(10.0));
     }
 
     /** Zeros beside the sea are ground whatever a point before them says. */
@@ -163,10 +163,10 @@ class ElevationRepairTest {
         TrackCleaner.Cleaned cleaned = clean(step, e);
         if (cleaned.line() != null) {
             assertThat(across(cleaned)).isCloseTo(net(cleaned), within(1.0));
-            assertThat(cleaned.up().low()).isLessThanOrEqualTo(cleaned.climbing().up());
-            assertThat(cleaned.up().high()).isGreaterThanOrEqualTo(cleaned.climbing().up());
-            assertThat(cleaned.down().low()).isLessThanOrEqualTo(cleaned.climbing().down());
-            assertThat(cleaned.down().high()).isGreaterThanOrEqualTo(cleaned.climbing().down());
+            assertThat(cleaned.climbing().ascentRange().low()).isLessThanOrEqualTo(cleaned.climbing().ascent());
+            assertThat(cleaned.climbing().ascentRange().high()).isGreaterThanOrEqualTo(cleaned.climbing().ascent());
+            assertThat(cleaned.climbing().descentRange().low()).isLessThanOrEqualTo(cleaned.climbing().descent());
+            assertThat(cleaned.climbing().descentRange().high()).isGreaterThanOrEqualTo(cleaned.climbing().descent());
         }
     }
 
@@ -182,7 +182,7 @@ class ElevationRepairTest {
         TrackCleaner.Cleaned mended = clean(step, e);
         double at = right.track().pieces().get(0).distance()[wrong];
         assertSameOutside(right, mended, at - 2 * step, at + 2 * step);
-        assertThat(mended.climbing().up()).isCloseTo(right.climbing().up(), within(10 + step));
+        assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(10 + step));
     }
 
     /** Hills with slopes up to about 20 %. */

@@ -52,7 +52,7 @@ class GzipFileTest {
         for (String name : new String[] {"hill.gpx.gz", "hill.gz", "other.gpx", "hill"}) {
             Course packed = read(name, packed(HILL));
             assertThat(packed.length()).isEqualTo(plain.length());
-            assertThat(packed.ascent()).isEqualTo(plain.ascent());
+            assertThat(packed.climbing()).isEqualTo(plain.climbing());
         }
         assertThat(read("hill.gpx.gz", packed(HILL.replaceAll("<name>.*?</name>", ""))).name()).isEqualTo("hill");
         assertThat(faults.faults()).isEmpty();

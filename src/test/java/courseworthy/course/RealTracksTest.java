@@ -96,14 +96,14 @@ class RealTracksTest {
         for (Map.Entry<String, Map<String, String>> row : reference().entrySet()) {
             Course course = read(row.getKey());
             if (row.getValue().get("points_with_ele").equals("0")) {
-                assertThat(course.ascent()).as(row.getKey()).isNull();
+                assertThat(course.climbing()).as(row.getKey()).isNull();
                 assertThat(course.notes()).as(row.getKey()).contains("The track has no elevation.");
                 continue;
             }
             known++;
-            assertThat(course.ascent()).as(row.getKey())
+            assertThat(course.climbing().ascent()).as(row.getKey())
                     .isBetween(number(row.getValue(), "hysteresis10m_up"), number(row.getValue(), "raw_up_m"));
-            assertThat(course.descent()).as(row.getKey())
+            assertThat(course.climbing().descent()).as(row.getKey())
                     .isBetween(number(row.getValue(), "hysteresis10m_down"), number(row.getValue(), "raw_down_m"));
         }
         assertThat(known).isEqualTo(12);
@@ -118,7 +118,7 @@ class RealTracksTest {
         int held = 0;
         for (Map.Entry<String, Map<String, String>> row : reference().entrySet()) {
             Course course = read(row.getKey());
-            if (course.ascent() == null) {
+            if (course.climbing() == null) {
                 continue;
             }
             if (number(row.getValue(), "longest_step_m") < 600 || course.length() > 100_000) {
@@ -135,8 +135,9 @@ class RealTracksTest {
     }
 
     private static void holds(String file, Course course, double up, double down, double within) {
-        assertThat(up).as(file).isBetween(course.up().low() / within, course.up().high() * within);
-        assertThat(down).as(file).isBetween(course.down().low() / within, course.down().high() * within);
+        Climbing climbing = course.climbing();
+        assertThat(up).as(file).isBetween(climbing.ascentRange().low() / within, climbing.ascentRange().high() * within);
+        assertThat(down).as(file).isBetween(climbing.descentRange().low() / within, climbing.descentRange().high() * within);
     }
 
     @Test
@@ -163,8 +164,7 @@ class RealTracksTest {
         Course segments = read("course_two_segments_49km.gpx");
         Course tracks = read("course_two_tracks_49km.gpx");
         assertThat(segments.length()).isEqualTo(tracks.length());
-        assertThat(segments.ascent()).isEqualTo(tracks.ascent());
-        assertThat(segments.descent()).isEqualTo(tracks.descent());
+        assertThat(segments.climbing()).isEqualTo(tracks.climbing());
         assertThat(segments.line().elevation()).containsExactly(tracks.line().elevation());
     }
 
@@ -197,9 +197,9 @@ class RealTracksTest {
     void stretchesSumToTheCourse() throws IOException {
         for (String file : reference().keySet()) {
             Course course = read(file);
-            if (course.ascent() != null) {
+            if (course.climbing() != null) {
                 double rise = course.stretches().stream().mapToDouble(Stretch::rise).sum();
-                assertThat(rise).as(file).isCloseTo(course.ascent(), within(0.01));
+                assertThat(rise).as(file).isCloseTo(course.climbing().ascent(), within(0.01));
             }
         }
     }
@@ -307,7 +307,7 @@ class RealTracksTest {
         Course across = CourseReader.read(RealData.at("bad/made_antimeridian_crossing.gpx"), "x.gpx", null, faults);
         assertThat(across.length()).as("0.002 degrees at 17 S: 0.002 x 106.5 km").isCloseTo(213, within(1.0));
         Course mended = CourseReader.read(RealData.at("bad/made_ele_spike_zero_dropout.gpx"), "x.gpx", null, faults);
-        assertThat(mended.ascent()).as("from 450 m a metre a point over 60 points").isCloseTo(59, within(0.5));
+        assertThat(mended.climbing().ascent()).as("from 450 m a metre a point over 60 points").isCloseTo(59, within(0.5));
         assertThat(mended.repairs()).extracting(Repair::what).contains("elevation spikes removed", "elevation drop-outs filled in");
         assertThat(faults.faults()).isEmpty();
     }

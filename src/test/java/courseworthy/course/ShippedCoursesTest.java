@@ -61,9 +61,9 @@ class ShippedCoursesTest {
             Course course = course(file);
             names.add(course.name());
             assertThat(course.summary()).as(course.name()).isNotEmpty();
-            assertThat(course.ascent()).as(course.name()).isNotNull();
+            assertThat(course.climbing()).as(course.name()).isNotNull();
             assertThat(course.line().absolute()).as(course.name()).isTrue();
-            assertThat(course.latitude()).as(course.name()).isNotNaN();
+            assertThat(course.start()).as(course.name()).isNotNull();
             assertThat(course.stretches()).as(course.name()).allSatisfy(s -> {
                 assertThat(s.ground().surface()).isNotNull();
                 assertThat(s.ground().smoothness()).isNotNull();
@@ -112,7 +112,7 @@ class ShippedCoursesTest {
             assertThat(event.role()).as(course.name()).isNotNull();
             assertThat(event.support()).as(course.name()).allSatisfy(s -> assertThat(s.at()).isLessThan(course.length() * laps));
             if (laps > 1) {
-                assertThat(course.ascent()).as("a lap of " + course.name() + " ends where it starts").isCloseTo(course.descent(), within(1.0));
+                assertThat(course.climbing().ascent()).as("a lap of " + course.name() + " ends where it starts").isCloseTo(course.climbing().descent(), within(1.0));
             }
         }
     }
@@ -153,7 +153,7 @@ class ShippedCoursesTest {
     void theCoursesLieWhereNobodyRides() throws IOException {
         for (Path file : files(COURSES, ".yaml")) {
             Course course = course(file);
-            assertThat(atSea(course.latitude(), course.longitude())).as(course.name()).isTrue();
+            assertThat(atSea(course.start().latitude(), course.start().longitude())).as(course.name()).isTrue();
             if (course.track() != null) {
                 for (Track.Piece piece : course.track().pieces()) {
                     for (int i = 0; i < piece.size(); i++) {
@@ -176,7 +176,7 @@ class ShippedCoursesTest {
             assertThat(course.track()).as(plan.name()).isNotNull();
             assertThat(course.length()).as(plan.name()).isCloseTo(plan.metres(), within(plan.metres() * 0.005));
             double rise = plan.stretches().stream().mapToDouble(Stretch::rise).sum();
-            assertThat(course.ascent()).as(plan.name()).isCloseTo(rise, within(rise * 0.05));
+            assertThat(course.climbing().ascent()).as(plan.name()).isCloseTo(rise, within(rise * 0.05));
             assertThat(course.stretches()).hasSize(plan.rows().length);
             for (int i = 0; i < plan.rows().length; i++) {
                 assertThat(course.stretches().get(i).rise()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][1], within(20.0));

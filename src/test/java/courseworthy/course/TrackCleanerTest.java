@@ -60,8 +60,8 @@ class TrackCleanerTest {
     @CsvSource({"1", "4", "10", "50", "500", "2000"})
     void aSteadyRampIsKeptAsItIs(double step) {
         TrackCleaner.Cleaned cleaned = clean(Points.north(step, ramp((int) (2000 / step) + 1, 400, 100 * step / 2000)));
-        assertThat(cleaned.climbing().up()).isCloseTo(100, within(0.01));
-        assertThat(cleaned.climbing().down()).isZero();
+        assertThat(cleaned.climbing().ascent()).isCloseTo(100, within(0.01));
+        assertThat(cleaned.climbing().descent()).isZero();
         assertThat(cleaned.line().elevation()[0]).isCloseTo(400, within(0.001));
         assertThat(at(cleaned.line(), 1234)).isCloseTo(461.7, within(0.05));
         assertThat(cleaned.repairs()).isEmpty();
@@ -104,7 +104,7 @@ class TrackCleanerTest {
         for (int i = 0; i < e.length; i++) {
             e[i] = 500 - 50 * Math.cos(2 * Math.PI * 10 * i / (e.length - 1)) + deviation * random.nextGaussian();
         }
-        assertThat(clean(Points.north(5, e)).climbing().up()).isCloseTo(1000, within(1000 * share));
+        assertThat(clean(Points.north(5, e)).climbing().ascent()).isCloseTo(1000, within(1000 * share));
     }
 
     @Test
@@ -116,7 +116,7 @@ class TrackCleanerTest {
         }
         TrackCleaner.Cleaned cleaned = clean(Points.north(5, e));
         double naive = e.length / Math.sqrt(Math.PI);
-        assertThat(cleaned.climbing().up()).as("plain sum %.0f m", naive).isLessThan(naive / 50);
+        assertThat(cleaned.climbing().ascent()).as("plain sum %.0f m", naive).isLessThan(naive / 50);
     }
 
     @Test
@@ -129,8 +129,8 @@ class TrackCleanerTest {
         e[300] += 25;
         TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).containsExactly(new Repair("elevation spikes removed", 5));
-        assertThat(cleaned.climbing().up()).isCloseTo(79.8, within(0.1));
-        assertThat(cleaned.climbing().down()).isZero();
+        assertThat(cleaned.climbing().ascent()).isCloseTo(79.8, within(0.1));
+        assertThat(cleaned.climbing().descent()).isZero();
     }
 
     @Test
@@ -141,8 +141,8 @@ class TrackCleanerTest {
         }
         TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).isEmpty();
-        assertThat(cleaned.climbing().up()).isCloseTo(25, within(0.1));
-        assertThat(cleaned.climbing().down()).isCloseTo(30, within(0.1));
+        assertThat(cleaned.climbing().ascent()).isCloseTo(25, within(0.1));
+        assertThat(cleaned.climbing().descent()).isCloseTo(30, within(0.1));
     }
 
     @Test
@@ -156,7 +156,7 @@ class TrackCleanerTest {
         TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).containsExactly(new Repair("points without elevation filled in", 20),
                 new Repair("elevation drop-outs filled in", 40));
-        assertThat(cleaned.climbing().up()).isCloseTo(79.8 - 4, within(0.1));
+        assertThat(cleaned.climbing().ascent()).isCloseTo(79.8 - 4, within(0.1));
         assertThat(at(cleaned.line(), 1100)).isCloseTo(422, within(0.2));
     }
 
@@ -179,7 +179,7 @@ class TrackCleanerTest {
         }
         TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).containsExactly(new Repair("elevation jumps levelled", 1));
-        assertThat(cleaned.climbing().up()).isCloseTo(39.9, within(0.2));
+        assertThat(cleaned.climbing().ascent()).isCloseTo(39.9, within(0.2));
         assertThat(cleaned.line().elevation()[0]).isCloseTo(400.1, within(0.2));
     }
 
@@ -207,7 +207,7 @@ class TrackCleanerTest {
         for (int i = 1; i < line.length; i++) {
             assertThat(Math.abs(line[i] - line[i - 1]) / (distance[i] - distance[i - 1])).isLessThanOrEqualTo(0.5 + 1e-9);
         }
-        assertThat(cleaned.climbing().up()).isCloseTo(45, within(0.1));
+        assertThat(cleaned.climbing().ascent()).isCloseTo(45, within(0.1));
     }
 
     @ParameterizedTest
@@ -225,7 +225,7 @@ class TrackCleanerTest {
     void aFewConstantPointsAreBelievedAndSaid() {
         TrackCleaner.Cleaned cleaned = clean(Points.north(10, ramp(20, 191.6, 0)));
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.KNOWN);
-        assertThat(cleaned.climbing().up()).isZero();
+        assertThat(cleaned.climbing().ascent()).isZero();
         assertThat(cleaned.notes()).containsExactly("The track's elevation is 191.6 m throughout.");
     }
 
@@ -289,7 +289,7 @@ class TrackCleanerTest {
         String far = new Points().add(5, 9.5, 900).add(5.01, 9.5, 930).toString();
         TrackCleaner.Cleaned cleaned = clean(Points.file("<trk><trkseg>" + one + "</trkseg><trkseg/><trkseg>" + far + "</trkseg></trk>"));
         assertThat(cleaned.track().length()).isCloseTo(2 * 0.01 * 110_574.3, within(20.0));
-        assertThat(cleaned.climbing().up()).isCloseTo(50, within(0.1));
+        assertThat(cleaned.climbing().ascent()).isCloseTo(50, within(0.1));
         assertThat(cleaned.repairs()).containsExactly(new Repair("segments with less than two places dropped", 1));
         Track.Piece first = cleaned.track().pieces().get(0);
         assertThat(cleaned.track().pieces().get(1).distance()[0]).isEqualTo(first.distance()[1]);

@@ -51,8 +51,8 @@ class TrackElevationTest {
     void aTrackWithoutHeightsTakesTheTiles() {
         TrackCleaner.Cleaned chosen = chosen(i -> Double.NaN);
 
-        assertThat(chosen.climbing().up()).isEqualTo(300, within(10.0));
-        assertThat(chosen.climbing().down()).isEqualTo(300, within(10.0));
+        assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
+        assertThat(chosen.climbing().descent()).isEqualTo(300, within(10.0));
         assertThat(chosen.track().pieces().get(0).size()).as("the track's own points").isEqualTo(121);
         assertThat(chosen.track().elevation()).isEqualTo(Track.Elevation.KNOWN);
         assertThat(chosen.notes()).anyMatch(note -> note.contains("strip.tif; a height every 31 m), since the track has none"))
@@ -71,7 +71,7 @@ class TrackElevationTest {
     void aTrackThatStraysTakesTheTiles() {
         TrackCleaner.Cleaned chosen = chosen(i -> ground(i) + 45 * Math.sin(i / 12.0));
 
-        assertThat(chosen.climbing().up()).isEqualTo(300, within(10.0));
+        assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.notes()).anyMatch(note -> note.matches(".*the track's own stray by [45]\\d m \\(90 %\\), more than the 16 m .*"));
     }
 
@@ -79,7 +79,7 @@ class TrackElevationTest {
     void heightsThatCannotBeTakeTheTiles() {
         TrackCleaner.Cleaned chosen = chosen(i -> 0);
 
-        assertThat(chosen.climbing().up()).isEqualTo(300, within(10.0));
+        assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.notes()).anyMatch(note -> note.contains("the track's own are not believable"))
                 .noneMatch(note -> note.startsWith("The track's elevation is not believable"));
     }

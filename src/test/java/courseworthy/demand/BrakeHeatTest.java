@@ -5,7 +5,9 @@ import static courseworthy.ride.InventedCourse.stretch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
+import courseworthy.course.GeoPoint;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Surface;
 import courseworthy.event.Event;
@@ -37,9 +39,9 @@ class BrakeHeatTest {
 
     private static Demands down(double riderMass, double kilometres) {
         double metres = kilometres * 1000;
-        Course course = new Course("down", "", "", List.of(stretch(kilometres, 0, 0.1 * metres, ground(Surface.GRAVEL, Smoothness.BAD, null, null)),
-                stretch(20, 0, 0, ground(Surface.GRAVEL, Smoothness.BAD, null, null))), null,
-                InventedCourse.line(metres + 20_000, 10, d -> 2000 - 0.1 * Math.min(d, metres)), 0.0, 0.1 * metres, List.of(), List.of(), List.of(), 47.0, 8.0);
+        Course course = Course.builder("down", List.of(stretch(kilometres, 0, 0.1 * metres, ground(Surface.GRAVEL, Smoothness.BAD, null, null)),
+                stretch(20, 0, 0, ground(Surface.GRAVEL, Smoothness.BAD, null, null))))
+                .line(InventedCourse.line(metres + 20_000, 10, d -> 2000 - 0.1 * Math.min(d, metres))).climbing(Climbing.written(0.0, 0.1 * metres)).start(new GeoPoint(47.0, 8.0)).build();
         Rider rider = new Rider("", "", riderMass, null, 3.0, List.of(new Effort(3600, 230)), "good", 65.0, 100.0, 12, null, 0.42, Bike.UNKNOWN, null,
                 new Rider.StopCosts(120.0, 400.0, 300.0), List.of());
         return Survey.of(course, rider, Event.UNKNOWN, Bike.of("gravel"));
@@ -78,8 +80,8 @@ class BrakeHeatTest {
 
     @Test
     void withoutDescentsItIsNotKnown() {
-        Course course = new Course("flat", "", "", List.of(stretch(20, 0, 0, ground(Surface.GRAVEL))), null, null, null, null, List.of(), List.of(),
-                List.of(), 47.0, 8.0);
+        Course course = Course.builder("flat", List.of(stretch(20, 0, 0, ground(Surface.GRAVEL)))).start(new GeoPoint(47.0, 8.0))
+                .build();
         assertThat(Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN).known(Measure.BRAKING_POWER)).isFalse();
     }
 }

@@ -3,6 +3,7 @@ package courseworthy.demand;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.course.GeoPoint;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,14 +28,14 @@ class DaylightTest {
         double l = Math.toRadians(latitude);
         double angle = Math.acos((h - Math.sin(l) * Math.sin(d)) / (Math.cos(l) * Math.cos(d)));
         double light = angle / Math.PI * DAY;
-        Daylight daylight = new Daylight(Instant.parse(date + "T00:00:00Z"), 2 * DAY, latitude, 0);
+        Daylight daylight = new Daylight(Instant.parse(date + "T00:00:00Z"), 2 * DAY, new GeoPoint(latitude, 0), Daylight.SUN);
         assertThat(DAY - daylight.darkUntil(DAY)).isCloseTo(light, within(240.0));
     }
 
     /** Greenwich on 20 June 2024: sunrise 3:43, sunset 20:21 UTC (almanac, from memory); 2 min. */
     @Test
     void risesWhenTheAlmanacSays() {
-        Daylight day = new Daylight(Instant.parse("2024-06-20T00:00:00Z"), DAY, 51.4779, 0);
+        Daylight day = new Daylight(Instant.parse("2024-06-20T00:00:00Z"), DAY, new GeoPoint(51.4779, 0), Daylight.SUN);
         double rise = (3 * 60 + 43) * 60;
         double set = (20 * 60 + 21) * 60;
         assertThat(day.dark(rise - 120)).isTrue();
@@ -57,13 +58,13 @@ class DaylightTest {
         Instant midnight = Instant.parse(date + "T00:00:00Z");
         double from = longitude < -90 ? 10 * 3600 : 0;
         Instant start = midnight.plusSeconds((long) from);
-        double[] sun = Daylight.of(start, latitude, longitude, Daylight.SUN);
-        double[] civil = Daylight.of(start, latitude, longitude, Daylight.CIVIL);
+        double[] sun = Daylight.of(start, new GeoPoint(latitude, longitude), Daylight.SUN);
+        double[] civil = Daylight.of(start, new GeoPoint(latitude, longitude), Daylight.CIVIL);
         assertThat((sun[0] + from) % DAY).isCloseTo(seconds(rise), within(60.0));
         assertThat((sun[1] + from) % DAY).isCloseTo(seconds(set), within(60.0));
         assertThat((civil[0] + from) % DAY).isCloseTo(seconds(dawn), within(60.0));
         assertThat((civil[1] + from) % DAY).isCloseTo(seconds(dusk), within(60.0));
-        Daylight light = new Daylight(start, DAY, latitude, longitude, Daylight.CIVIL);
+        Daylight light = new Daylight(start, DAY, new GeoPoint(latitude, longitude), Daylight.CIVIL);
         assertThat(light.dark(civil[1] - 120)).isFalse();
         assertThat(light.dark(civil[1] + 120)).isTrue();
         assertThat(light.dark(civil[0] - 120)).isTrue();
@@ -77,11 +78,11 @@ class DaylightTest {
     /** At 68 N the sun never sets at midsummer, so it is never dark; at midwinter it never rises, yet for hours it is not dark. */
     @Test
     void polarTwilight() {
-        assertThat(new Daylight(Instant.parse("2026-06-21T00:00:00Z"), DAY, 68, 20, Daylight.CIVIL).darkUntil(DAY)).isZero();
-        assertThat(new Daylight(Instant.parse("2026-06-21T00:00:00Z"), DAY, 63, 20, Daylight.CIVIL).darkUntil(DAY)).isZero();
+        assertThat(new Daylight(Instant.parse("2026-06-21T00:00:00Z"), DAY, new GeoPoint(68, 20), Daylight.CIVIL).darkUntil(DAY)).isZero();
+        assertThat(new Daylight(Instant.parse("2026-06-21T00:00:00Z"), DAY, new GeoPoint(63, 20), Daylight.CIVIL).darkUntil(DAY)).isZero();
         Instant winter = Instant.parse("2026-12-21T00:00:00Z");
-        assertThat(new Daylight(winter, DAY, 68, 20).darkUntil(DAY)).isEqualTo(DAY);
-        assertThat(new Daylight(winter, DAY, 68, 20, Daylight.CIVIL).darkUntil(DAY)).isBetween(18 * 3600.0, 22 * 3600.0);
+        assertThat(new Daylight(winter, DAY, new GeoPoint(68, 20), Daylight.SUN).darkUntil(DAY)).isEqualTo(DAY);
+        assertThat(new Daylight(winter, DAY, new GeoPoint(68, 20), Daylight.CIVIL).darkUntil(DAY)).isBetween(18 * 3600.0, 22 * 3600.0);
     }
 
     /** Over several days each has its light, whatever the hour of the start. */
@@ -89,18 +90,18 @@ class DaylightTest {
     @CsvSource({"0", "6", "12", "18", "20"})
     void severalDaysAddUp(int hour) {
         Instant start = Instant.parse("2027-05-10T00:00:00Z").plusSeconds(hour * 3600L);
-        double one = new Daylight(start, DAY, 47, 8).darkUntil(DAY);
-        double three = new Daylight(start, 3 * DAY, 47, 8).darkUntil(3 * DAY);
+        double one = new Daylight(start, DAY, new GeoPoint(47, 8), Daylight.SUN).darkUntil(DAY);
+        double three = new Daylight(start, 3 * DAY, new GeoPoint(47, 8), Daylight.SUN).darkUntil(3 * DAY);
         assertThat(three).isCloseTo(3 * one, within(20 * 60.0));
         assertThat(one).isBetween(8 * 3600.0, 10 * 3600.0);
     }
 
     @Test
     void polarDayAndNight() {
-        Daylight summer = new Daylight(Instant.parse("2027-06-21T10:00:00Z"), DAY, 72, 20);
+        Daylight summer = new Daylight(Instant.parse("2027-06-21T10:00:00Z"), DAY, new GeoPoint(72, 20), Daylight.SUN);
         assertThat(summer.darkUntil(DAY)).isZero();
         assertThat(summer.lightLeft(3600)).isEqualTo(DAY);
-        Daylight winter = new Daylight(Instant.parse("2027-12-21T10:00:00Z"), DAY, 75, 20);
+        Daylight winter = new Daylight(Instant.parse("2027-12-21T10:00:00Z"), DAY, new GeoPoint(75, 20), Daylight.SUN);
         assertThat(winter.darkUntil(DAY)).isEqualTo(DAY);
         assertThat(winter.lightLeft(3600)).isZero();
     }

@@ -2,8 +2,10 @@ package courseworthy.demand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
+import courseworthy.course.GeoPoint;
 import courseworthy.course.Ground;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
@@ -108,7 +110,7 @@ class SurveyProperties {
 
     private static Course measured(ElevationLine line, double length) {
         Stretch stretch = new Stretch(length, null, null, null, Ground.UNKNOWN, 0);
-        return new Course("any", "", "", List.of(stretch), null, line, null, null, List.of(), List.of(), List.of(), Double.NaN, Double.NaN);
+        return Course.builder("any", List.of(stretch)).line(line).build();
     }
 
     private boolean perhaps() {
@@ -132,9 +134,10 @@ class SurveyProperties {
     }
 
     private Ground ground() {
-        return new Ground(perhaps(List.of(Surface.values())), perhaps(List.of(Smoothness.values())), perhaps(List.of(1, 2, 3, 4, 5)),
-                perhaps(List.of(0.0, 0.67, 1.0, 1.33, 2.0, 3.0, 5.0, 6.0)), perhapsYes(), perhapsYes(), perhapsYes(), perhapsYes(), perhapsYes(),
-                perhaps(List.of(0, 1, 3)), perhaps(0, 2), perhaps(0, 15));
+        return Ground.builder().surface(perhaps(List.of(Surface.values()))).smoothness(perhaps(List.of(Smoothness.values())))
+                .trackGrade(perhaps(List.of(1, 2, 3, 4, 5))).mtbScale(perhaps(List.of(0.0, 0.67, 1.0, 1.33, 2.0, 3.0, 5.0, 6.0)))
+                .sharpStones(perhapsYes()).ruts(perhapsYes()).roots(perhapsYes()).sand(perhapsYes()).mudWhenWet(perhapsYes())
+                .waterCrossings(perhaps(List.of(0, 1, 3))).dropHeight(perhaps(0, 2)).turnsPerKm(perhaps(0, 15)).build();
     }
 
     private Course course() {
@@ -146,9 +149,8 @@ class SurveyProperties {
             stretches.add(new Stretch(piece, perhaps(0, 0.3 * piece), perhaps(0, 0.3 * piece), perhaps(0.01, 0.4), ground(), i));
         }
         ElevationLine line = random.nextInt(3) == 0 ? null : line(length);
-        boolean placed = perhaps();
-        return new Course("any", "", "", stretches, null, line, perhaps(0, 5000), perhaps(0, 5000), List.of(), List.of(), List.of(),
-                placed ? between(-80, 80) : Double.NaN, placed ? between(-179, 179) : Double.NaN);
+        return Course.builder("any", stretches).line(line).climbing(perhaps() ? Climbing.written(between(0, 5000), between(0, 5000)) : null)
+                .start(perhaps() ? new GeoPoint(between(-80, 80), between(-179, 179)) : null).build();
     }
 
     private ElevationLine line(double length) {

@@ -5,8 +5,10 @@ import static courseworthy.ride.InventedCourse.stretch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
+import courseworthy.course.GeoPoint;
 import courseworthy.course.Ground;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
@@ -32,13 +34,15 @@ class SurveyTest {
 
     /** Two kilometres of asphalt, three of gravel, one of sand, two of trail and two unknown, on a line with one climb of 150 m in 3 km. */
     private static Course course() {
-        Ground sharp = new Ground(Surface.GRAVEL, Smoothness.BAD, null, null, true, null, null, null, null, 1, null, 2.0);
-        Ground trail = new Ground(Surface.DIRT, null, null, 2.0, null, null, true, null, true, 2, 0.32, 8.0);
+        Ground sharp = Ground.builder().surface(Surface.GRAVEL).smoothness(Smoothness.BAD).sharpStones(true).waterCrossings(1).turnsPerKm(2.0)
+                .build();
+        Ground trail = Ground.builder().surface(Surface.DIRT).mtbScale(2.0).roots(true).mudWhenWet(true).waterCrossings(2).dropHeight(0.32)
+                .turnsPerKm(8.0).build();
         List<Stretch> stretches = List.of(stretch(2, 0, 0, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)), stretch(3, 150, 0, sharp),
                 stretch(1, 0, 0, ground(Surface.SAND)), stretch(2, 0, 150, trail), stretch(2, 0, 0, Ground.UNKNOWN));
         ElevationLine line = InventedCourse.line(10_000, 10,
                 d -> 400 + (d < 2000 ? 0 : d < 5000 ? 0.05 * (d - 2000) : d < 6000 ? 150 : d < 8000 ? 150 - 0.075 * (d - 6000) : 0));
-        return new Course("five grounds", "", "", stretches, null, line, 150.0, 150.0, List.of(), List.of(), List.of(), 47.0, 8.0);
+        return Course.builder("five grounds", stretches).line(line).climbing(Climbing.written(150.0, 150.0)).start(new GeoPoint(47.0, 8.0)).build();
     }
 
     private static Rider rider() {
@@ -168,8 +172,7 @@ class SurveyTest {
     @Test
     void unknownGroundIsNeverAssumedSmooth() {
         Course blank = InventedCourse.course(null, null, List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0)));
-        Course silent = new Course("", "", "", blank.stretches(), null, null, null, null, List.of(), List.of(), List.of(), Double.NaN,
-                Double.NaN);
+        Course silent = Course.builder("", blank.stretches()).build();
         Demands demands = Survey.of(silent, rider(), Event.UNKNOWN, GRAVEL_BIKE);
         assertThat(mid(demands, Measure.KNOWN_GROUND)).isZero();
         for (Measure unknown : List.of(Measure.ROUGHNESS, Measure.WORST_ROUGHNESS, Measure.PAVED_SHARE, Measure.LOOSE_SHARE, Measure.SAND,
@@ -209,7 +212,7 @@ class SurveyTest {
     @CsvSource({"wet, 20, 20, 20", "damp, 0, 10, 20", "dry, 0, 0, 0", ", 0, 0, 20"})
     void mudByForecast(String groundForecast, long low, long mid, long high) {
         Course course = InventedCourse.course(stretch(8, 0, 0, ground(Surface.ASPHALT)), stretch(2, 0, 0,
-                new Ground(Surface.DIRT, null, null, null, null, null, null, null, true, null, null, null)));
+                Ground.builder().surface(Surface.DIRT).mudWhenWet(true).build()));
         Event day = with(new Event.Forecast(null, null, groundForecast, null, null));
         assertThat(Survey.of(course, rider(), day, GRAVEL_BIKE).get(Measure.MUD)).isEqualTo(new MeasureValue(low, mid, high));
     }
@@ -319,8 +322,9 @@ class SurveyTest {
      */
     @Test
     void nightIsDarkAndCold() {
-        Course far = new Course("", "", "", List.of(stretch(200, 0, 0, ground(Surface.COMPACTED))), null,
-                new ElevationLine(new double[] {0, 200_000}, new double[] {300, 300}, false, true), 0.0, 0.0, List.of(), List.of(), List.of(), 47, 8);
+        Course far = Course.builder("", List.of(stretch(200, 0, 0, ground(Surface.COMPACTED))))
+                .line(new ElevationLine(new double[] {0, 200_000}, new double[] {300, 300}, false, true)).climbing(Climbing.written(0.0, 0.0)).start(new GeoPoint(47, 8))
+                .build();
         Event evening = new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(19, 0), ZoneOffset.ofHours(2), 1, "time", null, 0.0,
                 new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
         Demands demands = Survey.of(far, rider(), evening, GRAVEL_BIKE);

@@ -13,6 +13,7 @@ import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Task;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Repair;
@@ -151,8 +152,7 @@ public final class ExampleBrief {
     }
 
     public Course course() {
-        courseworthy.course.Ground gravel = new courseworthy.course.Ground(Surface.GRAVEL, Smoothness.BAD, null, null, null, null, null, null, null,
-                null, null, null);
+        courseworthy.course.Ground gravel = courseworthy.course.Ground.builder().surface(Surface.GRAVEL).smoothness(Smoothness.BAD).build();
         List<Stretch> stretches = List.of(new Stretch(6200, 200.0, 20.0, null, gravel, 4),
                 new Stretch(2000, 30.0, 210.0, null, courseworthy.course.Ground.UNKNOWN, 9));
         double[] distance = new double[83];
@@ -161,9 +161,9 @@ public final class ExampleBrief {
             distance[i] = i * 100;
             elevation[i] = 300 + 60 * Math.sin(i / 9.0) + i;
         }
-        return new Course(name, "", "heather-ridge.yaml", stretches, null, new ElevationLine(distance, elevation, false, true), 230.0, 230.0,
-                List.of(new Repair("elevation spikes removed", 3)), List.of("surface gravel on 2.0 km"), List.of("The start height was given."),
-                Double.NaN, Double.NaN);
+        return Course.builder(name, stretches).file("heather-ridge.yaml").line(new ElevationLine(distance, elevation, false, true))
+                .climbing(Climbing.written(230.0, 230.0)).repairs(List.of(new Repair("elevation spikes removed", 3))).assumed(List.of("surface gravel on 2.0 km"))
+                .notes(List.of("The start height was given.")).build();
     }
 
     public Brief brief() {

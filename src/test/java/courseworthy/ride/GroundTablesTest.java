@@ -63,9 +63,9 @@ class GroundTablesTest {
     @Test
     void rootsAndRutsMakeRougherUpToTheEnd() {
         Ground plain = ground(Surface.GROUND, Smoothness.BAD, null, null);
-        Ground rooty = new Ground(Surface.GROUND, Smoothness.BAD, null, null, null, true, true, null, null, null, null, null);
+        Ground rooty = Ground.builder().surface(Surface.GROUND).smoothness(Smoothness.BAD).ruts(true).roots(true).build();
         assertThat(Roughness.of(rooty).mid()).isCloseTo(Roughness.of(plain).mid() + 0.4, within(1e-9));
-        Ground worst = new Ground(null, Smoothness.IMPASSABLE, null, null, null, true, true, null, null, null, null, null);
+        Ground worst = Ground.builder().smoothness(Smoothness.IMPASSABLE).ruts(true).roots(true).build();
         assertThat(Roughness.of(worst).high()).isEqualTo(Roughness.MOST);
     }
 

@@ -1,5 +1,6 @@
 package courseworthy.ride;
 
+import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
@@ -17,7 +18,7 @@ public final class InventedCourse {
     }
 
     public static Ground ground(Surface surface, Smoothness smoothness, Integer trackGrade, Double mtbScale) {
-        return new Ground(surface, smoothness, trackGrade, mtbScale, null, null, null, null, null, null, null, null);
+        return Ground.builder().surface(surface).smoothness(smoothness).trackGrade(trackGrade).mtbScale(mtbScale).build();
     }
 
     public static Ground ground(Surface surface) {
@@ -25,8 +26,7 @@ public final class InventedCourse {
     }
 
     public static Ground turning(Ground g, double turnsPerKm) {
-        return new Ground(g.surface(), g.smoothness(), g.trackGrade(), g.mtbScale(), g.sharpStones(), g.ruts(), g.roots(), g.sand(),
-                g.mudWhenWet(), g.waterCrossings(), g.dropHeight(), turnsPerKm);
+        return Ground.builder().turnsPerKm(turnsPerKm).build().orElse(g);
     }
 
     public static Stretch stretch(double kilometres, double rise, double drop, Ground ground) {
@@ -45,7 +45,7 @@ public final class InventedCourse {
             up += stretch.rise() == null ? 0 : stretch.rise();
             down += stretch.drop() == null ? 0 : stretch.drop();
         }
-        return new Course("invented", "", "", stretches, track, line, up, down, List.of(), List.of(), List.of(), Double.NaN, Double.NaN);
+        return Course.builder("invented", stretches).track(track).line(line).climbing(Climbing.written(up, down)).build();
     }
 
     /** A measured line of even steps whose height is given by a function of the distance, m. */

@@ -114,8 +114,8 @@ public final class JsonBrief {
         json.string("summary", course.summary());
         json.string("file", course.file());
         json.metres("distance_m", course.distance());
-        json.metres("ascent_m", course.ascent());
-        json.metres("descent_m", course.descent());
+        json.metres("ascent_m", course.climbing() == null ? null : Double.valueOf(course.climbing().ascent()));
+        json.metres("descent_m", course.climbing() == null ? null : Double.valueOf(course.climbing().descent()));
         json.list("surfaces");
         for (SurfaceShare surface : course.surfaces()) {
             json.open();
