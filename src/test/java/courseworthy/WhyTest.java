@@ -114,8 +114,8 @@ class WhyTest {
     }
 
     private WhyResult why(String not, String rule) {
-        Long value = not == null ? null : WhyTask.value(Topics.of("front tyre width"), not);
-        return new WhyTask(rules, call, Topics.of("front tyre width"), Progress.UNSEEN).of(brief, value, rule);
+        Long value = not == null ? null : WhyTask.value(Topics.FRONT_TYRE_WIDTH, not);
+        return new WhyTask(rules, call, Topics.FRONT_TYRE_WIDTH, Progress.UNSEEN).of(brief, value, rule);
     }
 
     private static String text(WhyResult result) {
@@ -330,10 +330,10 @@ class WhyTest {
         refused(null, "mud", "--rule: found \"mud\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/mud\"?");
         refused(null, "house/any", "--rule: found \"house/any\", expected the id of a rule on front tyre width\n"
                 + "    'courseworthy rules --topic \"front tyre width\"' lists the shipped ones.");
-        assertThatThrownBy(() -> WhyTask.value(Topics.of("seatpost"), "droper")).isInstanceOf(BadInput.class)
+        assertThatThrownBy(() -> WhyTask.value(Topics.SEATPOST, "droper")).isInstanceOf(BadInput.class)
                 .hasMessage("--not: found \"droper\", expected one of: rigid, dropper\n    Did you mean \"dropper\"?");
-        assertThat(WhyTask.value(Topics.of("easiest gear"), "34x50")).isEqualTo(680);
-        assertThatThrownBy(() -> WhyTask.value(Topics.of("easiest gear"), "34/50")).isInstanceOf(BadInput.class)
+        assertThat(WhyTask.value(Topics.EASIEST_GEAR, "34x50")).isEqualTo(680);
+        assertThatThrownBy(() -> WhyTask.value(Topics.EASIEST_GEAR, "34/50")).isInstanceOf(BadInput.class)
                 .hasMessage("--not: found \"34/50\", expected a gear as a ratio or as ring by sprocket, such as 0.68 or 34x50\n    Did you mean \"34x50\"?");
     }
 

@@ -127,7 +127,7 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
     private static Turned through(Topic topic, List<Claim> come, List<Claim> went, Map<Topic, Turned> turned) {
         Set<Topic> restsOn = new LinkedHashSet<>();
         for (Applies applies : topic.applies()) {
-            restsOn.add(Topics.of(applies.topic()));
+            restsOn.add(applies.topic());
         }
         come.forEach(claim -> restsOn.addAll(read(claim)));
         went.forEach(claim -> restsOn.addAll(read(claim)));
@@ -138,7 +138,7 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
             }
         }
         // On another kind of bike the ride itself is another: hours, loads, gears.
-        Turned bike = turned.get(Topics.of("bike"));
+        Turned bike = turned.get(Topics.BIKE);
         return bike != null && bike.change() != Impact.Change.STANDING && !topic.equals(bike.topic()) ? bike : null;
     }
 
@@ -149,12 +149,12 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
             if (ground.measure().startsWith(DECIDED)) {
                 out.add(Topics.of(ground.measure().substring(DECIDED.length())));
             } else if (Measure.find(ground.measure()) != null) {
-                DerivedMeasures.topicsRead(Measure.find(ground.measure())).forEach(name -> out.add(Topics.of(name)));
+                out.addAll(DerivedMeasures.topicsRead(Measure.find(ground.measure())));
             }
         }
         for (Measure measure : Measure.values()) {
             if (measure.derived() && claim.written().endsWith(measure.written())) {
-                DerivedMeasures.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
+                out.addAll(DerivedMeasures.topicsRead(measure));
             }
         }
         return out;

@@ -93,7 +93,7 @@ final class ExampleSituation {
 
     /** Settles the fork's travel so that what derives from it is as it is wanted. @return whether any travel does */
     private boolean bringTravel() {
-        Topic fork = Topics.of("fork travel");
+        Topic fork = Topics.FORK_TRAVEL;
         SettledTopic given = settled.get(fork);
         for (long ticks = fork.least(); ticks <= fork.most(); ticks++) {
             Map<Topic, SettledTopic> tried = Map.of(fork, given != null ? given : new SettledTopic(fork, true, ticks));

@@ -11,7 +11,7 @@ import java.util.Map;
 /** Gears are asked for as ranges, and only some exist: those of chainrings and cassettes that are ridden together on a kind of bike. */
 final class GearRatios {
 
-    private static final List<String> OF_PAIRS = List.of("easiest gear", "hardest gear", "largest step");
+    private static final List<Topic> OF_PAIRS = List.of(Topics.EASIEST_GEAR, Topics.HARDEST_GEAR, Topics.LARGEST_STEP);
 
     private final VariableTable things;
     private List<Drive> drives;
@@ -40,7 +40,7 @@ final class GearRatios {
 
     private static boolean asked(Box box) {
         for (int i = 0; i < box.size(); i++) {
-            if (box.thing(i).asked() instanceof Topic topic && OF_PAIRS.contains(topic.name())) {
+            if (box.thing(i).asked() instanceof Topic topic && OF_PAIRS.contains(topic)) {
                 return true;
             }
         }
@@ -49,10 +49,10 @@ final class GearRatios {
 
     /** Null where the box asks for other gears. */
     private Box with(Box box, Drive drive) {
-        Topic bike = Topics.of("bike");
-        Topic rings = Topics.of("chainrings");
+        Topic bike = Topics.BIKE;
+        Topic rings = Topics.CHAINRINGS;
         Map<Topic, Long> gears = Map.of(bike, (long) bike.option(drive.bike()), rings, (long) rings.option(drive.chainrings()),
-                Topics.of("easiest gear"), drive.easiest(), Topics.of("hardest gear"), drive.hardest(), Topics.of("largest step"), drive.step());
+                Topics.EASIEST_GEAR, drive.easiest(), Topics.HARDEST_GEAR, drive.hardest(), Topics.LARGEST_STEP, drive.step());
         Box out = box;
         for (Topic topic : Topics.all()) {
             Long value = gears.get(topic);

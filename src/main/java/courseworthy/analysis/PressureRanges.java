@@ -49,7 +49,7 @@ final class PressureRanges {
                 settled.putIfAbsent(topic, new SettledTopic(topic, true, topic.standard()));
             }
         }
-        Topic bike = Topics.of("bike");
+        Topic bike = Topics.BIKE;
         ValueSet bikes = allowed(bike);
         for (long kind = bike.least(); kind <= bike.most(); kind++) {
             if (bikes.meets(ValueSet.of(kind, kind)) && widths(new SettledTopic(bike, true, kind), masses)) {
@@ -61,8 +61,8 @@ final class PressureRanges {
 
     /** The front tyre is never the narrower: both as wide, unless something else is asked. */
     private boolean widths(SettledTopic bike, ValueSet masses) {
-        Topic front = Topics.of("front tyre width");
-        Topic rear = Topics.of("rear tyre width");
+        Topic front = Topics.FRONT_TYRE_WIDTH;
+        Topic rear = Topics.REAR_TYRE_WIDTH;
         boolean given = settled.containsKey(front) && settled.containsKey(rear);
         for (long width = front.least(); width <= front.most(); width += given ? front.most() : STEP) {
             Map<Topic, SettledTopic> tried = new HashMap<>(settled);

@@ -143,7 +143,7 @@ final class Region {
         Region applies(Topic topic) throws TooMany {
             Region out = new Region(List.of(Box.ANYTHING));
             for (Applies applies : topic.applies()) {
-                Topic on = Topics.of(applies.topic());
+                Topic on = applies.topic();
                 ValueSet options = ValueSet.NONE;
                 for (String option : applies.options()) {
                     options = options.or(ValueSet.of(on.option(option), on.option(option)));

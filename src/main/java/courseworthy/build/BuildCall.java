@@ -104,25 +104,21 @@ public final class BuildCall {
 
     private Call made(RuleSet rules) {
         Map<Topic, Long> given = new LinkedHashMap<>(TopicPlacement.got(build.bike(), parts));
-        given.put(Topics.of("front tyre pressure"), pressure("front tyre pressure"));
-        given.put(Topics.of("rear tyre pressure"), pressure("rear tyre pressure"));
+        given.put(Topics.FRONT_TYRE_PRESSURE, pressure(Topics.FRONT_TYRE_PRESSURE));
+        given.put(Topics.REAR_TYRE_PRESSURE, pressure(Topics.REAR_TYRE_PRESSURE));
         Call made = CallMaker.call(rules, demands(), given);
         List<Decision> decisions = new ArrayList<>();
         for (Decision decision : made.decisions()) {
-            decisions.add(switch (decision.topic().name()) {
-                case "front tyre pressure" -> marked(decision, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL);
-                case "rear tyre pressure" -> marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL);
-                default -> decision;
-            });
+            decisions.add(decision.topic() == Topics.FRONT_TYRE_PRESSURE ? marked(decision, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL)
+                    : decision.topic() == Topics.REAR_TYRE_PRESSURE ? marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL) : decision);
         }
         return new Call(made.demands().with(lowerMarking()), decisions, made.tasks(), made.couldNotTell());
     }
 
     /** The pressure that stands with the build; null where nobody should pump by a number. */
-    private Long pressure(String name) {
-        Topic topic = Topics.of(name);
+    private Long pressure(Topic topic) {
         try {
-            String set = build.set().get(name);
+            String set = build.set().get(topic.name());
             String metric = set == null ? null : set.replaceFirst(" \\(.*", "");
             return metric == null ? null : Long.valueOf(topic.resolution().ticks(Amount.parse(metric, topic.resolution().unit().dimension())));
         } catch (Amount.NotAnAmount words) {
@@ -154,7 +150,7 @@ public final class BuildCall {
         Boolean tubeless = both(all(TYRES, PartDetail.TUBELESS), all(WHEELS, PartDetail.TUBELESS));
         yesNo(values, Measure.TUBELESS_READY, tubeless);
         put(values, Measure.BIKE_DROP_LIMIT, LoadFit.dropLimit(build.bike()));
-        Long power = TopicPlacement.got(build.bike(), parts).get(Topics.of("power meter"));
+        Long power = TopicPlacement.got(build.bike(), parts).get(Topics.POWER_METER);
         yesNo(values, Measure.POWER_METER_AT_HAND, power == null ? null : Boolean.valueOf(power > 0));
         return new Demands(values, own.stretches(), own.assumed(), own.estimated(), own.occasion());
     }

@@ -127,7 +127,7 @@ final class BuildComparison {
         for (Swap swap : swaps) {
             minutes += swap.place() == MountingPlace.LIGHTS ? swap.minutes() : 0;
         }
-        return new Change(MountingPlace.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.of("lights")).text()), List.of());
+        return new Change(MountingPlace.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.LIGHTS).text()), List.of());
     }
 
     private static Double sum(List<Part> parts) {
@@ -239,7 +239,7 @@ final class BuildComparison {
             for (Aim aim : aims.at(place)) {
                 Long from = before.get(place) == null && place.needed() ? null : aim.wanted().got(before.get(place));
                 Long to = after.get(place) == null && place.needed() ? null : aim.wanted().got(after.get(place));
-                if (from != null && to != null && aim.topic().name().equals("aero extensions")) {
+                if (from != null && to != null && aim.topic() == Topics.AERO_EXTENSIONS) {
                     apart = worths.returned(aim.topic(), from, to);
                 } else if (from != null && to != null) {
                     String kind = aim.topic().name().replace("front ", "").replace("rear ", "");

@@ -113,7 +113,7 @@ public final class BuildFinder {
      *               time, are those of that kind
      */
     private Solved cheapest(List<Part> bikes, boolean called) {
-        String kind = call.on(Topics.of("bike")).text();
+        String kind = call.on(Topics.BIKE).text();
         Solved best = null;
         for (Part each : bikes) {
             if (called && !kind.equals(each.word(PartDetail.KIND))) {
@@ -274,7 +274,7 @@ public final class BuildFinder {
 
     /** Told of the rear where the topic is decided for both ends: without, it is the front. */
     private static String end(TopicPlacement wanted) {
-        boolean both = TopicPlacement.all(wanted.topic().name()).size() > 1;
+        boolean both = TopicPlacement.all(wanted.topic()).size() > 1;
         return both && wanted.place().end().equals("rear") ? " at the rear" : "";
     }
 
@@ -309,7 +309,7 @@ public final class BuildFinder {
     }
 
     private void pads(List<String> out, Part part) {
-        Decision least = call.on(Topics.of("pad thickness"));
+        Decision least = call.on(Topics.PAD_THICKNESS);
         Double left = part.number(PartDetail.LEFT);
         if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
             out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
@@ -317,7 +317,7 @@ public final class BuildFinder {
     }
 
     private void sealant(List<String> out, Part part) {
-        Decision most = call.on(Topics.of("sealant age"));
+        Decision most = call.on(Topics.SEALANT_AGE);
         LocalDate added = part.day(PartDetail.ADDED);
         if (added != null && date != null && most.status() == Status.SETTLED) {
             long days = ChronoUnit.DAYS.between(added, date);

@@ -7,6 +7,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -37,13 +38,6 @@ final class BuildObjective {
     private static final int UNKNOWN_NOTCHES = 2;
     private static final int OTHER_OPTION = 2;
 
-    /** A notch of a quantity in ticks of its topic; an ordered option is one notch from the next. */
-    private static final Map<String, Long> NOTCHES = Map.ofEntries(Map.entry("fork travel", 10L), Map.entry("rear travel", 10L),
-            Map.entry("dropper stroke", 20L), Map.entry("front tyre width", 3L), Map.entry("rear tyre width", 3L),
-            Map.entry("front rim inner width", 2L), Map.entry("rear rim inner width", 2L), Map.entry("easiest gear", 25L),
-            Map.entry("hardest gear", 120L), Map.entry("largest step", 3L), Map.entry("bar width", 15L), Map.entry("front rotor", 20L),
-            Map.entry("rear rotor", 20L), Map.entry("light run time", 2L));
-
     /** Limits of the bike at hand as written for it alone: with a workshop, fit says the same of the parts themselves. */
     private static final Set<String> SAID_BY_FIT = Set.of("limit/tyre-clears-the-frame", "limit/tyre-wider-than-the-rim",
             "limit/fork-travel-the-frame-permits", "limit/rotors-the-frame-permits", "limit/bike-above-its-marks", "limit/not-made-for-tubeless");
@@ -62,7 +56,7 @@ final class BuildObjective {
         this.returns = returns;
         Aim meter = null;
         for (Decision decision : call.decisions()) {
-            for (TopicPlacement wanted : decision.status() == Status.SETTLED ? TopicPlacement.all(decision.topic().name()) : List.<TopicPlacement>of()) {
+            for (TopicPlacement wanted : decision.status() == Status.SETTLED ? TopicPlacement.all(decision.topic()) : List.<TopicPlacement>of()) {
                 Aim aim = aim(decision, wanted, returns);
                 switch (wanted.of()) {
                     case BIKE -> ofBike.add(aim);
@@ -135,7 +129,7 @@ final class BuildObjective {
                 case OPTIONS -> got == value ? 0 : OTHER_OPTION;
                 case ORDERED -> Math.abs(got - value);
                 case QUANTITY -> {
-                    long notch = NOTCHES.getOrDefault(topic().name(), topic().step());
+                    long notch = topic().notch();
                     yield (Math.abs(got - value) + notch / 2) / notch;
                 }
             };
@@ -213,7 +207,7 @@ final class BuildObjective {
     long ofGears(Part rings, Part cassette) {
         long sum = 0;
         for (Aim aim : ofGears) {
-            sum += aim.loss(TopicPlacement.gear(aim.topic().name(), rings, cassette));
+            sum += aim.loss(TopicPlacement.gear(aim.topic(), rings, cassette));
         }
         return sum;
     }
@@ -238,7 +232,7 @@ final class BuildObjective {
         });
         if (parts.get(MountingPlace.CHAINRING) != null && parts.get(MountingPlace.CASSETTE) != null) {
             for (Aim aim : ofGears) {
-                out.add(new Got(aim, TopicPlacement.gear(aim.topic().name(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE))));
+                out.add(new Got(aim, TopicPlacement.gear(aim.topic(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE))));
             }
         }
         if (power != null && parts.get(MountingPlace.CRANK) != null) {

@@ -6,6 +6,7 @@ import courseworthy.decision.Decision.Status;
 import courseworthy.demand.DerivedMeasures;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
+import courseworthy.topic.End;
 import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -45,9 +46,9 @@ final class BuildPressures {
     static BuildPressures of(Call call, Map<MountingPlace, Part> parts) {
         BuildPressures pressures = new BuildPressures(call, parts);
         Map<Measure, MeasureValue> derived = DerivedMeasures.after(LAYER, call.demands(), pressures.settled());
-        pressures.tell("front", MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
+        pressures.tell(End.FRONT, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
                 derived.get(Measure.FRONT_PRESSURE_FLOOR));
-        pressures.tell("rear", MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
+        pressures.tell(End.REAR, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
                 derived.get(Measure.REAR_PRESSURE_FLOOR));
         return pressures;
     }
@@ -68,31 +69,29 @@ final class BuildPressures {
             boolean known = decision.status() == Status.SETTLED;
             out.put(decision.topic(), new SettledTopic(decision.topic(), known, known ? decision.value() : 0));
         }
-        for (String end : new String[] {"front", "rear"}) {
-            MountingPlace tyre = end.equals("front") ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE;
-            put(out, end + " tyre width", tyre);
-            put(out, end + " tyre casing", tyre);
-            put(out, end + " insert", end.equals("front") ? MountingPlace.FRONT_INSERT : MountingPlace.REAR_INSERT);
+        for (Topic pressure : List.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE)) {
+            Topics.ofTyre(pressure).forEach(topic -> put(out, topic));
         }
         return out;
     }
 
-    private void put(Map<Topic, SettledTopic> to, String topic, MountingPlace place) {
+    private void put(Map<Topic, SettledTopic> to, Topic topic) {
         TopicPlacement wanted = TopicPlacement.of(topic);
-        Long got = parts.get(place) == null && place.needed() ? null : wanted.got(parts.get(place));
-        to.put(wanted.topic(), new SettledTopic(wanted.topic(), got != null, got == null ? 0 : got));
+        Part part = parts.get(wanted.place());
+        Long got = part == null && wanted.place().needed() ? null : wanted.got(part);
+        to.put(topic, new SettledTopic(topic, got != null, got == null ? 0 : got));
     }
 
-    private void tell(String end, MountingPlace tyre, MountingPlace wheel, MeasureValue reference, MeasureValue floor) {
+    private void tell(End end, MountingPlace tyre, MountingPlace wheel, MeasureValue reference, MeasureValue floor) {
         Part on = parts.get(tyre);
         if (on == null || reference == null) {
             return;
         }
-        Topic topic = Topics.of(end + " tyre pressure");
+        Topic topic = Topics.FRONT_TYRE_PRESSURE.at(end);
         Double most = most(on, parts.get(wheel));
         if (most == null) {
             set.put(topic.name(), READ_FIRST);
-            lines.add(end + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
+            lines.add(end.word() + ", " + on + ": read the highest pressure marked on tyre and rim before inflating it");
             return;
         }
         double ceiling = PressureSteps.down(most);
@@ -100,7 +99,7 @@ final class BuildPressures {
         double least = floor == null ? 0 : PressureSteps.up(topic.resolution().base(floor.mid()));
         String start = PressureSteps.text(Math.min(Math.max(wanted, least), ceiling), most);
         set.put(topic.name(), start);
-        String text = end + ", " + on + ": start from " + start;
+        String text = end.word() + ", " + on + ": start from " + start;
         if (least > ceiling) {
             text += "; a floor against rim strikes of " + PressureSteps.text(least, null)
                     + " is above what is marked: these tyres are too narrow for the course";
@@ -114,8 +113,8 @@ final class BuildPressures {
     }
 
     /** The reference of these tyres, as far above or below as the call's pressure is to the reference of its own: wet, sand and aim count. */
-    private long asDecided(Topic topic, String end, long reference) {
-        MeasureValue own = call.demands().get(end.equals("front") ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE);
+    private long asDecided(Topic topic, End end, long reference) {
+        MeasureValue own = call.demands().get(end == End.FRONT ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE);
         Long decided = call.on(topic).value();
         return own == null || decided == null ? reference : Math.round((double) reference * decided / own.mid());
     }

@@ -4,6 +4,7 @@ import courseworthy.build.Build.NotMet;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -39,8 +40,8 @@ final class LightSelection {
 
     private LightSelection(Call call, Workshop workshop, Part bike) {
         this.bike = bike;
-        lights = settled(call, "lights");
-        runTime = settled(call, "light run time");
+        lights = settled(call, Topics.LIGHTS);
+        runTime = settled(call, Topics.LIGHT_RUN_TIME);
         wanted = lights == null ? 0 : lights.value();
         for (Part part : workshop.parts()) {
             if (part.kind() == PartKind.LIGHTS && part.bike() == bike) {
@@ -60,9 +61,9 @@ final class LightSelection {
     }
 
     /** Null where it is not decided, or nobody spoke. */
-    private static Decision settled(Call call, String topic) {
+    private static Decision settled(Call call, Topic topic) {
         for (Decision each : call.decisions()) {
-            if (each.topic() == Topics.of(topic)) {
+            if (each.topic() == topic) {
                 return each.status() == Status.SETTLED && !each.taken().isEmpty() ? each : null;
             }
         }
@@ -176,17 +177,17 @@ final class LightSelection {
         String kind = wanted >= TO_SEE_BY ? "to see by" : "to be seen";
         String lasting = needed() == null ? "" : " that runs " + runTime.text() + " at the mode used";
         if (main == null) {
-            out.add(new NotMet("lights", lights.text(), "no light " + kind + " in front", "a front light " + kind + lasting));
+            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no light " + kind + " in front", "a front light " + kind + lasting));
         } else if (lasts(main) > 0) {
             Double has = main.number(PartDetail.RUN_TIME);
             String got = has == null ? "that of " + main + " not known" : runTime.topic().text(Math.round(Math.floor(has / runTime.topic().resolution().base(1) + 1e-9)));
-            out.add(new NotMet("light run time", runTime.text(), got, "a front light to see by" + lasting));
+            out.add(new NotMet(Topics.LIGHT_RUN_TIME.name(), runTime.text(), got, "a front light to see by" + lasting));
         }
         if (wanted >= WITH_A_BACKUP && backup == null) {
-            out.add(new NotMet("lights", lights.text(), "no backup apart from the main light", "a second front light to see by"));
+            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no backup apart from the main light", "a second front light to see by"));
         }
         if (rear == null) {
-            out.add(new NotMet("lights", lights.text(), "no light at the rear", "a rear light to be seen"));
+            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no light at the rear", "a rear light to be seen"));
         }
         return out;
     }

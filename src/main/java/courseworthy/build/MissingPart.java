@@ -1,6 +1,7 @@
 package courseworthy.build;
 
 import courseworthy.decision.Decision;
+import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -15,7 +16,7 @@ final class MissingPart {
 
     static String part(TopicPlacement wanted, Decision decision, Part bike, Map<MountingPlace, Part> parts) {
         return switch (wanted.of()) {
-            case BIKE -> decision.topic().name().equals("bike") ? "a bike of that kind" : "another bike";
+            case BIKE -> decision.topic() == Topics.BIKE ? "a bike of that kind" : "another bike";
             case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB);
             case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, PartDetail.BOTTOM_BRACKET);
             case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts)

@@ -77,7 +77,7 @@ final class SwapReasons {
     }
 
     private static Long gear(Aim aim, Map<MountingPlace, Part> parts) {
-        return TopicPlacement.gear(aim.topic().name(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
+        return TopicPlacement.gear(aim.topic(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
     }
 
     private static void add(List<String> out, Aim aim, Long before, Long after, boolean empty) {

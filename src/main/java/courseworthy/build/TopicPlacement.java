@@ -1,5 +1,6 @@
 package courseworthy.build;
 
+import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
@@ -26,54 +27,54 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
     private static final double MID = 0.035;
     private static final double DEEP = 0.050;
 
-    private static final Map<String, TopicPlacement> ALL = new LinkedHashMap<>();
+    private static final Map<Topic, TopicPlacement> ALL = new LinkedHashMap<>();
 
     static {
-        add("bike", Of.BIKE, null, (topic, bike) -> BuildObjective.option(topic, bike.word(PartDetail.KIND)));
-        add("rear travel", Of.BIKE, null, (topic, bike) -> BuildObjective.ticks(topic, bike, PartDetail.REAR_TRAVEL));
-        number("fork travel", MountingPlace.FORK, PartDetail.TRAVEL);
-        word("fork legs", MountingPlace.FORK, PartDetail.LEGS);
-        word("lockout", MountingPlace.FORK, PartDetail.LOCKOUT);
-        add("seatpost", Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null ? null
+        add(Topics.BIKE, Of.BIKE, null, (topic, bike) -> BuildObjective.option(topic, bike.word(PartDetail.KIND)));
+        add(Topics.REAR_TRAVEL, Of.BIKE, null, (topic, bike) -> BuildObjective.ticks(topic, bike, PartDetail.REAR_TRAVEL));
+        number(Topics.FORK_TRAVEL, MountingPlace.FORK, PartDetail.TRAVEL);
+        word(Topics.FORK_LEGS, MountingPlace.FORK, PartDetail.LEGS);
+        word(Topics.LOCKOUT, MountingPlace.FORK, PartDetail.LOCKOUT);
+        add(Topics.SEATPOST, Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null ? null
                 : BuildObjective.option(topic, part.yes(PartDetail.DROPPER), "dropper", "rigid"));
-        add("dropper stroke", Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null || !Boolean.TRUE.equals(part.yes(PartDetail.DROPPER)) ? null
+        add(Topics.DROPPER_STROKE, Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null || !Boolean.TRUE.equals(part.yes(PartDetail.DROPPER)) ? null
                 : BuildObjective.ticks(topic, part, PartDetail.STROKE));
-        for (String end : new String[] {"front", "rear"}) {
-            boolean front = end.equals("front");
+        for (End end : End.values()) {
+            boolean front = end == End.FRONT;
             MountingPlace tyre = front ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE;
             MountingPlace wheel = front ? MountingPlace.FRONT_WHEEL : MountingPlace.REAR_WHEEL;
-            add(end + " tyre width", Of.PART, tyre, (topic, part) -> part == null ? null
+            add(Topics.FRONT_TYRE_WIDTH.at(end), Of.PART, tyre, (topic, part) -> part == null ? null
                     : BuildObjective.ticks(topic, part, part.has(PartDetail.MEASURED_WIDTH) ? PartDetail.MEASURED_WIDTH : PartDetail.WIDTH));
-            word(end + " tyre casing", tyre, PartDetail.CASING);
-            word(end + " tyre tread", tyre, PartDetail.TREAD);
-            add(end + " insert", Of.PART, front ? MountingPlace.FRONT_INSERT : MountingPlace.REAR_INSERT, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
-            word(end + " rim material", wheel, PartDetail.RIM_MATERIAL);
-            add(end + " rim depth", Of.PART, wheel, TopicPlacement::depth);
-            number(end + " rim inner width", wheel, PartDetail.RIM_INNER_WIDTH);
-            number(end + " rotor", front ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR, PartDetail.DIAMETER);
+            word(Topics.FRONT_TYRE_CASING.at(end), tyre, PartDetail.CASING);
+            word(Topics.FRONT_TYRE_TREAD.at(end), tyre, PartDetail.TREAD);
+            add(Topics.FRONT_INSERT.at(end), Of.PART, front ? MountingPlace.FRONT_INSERT : MountingPlace.REAR_INSERT, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
+            word(Topics.FRONT_RIM_MATERIAL.at(end), wheel, PartDetail.RIM_MATERIAL);
+            add(Topics.FRONT_RIM_DEPTH.at(end), Of.PART, wheel, TopicPlacement::depth);
+            number(Topics.FRONT_RIM_INNER_WIDTH.at(end), wheel, PartDetail.RIM_INNER_WIDTH);
+            number(Topics.FRONT_ROTOR.at(end), front ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR, PartDetail.DIAMETER);
         }
-        add("chainrings", Of.PART, MountingPlace.CHAINRING, (topic, part) -> part == null || !part.has(PartDetail.TEETH) ? null
+        add(Topics.CHAINRINGS, Of.PART, MountingPlace.CHAINRING, (topic, part) -> part == null || !part.has(PartDetail.TEETH) ? null
                 : BuildObjective.option(topic, part.teeth(PartDetail.TEETH).length == 2, "two", "one"));
-        add("easiest gear", Of.GEARS, null, null);
-        add("hardest gear", Of.GEARS, null, null);
-        add("largest step", Of.PART, MountingPlace.CASSETTE, TopicPlacement::largestStep);
-        number("bar width", MountingPlace.BAR, PartDetail.WIDTH);
-        add("aero extensions", Of.PART, MountingPlace.EXTENSIONS, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
-        word("pedals", MountingPlace.PEDALS, PartDetail.PEDAL_KIND);
-        add("power meter", Of.POWER, null, null);
-        word("pad compound", MountingPlace.FRONT_PADS, PartDetail.COMPOUND);
+        add(Topics.EASIEST_GEAR, Of.GEARS, null, null);
+        add(Topics.HARDEST_GEAR, Of.GEARS, null, null);
+        add(Topics.LARGEST_STEP, Of.PART, MountingPlace.CASSETTE, TopicPlacement::largestStep);
+        number(Topics.BAR_WIDTH, MountingPlace.BAR, PartDetail.WIDTH);
+        add(Topics.AERO_EXTENSIONS, Of.PART, MountingPlace.EXTENSIONS, (topic, part) -> BuildObjective.option(topic, part != null, "fitted", "none"));
+        word(Topics.PEDALS, MountingPlace.PEDALS, PartDetail.PEDAL_KIND);
+        add(Topics.POWER_METER, Of.POWER, null, null);
+        word(Topics.PAD_COMPOUND, MountingPlace.FRONT_PADS, PartDetail.COMPOUND);
     }
 
     /** Topics that are decided for both ends at once, with their other end. */
-    private static final Map<String, MountingPlace> OTHER_END = Map.of("pad compound", MountingPlace.REAR_PADS);
+    private static final Map<Topic, MountingPlace> OTHER_END = Map.of(Topics.PAD_COMPOUND, MountingPlace.REAR_PADS);
 
     /** Where a topic is realised, or null where no part realises it. */
-    static TopicPlacement of(String topic) {
+    static TopicPlacement of(Topic topic) {
         return ALL.get(topic);
     }
 
     /** All the places where a topic is realised; none where no part realises it. */
-    static List<TopicPlacement> all(String topic) {
+    static List<TopicPlacement> all(Topic topic) {
         TopicPlacement first = ALL.get(topic);
         MountingPlace other = OTHER_END.get(topic);
         return first == null ? List.of() : other == null ? List.of(first) : List.of(first, new TopicPlacement(first.topic, first.of, other, first.value));
@@ -84,15 +85,15 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
     }
 
     /** The easiest or the hardest gear of rings and cassette, in the topic's ticks; null where teeth are not known. */
-    static Long gear(String topic, Part rings, Part cassette) {
+    static Long gear(Topic topic, Part rings, Part cassette) {
         int[] teeth = rings == null ? null : rings.teeth(PartDetail.TEETH);
         int[] sprockets = cassette == null ? null : cassette.teeth(PartDetail.SPROCKETS);
         if (teeth == null || sprockets == null) {
             return null;
         }
-        double ratio = topic.equals("easiest gear") ? (double) teeth[teeth.length - 1] / sprockets[sprockets.length - 1]
+        double ratio = topic == Topics.EASIEST_GEAR ? (double) teeth[teeth.length - 1] / sprockets[sprockets.length - 1]
                 : (double) teeth[0] / sprockets[0];
-        return Topics.of(topic).resolution().ticks(ratio);
+        return topic.resolution().ticks(ratio);
     }
 
     static Long power(Topic topic, Part crank, Part pedals, Part meter) {
@@ -107,7 +108,7 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
             out.put(each.topic, switch (each.of) {
                 case BIKE -> each.got(bike);
                 case PART -> each.got(parts.get(each.place));
-                case GEARS -> gear(each.topic.name(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
+                case GEARS -> gear(each.topic, parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
                 case POWER -> power(each.topic, parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER));
             });
         }
@@ -135,15 +136,15 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
         return topic.resolution().ticks(most);
     }
 
-    private static void number(String topic, MountingPlace place, PartDetail detail) {
+    private static void number(Topic topic, MountingPlace place, PartDetail detail) {
         add(topic, Of.PART, place, (on, part) -> part == null ? null : BuildObjective.ticks(on, part, detail));
     }
 
-    private static void word(String topic, MountingPlace place, PartDetail detail) {
+    private static void word(Topic topic, MountingPlace place, PartDetail detail) {
         add(topic, Of.PART, place, (on, part) -> part == null ? null : BuildObjective.option(on, part.word(detail)));
     }
 
-    private static void add(String topic, Of of, MountingPlace place, BiFunction<Topic, Part, Long> value) {
-        ALL.put(topic, new TopicPlacement(Topics.of(topic), of, place, value));
+    private static void add(Topic topic, Of of, MountingPlace place, BiFunction<Topic, Part, Long> value) {
+        ALL.put(topic, new TopicPlacement(topic, of, place, value));
     }
 }

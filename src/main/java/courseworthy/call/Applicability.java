@@ -16,7 +16,7 @@ final class Applicability {
     /** Why a topic does not apply, in words; empty where it does. */
     static String whyNot(Topic topic, Map<Topic, Decision> decided) {
         for (Applies condition : topic.applies()) {
-            Decision on = decided.get(Topics.of(condition.topic()));
+            Decision on = decided.get(condition.topic());
             if (on.status() != Status.SETTLED) {
                 return "Hangs on " + on.topic() + ", which is " + on.status().words() + ".";
             }

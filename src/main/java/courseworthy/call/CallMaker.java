@@ -54,7 +54,7 @@ public final class CallMaker {
         }
     }
 
-    private static final Topic BIKE = Topics.of("bike");
+    private static final Topic BIKE = Topics.BIKE;
 
     private final Map<Topic, List<Claim>> claims = new HashMap<>();
     private final Map<Topic, Decision> decisions = new HashMap<>();

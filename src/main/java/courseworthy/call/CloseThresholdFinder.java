@@ -27,8 +27,8 @@ public final class CloseThresholdFinder {
     private static final long FORECAST_TEMPERATURE = 2;
     private static final long FORECAST_WIND = 5;
 
-    private static final Topic BIKE = Topics.of("bike");
-    private static final Topic WATER = Topics.of("water");
+    private static final Topic BIKE = Topics.BIKE;
+    private static final Topic WATER = Topics.WATER;
 
     private final Call call;
     private final WhatIfCall trial;

@@ -85,7 +85,7 @@ final class DependencyGraph {
     private Set<Topic> before(Topic topic) {
         Set<Topic> out = new HashSet<>();
         for (Applies applies : topic.applies()) {
-            out.add(Topics.of(applies.topic()));
+            out.add(applies.topic());
         }
         if (joined.contains(topic.name())) {
             for (Topic earlier : Topics.all()) {
@@ -99,7 +99,7 @@ final class DependencyGraph {
             for (Measure measure : RuleInputs.measures(row)) {
                 derives |= measure.derived();
                 derivesFromMeasures |= DerivedMeasures.readsMeasures(measure);
-                DerivedMeasures.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
+                out.addAll(DerivedMeasures.topicsRead(measure));
             }
         }
         return out;

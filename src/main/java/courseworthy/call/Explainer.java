@@ -104,7 +104,7 @@ public final class Explainer {
     private static Set<Topic> before(Decision decision) {
         Set<Topic> out = new LinkedHashSet<>();
         for (Applies applies : decision.topic().applies()) {
-            out.add(Topics.of(applies.topic()));
+            out.add(applies.topic());
         }
         for (Claim claim : decision.taken()) {
             for (TestedFact ground : claim.grounds()) {
@@ -118,7 +118,7 @@ public final class Explainer {
         if (measure.startsWith("decided: ")) {
             out.add(Topics.of(measure.substring("decided: ".length())));
         } else if (Measure.find(measure) != null) {
-            DerivedMeasures.topicsRead(Measure.find(measure)).forEach(name -> out.add(Topics.of(name)));
+            out.addAll(DerivedMeasures.topicsRead(Measure.find(measure)));
         }
     }
 

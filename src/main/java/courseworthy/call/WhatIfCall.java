@@ -32,7 +32,7 @@ import java.util.Set;
  */
 final class WhatIfCall {
 
-    private static final Topic BIKE = Topics.of("bike");
+    private static final Topic BIKE = Topics.BIKE;
 
     private final DroolsRules rules;
     private final Topic target;
@@ -243,7 +243,7 @@ final class WhatIfCall {
 
         private boolean appliesAnew(Topic topic) {
             for (Topic.Applies applies : topic.applies()) {
-                if (changed.containsKey(Topics.of(applies.topic()))) {
+                if (changed.containsKey(applies.topic())) {
                     return true;
                 }
             }

@@ -6,6 +6,7 @@ import courseworthy.debrief.SavedBrief.Advice;
 import courseworthy.debrief.SavedBrief.Said;
 import courseworthy.debrief.Verdict.OfRule;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +32,9 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     private static final double OFF = 4;
     private static final List<String> OF_THE_GROUND = List.of("ground", "mud");
     /** What is chosen for the weather whatever rule spoke: another day asks for another answer. */
-    private static final Set<String> OF_THE_WEATHER = Set.of("clothing", "gloves", "shoes");
+    private static final Set<Topic> OF_THE_WEATHER = Set.of(Topics.CLOTHING, Topics.GLOVES, Topics.SHOES);
     /** What is chosen for dry or wet, and hardly for the cold: five degrees less do not turn a tread. */
-    private static final Set<String> OF_WET_AND_DRY = Set.of("eyewear", "mudguard", "lubricant", "pad compound", "front tyre tread", "rear tyre tread");
+    private static final Set<Topic> OF_WET_AND_DRY = Set.of(Topics.EYEWEAR, Topics.MUDGUARD, Topics.LUBRICANT, Topics.PAD_COMPOUND, Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD);
     private static final String COLDEST = "coldest temperature";
     private static final String HOTTEST = "hottest temperature";
     public static final String UNTESTED = "the day did not put it to the test";
@@ -211,9 +212,9 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         /** How the weather that the rule rested on differed; empty where it did not, or is not known. */
         private String otherWeather(Said said) {
             List<String> grounds = new ArrayList<>(said.grounds());
-            if (OF_THE_WEATHER.contains(topic.name())) {
+            if (OF_THE_WEATHER.contains(topic)) {
                 grounds.addAll(List.of("ground", COLDEST, HOTTEST));
-            } else if (OF_WET_AND_DRY.contains(topic.name())) {
+            } else if (OF_WET_AND_DRY.contains(topic)) {
                 grounds.add("ground");
             }
             for (String ground : grounds) {

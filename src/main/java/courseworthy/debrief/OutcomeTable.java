@@ -1,5 +1,7 @@
 package courseworthy.debrief;
 
+import courseworthy.topic.End;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,64 +16,64 @@ import java.util.Map;
 public final class OutcomeTable {
 
     /** What one answer to a question bears on. */
-    private record Bearing(String topic, Direction way, String why) {
+    private record Bearing(Topic topic, Direction way, String why) {
     }
 
     /** The questions that are answered by one word, with their words. */
     private static final Map<String, Map<String, List<Bearing>>> ASKED = new LinkedHashMap<>();
 
     static {
-        ask("spun out", "never", on("hardest gear", Direction.RIGHT, "the hardest gear was never too small"));
-        ask("spun out", "a little", on("hardest gear", Direction.RIGHT, "to spin out a little on the fastest pieces costs next to nothing"));
-        ask("spun out", "long", on("hardest gear", Direction.MORE, "a harder gear would have been used"));
-        ask("clothes", "cold", on("clothing", Direction.MORE, "the rider was cold"));
-        ask("clothes", "right", on("clothing", Direction.RIGHT, "the rider was neither cold nor hot"));
-        ask("clothes", "hot", on("clothing", Direction.LESS, "the rider was too hot"));
-        ask("fingers", "cold", on("gloves", Direction.MORE, "the fingers were cold"));
-        ask("fingers", "right", on("gloves", Direction.RIGHT, "the fingers were neither cold nor hot"));
-        ask("fingers", "hot", on("gloves", Direction.LESS, "the fingers were too hot"));
-        ask("feet", "cold", on("shoes", Direction.ANOTHER, "the feet were cold"));
-        ask("feet", "right", on("shoes", Direction.RIGHT, "the feet were well"));
-        ask("feet", "sore", on("shoes", Direction.ANOTHER, "the feet were sore"));
-        ask("hands", "fine", on("grips or tape", Direction.RIGHT, "the hands stayed well"));
-        ask("hands", "sore", on("grips or tape", Direction.ANOTHER, "the hands were sore"));
-        ask("hands", "numb", on("grips or tape", Direction.ANOTHER, "the hands went numb"));
-        ask("seat", "fine", on("saddle", Direction.RIGHT, "the saddle was no trouble"));
-        ask("seat", "sore", on("saddle", Direction.ANOTHER, "the saddle hurt"));
-        ask("stomach", "fine", on("food", Direction.RIGHT, "the stomach took what was eaten"));
-        ask("stomach", "upset", on("food", Direction.LESS, "the stomach did not take what was eaten"));
+        ask("spun out", "never", on(Topics.HARDEST_GEAR, Direction.RIGHT, "the hardest gear was never too small"));
+        ask("spun out", "a little", on(Topics.HARDEST_GEAR, Direction.RIGHT, "to spin out a little on the fastest pieces costs next to nothing"));
+        ask("spun out", "long", on(Topics.HARDEST_GEAR, Direction.MORE, "a harder gear would have been used"));
+        ask("clothes", "cold", on(Topics.CLOTHING, Direction.MORE, "the rider was cold"));
+        ask("clothes", "right", on(Topics.CLOTHING, Direction.RIGHT, "the rider was neither cold nor hot"));
+        ask("clothes", "hot", on(Topics.CLOTHING, Direction.LESS, "the rider was too hot"));
+        ask("fingers", "cold", on(Topics.GLOVES, Direction.MORE, "the fingers were cold"));
+        ask("fingers", "right", on(Topics.GLOVES, Direction.RIGHT, "the fingers were neither cold nor hot"));
+        ask("fingers", "hot", on(Topics.GLOVES, Direction.LESS, "the fingers were too hot"));
+        ask("feet", "cold", on(Topics.SHOES, Direction.ANOTHER, "the feet were cold"));
+        ask("feet", "right", on(Topics.SHOES, Direction.RIGHT, "the feet were well"));
+        ask("feet", "sore", on(Topics.SHOES, Direction.ANOTHER, "the feet were sore"));
+        ask("hands", "fine", on(Topics.GRIPS_OR_TAPE, Direction.RIGHT, "the hands stayed well"));
+        ask("hands", "sore", on(Topics.GRIPS_OR_TAPE, Direction.ANOTHER, "the hands were sore"));
+        ask("hands", "numb", on(Topics.GRIPS_OR_TAPE, Direction.ANOTHER, "the hands went numb"));
+        ask("seat", "fine", on(Topics.SADDLE, Direction.RIGHT, "the saddle was no trouble"));
+        ask("seat", "sore", on(Topics.SADDLE, Direction.ANOTHER, "the saddle hurt"));
+        ask("stomach", "fine", on(Topics.FOOD, Direction.RIGHT, "the stomach took what was eaten"));
+        ask("stomach", "upset", on(Topics.FOOD, Direction.LESS, "the stomach did not take what was eaten"));
         ask("cramps", "no");
         ask("cramps", "yes");
-        ask("brakes", "fine", on("front rotor", Direction.RIGHT, "the brakes held"), on("rear rotor", Direction.RIGHT, "the brakes held"),
-                on("pad compound", Direction.RIGHT, "the brakes held"));
-        ask("brakes", "faded", on("front rotor", Direction.MORE, "a larger rotor carries off more heat"),
-                on("rear rotor", Direction.MORE, "a larger rotor carries off more heat"));
-        ask("fork bottomed", "never", on("fork travel", Direction.RIGHT, "the travel was enough"));
-        ask("fork bottomed", "rarely", on("fork travel", Direction.RIGHT, "the travel was enough and was used"),
-                on("front sag", Direction.RIGHT, "the travel was used and seldom used up"));
-        ask("fork bottomed", "often", on("front sag", Direction.LESS, "a firmer spring keeps the fork off its end"));
-        ask("drivetrain", "fine", on("lubricant", Direction.RIGHT, "the chain ran well to the end"), on("chain", Direction.RIGHT, "the chain ran well to the end"),
-                on("cassette", Direction.RIGHT, "no gear skipped"));
-        ask("drivetrain", "noisy", on("lubricant", Direction.ANOTHER, "the lubricant did not last"));
-        ask("drivetrain", "skipped", on("chain", Direction.ANOTHER, "the chain skipped"), on("cassette", Direction.ANOTHER, "the chain skipped on it"));
-        ask("spray", "little", on("mudguard", Direction.RIGHT, "spray was no trouble"));
-        ask("spray", "much", on("mudguard", Direction.MORE, "spray was a trouble"));
-        ask("seen", "well", on("lights", Direction.RIGHT, "the light was enough"));
-        ask("seen", "too little", on("lights", Direction.MORE, "the light was too little"));
-        ask("lost the way", "no", on("navigation", Direction.RIGHT, "the way was found"));
-        ask("lost the way", "yes", on("navigation", Direction.MORE, "the way was lost"));
+        ask("brakes", "fine", on(Topics.FRONT_ROTOR, Direction.RIGHT, "the brakes held"), on(Topics.REAR_ROTOR, Direction.RIGHT, "the brakes held"),
+                on(Topics.PAD_COMPOUND, Direction.RIGHT, "the brakes held"));
+        ask("brakes", "faded", on(Topics.FRONT_ROTOR, Direction.MORE, "a larger rotor carries off more heat"),
+                on(Topics.REAR_ROTOR, Direction.MORE, "a larger rotor carries off more heat"));
+        ask("fork bottomed", "never", on(Topics.FORK_TRAVEL, Direction.RIGHT, "the travel was enough"));
+        ask("fork bottomed", "rarely", on(Topics.FORK_TRAVEL, Direction.RIGHT, "the travel was enough and was used"),
+                on(Topics.FRONT_SAG, Direction.RIGHT, "the travel was used and seldom used up"));
+        ask("fork bottomed", "often", on(Topics.FRONT_SAG, Direction.LESS, "a firmer spring keeps the fork off its end"));
+        ask("drivetrain", "fine", on(Topics.LUBRICANT, Direction.RIGHT, "the chain ran well to the end"), on(Topics.CHAIN, Direction.RIGHT, "the chain ran well to the end"),
+                on(Topics.CASSETTE, Direction.RIGHT, "no gear skipped"));
+        ask("drivetrain", "noisy", on(Topics.LUBRICANT, Direction.ANOTHER, "the lubricant did not last"));
+        ask("drivetrain", "skipped", on(Topics.CHAIN, Direction.ANOTHER, "the chain skipped"), on(Topics.CASSETTE, Direction.ANOTHER, "the chain skipped on it"));
+        ask("spray", "little", on(Topics.MUDGUARD, Direction.RIGHT, "spray was no trouble"));
+        ask("spray", "much", on(Topics.MUDGUARD, Direction.MORE, "spray was a trouble"));
+        ask("seen", "well", on(Topics.LIGHTS, Direction.RIGHT, "the light was enough"));
+        ask("seen", "too little", on(Topics.LIGHTS, Direction.MORE, "the light was too little"));
+        ask("lost the way", "no", on(Topics.NAVIGATION, Direction.RIGHT, "the way was found"));
+        ask("lost the way", "yes", on(Topics.NAVIGATION, Direction.MORE, "the way was lost"));
     }
 
     /** What can run out, and the topic that says how much to take. */
-    static final Map<String, String> RUNS_OUT = new LinkedHashMap<>();
+    static final Map<String, Topic> RUNS_OUT = new LinkedHashMap<>();
 
     static {
-        RUNS_OUT.put("water", "water");
-        RUNS_OUT.put("food", "food");
-        RUNS_OUT.put("plugs", "plugs");
-        RUNS_OUT.put("tubes", "tube");
-        RUNS_OUT.put("battery", "battery reserve");
-        RUNS_OUT.put("light", "light run time");
+        RUNS_OUT.put("water", Topics.WATER);
+        RUNS_OUT.put("food", Topics.FOOD);
+        RUNS_OUT.put("plugs", Topics.PLUGS);
+        RUNS_OUT.put("tubes", Topics.TUBE);
+        RUNS_OUT.put("battery", Topics.BATTERY_RESERVE);
+        RUNS_OUT.put("light", Topics.LIGHT_RUN_TIME);
     }
 
     /** What causes a flat. */
@@ -85,7 +87,7 @@ public final class OutcomeTable {
     private OutcomeTable() {
     }
 
-    private static Bearing on(String topic, Direction way, String why) {
+    private static Bearing on(Topic topic, Direction way, String why) {
         return new Bearing(topic, way, why);
     }
 
@@ -121,8 +123,8 @@ public final class OutcomeTable {
     static List<ReportedValue> noFlats() {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
-            out.add(told("flats: none", wheel + " tyre casing", Direction.RIGHT, "it came through without a flat"));
-            out.add(told("flats: none", wheel + " sealant", Direction.RIGHT, "it came through without a flat"));
+            out.add(told("flats: none", Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.RIGHT, "it came through without a flat"));
+            out.add(told("flats: none", Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "it came through without a flat"));
         }
         return out;
     }
@@ -138,19 +140,19 @@ public final class OutcomeTable {
     static List<ReportedValue> flat(String what, String wheel, String cause, String mend) {
         List<ReportedValue> out = new ArrayList<>();
         switch (cause) {
-            case "cut" -> out.add(told(what, wheel + " tyre casing", Direction.MORE, "a stouter casing is cut less easily"));
-            case "pinch" -> out.add(told(what, wheel + " tyre pressure", Direction.MORE, "the tyre was pinched against the rim"));
-            case "burp" -> out.add(told(what, wheel + " tyre pressure", Direction.MORE, "the tyre let air out at the rim"));
+            case "cut" -> out.add(told(what, Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.MORE, "a stouter casing is cut less easily"));
+            case "pinch" -> out.add(told(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre was pinched against the rim"));
+            case "burp" -> out.add(told(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre let air out at the rim"));
             default -> {
                 // A thorn goes through any casing, and what is not known bears on nothing.
             }
         }
         if ("sealant".equals(mend)) {
-            out.add(told(what, wheel + " sealant", Direction.RIGHT, "sealant closed the hole"));
+            out.add(told(what, Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "sealant closed the hole"));
         } else if ("plugs".equals(mend)) {
-            out.add(told(what, "plugs", Direction.RIGHT, "they were needed and were there"));
+            out.add(told(what, Topics.PLUGS, Direction.RIGHT, "they were needed and were there"));
         } else if ("tube".equals(mend)) {
-            out.add(told(what, "tube", Direction.RIGHT, "it was needed and was there"));
+            out.add(told(what, Topics.TUBE, Direction.RIGHT, "it was needed and was there"));
         }
         return out;
     }
@@ -160,7 +162,7 @@ public final class OutcomeTable {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
             boolean struck = wheels.contains(wheel);
-            out.add(told("rim strikes: " + (struck ? wheel : "none at the " + wheel), wheel + " tyre pressure", struck ? Direction.MORE : Direction.RIGHT,
+            out.add(told("rim strikes: " + (struck ? wheel : "none at the " + wheel), Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), struck ? Direction.MORE : Direction.RIGHT,
                     struck ? "the rim struck the ground" : "the rim never struck the ground"));
         }
         return out;
@@ -171,25 +173,25 @@ public final class OutcomeTable {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
             boolean slid = wheels.contains(wheel);
-            out.add(told("slid: " + (slid ? wheel : "not the " + wheel), wheel + " tyre tread", slid ? Direction.MORE : Direction.RIGHT,
+            out.add(told("slid: " + (slid ? wheel : "not the " + wheel), Topics.FRONT_TYRE_TREAD.at(End.of(wheel)), slid ? Direction.MORE : Direction.RIGHT,
                     slid ? "the wheel slid where it should have held" : "the wheel held"));
         }
         return out;
     }
 
     static List<ReportedValue> neverWalked() {
-        return List.of(told("walked: none", "easiest gear", Direction.RIGHT, "every climb was ridden"));
+        return List.of(told("walked: none", Topics.EASIEST_GEAR, Direction.RIGHT, "every climb was ridden"));
     }
 
     /** Walking a piece; only for want of a gear does it bear on the gears. */
     static List<ReportedValue> walked(String what, String reason) {
-        return reason.equals("gear") ? List.of(told(what, "easiest gear", Direction.LESS, "an easier gear would have been ridden")) : List.of();
+        return reason.equals("gear") ? List.of(told(what, Topics.EASIEST_GEAR, Direction.LESS, "an easier gear would have been ridden")) : List.of();
     }
 
     /** What ran out did not suffice; what else there was did, but for what is carried for mishaps. */
     static List<ReportedValue> ranOut(List<String> out) {
         List<ReportedValue> all = new ArrayList<>();
-        for (Map.Entry<String, String> each : RUNS_OUT.entrySet()) {
+        for (Map.Entry<String, Topic> each : RUNS_OUT.entrySet()) {
             boolean gone = out.contains(each.getKey());
             boolean forMishaps = each.getKey().equals("plugs") || each.getKey().equals("tubes");
             if (gone) {
@@ -201,7 +203,7 @@ public final class OutcomeTable {
         return all;
     }
 
-    private static ReportedValue told(String what, String topic, Direction way, String why) {
-        return new ReportedValue(what, Topics.of(topic), way, why);
+    private static ReportedValue told(String what, Topic topic, Direction way, String why) {
+        return new ReportedValue(what, topic, way, why);
     }
 }

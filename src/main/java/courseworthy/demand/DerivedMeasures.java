@@ -2,6 +2,7 @@ package courseworthy.demand;
 
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
+import courseworthy.topic.End;
 import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -21,17 +22,15 @@ public final class DerivedMeasures {
     /** The narrowest tyres are known once the kind of bike is, before widths are (computing). */
     private static final int NARROWEST_AFTER = 1;
     /** Widths that are tried, mm: those of the topic (computing). */
-    private static final int NARROWEST = (int) Topics.of("front tyre width").least();
-    private static final int WIDEST = (int) Topics.of("front tyre width").most();
+    private static final int NARROWEST = (int) Topics.FRONT_TYRE_WIDTH.least();
+    private static final int WIDEST = (int) Topics.FRONT_TYRE_WIDTH.most();
     /** Pressures are known once widths, casings and inserts are: the layer (computing). */
     private static final int PRESSURES_AFTER = 5;
 
-    private static final String FORK_TRAVEL = "fork travel";
-
     private static final Set<Measure> READ = Collections.unmodifiableSet(EnumSet.of(Measure.START_LINE_MASS, Measure.BIKE_AT_HAND,
             Measure.PAVED_SHARE, Measure.WORST_ROUGHNESS, Measure.PRESSURE_CEILING));
-    private static final List<String> TOPICS_READ = List.of("bike", "front tyre width", "rear tyre width", "front tyre casing",
-            "rear tyre casing", "front insert", "rear insert", FORK_TRAVEL);
+    private static final List<Topic> TOPICS_READ = List.of(Topics.BIKE, Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH, Topics.FRONT_TYRE_CASING,
+            Topics.REAR_TYRE_CASING, Topics.FRONT_INSERT, Topics.REAR_INSERT, Topics.FORK_TRAVEL);
     private static final Set<Measure> REAR_TRAVEL = Collections.unmodifiableSet(EnumSet.of(Measure.SHORTEST_REAR_TRAVEL, Measure.LONGEST_REAR_TRAVEL));
 
     private DerivedMeasures() {
@@ -43,7 +42,7 @@ public final class DerivedMeasures {
     }
 
     /** The topics from which measures derive. */
-    public static List<String> topicsRead() {
+    public static List<Topic> topicsRead() {
         return TOPICS_READ;
     }
 
@@ -51,16 +50,16 @@ public final class DerivedMeasures {
      * The topics on which one measure hangs: the bike, and what is settled on its own wheel; the bike alone for a figure of the bike at hand;
      * the fork's travel for what goes with it; none where it is what it is.
      */
-    public static List<String> topicsRead(Measure measure) {
-        List<String> out = new ArrayList<>();
+    public static List<Topic> topicsRead(Measure measure) {
+        List<Topic> out = new ArrayList<>();
         if (measure.ofTheBike()) {
-            out.add(TOPICS_READ.get(0));
+            out.add(Topics.BIKE);
         } else if (REAR_TRAVEL.contains(measure)) {
-            out.add(FORK_TRAVEL);
+            out.add(Topics.FORK_TRAVEL);
         } else if (measure.derived()) {
             String wheel = measure.written().substring(0, measure.written().indexOf(' '));
-            for (String topic : TOPICS_READ) {
-                if (topic.equals("bike") || topic.startsWith(wheel)) {
+            for (Topic topic : TOPICS_READ) {
+                if (topic == Topics.BIKE || topic.end() != null && topic.end().word().equals(wheel)) {
                     out.add(topic);
                 }
             }
@@ -87,7 +86,7 @@ public final class DerivedMeasures {
             narrowest(true, demands, settled, out);
             narrowest(false, demands, settled, out);
         }
-        if (layer == Topics.of(FORK_TRAVEL).layer()) {
+        if (layer == Topics.FORK_TRAVEL.layer()) {
             rearTravel(settled, out);
         }
         if (layer == PRESSURES_AFTER) {
@@ -98,7 +97,7 @@ public final class DerivedMeasures {
     }
 
     private static void rearTravel(Map<Topic, SettledTopic> settled, Map<Measure, MeasureValue> out) {
-        SettledTopic fork = known(settled, FORK_TRAVEL);
+        SettledTopic fork = known(settled, Topics.FORK_TRAVEL);
         if (fork != null) {
             double travel = fork.topic().resolution().base(fork.value());
             double apart = RuleValue.TRAVEL_DIFFERENCE.inBase();
@@ -110,15 +109,15 @@ public final class DerivedMeasures {
     private static void pressures(boolean front, Demands demands, Map<Topic, SettledTopic> settled, Map<Measure, MeasureValue> out) {
         BikeKind kind = kind(demands, settled);
         MeasureValue mass = demands.get(Measure.START_LINE_MASS);
-        String side = front ? "front" : "rear";
-        SettledTopic width = known(settled, side + " tyre width");
+        End side = front ? End.FRONT : End.REAR;
+        SettledTopic width = known(settled, Topics.FRONT_TYRE_WIDTH.at(side));
         if (kind == null || mass == null || width == null || width.value() <= 0) {
             return;
         }
         Range load = base(Measure.START_LINE_MASS, mass).times(front ? kind.frontShare() : 1 - kind.frontShare());
         double metres = width.topic().resolution().base(width.value());
         boolean offRoad = !hard(demands);
-        TyrePressure tyre = new TyrePressure(metres, word(settled, side + " tyre casing"), "fitted".equals(word(settled, side + " insert")),
+        TyrePressure tyre = new TyrePressure(metres, word(settled, Topics.FRONT_TYRE_CASING.at(side)), "fitted".equals(word(settled, Topics.FRONT_INSERT.at(side))),
                 offRoad);
         put(out, front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE, told(tyre.reference(load)));
         put(out, front ? Measure.FRONT_PRESSURE_FLOOR : Measure.REAR_PRESSURE_FLOOR, tyre.floor(load, worst(demands)));
@@ -161,7 +160,7 @@ public final class DerivedMeasures {
     }
 
     private static BikeKind kind(Demands demands, Map<Topic, SettledTopic> settled) {
-        SettledTopic bike = known(settled, "bike");
+        SettledTopic bike = known(settled, Topics.BIKE);
         if (bike != null) {
             return BikeKind.of(bike.text());
         }
@@ -170,12 +169,12 @@ public final class DerivedMeasures {
     }
 
     /** What is settled on a topic, or null where it is not, does not apply or is not possible. */
-    private static SettledTopic known(Map<Topic, SettledTopic> settled, String topic) {
-        SettledTopic on = settled.get(Topics.of(topic));
+    private static SettledTopic known(Map<Topic, SettledTopic> settled, Topic topic) {
+        SettledTopic on = settled.get(topic);
         return on != null && on.known() ? on : null;
     }
 
-    private static String word(Map<Topic, SettledTopic> settled, String topic) {
+    private static String word(Map<Topic, SettledTopic> settled, Topic topic) {
         SettledTopic on = known(settled, topic);
         return on == null ? "" : on.text();
     }

@@ -177,7 +177,7 @@ public enum Measure {
             "Time lost by riding on alone after a stop, as the rider puts it"),
     USED_BAR_WIDTH("used bar width", Holder.quantity(Unit.MM, "1"), 0,
             "Width of the bar the rider is used to"),
-    BIKE_AT_HAND("bike at hand", MeasureScale.options(Topics.of("bike").options()), 0,
+    BIKE_AT_HAND("bike at hand", MeasureScale.options(Topics.BIKE.options()), 0,
             "The kind of bike the rider has"),
     RIM_INNER_WIDTH("rim inner width", Holder.quantity(Unit.MM, "1"), Holder.BIKE,
             "Inner width of the rims at hand"),

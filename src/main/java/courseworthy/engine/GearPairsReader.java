@@ -19,9 +19,9 @@ final class GearPairsReader {
     private static final Pattern RINGS = Pattern.compile("([2-6][0-9])(?:/([2-6][0-9]))?");
     private static final Pattern TEETH = Pattern.compile("9|[1-5][0-9]");
     private static final Pattern CASSETTE = Pattern.compile("([0-9]+)-([0-9]+) [a-z]+");
-    private static final Topic EASIEST = Topics.of("easiest gear");
-    private static final Topic HARDEST = Topics.of("hardest gear");
-    private static final Topic STEP = Topics.of("largest step");
+    private static final Topic EASIEST = Topics.EASIEST_GEAR;
+    private static final Topic HARDEST = Topics.HARDEST_GEAR;
+    private static final Topic STEP = Topics.LARGEST_STEP;
 
     private final String file;
     private final Faults faults;
@@ -71,7 +71,7 @@ final class GearPairsReader {
     }
 
     private void group(FieldReader fields) {
-        List<String> bikes = words(fields, "bikes", Topics.of("bike").options());
+        List<String> bikes = words(fields, "bikes", Topics.BIKE.options());
         List<String> with = words(fields, "cassettes", new ArrayList<>(cassettes.keySet()));
         for (Node item : fields.items("rings")) {
             Matcher rings = RINGS.matcher(item instanceof Node.Scalar scalar ? scalar.text() : "");

@@ -10,6 +10,7 @@ import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.LeadingReason;
 import courseworthy.task.MissingInputs;
 import courseworthy.task.UsualDifference;
+import courseworthy.topic.TopicGroup;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -108,14 +109,9 @@ public final class BriefReport {
 
     private Section.Builder setUp() {
         Section.Builder out = Section.builder(SET_UP, "Recommended set-up").aside("confidence");
-        for (TopicGroup group : TopicGroup.of(brief.decisions())) {
-            List<Definition> rows = new ArrayList<>();
-            for (Decision decision : group.decisions()) {
-                if (decision.status() != Status.NOT_APPLICABLE) {
-                    rows.add(row(decision));
-                }
-            }
-            out.definitions(group.title(), rows);
+        for (TopicGroup group : TopicGroup.values()) {
+            out.definitions(group.title(), brief.decisions().stream().filter(each -> each.topic().group() == group)
+                    .filter(each -> each.status() != Status.NOT_APPLICABLE).map(this::row).toList());
         }
         List<String> without = Phrases.without(brief.decisions());
         return out.remark(without.isEmpty() ? "" : "Does not apply to this bike: " + String.join(", ", without) + ".").remark(CONFIDENCE_MEANS);

@@ -2,6 +2,7 @@ package courseworthy.report;
 
 import courseworthy.ride.Range;
 import courseworthy.task.CompareResult;
+import courseworthy.topic.Topics;
 import courseworthy.worth.BreakEven;
 import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.SetUp;
@@ -105,7 +106,7 @@ public final class CompareReport {
         if (setUp.changes().isEmpty() && setUp.refused().isEmpty()) {
             out.add(RichText.of("Nothing differs from the recommendation."));
         }
-        if (setUp.changes().stream().anyMatch(each -> each.topic().name().equals("bike"))) {
+        if (setUp.changes().stream().anyMatch(each -> each.topic() == Topics.BIKE)) {
             out.add(RichText.of("The ride is recalculated on this bike: where it is not your own, with the usual mass, tyres and position of its kind."));
         }
         if (!setUp.uncounted().isEmpty()) {

@@ -6,6 +6,7 @@ import courseworthy.ride.Endurance;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.task.Brief;
+import courseworthy.topic.Topics;
 import courseworthy.units.RuleValue;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Gap;
@@ -280,7 +281,7 @@ final class PlanReport {
         }
         String sun = Double.isNaN(light.rise()) || Double.isNaN(light.set()) ? "The sun does not both rise and set that day"
                 : "Sunrise " + ofDay(light.rise()) + ", sunset " + ofDay(light.set()) + dusk(light);
-        String lights = brief.on("lights").value() == null ? "" : "; lights: " + brief.on("lights").text();
+        String lights = brief.on(Topics.LIGHTS).value() == null ? "" : "; lights: " + brief.on(Topics.LIGHTS).text();
         if (summary.beforeSunset() == null) {
             return sun + lights + ".";
         }

@@ -10,6 +10,9 @@ import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.ride.Range;
 import courseworthy.sheet.SheetInForce;
+import courseworthy.topic.End;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -27,8 +30,8 @@ public final class SeasonReport {
             "Fit is judged only from what your file says. Before you spend money: measure, and ask the manufacturer or a qualified mechanic.");
 
     /** The decisions that tell most of a set-up at a glance. */
-    private static final List<String> FIRST = List.of("bike", "fork travel", "rear travel", "seatpost", "front tyre width", "rear tyre width",
-            "front tyre casing", "rear tyre casing", "front tyre tread", "rear tyre tread", "easiest gear", "hardest gear", "power meter");
+    private static final List<Topic> FIRST = List.of(Topics.BIKE, Topics.FORK_TRAVEL, Topics.REAR_TRAVEL, Topics.SEATPOST, Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH,
+            Topics.FRONT_TYRE_CASING, Topics.REAR_TYRE_CASING, Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD, Topics.EASIEST_GEAR, Topics.HARDEST_GEAR, Topics.POWER_METER);
 
     private SeasonReport() {
     }
@@ -113,13 +116,12 @@ public final class SeasonReport {
             values.put(each.topic(), each.value());
         }
         List<String> out = new ArrayList<>();
-        for (String topic : FIRST) {
-            String value = values.get(topic);
-            String other = topic.startsWith("front ") ? values.get("rear " + topic.substring(6)) : null;
-            if (value == null || topic.startsWith("rear tyre") && value.equals(values.get("front " + topic.substring(5)))) {
-                continue;
+        for (Topic topic : FIRST) {
+            String value = values.get(topic.name());
+            boolean same = value != null && topic.otherEnd() != null && value.equals(values.get(topic.otherEnd().name()));
+            if (value != null && !(same && topic.end() == End.REAR)) {
+                out.add((same ? "both tyres' " + topic.plain().substring("tyre ".length()) : topic.name()) + " " + value);
             }
-            out.add((value.equals(other) ? "both tyres' " + topic.substring("front tyre ".length()) : topic) + " " + value);
         }
         return String.join(", ", out) + ".";
     }

@@ -5,6 +5,8 @@ import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.task.Brief;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import courseworthy.worth.PressureSettings;
 import courseworthy.worth.TyreSetting;
@@ -42,16 +44,16 @@ final class SetUpSummary {
         PressureSettings set = brief.outlook().pressures();
         List<String> out = new ArrayList<>();
         if (set != null) {
-            pressure(out, "front ", brief, set.front());
-            pressure(out, "rear ", brief, set.rear());
+            pressure(out, Topics.FRONT_TYRE_PRESSURE, brief, set.front());
+            pressure(out, Topics.REAR_TYRE_PRESSURE, brief, set.rear());
         }
         return out.isEmpty() ? ", see THE BUILD" : ", see THE BUILD; its tyres: " + String.join(", ", out);
     }
 
-    private static void pressure(List<String> out, String end, Brief brief, TyreSetting tyre) {
+    private static void pressure(List<String> out, Topic pressure, Brief brief, TyreSetting tyre) {
         String text = tyre == null ? "" : PressureSteps.text(tyre.start(), tyre.ceiling());
-        if (tyre != null && !text.equals(new SetUpSummary(brief.decisions(), brief.demands()).value(end + "tyre pressure"))) {
-            out.add(end + text);
+        if (tyre != null && !text.equals(new SetUpSummary(brief.decisions(), brief.demands()).value(pressure))) {
+            out.add(pressure.end().word() + " " + text);
         }
     }
 
@@ -59,9 +61,9 @@ final class SetUpSummary {
         return new SetUpSummary(decisions, demands).entries();
     }
 
-    private Decision on(String topic) {
+    private Decision on(Topic topic) {
         for (Decision decision : decisions) {
-            if (decision.topic().name().equals(topic)) {
+            if (decision.topic().equals(topic)) {
                 return decision;
             }
         }
@@ -70,12 +72,12 @@ final class SetUpSummary {
 
     private List<Entry> entries() {
         List<Entry> out = new ArrayList<>();
-        add(out, "Bike", one("bike"), after("fork ", "fork travel"), after("rear ", "rear travel"), seatpost());
-        add(out, "Tyres", both("tyre width", ""), both("tyre tread", " tread"), both("tyre casing", " casing"), insert());
-        add(out, "Pressure", after("front ", "front tyre pressure"), after("rear ", "rear tyre pressure"));
-        add(out, "Wheels", both("rim material", ""), both("rim depth", ""));
-        add(out, "Gears", gears(), before("chainrings", value("chainrings").equals("two") ? " chainrings" : " chainring"));
-        add(out, "Carry", water(), before("food", " food"), count("plugs", "plug"), count("tube", "tube"), lights());
+        add(out, "Bike", one(Topics.BIKE), after("fork ", Topics.FORK_TRAVEL), after("rear ", Topics.REAR_TRAVEL), seatpost());
+        add(out, "Tyres", both(Topics.FRONT_TYRE_WIDTH, ""), both(Topics.FRONT_TYRE_TREAD, " tread"), both(Topics.FRONT_TYRE_CASING, " casing"), insert());
+        add(out, "Pressure", after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
+        add(out, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
+        add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
+        add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBE, "tube"), lights());
         return out;
     }
 
@@ -92,14 +94,14 @@ final class SetUpSummary {
     }
 
     /** The decision's text; empty where it does not apply. */
-    private String value(String topic) {
+    private String value(Topic topic) {
         Decision decision = on(topic);
         return decision.status() == Decision.Status.NOT_APPLICABLE ? "" : decision.text();
     }
 
     /** A mark where advice on any of these was divided. */
-    private String mark(String... topics) {
-        for (String topic : topics) {
+    private String mark(Topic... topics) {
+        for (Topic topic : topics) {
             if (on(topic).standing() == Decision.Standing.SPLIT) {
                 return " (split)";
             }
@@ -107,47 +109,46 @@ final class SetUpSummary {
         return "";
     }
 
-    private String one(String topic) {
+    private String one(Topic topic) {
         return value(topic) + mark(topic);
     }
 
-    private String before(String topic, String noun) {
+    private String before(Topic topic, String noun) {
         String value = value(topic);
         return value.isEmpty() ? "" : value + noun + mark(topic);
     }
 
-    private String after(String noun, String topic) {
+    private String after(String noun, Topic topic) {
         String value = value(topic);
         return value.isEmpty() ? "" : noun + value + mark(topic);
     }
 
     /** Front and rear: one value where they are equal. */
-    private String both(String topic, String noun) {
-        String front = "front " + topic;
-        String rear = "rear " + topic;
+    private String both(Topic front, String noun) {
+        Topic rear = front.otherEnd();
         String value = value(front);
-        String same = noun.isEmpty() && topic.endsWith("width") ? " front and rear" : noun;
+        String same = front == Topics.FRONT_TYRE_WIDTH ? " front and rear" : noun;
         String values = value.equals(value(rear)) ? value + same : value + " front and " + value(rear) + " rear" + noun;
         return values + mark(front, rear);
     }
 
     /** Teeth of one real pair where there is one, else the ratios. */
     private String gears() {
-        String[] easiest = alternatives("easiest gear");
-        String[] hardest = alternatives("hardest gear");
+        String[] easiest = alternatives(Topics.EASIEST_GEAR);
+        String[] hardest = alternatives(Topics.HARDEST_GEAR);
         String gears = easiest[0] + " to " + hardest[0];
         for (String easy : easiest) {
             for (String hard : hardest) {
                 if (ring(easy).equals(ring(hard))) {
-                    return easy + " to " + hard + mark("easiest gear", "hardest gear");
+                    return easy + " to " + hard + mark(Topics.EASIEST_GEAR, Topics.HARDEST_GEAR);
                 }
             }
         }
-        return gears + mark("easiest gear", "hardest gear");
+        return gears + mark(Topics.EASIEST_GEAR, Topics.HARDEST_GEAR);
     }
 
     /** Pairs of ring and sprocket that have the decided ratio; the ratio itself where none is known. */
-    private String[] alternatives(String topic) {
+    private String[] alternatives(Topic topic) {
         String label = on(topic).label();
         return label.isEmpty() ? new String[] {value(topic)} : label.split(" or ");
     }
@@ -158,32 +159,32 @@ final class SetUpSummary {
     }
 
     private String insert() {
-        boolean front = value("front insert").equals("fitted");
-        boolean rear = value("rear insert").equals("fitted");
+        boolean front = value(Topics.FRONT_INSERT).equals("fitted");
+        boolean rear = value(Topics.REAR_INSERT).equals("fitted");
         return front && rear ? "inserts" : front ? "insert in front" : rear ? "insert at the rear" : "";
     }
 
     private String seatpost() {
-        String stroke = value("dropper stroke");
-        return stroke.isEmpty() ? before("seatpost", " seatpost") : "dropper " + stroke + mark("seatpost", "dropper stroke");
+        String stroke = value(Topics.DROPPER_STROKE);
+        return stroke.isEmpty() ? before(Topics.SEATPOST, " seatpost") : "dropper " + stroke + mark(Topics.SEATPOST, Topics.DROPPER_STROKE);
     }
 
     /** What the start is left with, and the most from a tap on the way; for an unknown gap or in unknown heat a least amount. */
     private String water() {
         MeasureValue most = demands.get(Measure.WATER_OVER_THE_HOTTEST_GAP);
         boolean known = most != null && demands.known(Measure.HOTTEST_TEMPERATURE);
-        Long start = on("water").value();
+        Long start = on(Topics.WATER).value();
         String later = most == null || start == null || most.mid() <= start ? ""
                 : " (up to " + Measure.WATER_OVER_THE_HOTTEST_GAP.scale().text(most.mid()) + " on the way)";
-        return (known ? "" : "at least ") + before("water", " water") + later;
+        return (known ? "" : "at least ") + before(Topics.WATER, " water") + later;
     }
 
     private String lights() {
-        String lights = value("lights");
-        return lights.equals("none") || lights.isEmpty() ? "" : "lights " + lights + mark("lights");
+        String lights = value(Topics.LIGHTS);
+        return lights.equals("none") || lights.isEmpty() ? "" : "lights " + lights + mark(Topics.LIGHTS);
     }
 
-    private String count(String topic, String noun) {
+    private String count(Topic topic, String noun) {
         String number = value(topic);
         return number.isEmpty() || number.equals("0") ? "" : number + " " + noun + (number.equals("1") ? "" : "s") + mark(topic);
     }

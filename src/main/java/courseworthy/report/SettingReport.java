@@ -3,6 +3,8 @@ package courseworthy.report;
 import courseworthy.build.BuildCall;
 import courseworthy.demand.DayDemands;
 import courseworthy.task.Brief;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.PressureSettings;
@@ -157,12 +159,12 @@ final class SettingReport {
     }
 
     /** What is to be set on one topic, in full; empty where the topic is none of these. */
-    static List<String> details(DayOutlook outlook, String topic) {
+    static List<String> details(DayOutlook outlook, Topic topic) {
         PressureSettings pressures = outlook.pressures();
-        if (pressures != null && topic.equals("front tyre pressure") && pressures.front() != null) {
+        if (pressures != null && topic == Topics.FRONT_TYRE_PRESSURE && pressures.front() != null) {
             return pressure(pressures, pressures.front());
         }
-        if (pressures != null && topic.equals("rear tyre pressure") && pressures.rear() != null) {
+        if (pressures != null && topic == Topics.REAR_TYRE_PRESSURE && pressures.rear() != null) {
             return pressure(pressures, pressures.rear());
         }
         SuspensionSettings suspension = outlook.suspension();
@@ -170,19 +172,16 @@ final class SettingReport {
         if (suspension == null) {
             return out;
         }
-        switch (topic) {
-            case "front sag" -> sagged(out, "Fork: ", suspension.front());
-            case "rear sag" -> sagged(out, "Rear: ", suspension.rear());
-            case "rebound" -> turned(out, suspension.rebound(), suspension.shockRebound(), "rebound clicks");
-            case "compression" -> turned(out, suspension.compression(), suspension.shockCompression(), "compression clicks");
-            case "lockout" -> {
-                if (suspension.lockout() != null) {
-                    out.add("Lockout: " + suspension.lockout() + lockout(suspension.lockout()) + ".");
-                }
-            }
-            default -> {
-                return out;
-            }
+        if (topic == Topics.FRONT_SAG) {
+            sagged(out, "Fork: ", suspension.front());
+        } else if (topic == Topics.REAR_SAG) {
+            sagged(out, "Rear: ", suspension.rear());
+        } else if (topic == Topics.REBOUND) {
+            turned(out, suspension.rebound(), suspension.shockRebound(), "rebound clicks");
+        } else if (topic == Topics.COMPRESSION) {
+            turned(out, suspension.compression(), suspension.shockCompression(), "compression clicks");
+        } else if (topic == Topics.LOCKOUT && suspension.lockout() != null) {
+            out.add("Lockout: " + suspension.lockout() + lockout(suspension.lockout()) + ".");
         }
         if (!out.isEmpty()) {
             out.add(CHART);

@@ -4,6 +4,7 @@ import courseworthy.decision.Decision;
 import courseworthy.report.ItemList.Item;
 import courseworthy.task.Brief;
 import courseworthy.task.TopicResult;
+import courseworthy.topic.Topic;
 import courseworthy.worth.Alternative;
 import courseworthy.worth.Worth;
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ public final class TopicReport {
         return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();
     }
 
-    private static Section.Builder settings(Brief brief, String topic) {
+    private static Section.Builder settings(Brief brief, Topic topic) {
         return Section.builder("settings", "To set").bullets(SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
     }
 
@@ -62,8 +63,8 @@ public final class TopicReport {
                 .paragraph(decided && lost.isEmpty() ? "No rule recommends anything else." : "").items(lost));
     }
 
-    private static Section.Builder unchecked(Brief brief, String topic) {
-        List<RichText> lines = brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic))
+    private static Section.Builder unchecked(Brief brief, Topic topic) {
+        List<RichText> lines = brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic.name()))
                 .map(rule -> RichText.ofQuoted(rule.author().rule() + ": needs " + String.join(", ", rule.wanting()) + " (" + rule.author().where() + ")"))
                 .toList();
         return Section.builder("unchecked", "Rules not checked: missing information").bullets(lines);

@@ -43,34 +43,27 @@ public final class WorthReport {
         if (brief.worths() == null || !brief.worths().known()) {
             return out;
         }
-        add(out, "easiest gear", brief);
-        add(out, "hardest gear", brief);
-        add(out, "rear tyre casing", brief);
-        add(out, "aero extensions", brief);
+        for (Topic topic : List.of(Topics.EASIEST_GEAR, Topics.HARDEST_GEAR, Topics.REAR_TYRE_CASING, Topics.AERO_EXTENSIONS)) {
+            String line = terse(topic, brief);
+            if (!line.isEmpty()) {
+                out.add(new Entry(topic.name(), line));
+            }
+        }
         out.add(new Entry("mass", "1 kg less saves " + Figures.time(brief.worths().perKilogram()) + "."));
         return out;
     }
 
-    private static void add(List<Entry> out, String topic, Brief brief) {
-        String line = terse(topic, brief);
-        if (!line.isEmpty()) {
-            out.add(new Entry(topic, line));
-        }
-    }
-
     /** The leading figure on a topic; empty where the plain brief has none. */
-    public static String terse(String topic, Brief brief) {
+    public static String terse(Topic topic, Brief brief) {
         WorthCalculator worths = brief.worths();
         if (worths == null || !worths.known()) {
             return "";
         }
-        return switch (topic) {
-            case "easiest gear" -> steep(brief);
-            case "hardest gear" -> worths.topSpeed() == null ? "" : "Spun out from " + Figures.speed(worths.topSpeed()) + ".";
-            case "rear tyre casing" -> casing(worths);
-            case "aero extensions" -> aero(brief);
-            default -> "";
-        };
+        if (topic == Topics.HARDEST_GEAR) {
+            return worths.topSpeed() == null ? "" : "Spun out from " + Figures.speed(worths.topSpeed()) + ".";
+        }
+        return topic == Topics.EASIEST_GEAR ? steep(brief) : topic == Topics.REAR_TYRE_CASING ? casing(worths)
+                : topic == Topics.AERO_EXTENSIONS ? aero(brief) : "";
     }
 
     private static String steep(Brief brief) {
@@ -91,7 +84,7 @@ public final class WorthReport {
     }
 
     private static String casing(WorthCalculator worths) {
-        Worth worth = worths.on(Topics.of("rear tyre casing"));
+        Worth worth = worths.on(Topics.REAR_TYRE_CASING);
         if (worth == null) {
             return "";
         }
@@ -101,7 +94,7 @@ public final class WorthReport {
     }
 
     private static String aero(Brief brief) {
-        Decision decision = brief.on("aero extensions");
+        Decision decision = brief.on(Topics.AERO_EXTENSIONS);
         if (decision.value() == null || !decision.text().equals("fitted")) {
             return "";
         }

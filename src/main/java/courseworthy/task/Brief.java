@@ -8,6 +8,7 @@ import courseworthy.decision.Decision.Standing;
 import courseworthy.demand.Demands;
 import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.SheetInForce;
+import courseworthy.topic.Topic;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
@@ -74,9 +75,9 @@ public record Brief(CourseSummary course, String event, String rider, String rol
     }
 
     /** The decision on a topic. */
-    public Decision on(String topic) {
+    public Decision on(Topic topic) {
         for (Decision decision : decisions) {
-            if (decision.topic().name().equals(topic)) {
+            if (decision.topic().equals(topic)) {
                 return decision;
             }
         }

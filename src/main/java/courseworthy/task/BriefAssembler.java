@@ -16,6 +16,7 @@ import courseworthy.rider.Rider;
 import courseworthy.sheet.Sheet;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.task.Brief.LeaveAlone;
+import courseworthy.topic.Topics;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.WorthCalculator;
 import java.util.ArrayList;
@@ -97,7 +98,7 @@ public final class BriefAssembler {
         if (decision.value() == null) {
             return false;
         }
-        if (decision.topic().name().equals("bar width")) {
+        if (decision.topic() == Topics.BAR_WIDTH) {
             MeasureValue used = call.demands().get(Measure.USED_BAR_WIDTH);
             return used != null && used.mid() == decision.value();
         }

@@ -67,7 +67,7 @@ public final class BriefTask {
         Topic topic = Workspace.topic("--topic", name);
         BriefResult answer = new BriefTask(workspace, true, false).answer(request);
         List<Flip> flips = WhyTask.flips(answer.rules(), answer.call(), topic, progress).any();
-        return new TopicResult(answer.brief(), topic.name(), flips);
+        return new TopicResult(answer.brief(), topic, flips);
     }
 
     private BriefResult answer(Request request) {
@@ -136,7 +136,7 @@ public final class BriefTask {
 
     /** Of the build's gears; where those are not known, or there is no build, of the recommended ones. */
     static GearShortfall shortfall(Call call, Call mounted, RideInput ride) {
-        boolean build = mounted != call && mounted.on(Topics.of("easiest gear")).value() != null;
+        boolean build = mounted != call && mounted.on(Topics.EASIEST_GEAR).value() != null;
         GearShortfall out = GearShortfall.of(build ? mounted : call, ShippedRules.realPairs(), ride::on);
         return out == null || !build ? out : out.ofABuild();
     }

@@ -5,6 +5,8 @@ import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.event.Event;
+import courseworthy.topic.End;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.RuleValue;
@@ -32,19 +34,19 @@ public final class Cautions {
     }
 
     private void onTheBike() {
-        wheel("front", Measure.FRONT_REFERENCE_PRESSURE, Measure.NARROWEST_FRONT_TYRE);
-        wheel("rear", Measure.REAR_REFERENCE_PRESSURE, Measure.NARROWEST_REAR_TYRE);
+        wheel(End.FRONT, Measure.FRONT_REFERENCE_PRESSURE, Measure.NARROWEST_FRONT_TYRE);
+        wheel(End.REAR, Measure.REAR_REFERENCE_PRESSURE, Measure.NARROWEST_REAR_TYRE);
         say(true,
                 "Markings on the part, the manufacturer's instructions and the event's rules take precedence over this page.");
-        say(decided("front tyre pressure") || decided("rear tyre pressure"),
+        say(decided(Topics.FRONT_TYRE_PRESSURE) || decided(Topics.REAR_TYRE_PRESSURE),
                 "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above " + RuleValue.HOOKLESS_PRESSURE.text()
                         + ", and only tyres marked for them.");
         String atHand = word(Measure.BIKE_AT_HAND);
-        String called = call.on(Topics.of("bike")).text();
+        String called = call.on(Topics.BIKE).text();
         warn(call.demands().setsFiguresAside(),
                 "Rims, markings, clearance and whatever else your files give for your " + atHand + " bike apply to no other. They are not known for the " + called
                         + " bike recommended here: give them under bike, with its kind.");
-        warn(!atHand.isEmpty() && decided("bike") && !atHand.equals(called) && !call.demands().setsFiguresAside(),
+        warn(!atHand.isEmpty() && decided(Topics.BIKE) && !atHand.equals(called) && !call.demands().setsFiguresAside(),
                 "Your files give a " + atHand + " bike. Nothing is known of the " + called + " bike recommended here: give its rims, markings and"
                         + " clearance under bike, with its kind.");
         say(!known(Measure.LOWER_MARKING),
@@ -67,15 +69,15 @@ public final class Cautions {
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
                         + " brake by itself is tested at " + RuleValue.BRAKE_HEAT_TEST.text() + " or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
-        warn(decided("aero extensions", "fitted"),
+        warn(decided(Topics.AERO_EXTENSIONS, "fitted"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");
-        say(decided("aero extensions", "fitted") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
+        say(decided(Topics.AERO_EXTENSIONS, "fitted") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
                 "Whether the event allows aero extensions is not given: ask before you fit them.");
     }
 
     private void onTheDay() {
-        say(decided("water"),
+        say(decided(Topics.WATER),
                 "Drink to thirst and never more than you sweat: if you gain mass on a ride you drank too much, which is dangerous. If you are ill or on medication, ask a doctor first, in heat above all, and stop"
                         + " if you feel dizzy, cold or confused.");
         say(!known(Measure.WATER_OVER_THE_HOTTEST_GAP) || !known(Measure.HOTTEST_TEMPERATURE),
@@ -114,19 +116,19 @@ public final class Cautions {
     }
 
     /** Where what may be pumped is less than the load asks for: what it takes, with figures. */
-    private void wheel(String end, Measure reference, Measure narrowest) {
-        Decision width = call.on(Topics.of(end + " tyre width"));
+    private void wheel(End end, Measure reference, Measure narrowest) {
+        Decision width = call.on(Topics.FRONT_TYRE_WIDTH.at(end));
         if (width.value() == null || !known(Measure.PRESSURE_CEILING) || !known(reference)) {
             return;
         }
         double ceiling = base(Measure.PRESSURE_CEILING);
         String most = PressureSteps.text(PressureSteps.down(ceiling), ceiling);
         if (base(reference) > ceiling + 1) {
-            warn(true, "The " + end + " tyre needs " + PressureSteps.text(base(reference), null) + " at " + width.text() + ", and no more than " + most
+            warn(true, "The " + end.word() + " tyre needs " + PressureSteps.text(base(reference), null) + " at " + width.text() + ", and no more than " + most
                     + " may go into it. " + (known(narrowest) ? "It takes " + word(narrowest) + " or wider, which is not possible here: " : "")
                     + "take another wheel and tyre, marked for the pressure, or a bike that clears the width.");
         } else if (known(narrowest) && width.value() == call.demands().get(narrowest).mid()) {
-            warn(true, "The " + end + " tyre is only just wide enough for its load: narrower than " + word(narrowest) + " it would need more than the " + most
+            warn(true, "The " + end.word() + " tyre is only just wide enough for its load: narrower than " + word(narrowest) + " it would need more than the " + most
                     + " that may go into it.");
         }
     }
@@ -148,12 +150,12 @@ public final class Cautions {
         }
     }
 
-    private boolean decided(String topic) {
-        return call.on(Topics.of(topic)).value() != null;
+    private boolean decided(Topic topic) {
+        return call.on(topic).value() != null;
     }
 
-    private boolean decided(String topic, String word) {
-        Decision decision = call.on(Topics.of(topic));
+    private boolean decided(Topic topic, String word) {
+        Decision decision = call.on(topic);
         return decision.value() != null && decision.topic().text(decision.value()).equals(word);
     }
 

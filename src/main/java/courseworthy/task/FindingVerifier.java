@@ -166,7 +166,7 @@ public final class FindingVerifier implements WitnessTrial {
             return List.of(on);
         }
         List<Topic> out = new ArrayList<>();
-        on.applies().forEach(applies -> out.add(Topics.of(applies.topic())));
+        on.applies().forEach(applies -> out.add(applies.topic()));
         return out;
     }
 
@@ -193,7 +193,7 @@ public final class FindingVerifier implements WitnessTrial {
     private Set<Topic> hangsOn(Topic topic, Rank weakest) {
         Set<Topic> out = new LinkedHashSet<>();
         for (Applies applies : topic.applies()) {
-            out.add(Topics.of(applies.topic()));
+            out.add(applies.topic());
         }
         for (Row row : byTopic.getOrDefault(topic, List.of())) {
             if (row.author().rank().compareTo(weakest) <= 0) {
@@ -214,7 +214,7 @@ public final class FindingVerifier implements WitnessTrial {
     private static Set<Topic> hangsOn(Row row) {
         Set<Topic> out = new LinkedHashSet<>(RuleInputs.topics(row));
         for (Measure measure : RuleInputs.measures(row)) {
-            DerivedMeasures.topicsRead(measure).forEach(name -> out.add(Topics.of(name)));
+            out.addAll(DerivedMeasures.topicsRead(measure));
         }
         return out;
     }

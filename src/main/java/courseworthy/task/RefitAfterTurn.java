@@ -43,7 +43,7 @@ record RefitAfterTurn(RuleSet rules, FitRules fit, Call call, Build build, Call 
 
     /** On the same bike where the same kind is called; the parts stay where no other can be built. */
     private Build build(Call second) {
-        Topic bike = Topics.of("bike");
+        Topic bike = Topics.BIKE;
         boolean same = second.on(bike).text().equals(call.on(bike).text());
         Build then = BuildFinder.of(second, workshop, date, new WorthCalculator(second, Sensitivity.of(second.demands())), fit, same ? build.bike().name() : null);
         return then.bike() == null ? build : then;

@@ -8,8 +8,6 @@ public final class BothEnds {
 
     /** The words in a name, or in the name of a measure that is its value, that stand for each end in turn. */
     public static final String WORDS = "front and rear";
-    private static final String FRONT = "front";
-    private static final String REAR = "rear";
 
     private BothEnds() {
     }
@@ -20,9 +18,8 @@ public final class BothEnds {
         if (one != null) {
             return List.of(one);
         }
-        Topic front = name.startsWith(WORDS + " ") ? Topics.find(at(FRONT, name)) : null;
-        Topic rear = front == null ? null : Topics.find(at(REAR, name));
-        return rear == null ? List.of() : List.of(front, rear);
+        Topic front = name.startsWith(WORDS + " ") ? Topics.find(at(End.FRONT, name)) : null;
+        return front == null || front.otherEnd() == null ? List.of() : List.of(front, front.otherEnd());
     }
 
     /** Every name of a topic, and after them those that stand for two. */
@@ -35,10 +32,9 @@ public final class BothEnds {
     /** The names that stand for two topics, in the order of the catalogue. */
     public static List<String> pairs() {
         List<String> out = new ArrayList<>();
-        for (String name : Topics.names()) {
-            String both = name.startsWith(FRONT + " ") ? WORDS + name.substring(FRONT.length()) : "";
-            if (topics(both).size() > 1) {
-                out.add(both);
+        for (Topic topic : Topics.all()) {
+            if (topic.end() == End.FRONT && topic.otherEnd() != null) {
+                out.add(WORDS + " " + topic.plain());
             }
         }
         return out;
@@ -51,10 +47,10 @@ public final class BothEnds {
 
     /** What a text on both ends says of the end of a topic; unchanged where it does not name both. */
     public static String at(Topic topic, String text) {
-        return at(topic.name().startsWith(REAR + " ") ? REAR : FRONT, text);
+        return at(topic.end() == End.REAR ? End.REAR : End.FRONT, text);
     }
 
-    private static String at(String end, String text) {
-        return text.replace(WORDS, end);
+    private static String at(End end, String text) {
+        return text.replace(WORDS, end.word());
     }
 }

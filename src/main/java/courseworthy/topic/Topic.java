@@ -1,10 +1,11 @@
 package courseworthy.topic;
 
+import courseworthy.units.Amount;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.Resolution;
 import courseworthy.units.Unit;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * One thing to decide. Values are whole ticks of the resolution for quantities, and positions in the list of options otherwise.
@@ -21,9 +22,12 @@ import java.util.Objects;
  * @param layer      when it settles; rules on it may test topics of earlier layers
  * @param safe       the safe side, to which ties and rounding go
  * @param applies    conditions on earlier topics, all of which must hold for the topic to make sense
+ * @param group      the topics that it is shown among
+ * @param work       what kind of work a change on it means
+ * @param notch      by how many ticks one part is a size from another (practice); 1 for options
  */
 public record Topic(String name, String about, Kind kind, Resolution resolution, long step, long least, long most,
-        List<String> options, long standard, int layer, Safe safe, List<Applies> applies) {
+        List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, long notch) {
 
     /** Quantities and ordered options can be bounded; options can be avoided or ruled out. */
     public enum Kind { QUANTITY, ORDERED, OPTIONS }
@@ -32,17 +36,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
     public enum Safe { UP, DOWN, NONE }
 
     /** The topic applies only where an earlier topic has one of some options. */
-    public record Applies(String topic, List<String> options) {
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Applies that && topic.equals(that.topic) && options.equals(that.options);
-        }
-
-        @Override
-        public int hashCode() {
-            return topic.hashCode();
-        }
+    public record Applies(Topic topic, List<String> options) {
     }
 
     /** A value as text with its unit. */
@@ -52,7 +46,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
 
     /** Whether it is a damper's setting, which is counted open from fully closed. */
     public boolean isDamping() {
-        return name.equals("rebound") || name.equals("compression");
+        return equals(Topics.REBOUND) || equals(Topics.COMPRESSION);
     }
 
     /** A decision's rounding step near a value, in ticks: pressures are told in wider steps where they are high. */
@@ -66,13 +60,30 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         return options.indexOf(word);
     }
 
-    /** Written out here, and in other records that are compared in every run: what the language supplies is slow to start. */
+    /** The end of the bike that its name begins with; null where it has none. */
+    public End end() {
+        return End.in(name);
+    }
+
+    /** The topic of the same at the other end of the bike; null where there is none. */
+    public Topic otherEnd() {
+        return end() == null ? null : at(end().other());
+    }
+
+    /** The topic of the same at an end of the bike, for one that names an end; null where there is none. */
+    public Topic at(End at) {
+        return Topics.find(at.word() + name.substring(end().word().length()));
+    }
+
+    /** What is at both ends without their names: {@code tyre width}; the whole name where it does not name an end. */
+    public String plain() {
+        return end() == null ? name : name.substring(end().word().length() + 1);
+    }
+
+    /** By name, written out as in other records that are compared in every run: what the language supplies is slow to start. */
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Topic that && name.equals(that.name) && about.equals(that.about) && kind == that.kind
-                && Objects.equals(resolution, that.resolution) && step == that.step && least == that.least && most == that.most
-                && options.equals(that.options) && standard == that.standard && layer == that.layer && safe == that.safe
-                && applies.equals(that.applies);
+        return this == other || other instanceof Topic that && name.equals(that.name);
     }
 
     /** By name alone: topics are the keys of many maps. */
@@ -84,5 +95,124 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
     @Override
     public String toString() {
         return name;
+    }
+
+    /** A topic of a quantity in steps of a resolution. */
+    public static Builder quantity(String name, Unit unit, String resolution) {
+        return new Builder(name, Kind.QUANTITY, Resolution.of(unit, resolution), List.of());
+    }
+
+    /** A topic of options, from least to most. */
+    public static Builder ordered(String name, String... options) {
+        return new Builder(name, Kind.ORDERED, null, List.of(options));
+    }
+
+    /** A topic of options without order. */
+    public static Builder options(String name, String... options) {
+        return new Builder(name, Kind.OPTIONS, null, List.of(options));
+    }
+
+    /** A builder of a topic, which has no safe side and applies always unless that is said. */
+    public static final class Builder {
+
+        private final String name;
+        private final Kind kind;
+        private final Resolution resolution;
+        private final List<String> options;
+        private final List<Applies> applies = new ArrayList<>();
+        private String about = "";
+        private long step = 1;
+        private long least;
+        private long most;
+        private long standard;
+        private int layer = 1;
+        private Safe safe = Safe.NONE;
+        private TopicGroup group;
+        private Work work;
+        private long notch;
+
+        private Builder(String name, Kind kind, Resolution resolution, List<String> options) {
+            this.name = name;
+            this.kind = kind;
+            this.resolution = resolution;
+            this.options = options;
+            most = options.size() - 1;
+        }
+
+        /** The smallest and the largest sensible value. */
+        public Builder range(String smallest, String largest) {
+            least = ticks(smallest);
+            most = ticks(largest);
+            return this;
+        }
+
+        /** The value taken where nothing is said. */
+        public Builder standard(String value) {
+            standard = kind == Kind.QUANTITY ? ticks(value) : options.indexOf(value);
+            if (standard < 0 && kind != Kind.QUANTITY) {
+                throw new IllegalStateException(name + " has no option " + value);
+            }
+            return this;
+        }
+
+        /** A decision's rounding step, in ticks. */
+        public Builder step(long ticks) {
+            step = ticks;
+            return this;
+        }
+
+        /** When it settles. */
+        public Builder layer(int number) {
+            layer = number;
+            return this;
+        }
+
+        public Builder safe(Safe side) {
+            safe = side;
+            return this;
+        }
+
+        /** It applies only where an earlier topic has one of these options. */
+        public Builder where(Topic earlier, String... words) {
+            applies.add(new Applies(earlier, List.of(words)));
+            return this;
+        }
+
+        public Builder group(TopicGroup shown) {
+            group = shown;
+            return this;
+        }
+
+        public Builder work(Work change) {
+            work = change;
+            return this;
+        }
+
+        /** By how many ticks one part is a size from another, where that is not the rounding step. */
+        public Builder notch(long ticks) {
+            notch = ticks;
+            return this;
+        }
+
+        /** What is decided, in the trade's words. */
+        public Builder about(String words) {
+            about = words;
+            return this;
+        }
+
+        public Topic build() {
+            return new Topic(name, about, kind, resolution, step, least, most, options, standard, layer, safe, List.copyOf(applies), group,
+                    work, notch == 0 ? step : notch);
+        }
+
+        private long ticks(String number) {
+            Unit unit = resolution.unit();
+            String symbol = unit == Unit.MIN ? Unit.H.symbol() : unit.symbol();
+            try {
+                return resolution.ticks(Amount.parse(symbol.isEmpty() ? number : number + " " + symbol, unit.dimension()));
+            } catch (Amount.NotAnAmount e) {
+                throw new IllegalStateException(number, e);
+            }
+        }
     }
 }

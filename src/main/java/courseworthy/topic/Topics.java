@@ -1,14 +1,12 @@
 package courseworthy.topic;
 
-import courseworthy.topic.Topic.Applies;
-import courseworthy.topic.Topic.Kind;
+import static courseworthy.topic.Topic.options;
+import static courseworthy.topic.Topic.ordered;
+import static courseworthy.topic.Topic.quantity;
+
 import courseworthy.topic.Topic.Safe;
-import courseworthy.units.Amount;
-import courseworthy.units.Resolution;
 import courseworthy.units.Unit;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,189 +17,216 @@ import java.util.Map;
  */
 public final class Topics {
 
-    private static final List<Applies> ALWAYS = List.of();
-    private static final List<Applies> MTB = where("bike", "cross-country hardtail", "cross-country full suspension", "trail");
-    private static final List<Applies> FULL = where("bike", "cross-country full suspension", "trail");
+    private static final Map<String, Topic> BY_NAME = new LinkedHashMap<>();
+    private static final String[] MTB = {"cross-country hardtail", "cross-country full suspension", "trail"};
+    private static final String[] FULL_SUSPENSION = {"cross-country full suspension", "trail"};
 
-    private static final List<Topic> ALL = List.of(
-            options("bike", "gravel", 1, Safe.NONE, ALWAYS,
-                    "The kind of bike to take",
-                    "road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail"),
-            quantity("fork travel", Unit.MM, "1", 10, "80", "170", "110", 2, Safe.UP, MTB,
-                    "Travel of the suspension fork"),
-            quantity("rear travel", Unit.MM, "1", 10, "60", "170", "100", 3, Safe.UP, FULL,
-                    "Travel of the rear suspension at the axle"),
-            ordered("fork legs", "standard", 3, Safe.UP, MTB,
-                    "Stoutness of the fork: stanchion diameter and crown",
-                    "slim", "standard", "stout"),
-            quantity("front sag", Unit.PERCENT, "1", 1, "10", "40", "20", 5, Safe.NONE, MTB,
-                    "Sag of the fork in full kit, as a share of its travel"),
-            quantity("rear sag", Unit.PERCENT, "1", 1, "10", "40", "25", 5, Safe.NONE, FULL,
-                    "Sag of the rear suspension in full kit, as a share of its travel"),
-            quantity("rebound", Unit.PERCENT, "1", 5, "0", "100", "50", 5, Safe.NONE, MTB,
-                    "Rebound damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"),
-            quantity("compression", Unit.PERCENT, "1", 5, "0", "100", "70", 5, Safe.NONE, MTB,
-                    "Low-speed compression damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"),
-            options("lockout", "by hand", 5, Safe.NONE, MTB,
-                    "How the suspension is firmed for smooth climbs",
-                    "none", "by hand", "remote"),
-            options("seatpost", "rigid", 2, Safe.NONE, ALWAYS,
-                    "Rigid or dropper seatpost",
-                    "rigid", "dropper"),
-            quantity("dropper stroke", Unit.MM, "1", 5, "40", "230", "125", 3, Safe.NONE, where("seatpost", "dropper"),
-                    "Stroke of the dropper post"),
-            quantity("front tyre width", Unit.MM, "1", 1, "23", "75", "40", 2, Safe.UP, ALWAYS,
-                    "Width of the front tyre as mounted"),
-            quantity("rear tyre width", Unit.MM, "1", 1, "23", "75", "40", 3, Safe.UP, ALWAYS,
-                    "Width of the rear tyre as mounted"),
-            ordered("front tyre casing", "reinforced", 3, Safe.UP, ALWAYS,
-                    "Casing of the front tyre: how well tread and sidewall are protected",
-                    "light", "reinforced", "heavy"),
-            ordered("rear tyre casing", "reinforced", 4, Safe.UP, ALWAYS,
-                    "Casing of the rear tyre: how well tread and sidewall are protected",
-                    "light", "reinforced", "heavy"),
-            ordered("front tyre tread", "fast", 3, Safe.UP, ALWAYS,
-                    "Tread of the front tyre, from none to deep and open",
-                    "slick", "file", "fast", "all-round", "aggressive", "mud"),
-            ordered("rear tyre tread", "fast", 4, Safe.UP, ALWAYS,
-                    "Tread of the rear tyre, from none to deep and open",
-                    "slick", "file", "fast", "all-round", "aggressive", "mud"),
-            options("front insert", "none", 4, Safe.NONE, ALWAYS,
-                    "Foam insert in the front tyre",
-                    "none", "fitted"),
-            options("rear insert", "none", 4, Safe.NONE, ALWAYS,
-                    "Foam insert in the rear tyre",
-                    "none", "fitted"),
-            options("front sealant", "tubeless", 4, Safe.NONE, ALWAYS,
-                    "Front tyre with a tube, or tubeless with sealant",
-                    "tube", "tubeless"),
-            options("rear sealant", "tubeless", 4, Safe.NONE, ALWAYS,
-                    "Rear tyre with a tube, or tubeless with sealant",
-                    "tube", "tubeless"),
-            quantity("front tyre pressure", Unit.BAR, "0.05", 1, "0.80", "8.00", "2.00", 6, Safe.NONE, ALWAYS,
-                    "Pressure of the front tyre at the start, at the temperature there"),
-            quantity("rear tyre pressure", Unit.BAR, "0.05", 1, "0.80", "8.00", "2.00", 6, Safe.NONE, ALWAYS,
-                    "Pressure of the rear tyre at the start, at the temperature there"),
-            options("front rim material", "alloy", 3, Safe.NONE, ALWAYS,
-                    "Rim material of the front wheel",
-                    "alloy", "carbon"),
-            options("rear rim material", "alloy", 4, Safe.NONE, ALWAYS,
-                    "Rim material of the rear wheel",
-                    "alloy", "carbon"),
-            ordered("front rim depth", "shallow", 3, Safe.DOWN, ALWAYS,
-                    "Rim depth of the front wheel: shallow under 35 mm, mid to 50 mm, deep above",
-                    "shallow", "mid", "deep"),
-            ordered("rear rim depth", "shallow", 4, Safe.DOWN, ALWAYS,
-                    "Rim depth of the rear wheel: shallow under 35 mm, mid to 50 mm, deep above",
-                    "shallow", "mid", "deep"),
-            quantity("front rim inner width", Unit.MM, "1", 1, "15", "40", "25", 4, Safe.NONE, ALWAYS,
-                    "Inner width of the front rim"),
-            quantity("rear rim inner width", Unit.MM, "1", 1, "15", "40", "25", 4, Safe.NONE, ALWAYS,
-                    "Inner width of the rear rim"),
-            options("chainrings", "one", 2, Safe.NONE, ALWAYS,
-                    "One chainring or two",
-                    "one", "two"),
-            quantity("easiest gear", Unit.RATIO, "0.001", 1, "0.400", "1.600", "0.680", 3, Safe.DOWN, ALWAYS,
-                    "The easiest gear: chainring over largest sprocket"),
-            quantity("hardest gear", Unit.RATIO, "0.001", 1, "2.000", "5.500", "3.400", 4, Safe.UP, ALWAYS,
-                    "The hardest gear: chainring over smallest sprocket"),
-            quantity("largest step", Unit.PERCENT, "1", 1, "6", "40", "18", 5, Safe.DOWN, ALWAYS,
-                    "Largest step between neighbouring gears that the cassette may have"),
-            quantity("bar width", Unit.MM, "1", 10, "360", "820", "440", 5, Safe.NONE, ALWAYS,
-                    "Width of the bar, outside to outside"),
-            quantity("bar height", Unit.MM, "1", 5, "-120", "80", "-20", 5, Safe.UP, ALWAYS,
-                    "Height of the grips or hoods above the saddle"),
-            options("aero extensions", "none", 2, Safe.NONE, where("bike", "road", "gravel"),
-                    "Clamp-on aero extensions",
-                    "none", "fitted"),
-            options("saddle", "the proven one", 5, Safe.NONE, ALWAYS,
-                    "The saddle",
-                    "the proven one", "another"),
-            options("pedals", "solid clipless", 5, Safe.NONE, ALWAYS,
-                    "The pedals",
-                    "solid clipless", "light clipless", "flat"),
-            options("shoes", "walkable", 5, Safe.NONE, ALWAYS,
-                    "The shoes",
-                    "stiff", "walkable", "winter"),
-            options("grips or tape", "standard", 5, Safe.NONE, ALWAYS,
-                    "Grips or bar tape",
-                    "thin", "standard", "cushioned"),
-            ordered("gloves", "short", 5, Safe.UP, ALWAYS,
-                    "Gloves",
-                    "none", "short", "long", "winter"),
-            options("power meter", "none", 5, Safe.NONE, ALWAYS,
-                    "A power meter on this bike",
-                    "none", "fitted"),
-            ordered("navigation", "course on a device", 6, Safe.UP, ALWAYS,
-                    "How the rider finds the way",
-                    "course markings", "course on a device", "course on a device and a backup"),
-            ordered("lights", "none", 6, Safe.UP, ALWAYS,
-                    "Lights",
-                    "none", "to be seen", "to see by", "to see by with a backup"),
-            quantity("light run time", Unit.MIN, "15", 1, "0:00", "16:00", "2:00", 7, Safe.UP, where("lights", "to see by", "to see by with a backup"),
-                    "Run time the main light must have at the mode used"),
-            quantity("battery reserve", Unit.PERCENT, "1", 5, "0", "150", "30", 6, Safe.UP, ALWAYS,
-                    "Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"),
-            quantity("front rotor", Unit.MM, "1", 20, "140", "220", "160", 3, Safe.UP, ALWAYS,
-                    "Diameter of the front brake rotor"),
-            quantity("rear rotor", Unit.MM, "1", 20, "140", "220", "160", 4, Safe.UP, ALWAYS,
-                    "Diameter of the rear brake rotor"),
-            options("pad compound", "organic", 5, Safe.NONE, ALWAYS,
-                    "Compound of the brake pads, of those the rotor permits",
-                    "organic", "sintered"),
-            options("lubricant", "dry", 6, Safe.NONE, ALWAYS,
-                    "Chain lubricant",
-                    "dry", "wet", "wax"),
-            options("chain", "keep if within its wear limit", 6, Safe.NONE, ALWAYS,
-                    "The chain",
-                    "keep if within its wear limit", "new a week before"),
-            options("cassette", "keep", 6, Safe.NONE, ALWAYS,
-                    "The cassette",
-                    "keep", "new with the chain"),
-            quantity("sealant age", Unit.DAYS, "1", 1, "1", "180", "90", 6, Safe.DOWN, where("rear sealant", "tubeless"),
-                    "Most days since sealant was last topped up"),
-            quantity("pad thickness", Unit.MM, "0.1", 1, "0.5", "4.0", "1.0", 6, Safe.UP, ALWAYS,
-                    "Least friction material left on each pad at the start; the manufacturer's wear mark takes precedence"),
-            options("cables or batteries", "check", 6, Safe.NONE, ALWAYS,
-                    "Shift cables, or batteries of electronic shifting",
-                    "check", "renew or charge"),
-            quantity("water", Unit.L, "0.1", 1, "0.3", "60.0", "0.7", 6, Safe.UP, ALWAYS,
-                    "Water to leave the start with; what each tap on the way is left with stands in the day's plan"),
-            ordered("water carrier", "one bottle", 7, Safe.UP, ALWAYS,
-                    "How the water is carried, also over the gap that asks for most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L",
-                    "one bottle", "two bottles", "bottles and a pack"),
-            quantity("food", Unit.G_PER_H, "1", 5, "0", "90", "40", 6, Safe.NONE, ALWAYS,
-                    "Carbohydrate to carry and eat, an hour"),
-            quantity("plugs", Unit.ONE, "1", 1, "0", "10", "2", 6, Safe.UP, ALWAYS,
-                    "Tubeless plugs to carry"),
-            quantity("tube", Unit.ONE, "1", 1, "0", "3", "1", 6, Safe.UP, ALWAYS,
-                    "Spare tubes to carry"),
-            ordered("inflation", "pump", 6, Safe.UP, ALWAYS,
-                    "How a flat is inflated",
-                    "cartridges", "pump", "cartridges and a pump"),
-            ordered("tools", "multi-tool with chain tool", 6, Safe.UP, ALWAYS,
-                    "Tools to carry",
-                    "multi-tool", "multi-tool with chain tool", "multi-tool with chain tool and pliers"),
-            ordered("spares", "quick link", 6, Safe.UP, ALWAYS,
-                    "Spare parts to carry",
-                    "none", "quick link", "quick link and hanger", "quick link and hanger and bolts"),
-            ordered("clothing", "summer kit", 6, Safe.UP, ALWAYS,
-                    "Clothing",
-                    "summer kit", "summer kit and a thin layer", "long sleeves and a shell", "winter layers and a shell"),
-            ordered("eyewear", "clear", 6, Safe.NONE, ALWAYS,
-                    "Lenses",
-                    "clear", "tinted"),
-            ordered("mudguard", "none", 6, Safe.NONE, ALWAYS,
-                    "Mudguards",
-                    "none", "front", "front and rear"),
-            ordered("emergency kit", "phone and identity", 6, Safe.UP, ALWAYS,
-                    "What to carry for an emergency",
-                    "phone and identity", "phone with foil blanket", "phone with foil blanket and first aid"),
-            options("helmet", "worn", 5, Safe.NONE, ALWAYS,
-                    "A helmet, done up, within its age and undamaged",
-                    "worn"));
+    public static final Topic BIKE = add(options("bike", "road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail").standard("gravel")
+            .layer(1).group(TopicGroup.BIKE).work(Work.BIKE)
+            .about("The kind of bike to take"));
+    public static final Topic FORK_TRAVEL = add(quantity("fork travel", Unit.MM, "1").range("80", "170").standard("110").step(10)
+            .layer(2).safe(Safe.UP).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.TRAVEL).notch(10)
+            .about("Travel of the suspension fork"));
+    public static final Topic REAR_TRAVEL = add(quantity("rear travel", Unit.MM, "1").range("60", "170").standard("100").step(10)
+            .layer(3).safe(Safe.UP).where(BIKE, FULL_SUSPENSION).group(TopicGroup.SUSPENSION).work(Work.TRAVEL).notch(10)
+            .about("Travel of the rear suspension at the axle"));
+    public static final Topic FORK_LEGS = add(ordered("fork legs", "slim", "standard", "stout").standard("standard")
+            .layer(3).safe(Safe.UP).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.TRAVEL)
+            .about("Stoutness of the fork: stanchion diameter and crown"));
+    public static final Topic FRONT_SAG = add(quantity("front sag", Unit.PERCENT, "1").range("10", "40").standard("20")
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .about("Sag of the fork in full kit, as a share of its travel"));
+    public static final Topic REAR_SAG = add(quantity("rear sag", Unit.PERCENT, "1").range("10", "40").standard("25")
+            .layer(5).where(BIKE, FULL_SUSPENSION).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .about("Sag of the rear suspension in full kit, as a share of its travel"));
+    public static final Topic REBOUND = add(quantity("rebound", Unit.PERCENT, "1").range("0", "100").standard("50").step(5)
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .about("Rebound damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"));
+    public static final Topic COMPRESSION = add(quantity("compression", Unit.PERCENT, "1").range("0", "100").standard("70").step(5)
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .about("Low-speed compression damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"));
+    public static final Topic LOCKOUT = add(options("lockout", "none", "by hand", "remote").standard("by hand")
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .about("How the suspension is firmed for smooth climbs"));
+    public static final Topic SEATPOST = add(options("seatpost", "rigid", "dropper").standard("rigid")
+            .layer(2).group(TopicGroup.SUSPENSION).work(Work.SEATPOST)
+            .about("Rigid or dropper seatpost"));
+    public static final Topic DROPPER_STROKE = add(quantity("dropper stroke", Unit.MM, "1").range("40", "230").standard("125").step(5)
+            .layer(3).where(SEATPOST, "dropper").group(TopicGroup.SUSPENSION).work(Work.SEATPOST).notch(20)
+            .about("Stroke of the dropper post"));
+    public static final Topic FRONT_TYRE_WIDTH = add(quantity("front tyre width", Unit.MM, "1").range("23", "75").standard("40")
+            .layer(2).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3)
+            .about("Width of the front tyre as mounted"));
+    public static final Topic REAR_TYRE_WIDTH = add(quantity("rear tyre width", Unit.MM, "1").range("23", "75").standard("40")
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3)
+            .about("Width of the rear tyre as mounted"));
+    public static final Topic FRONT_TYRE_CASING = add(ordered("front tyre casing", "light", "reinforced", "heavy").standard("reinforced")
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Casing of the front tyre: how well tread and sidewall are protected"));
+    public static final Topic REAR_TYRE_CASING = add(ordered("rear tyre casing", "light", "reinforced", "heavy").standard("reinforced")
+            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Casing of the rear tyre: how well tread and sidewall are protected"));
+    public static final Topic FRONT_TYRE_TREAD = add(ordered("front tyre tread", "slick", "file", "fast", "all-round", "aggressive", "mud").standard("fast")
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Tread of the front tyre, from none to deep and open"));
+    public static final Topic REAR_TYRE_TREAD = add(ordered("rear tyre tread", "slick", "file", "fast", "all-round", "aggressive", "mud").standard("fast")
+            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Tread of the rear tyre, from none to deep and open"));
+    public static final Topic FRONT_INSERT = add(options("front insert", "none", "fitted").standard("none")
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Foam insert in the front tyre"));
+    public static final Topic REAR_INSERT = add(options("rear insert", "none", "fitted").standard("none")
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Foam insert in the rear tyre"));
+    public static final Topic FRONT_SEALANT = add(options("front sealant", "tube", "tubeless").standard("tubeless")
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Front tyre with a tube, or tubeless with sealant"));
+    public static final Topic REAR_SEALANT = add(options("rear sealant", "tube", "tubeless").standard("tubeless")
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .about("Rear tyre with a tube, or tubeless with sealant"));
+    public static final Topic FRONT_TYRE_PRESSURE = add(quantity("front tyre pressure", Unit.BAR, "0.05").range("0.80", "8.00").standard("2.00")
+            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE)
+            .about("Pressure of the front tyre at the start, at the temperature there"));
+    public static final Topic REAR_TYRE_PRESSURE = add(quantity("rear tyre pressure", Unit.BAR, "0.05").range("0.80", "8.00").standard("2.00")
+            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE)
+            .about("Pressure of the rear tyre at the start, at the temperature there"));
+    public static final Topic FRONT_RIM_MATERIAL = add(options("front rim material", "alloy", "carbon").standard("alloy")
+            .layer(3).group(TopicGroup.WHEELS).work(Work.WHEELS)
+            .about("Rim material of the front wheel"));
+    public static final Topic REAR_RIM_MATERIAL = add(options("rear rim material", "alloy", "carbon").standard("alloy")
+            .layer(4).group(TopicGroup.WHEELS).work(Work.WHEELS)
+            .about("Rim material of the rear wheel"));
+    public static final Topic FRONT_RIM_DEPTH = add(ordered("front rim depth", "shallow", "mid", "deep").standard("shallow")
+            .layer(3).safe(Safe.DOWN).group(TopicGroup.WHEELS).work(Work.WHEELS)
+            .about("Rim depth of the front wheel: shallow under 35 mm, mid to 50 mm, deep above"));
+    public static final Topic REAR_RIM_DEPTH = add(ordered("rear rim depth", "shallow", "mid", "deep").standard("shallow")
+            .layer(4).safe(Safe.DOWN).group(TopicGroup.WHEELS).work(Work.WHEELS)
+            .about("Rim depth of the rear wheel: shallow under 35 mm, mid to 50 mm, deep above"));
+    public static final Topic FRONT_RIM_INNER_WIDTH = add(quantity("front rim inner width", Unit.MM, "1").range("15", "40").standard("25")
+            .layer(4).group(TopicGroup.WHEELS).work(Work.WHEELS).notch(2)
+            .about("Inner width of the front rim"));
+    public static final Topic REAR_RIM_INNER_WIDTH = add(quantity("rear rim inner width", Unit.MM, "1").range("15", "40").standard("25")
+            .layer(4).group(TopicGroup.WHEELS).work(Work.WHEELS).notch(2)
+            .about("Inner width of the rear rim"));
+    public static final Topic CHAINRINGS = add(options("chainrings", "one", "two").standard("one")
+            .layer(2).group(TopicGroup.GEARING).work(Work.GEARS)
+            .about("One chainring or two"));
+    public static final Topic EASIEST_GEAR = add(quantity("easiest gear", Unit.RATIO, "0.001").range("0.400", "1.600").standard("0.680")
+            .layer(3).safe(Safe.DOWN).group(TopicGroup.GEARING).work(Work.GEARS).notch(25)
+            .about("The easiest gear: chainring over largest sprocket"));
+    public static final Topic HARDEST_GEAR = add(quantity("hardest gear", Unit.RATIO, "0.001").range("2.000", "5.500").standard("3.400")
+            .layer(4).safe(Safe.UP).group(TopicGroup.GEARING).work(Work.GEARS).notch(120)
+            .about("The hardest gear: chainring over smallest sprocket"));
+    public static final Topic LARGEST_STEP = add(quantity("largest step", Unit.PERCENT, "1").range("6", "40").standard("18")
+            .layer(5).safe(Safe.DOWN).group(TopicGroup.GEARING).work(Work.GEARS).notch(3)
+            .about("Largest step between neighbouring gears that the cassette may have"));
+    public static final Topic BAR_WIDTH = add(quantity("bar width", Unit.MM, "1").range("360", "820").standard("440").step(10)
+            .layer(5).group(TopicGroup.COCKPIT).work(Work.COCKPIT).notch(15)
+            .about("Width of the bar, outside to outside"));
+    public static final Topic BAR_HEIGHT = add(quantity("bar height", Unit.MM, "1").range("-120", "80").standard("-20").step(5)
+            .layer(5).safe(Safe.UP).group(TopicGroup.COCKPIT).work(Work.COCKPIT)
+            .about("Height of the grips or hoods above the saddle"));
+    public static final Topic AERO_EXTENSIONS = add(options("aero extensions", "none", "fitted").standard("none")
+            .layer(2).where(BIKE, "road", "gravel").group(TopicGroup.COCKPIT).work(Work.COCKPIT)
+            .about("Clamp-on aero extensions"));
+    public static final Topic SADDLE = add(options("saddle", "the proven one", "another").standard("the proven one")
+            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
+            .about("The saddle"));
+    public static final Topic PEDALS = add(options("pedals", "solid clipless", "light clipless", "flat").standard("solid clipless")
+            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
+            .about("The pedals"));
+    public static final Topic SHOES = add(options("shoes", "stiff", "walkable", "winter").standard("walkable")
+            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING)
+            .about("The shoes"));
+    public static final Topic GRIPS_OR_TAPE = add(options("grips or tape", "thin", "standard", "cushioned").standard("standard")
+            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
+            .about("Grips or bar tape"));
+    public static final Topic GLOVES = add(ordered("gloves", "none", "short", "long", "winter").standard("short")
+            .layer(5).safe(Safe.UP).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING)
+            .about("Gloves"));
+    public static final Topic POWER_METER = add(options("power meter", "none", "fitted").standard("none")
+            .layer(5).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
+            .about("A power meter on this bike"));
+    public static final Topic NAVIGATION = add(ordered("navigation", "course markings", "course on a device", "course on a device and a backup").standard("course on a device")
+            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
+            .about("How the rider finds the way"));
+    public static final Topic LIGHTS = add(ordered("lights", "none", "to be seen", "to see by", "to see by with a backup").standard("none")
+            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.LIGHTS)
+            .about("Lights"));
+    public static final Topic LIGHT_RUN_TIME = add(quantity("light run time", Unit.MIN, "15").range("0:00", "16:00").standard("2:00")
+            .layer(7).safe(Safe.UP).where(LIGHTS, "to see by", "to see by with a backup").group(TopicGroup.ELECTRONICS).work(Work.LIGHTS).notch(2)
+            .about("Run time the main light must have at the mode used"));
+    public static final Topic BATTERY_RESERVE = add(quantity("battery reserve", Unit.PERCENT, "1").range("0", "150").standard("30").step(5)
+            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
+            .about("Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"));
+    public static final Topic FRONT_ROTOR = add(quantity("front rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
+            .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20)
+            .about("Diameter of the front brake rotor"));
+    public static final Topic REAR_ROTOR = add(quantity("rear rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
+            .layer(4).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20)
+            .about("Diameter of the rear brake rotor"));
+    public static final Topic PAD_COMPOUND = add(options("pad compound", "organic", "sintered").standard("organic")
+            .layer(5).group(TopicGroup.BRAKES).work(Work.BRAKES)
+            .about("Compound of the brake pads, of those the rotor permits"));
+    public static final Topic LUBRICANT = add(options("lubricant", "dry", "wet", "wax").standard("dry")
+            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .about("Chain lubricant"));
+    public static final Topic CHAIN = add(options("chain", "keep if within its wear limit", "new a week before").standard("keep if within its wear limit")
+            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .about("The chain"));
+    public static final Topic CASSETTE = add(options("cassette", "keep", "new with the chain").standard("keep")
+            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .about("The cassette"));
+    public static final Topic SEALANT_AGE = add(quantity("sealant age", Unit.DAYS, "1").range("1", "180").standard("90")
+            .layer(6).safe(Safe.DOWN).where(REAR_SEALANT, "tubeless").group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .about("Most days since sealant was last topped up"));
+    public static final Topic PAD_THICKNESS = add(quantity("pad thickness", Unit.MM, "0.1").range("0.5", "4.0").standard("1.0")
+            .layer(6).safe(Safe.UP).group(TopicGroup.UPKEEP).work(Work.BRAKES)
+            .about("Least friction material left on each pad at the start; the manufacturer's wear mark takes precedence"));
+    public static final Topic CABLES_OR_BATTERIES = add(options("cables or batteries", "check", "renew or charge").standard("check")
+            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .about("Shift cables, or batteries of electronic shifting"));
+    public static final Topic WATER = add(quantity("water", Unit.L, "0.1").range("0.3", "60.0").standard("0.7")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Water to leave the start with; what each tap on the way is left with stands in the day's plan"));
+    public static final Topic WATER_CARRIER = add(ordered("water carrier", "one bottle", "two bottles", "bottles and a pack").standard("one bottle")
+            .layer(7).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("How the water is carried, also over the gap that asks for most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L"));
+    public static final Topic FOOD = add(quantity("food", Unit.G_PER_H, "1").range("0", "90").standard("40").step(5)
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Carbohydrate to carry and eat, an hour"));
+    public static final Topic PLUGS = add(quantity("plugs", Unit.ONE, "1").range("0", "10").standard("2")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Tubeless plugs to carry"));
+    public static final Topic TUBE = add(quantity("tube", Unit.ONE, "1").range("0", "3").standard("1")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Spare tubes to carry"));
+    public static final Topic INFLATION = add(ordered("inflation", "cartridges", "pump", "cartridges and a pump").standard("pump")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("How a flat is inflated"));
+    public static final Topic TOOLS = add(ordered("tools", "multi-tool", "multi-tool with chain tool", "multi-tool with chain tool and pliers").standard("multi-tool with chain tool")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Tools to carry"));
+    public static final Topic SPARES = add(ordered("spares", "none", "quick link", "quick link and hanger", "quick link and hanger and bolts").standard("quick link")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Spare parts to carry"));
+    public static final Topic CLOTHING = add(ordered("clothing", "summer kit", "summer kit and a thin layer", "long sleeves and a shell", "winter layers and a shell").standard("summer kit")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CLOTHING)
+            .about("Clothing"));
+    public static final Topic EYEWEAR = add(ordered("eyewear", "clear", "tinted").standard("clear")
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CLOTHING)
+            .about("Lenses"));
+    public static final Topic MUDGUARD = add(ordered("mudguard", "none", "front", "front and rear").standard("none")
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("Mudguards"));
+    public static final Topic EMERGENCY_KIT = add(ordered("emergency kit", "phone and identity", "phone with foil blanket", "phone with foil blanket and first aid").standard("phone and identity")
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .about("What to carry for an emergency"));
+    public static final Topic HELMET = add(options("helmet", "worn").standard("worn")
+            .layer(5).group(TopicGroup.CARRIED).work(Work.CLOTHING)
+            .about("A helmet, done up, within its age and undamaged"));
 
-    private static final Map<String, Topic> BY_NAME = index();
+    private static final List<Topic> ALL = List.copyOf(BY_NAME.values());
 
     /** The last layer. */
     public static final int LAST_LAYER = lastLayer();
@@ -238,11 +263,8 @@ public final class Topics {
 
     /** For a pressure, the topics that make the tyre it is for: width, casing and insert at its end; none for other topics. */
     public static List<Topic> ofTyre(Topic pressure) {
-        if (!pressure.name().endsWith(" tyre pressure")) {
-            return List.of();
-        }
-        String end = pressure.name().substring(0, pressure.name().indexOf(' '));
-        return List.of(of(end + " tyre width"), of(end + " tyre casing"), of(end + " insert"));
+        return pressure.work() != Work.PRESSURE ? List.of()
+                : List.of(FRONT_TYRE_WIDTH.at(pressure.end()), FRONT_TYRE_CASING.at(pressure.end()), FRONT_INSERT.at(pressure.end()));
     }
 
     /** The names, in the order of the catalogue. */
@@ -261,53 +283,11 @@ public final class Topics {
         return out;
     }
 
-    private static Map<String, Topic> index() {
-        Map<String, Topic> out = new LinkedHashMap<>();
-        for (Topic topic : ALL) {
-            if (out.put(topic.name(), topic) != null) {
-                throw new IllegalStateException("two topics " + topic.name());
-            }
+    private static Topic add(Topic.Builder builder) {
+        Topic topic = builder.build();
+        if (BY_NAME.put(topic.name(), topic) != null) {
+            throw new IllegalStateException("two topics " + topic.name());
         }
-        return Collections.unmodifiableMap(out);
-    }
-
-    private static List<Applies> where(String topic, String... options) {
-        return List.of(new Applies(topic, List.of(options)));
-    }
-
-    private static Topic quantity(String name, Unit unit, String resolution, long step, String least, String most, String standard,
-            int layer, Safe safe, List<Applies> applies, String about) {
-        Resolution r = Resolution.of(unit, resolution);
-        return new Topic(name, about, Kind.QUANTITY, r, step, ticks(r, least), ticks(r, most), List.of(), ticks(r, standard), layer,
-                safe, applies);
-    }
-
-    private static long ticks(Resolution r, String number) {
-        try {
-            String symbol = r.unit() == Unit.MIN ? Unit.H.symbol() : r.unit().symbol();
-            return r.ticks(Amount.parse(symbol.isEmpty() ? number : number + " " + symbol, r.unit().dimension()));
-        } catch (Amount.NotAnAmount e) {
-            throw new IllegalStateException(number, e);
-        }
-    }
-
-    private static Topic ordered(String name, String standard, int layer, Safe safe, List<Applies> applies, String about,
-            String... options) {
-        return chosen(name, Kind.ORDERED, standard, layer, safe, applies, about, options);
-    }
-
-    private static Topic options(String name, String standard, int layer, Safe safe, List<Applies> applies, String about,
-            String... options) {
-        return chosen(name, Kind.OPTIONS, standard, layer, safe, applies, about, options);
-    }
-
-    private static Topic chosen(String name, Kind kind, String standard, int layer, Safe safe, List<Applies> applies, String about,
-            String... options) {
-        List<String> words = Arrays.asList(options);
-        int position = words.indexOf(standard);
-        if (position < 0) {
-            throw new IllegalStateException(name + " has no option " + standard);
-        }
-        return new Topic(name, about, kind, null, 1, 0, words.size() - 1, List.copyOf(words), position, layer, safe, applies);
+        return topic;
     }
 }

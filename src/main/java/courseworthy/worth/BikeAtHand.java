@@ -27,7 +27,7 @@ import java.util.Map;
  */
 public record BikeAtHand(Call call, String called, List<Claim> against, Range costs) {
 
-    private static final Topic BIKE = Topics.of("bike");
+    private static final Topic BIKE = Topics.BIKE;
 
     public BikeAtHand {
         against = List.copyOf(against);

@@ -11,6 +11,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
 import courseworthy.ride.Walking;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -196,7 +197,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         DayPlan plan() {
-            Double food = PressureSettings.base(call, "food");
+            Double food = PressureSettings.base(call, Topics.FOOD);
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
             List<Hour> hours = hours(rate);
             Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
@@ -384,7 +385,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         private List<Gap> gaps() {
             List<Gap> out = new ArrayList<>();
-            Double start = PressureSettings.base(call, "water");
+            Double start = PressureSettings.base(call, Topics.WATER);
             for (DayDemands.Carried gap : day.carried()) {
                 Range carry = gap.carry();
                 boolean first = out.isEmpty() && start != null;

@@ -7,6 +7,7 @@ import courseworthy.demand.EstimatedRide.Piece;
 import courseworthy.engine.GearPairs;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +52,7 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
 
     /** As {@link #of(Call, RealPairs)}. @param mounted rings and cassette of a build, in place of the decided; null for none */
     public static GearChoice of(Call call, GearPairs pairs, Drivetrain mounted) {
-        String bike = text(call, "bike");
+        String bike = text(call, Topics.BIKE);
         double width = width(call);
         CadenceAnalysis turning = new CadenceAnalysis(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
         Drivetrain decided = mounted == null ? decided(call, pairs) : mounted;
@@ -71,26 +72,26 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
 
     /** Width of the driven tyre, m; the usual one of the bike where none is decided. */
     private static double width(Call call) {
-        Decision width = call.on(Topics.of("rear tyre width"));
+        Decision width = call.on(Topics.REAR_TYRE_WIDTH);
         return width.value() == null ? call.demands().estimated().estimate().basis().kind().tyreWidth()
                 : width.topic().resolution().base(width.value());
     }
 
-    private static String text(Call call, String topic) {
-        Decision decision = call.on(Topics.of(topic));
+    private static String text(Call call, Topic topic) {
+        Decision decision = call.on(topic);
         return decision.value() == null ? call.demands().estimated().estimate().basis().kind().written()
                 : decision.topic().text(decision.value());
     }
 
     /** The rings and the cassette of a call; null where it names none that are made. */
     static Drivetrain decided(Call call, GearPairs pairs) {
-        Long easiest = call.on(Topics.of("easiest gear")).value();
-        Long hardest = call.on(Topics.of("hardest gear")).value();
-        Long step = call.on(Topics.of("largest step")).value();
+        Long easiest = call.on(Topics.EASIEST_GEAR).value();
+        Long hardest = call.on(Topics.HARDEST_GEAR).value();
+        Long step = call.on(Topics.LARGEST_STEP).value();
         if (easiest == null || hardest == null || step == null) {
             return null;
         }
-        List<GearPairs.Teeth> made = pairs.with(text(call, "bike"), easiest, hardest, step);
+        List<GearPairs.Teeth> made = pairs.with(text(call, Topics.BIKE), easiest, hardest, step);
         return made.isEmpty() ? null : Drivetrain.of(made.get(0));
     }
 

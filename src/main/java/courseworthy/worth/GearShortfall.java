@@ -73,8 +73,8 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
      * @return null where the gears are easy enough, or nothing is known of them
      */
     public static GearShortfall of(Call call, GearPairs pairs, Function<String, Demands> onAnother) {
-        Decision bike = call.on(Topics.of("bike"));
-        Decision easiest = call.on(Topics.of("easiest gear"));
+        Decision bike = call.on(Topics.BIKE);
+        Decision easiest = call.on(Topics.EASIEST_GEAR);
         Double needed = needed(call.demands());
         if (bike.value() == null || easiest.value() == null || needed == null || call.demands().estimated() == null) {
             return null;

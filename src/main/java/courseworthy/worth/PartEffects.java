@@ -1,6 +1,9 @@
 package courseworthy.worth;
 
+import java.util.HashMap;
+import java.util.Map;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 
 /**
  * What parts weigh and what they do to drag and rolling, from one value of a topic to another. Masses are those of ordinary parts (common
@@ -50,7 +53,45 @@ final class PartEffects {
     /** A litre of water weighs 1 kg; drunk evenly until it is filled again, half of it is carried on average. */
     private static final double WATER_CARRIED = 0.5;
 
+    /** What a change on a topic does, from one value to another in its ticks or positions. */
+    private interface Change {
+        Effect effect(Topic topic, long from, long to);
+    }
+
+    private static final Map<Topic, Change> CHANGES = new HashMap<>();
+
+    static {
+        atBothEnds(Topics.FRONT_TYRE_WIDTH, PartEffects::width);
+        atBothEnds(Topics.FRONT_TYRE_CASING, (topic, from, to) -> from < to ? casing(from, to) : casing(to, from).times(-1));
+        atBothEnds(Topics.FRONT_TYRE_TREAD, each(1, rolling(TREAD_ROLLING, 0.5).and(mass(TREAD_MASS))));
+        atBothEnds(Topics.FRONT_INSERT, each(1, rolling(INSERT_ROLLING, 0.5).and(mass(INSERT_MASS))));
+        CHANGES.put(Topics.FRONT_RIM_DEPTH, each(1, drag(DEPTH_DRAG, 1 / 1.6).and(mass(DEPTH_MASS))));
+        CHANGES.put(Topics.REAR_RIM_DEPTH, each(1, drag(DEPTH_DRAG, 0.6 / 1.6).and(mass(DEPTH_MASS))));
+        atBothEnds(Topics.FRONT_RIM_MATERIAL, each(1, mass(CARBON_MASS)));
+        CHANGES.put(Topics.FORK_TRAVEL, each(10, mass(FORK_TRAVEL_MASS)));
+        CHANGES.put(Topics.REAR_TRAVEL, each(10, mass(REAR_TRAVEL_MASS)));
+        CHANGES.put(Topics.FORK_LEGS, each(1, mass(FORK_LEGS_MASS)));
+        CHANGES.put(Topics.SEATPOST, each(1, mass(DROPPER_MASS)));
+        CHANGES.put(Topics.LOCKOUT, (topic, from, to) -> mass(REMOTE_MASS).times((to == 2 ? 1 : 0) - (from == 2 ? 1 : 0)));
+        atBothEnds(Topics.FRONT_ROTOR, each(20, mass(ROTOR_MASS)));
+        CHANGES.put(Topics.TUBE, each(1, mass(TUBE_MASS)));
+        CHANGES.put(Topics.PLUGS, each(1, mass(PLUG_MASS)));
+        CHANGES.put(Topics.CHAINRINGS, each(1, mass(SECOND_RING_MASS)));
+        CHANGES.put(Topics.WATER, (topic, from, to) -> mass(new double[] {0.3, WATER_CARRIED, 0.7})
+                .times(topic.resolution().base(to) - topic.resolution().base(from)));
+    }
+
     private PartEffects() {
+    }
+
+    private static void atBothEnds(Topic front, Change change) {
+        CHANGES.put(front, change);
+        CHANGES.put(front.otherEnd(), change);
+    }
+
+    /** The same effect for every so many ticks or positions. */
+    private static Change each(double ticks, Effect effect) {
+        return (topic, from, to) -> effect.times((to - from) / ticks);
     }
 
     /**
@@ -58,27 +99,8 @@ final class PartEffects {
      * computed.
      */
     static Effect between(Topic topic, long from, long to) {
-        double steps = to - from;
-        return switch (topic.name()) {
-            case "front tyre width", "rear tyre width" -> width(topic, from, to);
-            case "front tyre casing", "rear tyre casing" -> from < to ? casing(from, to) : casing(to, from).times(-1);
-            case "front tyre tread", "rear tyre tread" -> rolling(TREAD_ROLLING, 0.5).and(mass(TREAD_MASS)).times(steps);
-            case "front insert", "rear insert" -> rolling(INSERT_ROLLING, 0.5).and(mass(INSERT_MASS)).times(steps);
-            case "front rim depth" -> drag(DEPTH_DRAG, 1 / 1.6).and(mass(DEPTH_MASS)).times(steps);
-            case "rear rim depth" -> drag(DEPTH_DRAG, 0.6 / 1.6).and(mass(DEPTH_MASS)).times(steps);
-            case "front rim material", "rear rim material" -> mass(CARBON_MASS).times(steps);
-            case "fork travel" -> mass(FORK_TRAVEL_MASS).times(steps / 10);
-            case "rear travel" -> mass(REAR_TRAVEL_MASS).times(steps / 10);
-            case "fork legs" -> mass(FORK_LEGS_MASS).times(steps);
-            case "seatpost" -> mass(DROPPER_MASS).times(steps);
-            case "lockout" -> mass(REMOTE_MASS).times((to == 2 ? 1 : 0) - (from == 2 ? 1 : 0));
-            case "front rotor", "rear rotor" -> mass(ROTOR_MASS).times(steps / 20);
-            case "tube" -> mass(TUBE_MASS).times(steps);
-            case "plugs" -> mass(PLUG_MASS).times(steps);
-            case "chainrings" -> mass(SECOND_RING_MASS).times(steps);
-            case "water" -> mass(new double[] {0.3, WATER_CARRIED, 0.7}).times(topic.resolution().base(to) - topic.resolution().base(from));
-            default -> null;
-        };
+        Change change = CHANGES.get(topic);
+        return change == null ? null : change.effect(topic, from, to);
     }
 
     /** Of one tyre, which has half of the rolling and of the drag. */

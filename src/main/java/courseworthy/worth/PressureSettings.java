@@ -16,6 +16,7 @@ import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
 import courseworthy.sheet.Row;
 import courseworthy.sheet.Saying;
+import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
@@ -48,9 +49,9 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
     }
 
     private TyreSetting setting(Call call, Call turned, boolean front) {
-        String side = front ? "front " : "rear ";
-        Decision pressure = call.on(Topics.of(side + "tyre pressure"));
-        Double width = base(call, side + "tyre width");
+        End side = front ? End.FRONT : End.REAR;
+        Decision pressure = call.on(Topics.FRONT_TYRE_PRESSURE.at(side));
+        Double width = base(call, Topics.FRONT_TYRE_WIDTH.at(side));
         Range reference = range(call.demands(), front ? Measure.FRONT_REFERENCE_PRESSURE : Measure.REAR_REFERENCE_PRESSURE);
         Range floor = range(call.demands(), front ? Measure.FRONT_PRESSURE_FLOOR : Measure.REAR_PRESSURE_FLOOR);
         if (pressure.value() == null || width == null || reference == null || floor == null) {
@@ -58,7 +59,7 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
         }
         double decided = pressure.topic().resolution().base(pressure.value());
         Double ceiling = pressure.ceiling();
-        Double rim = base(call, side + "rim inner width");
+        Double rim = base(call, Topics.FRONT_RIM_INNER_WIDTH.at(side));
         Range mounted = rim == null || rim >= width ? null : MountedWidth.of(width, rim);
         double pump = PressureSteps.nearest(elsewhere(decided, pumped));
         boolean capped = ceiling != null && pump > ceiling;
@@ -131,7 +132,7 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
 
     /** What the tyre of a call is given on wet ground, as text: never more than dry. Empty where nothing is decided. */
     static String kept(Call dry, Topic pressure) {
-        Range reference = range(dry.demands(), pressure.name().startsWith("front") ? Measure.FRONT_REFERENCE_PRESSURE
+        Range reference = range(dry.demands(), pressure.end() == End.FRONT ? Measure.FRONT_REFERENCE_PRESSURE
                 : Measure.REAR_REFERENCE_PRESSURE);
         Decision now = dry.on(pressure);
         if (now.value() == null || reference == null) {
@@ -175,7 +176,7 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
     }
 
     private static Range load(Call call, boolean front) {
-        BikeKind kind = BikeKind.of(text(call, "bike"));
+        BikeKind kind = BikeKind.of(text(call, Topics.BIKE));
         BikeKind ridden = kind == null ? call.demands().estimated().estimate().basis().kind() : kind;
         return range(call.demands(), Measure.START_LINE_MASS).times(front ? ridden.frontShare() : 1 - ridden.frontShare());
     }
@@ -185,14 +186,14 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
         return paved == null || paved.mid() != Measure.PAVED_SHARE.scale().resolution().ticks(1.0);
     }
 
-    private static String text(Call call, String topic) {
-        Decision decision = call.on(Topics.of(topic));
+    private static String text(Call call, Topic topic) {
+        Decision decision = call.on(topic);
         return decision.value() == null ? "" : decision.topic().text(decision.value());
     }
 
     /** What is decided, in base units; null where nothing is. */
-    static Double base(Call call, String topic) {
-        Decision decision = call.on(Topics.of(topic));
+    static Double base(Call call, Topic topic) {
+        Decision decision = call.on(topic);
         return decision.value() == null ? null : Double.valueOf(decision.topic().resolution().base(decision.value()));
     }
 

@@ -2,6 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.List;
 
 /**
@@ -36,7 +37,7 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
 
     /** The kind of bike that was asked for and cannot be; null where none was, or it is the one shown. */
     public Refusal refusedBike() {
-        return refused.stream().filter(each -> each.topic().name().equals("bike")).findFirst().orElse(null);
+        return refused.stream().filter(each -> each.topic() == Topics.BIKE).findFirst().orElse(null);
     }
 
     /**

@@ -14,6 +14,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
 import courseworthy.ride.SampledEstimate;
+import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -27,13 +28,13 @@ import java.util.function.Function;
 public final class SetUpComparison {
 
     static final String RECOMMENDED = "recommended";
-    private static final String BIKE = "bike";
+    static final Set<Topic> WIDTHS = Set.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH);
     /** A puncture may hang on these. */
-    private static final Set<String> PUNCTURES = Set.of("front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing",
-            "front tyre tread", "rear tyre tread", "front insert", "rear insert");
+    static final Set<Topic> PUNCTURES = Set.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH, Topics.FRONT_TYRE_CASING, Topics.REAR_TYRE_CASING,
+            Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD, Topics.FRONT_INSERT, Topics.REAR_INSERT);
     /** The model does not ride these, though they change the ride. */
-    private static final Set<String> NOT_RIDDEN = Set.of("front tyre pressure", "rear tyre pressure", "bar width", "bar height",
-            "front sealant", "rear sealant");
+    private static final Set<Topic> NOT_RIDDEN = Set.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE, Topics.BAR_WIDTH, Topics.BAR_HEIGHT,
+            Topics.FRONT_SEALANT, Topics.REAR_SEALANT);
 
     private final RuleSet rules;
     private final Call recommended;
@@ -52,7 +53,7 @@ public final class SetUpComparison {
         this.onAnother = onAnother;
         this.rules = rules;
         this.recommended = recommended;
-        Decision bike = recommended.on(Topics.of(BIKE));
+        Decision bike = recommended.on(Topics.BIKE);
         this.ridden = bike.value() == null ? recommended.demands() : on(bike.text());
         this.sensitivity = Sensitivity.of(ridden);
         this.worths = new WorthCalculator(riding(recommended), sensitivity);
@@ -100,7 +101,7 @@ public final class SetUpComparison {
      */
     public SetUp of(String written, Map<Topic, Long> values) {
         Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), recommended.demands());
-        Decision bike = call.on(Topics.of(BIKE));
+        Decision bike = call.on(Topics.BIKE);
         if (bike.value() != null && !bike.text().equals(recommended.on(bike.topic()).text())) {
             return onAnother(written, values, bike.text());
         }
@@ -124,7 +125,7 @@ public final class SetUpComparison {
             if (!before.text().equals(after.text())) {
                 changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
                         new SetUp.Difference(topic, before.text(), after.text(), values.containsKey(topic)));
-                if (NOT_RIDDEN.contains(topic.name())) {
+                if (NOT_RIDDEN.contains(topic)) {
                     uncounted.add(topic.name());
                 }
             }
@@ -156,16 +157,12 @@ public final class SetUpComparison {
     private Effect effect(Call call) {
         Effect sum = Effect.NONE;
         for (Topic topic : Topics.all()) {
-            if (topic.name().startsWith("rear ") && Topics.find("front " + topic.name().substring(5)) != null) {
-                continue;
+            Topic other = topic.otherEnd();
+            if (other == null || topic.end() == End.FRONT) {
+                sum = sum.and(effect(call, topic).alike(other == null ? Effect.NONE : effect(call, other)));
             }
-            Effect one = effect(call, topic);
-            Topic rear = topic.name().startsWith("front ") ? Topics.find("rear " + topic.name().substring(6)) : null;
-            Effect other = rear == null ? Effect.NONE : effect(call, rear);
-            sum = sum.and(one.alike(other));
         }
-        Effect rearTravel = effect(call, Topics.of("rear travel"));
-        return sum.and(rearTravel);
+        return sum.and(effect(call, Topics.REAR_TRAVEL));
     }
 
     private Effect effect(Call call, Topic topic) {
@@ -180,9 +177,9 @@ public final class SetUpComparison {
 
     /** Whether either tyre is narrower than recommended. */
     private boolean narrower(Call call) {
-        for (String name : List.of("front tyre width", "rear tyre width")) {
-            Long before = recommended.on(Topics.of(name)).value();
-            Long after = call.on(Topics.of(name)).value();
+        for (Topic topic : WIDTHS) {
+            Long before = recommended.on(topic).value();
+            Long after = call.on(topic).value();
             if (before != null && after != null && after < before) {
                 return true;
             }
@@ -192,7 +189,7 @@ public final class SetUpComparison {
 
     /** What having or not having aero extensions returns against the recommended, s. */
     private Range extensions(Call call) {
-        Topic topic = Topics.of("aero extensions");
+        Topic topic = Topics.AERO_EXTENSIONS;
         boolean before = on(recommended, topic);
         boolean after = on(call, topic);
         if (before == after) {
@@ -209,10 +206,10 @@ public final class SetUpComparison {
 
     /** What less spinning out returns, s: alone and in a group by the share of each. */
     private Range spinning(Call call) {
-        Topic hardest = Topics.of("hardest gear");
+        Topic hardest = Topics.HARDEST_GEAR;
         Long before = recommended.on(hardest).value();
         Long after = call.on(hardest).value();
-        boolean sameWheel = recommended.on(Topics.of("rear tyre width")).text().equals(call.on(Topics.of("rear tyre width")).text());
+        boolean sameWheel = recommended.on(Topics.REAR_TYRE_WIDTH).text().equals(call.on(Topics.REAR_TYRE_WIDTH).text());
         if (before == null || after == null || before.equals(after) && sameWheel) {
             return Range.exact(0);
         }
@@ -251,8 +248,7 @@ public final class SetUpComparison {
 
     private BreakEven breakEven(Call call, String written, Range returned) {
         boolean risk = false;
-        for (String name : PUNCTURES) {
-            Topic topic = Topics.of(name);
+        for (Topic topic : PUNCTURES) {
             risk |= !recommended.on(topic).text().equals(call.on(topic).text());
         }
         if (!risk) {

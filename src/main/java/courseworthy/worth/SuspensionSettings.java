@@ -2,6 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.call.Call;
 import courseworthy.demand.DayDemands;
+import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 
 /**
@@ -53,20 +54,20 @@ public record SuspensionSettings(Sag front, Sag rear, Dial rebound, Dial compres
 
     static SuspensionSettings of(Call call) {
         DayDemands day = call.demands().estimated().day();
-        Sag front = sag(call, "front sag", "fork travel", null);
-        Sag rear = sag(call, "rear sag", "rear travel", day.shockStroke());
-        Double rebound = PressureSettings.base(call, "rebound");
-        Double compression = PressureSettings.base(call, "compression");
-        Long lockout = call.on(Topics.of("lockout")).value();
+        Sag front = sag(call, Topics.FRONT_SAG, Topics.FORK_TRAVEL, null);
+        Sag rear = sag(call, Topics.REAR_SAG, Topics.REAR_TRAVEL, day.shockStroke());
+        Double rebound = PressureSettings.base(call, Topics.REBOUND);
+        Double compression = PressureSettings.base(call, Topics.COMPRESSION);
+        Long lockout = call.on(Topics.LOCKOUT).value();
         if (front == null && rear == null) {
             return null;
         }
         return new SuspensionSettings(front, rear, dial(rebound, day.clicks(true, true)), dial(compression, day.clicks(true, false)),
                 rear == null ? null : dial(rebound, day.clicks(false, true)), rear == null ? null : dial(compression, day.clicks(false, false)),
-                lockout == null ? null : Topics.of("lockout").text(lockout));
+                lockout == null ? null : Topics.LOCKOUT.text(lockout));
     }
 
-    private static Sag sag(Call call, String sag, String travel, Double stroke) {
+    private static Sag sag(Call call, Topic sag, Topic travel, Double stroke) {
         Double share = PressureSettings.base(call, sag);
         Double length = PressureSettings.base(call, travel);
         return share == null || length == null ? null : new Sag(share, length, stroke);

@@ -1,5 +1,7 @@
 package courseworthy.worth;
 
+import static java.util.Map.entry;
+
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
@@ -15,8 +17,10 @@ import courseworthy.ride.DragArea;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.topic.Work;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What the decisions of one call are worth, each worked out when it is asked for. */
@@ -27,10 +31,20 @@ public final class WorthCalculator {
     /** On foot with a flat that cannot be mended, s (practice). */
     private static final Range ON_FOOT = new Range(1800, 3600, 7200);
     /** Of these less is no option, whatever it returns. */
-    private static final Set<String> NEVER_LESS = Set.of("water", "front rotor", "rear rotor");
+    private static final Set<Topic> NEVER_LESS = Set.of(Topics.WATER, Topics.FRONT_ROTOR, Topics.REAR_ROTOR);
     /** How the next size is away: 5 mm of tyre, half a litre (practice). */
     private static final long TYRE_STEP = 5;
     private static final long WATER_STEP = 5;
+
+    /** What is to be said of the figures of one topic. */
+    private static final Map<Topic, String> NOTES = Map.ofEntries(entry(Topics.FORK_TRAVEL, FigureNotes.MASS_ONLY),
+            entry(Topics.REAR_TRAVEL, FigureNotes.MASS_ONLY), entry(Topics.FORK_LEGS, FigureNotes.MASS_ONLY),
+            entry(Topics.LOCKOUT, FigureNotes.MASS_ONLY), entry(Topics.SEATPOST, FigureNotes.MASS_ONLY),
+            entry(Topics.FRONT_TYRE_TREAD, FigureNotes.GRIP), entry(Topics.REAR_TYRE_TREAD, FigureNotes.GRIP),
+            entry(Topics.FRONT_TYRE_WIDTH, FigureNotes.WIDTH), entry(Topics.REAR_TYRE_WIDTH, FigureNotes.WIDTH),
+            entry(Topics.FRONT_RIM_DEPTH, FigureNotes.WIND), entry(Topics.REAR_RIM_DEPTH, FigureNotes.WIND),
+            entry(Topics.FRONT_ROTOR, FigureNotes.BRAKES), entry(Topics.REAR_ROTOR, FigureNotes.BRAKES),
+            entry(Topics.WATER, FigureNotes.WATER), entry(Topics.TUBE, FigureNotes.TUBE), entry(Topics.PLUGS, FigureNotes.PLUG));
 
     private final Call call;
     private final Demands demands;
@@ -81,7 +95,7 @@ public final class WorthCalculator {
         if (on == null || from == to) {
             return on == null ? null : Range.exact(0);
         }
-        if (topic.name().equals("aero extensions")) {
+        if (topic == Topics.AERO_EXTENSIONS) {
             Range saved = extensions().saved();
             return topic.text(to).equals("fitted") ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
         }
@@ -102,19 +116,19 @@ public final class WorthCalculator {
 
     /** A steep piece in the easiest gear that is decided; null where either is not known. */
     public ClimbInGear climbed(EstimatedRide.Kind kind) {
-        Double ratio = ratio("easiest gear");
+        Double ratio = ratio(Topics.EASIEST_GEAR);
         EstimatedRide.Piece piece = on.piece(kind);
         return ratio == null || piece == null ? null : turning().climbed(piece, ratio);
     }
 
     /** Speed at which the hardest gear that is decided is spun out, m/s; null where none is decided. */
     public Range topSpeed() {
-        Double ratio = ratio("hardest gear");
+        Double ratio = ratio(Topics.HARDEST_GEAR);
         return ratio == null ? null : turning().topSpeed(ratio);
     }
 
-    private Double ratio(String topic) {
-        Decision decision = call.on(Topics.of(topic));
+    private Double ratio(Topic topic) {
+        Decision decision = call.on(topic);
         return decision.value() == null ? null : decision.topic().resolution().base(decision.value());
     }
 
@@ -131,13 +145,12 @@ public final class WorthCalculator {
         if (on == null || decision.value() == null) {
             return null;
         }
-        return switch (topic.name()) {
-            case "easiest gear", "hardest gear", "largest step" ->
-                new Worth(topic.name(), false, List.of(), null, GearChoice.of(call, ShippedRules.realPairs()), List.of());
-            case "aero extensions" -> new Worth(topic.name(), false, List.of(), extensions(), null, List.of(FigureNotes.EXTENSIONS));
-            case "power meter" -> new Worth(topic.name(), false, List.of(), null, null, List.of(FigureNotes.POWER_METER));
-            default -> parts(decision);
-        };
+        if (topic.work() == Work.GEARS && topic.kind() == Topic.Kind.QUANTITY) {
+            return new Worth(topic.name(), false, List.of(), null, GearChoice.of(call, ShippedRules.realPairs()), List.of());
+        }
+        return topic == Topics.AERO_EXTENSIONS ? new Worth(topic.name(), false, List.of(), extensions(), null, List.of(FigureNotes.EXTENSIONS))
+                : topic == Topics.POWER_METER ? new Worth(topic.name(), false, List.of(), null, null, List.of(FigureNotes.POWER_METER))
+                : parts(decision);
     }
 
     private Worth parts(Decision decision) {
@@ -160,10 +173,8 @@ public final class WorthCalculator {
 
     /** The decision on the other wheel where it is the same, else null. */
     private Decision otherEnd(Decision decision) {
-        String name = decision.topic().name();
-        String end = name.startsWith("front ") ? "rear " + name.substring(6) : name.startsWith("rear ") ? "front " + name.substring(5) : "";
-        Topic topic = Topics.find(end);
-        if (topic == null || PartEffects.between(topic, topic.standard(), topic.standard()) == null || name.endsWith("travel")) {
+        Topic topic = decision.topic().otherEnd();
+        if (topic == null || PartEffects.between(topic, topic.standard(), topic.standard()) == null) {
             return null;
         }
         Decision other = call.on(topic);
@@ -180,7 +191,7 @@ public final class WorthCalculator {
             }
             return out;
         }
-        if (!NEVER_LESS.contains(topic.name())) {
+        if (!NEVER_LESS.contains(topic)) {
             add(out, decision, other, decision.value() - step(topic));
         }
         add(out, decision, other, decision.value() + step(topic));
@@ -188,11 +199,7 @@ public final class WorthCalculator {
     }
 
     private static long step(Topic topic) {
-        return switch (topic.name()) {
-            case "front tyre width", "rear tyre width" -> TYRE_STEP;
-            case "water" -> WATER_STEP;
-            default -> topic.step(topic.standard());
-        };
+        return SetUpComparison.WIDTHS.contains(topic) ? TYRE_STEP : topic == Topics.WATER ? WATER_STEP : topic.step(topic.standard());
     }
 
     private static void add(List<Long> out, Decision decision, Decision other, long value) {
@@ -242,18 +249,14 @@ public final class WorthCalculator {
     }
 
     private List<Stop> stops(Topic topic) {
-        return switch (topic.name()) {
-            case "front tyre width", "rear tyre width", "front tyre casing", "rear tyre casing", "front tyre tread", "rear tyre tread",
-                 "front insert", "rear insert" -> punctures();
-            case "tube" -> List.of(new Stop("walk", ON_FOOT));
-            case "plugs" -> {
-                Range plug = range(Measure.PLUG_STOP);
-                Range tube = range(Measure.TUBE_STOP);
-                Range more = Range.of(x -> Math.max(1, x[0] - x[1]), tube, plug);
-                yield List.of(new Stop("tube stop in place of a plug", more));
-            }
-            default -> List.of();
-        };
+        if (SetUpComparison.PUNCTURES.contains(topic)) {
+            return punctures();
+        }
+        if (topic == Topics.PLUGS) {
+            Range more = Range.of(x -> Math.max(1, x[0] - x[1]), range(Measure.TUBE_STOP), range(Measure.PLUG_STOP));
+            return List.of(new Stop("tube stop in place of a plug", more));
+        }
+        return topic == Topics.TUBE ? List.of(new Stop("walk", ON_FOOT)) : List.of();
     }
 
     private List<Stop> punctures() {
@@ -301,18 +304,10 @@ public final class WorthCalculator {
 
     private static List<String> notes(Topic topic, List<Alternative> alternatives) {
         List<String> out = new ArrayList<>();
-        switch (topic.name()) {
-            case "fork travel", "rear travel", "fork legs", "lockout", "seatpost" -> out.add(FigureNotes.MASS_ONLY);
-            case "front tyre tread", "rear tyre tread" -> out.add(FigureNotes.GRIP);
-            case "front tyre width", "rear tyre width" -> out.add(FigureNotes.WIDTH);
-            case "front rim depth", "rear rim depth" -> out.add(FigureNotes.WIND);
-            case "front rotor", "rear rotor" -> out.add(FigureNotes.BRAKES);
-            case "water" -> out.add(FigureNotes.WATER);
-            case "tube" -> out.add(FigureNotes.TUBE);
-            case "plugs" -> out.add(FigureNotes.PLUG);
-            default -> { }
+        if (NOTES.containsKey(topic)) {
+            out.add(NOTES.get(topic));
         }
-        if (!topic.name().equals("water")) {
+        if (topic != Topics.WATER) {
             out.add(FigureNotes.PARTS);
         }
         boolean risk = false;

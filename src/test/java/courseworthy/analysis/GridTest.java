@@ -40,8 +40,8 @@ import org.junit.jupiter.api.Test;
 class GridTest {
 
     private static final int SHEETS = Integer.getInteger("courseworthy.sheets", 2000);
-    private static final Topic BIKE = Topics.of("bike");
-    private static final Topic WIDTH = Topics.of("front tyre width");
+    private static final Topic BIKE = Topics.BIKE;
+    private static final Topic WIDTH = Topics.FRONT_TYRE_WIDTH;
     private static final long[] HOURS = {0, 1, 2, 3, 4, 5, -1};
     private static final long[] SHARE = {0, 1, 2, 3, 4, 5, 100, -1};
     private static final long[] SKILL = {0, 1, 2, 3, -1};

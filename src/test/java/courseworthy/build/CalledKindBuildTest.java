@@ -22,7 +22,7 @@ class CalledKindBuildTest {
         for (int seed = 0; seed < 120; seed++) {
             Workshop workshop = new WorkshopGenerator(seed, 0.005, 0).of(3, 70);
             Call call = BuildSearchTest.call(seed);
-            String kind = call.on(Topics.of("bike")).text();
+            String kind = call.on(Topics.BIKE).text();
             WorthCalculator worths = new WorthCalculator(call, null);
             long best = Long.MAX_VALUE;
             long bestOther = Long.MAX_VALUE;

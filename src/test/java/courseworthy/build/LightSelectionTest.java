@@ -45,11 +45,11 @@ class LightSelectionTest {
         faults.throwIfAny();
         List<Decision> decisions = new ArrayList<>();
         if (decided != null) {
-            Topic topic = Topics.of("lights");
+            Topic topic = Topics.LIGHTS;
             decisions.add(decision(topic, topic.option(decided), decided));
         }
         if (runTime != null) {
-            Topic topic = Topics.of("light run time");
+            Topic topic = Topics.LIGHT_RUN_TIME;
             decisions.add(decision(topic, Long.parseLong(runTime), runTime));
         }
         return LightSelection.of(new Call(new Demands(Map.of(), List.of(), List.of()), decisions, List.of(), List.of()), workshop, workshop.find("the bike"));

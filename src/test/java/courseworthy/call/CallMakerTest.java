@@ -98,19 +98,19 @@ class CallMakerTest {
     @Test
     void whatDoesNotApplyKeepsItsClaimsAndSaysWhy() {
         Call call = call(Map.of(Measure.ROUGHNESS, MeasureValue.exact(1)));
-        Decision travel = call.on(Topics.of("fork travel"));
+        Decision travel = call.on(Topics.FORK_TRAVEL);
         assertThat(travel.status()).isEqualTo(Status.NOT_APPLICABLE);
         assertThat(travel.why()).isEqualTo("Applies where bike is cross-country hardtail or cross-country full suspension or trail; "
                 + "here it is road.");
         assertThat(travel.lost()).extracting(lost -> lost.claim().author().rule() + " " + lost.how().words())
                 .containsExactly("Layers/travel-anyway set aside");
-        assertThat(call.on(Topics.of("dropper stroke")).why()).isEqualTo("Applies where seatpost is dropper; here it is rigid.");
+        assertThat(call.on(Topics.DROPPER_STROKE).why()).isEqualTo("Applies where seatpost is dropper; here it is rigid.");
     }
 
     @Test
     void whatDoesNotApplyIsUnknownToLaterLayers() {
         Call call = call(Map.of(Measure.ROUGHNESS, MeasureValue.exact(1)));
-        assertThat(call.on(Topics.of("fork legs")).lost()).isEmpty();
+        assertThat(call.on(Topics.FORK_LEGS).lost()).isEmpty();
         assertThat(text(call, "gloves")).isEqualTo("short");
     }
 
@@ -118,7 +118,7 @@ class CallMakerTest {
     void whatIsUnknownLeavesTheDefaultAndIsTold() {
         Call call = call(Map.of());
         assertThat(text(call, "bike")).isEqualTo("gravel");
-        assertThat(call.on(Topics.of("bike")).standing()).isEqualTo(Decision.Standing.ASSUMED);
+        assertThat(call.on(Topics.BIKE).standing()).isEqualTo(Decision.Standing.ASSUMED);
         assertThat(call.couldNotTell()).extracting(untold -> untold.author().rule() + " " + untold.wanting())
                 .containsExactly("Layers/rough-asks-for-full-suspension [roughness]", "Layers/smooth-asks-for-a-road-bike [roughness]");
     }
@@ -196,13 +196,13 @@ class CallMakerTest {
     @Test
     void whatHangsOnATopicWithoutAnAnswerDoesNotApply() {
         Recorder recorder = new Recorder();
-        Topic bike = Topics.of("bike");
+        Topic bike = Topics.BIKE;
         for (int option = 0; option < bike.options().size(); option++) {
             recorder.claims.add(Claim.of(author("limit/none-" + option, Rank.LIMIT), bike, Verb.RULE_OUT, option, "", List.of()));
         }
         Call call = CallMaker.call(recorder, demands(Map.of()));
         assertThat(call.on(bike).status()).isEqualTo(Status.NONE_POSSIBLE);
-        assertThat(call.on(Topics.of("fork travel")).why()).isEqualTo("Hangs on bike, which is none possible.");
+        assertThat(call.on(Topics.FORK_TRAVEL).why()).isEqualTo("Hangs on bike, which is none possible.");
         assertThat(recorder.stages.get(1).settled().get(bike).known()).isFalse();
     }
 
@@ -210,7 +210,7 @@ class CallMakerTest {
     void aRuleThatSpeaksTooLateIsRefusedAndTheAskingClosed() {
         Recorder late = new Recorder();
         late.from = 1;
-        late.claims.add(Claim.of(author("house/late", Rank.HOUSE), Topics.of("bike"), Verb.PREFER, 0, "road", List.of()));
+        late.claims.add(Claim.of(author("house/late", Rank.HOUSE), Topics.BIKE, Verb.PREFER, 0, "road", List.of()));
         assertThatThrownBy(() -> CallMaker.call(late, demands(Map.of()))).isInstanceOf(IllegalStateException.class)
                 .hasMessage("house/late says something on bike once it is settled");
         assertThat(late.closed).isTrue();

@@ -35,8 +35,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CalledKindTest {
 
     private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
-    private static final Topic BIKE = Topics.of("bike");
-    private static final Topic WIDTH = Topics.of("front tyre width");
+    private static final Topic BIKE = Topics.BIKE;
+    private static final Topic WIDTH = Topics.FRONT_TYRE_WIDTH;
     private static final List<Measure> VARIED = List.of(Measure.WORST_ROUGHNESS, Measure.ROUGHNESS);
     private static final int TRIED = 4;
 

@@ -29,7 +29,7 @@ class CloseThresholdFinderTest {
     private static final Set<Measure> FORECAST = Set.of(Measure.START_TEMPERATURE, Measure.SUMMIT_TEMPERATURE, Measure.COLDEST_TEMPERATURE,
             Measure.HOTTEST_TEMPERATURE, Measure.NIGHT_TEMPERATURE, Measure.WIND);
 
-    private static final Topic BIKE = Topics.of("bike");
+    private static final Topic BIKE = Topics.BIKE;
 
     static List<ShippedDays> days() {
         return ShippedDays.all();

@@ -135,7 +135,7 @@ class FlipFinderTest {
     void aTargetIsReachedByTheNearestChangeThatBringsIt() {
         Demands demands = Facts.of(3).demands();
         TickByTick slow = new TickByTick(HOUSE, demands);
-        Topic topic = Topics.of("front tyre width");
+        Topic topic = Topics.FRONT_TYRE_WIDTH;
         int reached = 0;
         for (long value = topic.least(); value <= topic.most(); value++) {
             long wanted = value;
@@ -181,7 +181,7 @@ class FlipFinderTest {
                 }
             }
             for (Topic topic : Topics.all()) {
-                if (!DerivedMeasures.topicsRead().contains(topic.name())) {
+                if (!DerivedMeasures.topicsRead().contains(topic)) {
                     Map<Topic, courseworthy.topic.SettledTopic> without = new java.util.HashMap<>(settled);
                     without.remove(topic);
                     assertThat(DerivedMeasures.after(layer, call.demands(), without)).as(topic.name()).isEqualTo(derived);

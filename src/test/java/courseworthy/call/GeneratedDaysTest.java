@@ -89,7 +89,7 @@ class GeneratedDaysTest {
                 return false;
             }
         }
-        return day.asIs.on(Topics.of("bike")).text().equals(day.soft.on(Topics.of("bike")).text());
+        return day.asIs.on(Topics.BIKE).text().equals(day.soft.on(Topics.BIKE).text());
     }
 
     private static double base(Call call, Measure measure) {

@@ -101,7 +101,7 @@ final class MeasureLadder {
 
     private static String told(Call call, String topic) {
         Decision decision = call.on(Topics.of(topic));
-        return call.on(Topics.of("bike")).text() + ": " + topic + " " + decision.text() + " for "
+        return call.on(Topics.BIKE).text() + ": " + topic + " " + decision.text() + " for "
                 + decision.taken().stream()
                         .map(claim -> claim.author().rule() + " " + claim.verb().word() + " " + claim.written()).toList()
                 + " against " + decision.lost().stream().map(lost -> lost.claim().author().rule() + " " + lost.how().words()).toList();

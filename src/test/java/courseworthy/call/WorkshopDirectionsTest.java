@@ -112,8 +112,8 @@ class WorkshopDirectionsTest {
     void theRearIsNeverSofterThanTheFront() {
         for (int day = 0; day < 200; day++) {
             Call call = CallMaker.call(HOUSE, Facts.of(day).demands());
-            Decision front = call.on(Topics.of("front tyre pressure"));
-            Decision rear = call.on(Topics.of("rear tyre pressure"));
+            Decision front = call.on(Topics.FRONT_TYRE_PRESSURE);
+            Decision rear = call.on(Topics.REAR_TYRE_PRESSURE);
             assertThat(rear.value()).as("day %s: %s, %s", day, front, rear).isGreaterThanOrEqualTo(front.value());
         }
     }
@@ -124,10 +124,10 @@ class WorkshopDirectionsTest {
         int tubes = 0;
         for (int day = 0; day < 200; day++) {
             Call call = CallMaker.call(HOUSE, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
-            if (call.on(Topics.of("rear sealant")).text().equals("tube") && call.on(Topics.of("front sealant")).text().equals("tube")) {
+            if (call.on(Topics.REAR_SEALANT).text().equals("tube") && call.on(Topics.FRONT_SEALANT).text().equals("tube")) {
                 tubes++;
-                assertThat(call.on(Topics.of("plugs")).value()).as("day %s", day).isZero();
-                assertThat(call.on(Topics.of("tube")).value()).as("day %s", day).isPositive();
+                assertThat(call.on(Topics.PLUGS).value()).as("day %s", day).isZero();
+                assertThat(call.on(Topics.TUBE).value()).as("day %s", day).isPositive();
             }
         }
         assertThat(tubes).isGreaterThan(100);

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a day says of one saying: a table of cases, each of which reads as a sentence. */
 class OutcomeAssessorTest {
 
-    private static final Topic WIDTH = Topics.of("rear tyre width");
-    private static final Topic CASING = Topics.of("rear tyre casing");
-    private static final Topic GRIPS = Topics.of("grips or tape");
+    private static final Topic WIDTH = Topics.REAR_TYRE_WIDTH;
+    private static final Topic CASING = Topics.REAR_TYRE_CASING;
+    private static final Topic GRIPS = Topics.GRIPS_OR_TAPE;
 
     private static long mm(int millimetres) {
         return WIDTH.resolution().ticks(millimetres / 1000.0);
@@ -59,7 +59,7 @@ class OutcomeAssessorTest {
     /** What a rule names to a finer step than is decided is what was ridden: 117 mm of travel, decided as 120 mm. */
     @Test
     void withinAStepIsTheSame() {
-        Topic travel = Topics.of("fork travel");
+        Topic travel = Topics.FORK_TRAVEL;
         long ridden = travel.resolution().ticks(0.120);
         long named = travel.resolution().ticks(0.117);
         assertThat(named).isNotEqualTo(ridden);

@@ -14,6 +14,8 @@ import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
 import courseworthy.topic.Topic.Safe;
+import courseworthy.topic.TopicGroup;
+import courseworthy.topic.Work;
 import courseworthy.units.Resolution;
 import courseworthy.units.Unit;
 import java.io.IOException;
@@ -77,12 +79,12 @@ final class SettlingTable {
         long standard = Long.parseLong(fields.prose("default"));
         if (kind != Kind.QUANTITY) {
             List<String> options = fields.texts("options");
-            return new Topic(name, "", kind, null, 1, 0, options.size() - 1, options, standard, 1, safe, List.of());
+            return new Topic(name, "", kind, null, 1, 0, options.size() - 1, options, standard, 1, safe, List.of(), TopicGroup.BIKE, Work.BIKE, 1);
         }
         String symbol = fields.prose("unit");
         Unit unit = symbol.equals("ratio") ? Unit.RATIO : symbol.equals("count") ? Unit.ONE : Unit.ofSymbol(symbol);
         return new Topic(name, "", kind, Resolution.of(unit, fields.prose("resolution")), Long.parseLong(fields.prose("step")),
-                Long.parseLong(fields.prose("from")), Long.parseLong(fields.prose("to")), List.of(), standard, 1, safe, List.of());
+                Long.parseLong(fields.prose("from")), Long.parseLong(fields.prose("to")), List.of(), standard, 1, safe, List.of(), TopicGroup.BIKE, Work.BIKE, 1);
     }
 
     private Case read(FieldReader fields) {

@@ -32,7 +32,7 @@ class DerivedMeasuresTest {
 
     private static Map<Topic, SettledTopic> settled(String bike, long width, String casing, String insert) {
         Map<Topic, SettledTopic> out = new HashMap<>();
-        put(out, "bike", Topics.of("bike").option(bike));
+        put(out, "bike", Topics.BIKE.option(bike));
         for (String side : new String[] {"front", "rear"}) {
             put(out, side + " tyre width", width);
             put(out, side + " tyre casing", Topics.of(side + " tyre casing").option(casing));
@@ -57,9 +57,9 @@ class DerivedMeasuresTest {
         Map<Measure, MeasureValue> derived = DerivedMeasures.after(2, demands(ROUGH, 75), fork);
         assertThat(derived).containsOnly(Map.entry(Measure.SHORTEST_REAR_TRAVEL, MeasureValue.exact(100)), Map.entry(Measure.LONGEST_REAR_TRAVEL, MeasureValue.exact(140)));
         assertThat(DerivedMeasures.after(3, demands(ROUGH, 75), fork)).isEmpty();
-        fork.put(Topics.of("fork travel"), new SettledTopic(Topics.of("fork travel"), false, 0));
+        fork.put(Topics.FORK_TRAVEL, new SettledTopic(Topics.FORK_TRAVEL, false, 0));
         assertThat(DerivedMeasures.after(2, demands(ROUGH, 75), fork)).isEmpty();
-        assertThat(DerivedMeasures.topicsRead(Measure.LONGEST_REAR_TRAVEL)).containsExactly("fork travel");
+        assertThat(DerivedMeasures.topicsRead(Measure.LONGEST_REAR_TRAVEL)).containsExactly(Topics.FORK_TRAVEL);
     }
 
     @Test
@@ -101,11 +101,11 @@ class DerivedMeasuresTest {
     @Test
     void whatIsNotSettledIsNotDerived() {
         Map<Topic, SettledTopic> noWidth = settled("gravel", 45, "reinforced", "none");
-        noWidth.put(Topics.of("front tyre width"), new SettledTopic(Topics.of("front tyre width"), false, 0));
+        noWidth.put(Topics.FRONT_TYRE_WIDTH, new SettledTopic(Topics.FRONT_TYRE_WIDTH, false, 0));
         assertThat(DerivedMeasures.after(5, demands(ROUGH, 75), noWidth)).containsOnlyKeys(Measure.REAR_REFERENCE_PRESSURE,
                 Measure.REAR_PRESSURE_FLOOR);
         Map<Topic, SettledTopic> noBike = settled("gravel", 45, "reinforced", "none");
-        noBike.remove(Topics.of("bike"));
+        noBike.remove(Topics.BIKE);
         Demands anyBike = Survey.of(ROUGH, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
         assertThat(DerivedMeasures.after(5, anyBike, noBike)).isEmpty();
         assertThat(DerivedMeasures.after(5, demands(ROUGH, 75), noBike)).hasSize(4);

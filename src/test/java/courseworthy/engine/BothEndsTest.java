@@ -49,10 +49,10 @@ class BothEndsTest {
         assertThat(faults.faults()).isEmpty();
         assertThat(rows).hasSize(1);
         assertThat(rows.get(0).sayings()).containsExactly(
-                new Saying(Topics.of("front tyre width"), Verb.AT_LEAST, new Saying.Literal(40), "40 mm"),
-                new Saying(Topics.of("front tyre width"), Verb.PREFER, new Saying.Literal(45), "45 mm"),
-                new Saying(Topics.of("rear tyre width"), Verb.AT_LEAST, new Saying.Literal(40), "40 mm"),
-                new Saying(Topics.of("rear tyre width"), Verb.PREFER, new Saying.Literal(45), "45 mm"));
+                new Saying(Topics.FRONT_TYRE_WIDTH, Verb.AT_LEAST, new Saying.Literal(40), "40 mm"),
+                new Saying(Topics.FRONT_TYRE_WIDTH, Verb.PREFER, new Saying.Literal(45), "45 mm"),
+                new Saying(Topics.REAR_TYRE_WIDTH, Verb.AT_LEAST, new Saying.Literal(40), "40 mm"),
+                new Saying(Topics.REAR_TYRE_WIDTH, Verb.PREFER, new Saying.Literal(45), "45 mm"));
     }
 
     @ParameterizedTest
@@ -109,8 +109,8 @@ class BothEndsTest {
         Node.Mapping tree = YamlReader.read("decided: {front and rear tyre width: 45 mm}\n".getBytes(StandardCharsets.UTF_8), "s.yaml", faults);
         Situation facts = new SituationReader("s.yaml", faults).changed(Situation.NONE, "facts", tree);
         assertThat(faults.faults()).isEmpty();
-        assertThat(facts.settled().get(Topics.of("front tyre width")).value()).isEqualTo(45);
-        assertThat(facts.settled().get(Topics.of("rear tyre width")).value()).isEqualTo(45);
+        assertThat(facts.settled().get(Topics.FRONT_TYRE_WIDTH).value()).isEqualTo(45);
+        assertThat(facts.settled().get(Topics.REAR_TYRE_WIDTH).value()).isEqualTo(45);
     }
 
     /** What is the same at both ends is written once. */

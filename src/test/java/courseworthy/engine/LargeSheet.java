@@ -45,7 +45,7 @@ public final class LargeSheet {
         out.append("  - id: row-").append(number).append("\n    when:\n");
         List<String> conditions = new ArrayList<>();
         if (topic.layer() > 1 && chance.nextInt(6) == 0) {
-            conditions.add("decided: {bike: " + word(Topics.of("bike").options()) + "}");
+            conditions.add("decided: {bike: " + word(Topics.BIKE.options()) + "}");
         }
         switch (chance.nextInt(12)) {
             case 0 -> conditions.add("any stretch: {" + StretchMeasure.SHARP_STONES.written() + ": yes, length: over " + (1 + chance.nextInt(5))

@@ -78,7 +78,7 @@ class PairingTest {
 
     @Test
     void theFrontTreadIsNeverTheFasterOne() {
-        Topic tread = Topics.of("front tyre tread");
+        Topic tread = Topics.FRONT_TYRE_TREAD;
         says(only("rear-tread-no-grippier", 3, "front tyre tread=fast"), Verb.AT_MOST, "rear tyre tread", tread.option("fast"));
         assertThat(rules("rear tyre tread=mud")).isEmpty();
     }
@@ -91,7 +91,7 @@ class PairingTest {
 
     @Test
     void twoRingsAreRuledOutWhereNoneAreRidden() {
-        says(only("two-rings-exist", 1, "bike=trail"), Verb.RULE_OUT, "chainrings", Topics.of("chainrings").option("two"));
+        says(only("two-rings-exist", 1, "bike=trail"), Verb.RULE_OUT, "chainrings", Topics.CHAINRINGS.option("two"));
         assertThat(rules("bike=gravel")).doesNotContain("pairing/two-rings-exist");
         assertThat(rules("chainrings=two")).isEmpty();
     }
@@ -100,7 +100,7 @@ class PairingTest {
     void theEasiestGearComesFromRealRingsAndCassettes() {
         Claim claim = only("easiest-gear-exists", 2, "bike=cross-country hardtail", "chainrings=one");
         assertThat(claim.verb()).isEqualTo(Verb.ONE_OF);
-        assertThat(claim.topic()).isEqualTo(Topics.of("easiest gear"));
+        assertThat(claim.topic()).isEqualTo(Topics.EASIEST_GEAR);
         assertThat(claim.labels().get(claim.values().indexOf(680L))).isEqualTo("34x50");
         assertThat(claim.values()).isSorted().doesNotHaveDuplicates();
         assertThat(claim.labels()).hasSameSizeAs(claim.values());
@@ -111,7 +111,7 @@ class PairingTest {
     @Test
     void theHardestGearGoesWithTheEasiest() {
         Claim claim = only("hardest-gear-exists", 3, "bike=cross-country hardtail", "chainrings=one", "easiest gear=680");
-        assertThat(claim.topic()).isEqualTo(Topics.of("hardest gear"));
+        assertThat(claim.topic()).isEqualTo(Topics.HARDEST_GEAR);
         assertThat(claim.values()).containsExactly(3091L, 3400L);
         assertThat(claim.labels()).containsExactly("34x11", "34x10");
         assertThat(rules("bike=cross-country hardtail", "chainrings=one", "easiest gear=does not apply"))
@@ -129,7 +129,7 @@ class PairingTest {
     @Test
     void theLargestStepIsThatOfTheCassettesWithBothEnds() {
         Claim claim = only("largest-step-exists", 4, "bike=cross-country hardtail", "chainrings=one", "easiest gear=680", "hardest gear=3400");
-        assertThat(claim.topic()).isEqualTo(Topics.of("largest step"));
+        assertThat(claim.topic()).isEqualTo(Topics.LARGEST_STEP);
         assertThat(claim.labels()).containsExactly("12-speed 10-50");
         assertThat(claim.values()).containsExactly(20L);
         assertThat(rules("bike=cross-country hardtail", "chainrings=one", "easiest gear=680", "hardest gear=does not apply"))

@@ -129,7 +129,7 @@ class RowsTest {
     @Test
     void aTopicThatDoesNotApplyKeepsARowSilentWithoutAWord() {
         Row row = row("{roughness: at least rough, decided: {fork travel: over 100 mm}}", "{lubricant: prefer wet}");
-        SettledTopic none = new SettledTopic(Topics.of("fork travel"), false, 0);
+        SettledTopic none = new SettledTopic(Topics.FORK_TRAVEL, false, 0);
         assertThat(untold(row, stage(2, none))).isEmpty();
         assertThat(untold(row, stage(2, settled("fork travel", 120)))).hasSize(1);
         Row unless = row("{none of: [{decided: {fork travel: over 100 mm}}]}", "{lubricant: prefer wet}");

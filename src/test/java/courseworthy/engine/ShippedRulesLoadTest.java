@@ -60,9 +60,9 @@ class ShippedRulesLoadTest {
     @Test
     void realGearsAreCountedAsWrittenOnesAre() throws Exception {
         assertThat(ShippedRules.load().pairs().pairs()).hasSizeGreaterThan(150).allSatisfy(pair -> {
-            assertThat(pair.easiest()).isEqualTo(Topics.of("easiest gear").resolution()
+            assertThat(pair.easiest()).isEqualTo(Topics.EASIEST_GEAR.resolution()
                     .ticks(Amount.parse(pair.easiestTeeth(), Dimension.RATIO)));
-            assertThat(pair.hardest()).isEqualTo(Topics.of("hardest gear").resolution()
+            assertThat(pair.hardest()).isEqualTo(Topics.HARDEST_GEAR.resolution()
                     .ticks(Amount.parse(pair.hardestTeeth(), Dimension.RATIO)));
         });
     }

@@ -117,8 +117,8 @@ public final class ExampleBrief {
 
     /** What would change the decision on food: something smaller, and something that cannot be told apart from what is. */
     public static List<Flip> flips() {
-        Decision more = new Decision(Topics.of("food"), Status.SETTLED, 60L, "", Standing.SETTLED, List.of(), List.of(), "");
-        Decision none = new Decision(Topics.of("food"), Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
+        Decision more = new Decision(Topics.FOOD, Status.SETTLED, 60L, "", Standing.SETTLED, List.of(), List.of(), "");
+        Decision none = new Decision(Topics.FOOD, Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
         return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none));
     }
 

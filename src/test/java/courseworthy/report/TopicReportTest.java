@@ -16,7 +16,7 @@ class TopicReportTest {
     private final Brief brief = ExampleBrief.rich().brief();
 
     private Report report(String topic) {
-        return TopicReport.of(new TopicResult(brief, topic, ExampleBrief.flips()));
+        return TopicReport.of(new TopicResult(brief, Topics.of(topic), ExampleBrief.flips()));
     }
 
     private String text(String topic) {
@@ -38,7 +38,7 @@ class TopicReportTest {
     @Test
     void everyTopicCanBeReadInFull() {
         for (String topic : Topics.names()) {
-            Decision decision = brief.on(topic);
+            Decision decision = brief.on(Topics.of(topic));
             String markdown = new MarkdownRenderer().render(report(topic));
             assertThat(markdown).startsWith("# " + topic + ": ").contains("\n## What would change it\n");
             assertThat(markdown.contains("\n## For\n")).isEqualTo(decision.value() != null);

@@ -15,7 +15,7 @@ class BikeKindTest {
 
     @Test
     void everyKindOfTheTopicIsKnown() {
-        assertThat(Arrays.stream(BikeKind.values()).map(BikeKind::written)).containsExactlyElementsOf(Topics.of("bike").options());
+        assertThat(Arrays.stream(BikeKind.values()).map(BikeKind::written)).containsExactlyElementsOf(Topics.BIKE.options());
     }
 
     /** Nominal circumference pi (BSD + 2 w) of designations by ISO 5775-1, mm, worked out apart; half a millimetre of rounding. */

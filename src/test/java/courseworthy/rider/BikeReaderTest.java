@@ -140,7 +140,7 @@ class BikeReaderTest {
 
     @Test
     void theKindsAreTheOptionsOfTheTopicAndTheKeysThoseThatAreRead() {
-        assertThat(BikeReader.KINDS).isEqualTo(Topics.of("bike").options());
+        assertThat(BikeReader.KINDS).isEqualTo(Topics.BIKE.options());
         StringBuilder all = new StringBuilder();
         for (String key : BikeReader.KEYS) {
             all.append(key).append(": x\n");

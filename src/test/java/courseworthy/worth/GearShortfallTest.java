@@ -45,7 +45,7 @@ class GearShortfallTest {
         request.riderBike.kind = bike;
         GeneratedRequest.Read read = request.read(folder);
         Call call = CallMaker.call(RULES, read.demands());
-        assertThat(call.on(Topics.of("bike")).text()).isEqualTo(bike);
+        assertThat(call.on(Topics.BIKE).text()).isEqualTo(bike);
         return GearShortfall.of(call, ShippedRules.realPairs(), kind -> Survey.of(read.course(), read.rider(), read.event(), Bike.of(kind)));
     }
 

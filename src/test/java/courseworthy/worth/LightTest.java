@@ -75,7 +75,7 @@ class LightTest {
         for (String topic : new String[] {"lights", "clothing", "eyewear"}) {
             assertThat(call.on(Topics.of(topic)).text()).as(topic).isEqualTo(noon.on(Topics.of(topic)).text());
         }
-        assertThat(call.on(Topics.of("lights")).text()).isEqualTo("none");
+        assertThat(call.on(Topics.LIGHTS).text()).isEqualTo("none");
     }
 
     /** A limit binds only where some of the slow estimate lies beyond civil dusk; in twilight lights to be seen are advised. */
@@ -84,10 +84,10 @@ class LightTest {
         Call dawn = call(5 * 60 + 10);
         assertThat(shown(dawn, Measure.SUNLESS_HOURS)).isPositive();
         assertThat(shown(dawn, Measure.DARK_HOURS)).isZero();
-        assertThat(dawn.on(Topics.of("lights")).text()).isEqualTo("to be seen");
+        assertThat(dawn.on(Topics.LIGHTS).text()).isEqualTo("to be seen");
         Call night = call(21 * 60 + 20);
         assertThat(shown(night, Measure.DARK_HOURS)).isGreaterThan(60);
-        assertThat(night.on(Topics.of("lights")).text()).isEqualTo("to see by with a backup");
-        assertThat(night.on(Topics.of("eyewear")).text()).isEqualTo("clear");
+        assertThat(night.on(Topics.LIGHTS).text()).isEqualTo("to see by with a backup");
+        assertThat(night.on(Topics.EYEWEAR).text()).isEqualTo("clear");
     }
 }

@@ -42,11 +42,11 @@ class WaterTest {
     }
 
     private static double water(Call call) {
-        return Topics.of("water").resolution().base(call.on(Topics.of("water")).value());
+        return Topics.WATER.resolution().base(call.on(Topics.WATER).value());
     }
 
     private static String carrier(Call call) {
-        return call.on(Topics.of("water carrier")).text();
+        return call.on(Topics.WATER_CARRIER).text();
     }
 
     /** 55 km between taps at 38 C: 3 to 5 L for 70 kg (common practice, no source), whether the gap is the first or the last. */

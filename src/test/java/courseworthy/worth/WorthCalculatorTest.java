@@ -128,7 +128,7 @@ class WorthCalculatorTest {
     @Test
     void stopsCostWhatTheRiderSays() {
         Demands demands = demands("  - {length: 60 km, rise: 900 m, drop: 900 m, surface: gravel, smoothness: bad, sharp stones: yes}\n", RIDER);
-        Worth worth = worths(demands).on(Topics.of("rear tyre casing"));
+        Worth worth = worths(demands).on(Topics.REAR_TYRE_CASING);
         List<BreakEven> evens = worth.best().breakEvens().isEmpty() ? worth.alternatives().get(0).breakEvens() : worth.best().breakEvens();
         assertThat(evens).extracting(BreakEven::stop).contains("plug stop", "tube stop").doesNotContain("tube stop that loses the group");
         assertThat(evens.get(0).cost()).isEqualTo(Range.exact(180));
@@ -171,14 +171,14 @@ class WorthCalculatorTest {
     /** Better wheels take 2 to 3 % off the whole drag (Greenwell et al. 1995): shallow to deep, both wheels. */
     @Test
     void deepWheelsTakeOffWhatIsPublished() {
-        Effect both = PartEffects.between(Topics.of("front rim depth"), 0, 2).alike(PartEffects.between(Topics.of("rear rim depth"), 0, 2));
+        Effect both = PartEffects.between(Topics.FRONT_RIM_DEPTH, 0, 2).alike(PartEffects.between(Topics.REAR_RIM_DEPTH, 0, 2));
         assertThat(both.drag().mid()).isBetween(-0.03, -0.02);
     }
 
     /** A smooth against a knobby tyre rolls 21 ± 15 % better (Bertucci et al. 2013, from memory): slick to aggressive, both tyres. */
     @Test
     void treadCostsWhatIsPublished() {
-        Effect both = PartEffects.between(Topics.of("front tyre tread"), 0, 4).alike(PartEffects.between(Topics.of("rear tyre tread"), 0, 4));
+        Effect both = PartEffects.between(Topics.FRONT_TYRE_TREAD, 0, 4).alike(PartEffects.between(Topics.REAR_TYRE_TREAD, 0, 4));
         assertThat(both.rolling().low()).isGreaterThanOrEqualTo(0.06 - 1e-9);
         assertThat(both.rolling().mid()).isCloseTo(0.21, within(0.03));
         assertThat(both.rolling().high()).isLessThanOrEqualTo(0.36 + 1e-9);
@@ -198,7 +198,7 @@ class WorthCalculatorTest {
 
     @Test
     void nothingIsInventedForAPowerMeter() {
-        Worth worth = worths(demands("  - {length: 20 km, rise: 100 m, drop: 100 m, surface: asphalt}\n", RIDER)).on(Topics.of("power meter"));
+        Worth worth = worths(demands("  - {length: 20 km, rise: 100 m, drop: 100 m, surface: asphalt}\n", RIDER)).on(Topics.POWER_METER);
         assertThat(worth.alternatives()).isEmpty();
         assertThat(worth.notes()).hasSize(1);
     }

@@ -20,6 +20,7 @@ import courseworthy.task.Brief;
 import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.CourseSummary.SurfaceShare;
+import courseworthy.topic.Topic;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -48,7 +49,7 @@ public final class JsonBrief {
     }
 
     /** The brief with the decision on one topic alone, and what would change it. */
-    public static String of(Brief brief, String topic, List<Flip> flips) {
+    public static String of(Brief brief, Topic topic, List<Flip> flips) {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
             writer.flips = flips;

@@ -20,7 +20,7 @@ final class JsonWorth {
 
     /** The leading figure alone, where there is one. */
     void terse(Brief brief, Decision decision) throws IOException {
-        String text = WorthReport.terse(decision.topic().name(), brief);
+        String text = WorthReport.terse(decision.topic(), brief);
         if (!text.isEmpty()) {
             json.object("worth");
             json.string("text", text);
@@ -35,7 +35,7 @@ final class JsonWorth {
             return;
         }
         json.object("worth");
-        json.string("text", WorthReport.terse(decision.topic().name(), brief));
+        json.string("text", WorthReport.terse(decision.topic(), brief));
         json.yesNo("front_and_rear", worth.both());
         json.list("alternatives");
         for (Alternative each : worth.alternatives()) {

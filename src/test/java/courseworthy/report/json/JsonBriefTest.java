@@ -106,7 +106,7 @@ class JsonBriefTest {
 
     @Test
     void oneTopicAlone() {
-        JsonNode alone = OutputSchema.tree(JsonBrief.of(ExampleBrief.rich().brief(), "food", ExampleBrief.flips()));
+        JsonNode alone = OutputSchema.tree(JsonBrief.of(ExampleBrief.rich().brief(), Topics.FOOD, ExampleBrief.flips()));
         assertThat(alone.get("decisions")).hasSize(1);
         assertThat(alone.get("decisions").get(0).get("topic").asText()).isEqualTo("food");
     }
