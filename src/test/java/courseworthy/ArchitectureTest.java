@@ -48,12 +48,12 @@ class ArchitectureTest {
         MAY_USE.put("units", "");
         MAY_USE.put("problem", "");
         MAY_USE.put("text", "");
+        MAY_USE.put("topic", "");
         MAY_USE.put("course", "text");
         MAY_USE.put("rider", "text");
-        MAY_USE.put("event", "text");
+        MAY_USE.put("event", "text topic");
         MAY_USE.put("workshop", "text");
         MAY_USE.put("ride", "course rider event workshop");
-        MAY_USE.put("topic", "");
         MAY_USE.put("demand", "course rider event workshop ride topic");
         MAY_USE.put("claim", "topic");
         MAY_USE.put("sheet", "text demand topic claim");

@@ -4,6 +4,7 @@ import courseworthy.event.Event;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.rider.Bike;
+import courseworthy.topic.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -89,8 +90,8 @@ public final class DayDemands {
     public record Place(Double temperature, Double height) {
     }
 
-    /** How long a change takes where that is written, s, by what is changed. */
-    public Map<String, Double> changes() {
+    /** How long a change takes where that is written, s, by the kind of work. */
+    public Map<Work, Double> changes() {
         return on.event.plan().changes();
     }
 

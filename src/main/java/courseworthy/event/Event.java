@@ -1,6 +1,7 @@
 package courseworthy.event;
 
 import courseworthy.text.Node;
+import courseworthy.topic.Work;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -125,16 +126,11 @@ public record Event(String name, String file, String role, LocalDate date, Local
      *
      * @param cutoffs latest times on the way, in order
      * @param pumped  where the tyres are pumped; null where not written
-     * @param changes how long changes take, s, by {@link #CHANGES}; those that are written
+     * @param changes how long changes take, s, by the kind of work; those that are written
      */
-    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<String, Double> changes) {
+    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes) {
 
         public static final Plan NONE = new Plan(List.of(), null, Map.of());
-
-        /** What can be changed on a bike or packed, and takes time. */
-        public static final List<String> CHANGES = List.of("bike", "fork and rear travel", "suspension settings", "seatpost", "tyres",
-                "pressure", "wheels", "gears", "cockpit", "contact points", "electronics", "lights", "brakes", "upkeep", "clothing",
-                "carry");
 
         public Plan {
             cutoffs = List.copyOf(cutoffs);

@@ -5,6 +5,7 @@ import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
+import courseworthy.topic.Work;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.units.Unit;
@@ -15,6 +16,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -178,7 +180,7 @@ public final class EventReader {
         Map<String, Integer> out = new HashMap<>();
         lines(fields, "", LOCATED, out);
         if (fields.node("time to change") instanceof Node.Mapping block) {
-            lines(new FieldReader(shown, block, faults), "time to change/", Event.Plan.CHANGES, out);
+            lines(new FieldReader(shown, block, faults), "time to change/", Work.words(), out);
         }
         return new Event.Lines(out);
     }
@@ -350,14 +352,14 @@ public final class EventReader {
         return pumped;
     }
 
-    private Map<String, Double> changes() {
+    private Map<Work, Double> changes() {
         FieldReader from = fields.fields("time to change");
-        Map<String, Double> out = new LinkedHashMap<>();
+        Map<Work, Double> out = new EnumMap<>(Work.class);
         if (from == null) {
             return out;
         }
-        for (String what : Event.Plan.CHANGES) {
-            Double seconds = value(from, what, Dimension.TIME, 0, 240 * HOUR, "a time from 0 min to 240 h");
+        for (Work what : Work.values()) {
+            Double seconds = value(from, what.word(), Dimension.TIME, 0, 240 * HOUR, "a time from 0 min to 240 h");
             if (seconds != null) {
                 out.put(what, seconds);
             }

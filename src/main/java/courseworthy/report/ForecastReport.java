@@ -61,7 +61,7 @@ final class ForecastReport {
     private static String takes(PlanB other) {
         StringBuilder out = new StringBuilder();
         for (PlanB.Line line : other.lines()) {
-            String each = line.change() + " " + PlanReport.clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
+            String each = line.change().word() + " " + PlanReport.clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
             if (out.indexOf(each) < 0) {
                 out.append(out.length() == 0 ? "Takes: " : ", ").append(each);
             }

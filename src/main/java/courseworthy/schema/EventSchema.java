@@ -5,6 +5,7 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.topic.Work;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.util.List;
@@ -66,7 +67,7 @@ final class EventSchema {
 
     private static Map<String, Object> changes() {
         SchemaFragments.Block block = new SchemaFragments.Block();
-        for (String what : Event.Plan.CHANGES) {
+        for (String what : Work.words()) {
             block.key(what, amount(Dimension.TIME));
         }
         return block.shape();

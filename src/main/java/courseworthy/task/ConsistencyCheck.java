@@ -5,6 +5,7 @@ import courseworthy.course.CourseReader;
 import courseworthy.event.Event;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.topic.Work;
 import courseworthy.worth.PlanB;
 import java.util.List;
 import java.util.Set;
@@ -52,9 +53,9 @@ final class ConsistencyCheck {
 
     /** Times of changes that no day asks for which may come instead. */
     static void changes(Event event, List<PlanB> others, Faults faults) {
-        Set<String> unused = new TreeSet<>(event.plan().changes().keySet());
+        Set<String> unused = new TreeSet<>(event.plan().changes().keySet().stream().map(Work::word).toList());
         for (PlanB other : others) {
-            other.lines().forEach(line -> unused.remove(line.change()));
+            other.lines().forEach(line -> unused.remove(line.change().word()));
         }
         for (String change : unused) {
             faults.add(Fault.warning(event.file(), event.lines().of("time to change/" + change), "time to change", change,

@@ -5,9 +5,10 @@ import courseworthy.decision.Decision;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.topic.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -41,12 +42,12 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * @param topic   name
      * @param first   the call as it stands
      * @param second  the call then
-     * @param change  what is changed for it, a word of the event's {@code time to change}
+     * @param change  the kind of work it takes, whose time the event may give
      * @param takes   work and waiting together, s
      * @param written whether that time was written; else it is an estimate
      * @param latest  the last moment to begin where all lines are changed one after another, s from the start, so below 0
      */
-    public record Line(String topic, String first, String second, String change, double takes, boolean written, double latest) {
+    public record Line(String topic, String first, String second, Work change, double takes, boolean written, double latest) {
         Line begun(double at) {
             return new Line(topic, first, second, change, takes, written, at);
         }
@@ -72,7 +73,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
                 lines.add(line(decision, other, first, second));
             }
         }
-        Map<String, Double> begun = begun(lines, first);
+        Map<Work, Double> begun = begun(lines, first);
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
         }
@@ -112,7 +113,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
 
     /** Whether the gears differ by less than anybody changes a cassette for overnight. */
     private static boolean sameGear(Decision first, Decision second) {
-        if (!change(first.topic()).equals("gears") || first.topic().kind() != Topic.Kind.QUANTITY || first.value() == null || second.value() == null) {
+        if (first.topic().work() != Work.GEARS || first.topic().kind() != Topic.Kind.QUANTITY || first.value() == null || second.value() == null) {
             return false;
         }
         double now = first.topic().resolution().base(first.value());
@@ -120,27 +121,27 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
     }
 
     private static Line line(Decision decision, Decision other, Call call, Call second) {
-        String change = change(decision.topic());
+        Work change = decision.topic().work();
         Double written = written(change, call);
-        double takes = written != null ? written : work(change) + waiting(change, call);
+        double takes = written != null ? written : hands(change) + waiting(change, call);
         return new Line(decision.topic().name(), decision.text(), other.text() + tyre(decision.topic(), call, second), change, takes,
                 written != null, 0);
     }
 
     /** A pressure belongs to its tyre: of which it is where that changes too, and what the tyre that is on would be given then. */
     private static String tyre(Topic topic, Call first, Call second) {
-        if (!topic.name().endsWith(" tyre pressure") || PressureSettings.sameTyre(first, second, topic)) {
+        if (topic.work() != Work.PRESSURE || PressureSettings.sameTyre(first, second, topic)) {
             return "";
         }
-        String end = topic.name().substring(0, topic.name().indexOf(' '));
-        String width = first.on(Topics.of(end + " tyre width")).text();
-        String other = second.on(Topics.of(end + " tyre width")).text();
+        Topic mounted = Topics.FRONT_TYRE_WIDTH.at(topic.end());
+        String width = first.on(mounted).text();
+        String other = second.on(mounted).text();
         String kept = PressureSettings.wet(second) ? PressureSettings.kept(first, topic) : "";
         return (width.equals(other) ? " in the other tyre" : " in the " + other + " tyre") + (kept.isEmpty() ? "" : ", or " + kept + " in the one you have");
     }
 
     /** What the event says a change takes, all of it work; null where it does not say. */
-    private static Double written(String change, Call call) {
+    private static Double written(Work change, Call call) {
         return call.demands().estimated().day().changes().get(change);
     }
 
@@ -149,49 +150,26 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * begun first, and the waits run beside the work on the others. No other order lets the first of them begin later (longest tail
      * first: Jackson, Scheduling a production line to minimize maximum tardiness, 1955; from memory).
      */
-    private static Map<String, Double> begun(List<Line> lines, Call call) {
-        List<String> changes = new ArrayList<>();
+    private static Map<Work, Double> begun(List<Line> lines, Call call) {
+        List<Work> changes = new ArrayList<>();
         for (Line line : lines) {
             if (!changes.contains(line.change())) {
                 changes.add(line.change());
             }
         }
         changes.sort(Comparator.comparingDouble(each -> waits(each, call)));
-        Map<String, Double> out = new HashMap<>();
+        Map<Work, Double> out = new EnumMap<>(Work.class);
         double free = -LINED_UP;
-        for (String change : changes) {
+        for (Work change : changes) {
             Double written = written(change, call);
-            free = Math.min(free, -LINED_UP - waits(change, call)) - (written != null ? written : work(change));
+            free = Math.min(free, -LINED_UP - waits(change, call)) - (written != null ? written : hands(change));
             out.put(change, free);
         }
         return out;
     }
 
-    private static double waits(String change, Call call) {
+    private static double waits(Work change, Call call) {
         return written(change, call) != null ? 0 : waiting(change, call);
-    }
-
-    /** What is changed for a topic. */
-    static String change(Topic topic) {
-        return switch (topic.name()) {
-            case "bike" -> "bike";
-            case "fork travel", "rear travel", "fork legs" -> "fork and rear travel";
-            case "front sag", "rear sag", "rebound", "compression", "lockout" -> "suspension settings";
-            case "seatpost", "dropper stroke" -> "seatpost";
-            case "front tyre pressure", "rear tyre pressure" -> "pressure";
-            case "front rim material", "rear rim material", "front rim depth", "rear rim depth", "front rim inner width",
-                 "rear rim inner width" -> "wheels";
-            case "chainrings", "easiest gear", "hardest gear", "largest step" -> "gears";
-            case "bar width", "bar height", "aero extensions" -> "cockpit";
-            case "saddle", "pedals", "grips or tape" -> "contact points";
-            case "gloves", "shoes", "clothing", "eyewear", "helmet" -> "clothing";
-            case "power meter", "navigation", "battery reserve" -> "electronics";
-            case "lights", "light run time" -> "lights";
-            case "front rotor", "rear rotor", "pad compound", "pad thickness" -> "brakes";
-            case "lubricant", "chain", "cassette", "sealant age", "cables or batteries" -> "upkeep";
-            case "water", "water carrier", "food", "plugs", "tube", "inflation", "tools", "spares", "mudguard", "emergency kit" -> "carry";
-            default -> "tyres";
-        };
     }
 
     /**
@@ -199,32 +177,31 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * wants a night to find its leaks, a chain its lubricant a night to creep in or set, a battery to charge. What stops, steers, drives or springs the bike wants a ride
      * by daylight that beds it in and shows its faults, and a night in which a brake that draws air is found: it is done by the evening before.
      */
-    private static double work(String change) {
+    private static double hands(Work change) {
         return switch (change) {
-            case "bike", "brakes" -> 60 * MIN;
-            case "fork and rear travel" -> 3 * HOUR;
-            case "tyres", "gears" -> 45 * MIN;
-            case "upkeep", "cockpit" -> 30 * MIN;
-            case "seatpost", "contact points" -> 20 * MIN;
-            case "wheels" -> 15 * MIN;
-            case "pressure", "electronics" -> 5 * MIN;
-            default -> 10 * MIN;
+            case BIKE, BRAKES -> 60 * MIN;
+            case TRAVEL -> 3 * HOUR;
+            case TYRES, GEARS -> 45 * MIN;
+            case UPKEEP, COCKPIT -> 30 * MIN;
+            case SEATPOST, CONTACT_POINTS -> 20 * MIN;
+            case WHEELS -> 15 * MIN;
+            case PRESSURE, ELECTRONICS -> 5 * MIN;
+            case SUSPENSION_SETTINGS, LIGHTS, CLOTHING, CARRY -> 10 * MIN;
         };
     }
 
-    private static double waiting(String change, Call call) {
+    private static double waiting(Work change, Call call) {
         return switch (change) {
-            case "tyres" -> sealed(call) ? 12 * HOUR : 0;
-            case "brakes", "cockpit", "gears", "seatpost", "fork and rear travel" -> 12 * HOUR;
-            case "upkeep" -> 8 * HOUR;
-            case "electronics" -> 2 * HOUR - 5 * MIN;
+            case TYRES -> sealed(call) ? 12 * HOUR : 0;
+            case BRAKES, COCKPIT, GEARS, SEATPOST, TRAVEL -> 12 * HOUR;
+            case UPKEEP -> 8 * HOUR;
+            case ELECTRONICS -> 2 * HOUR - 5 * MIN;
             default -> 0;
         };
     }
 
     private static boolean sealed(Call call) {
-        Topic sealant = Topics.of("rear sealant");
-        Long value = call.on(sealant).value();
-        return value != null && sealant.text(value).equals("tubeless");
+        Decision sealant = call.on(Topics.REAR_SEALANT);
+        return sealant.value() != null && sealant.topic().text(sealant.value()).equals("tubeless");
     }
 }

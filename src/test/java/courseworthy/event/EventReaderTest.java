@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.topic.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -163,7 +164,7 @@ class EventReaderTest {
         assertThat(said()).isEmpty();
         assertThat(event.plan().pumped().temperature()).isCloseTo(18, within(1e-9));
         assertThat(event.plan().pumped().height()).isEqualTo(420);
-        assertThat(event.plan().changes()).containsExactly(java.util.Map.entry("tyres", 2400.0), java.util.Map.entry("gears", 5400.0));
+        assertThat(event.plan().changes()).containsExactly(java.util.Map.entry(Work.TYRES, 2400.0), java.util.Map.entry(Work.GEARS, 5400.0));
     }
 
     @Test

@@ -8,6 +8,7 @@ import courseworthy.demand.Measure;
 import courseworthy.event.Event;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.topic.Work;
 import courseworthy.units.PressureSteps;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -109,9 +110,9 @@ class DayOutlookTest {
         String mud = TRAIL.replace("mtb:scale: 2}", "mtb:scale: 2, mud when wet: yes}");
         Call dry = CallFixture.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY);
         Call wet = CallFixture.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY.replace("ground: dry", "ground: wet"));
-        Topic pressure = Topics.of("front tyre pressure");
-        String narrow = wet.on(Topics.of("front tyre width")).text();
-        assertThat(narrow).isNotEqualTo(dry.on(Topics.of("front tyre width")).text());
+        Topic pressure = Topics.FRONT_TYRE_PRESSURE;
+        String narrow = wet.on(Topics.FRONT_TYRE_WIDTH).text();
+        assertThat(narrow).isNotEqualTo(dry.on(Topics.FRONT_TYRE_WIDTH).text());
         PlanB.Line line = PlanB.of("wet", dry, wet).lines().stream().filter(each -> each.topic().equals(pressure.name())).findFirst().orElseThrow();
         assertThat(line.second()).startsWith(wet.on(pressure).text() + " in the " + narrow + " tyre, or ").endsWith(" in the one you have");
         assertThat(PressureSettings.kept(dry, pressure)).isNotEqualTo(dry.on(pressure).text());
@@ -124,9 +125,9 @@ class DayOutlookTest {
         String course = kind.equals("road") ? ROAD : GRAVEL;
         TyreSetting tyre = outlook(CallFixture.call(folder, course, rider(kind, "mass: 9 kg"), DAY)).pressures().rear();
         Call wet = CallFixture.call(folder, course, rider(kind, "mass: 9 kg"), DAY.replace("ground: dry", "ground: wet"));
-        Long pressure = wet.on(Topics.of("rear tyre pressure")).value();
+        Long pressure = wet.on(Topics.REAR_TYRE_PRESSURE).value();
         assertThat(tyre.wet()).isNotNull();
-        assertThat(tyre.wet()).isCloseTo(Topics.of("rear tyre pressure").resolution().base(pressure), within(1.0));
+        assertThat(tyre.wet()).isCloseTo(Topics.REAR_TYRE_PRESSURE.resolution().base(pressure), within(1.0));
         assertThat(outlook(wet).pressures().rear().wet()).isNull();
     }
 
@@ -153,7 +154,7 @@ class DayOutlookTest {
         SuspensionSettings set = outlook(CallFixture.call(folder, TRAIL, rider("cross-country full suspension",
                 "rebound clicks: 14, compression clicks: 10, shock rebound clicks: 8, shock stroke: 45 mm"), DAY)).suspension();
         Call call = CallFixture.call(folder, TRAIL, rider("cross-country full suspension", "mass: 11 kg"), DAY);
-        double share = Topics.of("rebound").resolution().base(call.on(Topics.of("rebound")).value());
+        double share = Topics.REBOUND.resolution().base(call.on(Topics.REBOUND).value());
         assertThat(set.rebound().clicks()).isEqualTo((int) Math.round(14 * share));
         assertThat(set.compression().clicks()).isBetween(0, 10);
         assertThat(set.shockRebound().clicks()).isBetween(0, 8);
@@ -196,12 +197,12 @@ class DayOutlookTest {
     /** Every change takes 7 min here: the first of n begins 7 n min before the line-up, and no two are begun at once. */
     @Test
     void onePairOfHandsMakesOneChangeAfterAnother() {
-        String each = Event.Plan.CHANGES.stream().map(change -> change + ": 7 min").collect(Collectors.joining(", "));
+        String each = Work.words().stream().map(change -> change + ": 7 min").collect(Collectors.joining(", "));
         Event day = CallFixture.day(folder, DAY + "time to change: {" + each + "}\n");
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
         Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day.with(new Event.Forecast(-4.0, 2.0, "wet", null, null)));
         Map<String, Double> begun = new TreeMap<>();
-        PlanB.of("cold", dry, cold).lines().forEach(line -> begun.put(line.change(), line.latest()));
+        PlanB.of("cold", dry, cold).lines().forEach(line -> begun.put(line.change().word(), line.latest()));
         assertThat(begun.size()).isGreaterThan(2);
         List<Double> inOrder = begun.values().stream().sorted(Comparator.reverseOrder()).toList();
         for (int i = 0; i < inOrder.size(); i++) {
@@ -218,14 +219,5 @@ class DayOutlookTest {
         PlanB.Line lubricant = PlanB.of("wet", dry, wet).lines().stream().filter(line -> line.topic().equals("lubricant")).findFirst().orElseThrow();
         assertThat(lubricant.takes()).isEqualTo(8.5 * 3600);
         assertThat(lubricant.latest()).isCloseTo(-PlanB.LINED_UP - 8.5 * 3600, within(1e-9));
-    }
-
-    /** Every topic belongs to one of the changes whose times can be written. */
-    @Test
-    void everyTopicIsOneOfTheChanges() {
-        Topics.all().forEach(topic -> assertThat(Event.Plan.CHANGES).contains(PlanB.change(topic)));
-        for (String tyres : List.of("front tyre width", "rear tyre tread", "front insert", "rear sealant", "front tyre casing")) {
-            assertThat(PlanB.change(Topics.of(tyres))).isEqualTo("tyres");
-        }
     }
 }

@@ -199,7 +199,7 @@ final class JsonPlan {
             json.string("topic", line.topic());
             json.string("instead_of", line.first());
             json.string("then", line.second());
-            json.string("change", line.change());
+            json.string("change", line.change().word());
             json.decimal("takes_s", line.takes(), 0);
             json.yesNo("estimate", !line.written());
             json.decimal("latest_s", line.latest(), 0);
