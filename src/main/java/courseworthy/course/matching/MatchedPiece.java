@@ -1,0 +1,29 @@
+package courseworthy.course.matching;
+
+import courseworthy.course.extract.MapWay;
+
+/**
+ * A part of a track and the way that it follows.
+ *
+ * @param from       m along the track
+ * @param to         m along the track, more than {@code from}
+ * @param way        null where the track follows no mapped way
+ * @param confidence least posterior probability along the part that the ground has this way's tags, 0 to 1
+ * @param sure       whether the tags can be taken for the ground: the probability is high, the track is accurate enough and fits the way
+ */
+public record MatchedPiece(double from, double to, MapWay way, double confidence, boolean sure) {
+
+    public MatchedPiece {
+        if (!(from < to)) {
+            throw new IllegalArgumentException("from " + from + " to " + to);
+        }
+        if (way == null && sure) {
+            throw new IllegalArgumentException("sure of no way");
+        }
+    }
+
+    /** Length in m. */
+    public double length() {
+        return to - from;
+    }
+}

@@ -1,0 +1,100 @@
+package courseworthy.course.matching;
+
+import courseworthy.course.Track;
+import courseworthy.course.extract.MapWay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * A line whose way is known at every step.
+ *
+ * @param lat degrees
+ * @param lon degrees
+ * @param way that the step to the next point is on; one fewer than points
+ */
+record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
+
+    /** The same line with points at an even spacing, and those at which the way changes. */
+    KnownRoute dense(double spacing) {
+        List<double[]> points = new ArrayList<>();
+        List<MapWay> ways = new ArrayList<>();
+        for (int i = 0; i < way.length; i++) {
+            double length = LocalPlane.metres(lat[i], lon[i], lat[i + 1], lon[i + 1]);
+            int steps = (int) Math.max(1, Math.round(length / spacing));
+            for (int j = 0; j < steps; j++) {
+                double share = (double) j / steps;
+                points.add(new double[] {lat[i] + share * (lat[i + 1] - lat[i]), lon[i] + share * (lon[i + 1] - lon[i])});
+                ways.add(way[i]);
+            }
+        }
+        points.add(new double[] {lat[way.length], lon[way.length]});
+        return new KnownRoute(name, column(points, 0), column(points, 1), ways.toArray(new MapWay[0]));
+    }
+
+    private static double[] column(List<double[]> points, int column) {
+        return points.stream().mapToDouble(p -> p[column]).toArray();
+    }
+
+    double length() {
+        return distances(lat, lon)[lat.length - 1];
+    }
+
+    static double[] distances(double[] lat, double[] lon) {
+        double[] out = new double[lat.length];
+        for (int i = 1; i < out.length; i++) {
+            out[i] = out[i - 1] + Math.max(1e-3, LocalPlane.metres(lat[i - 1], lon[i - 1], lat[i], lon[i]));
+        }
+        return out;
+    }
+
+    static Track track(double[] lat, double[] lon) {
+        double[] none = new double[lat.length];
+        Arrays.fill(none, Double.NaN);
+        return new Track(List.of(new Track.Piece(lat, lon, distances(lat, lon), none)), Track.Elevation.MISSING);
+    }
+
+    /**
+     * The line as a receiver records it: errors of a Gauss-Markov process.
+     *
+     * @param sigma       standard deviation per axis, m
+     * @param correlation m over which errors lose all but 1/e of what they share; 0 for independent errors
+     */
+    KnownRoute noisy(double sigma, double correlation, long seed) {
+        Random random = new Random(seed);
+        double[] at = distances(lat, lon);
+        double[] newLat = lat.clone();
+        double[] newLon = lon.clone();
+        double east = random.nextGaussian();
+        double north = random.nextGaussian();
+        for (int i = 0; i < lat.length; i++) {
+            if (i > 0) {
+                double kept = correlation == 0 ? 0 : Math.exp(-(at[i] - at[i - 1]) / correlation);
+                east = kept * east + Math.sqrt(1 - kept * kept) * random.nextGaussian();
+                north = kept * north + Math.sqrt(1 - kept * kept) * random.nextGaussian();
+            }
+            newLat[i] += sigma * north / LocalPlane.northScale(lat[i]);
+            newLon[i] += sigma * east / LocalPlane.eastScale(lat[i]);
+        }
+        return new KnownRoute(name, newLat, newLon, way);
+    }
+
+    Track track() {
+        return track(lat, lon);
+    }
+
+    /** Only some of the points, as even as may be; the first and the last are kept. */
+    Track thinned(double spacing) {
+        double[] at = distances(lat, lon);
+        List<double[]> points = new ArrayList<>();
+        double next = 0;
+        for (int i = 0; i < lat.length; i++) {
+            if (at[i] >= next || i == lat.length - 1) {
+                points.add(new double[] {lat[i], lon[i]});
+                next += spacing;
+            }
+        }
+        return track(column(points, 0), column(points, 1));
+    }
+}
