@@ -184,9 +184,9 @@ class CalledBikeTest {
     void noMountainBikeIsCalledOnAnotherBikesTyres() throws IOException {
         List<String> bikes = List.of("{kind: road, tyre clearance: 34 mm, rim inner width: 21 mm}",
                 "{kind: road, tyre clearance: 28 mm, rim inner width: 17 mm, hookless: yes}", "{kind: gravel, tyre clearance: 38 mm}",
-                "{kind: gravel, tyre clearance: 45 mm, rim inner width: 24 mm, tyre marking: 4 bar}",
-                "{kind: gravel, tyre clearance: 47 mm, rotor limit: 140 mm, mass: 8.5 kg}", "{kind: road, rotor limit: 140 mm, mass limit: 90 kg}",
-                "{kind: gravel, tyre clearance: 40 mm, use category: EN 2}", "{kind: road, tyre clearance: 34 mm, fork travel: 20 mm}");
+                "{kind: gravel, tyre clearance: 45 mm, rim inner width: 24 mm, marked tyre pressure: 4 bar}",
+                "{kind: gravel, tyre clearance: 47 mm, most rotor: 140 mm, mass: 8.5 kg}", "{kind: road, most rotor: 140 mm, mass limit: 90 kg}",
+                "{kind: gravel, tyre clearance: 40 mm, use category: EN 2}", "{kind: road, tyre clearance: 34 mm, most fork travel: 20 mm}");
         int mountain = 0;
         for (Path course : courses()) {
             for (String bike : bikes) {
@@ -231,12 +231,12 @@ class CalledBikeTest {
     private static final String MILD = """
             name: Mild
             stretches:
-              - {length: 30 km, rise: 300 m, drop: 300 m, surface: gravel, smoothness: intermediate}
+              - {length: 30 km, ascent: 300 m, descent: 300 m, surface: gravel, smoothness: intermediate}
             """;
     private static final String RUGGED = """
             name: Rugged
             stretches:
-              - {length: 30 km, rise: 600 m, drop: 600 m, surface: rock, smoothness: horrible, mtb:scale: 2, drop height: %s}
+              - {length: 30 km, ascent: 600 m, descent: 600 m, surface: rock, smoothness: horrible, mtb:scale: 2, ledge height: %s}
             """;
     private static final String ROAD_RIDER = """
             mass: 72 kg

@@ -51,8 +51,8 @@ public final class GeneratedRequest {
 
         private void write(StringBuilder out) {
             line(out, "  - length: %.3f km", km);
-            line(out, "    rise: %.1f m", rise);
-            line(out, "    drop: %.1f m", drop);
+            line(out, "    ascent: %.1f m", rise);
+            line(out, "    descent: %.1f m", drop);
             line(out, "    surface: %s", surface);
             line(out, "    smoothness: %s", Smoothness.tags().get(smoothness));
             if (grade != null) {
@@ -62,7 +62,7 @@ public final class GeneratedRequest {
                 line(out, "    mud when wet: %s", mudWhenWet ? "yes" : "no");
             }
             if (highestDrop > 0) {
-                line(out, "    drop height: %.2f m", highestDrop);
+                line(out, "    ledge height: %.2f m", highestDrop);
             }
         }
     }
@@ -199,7 +199,7 @@ public final class GeneratedRequest {
         month = 1 + random.nextInt(12);
         low = random.nextInt(6) == 0 ? null : Integer.valueOf(-4 + random.nextInt(26));
         high = low == null ? null : Integer.valueOf(low + 2 + random.nextInt(14));
-        ground = random.nextInt(6) == 0 ? null : Event.Forecast.GROUNDS.get(random.nextInt(3));
+        ground = random.nextInt(6) == 0 ? null : Event.Forecast.GOINGS.get(random.nextInt(3));
         wind = random.nextInt(4) == 0 ? null : Double.valueOf(random.nextInt(10));
         windFrom = wind == null || random.nextInt(3) == 0 ? null : COMPASS.get(random.nextInt(4));
         group = random.nextInt(4) == 0 ? null : Integer.valueOf(5 * random.nextInt(12));
@@ -222,17 +222,17 @@ public final class GeneratedRequest {
         perhaps(out, random, "mass: %.1f kg", 6.5 + 2 * kind + 0.1 * random.nextInt(30));
         perhaps(out, random, "rim inner width: %d mm", (narrow ? 17 : 21) + random.nextInt(narrow ? 6 : 12));
         perhaps(out, random, "hookless: %s", random.nextInt(3) == 0 ? "yes" : "no");
-        perhaps(out, random, "tyre marking: %.1f bar", (narrow ? 5.0 : 2.5) + 0.1 * random.nextInt(25));
-        perhaps(out, random, "rim marking: %.1f bar", (narrow ? 5.0 : 2.5) + 0.1 * random.nextInt(25));
+        perhaps(out, random, "marked tyre pressure: %.1f bar", (narrow ? 5.0 : 2.5) + 0.1 * random.nextInt(25));
+        perhaps(out, random, "marked rim pressure: %.1f bar", (narrow ? 5.0 : 2.5) + 0.1 * random.nextInt(25));
         perhaps(out, random, "tyre clearance: %d mm", (narrow ? 26 : kind == 1 ? 38 : 55) + random.nextInt(12));
         perhaps(out, random, "tubeless: %s", random.nextInt(3) == 0 ? "no" : "yes");
         perhaps(out, random, "use category: EN %d", 1 + Math.min(4, kind + random.nextInt(2)));
         perhaps(out, random, "mass limit: %d kg", 90 + random.nextInt(60));
-        perhaps(out, random, "rotor limit: %d mm", 140 + 20 * random.nextInt(4));
+        perhaps(out, random, "most rotor: %d mm", 140 + 20 * random.nextInt(4));
         perhaps(out, random, "lights: %d min", 45 + 15 * random.nextInt(20));
         perhaps(out, random, "power meter: %s", random.nextBoolean() ? "yes" : "no");
         if (kind >= 2) {
-            perhaps(out, random, "fork travel: %d mm", 90 + 10 * random.nextInt(6));
+            perhaps(out, random, "most fork travel: %d mm", 90 + 10 * random.nextInt(6));
             perhaps(out, random, "rebound clicks: %d", 8 + random.nextInt(14));
             perhaps(out, random, "compression clicks: %d", 8 + random.nextInt(14));
         }
@@ -317,7 +317,7 @@ public final class GeneratedRequest {
         out.append(low == null && ground == null && wind == null ? "" : "forecast:\n");
         line(out, "  low: %d C", low);
         line(out, "  high: %d C", high);
-        line(out, "  ground: %s", ground);
+        line(out, "  going: %s", ground);
         line(out, "  wind: %.0f m/s", wind);
         line(out, "  wind from: %s", windFrom);
         if (water != null) {

@@ -35,7 +35,7 @@ class GeneratedRequestTest {
             GeneratedRequest.Read read = GeneratedRequest.nth(n).read(folder);
             kinds.add(read.bike().kind());
             var demands = read.demands();
-            grounds.add(demands.known(Measure.GROUND) ? demands.get(Measure.GROUND).mid() : null);
+            grounds.add(demands.known(Measure.GOING) ? demands.get(Measure.GOING).mid() : null);
             double hours = demands.get(Measure.HOURS).mid();
             least = Math.min(least, hours);
             most = Math.max(most, hours);

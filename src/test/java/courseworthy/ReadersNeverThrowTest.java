@@ -106,8 +106,8 @@ class ReadersNeverThrowTest {
 
     private static void assertSound(Stretch stretch) {
         assertThat(stretch.length()).isBetween(0.98, 2_040_000.0);
-        assertThat(stretch.rise() == null || stretch.rise() >= 0).isTrue();
-        assertThat(stretch.drop() == null || stretch.drop() >= 0).isTrue();
+        assertThat(stretch.ascent() == null || stretch.ascent() >= 0).isTrue();
+        assertThat(stretch.descent() == null || stretch.descent() >= 0).isTrue();
         assertThat(stretch.ground()).isNotNull();
     }
 

@@ -70,7 +70,7 @@ class WhyTest {
                 because: The event says so.
               - id: mud
                 when:
-                  ground: at least damp
+                  going: at least damp
                   any of: [{mud: over 10 %}, {any stretch: {surface: mud, length: over 2 km}}]
                   none of: [{hours: under 3 h}]
                 say: {front tyre width: prefer 45 mm}
@@ -100,7 +100,7 @@ class WhyTest {
         day.put(Measure.WORST_ROUGHNESS, MeasureValue.exact(32));
         day.put(Measure.ROLE, MeasureValue.exact(1));
         day.put(Measure.TYRE_CLEARANCE, MeasureValue.exact(60));
-        day.put(Measure.GROUND, MeasureValue.exact(0));
+        day.put(Measure.GOING, MeasureValue.exact(0));
         day.put(Measure.MUD, MeasureValue.exact(4));
         day.put(Measure.HOURS, MeasureValue.exact(240));
         StretchFacts sand = new StretchFacts(Map.of(StretchMeasure.LENGTH, 10L, StretchMeasure.SURFACE, position("sand")));
@@ -152,7 +152,7 @@ class WhyTest {
                   - at most tyre width allowed: Seven/allowed
                     It did not apply: its value comes from tyre width allowed, which is unknown.
                   - prefer 45 mm: Seven/mud
-                    - ground: dry, needs at least damp: not met (short by 1 step)
+                    - going: dry, needs at least damp: not met (short by 1 step)
                     - any of: not met
                       - mud: 4 %, needs over 10 %: not met (short by 7 %)
                       - any stretch: none such, needs surface mud, length over 2 km: not met
@@ -182,7 +182,7 @@ class WhyTest {
                   prefer 45 mm; should
                   Mud needs room. (Seven; an opinion)
                   It did not apply: its conditions are not all met.
-                  - ground: dry, needs at least damp: not met (short by 1 step)
+                  - going: dry, needs at least damp: not met (short by 1 step)
                   - any of: not met
                     - mud: 4 %, needs over 10 %: not met (short by 7 %)
                     - any stretch: none such, needs surface mud, length over 2 km: not met
@@ -251,7 +251,7 @@ class WhyTest {
         assertThat(text(why("45 mm", null))).contains("""
                   Rules that would recommend it, but did not apply:
                   - prefer 45 mm: Seven/mud
-                    - ground: dry, needs at least damp: not met (short by 1 step)
+                    - going: dry, needs at least damp: not met (short by 1 step)
                     - any of: not met
                       - mud: 4 %, needs over 10 %: not met (short by 7 %)
                       - any stretch: none such, needs surface mud, length over 2 km: not met

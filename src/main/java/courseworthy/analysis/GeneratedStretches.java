@@ -167,8 +167,8 @@ final class GeneratedStretches {
 
     /** A length, in its ticks, over which a stretch can climb what it is to climb. */
     private static long climbed(Map<StretchMeasure, Long> facts) {
-        double metres = StretchMeasure.RISE.scale().resolution().base(facts.getOrDefault(StretchMeasure.RISE, 0L))
-                + StretchMeasure.DROP.scale().resolution().base(facts.getOrDefault(StretchMeasure.DROP, 0L));
+        double metres = StretchMeasure.ASCENT.scale().resolution().base(facts.getOrDefault(StretchMeasure.ASCENT, 0L))
+                + StretchMeasure.DESCENT.scale().resolution().base(facts.getOrDefault(StretchMeasure.DESCENT, 0L));
         return StretchMeasure.LENGTH.scale().resolution().ticks(metres);
     }
 
@@ -242,8 +242,8 @@ final class GeneratedStretches {
     private static StretchFacts with(Map<StretchMeasure, Long> kind, long length) {
         Map<StretchMeasure, Long> facts = new EnumMap<>(kind);
         facts.put(StretchMeasure.LENGTH, length);
-        facts.put(StretchMeasure.RISE, 0L);
-        facts.put(StretchMeasure.DROP, 0L);
+        facts.put(StretchMeasure.ASCENT, 0L);
+        facts.put(StretchMeasure.DESCENT, 0L);
         return new StretchFacts(facts);
     }
 

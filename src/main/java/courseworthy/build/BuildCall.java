@@ -39,10 +39,10 @@ import java.util.function.Function;
 public final class BuildCall {
 
     /** What is known of the bike at hand; of the build the workshop says it. */
-    private static final Set<Measure> OF_THE_BIKE_AT_HAND = EnumSet.of(Measure.RIM_INNER_WIDTH, Measure.HOOKLESS, Measure.TYRE_MARKING,
-            Measure.RIM_MARKING, Measure.LOWER_MARKING, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM, Measure.TYRE_CLEARANCE, Measure.TUBELESS_READY,
-            Measure.BIKE_DROP_LIMIT, Measure.DROP_ABOVE_THE_MARK, Measure.BIKE_MASS_LIMIT, Measure.MASS_ABOVE_THE_MARK, Measure.FORK_TRAVEL_LIMIT,
-            Measure.ROTOR_LIMIT, Measure.POWER_METER_AT_HAND);
+    private static final Set<Measure> OF_THE_BIKE_AT_HAND = EnumSet.of(Measure.RIM_INNER_WIDTH, Measure.HOOKLESS, Measure.MARKED_TYRE_PRESSURE,
+            Measure.MARKED_RIM_PRESSURE, Measure.LOWER_MARKED_PRESSURE, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM, Measure.TYRE_CLEARANCE, Measure.TUBELESS_READY,
+            Measure.BIKE_LEDGE_LIMIT, Measure.LEDGE_ABOVE_THE_MARK, Measure.BIKE_MASS_LIMIT, Measure.MASS_ABOVE_THE_MARK, Measure.MOST_FORK_TRAVEL,
+            Measure.MOST_ROTOR, Measure.POWER_METER_AT_HAND);
     private static final List<MountingPlace> TYRES = List.of(MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE);
     private static final List<MountingPlace> WHEELS = List.of(MountingPlace.FRONT_WHEEL, MountingPlace.REAR_WHEEL);
     private static final RuleOrigin MARKED = new RuleOrigin("workshop/marked-pressure", Rank.LIMIT, 0, Force.MUST, Evidence.PRACTICE, "",
@@ -149,18 +149,18 @@ public final class BuildCall {
         yesNo(values, Measure.HOOKLESS, any(WHEELS, PartDetail.HOOKLESS));
         Boolean tubeless = both(all(TYRES, PartDetail.TUBELESS), all(WHEELS, PartDetail.TUBELESS));
         yesNo(values, Measure.TUBELESS_READY, tubeless);
-        put(values, Measure.BIKE_DROP_LIMIT, LoadFit.dropLimit(build.bike()));
+        put(values, Measure.BIKE_LEDGE_LIMIT, LoadFit.ledgeLimit(build.bike()));
         Long power = TopicPlacement.got(build.bike(), parts).get(Topics.POWER_METER);
         yesNo(values, Measure.POWER_METER_AT_HAND, power == null ? null : Boolean.valueOf(power > 0));
         return new Demands(values, own.stretches(), own.assumed(), own.estimated(), own.occasion());
     }
 
-    /** For what is to be minded: not for the call, since each wheel has a lower marking of its own. */
+    /** For what is to be minded: not for the call, since each wheel has a lower marked pressure of its own. */
     private Map<Measure, MeasureValue> lowerMarking() {
         Map<Measure, MeasureValue> out = new EnumMap<>(Measure.class);
         Double front = parts.get(MountingPlace.FRONT_TYRE) == null ? null : BuildPressures.most(parts.get(MountingPlace.FRONT_TYRE), parts.get(MountingPlace.FRONT_WHEEL));
         Double rear = parts.get(MountingPlace.REAR_TYRE) == null ? null : BuildPressures.most(parts.get(MountingPlace.REAR_TYRE), parts.get(MountingPlace.REAR_WHEEL));
-        put(out, Measure.LOWER_MARKING, front == null || rear == null ? null : Double.valueOf(Math.min(front, rear)));
+        put(out, Measure.LOWER_MARKED_PRESSURE, front == null || rear == null ? null : Double.valueOf(Math.min(front, rear)));
         return out;
     }
 

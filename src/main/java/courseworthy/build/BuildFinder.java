@@ -86,7 +86,7 @@ public final class BuildFinder {
 
     /** What the bike must bear: the high ends. */
     private static BuildLoad load(Call call) {
-        return new BuildLoad(high(call, Measure.RIDER_MASS), high(call, Measure.START_LINE_MASS), high(call, Measure.DROP_HEIGHT));
+        return new BuildLoad(high(call, Measure.RIDER_MASS), high(call, Measure.START_LINE_MASS), high(call, Measure.LEDGE_HEIGHT));
     }
 
     private static Double high(Call call, Measure measure) {

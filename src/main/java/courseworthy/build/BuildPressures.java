@@ -119,7 +119,7 @@ final class BuildPressures {
         return own == null || decided == null ? reference : Math.round((double) reference * decided / own.mid());
     }
 
-    /** The lower marking, Pa; null where either is not known. */
+    /** The lower marked pressure, Pa; null where either is not known. */
     static Double most(Part tyre, Part wheel) {
         Double one = tyre.number(PartDetail.MARKED_PRESSURE);
         Double other = wheel == null ? null : wheel.number(PartDetail.MARKED_PRESSURE);

@@ -20,7 +20,7 @@ public final class CourseReader {
     public static final List<String> PROFILE_KEYS =
             List.of("name", "summary", "track", "start height", "latitude", "longitude", "stretches");
     /** The keys of a stretch; those of the ground follow ({@link GroundReader#KEYS}). */
-    public static final List<String> STRETCH_KEYS = List.of("length", "to", "rise", "drop", "steepest");
+    public static final List<String> STRETCH_KEYS = List.of("length", "to", "ascent", "descent", "steepest");
 
     /** Most stretches of a profile. */
     public static final int MOST_STRETCHES = 5000;
@@ -139,25 +139,25 @@ public final class CourseReader {
                 .start(profile.start()).notes(notes).build();
     }
 
-    /** Rise and drop of all stretches as written; null where none says any. */
+    /** Ascent and descent of all stretches as written; null where none says any. */
     private static Climbing written(List<Stretch> stretches, List<String> notes) {
         double up = 0;
         double down = 0;
         double silent = 0;
         boolean any = false;
         for (Stretch stretch : stretches) {
-            boolean says = stretch.rise() != null || stretch.drop() != null;
+            boolean says = stretch.ascent() != null || stretch.descent() != null;
             any |= says;
             silent += says ? 0 : stretch.length();
-            up += stretch.rise() == null ? 0 : stretch.rise();
-            down += stretch.drop() == null ? 0 : stretch.drop();
+            up += stretch.ascent() == null ? 0 : stretch.ascent();
+            down += stretch.descent() == null ? 0 : stretch.descent();
         }
         if (!any) {
-            notes.add("No stretch says its rise or drop: climbing is not known.");
+            notes.add("No stretch says its ascent or descent: climbing is not known.");
             return null;
         }
         if (silent > 0) {
-            notes.add("Rise and drop are not given on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
+            notes.add("Ascent and descent are not given on " + LengthPhrases.length(silent) + ": drawn level, and not in the climbing.");
         }
         return Climbing.written(up, down);
     }
@@ -247,7 +247,7 @@ public final class CourseReader {
         }
         List<Stretch> out = new ArrayList<>();
         for (Stretch s : profile.stretches()) {
-            out.add(new Stretch(s.length() * length / total, s.rise(), s.drop(), s.steepest(), s.ground(), s.line()));
+            out.add(new Stretch(s.length() * length / total, s.ascent(), s.descent(), s.steepest(), s.ground(), s.line()));
         }
         return out;
     }
@@ -273,7 +273,7 @@ public final class CourseReader {
         return course(profile.name(), profile.summary(), stretches, cleaned, line, climbing, notes);
     }
 
-    /** Gives each stretch the track's rise and drop, where the track has any. */
+    /** Gives each stretch the track's ascent and descent, where the track has any. */
     private Course laid(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
         AscentCounter counter = cleaned.counter();
         if (counter == null) {

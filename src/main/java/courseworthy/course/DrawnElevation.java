@@ -3,7 +3,7 @@ package courseworthy.course;
 import java.util.List;
 
 /**
- * Draws a line from the rise and drop of stretches where no track gives one. A stretch with a rise or a drop alone is a straight ramp.
+ * Draws a line from the ascent and descent of stretches where no track gives one. A stretch with an ascent or a descent alone is a straight ramp.
  * One with both rolls in equal waves, each up and then down at one gradient, so many that a wave gives back at most {@link #WAVE} of
  * what it climbs (or climbs at most that of what it falls); a hill that matters is worth a stretch of its own. A stretch with neither
  * is drawn level. Short ramps are not in the line.
@@ -39,7 +39,7 @@ final class DrawnElevation {
         }
         DrawnElevation drawing = new DrawnElevation(length, startHeight == null ? 0 : startHeight);
         for (Stretch stretch : stretches) {
-            drawing.stretch(stretch.length(), stretch.rise() == null ? 0 : stretch.rise(), stretch.drop() == null ? 0 : stretch.drop());
+            drawing.stretch(stretch.length(), stretch.ascent() == null ? 0 : stretch.ascent(), stretch.descent() == null ? 0 : stretch.descent());
         }
         drawing.rest();
         return new ElevationLine(drawing.distance, drawing.elevation, false, startHeight != null);

@@ -1,7 +1,7 @@
 package courseworthy.course;
 
 /**
- * The elevation along a course at even steps: cleaned and smoothed where there is a track, drawn from the stretches' rise and drop
+ * The elevation along a course at even steps: cleaned and smoothed where there is a track, drawn from the stretches' ascent and descent
  * where there is none (then short ramps are not in it).
  *
  * @param distance  m from the start, rising; equal neighbours mark a break between pieces that is not ridden

@@ -13,11 +13,11 @@ package courseworthy.course;
  * @param sand           loose sand deep enough to steer in
  * @param mudWhenWet     turns to mud in rain
  * @param waterCrossings number of fords
- * @param dropHeight     highest drop that must be ridden, m
+ * @param ledgeHeight     highest ledge that must be ridden, m
  * @param turnsPerKm     turns that must be braked for, per km
  */
 public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade, Double mtbScale, Boolean sharpStones, Boolean ruts,
-        Boolean roots, Boolean sand, Boolean mudWhenWet, Integer waterCrossings, Double dropHeight, Double turnsPerKm) {
+        Boolean roots, Boolean sand, Boolean mudWhenWet, Integer waterCrossings, Double ledgeHeight, Double turnsPerKm) {
 
     public static final Ground UNKNOWN = builder().build();
 
@@ -26,7 +26,7 @@ public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade,
         return new Ground(or(surface, other.surface), or(smoothness, other.smoothness), or(trackGrade, other.trackGrade),
                 or(mtbScale, other.mtbScale), or(sharpStones, other.sharpStones), or(ruts, other.ruts), or(roots, other.roots),
                 or(sand, other.sand), or(mudWhenWet, other.mudWhenWet), or(waterCrossings, other.waterCrossings),
-                or(dropHeight, other.dropHeight), or(turnsPerKm, other.turnsPerKm));
+                or(ledgeHeight, other.ledgeHeight), or(turnsPerKm, other.turnsPerKm));
     }
 
     private static <T> T or(T first, T second) {

@@ -13,7 +13,7 @@ public final class GroundReader {
 
     /** The keys that describe the ground, as a profile and {@code --ground} take them. */
     public static final List<String> KEYS = List.of("surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots",
-            "sand", "mud when wet", "water crossings", "drop height", "turns per km");
+            "sand", "mud when wet", "water crossings", "ledge height", "turns per km");
 
     /** Values of the OpenStreetMap key {@code tracktype}, firmest first. */
     public static final List<String> TRACKTYPES = List.of("grade1", "grade2", "grade3", "grade4", "grade5");
@@ -40,7 +40,7 @@ public final class GroundReader {
         Ground ground = Ground.builder().surface(surface).smoothness(smoothness).trackGrade(trackGrade).mtbScale(mtbScale(fields))
                 .sharpStones(fields.yesNo("sharp stones")).ruts(fields.yesNo("ruts")).roots(fields.yesNo("roots")).sand(fields.yesNo("sand"))
                 .mudWhenWet(fields.yesNo("mud when wet")).waterCrossings(fields.whole("water crossings", 0, MOST_CROSSINGS))
-                .dropHeight(dropHeight(fields)).turnsPerKm(turns(fields)).build();
+                .ledgeHeight(ledgeHeight(fields)).turnsPerKm(turns(fields)).build();
         believable(fields, ground);
         return ground;
     }
@@ -76,8 +76,8 @@ public final class GroundReader {
         }
     }
 
-    private static Double dropHeight(FieldReader fields) {
-        Amount height = fields.amount("drop height", Dimension.LENGTH, 0, HIGHEST_DROP, "a height from 0 m to 5 m");
+    private static Double ledgeHeight(FieldReader fields) {
+        Amount height = fields.amount("ledge height", Dimension.LENGTH, 0, HIGHEST_DROP, "a height from 0 m to 5 m");
         return height == null ? null : Double.valueOf(height.inBase());
     }
 
@@ -155,7 +155,7 @@ public final class GroundReader {
             ground.trackGrade() == null ? null : TRACKTYPES.get(ground.trackGrade() - 1), grade(ground.mtbScale()),
             yesNo(ground.sharpStones()), yesNo(ground.ruts()), yesNo(ground.roots()), yesNo(ground.sand()), yesNo(ground.mudWhenWet()),
             ground.waterCrossings() == null ? null : ground.waterCrossings().toString(),
-            ground.dropHeight() == null ? null : LengthPhrases.hundredths(ground.dropHeight()) + " m",
+            ground.ledgeHeight() == null ? null : LengthPhrases.hundredths(ground.ledgeHeight()) + " m",
             ground.turnsPerKm() == null ? null : LengthPhrases.tenths(ground.turnsPerKm())};
     }
 

@@ -119,15 +119,15 @@ final class ProfileReader {
 
     private Stretch stretch(FieldReader fields) {
         double length = length(fields);
-        Double rise = metres(fields, "rise");
-        Double drop = metres(fields, "drop");
+        Double ascent = metres(fields, "ascent");
+        Double descent = metres(fields, "descent");
         Amount steepest = fields.amount("steepest", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
         Ground ground = GroundReader.read(fields);
         fields.done();
         Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
-        plausible(fields, length, rise, drop, gradient);
+        plausible(fields, length, ascent, descent, gradient);
         fits(fields, length, ground);
-        return new Stretch(length, rise, drop, gradient, ground, fields.line());
+        return new Stretch(length, ascent, descent, gradient, ground, fields.line());
     }
 
     private static Double metres(FieldReader fields, String key) {
@@ -173,24 +173,24 @@ final class ProfileReader {
         if (ground.waterCrossings() != null && ground.waterCrossings() * SHORTEST_FORD > length) {
             fields.fault("water crossings", fields.node("water crossings").describe() + " in " + LengthPhrases.length(length), "no more than fit into it", "");
         }
-        if (ground.dropHeight() != null && ground.dropHeight() > length) {
-            fields.fault("drop height", fields.node("drop height").describe() + " in " + LengthPhrases.length(length), "less than the stretch is long", "");
+        if (ground.ledgeHeight() != null && ground.ledgeHeight() > length) {
+            fields.fault("ledge height", fields.node("ledge height").describe() + " in " + LengthPhrases.length(length), "less than the stretch is long", "");
         }
     }
 
-    private void plausible(FieldReader fields, double length, Double rise, Double drop, Double steepest) {
-        double up = rise == null ? 0 : rise;
-        double down = drop == null ? 0 : drop;
-        String key = rise == null ? "drop" : "rise";
+    private void plausible(FieldReader fields, double length, Double ascent, Double descent, Double steepest) {
+        double up = ascent == null ? 0 : ascent;
+        double down = descent == null ? 0 : descent;
+        String key = ascent == null ? "descent" : "ascent";
         if (up + down > length) {
             fields.fault(key, LengthPhrases.metres(up) + " up and " + LengthPhrases.metres(down) + " down in " + LengthPhrases.length(length),
-                    "less climbing and descending than the stretch is long", "Check the units of length, rise and drop.");
+                    "less climbing and descending than the stretch is long", "Check the units of length, ascent and descent.");
         } else if (length >= LONG_ENOUGH && up + down > STEEPEST * length) {
             fields.fault(key, LengthPhrases.metres(up) + " up and " + LengthPhrases.metres(down) + " down in " + LengthPhrases.length(length), "at most 60 % on average",
-                    "Check the units of length, rise and drop.");
+                    "Check the units of length, ascent and descent.");
         } else if (steepest != null && Math.max(up, down) / length > steepest + 0.005) {
             fields.fault("steepest", fields.node("steepest").describe(), "at least the stretch's mean gradient, "
-                    + LengthPhrases.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, rise and drop.");
+                    + LengthPhrases.tenths(Math.max(up, down) / length * 100) + " %", "Correct steepest, or length, ascent and descent.");
         }
     }
 }

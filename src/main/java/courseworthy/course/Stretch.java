@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A piece of a course with one surface, one smoothness, one technical grade.
+ * A piece of a course with one surface, one smoothness, one mtb:scale.
  *
  * @param length       m, above 0
- * @param rise         m climbed, 0 or more; null where unknown
- * @param drop         m descended, 0 or more; null where unknown
+ * @param ascent       m climbed, 0 or more; null where unknown
+ * @param descent      m descended, 0 or more; null where unknown
  * @param steepest     steepest gradient as written, as a fraction (0.12 for 12 %); null where not written
  * @param ground       what is written of the ground, or is likely
  * @param alternatives what the ground may be instead; empty where it is certain
  * @param origin       where the ground comes from; null where a person wrote it
  * @param line         line in the profile, 0 where none
  */
-public record Stretch(double length, Double rise, Double drop, Double steepest, Ground ground, List<Ground> alternatives, GroundOrigin origin,
+public record Stretch(double length, Double ascent, Double descent, Double steepest, Ground ground, List<Ground> alternatives, GroundOrigin origin,
         int line) {
 
     public Stretch {
@@ -23,8 +23,8 @@ public record Stretch(double length, Double rise, Double drop, Double steepest, 
     }
 
     /** A stretch whose ground is as written. */
-    public Stretch(double length, Double rise, Double drop, Double steepest, Ground ground, int line) {
-        this(length, rise, drop, steepest, ground, List.of(), null, line);
+    public Stretch(double length, Double ascent, Double descent, Double steepest, Ground ground, int line) {
+        this(length, ascent, descent, steepest, ground, List.of(), null, line);
     }
 
     /** What the ground may be, the likely one first. */
@@ -45,6 +45,6 @@ public record Stretch(double length, Double rise, Double drop, Double steepest, 
 
     /** The same piece on other ground. */
     public Stretch on(Ground other) {
-        return new Stretch(length, rise, drop, steepest, other, alternatives, origin, line);
+        return new Stretch(length, ascent, descent, steepest, other, alternatives, origin, line);
     }
 }

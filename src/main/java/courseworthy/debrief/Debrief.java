@@ -30,11 +30,11 @@ public record Debrief(String name, String file, Double hours, Weather weather, L
     /**
      * The weather as it was; null where not told.
      *
-     * @param ground dry, damp or wet
+     * @param going  dry, damp or wet
      * @param low    C, the coldest
      * @param high   C, the hottest
      */
-    public record Weather(String ground, Double low, Double high) {
+    public record Weather(String going, Double low, Double high) {
         static final Weather UNKNOWN = new Weather(null, null, null);
     }
 

@@ -23,13 +23,13 @@ import java.util.Map;
 public final class DebriefReader {
 
     /** The keys of {@code weather}. */
-    public static final List<String> WEATHER_KEYS = List.of("ground", "low", "high");
+    public static final List<String> WEATHER_KEYS = List.of("going", "low", "high");
     /** The keys of a flat. */
     public static final List<String> FLAT_KEYS = List.of("wheel", "cause", "at", "mended with");
     /** The keys of a piece that was walked. */
     public static final List<String> WALKED_KEYS = List.of("why", "at");
-    /** The words for the ground as it was. */
-    public static final List<String> GROUNDS = List.of("dry", "damp", "wet");
+    /** The words for the going as it was. */
+    public static final List<String> GOINGS = List.of("dry", "damp", "wet");
     /** The keys of a debrief's file. */
     public static final List<String> KEYS = keys();
 
@@ -146,14 +146,14 @@ public final class DebriefReader {
         if (block == null) {
             return Weather.UNKNOWN;
         }
-        String ground = block.word("ground", GROUNDS);
+        String going = block.word("going", GOINGS);
         Double low = value(block, "low", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
         Double high = value(block, "high", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
         if (low != null && high != null && low > high) {
             block.fault("low", block.node("low").describe(), "no more than high", "");
         }
         block.done();
-        return new Weather(ground, low, high);
+        return new Weather(going, low, high);
     }
 
     private boolean none(String key) {

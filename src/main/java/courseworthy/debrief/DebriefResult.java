@@ -30,7 +30,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
 
     /** Measures that are the weather's, and how far off a temperature may be, K (judgement, no source), to be as foretold. */
     private static final double OFF = 4;
-    private static final List<String> OF_THE_GROUND = List.of("ground", "mud");
+    private static final List<String> OF_THE_GOING = List.of("going", "mud");
     /** What is chosen for the weather whatever rule spoke: another day asks for another answer. */
     private static final Set<Topic> OF_THE_WEATHER = Set.of(Topics.CLOTHING, Topics.GLOVES, Topics.SHOES);
     /** What is chosen for dry or wet, and hardly for the cold: five degrees less do not turn a tread. */
@@ -213,14 +213,14 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         private String otherWeather(Said said) {
             List<String> grounds = new ArrayList<>(said.grounds());
             if (OF_THE_WEATHER.contains(topic)) {
-                grounds.addAll(List.of("ground", COLDEST, HOTTEST));
+                grounds.addAll(List.of("going", COLDEST, HOTTEST));
             } else if (OF_WET_AND_DRY.contains(topic)) {
-                grounds.add("ground");
+                grounds.add("going");
             }
             for (String ground : grounds) {
-                if (OF_THE_GROUND.contains(ground) && given.ground() != null && debrief.weather().ground() != null
-                        && !given.ground().equals(debrief.weather().ground())) {
-                    return "predicted for " + given.ground() + " ground, and it was " + debrief.weather().ground();
+                if (OF_THE_GOING.contains(ground) && given.going() != null && debrief.weather().going() != null
+                        && !given.going().equals(debrief.weather().going())) {
+                    return "predicted for " + given.going() + " going, and it was " + debrief.weather().going();
                 }
                 if (ground.equals(COLDEST) && far(given.coldest(), debrief.weather().low())) {
                     return temperatures("coldest", given.coldest(), debrief.weather().low());

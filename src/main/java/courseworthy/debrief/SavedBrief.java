@@ -16,12 +16,12 @@ import java.util.List;
  * @param hours   s, the likely time; null where not told
  * @param fast    s, its fast end
  * @param slow    s, its slow end
- * @param ground  the ground it was given for; null where not known
+ * @param going   the going it was given for; null where not known
  * @param coldest C; null where not known
  * @param hottest C; null where not known
  * @param advice  one for each topic settled
  */
-public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Double hours, Double fast, Double slow, String ground, Double coldest,
+public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Double hours, Double fast, Double slow, String going, Double coldest,
         Double hottest, List<Advice> advice) {
 
     public SavedBrief {

@@ -31,7 +31,9 @@ final class SavedBriefReader {
     private static final double BEYOND_ANY = 1e9;
     /** Formats that are read; of the first, ids of rules and words of options are put into those of today. */
     private static final Set<String> FORMATS = Set.of("1", "2");
-    /** Rules that bear another id than they did in briefs of format 1. */
+    /** Measures that have another name than they had in earlier briefs. */
+    private static final Map<String, String> RENAMED_MEASURES = Map.of("ground", "going");
+    /** Rules that bear another id than they did in earlier briefs. */
     private static final Map<String, String> RENAMED_RULES = Map.ofEntries(
             Map.entry("house/food-for-who-seldom-races", "house/food-with-few-races-a-year"),
             Map.entry("house/known-pedals-for-who-seldom-races", "house/usual-pedals-with-few-races-a-year"),
@@ -39,7 +41,10 @@ final class SavedBriefReader {
             Map.entry("house/plugs-for-a-mechanic-of-ones-own", "house/plugs-without-support"),
             Map.entry("house/burn-the-light", "house/time-the-main-light"),
             Map.entry("house/mend-a-flat-at-home", "house/practise-a-flat-at-home"),
-            Map.entry("house/told-where-and-when", "house/tell-someone-the-loop"));
+            Map.entry("house/told-where-and-when", "house/tell-someone-the-loop"),
+            Map.entry("limit/drop-over-15-cm", "limit/ledge-over-15-cm"),
+            Map.entry("limit/drop-over-60-cm", "limit/ledge-over-60-cm"),
+            Map.entry("limit/drop-over-120-cm", "limit/ledge-over-120-cm"));
     private static final String EXPECTED = "a brief saved with 'courseworthy brief ... --format json -o FILE'";
 
     private SavedBriefReader() {
@@ -58,7 +63,7 @@ final class SavedBriefReader {
         Node.Mapping ride = block(tree, "ride");
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
         return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), number(total, "value"),
-                number(total, "low"), number(total, "high"), demandText(tree, "ground"), demand(tree, "coldest temperature"),
+                number(total, "low"), number(total, "high"), demandText(tree, "going"), demand(tree, "coldest temperature"),
                 demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
     }
 
@@ -143,7 +148,7 @@ final class SavedBriefReader {
             for (Node ground : list.items()) {
                 String measure = ground instanceof Node.Mapping block ? text(block, "measure") : null;
                 if (measure != null) {
-                    out.add(measure);
+                    out.add(measure(measure));
                 }
             }
         }
@@ -186,12 +191,16 @@ final class SavedBriefReader {
     private static Node.Mapping demandOf(Node.Mapping tree, String name) {
         if (tree.get("demands") instanceof Node.Sequence list) {
             for (Node item : list.items()) {
-                if (item instanceof Node.Mapping demand && name.equals(text(demand, "name"))) {
+                if (item instanceof Node.Mapping demand && name.equals(measure(text(demand, "name")))) {
                     return demand;
                 }
             }
         }
         return null;
+    }
+
+    private static String measure(String written) {
+        return RENAMED_MEASURES.getOrDefault(orEmpty(written), written);
     }
 
     private static Node.Mapping block(Node.Mapping tree, String key) {

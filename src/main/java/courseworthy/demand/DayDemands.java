@@ -130,8 +130,8 @@ public final class DayDemands {
                 out.add(new Latest(cutoff.at(), cutoff.within()));
             }
         }
-        if (on.event.cutoff() != null) {
-            out.add(new Latest(whole, on.event.cutoff()));
+        if (on.event.timeLimit() != null) {
+            out.add(new Latest(whole, on.event.timeLimit()));
         }
         return out;
     }

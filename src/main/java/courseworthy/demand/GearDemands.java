@@ -246,7 +246,7 @@ final class GearDemands {
      * steepest, or to three times its mean (practice).
      */
     private static void addSlopesNotDrawn(Stretch stretch, double[] classes) {
-        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        double drop = stretch.descent() == null ? 0 : stretch.descent();
         double mean = STEEPER_THAN_MEAN * drop / stretch.length();
         double steepest = Math.min(-STEEPEST_PEDALLED, stretch.steepest() == null ? mean : Math.max(mean, stretch.steepest()));
         int flat = classOf(0);

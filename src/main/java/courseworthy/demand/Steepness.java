@@ -124,8 +124,8 @@ final class Steepness {
 
     /** Whether a stretch climbs or rolls: on a descent, what is said of its steepest is said of a way down. */
     private static boolean climbs(Stretch stretch) {
-        double rise = stretch.rise() == null ? 0 : stretch.rise();
-        double drop = stretch.drop() == null ? 0 : stretch.drop();
+        double rise = stretch.ascent() == null ? 0 : stretch.ascent();
+        double drop = stretch.descent() == null ? 0 : stretch.descent();
         return rise > 0 && drop <= DESCENT * rise;
     }
 
@@ -147,12 +147,12 @@ final class Steepness {
         while (which < WINDOWS.length - 1 && WINDOWS[which] < window) {
             which++;
         }
-        double drop = stretch.drop() == null ? 0 : stretch.drop();
-        double mean = Math.min(STEEPEST_DRAWN, (stretch.rise() + drop) / stretch.length());
+        double drop = stretch.descent() == null ? 0 : stretch.descent();
+        double mean = Math.min(STEEPEST_DRAWN, (stretch.ascent() + drop) / stretch.length());
         if (stretch.steepest() != null) {
             return TOWARDS_STEEPEST[which].times(Math.max(0, stretch.steepest() - mean)).plus(mean);
         }
-        double rolling = 2 * Math.min(stretch.rise(), drop) / (stretch.rise() + drop);
+        double rolling = 2 * Math.min(stretch.ascent(), drop) / (stretch.ascent() + drop);
         Range likely = between(OVER_MEAN[which], OVER_MEAN_ROLLING[which], rolling).times(mean);
         return new Range(Math.min(STEEPEST_DRAWN, likely.low()), Math.min(STEEPEST_DRAWN, likely.mid()),
                 Math.min(STEEPEST_DRAWN, likely.high()));

@@ -9,25 +9,25 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A property of a stretch that {@code any stretch}, {@code no stretch} and {@code share of course} may test. Length, rise and drop
+ * A property of a stretch that {@code any stretch}, {@code no stretch} and {@code share of course} may test. Length, ascent and descent
  * are summed over a maximal run of adjacent stretches that satisfy the other conditions.
  */
 public enum StretchMeasure {
     LENGTH("length", Measure.quantity(Unit.KM, "0.01"),
             "Length of the run of stretches"),
-    RISE("rise", Measure.quantity(Unit.M, "1"),
+    ASCENT("ascent", Measure.quantity(Unit.M, "1"),
             "Climbing over the run"),
-    DROP("drop", Measure.quantity(Unit.M, "1"),
+    DESCENT("descent", Measure.quantity(Unit.M, "1"),
             "Descending over the run"),
     GRADIENT("gradient", Measure.quantity(Unit.PERCENT, "0.5"),
-            "Rise less drop over length, of each stretch"),
+            "Ascent less descent over length, of each stretch"),
     SURFACE("surface", MeasureScale.options(Surface.tags()),
             "OpenStreetMap surface"),
     SMOOTHNESS("smoothness", MeasureScale.words(Smoothness.tags()),
             "OpenStreetMap smoothness, best first"),
     TRACKTYPE("tracktype", MeasureScale.words(List.of("grade1", "grade2", "grade3", "grade4", "grade5")),
             "OpenStreetMap tracktype, firmest first"),
-    TECHNICAL_GRADE("technical grade", Measure.quantity(Unit.ONE, "0.1"),
+    MTB_SCALE("mtb:scale", Measure.quantity(Unit.ONE, "0.1"),
             "OpenStreetMap mtb:scale, + and - as a third"),
     ROUGHNESS("roughness", Measure.ROUGHNESS_SCALE,
             "Roughness of the stretch, as for the course"),
@@ -47,8 +47,8 @@ public enum StretchMeasure {
             "Whether the profile says mud when wet"),
     WATER_CROSSINGS("water crossings", Measure.quantity(Unit.ONE, "1"),
             "Fords on the stretch"),
-    DROP_HEIGHT("drop height", Measure.quantity(Unit.M, "0.05"),
-            "Highest drop on the stretch that must be ridden"),
+    LEDGE_HEIGHT("ledge height", Measure.quantity(Unit.M, "0.05"),
+            "Highest ledge on the stretch that must be ridden"),
     TURNS_PER_KM("turns per km", Measure.quantity(Unit.ONE, "0.5"),
             "Turns on the stretch that must be braked for, per km");
 
@@ -84,7 +84,7 @@ public enum StretchMeasure {
 
     /** Whether it is summed over a run rather than tested on each stretch. */
     public boolean summed() {
-        return this == LENGTH || this == RISE || this == DROP;
+        return this == LENGTH || this == ASCENT || this == DESCENT;
     }
 
     /** The measure sheets write so, or null. */

@@ -60,7 +60,7 @@ public final class Survey {
         Climbs.Climb lastLong = climbs();
         Steepness steepness = new Steepness(on.course);
         steepest(steepness);
-        terrain.write(ledger, on.laps, on.event.forecast().ground());
+        terrain.write(ledger, on.laps, on.event.forecast().going());
         RideEstimate estimate = estimate();
         ExtensionUse aero = new ExtensionUse(on, estimate);
         ledger.range(Measure.AERO_SHARE, aero.share());
@@ -116,11 +116,11 @@ public final class Survey {
         ledger.exact(Measure.CLIMBS, climbs.size() * (double) on.laps);
         Climbs.Climb longest = Climbs.longest(climbs);
         ledger.exact(Measure.LONGEST_CLIMB, longest == null ? 0 : longest.length());
-        ledger.exact(Measure.LONGEST_CLIMB_RISE, longest == null ? 0 : longest.rise());
+        ledger.exact(Measure.LONGEST_CLIMB_ASCENT, longest == null ? 0 : longest.rise());
         Climbs.Climb last = Climbs.lastLong(climbs);
         if (last != null) {
             ledger.exact(Measure.LAST_LONG_CLIMB, last.length());
-            ledger.exact(Measure.LAST_LONG_CLIMB_RISE, last.rise());
+            ledger.exact(Measure.LAST_LONG_CLIMB_ASCENT, last.rise());
             ledger.exact(Measure.LAST_LONG_CLIMB_GRADIENT, last.gradient());
         }
         return last;
@@ -217,23 +217,23 @@ public final class Survey {
         ledger.word(Measure.BIKE_AT_HAND, bike.kind());
         ledger.exact(Measure.RIM_INNER_WIDTH, bike.rimInnerWidth());
         ledger.yesNo(Measure.HOOKLESS, bike.hookless());
-        ledger.atMost(Measure.TYRE_MARKING, bike.tyreMarking());
-        ledger.atMost(Measure.RIM_MARKING, bike.rimMarking());
-        ledger.atMost(Measure.LOWER_MARKING, lower(bike.tyreMarking(), bike.rimMarking()));
+        ledger.atMost(Measure.MARKED_TYRE_PRESSURE, bike.markedTyrePressure());
+        ledger.atMost(Measure.MARKED_RIM_PRESSURE, bike.markedRimPressure());
+        ledger.atMost(Measure.LOWER_MARKED_PRESSURE, lower(bike.markedTyrePressure(), bike.markedRimPressure()));
         Double hookless = Boolean.TRUE.equals(bike.hookless()) ? RuleValue.HOOKLESS_PRESSURE.inBase() : null;
-        ledger.atMost(Measure.PRESSURE_CEILING, lower(lower(bike.tyreMarking(), bike.rimMarking()), hookless));
+        ledger.atMost(Measure.PRESSURE_CEILING, lower(lower(bike.markedTyrePressure(), bike.markedRimPressure()), hookless));
         ledger.atLeast(Measure.LEAST_TYRE_WIDTH_ON_THE_RIM,
                 bike.rimInnerWidth() == null ? null : Double.valueOf(bike.rimInnerWidth() + RuleValue.TYRE_OVER_RIM.inBase()));
         ledger.atMost(Measure.TYRE_CLEARANCE, bike.tyreClearance());
         ledger.yesNo(Measure.TUBELESS_READY, bike.tubeless());
-        ledger.atMost(Measure.BIKE_DROP_LIMIT, bike.dropLimit());
+        ledger.atMost(Measure.BIKE_LEDGE_LIMIT, bike.ledgeLimit());
         ledger.atMost(Measure.BIKE_MASS_LIMIT, bike.massLimit());
-        ledger.atMost(Measure.FORK_TRAVEL_LIMIT, bike.forkTravel());
-        ledger.atMost(Measure.ROTOR_LIMIT, bike.rotorLimit());
+        ledger.atMost(Measure.MOST_FORK_TRAVEL, bike.forkTravel());
+        ledger.atMost(Measure.MOST_ROTOR, bike.mostRotor());
         ledger.atMost(Measure.LIGHTS_AT_HAND, bike.lights());
         ledger.yesNo(Measure.POWER_METER_AT_HAND, bike.powerMeter());
         if (on.bike == on.atHand) {
-            above(Measure.DROP_ABOVE_THE_MARK, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT);
+            above(Measure.LEDGE_ABOVE_THE_MARK, Measure.LEDGE_HEIGHT, Measure.BIKE_LEDGE_LIMIT);
             above(Measure.MASS_ABOVE_THE_MARK, Measure.START_LINE_MASS, Measure.BIKE_MASS_LIMIT);
         }
     }
@@ -263,7 +263,7 @@ public final class Survey {
         if (on.event.supportKnown()) {
             ledger.yesNo(Measure.BAG_ON_THE_COURSE, on.event.support().stream().anyMatch(Event.Support::bag));
         }
-        ledger.atMost(Measure.CUT_OFF, on.event.cutoff());
+        ledger.atMost(Measure.TIME_LIMIT, on.event.timeLimit());
     }
 
     /**
@@ -274,10 +274,10 @@ public final class Survey {
         Bike a = fromEvent;
         Bike b = a.kind() == null ? fromRider : fromRider.as(a.kind());
         return new Bike(or(a.kind(), b.kind()), or(a.mass(), b.mass()), or(a.rimInnerWidth(), b.rimInnerWidth()),
-                or(a.hookless(), b.hookless()), or(a.tyreMarking(), b.tyreMarking()), or(a.rimMarking(), b.rimMarking()),
-                or(a.tyreClearance(), b.tyreClearance()), or(a.tubeless(), b.tubeless()), or(a.dropLimit(), b.dropLimit()),
+                or(a.hookless(), b.hookless()), or(a.markedTyrePressure(), b.markedTyrePressure()), or(a.markedRimPressure(), b.markedRimPressure()),
+                or(a.tyreClearance(), b.tyreClearance()), or(a.tubeless(), b.tubeless()), or(a.ledgeLimit(), b.ledgeLimit()),
                 or(a.useCategory(), b.useCategory()), or(a.massLimit(), b.massLimit()), or(a.forkTravel(), b.forkTravel()),
-                or(a.lights(), b.lights()), or(a.rotorLimit(), b.rotorLimit()), or(a.powerMeter(), b.powerMeter()),
+                or(a.lights(), b.lights()), or(a.mostRotor(), b.mostRotor()), or(a.powerMeter(), b.powerMeter()),
                 a.damping().or(b.damping()));
     }
 

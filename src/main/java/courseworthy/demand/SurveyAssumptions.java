@@ -243,7 +243,7 @@ final class SurveyAssumptions {
         assumeIf(!climbingKnown, "climbing where it is not given, for the estimate of time", "10 m per km (0 to 25)");
         assumeIf(!heightKnown(), "height of the start, for the density of air", number(START_HEIGHT, 0) + " m");
         Event.Forecast forecast = event.forecast();
-        assumeIf(forecast.ground() == null, "ground, for the estimate of time", "dry");
+        assumeIf(forecast.going() == null, "going, for the estimate of time", "dry");
         assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
         assumeIf(forecast.wind() == null, "wind, for the estimate of time", "none (to 3 m/s)");
         return new RideAssumptions(kind, startLineMass, dragArea(), hourPower, intensity(), skill, wetness(), laps, points(), training,
@@ -326,7 +326,7 @@ final class SurveyAssumptions {
     }
 
     private int wetness() {
-        return event.forecast().ground() == null ? 0 : Event.Forecast.GROUNDS.indexOf(event.forecast().ground());
+        return event.forecast().going() == null ? 0 : Event.Forecast.GOINGS.indexOf(event.forecast().going());
     }
 
     private int points() {

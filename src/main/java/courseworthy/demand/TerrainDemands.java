@@ -125,7 +125,7 @@ final class TerrainDemands {
     }
 
     /**
-     * The technical grade: mtb:scale where given; 0 where a road, or ground firm and even enough for ordinary wheels, is known (mtb:scale 0
+     * The mtb:scale: mtb:scale where given; 0 where a road, or ground firm and even enough for ordinary wheels, is known (mtb:scale 0
      * means gravel or packed earth without obstacles); else null.
      */
     static Double technicalGrade(Ground ground) {
@@ -238,8 +238,8 @@ final class TerrainDemands {
 
     private void technical(DemandsBuilder ledger) {
         TechnicalGrades grades = TechnicalGrades.of(stretches);
-        ledger.range(Measure.TECHNICAL_GRADE, grades.mean());
-        ledger.range(Measure.HARDEST_TECHNICAL_GRADE, grades.hardest());
+        ledger.range(Measure.MTB_SCALE, grades.mean());
+        ledger.range(Measure.HARDEST_MTB_SCALE, grades.hardest());
     }
 
     private void sharpStones(DemandsBuilder ledger) {
@@ -302,7 +302,7 @@ final class TerrainDemands {
     private void singles(DemandsBuilder ledger, int laps) {
         double fords = 0;
         boolean fordsKnown = false;
-        double drop = -1;
+        double ledge = -1;
         double turns = 0;
         double turnsKnown = 0;
         for (Stretch stretch : stretches) {
@@ -311,8 +311,8 @@ final class TerrainDemands {
                 fordsKnown = true;
                 fords += ground.waterCrossings();
             }
-            if (ground.dropHeight() != null) {
-                drop = Math.max(drop, ground.dropHeight());
+            if (ground.ledgeHeight() != null) {
+                ledge = Math.max(ledge, ground.ledgeHeight());
             }
             if (ground.turnsPerKm() != null) {
                 turnsKnown += stretch.length();
@@ -322,8 +322,8 @@ final class TerrainDemands {
         if (fordsKnown) {
             ledger.exact(Measure.WATER_CROSSINGS, fords * laps);
         }
-        if (drop >= 0) {
-            ledger.atLeast(Measure.DROP_HEIGHT, drop);
+        if (ledge >= 0) {
+            ledger.atLeast(Measure.LEDGE_HEIGHT, ledge);
         }
         if (turnsKnown > 0) {
             ledger.exact(Measure.TURNS_PER_KM, turns / turnsKnown);
@@ -343,15 +343,15 @@ final class TerrainDemands {
         Ground ground = stretch.ground();
         Map<StretchMeasure, Long> known = new EnumMap<>(StretchMeasure.class);
         put(known, StretchMeasure.LENGTH, stretch.length());
-        put(known, StretchMeasure.RISE, stretch.rise());
-        put(known, StretchMeasure.DROP, stretch.drop());
-        if (stretch.rise() != null && stretch.drop() != null) {
-            put(known, StretchMeasure.GRADIENT, (stretch.rise() - stretch.drop()) / stretch.length());
+        put(known, StretchMeasure.ASCENT, stretch.ascent());
+        put(known, StretchMeasure.DESCENT, stretch.descent());
+        if (stretch.ascent() != null && stretch.descent() != null) {
+            put(known, StretchMeasure.GRADIENT, (stretch.ascent() - stretch.descent()) / stretch.length());
         }
         put(known, StretchMeasure.SURFACE, ground.surface() == null ? null : ground.surface().tag());
         put(known, StretchMeasure.SMOOTHNESS, ground.smoothness() == null ? null : ground.smoothness().tag());
         put(known, StretchMeasure.TRACKTYPE, ground.trackGrade() == null ? null : "grade" + ground.trackGrade());
-        put(known, StretchMeasure.TECHNICAL_GRADE, technicalGrade(ground));
+        put(known, StretchMeasure.MTB_SCALE, technicalGrade(ground));
         Range roughness = Roughness.of(ground);
         put(known, StretchMeasure.ROUGHNESS, roughness == null ? null : Double.valueOf(roughness.mid()));
         put(known, StretchMeasure.LOOSE, loose(ground));
@@ -362,7 +362,7 @@ final class TerrainDemands {
         put(known, StretchMeasure.SAND, sandy(ground));
         put(known, StretchMeasure.MUD_WHEN_WET, orNotOnRoads(ground.mudWhenWet(), ground));
         put(known, StretchMeasure.WATER_CROSSINGS, ground.waterCrossings() == null ? null : Double.valueOf(ground.waterCrossings()));
-        put(known, StretchMeasure.DROP_HEIGHT, ground.dropHeight());
+        put(known, StretchMeasure.LEDGE_HEIGHT, ground.ledgeHeight());
         put(known, StretchMeasure.TURNS_PER_KM, ground.turnsPerKm());
         return known;
     }

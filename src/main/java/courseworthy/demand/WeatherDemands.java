@@ -51,7 +51,7 @@ final class WeatherDemands {
 
     void write(DemandsBuilder ledger) {
         Event.Forecast forecast = on.event.forecast();
-        ledger.word(Measure.GROUND, forecast.ground());
+        ledger.word(Measure.GOING, forecast.going());
         ledger.exact(Measure.WIND, forecast.wind());
         boolean placed = on.event.date() != null && on.course.start() != null;
         if (!on.startKnown && (placed || day != null)) {

@@ -22,7 +22,7 @@ import java.util.Map;
  * @param zone       the zone of the local time, or its offset from UTC on that day
  * @param laps       laps of the course, at least 1
  * @param aim        one of {@link #AIMS}
- * @param cutoff     time allowed, s
+ * @param timeLimit  time allowed, s
  * @param groupShare share of the distance expected in a group, 0 to 1
  * @param forecast   the forecast, all of it may be unknown
  * @param support    support points in order; empty where none are written
@@ -34,7 +34,7 @@ import java.util.Map;
  * @param lines      the lines on which keys stand that are held against the course later
  */
 public record Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps,
-        String aim, Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
+        String aim, Double timeLimit, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
         Double startHeight, Node.Mapping bike, Plan plan, Lines lines) {
 
     /** What the rider wants, least first. */
@@ -46,9 +46,9 @@ public record Event(String name, String file, String role, LocalDate date, Local
 
     /** A day of which nothing is planned yet. */
     public Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps, String aim,
-            Double cutoff, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
+            Double timeLimit, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
             Double startHeight, Node.Mapping bike) {
-        this(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, forecast, support, supportKnown, rules, startHeight,
+        this(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules, startHeight,
                 bike, Plan.NONE, Lines.NONE);
     }
 
@@ -63,12 +63,12 @@ public record Event(String name, String file, String role, LocalDate date, Local
     /** The same day with the role or the date replaced; null leaves what is written. */
     public Event with(String otherRole, LocalDate otherDate) {
         return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, zone, laps, aim,
-                cutoff, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, lines);
+                timeLimit, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, lines);
     }
 
     /** The same day under another forecast. */
     public Event with(Forecast other) {
-        return new Event(name, file, role, date, start, zone, laps, aim, cutoff, groupShare, other, support, supportKnown, rules,
+        return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, other, support, supportKnown, rules,
                 startHeight, bike, plan, lines);
     }
 
@@ -77,31 +77,31 @@ public record Event(String name, String file, String role, LocalDate date, Local
      *
      * @param low     lowest temperature of the day, C
      * @param high    highest temperature of the day, C
-     * @param ground  {@code dry}, {@code damp} or {@code wet}
+     * @param going   {@code dry}, {@code damp} or {@code wet}
      * @param wind    mean wind at 10 m height, m/s
      * @param from    direction it comes from, degrees clockwise from north
      * @param goodTo  how far its temperatures may be off either way, C
      * @param or      what it may turn to; whatever is not written there is as here
      * @param air     humidity and pressure of the air
      */
-    public record Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or, Air air) {
+    public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, Air air) {
         public static final Forecast UNKNOWN = new Forecast(null, null, null, null, null);
-        /** Words for the ground, driest first. */
-        public static final List<String> GROUNDS = List.of("dry", "damp", "wet");
+        /** Words for the going, driest first. */
+        public static final List<String> GOINGS = List.of("dry", "damp", "wet");
 
         /** A forecast without an alternative. */
-        public Forecast(Double low, Double high, String ground, Double wind, Double from) {
-            this(low, high, ground, wind, from, null, null);
+        public Forecast(Double low, Double high, String going, Double wind, Double from) {
+            this(low, high, going, wind, from, null, null);
         }
 
         /** A forecast that says nothing of humidity and pressure. */
-        public Forecast(Double low, Double high, String ground, Double wind, Double from, Double goodTo, Forecast or) {
-            this(low, high, ground, wind, from, goodTo, or, Air.UNKNOWN);
+        public Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or) {
+            this(low, high, going, wind, from, goodTo, or, Air.UNKNOWN);
         }
 
         /** The same with temperatures so much higher, and no alternative. */
         public Forecast warmer(double by) {
-            return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), ground, wind,
+            return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), going, wind,
                     from, goodTo, null, air);
         }
     }

@@ -27,10 +27,10 @@ import java.util.Map;
 public final class EventReader {
 
     /** The keys of an event's file. */
-    public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "cut-off",
+    public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "time limit",
             "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
     /** The keys of {@code forecast}. */
-    public static final List<String> FORECAST_KEYS = List.of("low", "high", "ground", "wind", "wind from", "humidity", "air pressure",
+    public static final List<String> FORECAST_KEYS = List.of("low", "high", "going", "wind", "wind from", "humidity", "air pressure",
             "good to", "or");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
@@ -59,12 +59,12 @@ public final class EventReader {
     private static final String ZONE = "a zone by its IANA name, such as Africa/Nairobi";
 
     /** Keys whose value is held against the course once that is known. */
-    private static final List<String> LOCATED = List.of("zone", "utc offset", "laps", "cut-off", "start height");
+    private static final List<String> LOCATED = List.of("zone", "utc offset", "laps", "time limit", "start height");
 
     private final String shown;
     private final Faults faults;
     private final FieldReader fields;
-    private Double cutoffOfAll;
+    private Double timeLimit;
 
     private EventReader(String shown, Node.Mapping tree, Faults faults) {
         this.shown = shown;
@@ -96,14 +96,14 @@ public final class EventReader {
         ZoneId zone = zone(offset(), date, start);
         Integer laps = fields.whole("laps", 1, 100);
         String aim = fields.word("aim", Event.AIMS);
-        cutoffOfAll = value(fields, "cut-off", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+        timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
         Event.Forecast forecast = forecast();
         List<Event.Support> support = support();
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
-        Event event = new Event(name, shown, role, date, start, zone, laps, aim, cutoffOfAll, group, forecast, support, fields.has("support"),
+        Event event = new Event(name, shown, role, date, start, zone, laps, aim, timeLimit, group, forecast, support, fields.has("support"),
                 rules, height, bike(), plan, lines());
         fields.done();
         return event;
@@ -226,7 +226,7 @@ public final class EventReader {
         String range = "a temperature from -40 C to 55 C";
         Double low = value(from, "low", Dimension.TEMPERATURE, -40, 55, range);
         Double high = value(from, "high", Dimension.TEMPERATURE, -40, 55, range);
-        String ground = from.word("ground", Event.Forecast.GROUNDS);
+        String going = from.word("going", Event.Forecast.GOINGS);
         Double wind = value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
         Double direction = windFrom(from);
         Event.Air air = new Event.Air(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
@@ -244,8 +244,8 @@ public final class EventReader {
             String key = from.has("high") ? "high" : "low";
             from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "at most 40 C above the low", "Check the units of low and high.");
         }
-        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, ground, wind, direction, goodTo(from), null, air))
-                : new Event.Forecast(low, high, ground == null ? first.ground() : ground, wind == null ? first.wind() : wind,
+        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, going, wind, direction, goodTo(from), null, air))
+                : new Event.Forecast(low, high, going == null ? first.going() : going, wind == null ? first.wind() : wind,
                         direction == null ? first.from() : direction, first.goodTo(), null, air.or(first.air()));
         from.done();
         return forecast;
@@ -257,9 +257,9 @@ public final class EventReader {
             return first;
         }
         if (or.block().entries().isEmpty()) {
-            from.fault("or", "nothing", "what the day may turn to, such as {ground: wet, high: 12 C}", "");
+            from.fault("or", "nothing", "what the day may turn to, such as {going: wet, high: 12 C}", "");
         }
-        return new Event.Forecast(first.low(), first.high(), first.ground(), first.wind(), first.from(), first.goodTo(),
+        return new Event.Forecast(first.low(), first.high(), first.going(), first.wind(), first.from(), first.goodTo(),
                 forecast(or, first), first.air());
     }
 
@@ -319,8 +319,8 @@ public final class EventReader {
             from.fault(key, found, "a later time than at the point before", mend);
         } else if (cutoff.at() / cutoff.within() > FASTEST) {
             from.fault(key, found, "a time that can be ridden, at most 60 km/h from the start", mend);
-        } else if (cutoffOfAll != null && cutoff.within() > cutoffOfAll) {
-            from.fault(key, found, "no later than the cut-off of the whole", mend);
+        } else if (timeLimit != null && cutoff.within() > timeLimit) {
+            from.fault(key, found, "no later than the time limit of the whole", mend);
         }
     }
 

@@ -5,7 +5,7 @@ package courseworthy.fit;
  *
  * @param rider  rider without kit, kg
  * @param system rider, kit, water and bike, kg
- * @param drop   the highest drop that must be ridden, m
+ * @param drop   the highest ledge that must be ridden, m
  */
 public record BuildLoad(Double rider, Double system, Double drop) {
 

@@ -31,19 +31,19 @@ public final class LoadFit {
         return whole.and(alone);
     }
 
-    /** A drop above the marked category is a limit; the category says no more than that. */
+    /** A ledge above the marked category is a limit; the category says no more than that. */
     public static FitResult drops(Part part, BuildLoad load) {
-        Double least = dropLimit(part);
+        Double least = ledgeLimit(part);
         if (load.drop() == null || least == null || load.drop() <= least + 1e-9) {
             return FitResult.FITS;
         }
-        return FitResult.not("a drop of " + Math.round(load.drop() * 100) + " cm is above what it is marked for (" + Math.round(least * 100) + " cm)");
+        return FitResult.not("a ledge of " + Math.round(load.drop() * 100) + " cm is above what it is marked for (" + Math.round(least * 100) + " cm)");
     }
 
-    /** The highest drop a part is marked for, m, 5 without a bound; null where nothing is written. */
-    public static Double dropLimit(Part part) {
+    /** The highest ledge a part is marked for, m, 5 without a bound; null where nothing is written. */
+    public static Double ledgeLimit(Part part) {
         String category = part.word(PartDetail.USE_CATEGORY);
-        Double written = part.number(PartDetail.DROP_LIMIT);
+        Double written = part.number(PartDetail.LEDGE_LIMIT);
         if (category == null || written == null) {
             return category == null ? written : Double.valueOf(UseCategory.highestDrop(category));
         }

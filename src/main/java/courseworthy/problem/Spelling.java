@@ -10,8 +10,8 @@ public final class Spelling {
 
     /** Words that people write for others, however they are spelled. */
     private static final Map<String, String> MEANT = Map.ofEntries(Map.entry("weight", "mass"), Map.entry("bodyweight", "mass"),
-            Map.entry("body weight", "mass"), Map.entry("distance", "length"), Map.entry("climb", "rise"), Map.entry("climbing", "rise"),
-            Map.entry("ascent", "rise"), Map.entry("elevation gain", "rise"), Map.entry("descent", "drop"), Map.entry("descending", "drop"),
+            Map.entry("body weight", "mass"), Map.entry("distance", "length"), Map.entry("climb", "ascent"), Map.entry("climbing", "ascent"),
+            Map.entry("elevation gain", "ascent"), Map.entry("descending", "descent"), Map.entry("elevation loss", "descent"),
             Map.entry("bicycle", "bike"), Map.entry("cadence", "climbing cadence"),
             Map.entry("weather", "forecast"), Map.entry("license", "licence"));
 
@@ -55,8 +55,12 @@ public final class Spelling {
         return best;
     }
 
-    /** A mend that names the nearest accepted word, or an empty string where none is near. */
+    /** A mend that names the nearest accepted word, or the present name of a key that had another; an empty string where none is near. */
     public static String didYouMean(String found, Collection<String> accepted) {
+        String now = FormerKeys.now(found, accepted);
+        if (!now.isEmpty()) {
+            return "Write \"" + now + "\", as it is now called.";
+        }
         String near = nearest(found, accepted);
         return near.isEmpty() ? "" : "Did you mean \"" + near + "\"?";
     }

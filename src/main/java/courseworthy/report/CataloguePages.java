@@ -180,7 +180,7 @@ public final class CataloguePages {
             table.row(name, values(each.scale()), each.about() + ".");
         }
         return Report.builder(RichText.of("Stretches"))
-                .paragraph("What any stretch, no stretch and share of course may test. Length, rise and drop are summed over a run of stretches that lie next to "
+                .paragraph("What any stretch, no stretch and share of course may test. Length, ascent and descent are summed over a run of stretches that lie next to "
                         + "each other and satisfy the rest of the condition.")
                 .table(table.build())
                 .section(Section.builder("in-a-sheet", "In a sheet").listing("yaml", List.of("when:",

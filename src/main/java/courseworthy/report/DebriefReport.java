@@ -130,8 +130,8 @@ public final class DebriefReport {
 
     private static String weather(DebriefResult held) {
         Debrief.Weather was = held.debrief().weather();
-        String now = weather(was.ground(), was.low(), was.high());
-        String predicted = weather(held.given().ground(), held.given().coldest(), held.given().hottest());
+        String now = weather(was.going(), was.low(), was.high());
+        String predicted = weather(held.given().going(), held.given().coldest(), held.given().hottest());
         return now.isEmpty() ? "" : now + (predicted.isEmpty() ? "" : "; predicted " + predicted);
     }
 

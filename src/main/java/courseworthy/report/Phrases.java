@@ -82,8 +82,8 @@ public final class Phrases {
         out.add(band(demands, Measure.ROUGHNESS));
         out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
         out.add(demands.known(Measure.ROUGHNESS) ? "" : "roughness unknown");
-        MeasureValue hardest = demands.get(Measure.HARDEST_TECHNICAL_GRADE);
-        out.add(hardest == null || hardest.mid() == 0 ? "" : "mtb:scale " + mid(demands, Measure.HARDEST_TECHNICAL_GRADE));
+        MeasureValue hardest = demands.get(Measure.HARDEST_MTB_SCALE);
+        out.add(hardest == null || hardest.mid() == 0 ? "" : "mtb:scale " + mid(demands, Measure.HARDEST_MTB_SCALE));
         return out.toString();
     }
 
@@ -95,7 +95,7 @@ public final class Phrases {
         String cold = mid(demands, Measure.COLDEST_TEMPERATURE);
         String hot = mid(demands, Measure.HOTTEST_TEMPERATURE);
         out.add(cold.isEmpty() || hot.isEmpty() ? "" : cold.equals(hot) ? cold : ends(cold, hot));
-        out.add(mid(demands, Measure.GROUND));
+        out.add(mid(demands, Measure.GOING));
         return out.toString();
     }
 

@@ -23,11 +23,11 @@ public final class DiscretisedCourse {
     /** Rise of one drawn hill at most, m (common practice, no source; steady power balance does not depend on it). */
     private static final double HILL = 60;
     /**
-     * Where a stretch both climbs and drops: how much steeper than rise and drop over length, the rest being flat (practice: recorded rides cut
+     * Where a stretch both climbs and drops: how much steeper than ascent and descent over length, the rest being flat (practice: recorded rides cut
      * into stretches of 1 to 10 km and drawn so take 1 to 3 % less to 1 % more time than as measured).
      */
     private static final double ROLLING_STEEPER_BY = 0.5;
-    /** Where nothing is known of rise and drop: m climbed and m dropped for each m, for the time alone. */
+    /** Where nothing is known of ascent and descent: m climbed and m dropped for each m, for the time alone. */
     public static final double ASSUMED_CLIMBING = 0.010;
 
     /** A bend wider than this slows nobody, m. */
@@ -140,8 +140,8 @@ public final class DiscretisedCourse {
 
     /** Whether a stretch is like another in all but length, so that a stretch written in several parts is drawn as one. */
     private static boolean goesOn(Stretch a, Stretch b) {
-        return a.ground().equals(b.ground()) && a.alternatives().equals(b.alternatives()) && Objects.equals(a.steepest(), b.steepest()) && alike(a.rise(), a.length(), b.rise(), b.length())
-                && alike(a.drop(), a.length(), b.drop(), b.length());
+        return a.ground().equals(b.ground()) && a.alternatives().equals(b.alternatives()) && Objects.equals(a.steepest(), b.steepest()) && alike(a.ascent(), a.length(), b.ascent(), b.length())
+                && alike(a.descent(), a.length(), b.descent(), b.length());
     }
 
     private static boolean alike(Double a, double aOver, Double b, double bOver) {
@@ -156,8 +156,8 @@ public final class DiscretisedCourse {
         }
         Stretch like = stretches.get(first);
         double silent = saysClimbing(like) ? 0 : ASSUMED_CLIMBING * length;
-        double rise = like.rise() == null ? silent : like.rise() * length / like.length();
-        double drop = like.drop() == null ? silent : like.drop() * length / like.length();
+        double rise = like.ascent() == null ? silent : like.ascent() * length / like.length();
+        double drop = like.descent() == null ? silent : like.descent() * length / like.length();
         double slope = slope(rise, drop, length, like.steepest());
         double up = slope == 0 ? 0 : rise / slope;
         double down = slope == 0 ? 0 : drop / slope;
@@ -188,7 +188,7 @@ public final class DiscretisedCourse {
         }
     }
 
-    /** Whether rise or drop is known of every stretch. */
+    /** Whether ascent or descent is known of every stretch. */
     public static boolean saysClimbing(List<Stretch> stretches) {
         for (Stretch stretch : stretches) {
             if (!saysClimbing(stretch)) {
@@ -198,9 +198,9 @@ public final class DiscretisedCourse {
         return true;
     }
 
-    /** Whether rise or drop is known; where one is, the other is none if it is not written. */
+    /** Whether ascent or descent is known; where one is, the other is none if it is not written. */
     public static boolean saysClimbing(Stretch stretch) {
-        return stretch.rise() != null || stretch.drop() != null;
+        return stretch.ascent() != null || stretch.descent() != null;
     }
 
     private static double slope(double rise, double drop, double length, Double steepest) {

@@ -13,7 +13,7 @@ package courseworthy.ride;
  * @param laps        of the way
  * @param points      support points over all laps, -1 where none are written
  * @param training    whether the ride is training rather than a race
- * @param climbing    factor on all gradients: how far rise and drop may be off
+ * @param climbing    factor on all gradients: how far ascent and descent may be off
  * @param weather     air and wind
  */
 public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Range hourPower, Range intensity, int skill, int wetness, int laps,

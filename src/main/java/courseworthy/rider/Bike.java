@@ -8,22 +8,22 @@ package courseworthy.rider;
  * @param mass            kg, ready to ride without water and kit
  * @param rimInnerWidth   m
  * @param hookless        whether the rims are hookless
- * @param tyreMarking     highest pressure marked on the tyre, Pa
- * @param rimMarking      highest pressure marked on the rim, Pa
+ * @param markedTyrePressure     highest pressure marked on the tyre, Pa
+ * @param markedRimPressure      highest pressure marked on the rim, Pa
  * @param tyreClearance   widest tyre that frame and fork take, m
  * @param tubeless        whether rims and tyres are made to run tubeless
- * @param dropLimit       highest drop of the marked intended-use category, m
+ * @param ledgeLimit       highest ledge of the marked intended-use category, m
  * @param useCategory     the marked category, as written
  * @param massLimit       highest marked mass of rider, kit and bike, kg
  * @param forkTravel      longest fork travel the frame permits, m
  * @param lights          run time of the lights at hand, s
- * @param rotorLimit      largest rotor that frame and fork permit, m
+ * @param mostRotor      largest rotor that frame and fork permit, m
  * @param powerMeter      whether the bike has a power meter
  * @param damping         clicks of its dampers and stroke of its shock
  */
-public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double tyreMarking, Double rimMarking,
-        Double tyreClearance, Boolean tubeless, Double dropLimit, String useCategory, Double massLimit, Double forkTravel,
-        Double lights, Double rotorLimit, Boolean powerMeter, Damping damping) {
+public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double markedTyrePressure, Double markedRimPressure,
+        Double tyreClearance, Boolean tubeless, Double ledgeLimit, String useCategory, Double massLimit, Double forkTravel,
+        Double lights, Double mostRotor, Boolean powerMeter, Damping damping) {
 
     public static final Bike UNKNOWN = of(null);
 
@@ -38,16 +38,16 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
     }
 
     private Bike with(Double otherLights) {
-        return new Bike(kind, mass, rimInnerWidth, hookless, tyreMarking, rimMarking, tyreClearance, tubeless, dropLimit, useCategory, massLimit,
-                forkTravel, otherLights, rotorLimit, powerMeter, damping);
+        return new Bike(kind, mass, rimInnerWidth, hookless, markedTyrePressure, markedRimPressure, tyreClearance, tubeless, ledgeLimit, useCategory, massLimit,
+                forkTravel, otherLights, mostRotor, powerMeter, damping);
     }
 
     /** A bike of whose dampers nothing is written. */
-    public Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double tyreMarking, Double rimMarking,
-            Double tyreClearance, Boolean tubeless, Double dropLimit, String useCategory, Double massLimit, Double forkTravel,
-            Double lights, Double rotorLimit, Boolean powerMeter) {
-        this(kind, mass, rimInnerWidth, hookless, tyreMarking, rimMarking, tyreClearance, tubeless, dropLimit, useCategory, massLimit,
-                forkTravel, lights, rotorLimit, powerMeter, Damping.UNKNOWN);
+    public Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double markedTyrePressure, Double markedRimPressure,
+            Double tyreClearance, Boolean tubeless, Double ledgeLimit, String useCategory, Double massLimit, Double forkTravel,
+            Double lights, Double mostRotor, Boolean powerMeter) {
+        this(kind, mass, rimInnerWidth, hookless, markedTyrePressure, markedRimPressure, tyreClearance, tubeless, ledgeLimit, useCategory, massLimit,
+                forkTravel, lights, mostRotor, powerMeter, Damping.UNKNOWN);
     }
 
     /**

@@ -12,8 +12,8 @@ import java.util.List;
 public final class BikeReader {
 
     /** The keys of a bike block. */
-    public static final List<String> KEYS = List.of("kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking",
-            "tyre clearance", "tubeless", "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit",
+    public static final List<String> KEYS = List.of("kind", "mass", "rim inner width", "hookless", "marked tyre pressure", "marked rim pressure",
+            "tyre clearance", "tubeless", "use category", "ledge limit", "mass limit", "most fork travel", "lights", "most rotor",
             "power meter", "rebound clicks", "compression clicks", "shock rebound clicks", "shock compression clicks", "shock stroke");
 
     /** The keys that say something of one bike, and hold for no other; lights are taken from bike to bike. */
@@ -35,16 +35,16 @@ public final class BikeReader {
         FieldReader fields = new FieldReader(file, block, faults);
         String kind = fields.word("kind", KINDS);
         String category = fields.word("use category", CATEGORIES);
-        Double drop = value(fields, "drop limit", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
+        Double ledge = value(fields, "ledge limit", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
         Bike bike = new Bike(kind, value(fields, "mass", Dimension.MASS, 4, 40, "a mass from 4 kg to 40 kg"),
                 value(fields, "rim inner width", Dimension.LENGTH, 0.012, 0.060, "a width from 12 mm to 60 mm"), fields.yesNo("hookless"),
-                pressure(fields, "tyre marking"), pressure(fields, "rim marking"),
+                pressure(fields, "marked tyre pressure"), pressure(fields, "marked rim pressure"),
                 value(fields, "tyre clearance", Dimension.LENGTH, 0.018, 0.130, "a width from 18 mm to 130 mm"), fields.yesNo("tubeless"),
-                dropLimit(drop, category), category,
+                ledgeLimit(ledge, category), category,
                 value(fields, "mass limit", Dimension.MASS, 60, 300, "a mass from 60 kg to 300 kg"),
-                value(fields, "fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"),
+                value(fields, "most fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"),
                 value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"),
-                value(fields, "rotor limit", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
+                value(fields, "most rotor", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
                 fields.yesNo("power meter"), damping(fields));
         if (bike.rimInnerWidth() != null && bike.tyreClearance() != null && bike.rimInnerWidth() >= bike.tyreClearance()) {
             fields.fault("tyre clearance", fields.node("tyre clearance").describe() + " on a rim of " + fields.node("rim inner width").describe(),
@@ -82,7 +82,7 @@ public final class BikeReader {
     }
 
     /** The lower of what is written and what the marked category allows. */
-    private static Double dropLimit(Double written, String category) {
+    private static Double ledgeLimit(Double written, String category) {
         double marked = category == null ? Double.POSITIVE_INFINITY : UseCategory.highestDrop(category);
         double least = written == null ? marked : Math.min(marked, written);
         return Double.isInfinite(least) ? null : Double.valueOf(least);

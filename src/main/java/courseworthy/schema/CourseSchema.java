@@ -37,8 +37,8 @@ final class CourseSchema {
         SchemaFragments.Block block = new SchemaFragments.Block()
                 .key("length", about("How long it is", amount(Dimension.LENGTH)))
                 .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
-                .key("rise", about("Climbed on it", amount(Dimension.LENGTH)))
-                .key("drop", about("Descended on it", amount(Dimension.LENGTH)))
+                .key("ascent", about("Climbed on it", amount(Dimension.LENGTH)))
+                .key("descent", about("Descended on it", amount(Dimension.LENGTH)))
                 .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)));
         for (String key : GroundReader.KEYS) {
             block.key(key, ground(key));
@@ -54,7 +54,7 @@ final class CourseSchema {
             case "mtb:scale" -> about("OpenStreetMap mtb:scale, 0 to 6, with + or - where needed",
                     SchemaFragments.anyOf(SchemaFragments.pattern("[0-6][+-]?"), SchemaFragments.whole(0, 6)));
             case "water crossings" -> about("Fords", SchemaFragments.whole(0, 100));
-            case "drop height" -> about("Highest drop that must be ridden", amount(Dimension.LENGTH));
+            case "ledge height" -> about("Highest ledge that must be ridden", amount(Dimension.LENGTH));
             case "turns per km" -> about("Turns that must be braked for", amount(Dimension.NUMBER));
             default -> about(StretchMeasure.find(key).about(), SchemaFragments.yesNo());
         };

@@ -43,7 +43,7 @@ final class DebriefSchema {
 
     private static Map<String, Object> weather() {
         return new SchemaFragments.Block()
-                .key("ground", SchemaFragments.word(DebriefReader.GROUNDS))
+                .key("going", SchemaFragments.word(DebriefReader.GOINGS))
                 .key("low", about("The coldest", amount(Dimension.TEMPERATURE)))
                 .key("high", about("The hottest", amount(Dimension.TEMPERATURE)))
                 .shape();

@@ -134,7 +134,7 @@ final class ConditionReader {
                 continue;
             }
             if (set.each().isEmpty()) {
-                faults.add(file, item.line(), key, "no condition on the ground of a stretch", "at least one besides length, rise and drop",
+                faults.add(file, item.line(), key, "no condition on the ground of a stretch", "at least one besides length, ascent and descent",
                         "For the whole course, test distance, ascent or descent.");
                 continue;
             }
@@ -179,7 +179,7 @@ final class ConditionReader {
             }
         }
         if (climbed > length) {
-            faults.add(file, block.line(), key, "more rise and drop than length", "a test that can hold", "No stretch climbs more than it is long.");
+            faults.add(file, block.line(), key, "more ascent and descent than length", "a test that can hold", "No stretch climbs more than it is long.");
         }
     }
 
@@ -196,7 +196,7 @@ final class ConditionReader {
             ValueTest test = tests.test(is, TestSubject.SHARE);
             if (set != null && !set.summed().isEmpty()) {
                 faults.add(file, where.line(), key, set.summed().get(0).measure().written(), "conditions on each stretch alone",
-                        "Length, rise and drop are for \"any stretch:\" and \"no stretch:\".");
+                        "Length, ascent and descent are for \"any stretch:\" and \"no stretch:\".");
             } else if (set != null && test != null) {
                 out.add(new Condition.Share(set, test, tests.shown(is)));
             }

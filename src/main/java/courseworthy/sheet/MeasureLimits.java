@@ -35,9 +35,9 @@ public final class MeasureLimits {
         put(0, 1000, Measure.CLIMBING_PER_KM, Measure.DESCENT_PER_KM);
         put(-450, TOO_HIGH, Measure.HIGHEST_POINT);
         put(0, FORDS, Measure.CLIMBS, Measure.WATER_CROSSINGS);
-        put(0, TOO_HIGH, Measure.LONGEST_CLIMB_RISE, Measure.LAST_LONG_CLIMB_RISE);
-        put(0, 6, Measure.TECHNICAL_GRADE, Measure.HARDEST_TECHNICAL_GRADE);
-        put(0, 5, Measure.DROP_HEIGHT, Measure.BIKE_DROP_LIMIT, Measure.DROP_ABOVE_THE_MARK);
+        put(0, TOO_HIGH, Measure.LONGEST_CLIMB_ASCENT, Measure.LAST_LONG_CLIMB_ASCENT);
+        put(0, 6, Measure.MTB_SCALE, Measure.HARDEST_MTB_SCALE);
+        put(0, 5, Measure.LEDGE_HEIGHT, Measure.BIKE_LEDGE_LIMIT, Measure.LEDGE_ABOVE_THE_MARK);
         put(0, 100, Measure.TURNS_PER_KM);
         put(0, MINUTES, Measure.HOURS, Measure.SLOW_HOURS, Measure.DARK_HOURS, Measure.SUNLESS_HOURS,
                 Measure.SUPPORT_GAP_HOURS);
@@ -59,25 +59,25 @@ public final class MeasureLimits {
         put(0, STOP, Measure.PLUG_STOP, Measure.TUBE_STOP, Measure.LOST_GROUP);
         put(300, 900, Measure.USED_BAR_WIDTH);
         put(12, 60, Measure.RIM_INNER_WIDTH);
-        put(0.5, 15, Measure.TYRE_MARKING, Measure.RIM_MARKING, Measure.LOWER_MARKING, Measure.PRESSURE_CEILING);
+        put(0.5, 15, Measure.MARKED_TYRE_PRESSURE, Measure.MARKED_RIM_PRESSURE, Measure.LOWER_MARKED_PRESSURE, Measure.PRESSURE_CEILING);
         put(17, 65, Measure.LEAST_TYRE_WIDTH_ON_THE_RIM);
         put(0, 300, Measure.NARROWEST_FRONT_TYRE, Measure.NARROWEST_REAR_TYRE);
         put(18, 130, Measure.TYRE_CLEARANCE, Measure.TYRE_WIDTH_ALLOWED);
         put(60, 300, Measure.BIKE_MASS_LIMIT);
         put(0, 500, Measure.MASS_ABOVE_THE_MARK);
-        put(20, 250, Measure.FORK_TRAVEL_LIMIT);
+        put(20, 250, Measure.MOST_FORK_TRAVEL);
         put(0, 300, Measure.SHORTEST_REAR_TRAVEL, Measure.LONGEST_REAR_TRAVEL);
-        put(120, 250, Measure.ROTOR_LIMIT);
+        put(120, 250, Measure.MOST_ROTOR);
         put(0, 6000, Measure.LIGHTS_AT_HAND);
-        put(10, 240 * 60, Measure.CUT_OFF);
+        put(10, 240 * 60, Measure.TIME_LIMIT);
         put(0, 30, Measure.FRONT_REFERENCE_PRESSURE, Measure.REAR_REFERENCE_PRESSURE, Measure.FRONT_PRESSURE_FLOOR, Measure.REAR_PRESSURE_FLOOR);
         OF_STRETCHES.put(StretchMeasure.LENGTH, new double[] {0, TOO_LONG});
-        OF_STRETCHES.put(StretchMeasure.RISE, new double[] {0, TOO_MUCH_CLIMBING});
-        OF_STRETCHES.put(StretchMeasure.DROP, new double[] {0, TOO_MUCH_CLIMBING});
+        OF_STRETCHES.put(StretchMeasure.ASCENT, new double[] {0, TOO_MUCH_CLIMBING});
+        OF_STRETCHES.put(StretchMeasure.DESCENT, new double[] {0, TOO_MUCH_CLIMBING});
         OF_STRETCHES.put(StretchMeasure.GRADIENT, new double[] {-100, 100});
-        OF_STRETCHES.put(StretchMeasure.TECHNICAL_GRADE, new double[] {0, 6});
+        OF_STRETCHES.put(StretchMeasure.MTB_SCALE, new double[] {0, 6});
         OF_STRETCHES.put(StretchMeasure.WATER_CROSSINGS, new double[] {0, FORDS});
-        OF_STRETCHES.put(StretchMeasure.DROP_HEIGHT, new double[] {0, 5});
+        OF_STRETCHES.put(StretchMeasure.LEDGE_HEIGHT, new double[] {0, 5});
         OF_STRETCHES.put(StretchMeasure.TURNS_PER_KM, new double[] {0, 100});
     }
 

@@ -31,7 +31,7 @@ public final class MeasureRange {
         if (!scale.bands().isEmpty()) {
             return scale.resolution().ticks(ROUGHEST);
         }
-        if (measure == Measure.TECHNICAL_GRADE || measure == Measure.HARDEST_TECHNICAL_GRADE) {
+        if (measure == Measure.MTB_SCALE || measure == Measure.HARDEST_MTB_SCALE) {
             return scale.resolution().ticks(HARDEST_GRADE);
         }
         boolean share = scale.resolution().unit().dimension() == Dimension.SHARE;

@@ -166,12 +166,12 @@ public final class SituationReader {
 
     /** Nothing rises or drops by more than it is long; both are compared as the steps of their measures let them be known. */
     private void steep(Node item, Map<StretchMeasure, Long> known) {
-        double rise = known.getOrDefault(StretchMeasure.RISE, 0L) + known.getOrDefault(StretchMeasure.DROP, 0L);
+        double rise = known.getOrDefault(StretchMeasure.ASCENT, 0L) + known.getOrDefault(StretchMeasure.DESCENT, 0L);
         double length = StretchMeasure.LENGTH.scale().resolution().base(known.get(StretchMeasure.LENGTH) + 1);
         if (rise > length) {
-            faults.add(file, item.line(), STRETCHES, TestSubject.of(StretchMeasure.RISE).text((long) rise) + " up and down in "
+            faults.add(file, item.line(), STRETCHES, TestSubject.of(StretchMeasure.ASCENT).text((long) rise) + " up and down in "
                     + TestSubject.of(StretchMeasure.LENGTH).text(known.get(StretchMeasure.LENGTH)), "less climbing and descending than it is long",
-                    "Check the units of length, rise and drop.");
+                    "Check the units of length, ascent and descent.");
         }
     }
 

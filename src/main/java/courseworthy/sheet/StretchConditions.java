@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One set of conditions on a stretch. Length, rise and drop are asked of a run of adjacent stretches; the others of each stretch.
+ * One set of conditions on a stretch. Length, ascent and descent are asked of a run of adjacent stretches; the others of each stretch.
  *
  * @param tests  all of which must hold, in the order written
  * @param each   those asked of each stretch of a run

@@ -13,7 +13,7 @@ import java.util.List;
 final class StretchRuns {
 
     /** In the order of the catalogue, where they stand first. */
-    private static final StretchMeasure[] SUMMED = {StretchMeasure.LENGTH, StretchMeasure.RISE, StretchMeasure.DROP};
+    private static final StretchMeasure[] SUMMED = {StretchMeasure.LENGTH, StretchMeasure.ASCENT, StretchMeasure.DESCENT};
 
     private final List<StretchConditions.One> summed;
     private final List<Zone> zones = new ArrayList<>();

@@ -43,8 +43,8 @@ final class AlternativeForecasts {
     /** What differs, in words. */
     private static String turns(Forecast first, Forecast or) {
         StringBuilder out = new StringBuilder();
-        if (or.ground() != null && !or.ground().equals(first.ground())) {
-            add(out, or.ground());
+        if (or.going() != null && !or.going().equals(first.going())) {
+            add(out, or.going());
         }
         if (or.low() != null && !or.low().equals(first.low()) || or.high() != null && !or.high().equals(first.high())) {
             add(out, or.low() == null ? degrees(or.high()) : or.high() == null ? degrees(or.low())

@@ -49,7 +49,7 @@ public final class Cautions {
         warn(!atHand.isEmpty() && decided(Topics.BIKE) && !atHand.equals(called) && !call.demands().setsFiguresAside(),
                 "Your files give a " + atHand + " bike. Nothing is known of the " + called + " bike recommended here: give its rims, markings and"
                         + " clearance under bike, with its kind.");
-        say(!known(Measure.LOWER_MARKING),
+        say(!known(Measure.LOWER_MARKED_PRESSURE),
                 "The pressure markings of this bike are not given: read both tyres and both rims before you pump.");
         say(!known(Measure.HOOKLESS),
                 "Whether the rims are hookless is not given: find out before you choose tyre and pressure.");
@@ -62,8 +62,8 @@ public final class Cautions {
         warn(over(Measure.START_LINE_MASS, RuleValue.HEAVY_LOAD.inBase()) && !known(Measure.BIKE_MASS_LIMIT),
                 "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the mass limit of the bike is"
                         + " not given: read it on frame, wheels, stem and seatpost, and ride nothing marked for less.");
-        warn(over(Measure.DROP_HEIGHT, 0) && !known(Measure.BIKE_DROP_LIMIT),
-                "This course has drops, and the intended-use category marked on the frame is not given: read it, and walk"
+        warn(over(Measure.LEDGE_HEIGHT, 0) && !known(Measure.BIKE_LEDGE_LIMIT),
+                "This course has ledges to ride down, and the intended-use category marked on the frame is not given: read it, and walk"
                         + " what is above it.");
         warn(over(Measure.BRAKING_POWER, RuleValue.BRAKE_HEAT_TEST.inBase()),
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"

@@ -42,9 +42,9 @@ final class ConsistencyCheck {
                         "It is not used. Check its distance, the laps and the course."));
             }
         }
-        if (event.cutoff() != null && whole / event.cutoff() > FASTEST) {
-            faults.add(event.file(), event.lines().of("cut-off"), "cut-off", km(whole) + " in " + Math.round(event.cutoff() / 60) + " min", "a time that can be ridden",
-                    "Check cut-off, laps and course.");
+        if (event.timeLimit() != null && whole / event.timeLimit() > FASTEST) {
+            faults.add(event.file(), event.lines().of("time limit"), "time limit", km(whole) + " in " + Math.round(event.timeLimit() / 60) + " min", "a time that can be ridden",
+                    "Check time limit, laps and course.");
         }
         if (event.startHeight() != null && course.line() != null && course.line().absolute()) {
             faults.add(Fault.warning(event.file(), event.lines().of("start height"), "start height", "a height beside a course that tells its own", "none", "It is not used."));

@@ -21,13 +21,13 @@ public record MissingInputs(Place place, List<String> keys, int rules) {
     /** Where a missing fact is written, with the keys there are. */
     public enum Place {
         GROUND("ground", "surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots", "sand", "mud when wet",
-                "water crossings", "drop height", "turns per km"),
-        CLIMBING("climbing", "rise", "drop", "a track", "start height"),
+                "water crossings", "ledge height", "turns per km"),
+        CLIMBING("climbing", "ascent", "descent", "a track", "start height"),
         RIDER("rider", "name", "tags", "mass", "height", "kit", "power", "skill", "climbing cadence", "highest cadence", "races a year", "plug stop", "tube stop", "lost group", "sweat rate",
                 "bar width"),
-        EVENT("event", "role", "date", "start", "utc offset", "laps", "aim", "cut-off", "group share", "forecast", "support", "rules"),
-        BIKE("bike", "kind", "mass", "rim inner width", "hookless", "tyre marking", "rim marking", "tyre clearance", "tubeless",
-                "use category", "drop limit", "mass limit", "fork travel", "lights", "rotor limit", "power meter");
+        EVENT("event", "role", "date", "start", "utc offset", "laps", "aim", "time limit", "group share", "forecast", "support", "rules"),
+        BIKE("bike", "kind", "mass", "rim inner width", "hookless", "marked tyre pressure", "marked rim pressure", "tyre clearance", "tubeless",
+                "use category", "ledge limit", "mass limit", "most fork travel", "lights", "most rotor", "power meter");
 
         private final String word;
         private final List<String> keys;
@@ -82,16 +82,16 @@ public record MissingInputs(Place place, List<String> keys, int rules) {
             case "paved share", "gravel share", "trail share", "soft share", "loose share", "surface", "paved", "loose" ->
                 ground("surface");
             case "roughness", "worst roughness", "known ground", "smoothness" -> ground("smoothness", "mtb:scale");
-            case "technical grade", "hardest technical grade" -> ground("mtb:scale");
+            case "mtb:scale", "hardest mtb:scale" -> ground("mtb:scale");
             case "mud", "mud when wet" -> ground("mud when wet");
-            case "tracktype", "sharp stones", "ruts", "roots", "sand", "water crossings", "drop height", "turns per km" -> ground(measure);
+            case "tracktype", "sharp stones", "ruts", "roots", "sand", "water crossings", "ledge height", "turns per km" -> ground(measure);
             case "highest point" -> new Source(Place.CLIMBING, List.of("start height"));
             case "steepest ramp" -> new Source(Place.CLIMBING, List.of("a track"));
-            case "ascent", "descent", "climbing per km", "descent per km", "climbs", "longest climb", "longest climb rise",
-                 "last long climb", "last long climb rise", "last long climb gradient", "steepest 100 m", "steepest 500 m",
-                 "steepest 1 km", "rise", "drop", "gradient", "ratio needed where it is steepest", "ratio needed on the last climb",
+            case "ascent", "descent", "climbing per km", "descent per km", "climbs", "longest climb", "longest climb ascent",
+                 "last long climb", "last long climb ascent", "last long climb gradient", "steepest 100 m", "steepest 500 m",
+                 "steepest 1 km", "gradient", "ratio needed where it is steepest", "ratio needed on the last climb",
                  "gear range needed", "braking power" ->
-                new Source(Place.CLIMBING, List.of("rise", "drop"));
+                new Source(Place.CLIMBING, List.of("ascent", "descent"));
             default -> ofRiderAndDay(measure);
         };
     }
@@ -108,21 +108,21 @@ public record MissingInputs(Place place, List<String> keys, int rules) {
             case "dark hours", "dark share", "sunless hours", "daylight to spare" -> event("date", "start", "zone");
             case "support gap", "support gap hours", "bag on the course" -> event("support");
             case "water over the hottest gap", "water at the start" -> event("support", "forecast");
-            case "ground", "start temperature", "summit temperature", "coldest temperature", "hottest temperature", "night temperature",
+            case "going", "start temperature", "summit temperature", "coldest temperature", "hottest temperature", "night temperature",
                  "wind" ->
                 event("forecast");
-            case "group share", "aim", "role", "cut-off", "laps" -> event(measure);
+            case "group share", "aim", "role", "time limit", "laps" -> event(measure);
             case "aero extensions allowed", "tyre width allowed", "lights required", "mudguards required", "outside help" ->
                 event("rules");
             case "bike at hand" -> bike("kind");
-            case "rim inner width", "hookless", "tyre clearance", "tyre marking", "rim marking", "rotor limit" -> bike(measure);
+            case "rim inner width", "hookless", "tyre clearance", "marked tyre pressure", "marked rim pressure", "most rotor" -> bike(measure);
             case "least tyre width on the rim" -> bike("rim inner width");
-            case "lower marking" -> bike("tyre marking", "rim marking");
-            case "pressure ceiling", "narrowest front tyre", "narrowest rear tyre" -> bike("hookless", "tyre marking", "rim marking");
+            case "lower marked pressure" -> bike("marked tyre pressure", "marked rim pressure");
+            case "pressure ceiling", "narrowest front tyre", "narrowest rear tyre" -> bike("hookless", "marked tyre pressure", "marked rim pressure");
             case "tubeless ready" -> bike("tubeless");
-            case "bike drop limit", "drop above the mark" -> bike("drop limit");
+            case "bike ledge limit", "ledge above the mark" -> bike("ledge limit");
             case "bike mass limit", "mass above the mark" -> bike("mass limit");
-            case "fork travel limit" -> bike("fork travel");
+            case "most fork travel" -> bike("most fork travel");
             case "lights at hand" -> bike("lights");
             case "power meter at hand" -> bike("power meter");
             default -> null;

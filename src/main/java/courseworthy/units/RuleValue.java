@@ -28,16 +28,16 @@ public enum RuleValue {
     STEERER_OVER_STEM("steerer over its stem", Dimension.LENGTH),
     /** How far front and rear travel may be apart. */
     TRAVEL_DIFFERENCE("difference in travel", Dimension.LENGTH),
-    /** Highest drop of road and gravel bikes. */
-    CATEGORY_2_DROP("category 2 drop", Dimension.LENGTH),
-    /** Highest drop of cross-country bikes. */
-    CATEGORY_3_DROP("category 3 drop", Dimension.LENGTH),
-    /** Highest drop of trail bikes. */
-    CATEGORY_4_DROP("category 4 drop", Dimension.LENGTH),
-    /** Highest drop of cross-country bikes, in the older classes. */
-    CONDITION_3_DROP("condition 3 drop", Dimension.LENGTH),
-    /** Highest drop of trail bikes, in the older classes. */
-    CONDITION_4_DROP("condition 4 drop", Dimension.LENGTH),
+    /** Highest ledge of road and gravel bikes. */
+    CATEGORY_2_LEDGE("category 2 ledge", Dimension.LENGTH),
+    /** Highest ledge of cross-country bikes. */
+    CATEGORY_3_LEDGE("category 3 ledge", Dimension.LENGTH),
+    /** Highest ledge of trail bikes. */
+    CATEGORY_4_LEDGE("category 4 ledge", Dimension.LENGTH),
+    /** Highest ledge of cross-country bikes, in the older classes. */
+    CONDITION_3_LEDGE("condition 3 ledge", Dimension.LENGTH),
+    /** Highest ledge of trail bikes, in the older classes. */
+    CONDITION_4_LEDGE("condition 4 ledge", Dimension.LENGTH),
     /** Mass of bike, rider and luggage from which a load is heavy. */
     HEAVY_LOAD("heavy load", Dimension.MASS),
     /** Water that bottles and a pack hold. */

@@ -4,21 +4,21 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * An intended-use category as it is marked on bikes and parts, with the highest drop it is for: EN 17406:2020 by category, ASTM
+ * An intended-use category as it is marked on bikes and parts, with the highest ledge it is for: EN 17406:2020 by category, ASTM
  * F2043-13(2018) by condition, whose first keeps its tyres on the ground.
  */
 public enum UseCategory {
 
-    EN_1("EN 1", RuleValue.CATEGORY_2_DROP),
-    EN_2("EN 2", RuleValue.CATEGORY_2_DROP),
-    EN_3("EN 3", RuleValue.CATEGORY_3_DROP),
-    EN_4("EN 4", RuleValue.CATEGORY_4_DROP),
+    EN_1("EN 1", RuleValue.CATEGORY_2_LEDGE),
+    EN_2("EN 2", RuleValue.CATEGORY_2_LEDGE),
+    EN_3("EN 3", RuleValue.CATEGORY_3_LEDGE),
+    EN_4("EN 4", RuleValue.CATEGORY_4_LEDGE),
     EN_5("EN 5", Double.POSITIVE_INFINITY),
-    EN_6("EN 6", RuleValue.CATEGORY_2_DROP),
+    EN_6("EN 6", RuleValue.CATEGORY_2_LEDGE),
     ASTM_1("ASTM 1", 0),
-    ASTM_2("ASTM 2", RuleValue.CATEGORY_2_DROP),
-    ASTM_3("ASTM 3", RuleValue.CONDITION_3_DROP),
-    ASTM_4("ASTM 4", RuleValue.CONDITION_4_DROP),
+    ASTM_2("ASTM 2", RuleValue.CATEGORY_2_LEDGE),
+    ASTM_3("ASTM 3", RuleValue.CONDITION_3_LEDGE),
+    ASTM_4("ASTM 4", RuleValue.CONDITION_4_LEDGE),
     ASTM_5("ASTM 5", Double.POSITIVE_INFINITY);
 
     private final String marked;
@@ -42,7 +42,7 @@ public enum UseCategory {
         return Arrays.stream(values()).map(each -> each.marked).toList();
     }
 
-    /** The highest drop that a marked category is for, m; infinite where it states no bound. */
+    /** The highest ledge that a marked category is for, m; infinite where it states no bound. */
     public static double highestDrop(String marked) {
         UseCategory category = values()[words().indexOf(marked)];
         return category.named == null ? category.drop : category.named.inBase();

@@ -23,7 +23,7 @@ public enum PartDetail {
     KIND("kind", List.of("road", "gravel", "cross-country hardtail", "cross-country full suspension", "trail"), "the kind of bike"),
     USE_CATEGORY("use category", UseCategory.words(),
             "the intended-use category marked (EN 17406, ASTM F2043)"),
-    DROP_LIMIT("drop limit", "a height from 0 m to 5 m", Dimension.LENGTH, 0, 5, "the highest drop the maker permits"),
+    LEDGE_LIMIT("ledge limit", "a height from 0 m to 5 m", Dimension.LENGTH, 0, 5, "the highest ledge the maker permits"),
     MASS_LIMIT("mass limit", "a mass from 40 kg to 300 kg", Dimension.MASS, 40, 300, "the highest marked mass of rider, kit and bike"),
     RIDER_LIMIT("rider limit", "a mass from 40 kg to 250 kg", Dimension.MASS, 40, 250, "the highest marked mass of the rider"),
 

@@ -159,8 +159,8 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
 
     /** Whether a call is for wet ground. */
     static boolean wet(Call call) {
-        MeasureValue ground = call.demands().get(Measure.GROUND);
-        return ground != null && Measure.GROUND.scale().text(ground.mid()).equals("wet");
+        MeasureValue going = call.demands().get(Measure.GOING);
+        return going != null && Measure.GOING.scale().text(going.mid()).equals("wet");
     }
 
     /** The tightest of the bounds from above that hold; null where there is none. */

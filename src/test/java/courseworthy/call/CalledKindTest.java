@@ -79,7 +79,7 @@ class CalledKindTest {
     /** The same where the bike at hand is called: in a trial on another kind its limits do not hold. */
     @Test
     void limitsOfTheBikeAtHandDoNotReachWhatWouldBeOnAnother() throws IOException {
-        RideInput ride = ride(MILD, "mass: 70 kg\nbike: {kind: gravel, tyre clearance: 38 mm, rotor limit: 140 mm}\n");
+        RideInput ride = ride(MILD, "mass: 70 kg\nbike: {kind: gravel, tyre clearance: 38 mm, most rotor: 140 mm}\n");
         Call call = CallMaker.call(RULES, ride);
         assertThat(call.on(BIKE).text()).isEqualTo("gravel");
         assertThat(call.on(WIDTH).value()).isLessThanOrEqualTo(38);
@@ -100,7 +100,7 @@ class CalledKindTest {
     private static final String MILD = """
             name: Mild
             stretches:
-              - {length: 40 km, rise: 300 m, drop: 300 m, surface: gravel, smoothness: intermediate}
+              - {length: 40 km, ascent: 300 m, descent: 300 m, surface: gravel, smoothness: intermediate}
             """;
 
     /**
@@ -139,7 +139,7 @@ class CalledKindTest {
     @Test
     void whatTurnsWithTheBikeIsSaidToComeOfIt() throws IOException {
         RideInput ride = ride(MILD.replace("gravel, smoothness: intermediate", "asphalt, smoothness: excellent"),
-                "mass: 70 kg\npower: 230 W\nheld for: 1:00 h\nbike: {kind: road, tyre clearance: 28 mm, rotor limit: 140 mm}\n");
+                "mass: 70 kg\npower: 230 W\nheld for: 1:00 h\nbike: {kind: road, tyre clearance: 28 mm, most rotor: 140 mm}\n");
         Call before = CallMaker.call(RULES, ride);
         Call after = CallMaker.call(rules("hours: under 99:00 h"), ride);
         assertThat(before.on(BIKE).text()).isEqualTo("road");

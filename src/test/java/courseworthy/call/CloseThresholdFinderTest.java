@@ -74,7 +74,7 @@ class CloseThresholdFinderTest {
     /** A degree decides on long sleeves, and no forecast is good to a degree. */
     @Test
     void aDegreeBesideAThresholdIsClose() {
-        Demands demands = days().get(0).demands().with(Map.of(Measure.COLDEST_TEMPERATURE, MeasureValue.exact(8), Measure.GROUND, MeasureValue.exact(0)));
+        Demands demands = days().get(0).demands().with(Map.of(Measure.COLDEST_TEMPERATURE, MeasureValue.exact(8), Measure.GOING, MeasureValue.exact(0)));
         assertThat(CloseThresholdFinder.of(HOUSE, CallMaker.call(HOUSE, demands))).anySatisfy(margin -> {
             assertThat(margin.decision().topic().name()).isEqualTo("clothing");
             assertThat(margin.measure()).isEqualTo(Measure.COLDEST_TEMPERATURE);

@@ -47,7 +47,7 @@ class DirectionsTest {
     void mudNeverAsksForAFasterTread() {
         MeasureLadder ladder = ladder(15, (facts, rung) -> facts.with(
                 Measure.MUD, 5L * rung, Measure.SOFT_SHARE, Math.max(facts.get(Measure.SOFT_SHARE), 5L * rung),
-                Measure.GROUND, 2));
+                Measure.GOING, 2));
         ladder.neverDown("front tyre tread", "rear tyre tread");
     }
 

@@ -72,8 +72,8 @@ final class Facts {
         int roughness = between(random, 0, 45);
         set(Measure.ROUGHNESS, roughness);
         set(Measure.WORST_ROUGHNESS, Math.min(50, roughness + between(random, 0, 15)));
-        set(Measure.TECHNICAL_GRADE, roughness < 20 ? 0 : between(random, 0, 25));
-        set(Measure.HARDEST_TECHNICAL_GRADE, get(Measure.TECHNICAL_GRADE) + between(random, 0, 15));
+        set(Measure.MTB_SCALE, roughness < 20 ? 0 : between(random, 0, 25));
+        set(Measure.HARDEST_MTB_SCALE, get(Measure.MTB_SCALE) + between(random, 0, 15));
         set(Measure.SHARP_STONES, random.nextBoolean() ? 0 : between(random, 0, 40));
         set(Measure.WATER_CROSSINGS, between(random, 0, 3));
         set(Measure.TURNS_PER_KM, between(random, 0, 20));
@@ -91,7 +91,7 @@ final class Facts {
         set(Measure.DESCENT, km * perKm / 100L);
         set(Measure.HIGHEST_POINT, between(random, 10, 280));
         set(Measure.LONGEST_CLIMB, between(random, 5, 200));
-        set(Measure.LONGEST_CLIMB_RISE, between(random, 3, 120));
+        set(Measure.LONGEST_CLIMB_ASCENT, between(random, 3, 120));
         set(Measure.STEEPEST_100_M, between(random, 10, 40));
         int steepest = between(random, 500, 1500);
         set(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, steepest);
@@ -120,7 +120,7 @@ final class Facts {
         set(Measure.COLDEST_TEMPERATURE, coldest);
         set(Measure.START_TEMPERATURE, coldest + between(random, 0, 8));
         set(Measure.HOTTEST_TEMPERATURE, coldest + between(random, 8, 18));
-        set(Measure.GROUND, get(Measure.MUD) > 0 ? between(random, 1, 2) : between(random, 0, 2));
+        set(Measure.GOING, get(Measure.MUD) > 0 ? between(random, 1, 2) : between(random, 0, 2));
         set(Measure.WIND, between(random, 0, 40));
     }
 

@@ -164,7 +164,7 @@ class GeneratedDaysTest {
         assertThat(larger).hasSize(5).allSatisfy((bike, times) -> assertThat(times).as(bike).isPositive());
     }
 
-    /** Steps of 0.05 bar below 2.5 bar, 0.1 above; neither bar nor psi over a limit (ISO 4210-1, 2.27: the lower marking; ETRTO: 5 bar). */
+    /** Steps of 0.05 bar below 2.5 bar, 0.1 above; neither bar nor psi over a limit (ISO 4210-1, 2.27: the lower marked pressure; ETRTO: 5 bar). */
     @Test
     void pressuresAreToldNoFinerThanCanBeFeltAndNeverOverACeiling() {
         for (Day day : days) {

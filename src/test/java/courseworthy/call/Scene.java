@@ -88,7 +88,7 @@ final class Scene {
         scene.start = 7 + random.nextInt(3);
         scene.low = 2 + random.nextInt(18);
         scene.high = scene.low + 3 + random.nextInt(12);
-        scene.ground = Event.Forecast.GROUNDS.get(random.nextInt(3));
+        scene.ground = Event.Forecast.GOINGS.get(random.nextInt(3));
         scene.laps = random.nextInt(3) == 0 ? 3 : 1;
         scene.group = random.nextInt(50);
         double whole = scene.parts.stream().mapToDouble(part -> part.km).sum() * scene.laps;

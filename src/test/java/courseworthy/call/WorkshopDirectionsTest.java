@@ -54,7 +54,7 @@ class WorkshopDirectionsTest {
     @Test
     void moreWindNeverAsksForExtensions() {
         ladder(12, (facts, rung) -> facts.with(Measure.WIND, 4L * rung, Measure.PAVED_SHARE, 100, Measure.TRAIL_SHARE, 0, Measure.SOFT_SHARE, 0,
-                Measure.SAND, 0, Measure.ROUGHNESS, 3, Measure.WORST_ROUGHNESS, 6, Measure.TECHNICAL_GRADE, 0, Measure.HARDEST_TECHNICAL_GRADE, 0,
+                Measure.SAND, 0, Measure.ROUGHNESS, 3, Measure.WORST_ROUGHNESS, 6, Measure.MTB_SCALE, 0, Measure.HARDEST_MTB_SCALE, 0,
                 Measure.ROLE, RACE, Measure.AERO_EXTENSIONS_ALLOWED, YES, Measure.AERO_SHARE, 60, Measure.GROUP_SHARE, 0)).neverUp("aero extensions");
     }
 
@@ -76,7 +76,7 @@ class WorkshopDirectionsTest {
 
     @Test
     void wetterNeverAsksForLessClothingThinnerPadsOrMorePressure() {
-        MeasureLadder wetter = ladder(3, (facts, rung) -> facts.with(Measure.GROUND, rung));
+        MeasureLadder wetter = ladder(3, (facts, rung) -> facts.with(Measure.GOING, rung));
         wetter.neverDown("clothing", "pad thickness");
         wetter.sameSettled("front tyre width", "front tyre casing").neverUp("front tyre pressure");
     }
@@ -91,7 +91,7 @@ class WorkshopDirectionsTest {
 
     @Test
     void harderTrailsNeverAskForLessTravel() {
-        ladder(12, (facts, rung) -> facts.with(Measure.HARDEST_TECHNICAL_GRADE, 4L * rung, Measure.DROP_HEIGHT, 0L))
+        ladder(12, (facts, rung) -> facts.with(Measure.HARDEST_MTB_SCALE, 4L * rung, Measure.LEDGE_HEIGHT, 0L))
                 .neverDown("fork travel", "rear travel", "fork legs");
     }
 

@@ -35,8 +35,8 @@ class ChecklistMakerTest {
 
     @Test
     void anItemMayNameAMeasure() {
-        example.demand(Measure.LOWER_MARKING, 70, 70, 70);
-        example.task("house/p", "Pump", "At most {lower marking}; gauge zeroed", Deadline.RACE_MORNING, 0, false, "tyres");
+        example.demand(Measure.LOWER_MARKED_PRESSURE, 70, 70, 70);
+        example.task("house/p", "Pump", "At most {lower marked pressure}; gauge zeroed", Deadline.RACE_MORNING, 0, false, "tyres");
         assertThat(only().find()).isEqualTo("At most 3.5 bar; gauge zeroed");
     }
 

@@ -105,8 +105,8 @@ class HugeValuesTest {
     @Test
     void whatRoundingLeavesOfAStretchIsNoFaultOfTheTool() throws IOException {
         for (int hundredths = 3740; hundredths <= 3750; hundredths++) {
-            String course = file("c.yaml", "stretches:\n  - {length: 12 km, surface: asphalt, rise: " + hundredths / 100 + "." + hundredths % 100
-                    + " m, drop: 60 m}\n");
+            String course = file("c.yaml", "stretches:\n  - {length: 12 km, surface: asphalt, ascent: " + hundredths / 100 + "." + hundredths % 100
+                    + " m, descent: 60 m}\n");
             assertThat(CommandRun.of("brief", course).code()).as("a rise of " + hundredths + " cm").isZero();
         }
     }
@@ -116,7 +116,7 @@ class HugeValuesTest {
     @ValueSource(strings = {"sand", "mud", "snow"})
     void aCourseThatIsWalkedIsAnswered(String surface) throws IOException {
         for (int rise : List.of(500, 1000, 1125, 1250, 1500)) {
-            String course = file("c.yaml", "name: Up\nstretches:\n  - {length: 5 km, rise: " + rise + " m, surface: " + surface + "}\n");
+            String course = file("c.yaml", "name: Up\nstretches:\n  - {length: 5 km, ascent: " + rise + " m, surface: " + surface + "}\n");
             for (String command : List.of("brief", "brief --format json", "brief --format markdown", "gears", "gears --format json", "checklist",
                     "course", "brief --event " + my("event.yaml") + " --rider " + my("rider.yaml") + " --workshop " + my("workshop.yaml"),
                     "compare --set bike=gravel", "why bike")) {

@@ -214,7 +214,7 @@ class SeasonCommandTest {
     private CommandRun run(String season, String workshop) throws IOException {
         Files.writeString(folder.resolve("season.yaml"), season);
         Files.writeString(folder.resolve("w.yaml"), workshop);
-        Files.writeString(folder.resolve("c.yaml"), "name: Lane\nstretches:\n  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
+        Files.writeString(folder.resolve("c.yaml"), "name: Lane\nstretches:\n  - {length: 10 km, ascent: 50 m, descent: 50 m, surface: gravel}\n");
         return CommandRun.of("season", folder.toString());
     }
 
@@ -233,7 +233,7 @@ class SeasonCommandTest {
         Files.writeString(folder.resolve("w.yaml"), WORKSHOP);
         Files.writeString(folder.resolve("e.yaml"), "name: Day\n" + zone + "\n");
         Files.writeString(folder.resolve("c.yaml"), "name: Lane\nlatitude: 47 deg\nlongitude: 8 deg\nstretches:\n"
-                + "  - {length: 10 km, rise: 50 m, drop: 50 m, surface: gravel}\n");
+                + "  - {length: 10 km, ascent: 50 m, descent: 50 m, surface: gravel}\n");
         Files.writeString(folder.resolve("season.yaml"), GOOD.replace("c.yaml,", "c.yaml, event: e.yaml,"));
         CommandRun ran = CommandRun.of("season", folder.toString());
         assertThat(ran.code()).as(ran.err()).isEqualTo(message == null ? 0 : 2);

@@ -173,7 +173,7 @@ class SharedSheetTest {
     /** The strongest a sheet can say against a limit loses to it, and is shown to. */
     @Test
     void aLimitPrevailsOverWhateverASheetSays() throws IOException {
-        String rider = Files.writeString(folder.resolve("rider.yaml"), "name: R\nbike: {kind: gravel, tyre marking: 3.0 bar, rim marking: 2.8 bar, "
+        String rider = Files.writeString(folder.resolve("rider.yaml"), "name: R\nbike: {kind: gravel, marked tyre pressure: 3.0 bar, marked rim pressure: 2.8 bar, "
                 + "hookless: yes, rim inner width: 23 mm}\n").toString();
         String sheet = sheet("sheet: Theirs\nauthor: they\nadvice:\n  - id: hard\n    force: must\n    say: {front tyre pressure: [at least 6.0 bar, "
                 + "prefer 6.0 bar]}\n    because: Harder is faster.\n");

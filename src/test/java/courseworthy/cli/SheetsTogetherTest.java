@@ -22,7 +22,7 @@ class SheetsTogetherTest {
 
     @BeforeEach
     void files() throws IOException {
-        course = write("course.yaml", "name: Short\nstretches:\n  - {length: 20 km, surface: gravel, rise: 100 m}\n");
+        course = write("course.yaml", "name: Short\nstretches:\n  - {length: 20 km, surface: gravel, ascent: 100 m}\n");
         club = write("club.yaml", "sheet: Club\nauthor: a coach\nadvice:\n  - id: seven\n    say: {plugs: prefer 7}\n    because: Seven it is.\n");
         mine = write("mine.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: three\n    say: {plugs: prefer 3}\n    because: Three will do.\n"
                 + "leave out:\n  - rule: Club/seven\n    because: Nobody carries seven.\n");

@@ -57,7 +57,7 @@ class WorkshopKeyUseTest {
         copy("docs/examples/events/heather-ridge", "night-day");
         copy("docs/examples/events/heather-ridge", "heather-ridge-day");
         Path night = folder.resolve("night-day.yaml");
-        Files.writeString(night, Files.readString(night).replaceAll("start: .*", "start: 20:00").replaceAll("ground: [a-z]+", "ground: wet"));
+        Files.writeString(night, Files.readString(night).replaceAll("start: .*", "start: 20:00").replaceAll("ground: [a-z]+", "going: wet"));
     }
 
     private void copy(String from, String to) throws IOException {

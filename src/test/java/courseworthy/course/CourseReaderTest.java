@@ -58,8 +58,8 @@ class CourseReaderTest {
                 longitude: -9.5 deg
                 stretches:
                   - length: 2 mi
-                    rise: 90 m
-                    drop: 10 m
+                    ascent: 90 m
+                    descent: 10 m
                     surface: fine_gravel
                     smoothness: intermediate
                     tracktype: grade2
@@ -71,10 +71,10 @@ class CourseReaderTest {
                     sand: no
                     mud when wet: true
                     water crossings: 2
-                    drop height: 30 cm
+                    ledge height: 30 cm
                     turns per km: 4.5
                   - to: 10 km
-                    drop: 80 m
+                    descent: 80 m
                 """);
         assertThat(said()).isEmpty();
         assertThat(course.name()).isEqualTo("Dales: the long way");
@@ -107,15 +107,15 @@ class CourseReaderTest {
                 latitude: 47.1 deg
                 stretches:
                   - length: 5
-                    rise: 20m
+                    ascent: 20m
                   - lenght: 5 km
                   - length: 3 km
                     to: 8 km
                   - length: 0.5 m
                   - length: 2 km
-                    rise: 2100 m
+                    ascent: 2100 m
                   - length: 1 km
-                    rise: 120 m
+                    ascent: 120 m
                     steepest: 8 %
                   - length: 1 km
                     surface: gravle
@@ -124,14 +124,14 @@ class CourseReaderTest {
                     mtb:scale: 7
                     sharp stones: perhaps
                     water crossings: -1
-                    drop height: 40 m
+                    ledge height: 40 m
                     turns per km: 5 /km
                     steepest: 120 %
                     mud: yes
                   - 4 km
                   - length: 1 km
                     length: 2 km
-                    drop: 1,200 m
+                    descent: 1,200 m
                   - length: 3000 km
                 """)).isNull();
         assertThat(said()).containsExactly(
@@ -143,18 +143,18 @@ class CourseReaderTest {
                 "p.yaml:4: longitude: found nothing, expected both latitude and longitude, or neither"
                         + "\n    Add a line \"longitude: 47.1 deg\".",
                 "p.yaml:6: length: found \"5\", expected " + LENGTH + "\n    Add the unit, one of: km, mi, m, ft, cm, mm, in.",
-                "p.yaml:7: rise: found \"20m\", expected " + LENGTH + "\n    Put one space between the number and its unit.",
+                "p.yaml:7: ascent: found \"20m\", expected " + LENGTH + "\n    Put one space between the number and its unit.",
                 "p.yaml:8: stretches: found neither length nor to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Add a line \"length: 3 km\".",
-                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, rise, drop, steepest, " + GROUND_KEYS
+                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS
                         + "\n    Did you mean \"length\"?",
                 "p.yaml:9: stretches: found both length and to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Remove one of them.",
                 "p.yaml:11: length: found \"0.5 m\", expected a length from 1 m to 2000 km",
-                "p.yaml:13: rise: found 2100 m up and 0 m down in 2 km, expected less climbing and descending than the stretch is long"
-                        + "\n    Check the units of length, rise and drop.",
+                "p.yaml:13: ascent: found 2100 m up and 0 m down in 2 km, expected less climbing and descending than the stretch is long"
+                        + "\n    Check the units of length, ascent and descent.",
                 "p.yaml:16: steepest: found \"8 %\", expected at least the stretch's mean gradient, 12 %"
-                        + "\n    Correct steepest, or length, rise and drop.",
+                        + "\n    Correct steepest, or length, ascent and descent.",
                 "p.yaml:18: surface: found \"gravle\", expected one of: " + String.join(", ", Surface.tags()) + "\n    Did you mean \"gravel\"?",
                 "p.yaml:19: smoothness: found \"rough\", expected one of: excellent, good, intermediate, bad, very_bad, horrible, very_horrible,"
                         + " impassable",
@@ -162,13 +162,13 @@ class CourseReaderTest {
                 "p.yaml:21: mtb:scale: found \"7\", expected a grade from 0 to 6, with + or - behind it where needed",
                 "p.yaml:22: sharp stones: found \"perhaps\", expected yes or no",
                 "p.yaml:23: water crossings: found \"-1\", expected a whole number from 0 to 100",
-                "p.yaml:24: drop height: found \"40 m\", expected a height from 0 m to 5 m",
+                "p.yaml:24: ledge height: found \"40 m\", expected a height from 0 m to 5 m",
                 "p.yaml:25: turns per km: found \"5 /km\", expected a bare number, such as 3",
                 "p.yaml:26: steepest: found \"120 %\", expected a gradient from 0 % to 100 %",
-                "p.yaml:27: mud: found an unknown key, expected one of: length, to, rise, drop, steepest, " + GROUND_KEYS,
+                "p.yaml:27: mud: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS,
                 "p.yaml:28: stretches: found \"4 km\", expected a block of keys",
                 "p.yaml:30: length: found the key a second time, expected each key once\n    It first stands in line 29.",
-                "p.yaml:31: drop: found \"1,200 m\", expected " + LENGTH + "\n    Write the decimal with a point and no thousands separator.",
+                "p.yaml:31: descent: found \"1,200 m\", expected " + LENGTH + "\n    Write the decimal with a point and no thousands separator.",
                 "p.yaml:32: length: found \"3000 km\", expected a length from 1 m to 2000 km");
     }
 
@@ -205,7 +205,7 @@ class CourseReaderTest {
         Course course = read("stretches: [{length: 5 km}, {length: 3 km}]\n");
         assertThat(course.climbing()).isNull();
         assertThat(course.line()).isNull();
-        assertThat(course.notes()).containsExactly("No stretch says its rise or drop: climbing is not known.");
+        assertThat(course.notes()).containsExactly("No stretch says its ascent or descent: climbing is not known.");
         assertThat(course.stretches()).allSatisfy(s -> assertThat(s.ground()).isEqualTo(Ground.UNKNOWN));
         assertThat(course.start()).isNull();
         assertThat(course.name()).isEqualTo("p");
@@ -213,14 +213,14 @@ class CourseReaderTest {
 
     @Test
     void whereSomeStretchesSayNothingItIsSaid() {
-        Course course = read("stretches: [{length: 5 km, rise: 100 m}, {length: 3.25 km}]\n");
+        Course course = read("stretches: [{length: 5 km, ascent: 100 m}, {length: 3.25 km}]\n");
         assertThat(course.climbing().ascent()).isEqualTo(100);
-        assertThat(course.notes()).containsExactly("Rise and drop are not given on 3.3 km: drawn level, and not in the climbing.");
+        assertThat(course.notes()).containsExactly("Ascent and descent are not given on 3.3 km: drawn level, and not in the climbing.");
     }
 
     @Test
     void aStretchWithRiseAndDropRollsInWavesAtOneGradient() {
-        Course course = read("stretches: [{length: 12 km, rise: 240 m, drop: 120 m}]\n");
+        Course course = read("stretches: [{length: 12 km, ascent: 240 m, descent: 120 m}]\n");
         ElevationLine line = course.line();
         assertThat(line.absolute()).isFalse();
         assertThat(line.size()).isEqualTo(1201);
@@ -238,7 +238,7 @@ class CourseReaderTest {
 
     @Test
     void oneRampIsStraightAndShortStretchesAreDrawnTo() {
-        Course course = read("stretches: [{length: 1 km, rise: 50 m}, {length: 3 m}, {length: 997 m, drop: 50 m}]\n");
+        Course course = read("stretches: [{length: 1 km, ascent: 50 m}, {length: 3 m}, {length: 997 m, descent: 50 m}]\n");
         assertThat(course.line().elevation()[50]).isCloseTo(25, within(1e-9));
         assertThat(course.line().elevation()[100]).isCloseTo(50, within(1e-9));
         assertThat(course.line().elevation()[200]).isCloseTo(0, within(1e-6));
@@ -267,10 +267,10 @@ class CourseReaderTest {
         assertThat(said()).isEmpty();
         assertThat(course.name()).isEqualTo("Hill");
         assertThat(course.length()).isCloseTo(course.track().length(), within(1e-6)).isCloseTo(4000, within(1.0));
-        assertThat(course.stretches().get(0).rise()).isCloseTo(50, within(0.5));
-        assertThat(course.stretches().get(0).drop()).isZero();
-        assertThat(course.stretches().get(1).rise()).isCloseTo(50, within(1.0));
-        assertThat(course.stretches().get(1).drop()).isCloseTo(100, within(1.0));
+        assertThat(course.stretches().get(0).ascent()).isCloseTo(50, within(0.5));
+        assertThat(course.stretches().get(0).descent()).isZero();
+        assertThat(course.stretches().get(1).ascent()).isCloseTo(50, within(1.0));
+        assertThat(course.stretches().get(1).descent()).isCloseTo(100, within(1.0));
         assertThat(course.climbing().ascent()).isCloseTo(100, within(1.0));
         assertThat(course.line().measured()).isTrue();
         assertThat(course.start().latitude()).isZero();
@@ -281,7 +281,7 @@ class CourseReaderTest {
     @Test
     void whereBothGiveRiseTheTracksWinsAndItIsSaid() {
         write("hill.gpx", hill());
-        Course course = read("track: hill.gpx\nstart height: 20 m\nstretches: [{length: 4.02 km, rise: 180 m, drop: 170 m}]\n");
+        Course course = read("track: hill.gpx\nstart height: 20 m\nstretches: [{length: 4.02 km, ascent: 180 m, descent: 170 m}]\n");
         assertThat(course.climbing().ascent()).isCloseTo(100, within(1.0));
         assertThat(course.notes()).containsExactly(
                 "The stretches add up to 4.02 km, the track to 4 km: their lengths were scaled to the track.",
@@ -315,7 +315,7 @@ class CourseReaderTest {
     @Test
     void aTrackWithoutElevationTakesTheProfilesClimbing() {
         write("flat.gpx", Points.north(10, new double[401]).replaceAll("<ele>[^<]*</ele>", ""));
-        Course course = read("track: flat.gpx\nstart height: 300 m\nstretches: [{length: 4 km, rise: 60 m, drop: 20 m}]\n");
+        Course course = read("track: flat.gpx\nstart height: 300 m\nstretches: [{length: 4 km, ascent: 60 m, descent: 20 m}]\n");
         assertThat(course.climbing().ascent()).isEqualTo(60);
         assertThat(course.line().measured()).isFalse();
         assertThat(course.line().elevation()[0]).isEqualTo(300);
@@ -375,18 +375,18 @@ class CourseReaderTest {
     @Test
     void assumedGroundFillsOnlyWhatIsUnknownAndIsKeptAccountOf() {
         Course course = read("stretches: [{length: 1.5 km, surface: asphalt}, {length: 0.5 km, smoothness: good}, {length: 8 km}]\n",
-                "surface=gravel, smoothness=bad,mtb:scale=1-, sharp stones=yes, drop height=0.45 m, turns per km=2.5");
+                "surface=gravel, smoothness=bad,mtb:scale=1-, sharp stones=yes, ledge height=0.45 m, turns per km=2.5");
         assertThat(said()).isEmpty();
         assertThat(course.stretches()).extracting(s -> s.ground().surface()).containsExactly(Surface.ASPHALT, Surface.GRAVEL, Surface.GRAVEL);
         assertThat(course.stretches()).extracting(s -> s.ground().smoothness())
                 .containsExactly(Smoothness.BAD, Smoothness.GOOD, Smoothness.BAD);
         assertThat(course.assumed()).containsExactly("surface gravel on 8.5 km", "smoothness bad on 9.5 km", "mtb:scale 1- on 10 km",
-                "sharp stones yes on 10 km", "drop height 0.45 m on 10 km", "turns per km 2.5 on 10 km");
+                "sharp stones yes on 10 km", "ledge height 0.45 m on 10 km", "turns per km 2.5 on 10 km");
     }
 
     @Test
     void anAssumptionThatChangesNothingIsSaidSo() {
-        Course course = read("stretches: [{length: 1 km, surface: asphalt, rise: 0 m}]\n", "surface=gravel");
+        Course course = read("stretches: [{length: 1 km, surface: asphalt, ascent: 0 m}]\n", "surface=gravel");
         assertThat(course.assumed()).isEmpty();
         assertThat(course.notes()).containsExactly("--ground surface=gravel changes nothing: every stretch says its own.");
     }
@@ -421,7 +421,7 @@ class CourseReaderTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"surface: asphalt, mtb:scale: 0", "surface: asphalt, mtb:scale: 1+", "surface: asphalt, smoothness: horrible, roots: yes", "surface: rock, mtb:scale: 5",
-        "surface: snow, smoothness: good", "surface: asphalt, tracktype: grade1", "surface: wood, drop height: 0.2 m"})
+        "surface: snow, smoothness: good", "surface: asphalt, tracktype: grade1", "surface: wood, ledge height: 0.2 m"})
     void groundThereIsIsTaken(String ground) {
         assertThat(read("stretches: [{length: 1 km, " + ground + "}]\n")).isNotNull();
         assertThat(said()).isEmpty();
@@ -429,7 +429,7 @@ class CourseReaderTest {
 
     @Test
     void anAssumptionIsNotTakenWhereItCannotBe() {
-        Course course = read("stretches: [{length: 1 km, surface: asphalt, rise: 0 m}, {length: 2 km, surface: ground, rise: 0 m}]\n", "mtb:scale=3");
+        Course course = read("stretches: [{length: 1 km, surface: asphalt, ascent: 0 m}, {length: 2 km, surface: ground, ascent: 0 m}]\n", "mtb:scale=3");
         assertThat(course.stretches()).extracting(each -> each.ground().mtbScale()).containsExactly(null, 3.0);
         assertThat(course.notes()).containsExactly("--ground is not taken on 1 km: it cannot be with what is written there.");
         assertThat(course.assumed()).containsExactly("mtb:scale 3 on 2 km");
@@ -437,13 +437,13 @@ class CourseReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "length: 1 m, rise: 3000 m | rise: found 3000 m up and 0 m down in 1 m, expected less climbing and descending than the stretch is long;"
-                + "Check the units of length, rise and drop.",
-        "length: 1 km, rise: 700 m | rise: found 700 m up and 0 m down in 1 km, expected at most 60 % on average;Check the units of length, rise and drop.",
-        "length: 1 km, rise: 400 m, drop: 300 m | rise: found 400 m up and 300 m down in 1 km, expected at most 60 % on average;"
-                + "Check the units of length, rise and drop.",
+        "length: 1 m, ascent: 3000 m | ascent: found 3000 m up and 0 m down in 1 m, expected less climbing and descending than the stretch is long;"
+                + "Check the units of length, ascent and descent.",
+        "length: 1 km, ascent: 700 m | ascent: found 700 m up and 0 m down in 1 km, expected at most 60 % on average;Check the units of length, ascent and descent.",
+        "length: 1 km, ascent: 400 m, descent: 300 m | ascent: found 400 m up and 300 m down in 1 km, expected at most 60 % on average;"
+                + "Check the units of length, ascent and descent.",
         "length: 10 m, water crossings: 50 | water crossings: found \"50\" in 10 m, expected no more than fit into it",
-        "length: 2 m, drop height: 4 m | drop height: found \"4 m\" in 2 m, expected less than the stretch is long"})
+        "length: 2 m, ledge height: 4 m | ledge height: found \"4 m\" in 2 m, expected less than the stretch is long"})
     void aStretchThatCannotBeIsRefused(String stretch, String message) {
         read("stretches: [{" + stretch + "}]\n");
         assertThat(said()).containsExactly("p.yaml:1: " + message.replace(";", "\n    "));
@@ -466,7 +466,7 @@ class CourseReaderTest {
     @Test
     void whatIsSaidOfGroundReadsBackAsTheSameGround() {
         String written = "surface=rock, smoothness=horrible, tracktype=grade4, mtb:scale=3+, sharp stones=yes, ruts=no, roots=yes, sand=no, "
-                + "mud when wet=yes, water crossings=3, drop height=0.6 m, turns per km=12";
+                + "mud when wet=yes, water crossings=3, ledge height=0.6 m, turns per km=12";
         Ground ground = GroundReader.pairs(AssumedGround.option(written), faults);
         String[] said = GroundReader.said(ground);
         StringBuilder again = new StringBuilder();

@@ -175,12 +175,12 @@ class ShippedCoursesTest {
             Course course = course(COURSES.resolve(plan.file().replace(".gpx", ".yaml")));
             assertThat(course.track()).as(plan.name()).isNotNull();
             assertThat(course.length()).as(plan.name()).isCloseTo(plan.metres(), within(plan.metres() * 0.005));
-            double rise = plan.stretches().stream().mapToDouble(Stretch::rise).sum();
+            double rise = plan.stretches().stream().mapToDouble(Stretch::ascent).sum();
             assertThat(course.climbing().ascent()).as(plan.name()).isCloseTo(rise, within(rise * 0.05));
             assertThat(course.stretches()).hasSize(plan.rows().length);
             for (int i = 0; i < plan.rows().length; i++) {
-                assertThat(course.stretches().get(i).rise()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][1], within(20.0));
-                assertThat(course.stretches().get(i).drop()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][2], within(20.0));
+                assertThat(course.stretches().get(i).ascent()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][1], within(20.0));
+                assertThat(course.stretches().get(i).descent()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][2], within(20.0));
             }
             assertThat(course.repairs()).extracting(Repair::what).containsExactlyInAnyOrder("repeated points removed",
                     "points without elevation filled in", "elevation spikes removed");

@@ -27,7 +27,7 @@ class DebriefTest {
     private static final String BRIEF = """
             {
               "format" : 1, "role" : "race", "date" : "2026-06-20", "event" : "Moor Cup", "rider" : "Kim",
-              "demands" : [ {"name" : "ground", "value" : "dry"}, {"name" : "coldest temperature", "value" : 8},
+              "demands" : [ {"name" : "going", "value" : "dry"}, {"name" : "coldest temperature", "value" : 8},
                 {"name" : "hottest temperature", "value" : 20} ],
               "ride" : {"total_s" : {"value" : 14400, "low" : 13000, "high" : 16000}},
               "decisions" : [
@@ -176,9 +176,9 @@ class DebriefTest {
         Verdict colder = on(held("clothes: cold\nweather: {low: 3.9 C}\n"), "clothing");
         assertThat(colder.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(colder.reasons()).contains("predicted for 8 C at the coldest, and it was 4 C");
-        assertThat(on(held("clothes: cold\nweather: {ground: wet}\n"), "clothing").reasons()).contains("predicted for dry ground, and it was wet");
+        assertThat(on(held("clothes: cold\nweather: {going: wet}\n"), "clothing").reasons()).contains("predicted for dry going, and it was wet");
         assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
-        assertThat(on(held("flats: none\nweather: {ground: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(on(held("flats: none\nweather: {going: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
     /** A rule that rested on dry ground is not answered by a wet day, whatever it spoke on; one beside it that did not is. */
@@ -187,9 +187,9 @@ class DebriefTest {
         String resting = BRIEF.replace("\"written\" : \"heavy\"}, \"grounds\" : []", "\"written\" : \"heavy\"}, \"grounds\" : [{\"measure\" : \"ground\"}]");
         assertThat(resting).isNotEqualTo(BRIEF);
         Files.writeString(folder.resolve("dry.json"), resting);
-        DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: wet}\n"));
+        DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: wet}\n"));
         assertThat(wet.rules()).containsEntry("mine/heavy", AdviceOutcome.UNKNOWN).containsEntry("house/reinforced", AdviceOutcome.NOT);
-        DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {ground: dry}\n"));
+        DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: dry}\n"));
         assertThat(dry.rules()).containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT);
     }
 
@@ -285,7 +285,7 @@ class DebriefTest {
         read("""
                 brief: b.json
                 hours: 4
-                weather: {ground: icy, low: 20 C, high: 10 C}
+                weather: {going: icy, low: 20 C, high: 10 C}
                 flats:
                   - {cause: nail}
                 slid: [left, none]
@@ -298,7 +298,7 @@ class DebriefTest {
         assertThat(said()).containsExactly(
                 "x/d.yaml:1: debrief: found nothing, expected its name, such as the event's\n    Add a line \"debrief: ...\".",
                 "x/d.yaml:2: hours: found \"4\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s\n    Add the unit, one of: days, h, min, s.",
-                "x/d.yaml:3: ground: found \"icy\", expected one of: dry, damp, wet",
+                "x/d.yaml:3: going: found \"icy\", expected one of: dry, damp, wet",
                 "x/d.yaml:3: low: found \"20 C\", expected no more than high",
                 "x/d.yaml:5: wheel: found nothing, expected front or rear\n    Add a line \"wheel: ...\".",
                 "x/d.yaml:5: cause: found \"nail\", expected one of: cut, pinch, hole, burp, not known",

@@ -70,7 +70,7 @@ class ShippedDemandsTest {
             within(demands, share, 0, 100);
         }
         within(demands, Measure.ROUGHNESS, 0, 5);
-        within(demands, Measure.HARDEST_TECHNICAL_GRADE, 0, 5);
+        within(demands, Measure.HARDEST_MTB_SCALE, 0, 5);
         within(demands, Measure.TURNS_PER_KM, 0, 20);
         speed(demands);
         within(demands, Measure.SUPPORT_GAP, 1, 150);

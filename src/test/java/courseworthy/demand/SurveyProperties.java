@@ -186,7 +186,7 @@ class SurveyProperties {
     }
 
     private Event event() {
-        Event.Forecast forecast = new Event.Forecast(perhaps(-30, 20), perhaps(0, 45), perhaps(Event.Forecast.GROUNDS), perhaps(0, 25),
+        Event.Forecast forecast = new Event.Forecast(perhaps(-30, 20), perhaps(0, 45), perhaps(Event.Forecast.GOINGS), perhaps(0, 25),
                 perhaps(0, 360));
         List<Event.Support> support = new ArrayList<>();
         for (int i = 0; i < random.nextInt(4); i++) {

@@ -68,15 +68,15 @@ class SurveyTest {
     /** In the unit shown; exact to the tick. */
     @ParameterizedTest
     @CsvSource({"DISTANCE, 20.0", "LAPS, 2", "ASCENT, 300", "DESCENT, 300", "CLIMBING_PER_KM, 15.0", "DESCENT_PER_KM, 15.0",
-        "HIGHEST_POINT, 550", "CLIMBS, 2", "LONGEST_CLIMB, 3.0", "LONGEST_CLIMB_RISE, 150", "LAST_LONG_CLIMB, 3.0",
-        "LAST_LONG_CLIMB_RISE, 150", "LAST_LONG_CLIMB_GRADIENT, 5.0", "STEEPEST_RAMP, 5.0", "STEEPEST_100_M, 5.0", "STEEPEST_500_M, 5.0",
+        "HIGHEST_POINT, 550", "CLIMBS, 2", "LONGEST_CLIMB, 3.0", "LONGEST_CLIMB_ASCENT, 150", "LAST_LONG_CLIMB, 3.0",
+        "LAST_LONG_CLIMB_ASCENT, 150", "LAST_LONG_CLIMB_GRADIENT, 5.0", "STEEPEST_RAMP, 5.0", "STEEPEST_100_M, 5.0", "STEEPEST_500_M, 5.0",
         "STEEPEST_1_KM, 5.0", "KNOWN_GROUND, 80", "PAVED_SHARE, 25", "GRAVEL_SHARE, 38", "TRAIL_SHARE, 25", "SOFT_SHARE, 13",
-        "LOOSE_SHARE, 75", "SHARP_STONES, 30", "SAND, 10", "MUD, 20", "WATER_CROSSINGS, 6", "DROP_HEIGHT, 0.35", "HARDEST_TECHNICAL_GRADE, 2.0",
+        "LOOSE_SHARE, 75", "SHARP_STONES, 30", "SAND, 10", "MUD, 20", "WATER_CROSSINGS, 6", "LEDGE_HEIGHT, 0.35", "HARDEST_MTB_SCALE, 2.0",
         "RIDER_MASS, 70", "HOUR_POWER, 260", "POWER_PER_KG, 3.70", "CLIMBING_CADENCE, 65", "HIGHEST_CADENCE, 100", "RACES_A_YEAR, 12",
-        "USED_BAR_WIDTH, 420", "GROUP_SHARE, 20", "WIND, 18", "CUT_OFF, 240", "RIM_INNER_WIDTH, 25", "LEAST_TYRE_WIDTH_ON_THE_RIM, 30",
-        "TYRE_MARKING, 4.95", "RIM_MARKING, 4.50", "LOWER_MARKING, 4.50", "TYRE_CLEARANCE, 45", "TYRE_WIDTH_ALLOWED, 50",
-        "BIKE_DROP_LIMIT, 0.15", "DROP_ABOVE_THE_MARK, 0.20", "BIKE_MASS_LIMIT, 110", "MASS_ABOVE_THE_MARK, 0", "LIGHTS_AT_HAND, 120",
-        "ROTOR_LIMIT, 160", "SUPPORT_GAP, 10.0", "START_LINE_MASS, 82.0"})
+        "USED_BAR_WIDTH, 420", "GROUP_SHARE, 20", "WIND, 18", "TIME_LIMIT, 240", "RIM_INNER_WIDTH, 25", "LEAST_TYRE_WIDTH_ON_THE_RIM, 30",
+        "MARKED_TYRE_PRESSURE, 4.95", "MARKED_RIM_PRESSURE, 4.50", "LOWER_MARKED_PRESSURE, 4.50", "TYRE_CLEARANCE, 45", "TYRE_WIDTH_ALLOWED, 50",
+        "BIKE_LEDGE_LIMIT, 0.15", "LEDGE_ABOVE_THE_MARK, 0.20", "BIKE_MASS_LIMIT, 110", "MASS_ABOVE_THE_MARK, 0", "LIGHTS_AT_HAND, 120",
+        "MOST_ROTOR, 160", "SUPPORT_GAP, 10.0", "START_LINE_MASS, 82.0"})
     void measuresWhatIsWritten(Measure measure, double shown) {
         assertThat(mid(surveyed(), measure)).isCloseTo(shown, within(1e-9));
     }
@@ -89,7 +89,7 @@ class SurveyTest {
     @Test
     void meansAreByLength() {
         Demands demands = surveyed();
-        assertThat(mid(demands, Measure.TECHNICAL_GRADE)).isCloseTo(0.8, within(1e-9));
+        assertThat(mid(demands, Measure.MTB_SCALE)).isCloseTo(0.8, within(1e-9));
         assertThat(mid(demands, Measure.TURNS_PER_KM)).isCloseTo(4.5, within(1e-9));
         assertThat(mid(demands, Measure.ROUGHNESS)).isCloseTo(1.8, within(1e-9));
         assertThat(mid(demands, Measure.WORST_ROUGHNESS)).isCloseTo(3.5, within(1e-9));
@@ -105,7 +105,7 @@ class SurveyTest {
     @Test
     void wordsAndYesOrNo() {
         Demands demands = surveyed();
-        assertThat(text(demands, Measure.GROUND)).isEqualTo("wet");
+        assertThat(text(demands, Measure.GOING)).isEqualTo("wet");
         assertThat(text(demands, Measure.SKILL)).isEqualTo("expert");
         assertThat(text(demands, Measure.AIM)).isEqualTo("podium");
         assertThat(text(demands, Measure.ROLE)).isEqualTo("race");
@@ -115,7 +115,7 @@ class SurveyTest {
         assertThat(text(demands, Measure.BAG_ON_THE_COURSE)).isEqualTo("yes");
         assertThat(text(demands, Measure.POWER_METER_AT_HAND)).isEqualTo("no");
         assertThat(demands.known(Measure.LIGHTS_REQUIRED)).isFalse();
-        assertThat(demands.known(Measure.FORK_TRAVEL_LIMIT)).isFalse();
+        assertThat(demands.known(Measure.MOST_FORK_TRAVEL)).isFalse();
     }
 
     private static String text(Demands demands, Measure measure) {
@@ -159,11 +159,11 @@ class SurveyTest {
                 new Demands.Assumed("hour power", "3.0 W/kg (2.5 to 3.7)"), new Demands.Assumed("skill", "good"),
                 new Demands.Assumed("role", "race"), new Demands.Assumed("aim", "time"), new Demands.Assumed("laps", "1"),
                 new Demands.Assumed("bike, for the estimate of time", "gravel"),
-                new Demands.Assumed("ground, for the estimate of time", "dry"));
+                new Demands.Assumed("going, for the estimate of time", "dry"));
         assertThat(demands.get(Measure.RIDER_MASS)).isEqualTo(new MeasureValue(130, 150, 170));
-        for (Measure unknown : List.of(Measure.BIKE_AT_HAND, Measure.GROUND, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE,
+        for (Measure unknown : List.of(Measure.BIKE_AT_HAND, Measure.GOING, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE,
                 Measure.START_TEMPERATURE, Measure.SUPPORT_GAP, Measure.WATER_OVER_THE_HOTTEST_GAP, Measure.RACES_A_YEAR,
-                Measure.LOWER_MARKING, Measure.MASS_ABOVE_THE_MARK, Measure.HOOKLESS, Measure.WIND, Measure.CUT_OFF)) {
+                Measure.LOWER_MARKED_PRESSURE, Measure.MASS_ABOVE_THE_MARK, Measure.HOOKLESS, Measure.WIND, Measure.TIME_LIMIT)) {
             assertThat(demands.known(unknown)).as(unknown.written()).isFalse();
         }
     }
@@ -176,7 +176,7 @@ class SurveyTest {
         Demands demands = Survey.of(silent, rider(), Event.UNKNOWN, GRAVEL_BIKE);
         assertThat(mid(demands, Measure.KNOWN_GROUND)).isZero();
         for (Measure unknown : List.of(Measure.ROUGHNESS, Measure.WORST_ROUGHNESS, Measure.PAVED_SHARE, Measure.LOOSE_SHARE, Measure.SAND,
-                Measure.MUD, Measure.SHARP_STONES, Measure.TECHNICAL_GRADE, Measure.DROP_HEIGHT, Measure.TURNS_PER_KM, Measure.ASCENT,
+                Measure.MUD, Measure.SHARP_STONES, Measure.MTB_SCALE, Measure.LEDGE_HEIGHT, Measure.TURNS_PER_KM, Measure.ASCENT,
                 Measure.CLIMBS, Measure.STEEPEST_100_M, Measure.HIGHEST_POINT, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB)) {
             assertThat(demands.known(unknown)).as(unknown.written()).isFalse();
         }
@@ -195,11 +195,11 @@ class SurveyTest {
         StretchFacts trail = stretches.get(3);
         assertThat(trail.get(StretchMeasure.LENGTH)).isEqualTo(200);
         assertThat(trail.get(StretchMeasure.GRADIENT)).isEqualTo(-15);
-        assertThat(trail.get(StretchMeasure.TECHNICAL_GRADE)).isEqualTo(20);
+        assertThat(trail.get(StretchMeasure.MTB_SCALE)).isEqualTo(20);
         assertThat(trail.get(StretchMeasure.ROUGHNESS)).isEqualTo(35);
         assertThat(trail.get(StretchMeasure.LOOSE)).isEqualTo(1);
         assertThat(trail.get(StretchMeasure.ROOTS)).isEqualTo(1);
-        assertThat(trail.get(StretchMeasure.DROP_HEIGHT)).isEqualTo(6);
+        assertThat(trail.get(StretchMeasure.LEDGE_HEIGHT)).isEqualTo(6);
         assertThat(trail.get(StretchMeasure.SHARP_STONES)).isEqualTo(StretchFacts.UNKNOWN);
         StretchFacts road = stretches.get(0);
         assertThat(road.get(StretchMeasure.PAVED)).isEqualTo(1);

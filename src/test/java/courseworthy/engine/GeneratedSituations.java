@@ -133,7 +133,7 @@ public final class GeneratedSituations {
             out.add(new StretchConditions.One(each, test(TestSubject.of(each)), "some"));
         }
         if (summed && chance.nextBoolean()) {
-            StretchMeasure sum = one(List.of(StretchMeasure.LENGTH, StretchMeasure.RISE, StretchMeasure.DROP));
+            StretchMeasure sum = one(List.of(StretchMeasure.LENGTH, StretchMeasure.ASCENT, StretchMeasure.DESCENT));
             out.add(new StretchConditions.One(sum, within(0, 3 * TICKS), "some"));
         }
         return StretchConditions.of(out);

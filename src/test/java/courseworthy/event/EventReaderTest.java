@@ -48,9 +48,9 @@ class EventReaderTest {
                 utc offset: +02:00
                 laps: 2
                 aim: time
-                cut-off: 14 h
+                time limit: 14 h
                 group share: 35 %
-                forecast: {low: 41 F, high: 24 C, ground: damp, wind: 18 km/h, wind from: SW}
+                forecast: {low: 41 F, high: 24 C, going: damp, wind: 18 km/h, wind from: SW}
                 support:
                   - {at: 88 km, water: yes, food: yes, bag: yes}
                   - {at: 42 km, water: yes, food: no}
@@ -74,7 +74,7 @@ class EventReaderTest {
         assertThat(event.offset()).isEqualTo(ZoneOffset.ofHours(2));
         assertThat(event.laps()).isEqualTo(2);
         assertThat(event.aim()).isEqualTo("time");
-        assertThat(event.cutoff()).isEqualTo(50_400);
+        assertThat(event.timeLimit()).isEqualTo(50_400);
         assertThat(event.groupShare()).isEqualTo(0.35);
         assertThat(event.forecast()).isEqualTo(new Event.Forecast(5.0, 24.0, "damp", 5.0, 225.0));
         assertThat(event.support()).containsExactly(new Event.Support(42_000, true, false, false, 13),
@@ -89,7 +89,7 @@ class EventReaderTest {
     /** What is not written of the alternative is as in the forecast; a difference of 9 F is one of 5 C. */
     @Test
     void aForecastMayTurn() {
-        Event.Forecast forecast = read("forecast: {low: 9 C, high: 21 C, ground: dry, wind: 3 m/s, good to: 9 F, or: {ground: wet, high: 13 C}}\n")
+        Event.Forecast forecast = read("forecast: {low: 9 C, high: 21 C, going: dry, wind: 3 m/s, good to: 9 F, or: {going: wet, high: 13 C}}\n")
                 .forecast();
         assertThat(said()).isEmpty();
         assertThat(forecast.goodTo()).isCloseTo(5, within(1e-9));
@@ -218,17 +218,17 @@ class EventReaderTest {
             "utc offset: +02:75|e.yaml:1: utc offset: found \"+02:75\", expected local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00",
             "laps: 0|e.yaml:1: laps: found \"0\", expected a whole number from 1 to 100",
             "aim: win|e.yaml:1: aim: found \"win\", expected one of: finish, time, podium",
-            "cut-off: 5 min|e.yaml:1: cut-off: found \"5 min\", expected a time from 10 min to 240 h",
+            "time limit: 5 min|e.yaml:1: time limit: found \"5 min\", expected a time from 10 min to 240 h",
             "group share: 120 %|e.yaml:1: group share: found \"120 %\", expected a share from 0 % to 100 %",
             "group share: 0.3|e.yaml:1: group share: found \"0.3\", expected a share with its sign, such as 6 %;Add the unit, one of: %.",
             "forecast: dry|e.yaml:1: forecast: found \"dry\", expected a block of keys",
             "forecast: {low: 20 C, high: 10 C}|e.yaml:1: low: found \"20 C\", expected no more than the high",
             "forecast: {high: 80 C}|e.yaml:1: high: found \"80 C\", expected a temperature from -40 C to 55 C",
-            "forecast: {ground: mud}|e.yaml:1: ground: found \"mud\", expected one of: dry, damp, wet",
+            "forecast: {going: mud}|e.yaml:1: going: found \"mud\", expected one of: dry, damp, wet",
             "forecast: {wind: 300 km/h}|e.yaml:1: wind: found \"300 km/h\", expected a mean wind from 0 m/s to 50 m/s",
             "forecast: {wind from: sw}|e.yaml:1: wind from: found \"sw\", expected a direction the wind comes from, such as SW or 225 deg;Did you mean \"SW\"?",
             "forecast: {wind from: 400 deg}|e.yaml:1: wind from: found \"400 deg\", expected a direction the wind comes from, such as SW or 225 deg",
-            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, ground, wind, wind from, humidity, air pressure, good to, or",
+            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure, good to, or",
             "support: plenty|e.yaml:1: support: found \"plenty\", expected a list of points, or none;Start each point with a dash: \"- {at: 42 km, water: yes}\".",
             "support: [{water: yes}]|e.yaml:1: at: found nothing, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
             "support: [{at: 42 km}]|e.yaml:1: support: found a point that offers nothing, expected water, food or bag;Add what there is, such as \"water: yes\".",
@@ -243,8 +243,8 @@ class EventReaderTest {
             "forecast: {good to: 0 C}|e.yaml:1: good to: found \"0 C\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
             "forecast: {good to: often}|e.yaml:1: good to: found \"often\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
             "forecast: {or: wet}|e.yaml:1: or: found \"wet\", expected a block of keys",
-            "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {ground: wet, high: 12 C}",
-            "forecast: {or: {or: {ground: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, ground, wind, wind from, humidity, air pressure",
+            "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {going: wet, high: 12 C}",
+            "forecast: {or: {or: {going: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure",
             "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not given in the alternative is as in the forecast: write both low and high.",
             "cut-offs: [{at: 33 km}]|e.yaml:1: cut-offs: found a point without a latest time, expected by or within;Write \"by: 12:30\", or \"within: 4:30 h\" from the start.",
             "cut-offs: [{within: 3 h}]|e.yaml:1: at: found nothing, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
@@ -253,7 +253,7 @@ class EventReaderTest {
             "pumped at: home|e.yaml:1: pumped at: found \"home\", expected a block of keys",
             "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
             "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
-            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, cut-off, group share, "
+            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, time limit, group share, "
                     + "forecast, support, rules, start height, cut-offs, pumped at, time to change, bike;Did you mean \"laps\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
@@ -262,17 +262,17 @@ class EventReaderTest {
 
     @Test
     void timesOfDayThatFallOnTheWayAreRefused() {
-        read("start: 08:00\ncut-off: 5:00 h\ncut-offs:\n  - {at: 33 km, by: 11:15}\n  - {at: 50 km, by: 10:30}\n  - {at: 60 km, by: 14:00}\n");
+        read("start: 08:00\ntime limit: 5:00 h\ncut-offs:\n  - {at: 33 km, by: 11:15}\n  - {at: 50 km, by: 10:30}\n  - {at: 60 km, by: 14:00}\n");
         assertThat(said()).containsExactly("e.yaml:5: by: found \"10:30\" at \"50 km\", expected a later time than at the point before\n"
                 + "    For a time on another day write \"within: 26:30 h\", from the start.", "e.yaml:6: by: found \"14:00\" at \"60 km\", expected no later than "
-                + "the cut-off of the whole\n    For a time on another day write \"within: 26:30 h\", from the start.");
+                + "the time limit of the whole\n    For a time on another day write \"within: 26:30 h\", from the start.");
     }
 
     @Test
     void slipsAreSaidTogetherInTheOrderOfTheirLines() {
-        read("laps: none\ndate: tomorrow\nforecast:\n  low: 3\n  ground: soggy\nrules:\n  lights: on\n");
+        read("laps: none\ndate: tomorrow\nforecast:\n  low: 3\n  going: soggy\nrules:\n  lights: on\n");
         assertThat(said()).extracting(s -> s.substring(0, s.indexOf(": found"))).containsExactly(
-                "e.yaml:1: laps", "e.yaml:2: date", "e.yaml:4: low", "e.yaml:5: ground", "e.yaml:7: lights");
+                "e.yaml:1: laps", "e.yaml:2: date", "e.yaml:4: low", "e.yaml:5: going", "e.yaml:7: lights");
     }
 
     @Test

@@ -149,7 +149,7 @@ final class FitCases {
 
     private static BuildLoad load(Map<String, String> written) {
         return new BuildLoad(amount(written.get("rider"), Dimension.MASS), amount(written.get("system"), Dimension.MASS),
-                amount(written.get("drop"), Dimension.LENGTH));
+                amount(written.get("ledge"), Dimension.LENGTH));
     }
 
     private static Double amount(String text, Dimension dimension) {

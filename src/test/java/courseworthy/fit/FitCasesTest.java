@@ -245,7 +245,7 @@ class FitCasesTest {
         return switch (detail) {
             case MASS_LIMIT, RIDER_LIMIT -> 1;
             case POST_DIAMETER -> 0.0001;
-            case DROP_LIMIT -> 0.01;
+            case LEDGE_LIMIT -> 0.01;
             default -> 0.001;
         };
     }

@@ -68,7 +68,7 @@ public final class ExampleBrief {
         demand(Measure.HOURS, 70, 82, 100);
         demand(Measure.HOOKLESS, 1, 1, 1);
         demand(Measure.ROLE, 1, 1, 1);
-        demand(Measure.GROUND, 0, 0, 1);
+        demand(Measure.GOING, 0, 0, 1);
         demand(Measure.COLDEST_TEMPERATURE, -2, -2, -2);
         demand(Measure.HOTTEST_TEMPERATURE, 18, 18, 18);
     }
@@ -168,7 +168,7 @@ public final class ExampleBrief {
 
     public Brief brief() {
         Event dated = new Event(event.name(), event.file(), "race", LocalDate.of(2025, 6, 14), event.start(), event.offset(), 3, event.aim(),
-                event.cutoff(), event.groupShare(), event.forecast(), event.support(), event.supportKnown(), event.rules(),
+                event.timeLimit(), event.groupShare(), event.forecast(), event.support(), event.supportKnown(), event.rules(),
                 event.startHeight(), event.bike());
         return BriefAssembler.of(course(), Rider.UNKNOWN, dated, call(), ChecklistMaker.of(call(), dated));
     }

@@ -103,7 +103,7 @@ class PlanTest {
     @Test
     void statedUncertaintyIsTwoMoreDays(@TempDir Path folder) throws IOException {
         Path event = Files.writeString(folder.resolve("e.yaml"), Files.readString(Path.of("docs/examples/events/market-roads.yaml"))
-                .replace("ground: dry", "ground: dry, good to: 9 C"));
+                .replace("going: dry", "going: dry, good to: 9 C"));
         String text = told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.TEXT);
         assertThat(text).contains("If it turns 9 C colder", "If it turns 9 C warmer");
         JsonNode json = OutputSchema.tree(told("course-profiles/market-roads.yaml", event.toString(), KIM, Format.JSON));

@@ -23,7 +23,7 @@ class DrawnWayTest {
     private static final Ground GROUND = InventedCourse.ground(Surface.FINE_GRAVEL, Smoothness.INTERMEDIATE, null, null);
 
     /**
-     * Recorded and drawn tracks, cut into stretches that keep only rise and drop: the time differs by less than 3 %, which is what the shape
+     * Recorded and drawn tracks, cut into stretches that keep only ascent and descent: the time differs by less than 3 %, which is what the shape
      * inside a stretch is worth and small beside the range of any estimate (15 % and more).
      */
     @ParameterizedTest

@@ -42,8 +42,8 @@ public final class InventedCourse {
         double up = 0;
         double down = 0;
         for (Stretch stretch : stretches) {
-            up += stretch.rise() == null ? 0 : stretch.rise();
-            down += stretch.drop() == null ? 0 : stretch.drop();
+            up += stretch.ascent() == null ? 0 : stretch.ascent();
+            down += stretch.descent() == null ? 0 : stretch.descent();
         }
         return Course.builder("invented", stretches).track(track).line(line).climbing(Climbing.written(up, down)).build();
     }
@@ -118,7 +118,7 @@ public final class InventedCourse {
     public static List<Stretch> cut(Stretch s, int parts) {
         List<Stretch> out = new ArrayList<>();
         for (int i = 0; i < parts; i++) {
-            out.add(new Stretch(s.length() / parts, s.rise() / parts, s.drop() / parts, s.steepest(), s.ground(), s.line()));
+            out.add(new Stretch(s.length() / parts, s.ascent() / parts, s.descent() / parts, s.steepest(), s.ground(), s.line()));
         }
         return out;
     }

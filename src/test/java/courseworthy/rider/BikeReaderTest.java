@@ -32,15 +32,15 @@ class BikeReaderTest {
                 mass: 11.2 kg
                 rim inner width: 30 mm
                 hookless: yes
-                tyre marking: 40 psi
-                rim marking: 3.5 bar
+                marked tyre pressure: 40 psi
+                marked rim pressure: 3.5 bar
                 tyre clearance: 2.4 in
                 tubeless: yes
                 use category: EN 3
                 mass limit: 120 kg
-                fork travel: 130 mm
+                most fork travel: 130 mm
                 lights: 6:30 h
-                rotor limit: 180 mm
+                most rotor: 180 mm
                 power meter: no
                 """);
         assertThat(said()).isEmpty();
@@ -74,9 +74,9 @@ class BikeReaderTest {
     @CsvSource({"EN 1, 0.15", "EN 2, 0.15", "EN 3, 0.60", "EN 4, 1.20", "EN 5,", "EN 6, 0.15", "ASTM 1, 0", "ASTM 2, 0.15", "ASTM 3, 0.61",
             "ASTM 4, 1.22", "ASTM 5,"})
     void theMarkedCategoryBoundsTheDrop(String category, Double drop) {
-        assertThat(read("kind: trail\nuse category: " + category + "\n").dropLimit()).isEqualTo(drop);
-        assertThat(read("kind: trail\nuse category: " + category + "\ndrop limit: 10 cm\n").dropLimit()).isEqualTo(drop == null ? 0.1 : Math.min(drop, 0.1));
-        assertThat(read("kind: trail\nuse category: " + category + "\ndrop limit: 3 m\n").dropLimit()).isEqualTo(drop == null ? 3 : drop);
+        assertThat(read("kind: trail\nuse category: " + category + "\n").ledgeLimit()).isEqualTo(drop);
+        assertThat(read("kind: trail\nuse category: " + category + "\nledge limit: 10 cm\n").ledgeLimit()).isEqualTo(drop == null ? 0.1 : Math.min(drop, 0.1));
+        assertThat(read("kind: trail\nuse category: " + category + "\nledge limit: 3 m\n").ledgeLimit()).isEqualTo(drop == null ? 3 : drop);
     }
 
     @Test
@@ -86,16 +86,16 @@ class BikeReaderTest {
                 mass: 400 g
                 rim inner width: 3 mm
                 hookless: maybe
-                tyre marking: 40 bar
-                rim marking: 3,5 bar
+                marked tyre pressure: 40 bar
+                marked rim pressure: 3,5 bar
                 tyre clearance: 2.4 m
                 tubeless: 1
                 use category: 3
-                drop limit: 60 m
+                ledge limit: 60 m
                 mass limit: 30 kg
-                fork travel: 1.3 m
+                most fork travel: 1.3 m
                 lights: 6 kg
-                rotor limit: 18 mm
+                most rotor: 18 mm
                 power meter: left
                 colour: red
                 """);
@@ -104,20 +104,20 @@ class BikeReaderTest {
                 "b.yaml:2: mass: found \"400 g\", expected a mass from 4 kg to 40 kg",
                 "b.yaml:3: rim inner width: found \"3 mm\", expected a width from 12 mm to 60 mm",
                 "b.yaml:4: hookless: found \"maybe\", expected yes or no",
-                "b.yaml:5: tyre marking: found \"40 bar\", expected a pressure from 0.5 bar to 15 bar",
-                "b.yaml:6: rim marking: found \"3,5 bar\", expected a pressure with its unit, such as 1.6 bar or 23 psi\n"
+                "b.yaml:5: marked tyre pressure: found \"40 bar\", expected a pressure from 0.5 bar to 15 bar",
+                "b.yaml:6: marked rim pressure: found \"3,5 bar\", expected a pressure with its unit, such as 1.6 bar or 23 psi\n"
                         + "    Write the decimal with a point and no thousands separator.",
                 "b.yaml:7: tyre clearance: found \"2.4 m\", expected a width from 18 mm to 130 mm",
                 "b.yaml:8: tubeless: found \"1\", expected yes or no",
                 "b.yaml:9: use category: found \"3\", expected one of: EN 1, EN 2, EN 3, EN 4, EN 5, EN 6, ASTM 1, ASTM 2, ASTM 3, ASTM 4, ASTM 5",
-                "b.yaml:10: drop limit: found \"60 m\", expected a height from 0 m to 5 m",
+                "b.yaml:10: ledge limit: found \"60 m\", expected a height from 0 m to 5 m",
                 "b.yaml:11: mass limit: found \"30 kg\", expected a mass from 60 kg to 300 kg",
-                "b.yaml:12: fork travel: found \"1.3 m\", expected a travel from 20 mm to 250 mm",
+                "b.yaml:12: most fork travel: found \"1.3 m\", expected a travel from 20 mm to 250 mm",
                 "b.yaml:13: lights: found \"6 kg\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
-                "b.yaml:14: rotor limit: found \"18 mm\", expected a diameter from 120 mm to 250 mm",
+                "b.yaml:14: most rotor: found \"18 mm\", expected a diameter from 120 mm to 250 mm",
                 "b.yaml:15: power meter: found \"left\", expected yes or no",
-                "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, drop limit, mass, rim inner width, hookless, "
-                        + "tyre marking, rim marking, tyre clearance, tubeless, mass limit, fork travel, lights, rotor limit, power meter, "
+                "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, ledge limit, mass, rim inner width, hookless, "
+                        + "marked tyre pressure, marked rim pressure, tyre clearance, tubeless, mass limit, most fork travel, lights, most rotor, power meter, "
                         + "rebound clicks, compression clicks, shock rebound clicks, shock compression clicks, shock stroke");
     }
 

@@ -68,7 +68,7 @@ class SchemasTest {
                   skill: [novice, fair]
                   hookless: no
                   distance: between 50 km and 62 mi
-                  technical grade: 2
+                  mtb:scale: 2
                 say:
                   fork travel: prefer 120 mm
                   seatpost: [prefer dropper, avoid rigid]
@@ -175,7 +175,7 @@ class SchemasTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"{rule: x, fires: {a: {hourz: 3 h}}}", "{rule: x, fires: {a: {hours: 3}}}", "{rule: x, fires: {a: {hours: over 3 h}}}",
-        "{rule: x, sounds: {a: {hours: 3 h}}}", "{rule: x, fires: {a: {decided: {bike: tandem}}}}", "{rule: x, fires: {a: {stretches: [{rise: 3 m}]}}}",
+        "{rule: x, sounds: {a: {hours: 3 h}}}", "{rule: x, fires: {a: {decided: {bike: tandem}}}}", "{rule: x, fires: {a: {stretches: [{ascent: 3 m}]}}}",
         "{rule: x, fires: {a: {date: 9 May}}}", "{fires: {a: {hours: 3 h}}}", "{call: a day, course: x, expect: {fork travl: 3 mm}}",
         "{call: a day, course: x, expect: {fork travel: soft}}", "{call: a day, course: x, standing: {fork travel: sure}}", "{call: a day, course: x}",
         "{call: a day, course: x, rider: {mass: 58}, speaks: y}", "{call: a day, course: x, event: {laps: 0}, speaks: y}"})
@@ -233,7 +233,7 @@ class SchemasTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"stretches: [{length: 3}]", "stretches: [{length: 3 km, surface: tarmac}]", "stretches: []", "name: x",
-        "stretches: [{length: 3 km, to: 4 km}]", "stretches: [{rise: 4 m}]", "stretches: [{length: 3 km, mtb:scale: 7}]",
+        "stretches: [{length: 3 km, to: 4 km}]", "stretches: [{ascent: 4 m}]", "stretches: [{length: 3 km, mtb:scale: 7}]",
         "stretches: [{length: 3 km}]\nlatitude: 4 deg", "stretches: [{length: 3 km, sharp stones: some}]",
         "stretches: [{length: 3 km, colour: red}]", "stretches: [{length: 03 km}]"})
     void aWrongCourseIsRefusedByReaderAndSchema(String text) throws IOException {
@@ -252,7 +252,7 @@ class SchemasTest {
     @ParameterizedTest
     @ValueSource(strings = {"role: commute", "date: 9 May", "start: 7:30", "laps: 0", "forecast: {ground: icy}", "forecast: {wind: 3 m}",
         "forecast: {wind from: NNNW}", "support: [{water: yes}]", "support: [{at: 4 km}]", "rules: {tyre width: 45 mm}",
-        "rules: {lights: yes}", "day: x", "forecast: {or: wet}", "forecast: {or: {or: {ground: wet}}}", "cut-offs: [{at: 3 km}]",
+        "rules: {lights: yes}", "day: x", "forecast: {or: wet}", "forecast: {or: {or: {going: wet}}}", "cut-offs: [{at: 3 km}]",
         "cut-offs: [{within: 3 h}]", "pumped at: home", "time to change: {tyres: soon}", "time to change: {soup: 3 min}"})
     void aWrongEventIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("event", text);

@@ -237,10 +237,10 @@ class SheetReaderTest {
         "{hottest temperature: over 200 F} | No value of hottest temperature is over 200 F: it goes from -110 C to 70 C.",
         "{distance: at least 6000 km} | No value of distance is at least 6000 km: it goes from 0.0 km to 5000.0 km.",
         "{laps: between 200 and 300} | No value of laps is between 200 and 300: it goes from 1 to 100.",
-        "{any stretch: {drop height: over 20 m}} | No value of drop height is over 20 m: it goes from 0.00 m to 5.00 m.",
+        "{any stretch: {ledge height: over 20 m}} | No value of ledge height is over 20 m: it goes from 0.00 m to 5.00 m.",
         "{share of course: {where: {sand: yes}, is: over 120 %}} | No value of share of course is over 120 %: it goes from 0 % to 100 %.",
-        "{hardest technical grade: over 6} | No value of hardest technical grade is over 6: it goes from 0.0 to 6.0.",
-        "{any stretch: {surface: asphalt, rise: over 3000 m, length: under 2 km}} | No stretch climbs more than it is long."})
+        "{hardest mtb:scale: over 6} | No value of hardest mtb:scale is over 6: it goes from 0.0 to 6.0.",
+        "{any stretch: {surface: asphalt, ascent: over 3000 m, length: under 2 km}} | No stretch climbs more than it is long."})
     void aTestThatNoDayCanMeet(String when, String mend) {
         assertThat(only(when, "{lubricant: prefer wet}")).endsWith("a test that can hold\n    " + mend);
     }
@@ -272,14 +272,14 @@ class SheetReaderTest {
     @Test
     void aStretchOfNoGround() {
         assertThat(only("{any stretch: {length: over 1 km}}", "{lubricant: prefer wet}")).isEqualTo(
-                "any stretch: found no condition on the ground of a stretch, expected at least one besides length, rise and drop\n"
+                "any stretch: found no condition on the ground of a stretch, expected at least one besides length, ascent and descent\n"
                         + "    For the whole course, test distance, ascent or descent.");
     }
 
     @Test
     void anUnknownPropertyOfAStretch() {
         assertThat(only("{no stretch: {sharp stone: yes}}", "{lubricant: prefer wet}"))
-                .startsWith("no stretch: found \"sharp stone\", expected one of: length, rise, drop,")
+                .startsWith("no stretch: found \"sharp stone\", expected one of: length, ascent, descent,")
                 .endsWith("\n    Did you mean \"sharp stones\"?");
     }
 
@@ -287,7 +287,7 @@ class SheetReaderTest {
     void aShareOfLengths() {
         assertThat(only("{share of course: {where: {surface: sand, length: over 1 km}, is: over 10 %}}", "{lubricant: prefer wet}"))
                 .isEqualTo("share of course: found length, expected conditions on each stretch alone\n"
-                        + "    Length, rise and drop are for \"any stretch:\" and \"no stretch:\".");
+                        + "    Length, ascent and descent are for \"any stretch:\" and \"no stretch:\".");
     }
 
     @Test

@@ -28,8 +28,8 @@ class SituationReaderTest {
     @CsvSource(delimiter = '|', value = {"rider mass: 900 kg | rider mass: found \"900 kg\", expected between 30.0 kg and 200.0 kg",
         "hours: -3:00 h | hours: found \"-3:00 h\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
         "hours: -3 h | hours: found \"-3 h\", expected between 0:00 h and 3000:00 h", "roughness: 9.5 | roughness: found \"9.5\", expected between smooth (0.0) and severe (5.0)",
-        "stretches: [{length: 1 m, rise: 3000 m}] | stretches: found 3000 m up and down in 0.00 km, expected less climbing and descending than it is long",
-        "stretches: [{length: 2 km, drop height: 30 m}] | drop height: found \"30 m\", expected between 0.00 m and 5.00 m",
+        "stretches: [{length: 1 m, ascent: 3000 m}] | stretches: found 3000 m up and down in 0.00 km, expected less climbing and descending than it is long",
+        "stretches: [{length: 2 km, ledge height: 30 m}] | ledge height: found \"30 m\", expected between 0.00 m and 5.00 m",
         "date: 9999-05-09 | date: found \"9999-05-09\", expected a day of the calendar such as 2026-05-09",
         "front reference pressure: 2.1 bar | front reference pressure: found what follows from decisions, expected what it follows from"})
     void nonsenseIsRefused(String facts, String message) {
@@ -50,7 +50,7 @@ class SituationReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"rider mass: 30 kg", "roughness: severe", "stretches: [{length: 20 m, rise: 12 m}]", "highest point: -420 m", "coldest temperature: -30 C",
+    @ValueSource(strings = {"rider mass: 30 kg", "roughness: severe", "stretches: [{length: 20 m, ascent: 12 m}]", "highest point: -420 m", "coldest temperature: -30 C",
         "decided: {fork travel: 10 mm}"})
     void whatThereIsIsTaken(String facts) {
         assertThat(said(facts).stream().filter(text -> !text.contains("\"severe\""))).isEmpty();

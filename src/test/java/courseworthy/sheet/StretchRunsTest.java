@@ -107,14 +107,14 @@ class StretchRunsTest {
             List<StretchFacts> whole = new ArrayList<>();
             List<StretchFacts> cut = new ArrayList<>();
             for (StretchFacts facts : stretches(chance)) {
-                StretchFacts again = with(facts, facts.get(StretchMeasure.LENGTH), facts.get(StretchMeasure.RISE));
+                StretchFacts again = with(facts, facts.get(StretchMeasure.LENGTH), facts.get(StretchMeasure.ASCENT));
                 long firstLength = chance.nextLong(facts.get(StretchMeasure.LENGTH) + 1);
-                boolean risen = facts.get(StretchMeasure.RISE) != StretchFacts.UNKNOWN;
-                long firstRise = risen ? chance.nextLong(facts.get(StretchMeasure.RISE) + 1) : StretchFacts.UNKNOWN;
+                boolean risen = facts.get(StretchMeasure.ASCENT) != StretchFacts.UNKNOWN;
+                long firstRise = risen ? chance.nextLong(facts.get(StretchMeasure.ASCENT) + 1) : StretchFacts.UNKNOWN;
                 whole.add(again);
                 cut.add(with(facts, firstLength, firstRise));
                 cut.add(with(facts, facts.get(StretchMeasure.LENGTH) - firstLength,
-                        risen ? facts.get(StretchMeasure.RISE) - firstRise : StretchFacts.UNKNOWN));
+                        risen ? facts.get(StretchMeasure.ASCENT) - firstRise : StretchFacts.UNKNOWN));
             }
             assertThat(StretchRuns.any(set, cut)).as("trial " + i).isEqualTo(StretchRuns.any(set, whole));
         }
@@ -124,7 +124,7 @@ class StretchRunsTest {
         Map<StretchMeasure, Long> known = new EnumMap<>(StretchMeasure.class);
         known.put(StretchMeasure.LENGTH, length);
         if (rise != StretchFacts.UNKNOWN) {
-            known.put(StretchMeasure.RISE, rise);
+            known.put(StretchMeasure.ASCENT, rise);
         }
         for (StretchMeasure measure : List.of(StretchMeasure.SHARP_STONES, StretchMeasure.SAND)) {
             if (facts.get(measure) != StretchFacts.UNKNOWN) {
@@ -139,7 +139,7 @@ class StretchRunsTest {
         if (chance.nextBoolean()) {
             tests.add(new StretchConditions.One(StretchMeasure.SAND, new ValueTest.Among(List.of(0L)), "no"));
         }
-        for (StretchMeasure sum : List.of(StretchMeasure.LENGTH, StretchMeasure.RISE)) {
+        for (StretchMeasure sum : List.of(StretchMeasure.LENGTH, StretchMeasure.ASCENT)) {
             long at = chance.nextInt(12);
             switch (chance.nextInt(4)) {
                 case 0 -> tests.add(new StretchConditions.One(sum, new ValueTest.Within(at, Long.MAX_VALUE), "at least"));
@@ -159,7 +159,7 @@ class StretchRunsTest {
             Map<StretchMeasure, Long> known = new EnumMap<>(StretchMeasure.class);
             known.put(StretchMeasure.LENGTH, (long) chance.nextInt(6));
             if (chance.nextInt(5) > 0) {
-                known.put(StretchMeasure.RISE, (long) chance.nextInt(6));
+                known.put(StretchMeasure.ASCENT, (long) chance.nextInt(6));
             }
             if (kind % 3 < 2) {
                 known.put(StretchMeasure.SHARP_STONES, (long) (kind % 3));
@@ -219,9 +219,9 @@ class StretchRunsTest {
             boolean open = false;
             for (int i = from; i < stretches.size() && set.on(stretches.get(i)) == Truth.TRUE; i++) {
                 length += stretches.get(i).get(StretchMeasure.LENGTH);
-                boolean unknown = stretches.get(i).get(StretchMeasure.RISE) == StretchFacts.UNKNOWN;
+                boolean unknown = stretches.get(i).get(StretchMeasure.ASCENT) == StretchFacts.UNKNOWN;
                 open |= unknown;
-                rise += unknown ? 0 : stretches.get(i).get(StretchMeasure.RISE);
+                rise += unknown ? 0 : stretches.get(i).get(StretchMeasure.ASCENT);
             }
             boolean any = false;
             boolean all = true;
@@ -240,7 +240,7 @@ class StretchRunsTest {
     private static boolean satisfied(StretchConditions set, long length, long rise) {
         for (StretchConditions.One one : set.tests()) {
             if (one.measure() == StretchMeasure.LENGTH && !one.test().holds(length)
-                    || one.measure() == StretchMeasure.RISE && !one.test().holds(rise)) {
+                    || one.measure() == StretchMeasure.ASCENT && !one.test().holds(rise)) {
                 return false;
             }
         }

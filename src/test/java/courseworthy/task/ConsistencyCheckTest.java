@@ -23,7 +23,7 @@ class ConsistencyCheckTest {
 
     private Faults with(String event) throws IOException {
         Faults faults = new Faults();
-        Course course = CourseReader.read(Files.writeString(folder.resolve("c.yaml"), "stretches: [{length: 80 km, rise: 900 m}]\n"), "c.yaml", null, faults);
+        Course course = CourseReader.read(Files.writeString(folder.resolve("c.yaml"), "stretches: [{length: 80 km, ascent: 900 m}]\n"), "c.yaml", null, faults);
         Event day = EventReader.read(Files.writeString(folder.resolve("e.yaml"), event + "\n"), "e.yaml", faults);
         ConsistencyCheck.check(course, day, faults);
         return faults;
@@ -50,9 +50,9 @@ class ConsistencyCheckTest {
 
     @Test
     void aCutOffThatNobodyMeetsIsRefused() throws IOException {
-        assertThat(said(with("name: short\nlaps: 1\ncut-off: 1:00 h").faults())).containsExactly("e.yaml:3: cut-off: found 80.0 km in 60 min, expected a time that can be ridden\n"
-                + "    Check cut-off, laps and course.");
-        assertThat(with("cut-off: 3:00 h").faults()).isEmpty();
+        assertThat(said(with("name: short\nlaps: 1\ntime limit: 1:00 h").faults())).containsExactly("e.yaml:3: time limit: found 80.0 km in 60 min, expected a time that can be ridden\n"
+                + "    Check time limit, laps and course.");
+        assertThat(with("time limit: 3:00 h").faults()).isEmpty();
     }
 
     /** A profile of stretches tells no height above the sea; a track does. */

@@ -291,7 +291,7 @@ class ShownFindingsTest {
                     "between 2026-06-15 and 2026-12-31");
             case 7 -> "none of: [{" + plain() + "}" + (chance.nextBoolean() ? ", {" + plain() + "}]" : "]");
             case 8 -> "any of: [{" + plain() + "}, {" + plain() + "}]";
-            case 9 -> "drop height: over " + one("0.1", "0.5", "1.0") + " m";
+            case 9 -> "ledge height: over " + one("0.1", "0.5", "1.0") + " m";
             default -> plain();
         };
     }
@@ -305,7 +305,7 @@ class ShownFindingsTest {
         String says = switch (topic) {
             case "plugs" -> one("prefer ", "prefer ", "at least ", "at most ") + one("1", "3", "5");
             case "front tyre casing" -> one("prefer ", "at least ", "at most ") + one("light", "reinforced", "heavy");
-            case "fork travel" -> one("prefer 100 mm", "prefer 140 mm", "at most 0.9 x fork travel limit");
+            case "fork travel" -> one("prefer 100 mm", "prefer 140 mm", "at most 0.9 x most fork travel");
             case "front tyre pressure" -> one("prefer 1.05 x front reference pressure", "at least 2 bar", "prefer 1.8 bar");
             default -> one("prefer dry", "prefer wet", "rule out wet");
         };

@@ -152,7 +152,7 @@ public final class WorkshopGenerator {
         return switch (detail) {
             case MASS -> (100 + random.nextInt(900)) / 1000.0;
             case MASS_LIMIT, RIDER_LIMIT -> pick(130.0, 85.0);
-            case DROP_LIMIT -> pick(0.6, 0.1);
+            case LEDGE_LIMIT -> pick(0.6, 0.1);
             case HEAD_ANGLE -> pick(68.0, 66.0);
             case SEAT_ANGLE -> 75.0;
             case STEM_ANGLE -> pick(-6.0, -17.0);

@@ -30,8 +30,8 @@ class CadenceAnalysisTest {
     private static final String HILL = """
             name: One Hill
             stretches:
-              - {length: 10 km, rise: 700 m, drop: 0 m, surface: asphalt, smoothness: excellent}
-              - {length: 10 km, rise: 0 m, drop: 700 m, surface: asphalt, smoothness: excellent}
+              - {length: 10 km, ascent: 700 m, descent: 0 m, surface: asphalt, smoothness: excellent}
+              - {length: 10 km, ascent: 0 m, descent: 700 m, surface: asphalt, smoothness: excellent}
             """;
     private static final String ALONE = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\n";
 
@@ -109,7 +109,7 @@ class CadenceAnalysisTest {
     /** On a level road in a group 20 km long: the cost by hand, from the power balance at the group's drag and the gear's top speed. */
     @Test
     void spinningOutInAGroupCostsWhatTheSpeedsSay() {
-        Demands demands = RideFixture.demands(folder, "name: Flat\nstretches: [{length: 20 km, rise: 0 m, drop: 0 m, surface: asphalt, smoothness: excellent}]",
+        Demands demands = RideFixture.demands(folder, "name: Flat\nstretches: [{length: 20 km, ascent: 0 m, descent: 0 m, surface: asphalt, smoothness: excellent}]",
                 RIDER, ALONE);
         RideEstimate estimate = demands.estimated().estimate();
         CadenceAnalysis turning = new CadenceAnalysis(demands, wheel());

@@ -25,12 +25,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DayOutlookTest {
 
     private static final String GRAVEL = "name: Farm Roads\nstart height: 300 m\nstretches:\n"
-            + "  - {length: 60 km, rise: 500 m, drop: 500 m, surface: fine_gravel, smoothness: intermediate}\n";
-    private static final String ROAD = "name: Lanes\nstretches:\n  - {length: 60 km, rise: 500 m, drop: 500 m, surface: asphalt, smoothness: excellent}\n";
+            + "  - {length: 60 km, ascent: 500 m, descent: 500 m, surface: fine_gravel, smoothness: intermediate}\n";
+    private static final String ROAD = "name: Lanes\nstretches:\n  - {length: 60 km, ascent: 500 m, descent: 500 m, surface: asphalt, smoothness: excellent}\n";
     private static final String TRAIL = "name: Woods\nstretches:\n"
-            + "  - {length: 40 km, rise: 900 m, drop: 900 m, surface: ground, smoothness: horrible, mtb:scale: 2}\n";
+            + "  - {length: 40 km, ascent: 900 m, descent: 900 m, surface: ground, smoothness: horrible, mtb:scale: 2}\n";
     private static final String RIDER = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: %s, %s}\n";
-    private static final String DAY = "name: A Day\nrole: race\nstart: 08:00\naim: time\nforecast: {low: 10 C, high: 20 C, ground: dry}\n";
+    private static final String DAY = "name: A Day\nrole: race\nstart: 08:00\naim: time\nforecast: {low: 10 C, high: 20 C, going: dry}\n";
     private static final double BAR = 1e5;
 
     @TempDir
@@ -58,9 +58,9 @@ class DayOutlookTest {
         assertThat(warm.start()).isEqualTo(same.start());
     }
 
-    /** Never over the lower marking nor, without hooks, over 5 bar (ISO 4210-1, 2.27; ETRTO), wherever it is pumped. */
+    /** Never over the lower marked pressure nor, without hooks, over 5 bar (ISO 4210-1, 2.27; ETRTO), wherever it is pumped. */
     @ParameterizedTest
-    @CsvSource({"'tyre marking: 2.0 bar, rim marking: 1.9 bar', 1.9", "'tyre marking: 6 bar, rim marking: 6 bar, hookless: yes', 5",
+    @CsvSource({"'marked tyre pressure: 2.0 bar, marked rim pressure: 1.9 bar', 1.9", "'marked tyre pressure: 6 bar, marked rim pressure: 6 bar, hookless: yes', 5",
         "'hookless: yes', 5"})
     void noLimitIsEverExceeded(String bike, double most) {
         for (String course : most < 2 ? List.of(GRAVEL) : List.of(GRAVEL, ROAD)) {
@@ -81,7 +81,7 @@ class DayOutlookTest {
     /** Narrow tyres on a marking below their floor: no pressure is told rather than one that is over the limit. */
     @Test
     void noPressureIsToldWhereNoneIsSafe() {
-        PressureSettings pressures = outlook(CallFixture.call(folder, ROAD, rider("road", "tyre marking: 1.9 bar, rim marking: 1.9 bar, tyre clearance: 28 mm"), DAY))
+        PressureSettings pressures = outlook(CallFixture.call(folder, ROAD, rider("road", "marked tyre pressure: 1.9 bar, marked rim pressure: 1.9 bar, tyre clearance: 28 mm"), DAY))
                 .pressures();
         assertThat(pressures.front()).isNull();
         assertThat(pressures.rear()).isNull();
@@ -93,7 +93,7 @@ class DayOutlookTest {
      */
     @Test
     void whatHeatMakesOfItIsTold() {
-        String bike = rider("gravel", "tyre marking: 1.9 bar, rim marking: 1.9 bar, tyre clearance: 40 mm");
+        String bike = rider("gravel", "marked tyre pressure: 1.9 bar, marked rim pressure: 1.9 bar, tyre clearance: 40 mm");
         Call call = CallFixture.call(folder, GRAVEL, bike, DAY.replace("high: 20 C", "high: 30 C"));
         TyreSetting tyre = outlook(call).pressures().rear();
         double hottest = Measure.HOTTEST_TEMPERATURE.scale().resolution().shown(call.demands().get(Measure.HOTTEST_TEMPERATURE).mid());
@@ -109,7 +109,7 @@ class DayOutlookTest {
     void aPressureInAnotherTyreNamesTheTyre() {
         String mud = TRAIL.replace("mtb:scale: 2}", "mtb:scale: 2, mud when wet: yes}");
         Call dry = CallFixture.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY);
-        Call wet = CallFixture.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY.replace("ground: dry", "ground: wet"));
+        Call wet = CallFixture.call(folder, mud, rider("cross-country hardtail", "mass: 11 kg"), DAY.replace("going: dry", "going: wet"));
         Topic pressure = Topics.FRONT_TYRE_PRESSURE;
         String narrow = wet.on(Topics.FRONT_TYRE_WIDTH).text();
         assertThat(narrow).isNotEqualTo(dry.on(Topics.FRONT_TYRE_WIDTH).text());
@@ -124,7 +124,7 @@ class DayOutlookTest {
     void wetPressureIsThatOfAWetDay(String kind) {
         String course = kind.equals("road") ? ROAD : GRAVEL;
         TyreSetting tyre = outlook(CallFixture.call(folder, course, rider(kind, "mass: 9 kg"), DAY)).pressures().rear();
-        Call wet = CallFixture.call(folder, course, rider(kind, "mass: 9 kg"), DAY.replace("ground: dry", "ground: wet"));
+        Call wet = CallFixture.call(folder, course, rider(kind, "mass: 9 kg"), DAY.replace("going: dry", "going: wet"));
         Long pressure = wet.on(Topics.REAR_TYRE_PRESSURE).value();
         assertThat(tyre.wet()).isNotNull();
         assertThat(tyre.wet()).isCloseTo(Topics.REAR_TYRE_PRESSURE.resolution().base(pressure), within(1.0));

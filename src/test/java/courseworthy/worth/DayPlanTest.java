@@ -27,10 +27,10 @@ class DayPlanTest {
             latitude: 47 deg
             longitude: 9 deg
             stretches:
-              - {length: 20 km, rise: 60 m, drop: 0 m, surface: asphalt, smoothness: good}
-              - {length: 8 km, rise: 480 m, drop: 0 m, surface: gravel, smoothness: intermediate}
-              - {length: 8 km, rise: 0 m, drop: 480 m, surface: gravel, smoothness: intermediate}
-              - {length: 20 km, rise: 0 m, drop: 60 m, surface: asphalt, smoothness: good}
+              - {length: 20 km, ascent: 60 m, descent: 0 m, surface: asphalt, smoothness: good}
+              - {length: 8 km, ascent: 480 m, descent: 0 m, surface: gravel, smoothness: intermediate}
+              - {length: 8 km, ascent: 0 m, descent: 480 m, surface: gravel, smoothness: intermediate}
+              - {length: 20 km, ascent: 0 m, descent: 60 m, surface: asphalt, smoothness: good}
             """;
     private static final String RIDER = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: gravel, mass: 9 kg}\n";
     private static final String DAY = """
@@ -42,7 +42,7 @@ class DayPlanTest {
             aim: time
             laps: 2
             group share: 0 %
-            forecast: {low: 10 C, high: 30 C, ground: dry}
+            forecast: {low: 10 C, high: 30 C, going: dry}
             support:
               - {at: 28 km, water: yes, food: yes}
               - {at: 84 km, water: yes}
@@ -149,8 +149,8 @@ class DayPlanTest {
      */
     @Test
     void walkingCostsEnergyAndNoPowerAtThePedals() {
-        String wall = COURSE.replace("{length: 8 km, rise: 480 m, drop: 0 m, surface: gravel, smoothness: intermediate}",
-                "{length: 3 km, rise: 900 m, drop: 0 m, surface: gravel, smoothness: intermediate}");
+        String wall = COURSE.replace("{length: 8 km, ascent: 480 m, descent: 0 m, surface: gravel, smoothness: intermediate}",
+                "{length: 3 km, ascent: 900 m, descent: 0 m, surface: gravel, smoothness: intermediate}");
         Call call = CallFixture.call(folder, wall, RIDER, DAY.replace("laps: 2", "laps: 1"));
         RideEstimate estimate = call.demands().estimated().estimate();
         DayPlan plan = DayPlan.of(call);
@@ -169,7 +169,7 @@ class DayPlanTest {
     @Test
     void noSplitIsSurerThanThePaceOfTheStart() {
         assertSplitsAreNotTooSure(DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)));
-        String walk = COURSE.replace("rise: 60 m", "rise: 9000 m").replace("surface: asphalt, smoothness: good", "surface: sand");
+        String walk = COURSE.replace("ascent: 60 m", "ascent: 9000 m").replace("surface: asphalt, smoothness: good", "surface: sand");
         assertSplitsAreNotTooSure(DayPlan.of(CallFixture.call(folder, walk, RIDER, DAY)));
     }
 
@@ -212,7 +212,7 @@ class DayPlanTest {
 
     @Test
     void latestTimesStandInTheirPlace() {
-        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY.replace("laps: 2", "laps: 2\ncut-off: 9 h\ncut-offs: [{at: 56 km, by: 12:00}, "
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY.replace("laps: 2", "laps: 2\ntime limit: 9 h\ncut-offs: [{at: 56 km, by: 12:00}, "
                 + "{at: 200 km, within: 9 h}]")));
         Split split = plan.splits().stream().filter(each -> each.kind() == Kind.CUT_OFF).findFirst().orElseThrow();
         assertThat(split.at()).isEqualTo(56_000);

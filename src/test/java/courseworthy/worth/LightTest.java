@@ -19,7 +19,7 @@ class LightTest {
             latitude: 46 deg
             longitude: 7 deg
             stretches:
-              - {length: 60 km, rise: 300 m, drop: 300 m, surface: compacted, smoothness: good}
+              - {length: 60 km, ascent: 300 m, descent: 300 m, surface: compacted, smoothness: good}
             """;
     private static final String RIDER = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: gravel, mass: 9 kg}\n";
 
@@ -29,7 +29,7 @@ class LightTest {
     private Call call(int minutes) {
         return CallFixture.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-06-21\nstart: " + (minutes < 600 ? "0" : "") + minutes / 60
                 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60 + "\nutc offset: +02:00\naim: time\ngroup share: 0 %\n"
-                + "forecast: {low: 17 C, high: 27 C, ground: dry}\nsupport: none\n");
+                + "forecast: {low: 17 C, high: 27 C, going: dry}\nsupport: none\n");
     }
 
     private static long value(Call call, String topic) {

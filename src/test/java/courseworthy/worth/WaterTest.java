@@ -24,7 +24,7 @@ class WaterTest {
             latitude: 40 deg
             longitude: 20 deg
             stretches:
-              - {length: 100 km, rise: 600 m, drop: 600 m, surface: compacted, smoothness: good}
+              - {length: 100 km, ascent: 600 m, descent: 600 m, surface: compacted, smoothness: good}
             """;
     private static final String RIDER = "name: Alex\nmass: 70 kg\npower: 215 W\nheld for: 1:00 h\nbike: {kind: gravel, mass: 9 kg}\n";
 
@@ -33,7 +33,7 @@ class WaterTest {
 
     private Call call(String rider, double low, double high, String support) {
         return CallFixture.call(folder, COURSE, rider, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nutc offset: +02:00\naim: time\n"
-                + "group share: 0 %\nforecast: {low: " + low + " C, high: " + high + " C, ground: dry}\nsupport: " + support + "\n");
+                + "group share: 0 %\nforecast: {low: " + low + " C, high: " + high + " C, going: dry}\nsupport: " + support + "\n");
     }
 
     private static double litres(Call call, Measure measure) {

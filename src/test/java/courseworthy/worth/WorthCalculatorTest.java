@@ -33,7 +33,7 @@ class WorthCalculatorTest {
             tube stop: 8 min
             bike: {kind: gravel, mass: 9 kg}
             """;
-    private static final String ALONE = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {ground: dry, wind: 0 m/s}\nrules: {aero extensions: allowed}\n";
+    private static final String ALONE = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {going: dry, wind: 0 m/s}\nrules: {aero extensions: allowed}\n";
 
     @TempDir
     private Path folder;
@@ -65,7 +65,7 @@ class WorthCalculatorTest {
      */
     @Test
     void massOverARideUpAHill() {
-        Demands demands = demands("  - {length: 12 km, rise: 960 m, drop: 0 m, surface: asphalt, smoothness: good}\n", RIDER);
+        Demands demands = demands("  - {length: 12 km, ascent: 960 m, descent: 0 m, surface: asphalt, smoothness: good}\n", RIDER);
         RideEstimate estimate = demands.estimated().estimate();
         double share = Sensitivity.of(demands).perKilogram().mid() / estimate.trace().total();
         double byMass = 1 / estimate.basis().mass().mid();
@@ -75,7 +75,7 @@ class WorthCalculatorTest {
     /** Ridden whole, each small change returns what the sensitivities say: they are linear (Martin et al. 1998, R² above 0.99). */
     @Test
     void smallChangesAddUp() {
-        Demands demands = demands("  - {length: 40 km, rise: 600 m, drop: 600 m, surface: gravel, smoothness: bad}\n", RIDER);
+        Demands demands = demands("  - {length: 40 km, ascent: 600 m, descent: 600 m, surface: gravel, smoothness: bad}\n", RIDER);
         Sensitivity sensitivity = Sensitivity.of(demands);
         double whole = demands.estimated().estimate().saved(RideChange.NONE.withMass(0.5).withDragFactor(0.97).withRolling(1.04)).mid();
         Effect effect = Effect.mass(0.5, 0.5, 0.5).and(Effect.drag(-0.03, -0.03, -0.03)).and(Effect.rolling(0.04, 0.04, 0.04));
@@ -127,7 +127,7 @@ class WorthCalculatorTest {
     /** The rider's own cost of a stop goes before what is assumed, and is exact. */
     @Test
     void stopsCostWhatTheRiderSays() {
-        Demands demands = demands("  - {length: 60 km, rise: 900 m, drop: 900 m, surface: gravel, smoothness: bad, sharp stones: yes}\n", RIDER);
+        Demands demands = demands("  - {length: 60 km, ascent: 900 m, descent: 900 m, surface: gravel, smoothness: bad, sharp stones: yes}\n", RIDER);
         Worth worth = worths(demands).on(Topics.REAR_TYRE_CASING);
         List<BreakEven> evens = worth.best().breakEvens().isEmpty() ? worth.alternatives().get(0).breakEvens() : worth.best().breakEvens();
         assertThat(evens).extracting(BreakEven::stop).contains("plug stop", "tube stop").doesNotContain("tube stop that loses the group");
@@ -144,14 +144,14 @@ class WorthCalculatorTest {
      */
     @Test
     void extensionsReturnMinutes() {
-        Demands fifty = demands("  - {length: 50 mi, rise: 0 m, drop: 0 m, surface: compacted, smoothness: intermediate}\n", RIDER);
+        Demands fifty = demands("  - {length: 50 mi, ascent: 0 m, descent: 0 m, surface: compacted, smoothness: intermediate}\n", RIDER);
         Extensions extensions = worths(fifty).extensions();
         Range whole = extensions.saved().times(1 / extensions.share().mid());
         assertThat(whole.high()).isBetween(12 * 60.0, 22 * 60.0);
         assertThat(whole.mid()).isBetween(8 * 60.0, 20 * 60.0);
-        Demands two = demands("  - {length: 80 mi, rise: 900 m, drop: 900 m, surface: fine_gravel, smoothness: intermediate}\n"
-                + "  - {length: 80 mi, rise: 900 m, drop: 900 m, surface: gravel, smoothness: bad}\n"
-                + "  - {length: 40 mi, rise: 200 m, drop: 200 m, surface: compacted, smoothness: good}\n", RIDER);
+        Demands two = demands("  - {length: 80 mi, ascent: 900 m, descent: 900 m, surface: fine_gravel, smoothness: intermediate}\n"
+                + "  - {length: 80 mi, ascent: 900 m, descent: 900 m, surface: gravel, smoothness: bad}\n"
+                + "  - {length: 40 mi, ascent: 200 m, descent: 200 m, surface: compacted, smoothness: good}\n", RIDER);
         Extensions quarter = worths(two).extensions();
         assertThat(quarter.share().mid()).isBetween(0.2, 0.32);
         assertThat(quarter.saved().high()).isBetween(15 * 60.0, 40 * 60.0);
@@ -161,7 +161,7 @@ class WorthCalculatorTest {
     /** In a group all day there is nowhere to use them, and their mass costs a little. */
     @Test
     void noExtensionsInAGroup() {
-        Demands group = RideFixture.demands(folder, "name: C\nstretches: [{length: 80 km, rise: 300 m, drop: 300 m, surface: asphalt, smoothness: good}]", RIDER,
+        Demands group = RideFixture.demands(folder, "name: C\nstretches: [{length: 80 km, ascent: 300 m, descent: 300 m, surface: asphalt, smoothness: good}]", RIDER,
                 "name: Bunch\nrole: race\ngroup share: 100 %\nrules: {aero extensions: allowed}\n");
         Extensions extensions = worths(group).extensions();
         assertThat(extensions.share().high()).isZero();
@@ -198,7 +198,7 @@ class WorthCalculatorTest {
 
     @Test
     void nothingIsInventedForAPowerMeter() {
-        Worth worth = worths(demands("  - {length: 20 km, rise: 100 m, drop: 100 m, surface: asphalt}\n", RIDER)).on(Topics.POWER_METER);
+        Worth worth = worths(demands("  - {length: 20 km, ascent: 100 m, descent: 100 m, surface: asphalt}\n", RIDER)).on(Topics.POWER_METER);
         assertThat(worth.alternatives()).isEmpty();
         assertThat(worth.notes()).hasSize(1);
     }

@@ -53,8 +53,8 @@ public final class JsonDebrief {
         seconds("told_high_s", held.given().slow());
         truth("within", held.inTime());
         json.close();
-        weather("weather", held.debrief().weather().ground(), held.debrief().weather().low(), held.debrief().weather().high());
-        weather("weather_told", held.given().ground(), held.given().coldest(), held.given().hottest());
+        weather("weather", held.debrief().weather().going(), held.debrief().weather().low(), held.debrief().weather().high());
+        weather("weather_told", held.given().going(), held.given().coldest(), held.given().hottest());
         json.list("day");
         for (Line line : held.debrief().day()) {
             json.open();

@@ -1,0 +1,30 @@
+package courseworthy.problem;
+
+import java.util.Collection;
+import java.util.Map;
+
+/** Keys and measures that had another name in earlier versions, so that a file of that time is told the present one. */
+final class FormerKeys {
+
+    private static final Map<String, String> NOW = Map.ofEntries(
+            Map.entry("ground", "going"),
+            Map.entry("rise", "ascent"), Map.entry("drop", "descent"),
+            Map.entry("longest climb rise", "longest climb ascent"), Map.entry("last long climb rise", "last long climb ascent"),
+            Map.entry("drop height", "ledge height"), Map.entry("drop limit", "ledge limit"),
+            Map.entry("bike drop limit", "bike ledge limit"), Map.entry("drop above the mark", "ledge above the mark"),
+            Map.entry("technical grade", "mtb:scale"), Map.entry("hardest technical grade", "hardest mtb:scale"),
+            Map.entry("cut-off", "time limit"),
+            Map.entry("fork travel", "most fork travel"), Map.entry("fork travel limit", "most fork travel"),
+            Map.entry("rotor limit", "most rotor"),
+            Map.entry("tyre marking", "marked tyre pressure"), Map.entry("rim marking", "marked rim pressure"),
+            Map.entry("lower marking", "lower marked pressure"));
+
+    private FormerKeys() {
+    }
+
+    /** The present name of a key, where it is among those accepted; else empty. */
+    static String now(String former, Collection<String> accepted) {
+        String now = NOW.getOrDefault(former, "");
+        return accepted.contains(now) ? now : "";
+    }
+}
