@@ -83,7 +83,7 @@ public enum Measure {
             "Share of the course by length written to have stones that cut casings; unknown where no stretch says "
                     + "anything; a tenth of the ground that does not say counts at the high end"),
     MUD("mud", Holder.quantity(Unit.PERCENT, "1"), 0,
-            "Share of the course by length that is mud in the going forecast: mud always, what turns to mud in rain "
+            "Share of the course by length that is mud on the day: mud always, what turns to mud in rain "
                     + "when it is wet, half of that when it is damp"),
     SAND("sand", Holder.quantity(Unit.PERCENT, "1"), 0,
             "Share of the course by length in loose sand; a tenth of the ground that does not say counts at the high "

@@ -54,7 +54,7 @@ public final class CataloguePages {
 
     /** {@code front-tyre-width.md}. */
     private static String file(String name) {
-        return name.replace(' ', '-') + ".md";
+        return name.replace(' ', '-').replace(':', '-') + ".md";
     }
 
     private static Report first() {
