@@ -5,9 +5,9 @@ package courseworthy.fit;
  *
  * @param rider  rider without kit, kg
  * @param system rider, kit, water and bike, kg
- * @param drop   the highest ledge that must be ridden, m
+ * @param ledge  the highest ledge that must be ridden, m
  */
-public record BuildLoad(Double rider, Double system, Double drop) {
+public record BuildLoad(Double rider, Double system, Double ledge) {
 
     public static final BuildLoad UNKNOWN = new BuildLoad(null, null, null);
 }

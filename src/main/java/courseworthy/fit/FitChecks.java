@@ -106,10 +106,10 @@ public final class FitChecks {
         ALL.add(new Check("steerer-length", on(FORK, STEM, SPACERS), SPACERS,
                 (bike, load, p) -> CockpitFit.steererLength(p[0], p[1], p[2], bike)));
         add("marked-mass", (bike, load, p) -> LoadFit.bears(bike, load), List.of());
-        add("marked-category", (bike, load, p) -> LoadFit.drops(bike, load), List.of());
+        add("marked-category", (bike, load, p) -> LoadFit.ledges(bike, load), List.of());
         for (MountingPlace place : MountingPlace.values()) {
             add("marked-mass", (bike, load, p) -> LoadFit.bears(p[0], load), on(place));
-            add("marked-category", (bike, load, p) -> LoadFit.drops(p[0], load), on(place));
+            add("marked-category", (bike, load, p) -> LoadFit.ledges(p[0], load), on(place));
         }
     }
 

@@ -32,12 +32,12 @@ public final class LoadFit {
     }
 
     /** A ledge above the marked category is a limit; the category says no more than that. */
-    public static FitResult drops(Part part, BuildLoad load) {
+    public static FitResult ledges(Part part, BuildLoad load) {
         Double least = ledgeLimit(part);
-        if (load.drop() == null || least == null || load.drop() <= least + 1e-9) {
+        if (load.ledge() == null || least == null || load.ledge() <= least + 1e-9) {
             return FitResult.FITS;
         }
-        return FitResult.not("a ledge of " + Math.round(load.drop() * 100) + " cm is above what it is marked for (" + Math.round(least * 100) + " cm)");
+        return FitResult.not("a ledge of " + Math.round(load.ledge() * 100) + " cm is above what it is marked for (" + Math.round(least * 100) + " cm)");
     }
 
     /** The highest ledge a part is marked for, m, 5 without a bound; null where nothing is written. */

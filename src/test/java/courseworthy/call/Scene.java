@@ -40,8 +40,8 @@ final class Scene {
         private String text() {
             StringBuilder out = new StringBuilder();
             line(out, "  - length: %.3f km", km);
-            line(out, "    rise: %.1f m", rise);
-            line(out, "    drop: %.1f m", drop);
+            line(out, "    ascent: %.1f m", rise);
+            line(out, "    descent: %.1f m", drop);
             line(out, "    surface: %s", surface);
             // No deep sand is as even as a good surface.
             line(out, "    smoothness: %s", Smoothness.tags().get(Math.max(surface.equals("sand") ? 2 : 0, Math.min(6, smoothness))));
@@ -161,7 +161,7 @@ final class Scene {
         line(out, "laps: %d", laps);
         line(out, "aim: %s", aim);
         line(out, "group share: %d %%", group);
-        line(out, "forecast: {low: %d C, high: %d C, ground: %s, wind: 3 m/s}", low, high, ground);
+        line(out, "forecast: {low: %d C, high: %d C, going: %s, wind: 3 m/s}", low, high, ground);
         if (water.isEmpty()) {
             line(out, "support: none");
         } else {

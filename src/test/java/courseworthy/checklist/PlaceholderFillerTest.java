@@ -20,7 +20,7 @@ class PlaceholderFillerTest {
     void aBikeWithoutShock() {
         ExampleBrief example = new ExampleBrief();
         example.notApplicable("rear sag");
-        example.demand(Measure.LOWER_MARKING, 70, 70, 70);
+        example.demand(Measure.LOWER_MARKED_PRESSURE, 70, 70, 70);
         call = example.call();
     }
 
@@ -36,7 +36,7 @@ class PlaceholderFillerTest {
         "Front {front sag}; | Front 20 %",
         // A comma within a number is no end of a clause.
         "Rear {rear sag} of 1,000 strokes, clean | Clean",
-        "Not over {lower marking}, {front sag} | Not over 3.5 bar, 20 %",
+        "Not over {lower marked pressure}, {front sag} | Not over 3.5 bar, 20 %",
         "{rear sag} | ''",
         // Without names a text stays as it is written.
         "quiet, and dry, | quiet, and dry,"})
@@ -53,8 +53,8 @@ class PlaceholderFillerTest {
     @Test
     void aMeasureThatIsNotKnownLeavesItsClauseOut() {
         PlaceholderFiller filler = new PlaceholderFiller(new ExampleBrief().call(), Map.of());
-        assertThat(filler.fill("At most {lower marking}; gauge zeroed")).isEqualTo("Gauge zeroed");
-        assertThat(filler.applies("At most {lower marking}")).isFalse();
+        assertThat(filler.fill("At most {lower marked pressure}; gauge zeroed")).isEqualTo("Gauge zeroed");
+        assertThat(filler.applies("At most {lower marked pressure}")).isFalse();
         assertThat(filler.applies("At most {front sag}")).isTrue();
     }
 }

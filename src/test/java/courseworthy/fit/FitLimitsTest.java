@@ -199,11 +199,11 @@ class FitLimitsTest {
         assertThat(FitResult.unknown("").isTold()).isTrue();
     }
 
-    /** A drop of 1.20 m on what is marked for 1.20; in centimetres, as it is marked (EN 17406). */
+    /** A ledge of 1.20 m on what is marked for 1.20; in centimetres, as it is marked (EN 17406). */
     @Test
-    void dropsAreToldInCentimetres() {
-        Part bike = part(PartKind.BIKE, PartDetail.DROP_LIMIT, 1.2);
-        assertThat(LoadFit.drops(bike, new BuildLoad(null, null, 1.2)).fits()).isTrue();
-        assertThat(LoadFit.drops(bike, new BuildLoad(null, null, 1.5)).words()).isEqualTo("a drop of 150 cm is above what it is marked for (120 cm)");
+    void ledgesAreGivenInCentimetres() {
+        Part bike = part(PartKind.BIKE, PartDetail.LEDGE_LIMIT, 1.2);
+        assertThat(LoadFit.ledges(bike, new BuildLoad(null, null, 1.2)).fits()).isTrue();
+        assertThat(LoadFit.ledges(bike, new BuildLoad(null, null, 1.5)).words()).isEqualTo("a ledge of 150 cm is above what it is marked for (120 cm)");
     }
 }

@@ -80,7 +80,7 @@ class PartFitTest {
     @CsvSource({"EN 2, 0.15, true", "EN 2, 0.20, false", "EN 3, 0.60, true", "EN 3, 0.61, false", "EN 4, 1.20, true", "EN 4, 1.21, false",
         "ASTM 3, 0.61, true", "ASTM 4, 1.22, true", "ASTM 4, 1.23, false", "EN 5, 4, true", "ASTM 1, 0.05, false", "EN 6, 0.15, true"})
     void categories(String category, double drop, boolean fits) {
-        assertThat(LoadFit.drops(part(PartKind.BIKE, PartDetail.USE_CATEGORY, category), new BuildLoad(null, null, drop)).fits()).isEqualTo(fits);
+        assertThat(LoadFit.ledges(part(PartKind.BIKE, PartDetail.USE_CATEGORY, category), new BuildLoad(null, null, drop)).fits()).isEqualTo(fits);
     }
 
     /** Geometry: 20 mm more fork at 1020 mm/66 to 72 deg, 1150 mm/69 deg and 1250 mm/69 deg slackens by 1.03, 0.93 and 0.86 deg (within 0.05). */

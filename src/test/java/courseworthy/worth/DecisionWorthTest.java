@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What single decisions are worth, for calls written by hand: which other values stand beside them, what they return and which stops they risk. */
 class DecisionWorthTest {
 
-    private static final String COURSE = "name: Lanes\nstretches:\n  - {length: 40 km, rise: 400 m, drop: 400 m, surface: fine_gravel, smoothness: intermediate}\n";
+    private static final String COURSE = "name: Lanes\nstretches:\n  - {length: 40 km, ascent: 400 m, descent: 400 m, surface: fine_gravel, smoothness: intermediate}\n";
     private static final String RIDER = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nplug stop: 3 min\ntube stop: 8 min\nraces a year: 5\n"
             + "bike: {kind: gravel, mass: %s}\n";
-    private static final String ALONE = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {ground: dry, wind: 0 m/s}\n";
+    private static final String ALONE = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {going: dry, wind: 0 m/s}\n";
 
     @TempDir
     private static Path folder;
@@ -159,7 +159,7 @@ class DecisionWorthTest {
     /** A tube stop of 8 min in place of a plug stop of 3 costs 5 min more. */
     @Test
     void withoutAPlugATubeIsFitted() {
-        Demands hills = RideFixture.demands(folder, COURSE.replace("rise: 400 m, drop: 400 m", "rise: 3200 m, drop: 400 m"), RIDER.replace("%s", "9 kg"), ALONE);
+        Demands hills = RideFixture.demands(folder, COURSE.replace("ascent: 400 m, descent: 400 m", "ascent: 3200 m, descent: 400 m"), RIDER.replace("%s", "9 kg"), ALONE);
         Worth worth = new WorthCalculator(new HandMadeCall(hills).on("plugs", 2).call(), Sensitivity.of(hills)).on(Topics.of("plugs"));
         BreakEven even = worth.best().breakEvens().get(0);
         assertThat(even.stop()).isEqualTo("tube stop in place of a plug");

@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Which rings and cassettes are shown for gears that are decided by hand, found once more by going through the whole table of pairs. */
 class GearChoiceTest {
 
-    private static final String COURSE = "name: Hill\nstretches:\n  - {length: 10 km, rise: 600 m, drop: 0 m, surface: fine_gravel, smoothness: good}\n"
-            + "  - {length: 10 km, rise: 0 m, drop: 1200 m, surface: fine_gravel, smoothness: good}\n  - {length: 10 km, rise: 0 m, drop: 0 m, surface: asphalt}\n";
+    private static final String COURSE = "name: Hill\nstretches:\n  - {length: 10 km, ascent: 600 m, descent: 0 m, surface: fine_gravel, smoothness: good}\n"
+            + "  - {length: 10 km, ascent: 0 m, descent: 1200 m, surface: fine_gravel, smoothness: good}\n  - {length: 10 km, ascent: 0 m, descent: 0 m, surface: asphalt}\n";
     private static final String RIDER = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nclimbing cadence: 60 rpm\nhighest cadence: 100 rpm\nbike: {kind: gravel}\n";
 
     @TempDir

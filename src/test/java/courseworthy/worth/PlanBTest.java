@@ -29,11 +29,11 @@ class PlanBTest {
 
     @BeforeAll
     static void aDay() {
-        String course = "name: Lanes\nstretches: [{length: 10 km, rise: 0 m, drop: 0 m, surface: asphalt}]\n";
+        String course = "name: Lanes\nstretches: [{length: 10 km, ascent: 0 m, descent: 0 m, surface: asphalt}]\n";
         String rider = "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: cross-country full suspension}\n";
-        demands = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {ground: dry}\n");
-        written = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {ground: dry}\ntime to change: {tyres: 20 min, brakes: 90 min}\n");
-        wet = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {ground: wet}\n");
+        demands = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {going: dry}\n");
+        written = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {going: dry}\ntime to change: {tyres: 20 min, brakes: 90 min}\n");
+        wet = RideFixture.demands(folder, course, rider, "name: Day\nforecast: {going: wet}\n");
     }
 
     private static HandMadeCall call() {

@@ -28,9 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 class SetUpComparisonTest {
 
     private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
-    private static final String COURSE = "name: Farm Roads\nstretches:\n  - {length: 30 km, rise: 400 m, drop: 400 m, surface: fine_gravel, smoothness: intermediate}\n"
-            + "  - {length: 2 km, rise: 0 m, drop: 0 m, surface: sand}\n";
-    private static final String DAY = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {ground: dry, wind: 0 m/s, low: 12 C, high: 20 C}\nrules: {aero extensions: allowed}\n";
+    private static final String COURSE = "name: Farm Roads\nstretches:\n  - {length: 30 km, ascent: 400 m, descent: 400 m, surface: fine_gravel, smoothness: intermediate}\n"
+            + "  - {length: 2 km, ascent: 0 m, descent: 0 m, surface: sand}\n";
+    private static final String DAY = "name: Alone\nrole: race\naim: time\ngroup share: 0 %\nforecast: {going: dry, wind: 0 m/s, low: 12 C, high: 20 C}\nrules: {aero extensions: allowed}\n";
 
     @TempDir
     private static Path folder;
