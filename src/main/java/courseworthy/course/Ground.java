@@ -50,7 +50,7 @@ public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade,
         private Boolean sand;
         private Boolean mudWhenWet;
         private Integer waterCrossings;
-        private Double dropHeight;
+        private Double ledgeHeight;
         private Double turnsPerKm;
 
         private Builder() {
@@ -106,8 +106,8 @@ public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade,
             return this;
         }
 
-        public Builder dropHeight(Double value) {
-            dropHeight = value;
+        public Builder ledgeHeight(Double value) {
+            ledgeHeight = value;
             return this;
         }
 
@@ -118,7 +118,7 @@ public record Ground(Surface surface, Smoothness smoothness, Integer trackGrade,
 
         public Ground build() {
             return new Ground(surface, smoothness, trackGrade, mtbScale, sharpStones, ruts, roots, sand, mudWhenWet, waterCrossings,
-                    dropHeight, turnsPerKm);
+                    ledgeHeight, turnsPerKm);
         }
     }
 }

@@ -307,7 +307,7 @@ final class IndependentCheck {
             if (over) {
                 wrong.append("too heavy for ").append(part).append("; ");
             }
-            if (part.kind() != PartKind.SHOCK && part.has(PartDetail.USE_CATEGORY) && part.word(PartDetail.USE_CATEGORY).equals("EN 2") && load.drop() > 0.15 + 1e-6) {
+            if (part.kind() != PartKind.SHOCK && part.has(PartDetail.USE_CATEGORY) && part.word(PartDetail.USE_CATEGORY).equals("EN 2") && load.ledge() > 0.15 + 1e-6) {
                 wrong.append("drop too high for ").append(part).append("; ");
             }
         }

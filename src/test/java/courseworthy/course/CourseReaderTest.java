@@ -90,7 +90,7 @@ class CourseReaderTest {
         assertThat(course.notes()).isEmpty();
         assertThat(course.stretches().get(0)).isEqualTo(new Stretch(3218.688, 90.0, 10.0, 0.09, Ground.builder().surface(Surface.FINE_GRAVEL)
                 .smoothness(Smoothness.INTERMEDIATE).trackGrade(2).mtbScale(1 + 1.0 / 3).sharpStones(true).ruts(false).roots(true).sand(false)
-                .mudWhenWet(true).waterCrossings(2).dropHeight(0.3).turnsPerKm(4.5).build(), 7));
+                .mudWhenWet(true).waterCrossings(2).ledgeHeight(0.3).turnsPerKm(4.5).build(), 7));
         assertThat(course.stretches().get(1)).isEqualTo(new Stretch(10_000 - 3218.688, null, 80.0, null, Ground.UNKNOWN, 23));
         assertThat(course.line().absolute()).isTrue();
         assertThat(course.line().measured()).isFalse();

@@ -66,14 +66,14 @@ class PossibleGroundTest {
         Ground one = ground(Surface.GROUND, null, null, 1.0);
         Ground three = ground(Surface.GROUND, null, null, 3.0);
         Demands demands = demands(stretch(1, one), stretch(1, one, three));
-        assertThat(of(demands, Measure.TECHNICAL_GRADE)).isEqualTo("1.0 / 1.0 / 2.0");
-        assertThat(of(demands, Measure.HARDEST_TECHNICAL_GRADE)).isEqualTo("1.0 / 1.0 / 3.0");
+        assertThat(of(demands, Measure.MTB_SCALE)).isEqualTo("1.0 / 1.0 / 2.0");
+        assertThat(of(demands, Measure.HARDEST_MTB_SCALE)).isEqualTo("1.0 / 1.0 / 3.0");
     }
 
     /** Where nothing is known but what it may be, the grade stays unknown. */
     @Test
     void whatNobodyKnowsStaysUnknown() {
-        assertThat(of(demands(stretch(1, Ground.UNKNOWN, ground(Surface.GROUND, null, null, 3.0))), Measure.TECHNICAL_GRADE)).isEqualTo("unknown");
+        assertThat(of(demands(stretch(1, Ground.UNKNOWN, ground(Surface.GROUND, null, null, 3.0))), Measure.MTB_SCALE)).isEqualTo("unknown");
     }
 
     /** The time of a ride takes in what the ground may be. */

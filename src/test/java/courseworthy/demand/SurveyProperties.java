@@ -137,7 +137,7 @@ class SurveyProperties {
         return Ground.builder().surface(perhaps(List.of(Surface.values()))).smoothness(perhaps(List.of(Smoothness.values())))
                 .trackGrade(perhaps(List.of(1, 2, 3, 4, 5))).mtbScale(perhaps(List.of(0.0, 0.67, 1.0, 1.33, 2.0, 3.0, 5.0, 6.0)))
                 .sharpStones(perhapsYes()).ruts(perhapsYes()).roots(perhapsYes()).sand(perhapsYes()).mudWhenWet(perhapsYes())
-                .waterCrossings(perhaps(List.of(0, 1, 3))).dropHeight(perhaps(0, 2)).turnsPerKm(perhaps(0, 15)).build();
+                .waterCrossings(perhaps(List.of(0, 1, 3))).ledgeHeight(perhaps(0, 2)).turnsPerKm(perhaps(0, 15)).build();
     }
 
     private Course course() {

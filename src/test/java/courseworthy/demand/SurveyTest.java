@@ -36,7 +36,7 @@ class SurveyTest {
     private static Course course() {
         Ground sharp = Ground.builder().surface(Surface.GRAVEL).smoothness(Smoothness.BAD).sharpStones(true).waterCrossings(1).turnsPerKm(2.0)
                 .build();
-        Ground trail = Ground.builder().surface(Surface.DIRT).mtbScale(2.0).roots(true).mudWhenWet(true).waterCrossings(2).dropHeight(0.32)
+        Ground trail = Ground.builder().surface(Surface.DIRT).mtbScale(2.0).roots(true).mudWhenWet(true).waterCrossings(2).ledgeHeight(0.32)
                 .turnsPerKm(8.0).build();
         List<Stretch> stretches = List.of(stretch(2, 0, 0, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)), stretch(3, 150, 0, sharp),
                 stretch(1, 0, 0, ground(Surface.SAND)), stretch(2, 0, 150, trail), stretch(2, 0, 0, Ground.UNKNOWN));

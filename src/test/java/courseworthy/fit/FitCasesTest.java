@@ -135,14 +135,14 @@ class FitCasesTest {
     private static int loads(String rule, List<FitCase> cases, List<String> unseen) {
         Map<String, UnaryOperator<BuildLoad>> moves = new LinkedHashMap<>();
         if (cases.stream().anyMatch(each -> each.load().system() != null)) {
-            moves.put("system up", load -> new BuildLoad(load.rider(), plus(load.system(), 1), load.drop()));
-            moves.put("system down", load -> new BuildLoad(load.rider(), plus(load.system(), -1), load.drop()));
-            moves.put("rider up", load -> new BuildLoad(plus(load.rider(), 1), load.system(), load.drop()));
-            moves.put("rider down", load -> new BuildLoad(plus(load.rider(), -1), load.system(), load.drop()));
+            moves.put("system up", load -> new BuildLoad(load.rider(), plus(load.system(), 1), load.ledge()));
+            moves.put("system down", load -> new BuildLoad(load.rider(), plus(load.system(), -1), load.ledge()));
+            moves.put("rider up", load -> new BuildLoad(plus(load.rider(), 1), load.system(), load.ledge()));
+            moves.put("rider down", load -> new BuildLoad(plus(load.rider(), -1), load.system(), load.ledge()));
         }
-        if (cases.stream().anyMatch(each -> each.load().drop() != null)) {
-            moves.put("drop up", load -> new BuildLoad(load.rider(), load.system(), plus(load.drop(), 0.01)));
-            moves.put("drop down", load -> new BuildLoad(load.rider(), load.system(), plus(load.drop(), -0.01)));
+        if (cases.stream().anyMatch(each -> each.load().ledge() != null)) {
+            moves.put("ledge up", load -> new BuildLoad(load.rider(), load.system(), plus(load.ledge(), 0.01)));
+            moves.put("ledge down", load -> new BuildLoad(load.rider(), load.system(), plus(load.ledge(), -0.01)));
         }
         moves.forEach((name, move) -> {
             if (cases.stream().noneMatch(each -> sees(each, each.parts(), move.apply(each.load())))) {
