@@ -22,6 +22,7 @@ public final class Corridor {
     private final int cellWidth;
     private final long columns;
     private final LongSet cells = new LongSet();
+    private long lastPlace = -1;
     private int south = Integer.MAX_VALUE;
     private int north = Integer.MIN_VALUE;
     private int west = Integer.MAX_VALUE;
@@ -84,6 +85,11 @@ public final class Corridor {
 
     /** Marks all cells within the distance of a place, and one more on each side for what lies between two places. */
     private void place(double lat, double lon) {
+        long cell = row(e7(lat)) * columns + column(e7(lon));
+        if (cell == lastPlace) {
+            return;
+        }
+        lastPlace = cell;
         int reach = 1 + (int) Math.ceil(metres / DEGREE * E7 / cellHeight);
         int wide = 1 + (int) Math.ceil(metres / (DEGREE * cosine(Math.abs(lat) + 0.2)) * E7 / cellWidth);
         int row = row(e7(lat));
@@ -93,9 +99,9 @@ public final class Corridor {
                 cells.add((row + up) * columns + Math.floorMod(column + right, columns));
             }
         }
-        south = Math.min(south, e7(lat) - (reach + 1) * cellHeight);
-        north = Math.max(north, e7(lat) + (reach + 1) * cellHeight);
-        long margin = (wide + 1L) * cellWidth;
+        south = Math.min(south, e7(lat) - (reach + 2) * cellHeight);
+        north = Math.max(north, e7(lat) + (reach + 2) * cellHeight);
+        long margin = (wide + 2L) * cellWidth;
         boolean round = e7(lon) - margin < -1_800_000_000L || e7(lon) + margin > 1_800_000_000L;
         west = round ? Integer.MIN_VALUE : (int) Math.min(west, e7(lon) - margin);
         east = round ? Integer.MAX_VALUE : (int) Math.max(east, e7(lon) + margin);

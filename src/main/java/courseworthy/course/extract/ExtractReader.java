@@ -90,18 +90,20 @@ public final class ExtractReader {
         MapFileReader reader = reader(number, path);
         readers.add(reader);
         long size = Math.max(1, Files.size(path));
-        files.add(reader.read(new LongConsumer() {
-            private int told = -1;
+        LongConsumer told = new LongConsumer() {
+            private int last = -1;
 
             @Override
             public void accept(long bytes) {
                 int step = (int) (bytes * STEPS / size);
-                if (step > told) {
-                    told = step;
+                if (step > last) {
+                    last = step;
                     progress.at(number * STEPS + step, of * STEPS);
                 }
             }
-        }));
+        };
+        files.add(reader.read(told));
+        told.accept(size);
     }
 
     /** A reader for the format in which a file is, as its first bytes show. */

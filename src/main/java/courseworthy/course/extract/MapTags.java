@@ -32,13 +32,16 @@ final class MapTags {
     private static final Set<String> NO_WAY_TO_RIDE = Set.of("motorway", "motorway_link", "proposed", "planned", "construction", "abandoned",
             "razed", "demolished", "dismantled", "platform", "rest_area", "services", "bus_stop", "no", "none", "street_lamp", "emergency_bay");
 
+    /** Values of highway that say nothing of riding past a node. */
+    private static final Set<String> FURNITURE = Set.of("street_lamp", "bus_stop", "milestone", "speed_camera", "emergency_access_point");
+
     private MapTags() {
     }
 
     /** Whether a node with such tags is kept. */
     static boolean keepsNode(Map<String, String> tags) {
         for (String key : tags.keySet()) {
-            if (THAT_KEEP_A_NODE.contains(key)) {
+            if (THAT_KEEP_A_NODE.contains(key) && !(key.equals("highway") && FURNITURE.contains(tags.get(key)))) {
                 return true;
             }
         }

@@ -12,6 +12,9 @@ import java.util.function.LongConsumer;
 final class PbfReader implements MapFileReader {
 
     private static final int THREADS = 2;
+    /** Bytes that all blocks may inflate to: so many, and so many times the file; real extracts inflate to two or three times their size. */
+    private static final long MOST_INFLATED = 64L * 1024 * 1024;
+    private static final int MOST_RATIO = 20;
 
     private final int file;
     private final Path path;
@@ -24,6 +27,7 @@ final class PbfReader implements MapFileReader {
     private ExtractStream in;
     private boolean ended;
     private long blocks;
+    private long inflated;
     private boolean anyWay;
     private boolean anyData;
     /** The block with the first way; all nodes stand before it or in it. */
@@ -154,6 +158,10 @@ final class PbfReader implements MapFileReader {
             blob.inflate();
             block.read(blob, () -> nodesBefore(number, block.contents()));
             order.await(number);
+            inflated += blob.size();
+            if (inflated > MOST_INFLATED + MOST_RATIO * in.size()) {
+                throw RefusedExtract.damaged("blocks that inflate to more than " + MOST_RATIO + " times the file");
+            }
             add(number, blob.start(), block.contents());
         } else {
             if (blob.type() == Blob.Type.HEADER) {

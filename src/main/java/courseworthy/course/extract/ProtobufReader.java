@@ -90,7 +90,11 @@ final class ProtobufReader {
 
     /** Number of the next field, times eight, plus its wire type. */
     int key() {
-        return unsignedInt();
+        int key = unsignedInt();
+        if (key >>> 3 == 0) {
+            throw RefusedExtract.damaged("a field without a number");
+        }
+        return key;
     }
 
     /** Goes past a field whose bytes have their length before them, and returns where they start; they end at {@link #position}. */

@@ -168,6 +168,21 @@ class HostileExtractTest {
         assertThat(said(file)).isEqualTo("found a block of more bytes than the 33554432 that it says" + WHOLE);
     }
 
+    /** Blocks that each keep to the limits, of a field that nobody knows. */
+    @Test
+    void blocksThatInflateToTooMuch() {
+        byte[] unknown = new byte[33_554_432];
+        for (int i = 0; i < unknown.length; i += 2) {
+            unknown[i] = 15 << 3;
+        }
+        Fileformat.Blob blob = Fileformat.Blob.newBuilder().setRawSize(unknown.length).setZlibData(ByteString.copyFrom(PbfFile.deflated(unknown))).build();
+        PbfFile file = withHeader();
+        for (int i = 0; i < 10; i++) {
+            file.blob("OSMData", blob);
+        }
+        assertThat(said(file)).isEqualTo("found blocks that inflate to more than 20 times the file" + WHOLE);
+    }
+
     @Test
     void dataThatDoNotInflate() {
         Fileformat.Blob.Builder blob = Fileformat.Blob.newBuilder().setRawSize(1000);
@@ -238,8 +253,66 @@ class HostileExtractTest {
         longest[0] = (byte) (17 << 3 & 0x7F | 0x80);
         longest[1] = 1;
         assertThat(said(withHeader().block("OSMData", longest))).isEqualTo("found a number of more than 64 bits" + WHOLE);
+        assertThat(said(withHeader().block("OSMData", new byte[100]))).isEqualTo("found a field without a number" + WHOLE);
         assertThat(said(withHeader().block("OSMData", new byte[] {0x0F}))).isEqualTo("found a field of no known type" + WHOLE);
         assertThat(said(withHeader().block("OSMData", new byte[] {0x12, 2, 0x18, 0}))).isEqualTo("found a field of another type than the format's" + WHOLE);
+    }
+
+    private static byte[] field(int number, byte[] content) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(number << 3 | 2);
+        for (int left = content.length; ; left >>>= 7) {
+            out.write(left < 0x80 ? left : left & 0x7F | 0x80);
+            if (left < 0x80) {
+                break;
+            }
+        }
+        out.writeBytes(content);
+        return out.toByteArray();
+    }
+
+    private static byte[] repeated(int times, int... bytes) {
+        byte[] out = new byte[times * bytes.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = (byte) bytes[i % bytes.length];
+        }
+        return out;
+    }
+
+    private static byte[] joined(byte[]... parts) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        for (byte[] part : parts) {
+            out.writeBytes(part);
+        }
+        return out.toByteArray();
+    }
+
+    private static final byte[] TEXTS = field(1, joined(field(1, new byte[0]), field(1, "highway".getBytes(StandardCharsets.UTF_8)),
+            field(1, "track".getBytes(StandardCharsets.UTF_8))));
+
+    /** Nodes with ids one after the other, all at 0 N 0 E. */
+    private static byte[] nodesAtOnePlace(int count, byte[] tags) {
+        byte[] dense = joined(field(1, repeated(count, 2)), field(8, new byte[count]), field(9, new byte[count]), field(10, tags));
+        return joined(TEXTS, field(2, field(2, dense)));
+    }
+
+    /** More than any place on earth has: bounded by what lies near, so that a small file cannot fill the memory. */
+    @Test
+    void moreThanAMapHasNearATrack() {
+        int cells = corridor().cells();
+        String fewer = " near the track, expected fewer\n    Take another extract.";
+        int most = 2_000_000 + 100 * cells;
+        assertThat(said(withHeader().block("OSMData", nodesAtOnePlace(most + 1, new byte[0]))))
+                .isEqualTo("found more than " + most + " nodes" + fewer);
+        int tagged = 50_000 + 20 * cells;
+        assertThat(said(withHeader().block("OSMData", nodesAtOnePlace(tagged + 1, repeated(tagged + 1, 1, 2, 0)))))
+                .isEqualTo("found more than " + tagged + " crossings, fords and barriers" + fewer);
+        int ways = (2_000_000 + 300 * cells) / 33;
+        byte[] way = field(3, joined(new byte[] {8, 1}, field(2, new byte[] {1}), field(3, new byte[] {2}), field(8, new byte[] {2})));
+        byte[][] all = new byte[ways + 1][];
+        Arrays.fill(all, way);
+        assertThat(said(withHeader().block("OSMData", nodesAtOnePlace(3, new byte[0])).block("OSMData", joined(TEXTS, field(2, joined(all))))))
+                .isEqualTo("found more than " + ways + " ways with " + (ways + 1) + " nodes" + fewer);
     }
 
     private static byte[] gzip(byte[] content) {
