@@ -28,6 +28,33 @@ class DayTemperatureTest {
         assertThat(10 + 15 * DiurnalCurve.CAROLINA.at(hour, 6, 18)).isCloseTo(expected, within(0.05));
     }
 
+    /** Both once more as shares, by the papers' formulas worked out apart, sun from 6 to 18 h: mornings tell a and c, evenings c, nights b. */
+    @ParameterizedTest
+    @CsvSource({"7, 0.2269, 0.0483", "9, 0.5811, 0.3179", "16, 0.9137, 0.9509", "20, 0.4754, 0.5234", "22, 0.3277, 0.3783", "27, 0.1293, 0.1680"})
+    void bothAsShares(double hour, double colorado, double carolina) {
+        assertThat(DiurnalCurve.COLORADO.at(hour, 6, 18)).isCloseTo(colorado, within(0.0002));
+        assertThat(DiurnalCurve.CAROLINA.at(hour, 6, 18)).isCloseTo(carolina, within(0.0002));
+    }
+
+    /** The night's curve is led down to the lowest within its last hour: half an hour before it, to half of what it would be. */
+    @Test
+    void theNightIsLedDownWithinAnHour() {
+        double lowest = 30 - 0.17;
+        double before = DiurnalCurve.COLORADO.at(lowest - 1.001, 6, 18);
+        assertThat(DiurnalCurve.COLORADO.at(lowest - 0.5, 6, 18) / before).isCloseTo(0.5 * Math.exp(-2.20 * 0.5 / 11.83), within(0.002));
+        assertThat(DiurnalCurve.COLORADO.at(lowest - 1.5, 6, 18) / before).isCloseTo(Math.exp(2.20 * 0.5 / 11.83), within(0.002));
+    }
+
+    /** The curves were fitted to days of the middle latitudes: for daylight of 6 to 20 h they are used (judgement). */
+    @Test
+    void curvesAreForDaysOfSixToTwentyHours() {
+        assertThat(DiurnalCurve.fits(9, 15)).isTrue();
+        assertThat(DiurnalCurve.fits(9, 14.99)).isFalse();
+        assertThat(DiurnalCurve.fits(2, 22)).isTrue();
+        assertThat(DiurnalCurve.fits(2, 22.01)).isFalse();
+        assertThat(DiurnalCurve.fits(Double.NaN, 22)).isFalse();
+    }
+
     /** Campbell and Norman (1998). */
     @ParameterizedTest
     @CsvSource({"5, 0.030", "9, 0.424", "14, 0.997", "21, 0.319"})
