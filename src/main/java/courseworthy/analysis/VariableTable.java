@@ -2,7 +2,6 @@ package courseworthy.analysis;
 
 import courseworthy.demand.Measure;
 import courseworthy.sheet.Condition;
-import courseworthy.sheet.MeasureLimits;
 import courseworthy.sheet.OccasionCondition;
 import courseworthy.sheet.StretchConditions;
 import courseworthy.sheet.TestSubject;
@@ -42,7 +41,7 @@ final class VariableTable {
     Variable of(Measure measure) {
         Variable known = met.get(measure.written());
         TestSubject subject = TestSubject.of(measure);
-        return known != null ? known : add(measure.written(), measure.written(), subject, open(MeasureLimits.least(subject), MeasureLimits.most(subject)), measure);
+        return known != null ? known : add(measure.written(), measure.written(), subject, open(subject.scale().least(), subject.scale().most()), measure);
     }
 
     /** What is settled on a topic may lie outside what is sensible for it, where a bound asks for that. */

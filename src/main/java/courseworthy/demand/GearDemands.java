@@ -52,26 +52,41 @@ final class GearDemands {
     private final RideEstimate estimate;
     private final DiscretisedCourse way;
     private final double density;
+    private final Steepness steepness;
+    private final Range whereSteepest;
+    private final Range atSpeed;
 
-    GearDemands(SurveyAssumptions on, RideEstimate estimate) {
+    GearDemands(SurveyAssumptions on, RideEstimate estimate, Steepness steepness) {
         this.on = on;
         this.estimate = estimate;
+        this.steepness = steepness;
         this.way = estimate.way();
         this.density = estimate.density();
+        whereSteepest = needed();
+        atSpeed = fast();
     }
 
-    void write(DemandsBuilder ledger, Steepness steepness) {
+    /** The ratio needed where it is steepest; null where no gradient is known. */
+    Range whereSteepest() {
+        return whereSteepest;
+    }
+
+    /** The ratio useful at speed. */
+    Range atSpeed() {
+        return atSpeed;
+    }
+
+    /** The one over the other; null where no gradient is known. */
+    Range rangeNeeded() {
+        return whereSteepest == null ? null : Range.of(x -> x[0] / x[1], atSpeed, whereSteepest);
+    }
+
+    private Range needed() {
         Range needed = null;
         for (Steepness.Steepest place : steepness.places(100)) {
             needed = easier(needed, ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place));
         }
-        ledger.range(Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST, needed);
-        ledger.range(Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB, onTheLastClimb(steepness));
-        Range useful = atSpeed();
-        ledger.range(Measure.RATIO_USEFUL_AT_SPEED, useful);
-        if (needed != null) {
-            ledger.range(Measure.GEAR_RANGE_NEEDED, Range.of(x -> x[0] / x[1], useful, needed));
-        }
+        return needed;
     }
 
     private static Range easier(Range one, Range other) {
@@ -96,7 +111,7 @@ final class GearDemands {
      * the last decides. Every piece of one length counts, so that what gets steeper never asks for a harder gear, as it could if one
      * climb were picked out by its foot and top.
      */
-    private Range onTheLastClimb(Steepness steepness) {
+    Range onTheLastClimb() {
         Range needed = null;
         for (Steepness.Steepest climb : steepness.sustained(SUSTAINED)) {
             if (climb.gradient().mid() >= Climbs.LEAST_GRADIENT) {
@@ -152,7 +167,7 @@ final class GearDemands {
      * The fastest of: where pedalling still pays on the way; the flat at hour power in the group, with a tailwind; and in a race for a
      * time or the podium the finishing sprint on the last stretch, with a tailwind.
      */
-    private Range atSpeed() {
+    private Range fast() {
         Range tailwind = tailwind();
         double pedalled = fastestPedalled();
         double least = atComfort(pedalled, tailwind.low(), 0);

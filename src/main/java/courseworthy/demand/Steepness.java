@@ -80,6 +80,12 @@ final class Steepness {
         return steepest > 0 ? new Steepest(Range.exact(steepest), middle) : null;
     }
 
+    /** The gradient over 100, 500 or 1000 m; null where it is not known. */
+    Range gradient(double window) {
+        Steepest place = over(window);
+        return place == null ? null : place.gradient;
+    }
+
     /** Over 100, 500 or 1000 m; null where no elevation is known or the course is shorter. */
     Steepest over(double window) {
         Steepest best = null;

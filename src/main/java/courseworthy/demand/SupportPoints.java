@@ -56,34 +56,43 @@ final class SupportPoints {
     record Gap(double from, double to, Range time, Range carry) {
     }
 
-    void write(DemandsBuilder ledger) {
+    /** Notes down what is assumed of temperature and taps. */
+    void assume() {
         if (on.rider.sweatRate() == null && weather.temperature(0, 0) == null) {
-            ledger.assume("temperature, for the water to carry", SurveyAssumptions.text(SweatRate.UNKNOWN, "C", 0));
-        }
-        if (gaps.isEmpty()) {
-            ledger.assume("places to fill bottles", "one within the first two hours");
-            ledger.range(Measure.WATER_AT_THE_START, toAnUnknownTap());
-            return;
+            on.assume("temperature, for the water to carry", SurveyAssumptions.text(SweatRate.UNKNOWN, "C", 0));
         }
         if (!on.event.supportKnown()) {
-            ledger.assume("places to fill bottles", "start and finish of each lap");
+            on.assume("places to fill bottles", gaps.isEmpty() ? "one within the first two hours" : "start and finish of each lap");
         }
-        double longest = 0;
-        Range hours = Range.exact(0);
-        Range water = Range.exact(0);
-        for (Gap gap : gaps) {
-            longest = Math.max(longest, gap.to() - gap.from());
-            hours = gap.time().mid() > hours.mid() ? gap.time() : hours;
-            water = most(water, gap.carry());
-        }
-        ledger.exact(Measure.SUPPORT_GAP, longest);
-        ledger.range(Measure.SUPPORT_GAP_HOURS, hours);
-        ledger.range(Measure.WATER_OVER_THE_HOTTEST_GAP, water);
-        ledger.range(Measure.WATER_AT_THE_START, gaps.get(0).carry());
     }
 
-    private static Range most(Range one, Range other) {
-        return new Range(Math.max(one.low(), other.low()), Math.max(one.mid(), other.mid()), Math.max(one.high(), other.high()));
+    /** The longest gap, m; null where places to fill bottles are not known. */
+    Double longest() {
+        return gaps.isEmpty() ? null : Double.valueOf(gaps.stream().mapToDouble(gap -> gap.to() - gap.from()).max().orElseThrow());
+    }
+
+    /** The longest riding time over a gap, s; null where places to fill bottles are not known. */
+    Range longestTime() {
+        Range longest = gaps.isEmpty() ? null : Range.exact(0);
+        for (Gap gap : gaps) {
+            longest = gap.time().mid() > longest.mid() ? gap.time() : longest;
+        }
+        return longest;
+    }
+
+    /** The most water that a gap asks for, L; null where places to fill bottles are not known. */
+    Range mostWater() {
+        Range most = gaps.isEmpty() ? null : Range.exact(0);
+        for (Gap gap : gaps) {
+            Range other = gap.carry();
+            most = new Range(Math.max(most.low(), other.low()), Math.max(most.mid(), other.mid()), Math.max(most.high(), other.high()));
+        }
+        return most;
+    }
+
+    /** Water to start with, L, whether or not it is known where the next is. */
+    Range waterToStartWith() {
+        return gaps.isEmpty() ? toAnUnknownTap() : gaps.get(0).carry();
     }
 
     /** The gaps in order; empty where places to fill bottles are not known. */

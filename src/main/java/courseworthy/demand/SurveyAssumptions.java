@@ -4,6 +4,7 @@ import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Stretch;
+import courseworthy.demand.Demands.Assumed;
 import courseworthy.event.Event;
 import courseworthy.ride.Air;
 import courseworthy.ride.BikeKind;
@@ -17,10 +18,11 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the survey goes by: what is written where it is, and otherwise an assumption with a range, which the ledger keeps account of. The
+ * What the survey goes by: what is written where it is, and otherwise an assumption with a range, of which account is kept. The
  * assumed figures are those of an ordinary keen amateur (common practice, no source).
  */
 final class SurveyAssumptions {
@@ -91,14 +93,13 @@ final class SurveyAssumptions {
     /** Seconds after midnight, local. */
     final int start;
 
-    private final DemandsBuilder ledger;
+    private final List<Assumed> assumed = new ArrayList<>();
 
-    SurveyAssumptions(Course course, Rider rider, Event event, Bike atHand, BikeKind ridden, DemandsBuilder ledger) {
+    SurveyAssumptions(Course course, Rider rider, Event event, Bike atHand, BikeKind ridden) {
         this.course = course;
         this.rider = rider;
         this.event = event;
         this.atHand = atHand;
-        this.ledger = ledger;
         training = "training".equals(event.role());
         assumeIf(event.role() == null, "role", "race");
         aim = event.aim() != null ? event.aim() : training ? "finish" : "time";
@@ -110,7 +111,7 @@ final class SurveyAssumptions {
         riderMass = known(rider.mass(), WEIGHED, RIDER_MASS, "rider mass", "kg", 0);
         dryMass = dryMass();
         startLineMass = dryMass.plus(WATER_MASS);
-        ledger.assume("water on the bike, for the estimate of time", text(WATER_MASS, "kg", 1));
+        assume("water on the bike, for the estimate of time", text(WATER_MASS, "kg", 1));
         hourPower = hourPower();
         climbingCadence = known(rider.climbingCadence(), CADENCE_KNOWN, CLIMBING_CADENCE, "climbing cadence", "rpm", 0);
         highestCadence = known(rider.highestCadence(), CADENCE_KNOWN, HIGHEST_CADENCE, "highest cadence", "rpm", 0);
@@ -123,9 +124,19 @@ final class SurveyAssumptions {
         start = startKnown ? event.start().toSecondOfDay() : LIKELY_START;
     }
 
+    /** Notes down something that is not written and is therefore assumed. */
+    void assume(String what, String value) {
+        assumed.add(new Assumed(what, value));
+    }
+
+    /** What was assumed so far, in the order in which it was needed. */
+    List<Assumed> assumed() {
+        return assumed;
+    }
+
     private void assumeIf(boolean notWritten, String what, String value) {
         if (notWritten) {
-            ledger.assume(what, value);
+            assume(what, value);
         }
     }
 
@@ -133,7 +144,7 @@ final class SurveyAssumptions {
         if (written != null) {
             return Range.within(written, off);
         }
-        ledger.assume(what, text(otherwise, unit, decimals));
+        assume(what, text(otherwise, unit, decimals));
         return otherwise;
     }
 
@@ -142,7 +153,7 @@ final class SurveyAssumptions {
         if (written != null) {
             return Range.exact(written);
         }
-        ledger.assume(what, text(minutes, "min", 0));
+        assume(what, text(minutes, "min", 0));
         return minutes.times(60);
     }
 
@@ -164,7 +175,7 @@ final class SurveyAssumptions {
             return written;
         }
         BikeKind likely = likelyKind(course.stretches());
-        ledger.assume("bike, for the estimate of time", likely.written());
+        assume("bike, for the estimate of time", likely.written());
         return likely;
     }
 
@@ -211,7 +222,7 @@ final class SurveyAssumptions {
         if (byEfforts != null) {
             return byEfforts;
         }
-        ledger.assume("hour power", text(HOUR_POWER_PER_KG, "W/kg", 1));
+        assume("hour power", text(HOUR_POWER_PER_KG, "W/kg", 1));
         return HOUR_POWER_PER_KG.times(riderMass.mid());
     }
 
@@ -219,8 +230,22 @@ final class SurveyAssumptions {
         if (event.groupShare() != null) {
             return Range.exact(event.groupShare());
         }
-        ledger.assume("share ridden in a group", training ? "0 %" : "0 % (0 to 30)");
+        assume("share ridden in a group", training ? "0 %" : "0 % (0 to 30)");
         return training ? Range.exact(0) : MOST_OF_A_RACE_IN_A_GROUP;
+    }
+
+    Range powerPerKg() {
+        return hourPower.times(1 / riderMass.mid());
+    }
+
+    String role() {
+        return training ? "training" : "race";
+    }
+
+    /** By positions in {@link Rider#SKILLS}: one either way where it is not written. */
+    MeasureValue skills() {
+        return rider.skill() != null ? MeasureValue.exact(skill)
+                : new MeasureValue(Math.max(0, skill - 1), skill, Math.min(Rider.SKILLS.size() - 1, skill + 1));
     }
 
     /** Height of the start above sea level, m. */

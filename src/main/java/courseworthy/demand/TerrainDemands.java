@@ -32,27 +32,8 @@ final class TerrainDemands {
         this.length = course.length();
     }
 
-    void write(DemandsBuilder ledger, int laps, String forecastGround) {
-        shares(ledger);
-        roughness(ledger);
-        technical(ledger);
-        sharpStones(ledger);
-        ledger.range(Measure.SAND, sand());
-        ledger.range(Measure.MUD, mud(forecastGround));
-        singles(ledger, laps);
-    }
-
-    private void shares(DemandsBuilder ledger) {
-        ledger.range(Measure.KNOWN_GROUND, knownGround());
-        ledger.range(Measure.PAVED_SHARE, share(Property.PAVED));
-        ledger.range(Measure.GRAVEL_SHARE, share(Property.GRAVEL));
-        ledger.range(Measure.TRAIL_SHARE, share(Property.TRAIL));
-        ledger.range(Measure.SOFT_SHARE, share(Property.SOFT));
-        ledger.range(Measure.LOOSE_SHARE, share(Property.LOOSE));
-    }
-
     /** Ground that is inferred rather than known counts as known, save at the low end. */
-    private Range knownGround() {
+    Range known() {
         double likely = 0;
         double certain = 0;
         for (Stretch stretch : stretches) {
@@ -64,7 +45,7 @@ final class TerrainDemands {
     }
 
     /** What ground can be, cannot be, or is not known to be. */
-    private enum Property {
+    enum Property {
         PAVED, GRAVEL, TRAIL, SOFT, LOOSE, SHARP_STONES, SANDY, MUD_ALWAYS, MUD_WHEN_WET, MUD_PERHAPS, STONES_TOLD, SAND_TOLD, MUD_TOLD;
 
         /** Null where it is not known. */
@@ -169,7 +150,7 @@ final class TerrainDemands {
     }
 
     /** The share of a property of what is known, null where nothing is. */
-    private Range share(Property property) {
+    Range share(Property property) {
         double with = lengthOf(property, true);
         double unknown = lengthOf(property, null);
         double known = length - unknown;
@@ -192,7 +173,16 @@ final class TerrainDemands {
         return sum;
     }
 
-    private void roughness(DemandsBuilder ledger) {
+    /** Of the ground that is known; null where none is. */
+    Range roughness() {
+        return roughness(1);
+    }
+
+    Range worstRoughness() {
+        return roughness(WORST_PART);
+    }
+
+    private Range roughness(double part) {
         List<Rough> rough = new ArrayList<>();
         for (Stretch stretch : stretches) {
             Range number = Roughness.of(stretch.possible());
@@ -200,12 +190,8 @@ final class TerrainDemands {
                 rough.add(new Rough(stretch.length(), number));
             }
         }
-        if (rough.isEmpty()) {
-            return;
-        }
-        ledger.range(Measure.ROUGHNESS, mean(rough, 1));
         rough.sort(null);
-        ledger.range(Measure.WORST_ROUGHNESS, mean(rough, WORST_PART));
+        return rough.isEmpty() ? null : mean(rough, part);
     }
 
     /** The roughest first. */
@@ -236,16 +222,9 @@ final class TerrainDemands {
         return new Range(low, mid, high).times(1 / (all * part));
     }
 
-    private void technical(DemandsBuilder ledger) {
-        TechnicalGrades grades = TechnicalGrades.of(stretches);
-        ledger.range(Measure.MTB_SCALE, grades.mean());
-        ledger.range(Measure.HARDEST_MTB_SCALE, grades.hardest());
-    }
-
-    private void sharpStones(DemandsBuilder ledger) {
-        if (any(Property.STONES_TOLD) || paved()) {
-            ledger.range(Measure.SHARP_STONES, unspokenIsWithout(Property.SHARP_STONES));
-        }
+    /** Share with stones that cut; null where no stretch says anything. */
+    Range sharpStones() {
+        return any(Property.STONES_TOLD) || paved() ? unspokenIsWithout(Property.SHARP_STONES) : null;
     }
 
     /** Whether there are stones that cut; a paved surface has none unless it is written. */
@@ -274,7 +253,7 @@ final class TerrainDemands {
         return orNotOnRoads(ground.sand(), ground);
     }
 
-    private Range sand() {
+    Range sand() {
         return any(Property.SAND_TOLD) ? unspokenIsWithout(Property.SANDY) : null;
     }
 
@@ -282,7 +261,7 @@ final class TerrainDemands {
      * Mud: surfaces of mud always; where it turns to mud, all of it when wet, half when damp. Where the forecast ground is not known, as if
      * dry with the wet share as the high end.
      */
-    private Range mud(String forecastGround) {
+    Range mud(String forecastGround) {
         if (!any(Property.MUD_TOLD)) {
             return null;
         }
@@ -299,35 +278,35 @@ final class TerrainDemands {
         };
     }
 
-    private void singles(DemandsBuilder ledger, int laps) {
-        double fords = 0;
-        boolean fordsKnown = false;
-        double ledge = -1;
-        double turns = 0;
-        double turnsKnown = 0;
+    /** Fords over some laps; null where no stretch says anything. */
+    Integer fords(int laps) {
+        Integer fords = null;
         for (Stretch stretch : stretches) {
-            Ground ground = stretch.ground();
-            if (ground.waterCrossings() != null) {
-                fordsKnown = true;
-                fords += ground.waterCrossings();
-            }
-            if (ground.ledgeHeight() != null) {
-                ledge = Math.max(ledge, ground.ledgeHeight());
-            }
-            if (ground.turnsPerKm() != null) {
-                turnsKnown += stretch.length();
-                turns += ground.turnsPerKm() * stretch.length();
-            }
+            Integer here = stretch.ground().waterCrossings();
+            fords = here == null ? fords : Integer.valueOf(here + (fords == null ? 0 : fords));
         }
-        if (fordsKnown) {
-            ledger.exact(Measure.WATER_CROSSINGS, fords * laps);
+        return fords == null ? null : Integer.valueOf(fords * laps);
+    }
+
+    /** Of the ledges that must be ridden, m. */
+    Double highestLedge() {
+        Double highest = null;
+        for (Stretch stretch : stretches) {
+            Double here = stretch.ground().ledgeHeight();
+            highest = here == null || highest != null && highest > here ? highest : here;
         }
-        if (ledge >= 0) {
-            ledger.atLeast(Measure.LEDGE_HEIGHT, ledge);
+        return highest;
+    }
+
+    Double turnsPerKm() {
+        double turns = 0;
+        double known = 0;
+        for (Stretch stretch : stretches) {
+            Double here = stretch.ground().turnsPerKm();
+            known += here == null ? 0 : stretch.length();
+            turns += here == null ? 0 : here * stretch.length();
         }
-        if (turnsKnown > 0) {
-            ledger.exact(Measure.TURNS_PER_KM, turns / turnsKnown);
-        }
+        return known > 0 ? Double.valueOf(turns / known) : null;
     }
 
     /** What rules may ask of each stretch. */
@@ -340,48 +319,18 @@ final class TerrainDemands {
     }
 
     private static Map<StretchMeasure, Long> facts(Stretch stretch) {
-        Ground ground = stretch.ground();
         Map<StretchMeasure, Long> known = new EnumMap<>(StretchMeasure.class);
-        put(known, StretchMeasure.LENGTH, stretch.length());
-        put(known, StretchMeasure.ASCENT, stretch.ascent());
-        put(known, StretchMeasure.DESCENT, stretch.descent());
-        if (stretch.ascent() != null && stretch.descent() != null) {
-            put(known, StretchMeasure.GRADIENT, (stretch.ascent() - stretch.descent()) / stretch.length());
+        for (StretchMeasure measure : StretchMeasure.values()) {
+            MeasureValue value = measure.calculate(stretch);
+            if (value != null) {
+                known.put(measure, value.mid());
+            }
         }
-        put(known, StretchMeasure.SURFACE, ground.surface() == null ? null : ground.surface().tag());
-        put(known, StretchMeasure.SMOOTHNESS, ground.smoothness() == null ? null : ground.smoothness().tag());
-        put(known, StretchMeasure.TRACKTYPE, ground.trackGrade() == null ? null : "grade" + ground.trackGrade());
-        put(known, StretchMeasure.MTB_SCALE, technicalGrade(ground));
-        Range roughness = Roughness.of(ground);
-        put(known, StretchMeasure.ROUGHNESS, roughness == null ? null : Double.valueOf(roughness.mid()));
-        put(known, StretchMeasure.LOOSE, loose(ground));
-        put(known, StretchMeasure.PAVED, ground.surface() == null ? null : Boolean.valueOf(isPaved(ground)));
-        put(known, StretchMeasure.SHARP_STONES, sharpStones(ground));
-        put(known, StretchMeasure.RUTS, orNotOnRoads(ground.ruts(), ground));
-        put(known, StretchMeasure.ROOTS, orNotOnRoads(ground.roots(), ground));
-        put(known, StretchMeasure.SAND, sandy(ground));
-        put(known, StretchMeasure.MUD_WHEN_WET, orNotOnRoads(ground.mudWhenWet(), ground));
-        put(known, StretchMeasure.WATER_CROSSINGS, ground.waterCrossings() == null ? null : Double.valueOf(ground.waterCrossings()));
-        put(known, StretchMeasure.LEDGE_HEIGHT, ground.ledgeHeight());
-        put(known, StretchMeasure.TURNS_PER_KM, ground.turnsPerKm());
         return known;
     }
 
-    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, Double base) {
-        if (base != null) {
-            known.put(measure, measure.scale().resolution().ticks(base));
-        }
-    }
-
-    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, String word) {
-        if (word != null) {
-            known.put(measure, (long) measure.scale().words().indexOf(word));
-        }
-    }
-
-    private static void put(Map<StretchMeasure, Long> known, StretchMeasure measure, Boolean yes) {
-        if (yes != null) {
-            known.put(measure, yes ? 1L : 0L);
-        }
+    /** Ascent less descent over length; null where either is not known. */
+    static Double gradient(Stretch stretch) {
+        return stretch.ascent() == null || stretch.descent() == null ? null : Double.valueOf((stretch.ascent() - stretch.descent()) / stretch.length());
     }
 }

@@ -5,9 +5,8 @@ import courseworthy.ride.DayTemperature;
 import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
-import org.shredzone.commons.suncalc.SunTimes.Twilight;
 
-/** What the day asks: heat and cold where the rider is at the hour, and how much of it is dark. */
+/** Heat and cold where the rider is at the hour. */
 final class WeatherDemands {
 
     /**
@@ -18,7 +17,7 @@ final class WeatherDemands {
     /** Where only the lowest or the highest of the day is forecast, the other is this far off, °C (practice). */
     private static final double USUAL_SWING = 10;
     /** Where the start is not written it may be this much earlier or later, s (judgement). */
-    private static final int START_OFF = 2 * 3600;
+    static final int START_OFF = 2 * 3600;
 
     private final SurveyAssumptions on;
     private final RideEstimate estimate;
@@ -49,27 +48,18 @@ final class WeatherDemands {
         return new DayTemperature(on.start + by, 0, low, high, sun == null ? Double.NaN : sun[0], sun == null ? Double.NaN : sun[1]);
     }
 
-    void write(DemandsBuilder ledger) {
+    /** Notes down what is assumed for the temperatures. */
+    void assume() {
         Event.Forecast forecast = on.event.forecast();
-        ledger.word(Measure.GOING, forecast.going());
-        ledger.exact(Measure.WIND, forecast.wind());
-        boolean placed = on.event.date() != null && on.course.start() != null;
-        if (!on.startKnown && (placed || day != null)) {
-            ledger.assume("start", "8:00 (6:00 to 10:00)");
-        }
-        Daylight light = placed ? daylight(ledger) : null;
-        if (day != null) {
-            assumeSwing(ledger);
-            temperatures(ledger, light);
+        if (day != null && (forecast.low() == null || forecast.high() == null)) {
+            on.assume(forecast.low() == null ? "lowest temperature" : "highest temperature",
+                    Math.round(USUAL_SWING) + " C " + (forecast.low() == null ? "under" : "over") + " the other");
         }
     }
 
-    private void assumeSwing(DemandsBuilder ledger) {
-        Event.Forecast forecast = on.event.forecast();
-        if (forecast.low() == null || forecast.high() == null) {
-            ledger.assume(forecast.low() == null ? "lowest temperature" : "highest temperature",
-                    Math.round(USUAL_SWING) + " C " + (forecast.low() == null ? "under" : "over") + " the other");
-        }
+    /** Whether temperatures are known. */
+    boolean known() {
+        return day != null;
     }
 
     /** The temperature at a riding time of the middle estimate and a height, °C; null without a forecast. */
@@ -91,7 +81,24 @@ final class WeatherDemands {
         return way.size() == 0 ? 0 : way.height(0);
     }
 
-    private void temperatures(DemandsBuilder ledger, Daylight light) {
+    /**
+     * Temperatures of the ride, °C, null where not known.
+     *
+     * @param start   at the start
+     * @param summit  at the highest point, when the rider is there
+     * @param coldest the lowest on the way
+     * @param hottest the highest on the way
+     * @param night   the lowest in the dark
+     */
+    record Temperatures(Range start, Range summit, Range coldest, Range hottest, Range night) {
+        static final Temperatures UNKNOWN = new Temperatures(null, null, null, null, null);
+    }
+
+    /** @param light when it is dark; null where that is not known */
+    Temperatures temperatures(Daylight light) {
+        if (day == null) {
+            return Temperatures.UNKNOWN;
+        }
         double coldest = Double.MAX_VALUE;
         double hottest = -Double.MAX_VALUE;
         double night = Double.MAX_VALUE;
@@ -119,64 +126,17 @@ final class WeatherDemands {
             }
         }
         double start = day.temperature(0, 0);
+        double off = off(unsure);
+        return new Temperatures(atTheStart(start), on.course.line() == null ? null : Range.within(summit, off),
+                Range.within(Math.min(start, coldest), off), Range.within(Math.max(start, hottest), off),
+                night < Double.MAX_VALUE ? Range.within(night, off) : null);
+    }
+
+    /** As far off as where it begins earlier or later, if that is not known. */
+    private Range atTheStart(double likely) {
         Range earlier = Range.within(early.temperature(0, 0), off(early.unsure(0)));
         Range later = Range.within(late.temperature(0, 0), off(late.unsure(0)));
-        ledger.range(Measure.START_TEMPERATURE, Range.around(Math.min(earlier.low(), later.low()), start, Math.max(earlier.high(), later.high())));
-        ledger.range(Measure.COLDEST_TEMPERATURE, Range.within(Math.min(start, coldest), off(unsure)));
-        ledger.range(Measure.HOTTEST_TEMPERATURE, Range.within(Math.max(start, hottest), off(unsure)));
-        if (on.course.line() != null) {
-            ledger.range(Measure.SUMMIT_TEMPERATURE, Range.within(summit, off(unsure)));
-        }
-        if (night < Double.MAX_VALUE) {
-            ledger.range(Measure.NIGHT_TEMPERATURE, Range.within(night, off(unsure)));
-        }
-    }
-
-    /**
-     * Hours of the slow estimate without sun and in the dark, the middle estimate at their low end; where the start is not written, also for
-     * earlier and later ones.
-     */
-    private Daylight daylight(DemandsBuilder ledger) {
-        if (on.event.offset() == null) {
-            ledger.assume("local time's offset from UTC", "the sun's, by longitude");
-        }
-        double slow = estimate.total().high();
-        Daylight sun = light(0, Daylight.SUN);
-        Daylight civil = light(0, Daylight.CIVIL);
-        Range spare = spare(sun);
-        Range sunless = without(sun);
-        Range dark = without(civil);
-        if (!on.startKnown) {
-            for (int shift : new int[] {-START_OFF, START_OFF}) {
-                Daylight other = light(shift, Daylight.SUN);
-                spare = wider(spare, spare(other));
-                sunless = wider(sunless, without(other));
-                dark = wider(dark, without(light(shift, Daylight.CIVIL)));
-            }
-        }
-        ledger.range(Measure.SUNLESS_HOURS, sunless);
-        ledger.range(Measure.DARK_HOURS, dark);
-        ledger.range(Measure.DARK_SHARE, new Range(dark.low() / slow, dark.mid() / slow, Math.min(1, dark.high() / slow)));
-        ledger.range(Measure.DAYLIGHT_TO_SPARE, spare);
-        return civil;
-    }
-
-    private Range without(Daylight light) {
-        double slow = light.darkUntil(estimate.total().high());
-        return Range.around(light.darkUntil(estimate.total().mid()), slow, slow);
-    }
-
-    private Range spare(Daylight light) {
-        double slow = light.lightLeft(estimate.total().high());
-        return Range.around(slow, slow, light.lightLeft(estimate.total().mid()));
-    }
-
-    private static Range wider(Range range, Range other) {
-        return new Range(Math.min(range.low(), other.low()), range.mid(), Math.max(range.high(), other.high()));
-    }
-
-    private Daylight light(int shift, Twilight edge) {
-        return new Daylight(on.midnight().plusSeconds(on.start + shift), estimate.total().high(), on.course.start(), edge);
+        return Range.around(Math.min(earlier.low(), later.low()), likely, Math.max(earlier.high(), later.high()));
     }
 
     /** How far temperatures may be off, °C: as the forecast says, else the usual, beside what the curves differ by. */

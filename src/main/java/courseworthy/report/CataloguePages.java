@@ -1,10 +1,10 @@
 package courseworthy.report;
 
 import courseworthy.claim.RuleOrigin;
+import courseworthy.demand.InputKeys;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.task.MissingInputs;
 import courseworthy.task.PagesResult;
 import courseworthy.task.RulePage;
 import courseworthy.topic.Topic;
@@ -132,9 +132,9 @@ public final class CataloguePages {
         facts.add(Definition.of("values", values(measure.scale())));
         facts.add(Definition.of("known", measure.layer() == 0 ? "from the start" : measure.ofTheBike()
                 ? "once the bike is decided, if it is of the kind at hand" : "once topics of layer " + measure.layer() + " are decided"));
-        String given = MissingInputs.told(measure.written());
-        if (!given.isEmpty()) {
-            facts.add(Definition.of("given by", given));
+        InputKeys input = measure.input();
+        if (!input.keys().isEmpty()) {
+            facts.add(Definition.of("given by", input.place().word() + ": " + String.join(", ", input.keys())));
         }
         return Report.builder(RichText.of(Phrases.capital(measure.written()))).paragraph(measure.about() + ".").definitions(facts)
                 .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may have the condition:")

@@ -11,6 +11,7 @@ import courseworthy.course.Repair;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.demand.Demands;
+import courseworthy.demand.InputKeys;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.MeasureValue;
@@ -308,7 +309,7 @@ public final class Phrases {
 
     /** The keys to give, and how many rules need them. */
     static String wanted(MissingInputs wanted) {
-        String where = wanted.place() == MissingInputs.Place.GROUND ? "in the profile or with --ground; " : "";
+        String where = wanted.place() == InputKeys.InputPlace.GROUND ? "in the profile or with --ground; " : "";
         return String.join(", ", wanted.keys()) + " (" + where + count(wanted.rules(), "rule") + ")";
     }
 

@@ -109,7 +109,7 @@ final class CasesSchema {
     /** One exact value, or that it is not known. */
     private static Map<String, Object> fact(MeasureScale scale) {
         List<Map<String, Object>> shapes = new ArrayList<>();
-        String value = scale.bands().isEmpty() ? SheetSchema.value(scale) : SheetSchema.value(MeasureScale.quantity(scale.resolution()));
+        String value = SheetSchema.value(scale.withoutBands());
         shapes.add(SchemaFragments.pattern(value + "|unknown"));
         SheetSchema.plain(scale, shapes);
         return shapes.size() == 1 ? shapes.get(0) : SchemaFragments.of("anyOf", shapes);

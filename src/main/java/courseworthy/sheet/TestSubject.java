@@ -24,7 +24,7 @@ public record TestSubject(Kind kind, String written, MeasureScale scale, long le
 
     /** The share of the course by length, in whole per cent. */
     public static final TestSubject SHARE =
-            new TestSubject(Kind.SHARE, "share of course", MeasureScale.quantity(Resolution.of(Unit.PERCENT, "1")), 0, 100);
+            new TestSubject(Kind.SHARE, "share of course", MeasureScale.quantity(Resolution.of(Unit.PERCENT, "1"), 0, 100), 0, 100);
 
     public static TestSubject of(Measure measure) {
         return of(Kind.MEASURE, measure.written(), measure.scale(), false);
@@ -36,7 +36,7 @@ public record TestSubject(Kind kind, String written, MeasureScale scale, long le
 
     public static TestSubject of(Topic topic) {
         MeasureScale scale = switch (topic.kind()) {
-            case QUANTITY -> MeasureScale.quantity(topic.resolution());
+            case QUANTITY -> MeasureScale.quantity(topic.resolution(), topic.least(), topic.most());
             case ORDERED -> MeasureScale.words(topic.options());
             case OPTIONS -> MeasureScale.options(topic.options());
         };

@@ -88,8 +88,8 @@ public final class ValueTestReader {
             fault(node, subject, scalar.describe(), "a number, such as " + subject.scale().resolution().number(ends[0]), "");
             return null;
         }
-        if (subject.kind() != TestSubject.Kind.DECIDED && (ends[0] < MeasureLimits.least(subject) || ends[0] > MeasureLimits.most(subject))) {
-            fault(node, subject, scalar.describe(), "between " + subject.text(MeasureLimits.least(subject)) + " and " + subject.text(MeasureLimits.most(subject)), "");
+        if (subject.kind() != TestSubject.Kind.DECIDED && (ends[0] < subject.scale().least() || ends[0] > subject.scale().most())) {
+            fault(node, subject, scalar.describe(), "between " + subject.text(subject.scale().least()) + " and " + subject.text(subject.scale().most()), "");
             return null;
         }
         return ends[0];
@@ -140,16 +140,22 @@ public final class ValueTestReader {
     }
 
     private boolean possible(ValueTest test, Node.Scalar scalar, TestSubject subject) {
-        long least = MeasureLimits.least(subject);
-        long most = MeasureLimits.most(subject);
+        long least = subject.scale().least();
+        long most = subject.scale().most();
         if (!(test instanceof ValueTest.Within within)
                 || Math.max(within.least(), least) <= Math.min(within.most(), most) && within.least() != Long.MAX_VALUE) {
             return true;
         }
         boolean inOrder = within.least() <= within.most();
         fault(scalar, subject, scalar.describe(), "a test that can hold", "No value of " + subject.written() + " is " + scalar.text()
-                + (inOrder && subject.scale().bands().isEmpty() && MeasureLimits.limits(subject) != null ? ": it goes from " + subject.text(least) + " to " + subject.text(most) + "." : "."));
+                + (inOrder && limited(subject) ? ": it goes from " + subject.text(least) + " to " + subject.text(most) + "." : "."));
         return false;
+    }
+
+    /** Whether its limits say something that its words do not. */
+    private static boolean limited(TestSubject subject) {
+        MeasureScale scale = subject.scale();
+        return scale.kind() == MeasureScale.Kind.QUANTITY && scale.bands().isEmpty() && subject.kind() != TestSubject.Kind.DECIDED;
     }
 
     private ValueTest among(List<Node> items, TestSubject subject) {

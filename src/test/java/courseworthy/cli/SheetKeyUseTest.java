@@ -7,7 +7,6 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
 import courseworthy.report.json.OutputSchema;
-import courseworthy.sheet.MeasureLimits;
 import courseworthy.sheet.TestSubject;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -42,7 +41,7 @@ class SheetKeyUseTest {
     /** What a subject can be, in words: a middling value, and another. */
     private static String value(TestSubject subject, int which) {
         boolean quantity = subject.scale().kind() == MeasureScale.Kind.QUANTITY;
-        long least = Math.max(0, MeasureLimits.least(subject));
+        long least = Math.max(0, subject.scale().least());
         long value = !quantity ? which : subject.most() - least < 40 ? least + which : least + 10 + 10L * which;
         return quantity ? subject.scale().resolution().text(value) : subject.text(value);
     }

@@ -3,7 +3,6 @@ package courseworthy.engine;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.sheet.MeasureLimits;
 import courseworthy.sheet.TestSubject;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -71,8 +70,8 @@ public final class LargeSheet {
         Measure measure = measures.get((int) (measures.size() * Math.pow(chance.nextDouble(), 1.5)));
         MeasureScale scale = measure.scale();
         if (scale.kind() == MeasureScale.Kind.QUANTITY) {
-            long base = Math.max(0, MeasureLimits.least(TestSubject.of(measure)));
-            long most = MeasureLimits.most(TestSubject.of(measure));
+            long base = Math.max(0, measure.scale().least());
+            long most = measure.scale().most();
             long at = base + 1 + chance.nextLong(Math.min(60, most - base - 1));
             boolean share = scale.text(1).endsWith("%");
             String from = plain(scale, at);

@@ -5,18 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
-import courseworthy.course.CourseReader;
-import courseworthy.course.GroundReader;
+import courseworthy.demand.InputKeys.InputPlace;
 import courseworthy.demand.Measure;
 import courseworthy.demand.StretchMeasure;
 import courseworthy.engine.UndeterminedRule;
-import courseworthy.event.EventReader;
-import courseworthy.rider.BikeReader;
-import courseworthy.rider.RiderReader;
 import courseworthy.task.MissingInputs;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -26,17 +21,6 @@ class MissingInputsTest {
     private static final Set<String> NEVER_WANTED = Set.of("distance", "length", "aero share", "hours", "slow hours", "ratio useful at speed",
             "front reference pressure", "rear reference pressure", "front pressure floor", "rear pressure floor",
             "shortest rear travel", "longest rear travel");
-
-    private static final Map<MissingInputs.Place, List<String>> KEYS = Map.of(
-            MissingInputs.Place.GROUND, keys(),
-            MissingInputs.Place.CLIMBING, CourseReader.STRETCH_KEYS,
-            MissingInputs.Place.RIDER, RiderReader.KEYS,
-            MissingInputs.Place.EVENT, EventReader.KEYS,
-            MissingInputs.Place.BIKE, BikeReader.KEYS);
-
-    private static List<String> keys() {
-        return GroundReader.KEYS;
-    }
 
     @Test
     void everyMeasureSaysWhichKeyTellsIt() {
@@ -52,26 +36,11 @@ class MissingInputsTest {
         }
     }
 
-    /** A key that is asked for is one that the readers take. */
-    @Test
-    void everyKeyCanBeWritten() {
-        List<String> names = new ArrayList<>(Measure.names());
-        names.addAll(StretchMeasure.names());
-        for (String name : names) {
-            for (MissingInputs wanted : wanted(name)) {
-                for (String key : wanted.keys()) {
-                    boolean ofTheCourse = key.equals("a track") || CourseReader.PROFILE_KEYS.contains(key);
-                    assertThat(ofTheCourse || KEYS.get(wanted.place()).contains(key)).as(name + ": " + key).isTrue();
-                }
-            }
-        }
-    }
-
     @Test
     void keysComeInTheOrderOfTheirFileAndRulesAreCountedOnce() {
         List<UndeterminedRule> untold = List.of(untold("house/a", "water crossings", "surface"), untold("house/b", "paved share", "hour power"));
-        assertThat(MissingInputs.of(untold)).containsExactly(new MissingInputs(MissingInputs.Place.GROUND, List.of("surface", "water crossings"), 2),
-                new MissingInputs(MissingInputs.Place.RIDER, List.of("power"), 1));
+        assertThat(MissingInputs.of(untold)).containsExactly(new MissingInputs(InputPlace.GROUND, List.of("surface", "water crossings"), 2),
+                new MissingInputs(InputPlace.RIDER, List.of("power"), 1));
     }
 
     private static List<MissingInputs> wanted(String measure) {
