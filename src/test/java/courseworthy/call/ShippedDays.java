@@ -45,9 +45,12 @@ record ShippedDays(String name, Demands demands) {
     }
 
     private static ShippedDays of(Path courseFile, Path riderFile) {
+        return of(courseFile, EXAMPLES.resolve("events").resolve(courseFile.getFileName()), riderFile);
+    }
+
+    static ShippedDays of(Path courseFile, Path eventFile, Path riderFile) {
         Faults faults = new Faults();
         Course course = CourseReader.read(courseFile, courseFile.toString(), null, faults);
-        Path eventFile = EXAMPLES.resolve("events").resolve(courseFile.getFileName());
         Event event = EventReader.read(eventFile, eventFile.toString(), faults);
         Rider rider = riderFile == null ? Rider.UNKNOWN : RiderReader.read(riderFile, riderFile.toString(), faults);
         faults.throwIfAny();
