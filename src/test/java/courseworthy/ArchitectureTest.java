@@ -65,10 +65,11 @@ class ArchitectureTest {
         MAY_USE.put("worth", "call ride engine sheet demand decision topic claim");
         MAY_USE.put("build", "call worth ride workshop fit engine sheet demand decision topic claim");
         MAY_USE.put("checklist", "call build event demand decision topic claim");
+        MAY_USE.put("scout", "call ride engine demand decision course topic claim event rider sheet");
         MAY_USE.put("debrief", "call sheet claim topic text");
         MAY_USE.put("schema", "text course rider event workshop demand topic claim sheet debrief");
         MAY_USE.put("task", "text course rider event workshop ride topic demand claim sheet engine decision call analysis fit worth build "
-                + "checklist debrief schema");
+                + "checklist debrief scout schema");
         MAY_USE.put("report", MAY_USE.get("task") + " task");
         MAY_USE.put("render", "report");
         MAY_USE.put("cli", "task report render");

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "position", "season", "debrief", "topics",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "position", "season", "debrief", "topics",
             "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
@@ -29,6 +29,7 @@ final class Commands {
             case "why" -> new WhyCommand(terminal);
             case "compare" -> new CompareCommand(terminal);
             case "gears" -> new GearsCommand(terminal);
+            case "scout" -> new ScoutCommand(terminal);
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
             case "season" -> new SeasonCommand(terminal);

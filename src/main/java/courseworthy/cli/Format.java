@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** How a result is written. */
 public enum Format {
-    TEXT, JSON, MARKDOWN, CSV;
+    TEXT, JSON, MARKDOWN, CSV, GPX;
 
     /** As it is typed. */
     @Override

@@ -3,6 +3,7 @@ package courseworthy.cli;
 import courseworthy.report.Report;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
+import java.util.List;
 import java.util.function.Supplier;
 
 /** A command that answers for a course, a rider and a day. */
@@ -13,17 +14,24 @@ abstract class RequestCommand extends Command {
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final Given<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
     private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
-    private final Given<java.util.List<String>> sheets = repeated("--sheet", "FILE",
+    private final Given<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
     private final Given<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
     private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
     private final Given<String> workshop = option("--workshop", "FILE",
             "What the rider owns: the build is found in it, with what to swap.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
-    private final Output output = output();
+    private final Given<Format> format;
+    private final Output output;
 
     RequestCommand(String name, Terminal terminal, String purpose, String... examples) {
+        this(name, terminal, List.of(Format.TEXT, Format.JSON, Format.MARKDOWN), purpose, examples);
+    }
+
+    /** @param formats in which it answers, the one that it takes by itself first */
+    RequestCommand(String name, Terminal terminal, List<Format> formats, String purpose, String... examples) {
         super(name, terminal, purpose, examples);
+        format = format(formats.toArray(Format[]::new));
+        output = output();
     }
 
     @Override

@@ -32,6 +32,11 @@ public record Course(String name, String summary, String file, List<Stretch> str
         return new Course(name, summary, file, ground, track, line, climbing, start, repairs, filledIn, remarks);
     }
 
+    /** The same on other ground. */
+    public Course with(List<Stretch> ground) {
+        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, assumed, notes);
+    }
+
     /** Length of one lap in m. */
     public double length() {
         double sum = 0;

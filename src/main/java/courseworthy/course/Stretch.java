@@ -47,4 +47,9 @@ public record Stretch(double length, Double ascent, Double descent, Double steep
     public Stretch on(Ground other) {
         return new Stretch(length, ascent, descent, steepest, other, alternatives, origin, line);
     }
+
+    /** The same piece on ground that is known for sure. */
+    public Stretch known(Ground found) {
+        return new Stretch(length, ascent, descent, steepest, found, List.of(), origin, line);
+    }
 }

@@ -30,4 +30,9 @@ public record RideInput(Course course, Rider rider, Event event, Bike bike) {
     public RideInput with(Event other) {
         return new RideInput(course, rider, other, bike);
     }
+
+    /** The same on another course. */
+    public RideInput with(Course other) {
+        return new RideInput(other, rider, event, bike);
+    }
 }

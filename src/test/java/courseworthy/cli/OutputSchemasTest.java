@@ -96,6 +96,12 @@ class OutputSchemasTest {
     }
 
     @Test
+    void scout() {
+        keeps("scout", "scout", List.of("src/test/resources/courseworthy/scout/half-known.yaml"));
+        keeps("scout", "scout", NOBODY);
+    }
+
+    @Test
     void compare() {
         keeps("compare", "compare", KIM, "--set", "bike=trail", "--set", "front tyre casing=light, rear tyre casing=light");
         keeps("compare", "compare", JOSS, "--set", "rear tyre width=32 mm");

@@ -1,0 +1,64 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.jenetics.jpx.GPX;
+import io.jenetics.jpx.WayPoint;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ScoutCommandTest {
+
+    private static final String HALF = "src/test/resources/courseworthy/scout/half-known.yaml";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void textFitsATerminal() {
+        CommandRun ran = CommandRun.of("scout", HALF);
+
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+        assertThat(ran.out()).startsWith("Half Known Round                                   where to look before you ride\n")
+                .contains("The ground is not known for sure on 5.0 of 19.0 km.", "\n1. LOOK AT 5.0 KM ", "km 5.0-9.0; km 15.0-16.0",
+                        "Look for surface (asphalt, compacted, gravel, ground); smoothness (good,", "surface=gravel, smoothness=bad ");
+    }
+
+    @Test
+    void aCourseThatIsKnownHasNothingToLookAt() {
+        CommandRun ran = CommandRun.of("scout", "course-profiles/market-roads.yaml");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("The ground is known on the whole course: there is nothing to look at.");
+    }
+
+    /** Read back with a library for GPX. */
+    @Test
+    void wayPointsLieWherePiecesBegin() throws IOException {
+        StringBuilder track = new StringBuilder("<gpx xmlns=\"http://www.topografix.com/GPX/1/1\" version=\"1.1\" creator=\"x\"><trk><name>A &amp; B</name><trkseg>");
+        for (int i = 0; i <= 100; i++) {
+            track.append("<trkpt lat=\"").append(50 + i * 0.001).append("\" lon=\"-20\"/>");
+        }
+        Path file = Files.writeString(folder.resolve("a.gpx"), track.append("</trkseg></trk></gpx>"));
+        Path out = folder.resolve("look.gpx");
+
+        CommandRun ran = CommandRun.of("scout", file.toString(), "--format", "gpx", "-o", out.toString());
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        GPX gpx = GPX.read(out);
+        assertThat(gpx.getMetadata().orElseThrow().getName()).contains("A & B");
+        List<WayPoint> points = gpx.getWayPoints();
+        assertThat(points).hasSize(1);
+        assertThat(points.get(0).getLatitude().doubleValue()).isEqualTo(50, within(1e-6));
+        assertThat(points.get(0).getName()).contains("Look 1, km 0.0 to 11.1");
+        assertThat(points.get(0).getDescription()).contains("look for surface (asphalt, compacted, gravel, ground); smoothness (good, intermediate, bad, "
+                + "very_bad, horrible); mtb:scale (1, 2)");
+    }
+}
