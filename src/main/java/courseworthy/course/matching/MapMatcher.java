@@ -22,15 +22,15 @@ import java.util.List;
  */
 public final class MapMatcher {
 
-    /** Metres between samples, and between those of the first match (GROUND measurements: 10 to 20 m do alike). */
+    /** Metres between samples, and between those of the first match (measured: 10 and 20 m do alike, 40 m worse). */
     private static final double STEP = 20;
     private static final double FIRST_STEP = 30;
     /** Standard deviation per axis that the first match allows, m: most tracks have less (Tomaštík et al. 2017: 2 to 12 m). */
     private static final double FIRST_SIGMA = 15;
     /** By how much more than the estimated error is allowed (measured: 1.1 to 1.35 do alike, 1 is worse). */
     private static final double TOLERANCE = 1.15;
-    /** Least standard deviation that is allowed, m: what Newson and Krumm (2009) found for receivers, 4.07 m. */
-    private static final double LEAST_SIGMA = 4;
+    /** Least standard deviation that is allowed, m: less than the 4.07 m of a receiver (Newson and Krumm 2009), since courses are drawn on maps. */
+    private static final double LEAST_SIGMA = 3;
 
     private final Track track;
     private final MapExtract extract;

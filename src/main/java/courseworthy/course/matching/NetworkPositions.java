@@ -6,8 +6,8 @@ package courseworthy.course.matching;
  */
 final class NetworkPositions {
 
-    /** Most positions: what the index can number. */
-    static final int MOST = 1 << 24;
+    /** Most positions: 10,000 km of ways, and less than 100 MB. */
+    static final int MOST = 1 << 21;
 
     private final RoadNetwork network;
     private final int[] first;

@@ -8,16 +8,25 @@ import java.util.Arrays;
  */
 final class TransitionDistances {
 
-    /** Most links reached from one (measured: 60 m through the densest villages reach some 40). */
-    private static final int MOST_REACHED = 400;
-    /** Most departures looked at for one. */
-    private static final int MOST_TRIED = 2000;
+    /** Most links reached from one (some 40 lie within 60 m in a village). */
+    private static final int MOST_REACHED = 300;
+    /** Most departures looked at for one: bounds the work on maps where thousands of ways meet. */
+    private static final int MOST_TRIED = 1000;
+
+    /** Most links kept for all: 40 MB; a course of 1000 km has fewer. */
+    private static final int MOST_KEPT = 1_500_000;
 
     private final RoadNetwork network;
     private final double[][] rates;
     private final double bound;
     private final Reach[] kept;
 
+    private int keptLinks;
+    /** Number of the search that last reached a link, and the shortest distance to it then. */
+    private final int[] search;
+    private final double[] shortest;
+    private int searches;
+    private int tried;
     private final int[] queue = new int[MOST_TRIED + 1];
     private final double[] distance = new double[MOST_TRIED + 1];
     private final double[] cost = new double[MOST_TRIED + 1];
@@ -65,25 +74,38 @@ final class TransitionDistances {
         this.rates = rates;
         this.bound = bound;
         kept = new Reach[2 * network.links()];
+        search = new int[2 * network.links()];
+        shortest = new double[2 * network.links()];
     }
 
     /** What can be reached from the end of a direction of a link. */
     Reach from(int directed) {
         if (kept[directed] == null) {
+            if (keptLinks > MOST_KEPT) {
+                Arrays.fill(kept, null);
+                keptLinks = 0;
+            }
             kept[directed] = search(directed);
+            keptLinks += kept[directed].link().length;
         }
         return kept[directed];
     }
 
-    /** A link that was reached is settled when it is taken out: its queue is sorted by insertion, since it is short. */
+    /** The queue is sorted by insertion, since it is short; a link that was reached by a longer way before is passed over when its turn comes. */
     private Reach search(int directed) {
+        searches++;
+        tried = 0;
         int settled = 0;
         int size = depart(directed, -1, 0, 0, 0);
         while (settled < size && settled < MOST_REACHED) {
             int reached = queue[settled];
-            double beyond = distance[settled] + network.length(reached >> 1);
-            if (beyond <= bound) {
-                size = depart(reached, settled, beyond, cost[settled] + network.length(reached >> 1) * rates[reached & 1][reached >> 1], size);
+            if (distance[settled] > shortest[reached]) {
+                size = remove(settled, size);
+                continue;
+            }
+            double length = network.length(reached >> 1);
+            if (distance[settled] + length <= bound) {
+                size = depart(reached, settled, distance[settled] + length, cost[settled] + length * rates[reached & 1][reached >> 1], size);
             }
             settled++;
         }
@@ -95,18 +117,25 @@ final class TransitionDistances {
         int junction = network.target(from);
         int to = size;
         boolean goesOn = goesOn(from);
-        int end = Math.min(network.endDeparture(junction), network.firstDeparture(junction) + MOST_TRIED);
-        for (int i = network.firstDeparture(junction); i < end && to < MOST_TRIED; i++) {
+        for (int i = network.firstDeparture(junction); i < network.endDeparture(junction) && tried < MOST_TRIED; i++) {
             int next = network.departure(i);
-            int known = next == (from ^ 1) ? -1 : find(next, to);
-            if (next == (from ^ 1) || known >= 0 && distance[known] <= at) {
+            tried++;
+            if (next == (from ^ 1) || search[next] == searches && shortest[next] <= at) {
                 continue;
             }
-            to = known >= 0 ? remove(known, to) : to;
+            search[next] = searches;
+            shortest[next] = at;
             boolean leaves = goesOn && !network.sameWay(from, next);
             to = insert(next, number, at, paid + TransitionModel.junction(network.straightness(from, next), leaves), to);
         }
         return to;
+    }
+
+    private int remove(int place, int size) {
+        for (int i = place; i < size - 1; i++) {
+            copy(i + 1, i);
+        }
+        return size - 1;
     }
 
     /** Whether the way of a link goes on beyond its end. */
@@ -120,21 +149,6 @@ final class TransitionDistances {
             }
         }
         return false;
-    }
-
-    private int find(int link, int size) {
-        int i = size - 1;
-        while (i >= 0 && queue[i] != link) {
-            i--;
-        }
-        return i;
-    }
-
-    private int remove(int place, int size) {
-        for (int i = place; i < size - 1; i++) {
-            copy(i + 1, i);
-        }
-        return size - 1;
     }
 
     private void copy(int from, int to) {

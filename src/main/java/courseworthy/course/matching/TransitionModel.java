@@ -22,6 +22,10 @@ final class TransitionModel {
     /** Metres of detour along the network that cost 1 (beta of Newson and Krumm 2009; 10 to 30 measured alike, 1 far worse). */
     private static final double DETOUR = 30;
 
+    /** Samples farther apart than this, m, are points of a sparse track, between which a hairpin may lie, with so much more way, m. */
+    static final double SPARSE = 25;
+    private static final double LOOP = 40;
+
     private TransitionModel() {
     }
 
@@ -57,6 +61,6 @@ final class TransitionModel {
      * @param innovation standard deviation of the error that comes anew in the step, m
      */
     static double reach(double step, double innovation) {
-        return 1.5 * step + 2.5 * innovation + 10;
+        return 1.5 * step + 2.5 * innovation + 10 + (step > SPARSE ? LOOP : 0);
     }
 }

@@ -10,9 +10,6 @@ import java.util.Arrays;
  */
 final class WaySequence {
 
-    /** Samples farther apart than this, m, are points of a sparse track: its chords cut corners, so that the nearest place means little. */
-    private static final double SPARSE = 25;
-
     private final Track.Piece piece;
     private MapWay[] ways = new MapWay[64];
     private double[] starts = new double[64];
@@ -83,7 +80,8 @@ final class WaySequence {
     private double passage(Trellis trellis, int[] path, int sample, int directed, double share) {
         TrackSamples samples = trellis.samples;
         double step = samples.at(sample + 1) - samples.at(sample);
-        if (step > SPARSE) {
+        // The chords of a sparse track cut corners, so that the nearest place means little.
+        if (step > TransitionModel.SPARSE) {
             return samples.at(sample) + share * step;
         }
         int vertex = trellis.network.lastVertex(directed);

@@ -16,13 +16,20 @@ import java.util.Random;
  */
 record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
 
-    /** The same line with points at an even spacing, and those at which the way changes. */
+    /**
+     * A track of a route.
+     *
+     * @param at m along the track of each point of the route
+     */
+    record Recording(Track track, double[] at) {
+    }
+
+    /** The same line with points at an even spacing and where it bends. */
     KnownRoute dense(double spacing) {
         List<double[]> points = new ArrayList<>();
         List<MapWay> ways = new ArrayList<>();
         for (int i = 0; i < way.length; i++) {
-            double length = LocalPlane.metres(lat[i], lon[i], lat[i + 1], lon[i + 1]);
-            int steps = (int) Math.max(1, Math.round(length / spacing));
+            int steps = (int) Math.max(1, Math.round(step(i) / spacing));
             for (int j = 0; j < steps; j++) {
                 double share = (double) j / steps;
                 points.add(new double[] {lat[i] + share * (lat[i + 1] - lat[i]), lon[i] + share * (lon[i + 1] - lon[i])});
@@ -37,11 +44,16 @@ record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
         return points.stream().mapToDouble(p -> p[column]).toArray();
     }
 
+    /** Length of the step from a point to the next, m. */
+    double step(int point) {
+        return LocalPlane.metres(lat[point], lon[point], lat[point + 1], lon[point + 1]);
+    }
+
     double length() {
         return distances(lat, lon)[lat.length - 1];
     }
 
-    static double[] distances(double[] lat, double[] lon) {
+    private static double[] distances(double[] lat, double[] lon) {
         double[] out = new double[lat.length];
         for (int i = 1; i < out.length; i++) {
             out[i] = out[i - 1] + Math.max(1e-3, LocalPlane.metres(lat[i - 1], lon[i - 1], lat[i], lon[i]));
@@ -49,10 +61,16 @@ record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
         return out;
     }
 
+    /** A track of one piece through places in degrees. */
     static Track track(double[] lat, double[] lon) {
         double[] none = new double[lat.length];
         Arrays.fill(none, Double.NaN);
         return new Track(List.of(new Track.Piece(lat, lon, distances(lat, lon), none)), Track.Elevation.MISSING);
+    }
+
+    /** The line as it is. */
+    Recording clean() {
+        return new Recording(track(lat, lon), distances(lat, lon));
     }
 
     /**
@@ -61,7 +79,7 @@ record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
      * @param sigma       standard deviation per axis, m
      * @param correlation m over which errors lose all but 1/e of what they share; 0 for independent errors
      */
-    KnownRoute noisy(double sigma, double correlation, long seed) {
+    Recording noisy(double sigma, double correlation, long seed) {
         Random random = new Random(seed);
         double[] at = distances(lat, lon);
         double[] newLat = lat.clone();
@@ -77,24 +95,28 @@ record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
             newLat[i] += sigma * north / LocalPlane.northScale(lat[i]);
             newLon[i] += sigma * east / LocalPlane.eastScale(lat[i]);
         }
-        return new KnownRoute(name, newLat, newLon, way);
+        return new Recording(track(newLat, newLon), distances(newLat, newLon));
     }
 
-    Track track() {
-        return track(lat, lon);
-    }
-
-    /** Only some of the points, as even as may be; the first and the last are kept. */
-    Track thinned(double spacing) {
+    /** Only some of the points, the first and the last among them; what is between lies on the chord in proportion. */
+    Recording thinned(double spacing) {
         double[] at = distances(lat, lon);
-        List<double[]> points = new ArrayList<>();
-        double next = 0;
+        List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < lat.length; i++) {
-            if (at[i] >= next || i == lat.length - 1) {
-                points.add(new double[] {lat[i], lon[i]});
-                next += spacing;
+            if (at[i] >= spacing * kept.size() || i == lat.length - 1) {
+                kept.add(i);
             }
         }
-        return track(column(points, 0), column(points, 1));
+        Track track = track(kept.stream().mapToDouble(i -> lat[i]).toArray(), kept.stream().mapToDouble(i -> lon[i]).toArray());
+        double[] chord = track.pieces().get(0).distance();
+        double[] out = new double[at.length];
+        for (int k = 0; k + 1 < kept.size(); k++) {
+            int from = kept.get(k);
+            int to = kept.get(k + 1);
+            for (int i = from; i <= to; i++) {
+                out[i] = chord[k] + (chord[k + 1] - chord[k]) * (at[i] - at[from]) / (at[to] - at[from]);
+            }
+        }
+        return new Recording(track, out);
     }
 }
