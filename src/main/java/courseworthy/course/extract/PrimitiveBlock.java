@@ -21,6 +21,9 @@ final class PrimitiveBlock {
     /** Nodes of a way: the map takes 2,000 (OpenStreetMap API 0.6, "capabilities"); older ways and those of other sources may have more. */
     private static final int MOST_NODES_OF_WAY = 100_000;
 
+    /** Nodes that are read at a time. */
+    private static final int CHUNK = 2048;
+
     private final int file;
     /** Null where nodes are wanted by their ids. */
     private final Corridor corridor;
@@ -39,7 +42,11 @@ final class PrimitiveBlock {
     private final ProtobufReader values = new ProtobufReader();
 
     private byte[] data = new byte[0];
-    private long[] wayNodes = new long[1 << 11];
+    /** Ids, latitudes and longitudes of the nodes that are being read; ids also of those of a way. */
+    private final long[] nextIds = new long[CHUNK];
+    private final long[] nextLatitudes = new long[CHUNK];
+    private final long[] nextLongitudes = new long[CHUNK];
+    private long[] wayNodes = new long[CHUNK];
     private int wayNodeCount;
     private Supplier<NodeTable> nodesBefore;
     private NodeTable nodes;
@@ -125,9 +132,11 @@ final class PrimitiveBlock {
     }
 
     private void none() {
-        for (ProtobufReader each : new ProtobufReader[] {ids, latitudes, longitudes, keys, values}) {
-            each.reset(data, 0, 0);
-        }
+        ids.reset(data, 0, 0);
+        latitudes.reset(data, 0, 0);
+        longitudes.reset(data, 0, 0);
+        keys.reset(data, 0, 0);
+        values.reset(data, 0, 0);
     }
 
     private void node(ProtobufReader node) {
@@ -193,29 +202,23 @@ final class PrimitiveBlock {
             nodesBegin();
         }
         boolean anyTags = keys.hasMore();
-        long id = 0;
-        long latitude = 0;
-        long longitude = 0;
+        long[] last = new long[3];
         while (ids.hasMore()) {
-            id = sum(id, ids.signed());
-            latitude = sum(latitude, latitudes.signed());
-            longitude = sum(longitude, longitudes.signed());
-            boolean near = sees(id, latitude, longitude);
-            if (anyTags && keys.hasMore()) {
-                denseTags(near);
+            int count = ids.sums(last[0], nextIds, CHUNK);
+            if (latitudes.sums(last[1], nextLatitudes, count) < count || longitudes.sums(last[2], nextLongitudes, count) < count) {
+                throw RefusedExtract.damaged("nodes with fewer coordinates than ids");
+            }
+            last = new long[] {nextIds[count - 1], nextLatitudes[count - 1], nextLongitudes[count - 1]};
+            for (int i = 0; i < count; i++) {
+                boolean near = sees(nextIds[i], nextLatitudes[i], nextLongitudes[i]);
+                if (anyTags && keys.hasMore()) {
+                    denseTags(near);
+                }
             }
         }
         if (latitudes.hasMore() || longitudes.hasMore()) {
             throw RefusedExtract.damaged("nodes with more coordinates than ids");
         }
-    }
-
-    private static long sum(long before, long step) {
-        long sum = before + step;
-        if (((before ^ sum) & (step ^ sum)) < 0) {
-            throw RefusedExtract.damaged("a difference that leads out of 64 bits");
-        }
-        return sum;
     }
 
     /** The tags of the next node: pairs of numbers of texts, with a zero behind the last. */
@@ -275,17 +278,19 @@ final class PrimitiveBlock {
     private boolean isNear() {
         wayNodeCount = 0;
         boolean near = false;
-        long node = 0;
         while (ids.hasMore()) {
-            node = sum(node, ids.signed());
-            if (wayNodeCount == MOST_NODES_OF_WAY) {
+            if (wayNodeCount + CHUNK > wayNodes.length) {
+                wayNodes = Arrays.copyOf(wayNodes, wayNodes.length + CHUNK);
+            }
+            int count = ids.sums(wayNodeCount == 0 ? 0 : wayNodes[wayNodeCount - 1], nextIds, CHUNK);
+            System.arraycopy(nextIds, 0, wayNodes, wayNodeCount, count);
+            for (int i = 0; i < count && !near; i++) {
+                near = nodes.contains(nextIds[i]);
+            }
+            wayNodeCount += count;
+            if (wayNodeCount > MOST_NODES_OF_WAY) {
                 throw RefusedExtract.damaged("a way of more than " + MOST_NODES_OF_WAY + " nodes");
             }
-            if (wayNodeCount == wayNodes.length) {
-                wayNodes = Arrays.copyOf(wayNodes, wayNodeCount * 2);
-            }
-            wayNodes[wayNodeCount++] = node;
-            near = near || nodes.contains(node);
         }
         return near;
     }

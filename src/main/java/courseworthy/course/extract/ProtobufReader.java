@@ -79,6 +79,47 @@ final class ProtobufReader {
         return value >>> 1 ^ -(value & 1);
     }
 
+    /**
+     * Reads signed integers that are each written as the difference from the one before.
+     *
+     * @param before what the first differs from
+     * @param out    where they are put, from its start
+     * @param most   how many are read, unless the message ends before
+     * @return how many were read
+     */
+    int sums(long before, long[] out, int most) {
+        byte[] bytes = data;
+        int stop = end;
+        int from = at;
+        int count = 0;
+        long sum = before;
+        while (count < most && from < stop) {
+            long next = bytes[from++];
+            if (next < 0) {
+                next &= 0x7F;
+                int shift = 7;
+                byte more;
+                do {
+                    if (from >= stop || shift >= 7 * LONGEST_VARINT) {
+                        throw RefusedExtract.damaged(from >= stop ? "a number that runs out of its block" : "a number of more than 64 bits");
+                    }
+                    more = bytes[from++];
+                    next |= (long) (more & 0x7F) << shift;
+                    shift += 7;
+                } while (more < 0);
+            }
+            long step = next >>> 1 ^ -(next & 1);
+            long last = sum;
+            sum += step;
+            if (((last ^ sum) & (step ^ sum)) < 0) {
+                throw RefusedExtract.damaged("a difference that leads out of 64 bits");
+            }
+            out[count++] = sum;
+        }
+        at = from;
+        return count;
+    }
+
     /** Unsigned integer of up to 31 bits. */
     int unsignedInt() {
         long value = varint();

@@ -221,7 +221,7 @@ class HostileExtractTest {
                 .isEqualTo("found a difference that leads out of 64 bits" + WHOLE);
         Osmformat.DenseNodes.Builder fewer = Osmformat.DenseNodes.newBuilder().addId(1).addId(1).addLat(0).addLon(0).addLon(0);
         assertThat(said(withHeader().data(PbfFile.group(group -> group.setDense(fewer)))))
-                .isEqualTo("found a number that runs out of its block" + WHOLE);
+                .isEqualTo("found nodes with fewer coordinates than ids" + WHOLE);
         Osmformat.DenseNodes.Builder more = Osmformat.DenseNodes.newBuilder().addId(1).addLat(0).addLat(0).addLon(0);
         assertThat(said(withHeader().data(PbfFile.group(group -> group.setDense(more)))))
                 .isEqualTo("found nodes with more coordinates than ids" + WHOLE);
