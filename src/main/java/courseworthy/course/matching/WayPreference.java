@@ -48,7 +48,8 @@ final class WayPreference {
         return allowed + switch (way.tag("highway")) {
             case "motorway", "motorway_link" -> 0.05;
             case "trunk", "trunk_link" -> 0.008;
-            case "primary", "primary_link" -> 0.002;
+            case "primary", "primary_link" -> 0.003;
+            case "secondary", "secondary_link" -> 0.0015;
             case "footway", "pedestrian", "platform" -> invited ? 0 : 0.002;
             case "steps" -> 0.004;
             case "corridor", "elevator" -> 0.01;
