@@ -55,7 +55,7 @@ class PlanBTest {
         assertThat(plan.lines()).hasSize(1);
         PlanB.Line line = plan.lines().get(0);
         assertThat(line.topic()).isEqualTo(topic);
-        assertThat(line.change()).isEqualTo(change);
+        assertThat(line.change().word()).isEqualTo(change);
         assertThat(line.written()).isFalse();
         assertThat(line.takes()).isEqualTo(minutes * MIN + hours * 3600);
         assertThat(line.latest()).isCloseTo(-20 * MIN - minutes * MIN - hours * 3600, within(1e-6));
