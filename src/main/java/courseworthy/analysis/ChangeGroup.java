@@ -24,9 +24,6 @@ import java.util.Set;
  */
 public record ChangeGroup(List<Topic> topics, Change change, List<Turned> members) {
 
-    private static final String FRONT = "front ";
-    private static final String REAR = "rear ";
-
     public ChangeGroup {
         topics = List.copyOf(topics);
         members = List.copyOf(members);
@@ -101,11 +98,9 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
     }
 
     private static int twin(ChangeGroup rear, List<ChangeGroup> before) {
-        String name = rear.topics().get(0).name();
         for (int i = 0; i < before.size(); i++) {
             ChangeGroup front = before.get(i);
-            boolean pair = name.startsWith(REAR) && front.topics().size() == 1
-                    && front.topics().get(0).name().equals(FRONT + name.substring(REAR.length()));
+            boolean pair = front.topics().size() == 1 && front.topics().get(0).isFrontOf(rear.topics().get(0));
             if (pair && steps(front).equals(steps(rear))) {
                 return i;
             }

@@ -4,6 +4,7 @@ import courseworthy.demand.Demands;
 import courseworthy.demand.DerivedMeasures;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
+import courseworthy.topic.End;
 import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -22,7 +23,6 @@ final class PressureRanges {
     private static final int STEP = 4;
     /** Ceilings of pressure that are tried, steps of 0.05 bar: 2 to 6 bar. */
     private static final List<Long> CEILINGS = List.of(100L, 80L, 60L, 40L, 120L);
-    private static final List<String> WHEELS = List.of("front", "rear");
 
     private final Box box;
     private final Map<Measure, ValueSet> wanted;
@@ -43,9 +43,8 @@ final class PressureRanges {
 
     private boolean found() {
         ValueSet masses = allowed(Measure.START_LINE_MASS);
-        for (String wheel : WHEELS) {
-            for (String plain : List.of("tyre casing", "insert")) {
-                Topic topic = Topics.of(wheel + " " + plain);
+        for (End end : End.values()) {
+            for (Topic topic : List.of(Topics.FRONT_TYRE_CASING.at(end), Topics.FRONT_INSERT.at(end))) {
                 settled.putIfAbsent(topic, new SettledTopic(topic, true, topic.standard()));
             }
         }

@@ -242,8 +242,7 @@ final class BuildComparison {
                 if (from != null && to != null && aim.topic() == Topics.AERO_EXTENSIONS) {
                     apart = worths.returned(aim.topic(), from, to);
                 } else if (from != null && to != null) {
-                    String kind = aim.topic().name().replace("front ", "").replace("rear ", "");
-                    effects.merge(kind, effect(aim.topic(), from, to, grams == null), Effect::alike);
+                    effects.merge(aim.topic().plain(), effect(aim.topic(), from, to, grams == null), Effect::alike);
                 }
             }
         }

@@ -162,8 +162,7 @@ final class BuildObjective {
     boolean pairOfTyres() {
         for (Aim front : byPlace.getOrDefault(MountingPlace.FRONT_TYRE, List.of())) {
             for (Aim rear : byPlace.getOrDefault(MountingPlace.REAR_TYRE, List.of())) {
-                boolean same = rear.topic().name().equals(front.topic().name().replace("front ", "rear "));
-                if (same && !rear.decision().value().equals(front.decision().value())) {
+                if (front.topic().isFrontOf(rear.topic()) && !rear.decision().value().equals(front.decision().value())) {
                     return false;
                 }
             }

@@ -5,13 +5,12 @@ import courseworthy.debrief.DebriefReader.Pair;
 import courseworthy.debrief.SavedBrief.Advice;
 import courseworthy.debrief.SavedBrief.Said;
 import courseworthy.debrief.Verdict.OfRule;
+import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * A debrief held against the brief that was given.
@@ -31,10 +30,6 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     /** Measures that are the weather's, and how far off a temperature may be, K (judgement, no source), to be as foretold. */
     private static final double OFF = 4;
     private static final List<String> OF_THE_GOING = List.of("going", "mud");
-    /** What is chosen for the weather whatever rule spoke: another day asks for another answer. */
-    private static final Set<Topic> OF_THE_WEATHER = Set.of(Topics.CLOTHING, Topics.GLOVES, Topics.SHOES);
-    /** What is chosen for dry or wet, and hardly for the cold: five degrees less do not turn a tread. */
-    private static final Set<Topic> OF_WET_AND_DRY = Set.of(Topics.EYEWEAR, Topics.MUDGUARD, Topics.LUBRICANT, Topics.PAD_COMPOUND, Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD);
     private static final String COLDEST = "coldest temperature";
     private static final String HOTTEST = "hottest temperature";
     public static final String UNTESTED = "the day did not put it to the test";
@@ -212,9 +207,9 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         /** How the weather that the rule rested on differed; empty where it did not, or is not known. */
         private String otherWeather(Said said) {
             List<String> grounds = new ArrayList<>(said.grounds());
-            if (OF_THE_WEATHER.contains(topic)) {
+            if (topic.concerns().contains(Concern.WEATHER)) {
                 grounds.addAll(List.of("going", COLDEST, HOTTEST));
-            } else if (OF_WET_AND_DRY.contains(topic)) {
+            } else if (topic.concerns().contains(Concern.WET)) {
                 grounds.add("going");
             }
             for (String ground : grounds) {

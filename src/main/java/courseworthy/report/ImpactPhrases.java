@@ -10,6 +10,7 @@ import courseworthy.analysis.Impact.Turned;
 import courseworthy.analysis.RideCover;
 import courseworthy.claim.Claim;
 import courseworthy.sheet.SheetInForce;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.units.Unit;
 import java.util.ArrayList;
@@ -54,8 +55,8 @@ public final class ImpactPhrases {
 
     /** {@code front and rear tyre pressure}. */
     static String topics(ChangeGroup alike) {
-        String first = alike.topics().get(0).name();
-        return alike.topics().size() == 1 ? first : "front and rear" + first.substring(first.indexOf(' '));
+        Topic first = alike.topics().get(0);
+        return alike.topics().size() == 1 ? first.name() : BothEnds.name(first);
     }
 
     /** {@code down by 0.10 to 0.25 bar, now 1.45 to 1.60 bar}. */

@@ -7,6 +7,7 @@ import courseworthy.analysis.Impact.Listed;
 import courseworthy.analysis.Impact.Ride;
 import courseworthy.analysis.Impact.Turned;
 import courseworthy.claim.Task;
+import courseworthy.topic.BothEnds;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -85,7 +86,7 @@ public final class ImpactReport {
     }
 
     private RichText example(String what, Turned example, String others) {
-        String topic = impact.topics().size() > 1 && what.startsWith("front and rear") ? example.topic().name() + ", " : "";
+        String topic = impact.topics().size() > 1 && what.startsWith(BothEnds.WORDS) ? example.topic().name() + ", " : "";
         return RichText.of("Example: ").quoted(topic + ImpactPhrases.example(example) + ". " + ImpactPhrases.why(example) + others);
     }
 

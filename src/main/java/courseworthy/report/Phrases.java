@@ -20,6 +20,7 @@ import courseworthy.task.Caution;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.CourseSummary.SurfaceShare;
 import courseworthy.task.MissingInputs;
+import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.Unit;
@@ -180,7 +181,7 @@ public final class Phrases {
             Decision decision = decisions.get(i);
             String name = decision.topic().name();
             if (i + 1 < decisions.size() && pair(decision, decisions.get(i + 1))) {
-                name = "front and rear" + name.substring(FRONT.length());
+                name = BothEnds.name(decision.topic());
                 i++;
             }
             out.add(name + " " + decision.text());
@@ -188,15 +189,9 @@ public final class Phrases {
         return out.toString();
     }
 
-    private static final String FRONT = "front";
-    private static final String REAR = "rear";
-
     /** Whether front and rear of one thing have one value. */
     private static boolean pair(Decision front, Decision rear) {
-        String first = front.topic().name();
-        String second = rear.topic().name();
-        return first.startsWith(FRONT) && second.startsWith(REAR)
-                && first.substring(FRONT.length()).equals(second.substring(REAR.length())) && front.text().equals(rear.text());
+        return front.topic().isFrontOf(rear.topic()) && front.text().equals(rear.text());
     }
 
     /** What a claim says, {@code at least 42 mm}. */

@@ -7,6 +7,7 @@ import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.fit.FitResult;
 import courseworthy.report.TableColumn.Alignment;
 import courseworthy.task.PositionResult;
+import courseworthy.topic.Topics;
 import courseworthy.workshop.Part;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,7 +110,7 @@ public final class PositionReport {
         out.add(new Line("hands forward", hands ? Double.valueOf(position.hands().forward()) : null));
         out.add(new Line("hands up", hands ? Double.valueOf(position.hands().up()) : null));
         out.add(new Line("drops up", position.drops()));
-        out.add(new Line("bar width", position.barWidth()));
+        out.add(new Line(Topics.BAR_WIDTH.name(), position.barWidth()));
         out.add(new Line("saddle height", position.saddleHeight()));
         out.add(new Line("saddle tip behind", position.saddleSetback()));
         out.add(new Line("saddle above hands", position.saddleAboveHands()));

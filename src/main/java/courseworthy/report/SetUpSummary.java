@@ -77,7 +77,7 @@ final class SetUpSummary {
         add(out, "Pressure", after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
         add(out, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
         add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
-        add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBE, "tube"), lights());
+        add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBE, Topics.TUBE.name()), lights());
         return out;
     }
 

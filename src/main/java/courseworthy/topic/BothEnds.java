@@ -34,10 +34,15 @@ public final class BothEnds {
         List<String> out = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             if (topic.end() == End.FRONT && topic.otherEnd() != null) {
-                out.add(WORDS + " " + topic.plain());
+                out.add(name(topic));
             }
         }
         return out;
+    }
+
+    /** The name that stands for a topic and for the same at the other end: {@code front and rear tyre width}. */
+    public static String name(Topic topic) {
+        return WORDS + " " + topic.plain();
     }
 
     /** Whether a name stands for two topics. */

@@ -6,6 +6,7 @@ import courseworthy.units.Resolution;
 import courseworthy.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One thing to decide. Values are whole ticks of the resolution for quantities, and positions in the list of options otherwise.
@@ -24,10 +25,11 @@ import java.util.List;
  * @param applies    conditions on earlier topics, all of which must hold for the topic to make sense
  * @param group      the topics that it is shown among
  * @param work       what kind of work a change on it means
+ * @param concerns   what hangs on it besides speed
  * @param notch      by how many ticks one part is a size from another (practice); 1 for options
  */
 public record Topic(String name, String about, Kind kind, Resolution resolution, long step, long least, long most,
-        List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, long notch) {
+        List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, Set<Concern> concerns, long notch) {
 
     /** Quantities and ordered options can be bounded; options can be avoided or ruled out. */
     public enum Kind { QUANTITY, ORDERED, OPTIONS }
@@ -80,6 +82,11 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         return end() == null ? name : name.substring(end().word().length() + 1);
     }
 
+    /** Whether another is the same at the rear of what this is at the front. */
+    public boolean isFrontOf(Topic other) {
+        return end() == End.FRONT && other.equals(otherEnd());
+    }
+
     /** By name, written out as in other records that are compared in every run: what the language supplies is slow to start. */
     @Override
     public boolean equals(Object other) {
@@ -129,6 +136,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         private Safe safe = Safe.NONE;
         private TopicGroup group;
         private Work work;
+        private Set<Concern> concerns = Set.of();
         private long notch;
 
         private Builder(String name, Kind kind, Resolution resolution, List<String> options) {
@@ -188,6 +196,12 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
             return this;
         }
 
+        /** What hangs on it besides speed. */
+        public Builder concerns(Concern... besides) {
+            concerns = Set.of(besides);
+            return this;
+        }
+
         /** By how many ticks one part is a size from another, where that is not the rounding step. */
         public Builder notch(long ticks) {
             notch = ticks;
@@ -202,7 +216,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
 
         public Topic build() {
             return new Topic(name, about, kind, resolution, step, least, most, options, standard, layer, safe, List.copyOf(applies), group,
-                    work, notch == 0 ? step : notch);
+                    work, concerns, notch == 0 ? step : notch);
         }
 
         private long ticks(String number) {

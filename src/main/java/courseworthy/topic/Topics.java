@@ -55,28 +55,28 @@ public final class Topics {
             .layer(3).where(SEATPOST, "dropper").group(TopicGroup.SUSPENSION).work(Work.SEATPOST).notch(20)
             .about("Stroke of the dropper post"));
     public static final Topic FRONT_TYRE_WIDTH = add(quantity("front tyre width", Unit.MM, "1").range("23", "75").standard("40")
-            .layer(2).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3)
+            .layer(2).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3).concerns(Concern.PUNCTURES)
             .about("Width of the front tyre as mounted"));
     public static final Topic REAR_TYRE_WIDTH = add(quantity("rear tyre width", Unit.MM, "1").range("23", "75").standard("40")
-            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3)
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3).concerns(Concern.PUNCTURES)
             .about("Width of the rear tyre as mounted"));
     public static final Topic FRONT_TYRE_CASING = add(ordered("front tyre casing", "light", "reinforced", "heavy").standard("reinforced")
-            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.PUNCTURES)
             .about("Casing of the front tyre: how well tread and sidewall are protected"));
     public static final Topic REAR_TYRE_CASING = add(ordered("rear tyre casing", "light", "reinforced", "heavy").standard("reinforced")
-            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.PUNCTURES)
             .about("Casing of the rear tyre: how well tread and sidewall are protected"));
     public static final Topic FRONT_TYRE_TREAD = add(ordered("front tyre tread", "slick", "file", "fast", "all-round", "aggressive", "mud").standard("fast")
-            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(3).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.WET, Concern.PUNCTURES)
             .about("Tread of the front tyre, from none to deep and open"));
     public static final Topic REAR_TYRE_TREAD = add(ordered("rear tyre tread", "slick", "file", "fast", "all-round", "aggressive", "mud").standard("fast")
-            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(4).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.WET, Concern.PUNCTURES)
             .about("Tread of the rear tyre, from none to deep and open"));
     public static final Topic FRONT_INSERT = add(options("front insert", "none", "fitted").standard("none")
-            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.PUNCTURES)
             .about("Foam insert in the front tyre"));
     public static final Topic REAR_INSERT = add(options("rear insert", "none", "fitted").standard("none")
-            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
+            .layer(4).group(TopicGroup.TYRES).work(Work.TYRES).concerns(Concern.PUNCTURES)
             .about("Foam insert in the rear tyre"));
     public static final Topic FRONT_SEALANT = add(options("front sealant", "tube", "tubeless").standard("tubeless")
             .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
@@ -136,13 +136,13 @@ public final class Topics {
             .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
             .about("The pedals"));
     public static final Topic SHOES = add(options("shoes", "stiff", "walkable", "winter").standard("walkable")
-            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING)
+            .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING).concerns(Concern.WEATHER)
             .about("The shoes"));
     public static final Topic GRIPS_OR_TAPE = add(options("grips or tape", "thin", "standard", "cushioned").standard("standard")
             .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
             .about("Grips or bar tape"));
     public static final Topic GLOVES = add(ordered("gloves", "none", "short", "long", "winter").standard("short")
-            .layer(5).safe(Safe.UP).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING)
+            .layer(5).safe(Safe.UP).group(TopicGroup.CONTACT_POINTS).work(Work.CLOTHING).concerns(Concern.WEATHER)
             .about("Gloves"));
     public static final Topic POWER_METER = add(options("power meter", "none", "fitted").standard("none")
             .layer(5).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
@@ -160,16 +160,16 @@ public final class Topics {
             .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
             .about("Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"));
     public static final Topic FRONT_ROTOR = add(quantity("front rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
-            .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20)
+            .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20).concerns(Concern.SAFETY)
             .about("Diameter of the front brake rotor"));
     public static final Topic REAR_ROTOR = add(quantity("rear rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
-            .layer(4).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20)
+            .layer(4).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20).concerns(Concern.SAFETY)
             .about("Diameter of the rear brake rotor"));
     public static final Topic PAD_COMPOUND = add(options("pad compound", "organic", "sintered").standard("organic")
-            .layer(5).group(TopicGroup.BRAKES).work(Work.BRAKES)
+            .layer(5).group(TopicGroup.BRAKES).work(Work.BRAKES).concerns(Concern.WET)
             .about("Compound of the brake pads, of those the rotor permits"));
     public static final Topic LUBRICANT = add(options("lubricant", "dry", "wet", "wax").standard("dry")
-            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP).concerns(Concern.WET)
             .about("Chain lubricant"));
     public static final Topic CHAIN = add(options("chain", "keep if within its wear limit", "new a week before").standard("keep if within its wear limit")
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
@@ -187,7 +187,7 @@ public final class Topics {
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
             .about("Shift cables, or batteries of electronic shifting"));
     public static final Topic WATER = add(quantity("water", Unit.L, "0.1").range("0.3", "60.0").standard("0.7")
-            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY).concerns(Concern.SAFETY)
             .about("Water to leave the start with; what each tap on the way is left with stands in the day's plan"));
     public static final Topic WATER_CARRIER = add(ordered("water carrier", "one bottle", "two bottles", "bottles and a pack").standard("one bottle")
             .layer(7).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
@@ -211,13 +211,13 @@ public final class Topics {
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("Spare parts to carry"));
     public static final Topic CLOTHING = add(ordered("clothing", "summer kit", "summer kit and a thin layer", "long sleeves and a shell", "winter layers and a shell").standard("summer kit")
-            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CLOTHING)
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CLOTHING).concerns(Concern.WEATHER)
             .about("Clothing"));
     public static final Topic EYEWEAR = add(ordered("eyewear", "clear", "tinted").standard("clear")
-            .layer(6).group(TopicGroup.CARRIED).work(Work.CLOTHING)
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CLOTHING).concerns(Concern.WET)
             .about("Lenses"));
     public static final Topic MUDGUARD = add(ordered("mudguard", "none", "front", "front and rear").standard("none")
-            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY).concerns(Concern.WET)
             .about("Mudguards"));
     public static final Topic EMERGENCY_KIT = add(ordered("emergency kit", "phone and identity", "phone with foil blanket", "phone with foil blanket and first aid").standard("phone and identity")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)

@@ -14,6 +14,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
 import courseworthy.ride.SampledEstimate;
+import courseworthy.topic.Concern;
 import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -29,9 +30,6 @@ public final class SetUpComparison {
 
     static final String RECOMMENDED = "recommended";
     static final Set<Topic> WIDTHS = Set.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH);
-    /** A puncture may hang on these. */
-    static final Set<Topic> PUNCTURES = Set.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH, Topics.FRONT_TYRE_CASING, Topics.REAR_TYRE_CASING,
-            Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD, Topics.FRONT_INSERT, Topics.REAR_INSERT);
     /** The model does not ride these, though they change the ride. */
     private static final Set<Topic> NOT_RIDDEN = Set.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE, Topics.BAR_WIDTH, Topics.BAR_HEIGHT,
             Topics.FRONT_SEALANT, Topics.REAR_SEALANT);
@@ -247,10 +245,8 @@ public final class SetUpComparison {
     }
 
     private BreakEven breakEven(Call call, String written, Range returned) {
-        boolean risk = false;
-        for (Topic topic : PUNCTURES) {
-            risk |= !recommended.on(topic).text().equals(call.on(topic).text());
-        }
+        boolean risk = Topics.all().stream().anyMatch(topic -> topic.concerns().contains(Concern.PUNCTURES)
+                && !recommended.on(topic).text().equals(call.on(topic).text()));
         if (!risk) {
             return null;
         }

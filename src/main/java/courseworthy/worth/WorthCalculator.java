@@ -15,13 +15,13 @@ import courseworthy.engine.ShippedRules;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Range;
+import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.topic.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** What the decisions of one call are worth, each worked out when it is asked for. */
 public final class WorthCalculator {
@@ -30,8 +30,6 @@ public final class WorthCalculator {
     private static final Range EXTENSIONS_MASS = new Range(0.25, 0.40, 0.60);
     /** On foot with a flat that cannot be mended, s (practice). */
     private static final Range ON_FOOT = new Range(1800, 3600, 7200);
-    /** Of these less is no option, whatever it returns. */
-    private static final Set<Topic> NEVER_LESS = Set.of(Topics.WATER, Topics.FRONT_ROTOR, Topics.REAR_ROTOR);
     /** How the next size is away: 5 mm of tyre, half a litre (practice). */
     private static final long TYRE_STEP = 5;
     private static final long WATER_STEP = 5;
@@ -191,7 +189,7 @@ public final class WorthCalculator {
             }
             return out;
         }
-        if (!NEVER_LESS.contains(topic)) {
+        if (!topic.concerns().contains(Concern.SAFETY)) {
             add(out, decision, other, decision.value() - step(topic));
         }
         add(out, decision, other, decision.value() + step(topic));
@@ -249,7 +247,7 @@ public final class WorthCalculator {
     }
 
     private List<Stop> stops(Topic topic) {
-        if (SetUpComparison.PUNCTURES.contains(topic)) {
+        if (topic.concerns().contains(Concern.PUNCTURES)) {
             return punctures();
         }
         if (topic == Topics.PLUGS) {
