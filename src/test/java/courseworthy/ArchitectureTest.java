@@ -17,14 +17,19 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import courseworthy.topic.BothEnds;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
@@ -188,6 +193,53 @@ class ArchitectureTest {
                 .check(OURS);
         noClasses().should().callMethodWhere(DescribedPredicate.describe("Runtime.exec",
                 call -> isOneOf(call, Runtime.class, "exec"))).check(OURS);
+    }
+
+    /** Methods of the writers of JSON, schemas and sections whose first argument names a field, a key or a part there. */
+    private static final Set<String> NAME_OTHER_THINGS = Set.of("report.json.string", "report.json.object", "report.json.decisions", "report.builder", "schema.key");
+    /** Words that mean something else than the topic of that name, each with where it is used. */
+    private static final Map<String, List<String>> OTHER_THINGS = Map.of(
+            "keys of the files of riders, bikes and seasons", List.of("MissingInputs bar width", "MissingInputs bike", "MissingInputs fork travel",
+                    "MissingInputs lights", "MissingInputs power meter", "SeasonTask bike"),
+            "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tube", "OutcomeTable water"),
+            "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
+            "what a stop offers", List.of("PlanReport food", "PlanReport water"),
+            "things to get and to ride, and a column", List.of("AfterSwapChecks tube", "ImpactTask bike", "SeasonCsv bike"));
+
+    /** Code names a topic by its constant: a name that is mistyped as text would be found only when it runs, or never. */
+    @Test
+    void noTopicIsNamedByALiteral() throws IOException {
+        Set<String> reach = new TreeSet<>();
+        OURS.stream().filter(each -> each.getDirectDependenciesFromSelf().stream().anyMatch(to -> to.getTargetClass().isAssignableTo(Topic.class)
+                || to.getTargetClass().isAssignableTo(Topics.class) || to.getTargetClass().isAssignableTo(BothEnds.class)))
+                .forEach(each -> reach.add(each.getPackageName().replaceFirst("courseworthy\\.?", "")));
+        assertThat(reach).contains("worth", "report").doesNotContain("course", "rider", "event", "workshop");
+        reach.remove("topic");
+        Set<String> named = new TreeSet<>();
+        List<String> ends = Topics.all().stream().filter(topic -> topic.otherEnd() != null).map(Topic::plain).filter(plain -> plain.contains(" ")).toList();
+        for (SourceLiterals.Literal each : SourceLiterals.ofMain()) {
+            boolean other = NAME_OTHER_THINGS.contains(each.pack() + "." + each.callee());
+            if (reach.contains(each.pack()) && !other && (Topics.find(each.text()) != null || each.joined() && ends.contains(each.text().strip()))) {
+                named.add(each.type() + " " + each.text());
+            }
+        }
+        assertThat(named).containsExactlyInAnyOrderElementsOf(OTHER_THINGS.values().stream().flatMap(List::stream).toList());
+    }
+
+    /** Rules written in DRL name topics as text, as sheets do: each name is that of a topic. */
+    @Test
+    void rulesThatJoinTopicsOrPartsNameTopicsThatExist() throws IOException {
+        Pattern topics = Pattern.compile("SettledTopicFact\\(topic == \"([^\"]*)\"|@topics?\\(\"([^\"]*)\"\\)|collector\\.\\w+\\(\"[^\"]*\", \"([^\"]*)\"");
+        List<String> found = new ArrayList<>();
+        for (String folder : List.of("pairing", "fit")) {
+            try (Stream<Path> files = Files.list(Path.of("rules", folder))) {
+                for (Path file : files.filter(each -> each.toString().endsWith(".drl")).toList()) {
+                    topics.matcher(Files.readString(file)).results().forEach(each -> found.addAll(Stream.of(each.group(1), each.group(2), each.group(3))
+                            .filter(Objects::nonNull).flatMap(names -> Stream.of(names.split(", "))).toList()));
+                }
+            }
+        }
+        assertThat(found).hasSizeGreaterThan(40).allSatisfy(name -> assertThat(Topics.find(name)).as(name).isNotNull());
     }
 
     private static void onlyIn(String ours, String... library) {

@@ -89,8 +89,7 @@ final class EventSchema {
                 .key("at", about("Distance from the start, over all laps", amount(Dimension.LENGTH)))
                 .key("water", SchemaFragments.yesNo()).key("food", SchemaFragments.yesNo()).key("bag", about("A bag of one's own", SchemaFragments.yesNo()))
                 .required("at")
-                .also("anyOf", List.of(SchemaFragments.of("required", List.of("water")), SchemaFragments.of("required", List.of("food")),
-                        SchemaFragments.of("required", List.of("bag"))))
+                .also("anyOf", EventReader.SUPPORT_KEYS.stream().skip(1).map(what -> SchemaFragments.of("required", List.of(what))).toList())
                 .shape();
     }
 
