@@ -160,7 +160,7 @@ public final class SetUpComparison {
                 sum = sum.and(effect(call, topic).alike(other == null ? Effect.NONE : effect(call, other)));
             }
         }
-        return sum.and(effect(call, Topics.REAR_TRAVEL));
+        return sum;
     }
 
     private Effect effect(Call call, Topic topic) {

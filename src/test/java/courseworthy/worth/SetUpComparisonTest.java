@@ -122,6 +122,18 @@ class SetUpComparisonTest {
         assertThat(both.breakEven().cost()).isEqualTo(Range.exact(8 * 60));
     }
 
+    /** What is at one end alone counts once: 10 mm of rear travel are 30 g (common practice, no source). */
+    @Test
+    void rearTravelCountsOnce() {
+        String trails = "name: Roots\nstretches:\n  - {length: 30 km, rise: 900 m, drop: 900 m, surface: ground, smoothness: very_horrible, mtb:scale: 2}\n";
+        Demands rough = RideFixture.demands(folder, trails, "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: trail}\n", DAY);
+        Call full = CallMaker.call(RULES, rough);
+        long travel = full.on(Topics.REAR_TRAVEL).value();
+        SetUp shorter = new SetUpComparison(RULES, full, kind -> rough).of("mine", Map.of(Topics.REAR_TRAVEL, travel - 10));
+        assertThat(shorter.changes()).extracting(Difference::topic).containsExactly(Topics.REAR_TRAVEL);
+        assertThat(shorter.effect().mass().mid()).isCloseTo(-0.03, within(1e-9));
+    }
+
     /** A narrower tyre may sink deeper in the sand: up to the time of it again, at the low end alone. */
     @Test
     void aNarrowerTyreMaySinkInSand() {
