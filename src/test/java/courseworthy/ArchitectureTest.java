@@ -199,7 +199,7 @@ class ArchitectureTest {
     private static final Set<String> NAME_OTHER_THINGS = Set.of("report.json.string", "report.json.object", "report.json.decisions", "report.builder", "schema.key");
     /** Words that mean something else than the topic of that name, each with where it is used. */
     private static final Map<String, List<String>> OTHER_THINGS = Map.of(
-            "keys of the files of riders, bikes and seasons", List.of("MissingInputs bar width", "MissingInputs bike", "MissingInputs fork travel",
+            "keys of the files of riders, bikes and seasons", List.of("MissingInputs bar width", "MissingInputs bike",
                     "MissingInputs lights", "MissingInputs power meter", "SeasonTask bike"),
             "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tube", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),

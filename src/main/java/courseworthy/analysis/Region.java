@@ -6,7 +6,6 @@ import courseworthy.sheet.OccasionCondition;
 import courseworthy.sheet.ValueTest;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Applies;
-import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -7,7 +7,6 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
-import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;

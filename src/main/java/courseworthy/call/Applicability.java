@@ -4,7 +4,6 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Applies;
-import courseworthy.topic.Topics;
 import java.util.Map;
 
 /** Whether a topic applies to what is decided so far. */
