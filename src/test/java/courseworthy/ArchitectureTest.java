@@ -195,12 +195,12 @@ class ArchitectureTest {
                 call -> isOneOf(call, Runtime.class, "exec"))).check(OURS);
     }
 
-    /** Methods of the writers of JSON, schemas and sections whose first argument names a field, a key or a part there. */
-    private static final Set<String> NAME_OTHER_THINGS = Set.of("report.json.string", "report.json.object", "report.json.decisions", "report.builder", "schema.key");
+    /** Methods of the writers of JSON, schemas, sections and measures whose first argument names a field, a key of a file or a part there. */
+    private static final Set<String> NAME_OTHER_THINGS = Set.of("report.json.string", "report.json.object", "report.json.decisions", "report.builder", "schema.key",
+            "demand.rider", "demand.bike");
     /** Words that mean something else than the topic of that name, each with where it is used. */
     private static final Map<String, List<String>> OTHER_THINGS = Map.of(
-            "keys of the files of riders, bikes and seasons", List.of("MissingInputs bar width", "MissingInputs bike",
-                    "MissingInputs lights", "MissingInputs power meter", "SeasonTask bike"),
+            "keys of the files of riders and seasons", List.of("InputKeys bike", "SeasonTask bike"),
             "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tube", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
             "what a stop offers", List.of("PlanReport food", "PlanReport water"),
