@@ -25,6 +25,7 @@ final class BriefCommand extends RequestCommand {
         super("brief", terminal, "Says how the bike should be set up for a course, why, and what to do before the start.",
                 "courseworthy brief heather-ridge --role race --date 2025-06-14",
                 "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
+                "courseworthy brief track.gpx --map region.osm.pbf",
                 "courseworthy brief heather-ridge --workshop workshop.yaml --full",
                 "courseworthy brief heather-ridge --part reasons",
                 "courseworthy brief heather-ridge --topic 'front tyre width'");

@@ -7,6 +7,7 @@ import courseworthy.problem.TextSanitiser;
 import courseworthy.render.MarkdownRenderer;
 import courseworthy.render.TerminalRenderer;
 import courseworthy.report.Report;
+import courseworthy.task.MapRequest;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -129,6 +130,14 @@ abstract class Command implements Runnable {
                 .description(description).build();
         spec.addOption(option);
         return () -> Boolean.TRUE.equals(option.getValue());
+    }
+
+    /** The options that take ground from a map. */
+    final Given<MapRequest> map() {
+        Given<List<String>> extracts = repeated("--map", "EXTRACT",
+                "Take the ground under a track from map data (.osm.pbf, .osm, .osm.gz); may be given several times.");
+        Given<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
+        return () -> new MapRequest(extracts.value(), !uncached.value());
     }
 
     /** The option {@code -o FILE} and where the result goes. */

@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
 import courseworthy.report.Report;
+import courseworthy.task.MapRequest;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
 import java.util.List;
@@ -12,6 +13,7 @@ abstract class RequestCommand extends Command {
     private final Given<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final Given<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+    private final Given<MapRequest> map = map();
     private final Given<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
     private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
     private final Given<List<String>> sheets = repeated("--sheet", "FILE",
@@ -37,7 +39,8 @@ abstract class RequestCommand extends Command {
     @Override
     public final void run() {
         Request request = Request.builder(course.value()).ground(ground.value()).event(event.value()).rider(rider.value())
-                .sheets(sheets.value()).role(role.value()).date(date.value()).workshop(workshop.value()).build();
+                .sheets(sheets.value()).role(role.value()).date(date.value()).workshop(workshop.value())
+                .map(map.value()).build();
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
     }
 

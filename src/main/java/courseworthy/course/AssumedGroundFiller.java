@@ -30,7 +30,7 @@ final class AssumedGroundFiller {
             for (int i = 0; i < given.length; i++) {
                 filled[i] += given[i] != null && known[i] == null ? s.length() : 0;
             }
-            stretches.add(new Stretch(s.length(), s.ascent(), s.descent(), s.steepest(), filledIn, s.line()));
+            stretches.add(s.on(filledIn));
         }
         List<String> said = new ArrayList<>(course.assumed());
         List<String> notes = new ArrayList<>(course.notes());

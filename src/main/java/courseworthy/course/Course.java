@@ -15,10 +15,11 @@ import java.util.List;
  * @param start     null where unknown
  * @param repairs   what was mended while reading, in order
  * @param assumed   ground that was filled in from what the user assumed, in words, such as {@code surface gravel on 42.1 km}
+ * @param attribution who must be named in all that is made from the course; empty for nobody
  * @param notes     what else the user should know (elevation not believable, rise of the profile passed over, start height given)
  */
 public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Climbing climbing,
-        GeoPoint start, List<Repair> repairs, List<String> assumed, List<String> notes) {
+        GeoPoint start, List<Repair> repairs, List<String> assumed, String attribution, List<String> notes) {
 
     public Course {
         stretches = List.copyOf(stretches);
@@ -29,12 +30,12 @@ public record Course(String name, String summary, String file, List<Stretch> str
 
     /** The same on ground that was filled in. */
     Course filled(List<Stretch> ground, List<String> filledIn, List<String> remarks) {
-        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, filledIn, remarks);
+        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, filledIn, attribution, remarks);
     }
 
     /** The same on other ground. */
     public Course with(List<Stretch> ground) {
-        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, assumed, notes);
+        return new Course(name, summary, file, ground, track, line, climbing, start, repairs, assumed, attribution, notes);
     }
 
     /** Length of one lap in m. */
@@ -63,6 +64,7 @@ public record Course(String name, String summary, String file, List<Stretch> str
         private GeoPoint start;
         private List<Repair> repairs = List.of();
         private List<String> assumed = List.of();
+        private String attribution = "";
         private List<String> notes = List.of();
 
         private Builder(String name, List<Stretch> stretches) {
@@ -110,13 +112,18 @@ public record Course(String name, String summary, String file, List<Stretch> str
             return this;
         }
 
+        public Builder attribution(String value) {
+            attribution = value;
+            return this;
+        }
+
         public Builder notes(List<String> value) {
             notes = value;
             return this;
         }
 
         public Course build() {
-            return new Course(name, summary, file, stretches, track, line, climbing, start, repairs, assumed, notes);
+            return new Course(name, summary, file, stretches, track, line, climbing, start, repairs, assumed, attribution, notes);
         }
     }
 }

@@ -18,7 +18,7 @@ public final class CourseReader {
 
     /** The keys of a profile. */
     public static final List<String> PROFILE_KEYS =
-            List.of("name", "summary", "track", "start height", "latitude", "longitude", "stretches");
+            List.of("name", "summary", "track", "attribution", "start height", "latitude", "longitude", "stretches");
     /** The keys of a stretch; those of the ground follow ({@link GroundReader#KEYS}). */
     public static final List<String> STRETCH_KEYS = List.of("length", "to", "ascent", "descent", "steepest");
 
@@ -33,10 +33,15 @@ public final class CourseReader {
     private static final double MISSED_UNSAID = 0.002;
 
     private final String shown;
+    /** Where the ground under a track comes from; null for nowhere but the file. */
+    private final TrackGround source;
     private final Faults faults;
+    /** Who must be named in what is made from the course. */
+    private String attribution = "";
 
-    private CourseReader(String shown, Faults faults) {
+    private CourseReader(String shown, TrackGround source, Faults faults) {
         this.shown = shown;
+        this.source = source;
         this.faults = faults;
     }
 
@@ -58,8 +63,18 @@ public final class CourseReader {
      * @param ground what is taken where ground is not written, and where that is said; may be null
      */
     public static Course onGround(Path path, String shown, AssumedGround ground, Faults faults) {
+        return with(path, shown, CourseSources.of(ground), faults);
+    }
+
+    /**
+     * Reads a course as {@link #read(Path, String, String, Faults)} does.
+     *
+     * @param sources what it is read with besides its own file
+     */
+    public static Course with(Path path, String shown, CourseSources sources, Faults faults) {
+        AssumedGround ground = sources.assumed();
         Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.pairs(ground, faults);
-        Course course = new CourseReader(shown, faults).course(path);
+        Course course = new CourseReader(shown, sources.ground(), faults).course(path);
         return course == null || faults.stop() ? null : AssumedGroundFiller.ground(course, assumed, ground == null ? "" : ground.key());
     }
 
@@ -123,7 +138,11 @@ public final class CourseReader {
             return null;
         }
         List<Stretch> whole = List.of(new Stretch(cleaned.track().length(), null, null, null, Ground.UNKNOWN, 0));
-        return laid(gpx.name(), "", whole, cleaned, cleaned.notes());
+        SurveyedGround surveyed = source == null ? null : source.under(cleaned.track(), shown, faults);
+        if (surveyed == null) {
+            return source == null ? laid(gpx.name(), "", whole, cleaned, cleaned.notes()) : null;
+        }
+        return laid(gpx.name(), "", surveyed.stretches(), cleaned, noted(cleaned.notes(), surveyed));
     }
 
     /** A profile that has no track. */
@@ -132,11 +151,14 @@ public final class CourseReader {
             return null;
         }
         List<String> notes = new ArrayList<>();
+        if (source != null) {
+            notes.add("A profile without a track has no place on the map: its ground is as it is written.");
+        }
         List<Stretch> stretches = profile.stretches();
         Climbing climbing = written(stretches, notes);
         ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
         return Course.builder(named(profile.name()), stretches).summary(profile.summary()).file(shown).line(line).climbing(climbing)
-                .start(profile.start()).notes(notes).build();
+                .start(profile.start()).attribution(profile.attribution()).notes(notes).build();
     }
 
     /** Ascent and descent of all stretches as written; null where none says any. */
@@ -188,10 +210,26 @@ public final class CourseReader {
             notes.add("The track's place is used in place of the profile's latitude and longitude.");
         }
         List<Stretch> stretches = scaled(profile, cleaned.track().length(), notes);
+        SurveyedGround surveyed = source == null ? null : source.under(cleaned.track(), trackShown, faults);
         if (stretches == null || faults.stop()) {
             return null;
         }
+        attribution = profile.attribution();
+        if (surveyed != null) {
+            notes = noted(notes, surveyed);
+            stretches = GroundOverlay.of(stretches, surveyed.stretches());
+        }
         return cleaned.line() != null ? measured(profile, stretches, cleaned, notes) : flatTrack(profile, stretches, cleaned, notes);
+    }
+
+    /** What a map adds to what is known of a course besides its ground. */
+    private List<String> noted(List<String> notes, SurveyedGround surveyed) {
+        List<String> out = new ArrayList<>(notes);
+        out.addAll(surveyed.notes());
+        if (!attribution.contains(surveyed.attribution())) {
+            attribution = attribution.isEmpty() ? surveyed.attribution() : attribution + "; " + surveyed.attribution();
+        }
+        return out;
     }
 
     /** The track's file: it may not lie outside the profile's folder, nor behind a link that leads out of it. */
@@ -247,7 +285,7 @@ public final class CourseReader {
         }
         List<Stretch> out = new ArrayList<>();
         for (Stretch s : profile.stretches()) {
-            out.add(new Stretch(s.length() * length / total, s.ascent(), s.descent(), s.steepest(), s.ground(), s.line()));
+            out.add(s.over(s.length() * length / total, s.ascent(), s.descent()));
         }
         return out;
     }
@@ -284,7 +322,7 @@ public final class CourseReader {
         for (int i = 0; i < stretches.size(); i++) {
             Stretch s = stretches.get(i);
             double to = i == stretches.size() - 1 ? cleaned.track().length() : from + s.length();
-            out.add(new Stretch(s.length(), counter.up(from, to), counter.down(from, to), s.steepest(), s.ground(), s.line()));
+            out.add(s.over(s.length(), counter.up(from, to), counter.down(from, to)));
             from = to;
         }
         return course(name, summary, out, cleaned, cleaned.line(), cleaned.climbing(), notes);
@@ -294,6 +332,7 @@ public final class CourseReader {
             List<String> notes) {
         Track.Piece first = cleaned.track().pieces().get(0);
         return Course.builder(named(name), stretches).summary(summary).file(shown).track(cleaned.track()).line(line).climbing(climbing)
-                .start(new GeoPoint(first.lat()[0], first.lon()[0])).repairs(cleaned.repairs()).notes(notes).build();
+                .start(new GeoPoint(first.lat()[0], first.lon()[0])).repairs(cleaned.repairs())
+                .attribution(attribution).notes(notes).build();
     }
 }

@@ -7,7 +7,7 @@ import net.sf.geographiclib.GeodesicMask;
  * Lengths on the WGS84 ellipsoid. The points of a track lie a few metres apart, where the arc is so short that the two radii of
  * curvature half-way along it give its length to well under 0.1 mm; longer or polar steps go to GeographicLib.
  */
-final class GeodesicDistance {
+public final class GeodesicDistance {
 
     /** WGS84: equatorial radius, m, and flattening (NGA.STND.0036, 2014). */
     private static final double A = 6_378_137;
@@ -23,7 +23,7 @@ final class GeodesicDistance {
     }
 
     /** The length of a geodesic between two places in degrees, m. */
-    static double metres(double lat1, double lon1, double lat2, double lon2) {
+    public static double metres(double lat1, double lon1, double lat2, double lon2) {
         double north = lat2 - lat1;
         double east = lon2 - lon1;
         return Math.abs(north) < SHORT && Math.abs(east) < SHORT && Math.abs(lat1) < POLAR

@@ -13,6 +13,12 @@ import java.util.Map;
  */
 public record GroundOrigin(String way, Map<String, String> mapped, Map<String, Map<String, String>> inferred) {
 
+    /** Stands in a profile for a rule that says only what the ground may be. */
+    public static final String RANGE_ALONE = "a range";
+
+    /** Stands in a profile between what was inferred and the rule that did so. */
+    public static final String BY = " by ";
+
     /** Of ground where no way was matched for sure. */
     public static final GroundOrigin UNMATCHED = new GroundOrigin("", Map.of(), Map.of());
 

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Reads a course profile: what is written, not yet laid over a track. */
-final class ProfileReader {
+public final class ProfileReader {
 
     private static final String STRETCHES = "a list of stretches, each with a length";
     private static final String LENGTH = "a length from 1 m to 2000 km";
@@ -43,17 +43,18 @@ final class ProfileReader {
      *
      * @param name           may be empty
      * @param track          the track's path as written, null where there is none
+     * @param attribution    who must be named in what is made from it; may be empty
      * @param trackLine      the line of {@code track}
      * @param startHeight    m; null where not written
      * @param start          null where not written
      * @param stretches      empty where a track stands alone
      * @param stretchesLine  the line of {@code stretches}
      */
-    record Profile(String name, String summary, String track, int trackLine, Double startHeight, GeoPoint start, List<Stretch> stretches, int stretchesLine) {
+    public record Profile(String name, String summary, String attribution, String track, int trackLine, Double startHeight, GeoPoint start, List<Stretch> stretches, int stretchesLine) {
     }
 
     /** @return what could be read, or null where the file could not be read at all */
-    static Profile read(Path path, String shown, Faults faults) {
+    public static Profile read(Path path, String shown, Faults faults) {
         Node.Mapping tree = YamlReader.read(path, shown, faults);
         return tree == null ? null : new ProfileReader(shown, faults).profile(new FieldReader(shown, tree, faults));
     }
@@ -62,13 +63,14 @@ final class ProfileReader {
         String name = line(fields, "name");
         String summary = line(fields, "summary");
         String track = fields.prose("track");
+        String attribution = line(fields, "attribution");
         Amount startHeight = fields.amount("start height", Dimension.LENGTH, -450, MOST_HEIGHT, "a height from -450 m to 9000 m");
         Amount latitude = fields.amount("latitude", Dimension.ANGLE, -90, 90, "an angle from -90 deg to 90 deg");
         Amount longitude = fields.amount("longitude", Dimension.ANGLE, -180, 180, "an angle from -180 deg to 180 deg");
         bothOrNeither(fields);
         stretches(fields, track != null);
         fields.done();
-        return new Profile(name, summary, track, fields.lineOf("track"), startHeight == null ? null : Double.valueOf(startHeight.inBase()),
+        return new Profile(name, summary, attribution, track, fields.lineOf("track"), startHeight == null ? null : Double.valueOf(startHeight.inBase()),
                 latitude == null || longitude == null ? null : new GeoPoint(latitude.inBase(), longitude.inBase()), List.copyOf(stretches),
                 fields.lineOf("stretches"));
     }
@@ -123,11 +125,13 @@ final class ProfileReader {
         Double descent = metres(fields, "descent");
         Amount steepest = fields.amount("steepest", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
         Ground ground = GroundReader.read(fields);
+        GroundOrigin origin = GroundOriginReader.origin(fields);
+        List<Ground> alternatives = GroundOriginReader.alternatives(fields, ground, origin);
         fields.done();
         Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
         plausible(fields, length, ascent, descent, gradient);
         fits(fields, length, ground);
-        return new Stretch(length, ascent, descent, gradient, ground, fields.line());
+        return new Stretch(length, ascent, descent, gradient, ground, alternatives, origin, fields.line());
     }
 
     private static Double metres(FieldReader fields, String key) {

@@ -96,7 +96,7 @@ public final class BriefReport {
         if (line != null) {
             out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), true), CourseReport.elevation(brief.course())));
         }
-        return out.caution(Phrases.missingGround(brief));
+        return out.caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief));
     }
 
     private Section.Builder inShort() {

@@ -5,6 +5,7 @@ import courseworthy.demand.Measure;
 import courseworthy.report.Picture.ElevationProfile;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
+import courseworthy.task.GroundBasis;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,13 +19,14 @@ public final class CourseReport {
         CourseSummary course = result.summary();
         Report.Builder out = Report.builder(RichText.ofQuoted(course.name()))
                 .paragraph(RichText.ofQuoted(course.summary()))
-                .paragraph(RichText.ofQuoted(Phrases.surfaces(course.surfaces(), course.surfaces().size())));
+                .paragraph(RichText.ofQuoted(Phrases.surfaces(course.surfaces(), course.surfaces().size())))
+                .paragraphs(GroundPhrases.paragraphs(course));
         ElevationLine line = course.line();
         if (line != null) {
             out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), false), elevation(course)))
                     .remark(line.absolute() ? "" : "Heights are above the start.");
         }
-        return out.section(measures(result))
+        return out.section(measures(result)).section(ground(course))
                 .section(Section.builder("course-file", "Notes on the course file").bullets(quoted(Phrases.mended(course))))
                 .section(Section.builder("assumed", "Assumed (not given in your files)").bullets(quoted(course.assumed())))
                 .build();
@@ -48,6 +50,27 @@ public final class CourseReport {
         List<String> unknown = result.unknown().stream().map(Measure::written).toList();
         return Section.builder("measures", "Measures of the course").definitions(rows)
                 .remark(unknown.isEmpty() ? "" : "Not known: " + String.join(", ", unknown) + ".");
+    }
+
+    /** Stretch by stretch, where a map gave any of it. */
+    private static Section.Builder ground(CourseSummary course) {
+        Section.Builder out = Section.builder("ground", "Ground along the course");
+        if (course.basis() == null) {
+            return out;
+        }
+        Table.Builder table = Table.builder().figures("km").column("way").column("ground").column("known by");
+        for (GroundBasis.Piece each : course.basis().stretches()) {
+            table.row(RichText.of(Phrases.number(each.from() / 1000, 2) + " to " + Phrases.number(each.to() / 1000, 2)), RichText.ofQuoted(each.way()),
+                    RichText.ofQuoted(each.ground().isEmpty() ? "unknown" : ground(each)), RichText.of(each.kind().word()));
+        }
+        return out.table(table.build())
+                .remark(course.basis().rules().isEmpty() ? "" : "Inferred by: " + String.join(", ", course.basis().rules()) + ".");
+    }
+
+    private static String ground(GroundBasis.Piece piece) {
+        List<String> out = new ArrayList<>();
+        piece.ground().forEach((key, value) -> out.add(key + " " + value.replace('_', ' ')));
+        return String.join(", ", out);
     }
 
     private static List<RichText> quoted(List<String> lines) {

@@ -12,7 +12,8 @@ final class ReportHead {
     static Report.Builder of(Brief brief, String subtitle) {
         return Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle)
                 .paragraph(RichText.ofQuoted(Phrases.whose(brief)))
-                .paragraphs(SheetNames.paragraphs(brief.sheets()));
+                .paragraphs(SheetNames.paragraphs(brief.sheets()))
+                .paragraphs(GroundPhrases.paragraphs(brief.course()));
     }
 
     /** What a brief is for: {@code set up for the race, 14 June 2025}. */

@@ -22,6 +22,7 @@ public final class TopicReport {
         Report.Builder out = ClaimItems.head(decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
                 .paragraph(RichText.ofQuoted(brief.course().name()).text(", " + ReportHead.purpose(brief)))
                 .paragraphs(SheetNames.paragraphs(brief.sheets()))
+                .paragraphs(GroundPhrases.paragraphs(brief.course())).caution(GroundPhrases.rests(brief, decision))
                 .section(settings(brief, result.topic())).section(gains(WorthReport.worth(brief, decision.topic())));
         addClaims(out, decision);
         return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();

@@ -26,7 +26,8 @@ public final class WhyReport {
     public static Report of(WhyResult result) {
         Report.Builder out = result.decision() == null ? Report.builder(RichText.of(WhyResult.CHECKLIST)) : ClaimItems.head(result.decision());
         out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + ReportHead.purpose(result.brief())))
-                .paragraphs(SheetNames.paragraphs(result.brief().sheets()));
+                .paragraphs(SheetNames.paragraphs(result.brief().sheets()))
+                .paragraphs(GroundPhrases.paragraphs(result.brief().course())).caution(GroundPhrases.rests(result.brief(), result.decision()));
         if (result.rule() != null) {
             out.section(rule(result.rule()));
         }

@@ -24,6 +24,7 @@ final class CourseSchema {
                 .key("name", about("The course's name", SchemaFragments.text()))
                 .key("summary", about("One line on it", SchemaFragments.text()))
                 .key("track", about("A GPX file, relative to this one", SchemaFragments.text()))
+                .key("attribution", about("Who must be named in what is made from it", SchemaFragments.text()))
                 .key("start height", about("Height of the start above sea level", amount(Dimension.LENGTH)))
                 .key("latitude", about("Of the start", amount(Dimension.ANGLE)))
                 .key("longitude", about("Of the start", amount(Dimension.ANGLE)))
@@ -43,6 +44,10 @@ final class CourseSchema {
         for (String key : GroundReader.KEYS) {
             block.key(key, ground(key));
         }
+        block.key("way", about("Name or number of the mapped way", SchemaFragments.text()))
+                .key("mapped", about("What was taken from the map when it was imported", SchemaFragments.text()))
+                .key("inferred", about("What was inferred from the map when it was imported, and by which rule", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("may be", about("What the ground may be instead, such as surface=gravel", SchemaFragments.oneOrMore(SchemaFragments.text())));
         return block.also("oneOf", List.of(SchemaFragments.of("required", List.of("length")), SchemaFragments.of("required", List.of("to")))).shape();
     }
 

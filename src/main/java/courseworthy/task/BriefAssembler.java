@@ -57,7 +57,7 @@ public final class BriefAssembler {
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
     public static Brief of(String situation, String file, Call call, List<Sheet> sheets) {
-        CourseSummary none = new CourseSummary(situation, "", file, 0, null, List.of(), null, List.of(), List.of(), List.of());
+        CourseSummary none = new CourseSummary(situation, "", file, 0, null, CourseSummary.Ground.NONE, null, List.of(), List.of(), List.of());
         MeasureValue role = call.demands().get(Measure.ROLE);
         return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
                 call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), List.of(), null, DayOutlook.NONE, null, null, SheetInForce.of(sheets));

@@ -75,7 +75,7 @@ public final class BriefTask {
         RequestReader inputs = workspace.reader(faults);
         Rider rider = inputs.rider(request.rider());
         RuleLoader loading = RuleLoader.start(workspace.home(), rider, request.sheets());
-        Course course = inputs.course(request.course(), request.ground());
+        Course course = inputs.course(request.course(), request.ground(), request.map());
         Event event = inputs.event(request);
         Workshop workshop = inputs.workshop(request.workshop());
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);

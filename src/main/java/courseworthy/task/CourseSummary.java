@@ -20,14 +20,14 @@ import java.util.Map;
  * @param file     the path as typed
  * @param distance m
  * @param climbing null where unknown
- * @param surfaces by share of the length, largest first; what has no surface written is {@code unknown}
+ * @param ground   what it is ridden on, and where that is known from
  * @param line     elevation along the course; null where unknown
  * @param repairs  what was mended while reading
  * @param assumed  ground that was filled in
  * @param notes    what else the user should know
  */
 public record CourseSummary(String name, String summary, String file, double distance, Climbing climbing,
-        List<SurfaceShare> surfaces, ElevationLine line, List<Repair> repairs, List<String> assumed, List<String> notes) {
+        Ground ground, ElevationLine line, List<Repair> repairs, List<String> assumed, List<String> notes) {
 
     /** Stands for ground without a surface. */
     public static final String UNKNOWN = "unknown";
@@ -36,9 +36,34 @@ public record CourseSummary(String name, String summary, String file, double dis
     public record SurfaceShare(String surface, BigDecimal share) {
     }
 
+    /**
+     * What a course is ridden on.
+     *
+     * @param surfaces    by share of the length, largest first; what has no surface written is {@code unknown}
+     * @param basis       where it is known from; null where none of it comes from a map
+     * @param attribution who must be named in what is made from the course; empty for nobody
+     */
+    public record Ground(List<SurfaceShare> surfaces, GroundBasis basis, String attribution) {
+
+        static final Ground NONE = new Ground(List.of(), null, "");
+    }
+
+    public List<SurfaceShare> surfaces() {
+        return ground.surfaces();
+    }
+
+    public GroundBasis basis() {
+        return ground.basis();
+    }
+
+    public String attribution() {
+        return ground.attribution();
+    }
+
     public static CourseSummary of(Course course) {
         return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.climbing(),
-                surfaces(course), course.line(), course.repairs(), course.assumed(), course.notes());
+                new Ground(surfaces(course), GroundBasis.of(course.stretches()), course.attribution()), course.line(), course.repairs(), course.assumed(),
+                course.notes());
     }
 
     private static List<SurfaceShare> surfaces(Course course) {

@@ -13,10 +13,10 @@ public final class CourseTask {
     private CourseTask() {
     }
 
-    /** @param ground ground to take where none is given; null for none */
-    public static CourseResult of(Workspace workspace, String file, String ground) {
+    /** Of a request only the course, its ground and the map count. */
+    public static CourseResult of(Workspace workspace, Request request) {
         Faults faults = new Faults();
-        Course course = workspace.reader(faults).course(file, ground);
+        Course course = workspace.reader(faults).course(request.course(), request.ground(), request.map());
         workspace.stopOrWarn(faults);
         return new CourseResult(CourseSummary.of(course), Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
     }

@@ -13,9 +13,10 @@ import java.util.List;
  * @param role     {@code training} or {@code race}; goes before the event's
  * @param date     {@code 2025-06-14}; goes before the event's
  * @param workshop the workshop's file
+ * @param map      what is taken from a map
  */
 public record Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date,
-        String workshop) {
+        String workshop, MapRequest map) {
 
     public Request {
         sheets = List.copyOf(sheets);
@@ -36,6 +37,7 @@ public record Request(String course, String ground, String event, String rider, 
         private String role;
         private String date;
         private String workshop;
+        private MapRequest map = MapRequest.NONE;
 
         private Builder(String course) {
             this.course = course;
@@ -76,8 +78,13 @@ public record Request(String course, String ground, String event, String rider, 
             return this;
         }
 
+        public Builder map(MapRequest value) {
+            map = value;
+            return this;
+        }
+
         public Request build() {
-            return new Request(course, ground, event, rider, sheets, role, date, workshop);
+            return new Request(course, ground, event, rider, sheets, role, date, workshop, map);
         }
     }
 }

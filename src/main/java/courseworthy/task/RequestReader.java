@@ -1,7 +1,11 @@
 package courseworthy.task;
 
+import courseworthy.course.AssumedGround;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
+import courseworthy.course.CourseSources;
+import courseworthy.course.TrackGround;
+import courseworthy.course.ground.MapGround;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Fault;
@@ -38,17 +42,34 @@ final class RequestReader {
 
     /** The course of a path, or a shipped one by its name. */
     Course course(String typed, String ground) {
+        return course(typed, ground, MapRequest.NONE);
+    }
+
+    /** The course of a path, or a shipped one by its name, with its ground from a map where one is given. */
+    Course course(String typed, String ground, MapRequest map) {
         Path path = path(typed);
         if (path == null) {
             return null;
         }
         if (isName(typed) && !Files.exists(path)) {
-            return shipped(typed, ground);
+            return shipped(typed, ground, map);
         }
         Faults own = new Faults();
-        Course course = CourseReader.read(path, typed, ground, own);
+        Course course = CourseReader.with(path, typed, new CourseSources(AssumedGround.option(ground), ground(map)), own);
         take(own, typed, "");
         return course;
+    }
+
+    /** Where the ground under a track comes from; null where no map is given. */
+    TrackGround ground(MapRequest map) {
+        List<Path> extracts = new ArrayList<>();
+        for (String each : map.extracts()) {
+            Path path = path(each);
+            if (path != null) {
+                extracts.add(path);
+            }
+        }
+        return extracts.isEmpty() ? null : new MapGround(extracts, map.cached());
     }
 
     /** Takes over what is wrong with a file named behind an option; where it is a file of another kind, that alone. */
@@ -65,10 +86,10 @@ final class RequestReader {
         return !typed.contains("/") && !typed.contains(File.separator);
     }
 
-    private Course shipped(String name, String ground) {
+    private Course shipped(String name, String ground, MapRequest map) {
         Path path = shippedFile(name);
         if (path != null) {
-            return CourseReader.read(path, shippedName(path), ground, faults);
+            return CourseReader.with(path, shippedName(path), new CourseSources(AssumedGround.option(ground), ground(map)), faults);
         }
         String near = Spelling.didYouMean(name, names());
         faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",

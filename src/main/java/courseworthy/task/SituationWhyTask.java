@@ -33,6 +33,7 @@ final class SituationWhyTask {
     /** All that is known stands in the situation. */
     private static void alone(Request request, Faults faults) {
         refuse("--ground", request.ground(), faults);
+        refuse("--map", request.map().extracts().isEmpty() ? null : request.map().extracts().get(0), faults);
         refuse("--event", request.event(), faults);
         refuse("--rider", request.rider(), faults);
         refuse("--role", request.role(), faults);

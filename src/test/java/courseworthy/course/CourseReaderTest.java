@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CourseReaderTest {
 
     private static final String LENGTH = "a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in";
+    private static final String ORIGIN_KEYS = ", " + String.join(", ", GroundOriginReader.KEYS);
     private static final String GROUND_KEYS = String.join(", ", GroundReader.KEYS);
 
     @TempDir
@@ -135,7 +136,7 @@ class CourseReaderTest {
                   - length: 3000 km
                 """)).isNull();
         assertThat(said()).containsExactly(
-                "p.yaml:1: nmae: found an unknown key, expected one of: name, summary, track, start height, latitude, longitude, stretches"
+                "p.yaml:1: nmae: found an unknown key, expected one of: name, summary, track, attribution, start height, latitude, longitude, stretches"
                         + "\n    Did you mean \"name\"?",
                 "p.yaml:2: found \": \" inside a text, expected text with \": \" in quotes"
                         + "\n    Put the whole text in double quotes; or, if this line is a key of its own, indent it like its neighbours.",
@@ -146,7 +147,7 @@ class CourseReaderTest {
                 "p.yaml:7: ascent: found \"20m\", expected " + LENGTH + "\n    Put one space between the number and its unit.",
                 "p.yaml:8: stretches: found neither length nor to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Add a line \"length: 3 km\".",
-                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS
+                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS + ORIGIN_KEYS
                         + "\n    Did you mean \"length\"?",
                 "p.yaml:9: stretches: found both length and to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Remove one of them.",
@@ -165,7 +166,7 @@ class CourseReaderTest {
                 "p.yaml:24: ledge height: found \"40 m\", expected a height from 0 m to 5 m",
                 "p.yaml:25: turns per km: found \"5 /km\", expected a bare number, such as 3",
                 "p.yaml:26: steepest: found \"120 %\", expected a gradient from 0 % to 100 %",
-                "p.yaml:27: mud: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS,
+                "p.yaml:27: mud: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS + ORIGIN_KEYS,
                 "p.yaml:28: stretches: found \"4 km\", expected a block of keys",
                 "p.yaml:30: length: found the key a second time, expected each key once\n    It first stands in line 29.",
                 "p.yaml:31: descent: found \"1,200 m\", expected " + LENGTH + "\n    Write the decimal with a point and no thousands separator.",
@@ -460,7 +461,7 @@ class CourseReaderTest {
     void theKeysAreThoseThatAreRead() {
         read("zzz: 1\nstretches: [{length: 1 km, zzz: 1}]\n");
         assertThat(said().get(0)).contains("one of: " + String.join(", ", CourseReader.PROFILE_KEYS) );
-        assertThat(said().get(1)).contains("one of: " + String.join(", ", CourseReader.STRETCH_KEYS) + ", " + GROUND_KEYS);
+        assertThat(said().get(1)).contains("one of: " + String.join(", ", CourseReader.STRETCH_KEYS) + ", " + GROUND_KEYS + ORIGIN_KEYS);
     }
 
     @Test

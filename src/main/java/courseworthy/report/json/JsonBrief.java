@@ -66,6 +66,7 @@ public final class JsonBrief {
     public static String course(CourseSummary course, Map<Measure, MeasureValue> demands) {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
+            JsonGround.attribution(course, json);
             writer.course(course);
             writer.demands(demands);
         });
@@ -107,6 +108,7 @@ public final class JsonBrief {
         json.string("event", brief.event());
         json.string("rider", brief.rider());
         JsonSheets.write(brief.sheets(), json);
+        JsonGround.attribution(brief.course(), json);
     }
 
     private void course(CourseSummary course) throws IOException {
@@ -134,6 +136,7 @@ public final class JsonBrief {
         }
         json.endList();
         json.strings("notes", course.notes());
+        JsonGround.basis(course.basis(), json);
         json.close();
     }
 

@@ -1,0 +1,112 @@
+package courseworthy.course.ground;
+
+import courseworthy.course.Ground;
+import courseworthy.course.GroundOrigin;
+import courseworthy.course.GroundPairs;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A piece of a track on ground of one kind, as it is put together from what the map says. */
+final class GroundPiece {
+
+    /** So many ways are named; more are counted. */
+    private static final int MOST_NAMES = 3;
+    private static final String CROSSINGS = "water crossings";
+
+    /** m along the track. */
+    final double from;
+    final double to;
+    /** Without water crossings, which are counted apart. */
+    final TaggedGround tagged;
+    final Ground ground;
+    /** Names or numbers of its ways. */
+    final Set<String> ways;
+    final boolean matched;
+    final boolean steps;
+    final int crossings;
+    /** Steepest gradient by an incline tag, as a fraction; null where there is none. */
+    final Double steepest;
+
+    private GroundPiece(double from, double to, TaggedGround tagged, Set<String> ways, boolean matched, boolean steps, int crossings, Double steepest) {
+        this.from = from;
+        this.to = to;
+        this.tagged = tagged;
+        this.ground = GroundPairs.ground(tagged.likely());
+        this.ways = ways;
+        this.matched = matched;
+        this.steps = steps;
+        this.crossings = crossings;
+        this.steepest = steepest;
+    }
+
+    /** A piece of which the map says nothing for sure. */
+    static GroundPiece unmatched(double from, double to) {
+        return new GroundPiece(from, to, TaggedGround.UNKNOWN, Set.of(), false, false, 0, null);
+    }
+
+    /** A piece on a way. */
+    static GroundPiece on(double from, double to, String way, Map<String, String> tags, TaggedGround tagged) {
+        Map<String, String> mapped = new LinkedHashMap<>(tagged.mapped());
+        int crossings = mapped.remove(CROSSINGS) == null ? 0 : 1;
+        return new GroundPiece(from, to, new TaggedGround(mapped, tagged.inferred()), Set.of(way), true, "steps".equals(tags.get("highway")), crossings,
+                InclineTag.steepest(tags.get("incline")));
+    }
+
+    GroundPiece crossed(int more) {
+        return new GroundPiece(from, to, tagged, ways, matched, steps, crossings + more, steepest);
+    }
+
+    /** This ground from the start of the first to the end of the last of two neighbours, of which this is one. */
+    GroundPiece with(GroundPiece neighbour) {
+        Set<String> names = new LinkedHashSet<>(ways);
+        if (neighbour.tagged.equals(tagged)) {
+            names.addAll(neighbour.ways);
+        }
+        Double steep = steepest == null ? neighbour.steepest : neighbour.steepest == null ? steepest
+                : Double.valueOf(Math.max(steepest, neighbour.steepest));
+        return new GroundPiece(Math.min(from, neighbour.from), Math.max(to, neighbour.to), tagged, names, matched, steps || neighbour.steps,
+                crossings + neighbour.crossings, steep);
+    }
+
+    double length() {
+        return to - from;
+    }
+
+    Surface.Family family() {
+        return ground.surface() == null ? null : ground.surface().family();
+    }
+
+    /** A stretch without climbing. */
+    Stretch stretch() {
+        Map<String, String> mapped = new LinkedHashMap<>(tagged.mapped());
+        Map<String, String> likely = tagged.likely();
+        if (crossings > 0) {
+            mapped.put(CROSSINGS, Integer.toString(crossings));
+            likely.put(CROSSINGS, Integer.toString(crossings));
+        }
+        Map<String, Map<String, String>> inferred = new LinkedHashMap<>();
+        List<Ground> alternatives = new ArrayList<>();
+        for (InferredGround each : tagged.inferred()) {
+            inferred.put(each.rule(), each.gives());
+            for (Map<String, String> other : each.mayBe()) {
+                Map<String, String> values = new LinkedHashMap<>(likely);
+                values.putAll(other);
+                alternatives.add(GroundPairs.ground(values));
+            }
+        }
+        GroundOrigin origin = matched ? new GroundOrigin(names(), mapped, inferred) : GroundOrigin.UNMATCHED;
+        return new Stretch(length(), null, null, steepest, GroundPairs.ground(likely), alternatives, origin, 0);
+    }
+
+    private String names() {
+        List<String> all = List.copyOf(ways);
+        return all.size() <= MOST_NAMES ? String.join(", ", all)
+                : String.join(", ", all.subList(0, MOST_NAMES)) + " and " + (all.size() - MOST_NAMES) + " more";
+    }
+}

@@ -1,0 +1,48 @@
+package courseworthy.report.json;
+
+import courseworthy.task.CourseSummary;
+import courseworthy.task.GroundBasis;
+import java.io.IOException;
+
+/** Writes where the ground of a course comes from, where a map gave any of it. */
+final class JsonGround {
+
+    private JsonGround() {
+    }
+
+    /** Who must be named; no field where nobody must. */
+    static void attribution(CourseSummary course, Json json) throws IOException {
+        if (!course.attribution().isEmpty()) {
+            json.string("attribution", course.attribution());
+        }
+    }
+
+    /** Lengths by origin, and each stretch; no field where no map gave any. */
+    static void basis(GroundBasis basis, Json json) throws IOException {
+        if (basis == null) {
+            return;
+        }
+        json.object("ground");
+        json.metres("mapped_m", basis.mapped());
+        json.metres("inferred_m", basis.inferred());
+        json.metres("written_m", basis.written());
+        json.metres("unknown_m", basis.unknown());
+        json.strings("rules", basis.rules());
+        json.list("stretches");
+        for (GroundBasis.Piece each : basis.stretches()) {
+            json.open();
+            json.metres("from_m", each.from());
+            json.metres("to_m", each.to());
+            json.string("way", each.way());
+            json.string("known_by", each.kind().word());
+            json.object("values");
+            for (var value : each.ground().entrySet()) {
+                json.string(value.getKey(), value.getValue());
+            }
+            json.close();
+            json.close();
+        }
+        json.endList();
+        json.close();
+    }
+}

@@ -1,0 +1,133 @@
+package courseworthy.course.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import courseworthy.course.Surface;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class PieceMergerTest {
+
+    private final TagInterpreter tags = new TagInterpreter(GroundRules.shipped());
+    private final List<GroundPiece> pieces = new ArrayList<>();
+
+    private PieceMergerTest on(double length, String... keysAndValues) {
+        Map<String, String> way = new LinkedHashMap<>(Map.of("highway", "track"));
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            way.put(keysAndValues[i], keysAndValues[i + 1]);
+        }
+        pieces.add(GroundPiece.on(end(), end() + length, "way " + pieces.size(), way, tags.of(way)));
+        return this;
+    }
+
+    private PieceMergerTest unmatched(double length) {
+        pieces.add(GroundPiece.unmatched(end(), end() + length));
+        return this;
+    }
+
+    private double end() {
+        return pieces.isEmpty() ? 0 : pieces.get(pieces.size() - 1).to;
+    }
+
+    /** Length and surface of each stretch. */
+    private List<String> merged() {
+        return PieceMerger.merged(pieces).stream().map(each -> Math.round(each.length()) + " "
+                + (each.matched ? each.tagged.likely().getOrDefault("surface", "?") : "unknown")).toList();
+    }
+
+    @Test
+    void waysOfTheSameGroundAreOneStretchThatNamesThem() {
+        on(400, "surface", "asphalt").on(30, "surface", "asphalt").on(600, "surface", "asphalt");
+        assertThat(merged()).containsExactly("1030 asphalt");
+        assertThat(PieceMerger.merged(pieces).get(0).stretch().origin().way()).isEqualTo("way 0, way 1, way 2");
+    }
+
+    /** Fifty metres of asphalt at a farm change nothing on a gravel road; fifty of gravel on a road do. */
+    @Test
+    void aShortPieceGoesUnlessItIsLooser() {
+        on(800, "surface", "gravel", "tracktype", "grade2").on(50, "surface", "asphalt").on(800, "surface", "gravel", "tracktype", "grade2");
+        assertThat(merged()).containsExactly("1650 gravel");
+        pieces.clear();
+        on(800, "surface", "asphalt").on(50, "surface", "gravel", "tracktype", "grade2").on(800, "surface", "asphalt");
+        assertThat(merged()).containsExactly("800 asphalt", "50 gravel", "800 asphalt");
+    }
+
+    @Test
+    void sandMudStepsAndHardPlacesStay() {
+        on(500, "surface", "ground").on(20, "surface", "sand").on(500, "surface", "ground").on(15, "surface", "mud").on(500, "surface", "ground");
+        assertThat(merged()).containsExactly("500 ground", "20 sand", "500 ground", "15 mud", "500 ground");
+        pieces.clear();
+        on(500, "surface", "ground", "mtb:scale", "1").on(40, "surface", "ground", "mtb:scale", "3").on(500, "surface", "ground", "mtb:scale", "1")
+                .on(8, "surface", "ground", "mtb:scale", "1", "highway", "steps").on(500, "surface", "ground", "mtb:scale", "1");
+        assertThat(merged()).hasSize(5);
+        pieces.clear();
+        on(500, "surface", "asphalt").on(40, "surface", "asphalt", "incline", "18%").on(500, "surface", "asphalt", "smoothness", "good");
+        assertThat(PieceMerger.merged(pieces)).anySatisfy(each -> assertThat(each.steepest).isEqualTo(0.18));
+    }
+
+    @Test
+    void fordsAreCountedWhereverTheirPieceGoes() {
+        on(500, "surface", "gravel", "tracktype", "grade3").on(6, "surface", "gravel", "tracktype", "grade3", "ford", "yes")
+                .on(500, "surface", "gravel", "tracktype", "grade3");
+        assertThat(PieceMerger.merged(pieces).get(0).stretch().ground().waterCrossings()).isEqualTo(1);
+    }
+
+    /** A junction that was not matched for sure is bridged where both sides are alike; a longer gap between others stays unknown. */
+    @Test
+    void whatIsNotSureStaysUnknownSaveAtJunctions() {
+        on(500, "surface", "asphalt").unmatched(80).on(500, "surface", "asphalt").unmatched(20).on(500, "surface", "gravel", "tracktype", "grade2").unmatched(60)
+                .on(500, "surface", "ground");
+        assertThat(merged()).containsExactly("1100 asphalt", "500 gravel", "60 unknown", "500 ground");
+    }
+
+    /** Over drawn tracks: length and fords are kept, no short stretch stays but what stands out, and nothing soft or hard is lost. */
+    @Test
+    void nothingIsLostOverDrawnTracks() {
+        Random random = new Random(7);
+        String[][] kinds = {{"surface", "asphalt"}, {"surface", "gravel", "smoothness", "bad"}, {"surface", "sand"}, {"surface", "ground", "mtb:scale", "2"},
+            {"surface", "ground", "mtb:scale", "0"}, {"surface", "compacted"}, {"surface", "mud"}, {"highway", "steps"}, {"ford", "yes", "surface", "gravel"}};
+        for (int round = 0; round < 300; round++) {
+            pieces.clear();
+            for (int i = 0; i < 2 + random.nextInt(40); i++) {
+                double length = 1 + random.nextInt(250);
+                if (random.nextInt(8) == 0) {
+                    unmatched(length);
+                } else {
+                    on(length, kinds[random.nextInt(kinds.length)]);
+                }
+            }
+            List<GroundPiece> merged = PieceMerger.merged(pieces);
+            assertThat(merged.stream().mapToDouble(GroundPiece::length).sum()).isCloseTo(end(), within(1e-6));
+            assertThat(merged.stream().mapToInt(each -> each.crossings).sum()).isEqualTo(pieces.stream().mapToInt(each -> each.crossings).sum());
+            for (int i = 1; i < merged.size(); i++) {
+                assertThat(merged.get(i).from).isEqualTo(merged.get(i - 1).to);
+            }
+            for (GroundPiece piece : pieces) {
+                if (piece.family() == Surface.Family.SOFT || piece.steps) {
+                    double middle = (piece.from + piece.to) / 2;
+                    assertThat(merged.stream().filter(each -> each.from <= middle && middle <= each.to)).anyMatch(each ->
+                            each.family() == piece.family() && each.steps == piece.steps);
+                }
+            }
+            assertThat(hardest(merged)).isEqualTo(hardest(pieces));
+        }
+    }
+
+    private static double hardest(List<GroundPiece> pieces) {
+        return pieces.stream().filter(each -> each.ground.mtbScale() != null && each.ground.mtbScale() >= 1).mapToDouble(each -> each.ground.mtbScale()).max().orElse(-1);
+    }
+
+    @Test
+    void inclineTagsAreRead() {
+        assertThat(InclineTag.steepest("-12.5 %")).isEqualTo(0.125);
+        assertThat(InclineTag.steepest("10°")).isCloseTo(0.176, within(0.001));
+        assertThat(InclineTag.steepest("up")).isNull();
+        assertThat(InclineTag.steepest("300%")).isNull();
+        assertThat(InclineTag.steepest(null)).isNull();
+    }
+}
