@@ -185,6 +185,11 @@ abstract class Command implements Runnable {
         };
     }
 
+    /** A report as text for standard output. */
+    final String text(Report report) {
+        return new TerminalRenderer(terminal.width(), terminal.colours()).render(report);
+    }
+
     private TerminalRenderer textRenderer(Output output) {
         return output.toFile() ? new TerminalRenderer(TerminalRenderer.STANDARD_WIDTH, false)
                 : new TerminalRenderer(terminal.width(), terminal.colours());

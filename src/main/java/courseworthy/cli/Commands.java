@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "position", "season", "debrief", "topics",
-            "measures", "rules", "schema", "pages", "new", "sheet", "completion");
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "position", "season", "debrief", "import",
+            "topics", "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
     }
@@ -33,6 +33,7 @@ final class Commands {
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
             case "season" -> new SeasonCommand(terminal);
+            case "import" -> new ImportCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);
             case "measures" -> new MeasuresCommand(terminal);
             case "rules" -> new RulesCommand(terminal);

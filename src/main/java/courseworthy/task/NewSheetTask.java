@@ -1,15 +1,10 @@
 package courseworthy.task;
 
 import courseworthy.problem.BadInput;
-import courseworthy.problem.Fault;
 import courseworthy.problem.OutputFailure;
 import courseworthy.sheet.RulesFolder;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
 /** A commented sheet of advice to begin with, and its cases beside it, which work as they are. */
@@ -34,17 +29,17 @@ public final class NewSheetTask {
      */
     static void write(Path sheet, String typed) {
         if (!typed.endsWith(ENDING) || typed.endsWith(RulesFolder.CASES) || sheet.getFileName().toString().equals(ENDING)) {
-            throw refused(typed, "another ending", "the name of a sheet, such as mine.yaml");
+            throw NewFile.refused(typed, "another ending", "the name of a sheet, such as mine.yaml");
         }
         String typedCases = casesOf(typed);
         Path cases = sheet.resolveSibling(casesOf(sheet.getFileName().toString()));
-        mustBeFree(sheet, typed);
-        mustBeFree(cases, typedCases);
+        NewFile.mustBeFree(sheet, typed);
+        NewFile.mustBeFree(cases, typedCases);
         place("sheet.yaml", sheet, typed);
         try {
             place("sheet.cases.yaml", cases, typedCases);
         } catch (BadInput | OutputFailure failed) {
-            discard(sheet);
+            NewFile.discard(sheet);
             throw failed;
         }
     }
@@ -55,44 +50,14 @@ public final class NewSheetTask {
         return casesOf(typed);
     }
 
-    private static void mustBeFree(Path file, String typed) {
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw refused(typed, "something of that name", "a new file");
-        }
-    }
-
     private static void place(String resource, Path file, String typed) {
-        Path folder = file.toAbsolutePath().normalize().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw refused(typed, "no folder to put it in", "a new file in a folder that exists");
-        }
-        Path beside = folder.resolve("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try (InputStream in = NewSheetTask.class.getResourceAsStream("/courseworthy/new/" + resource)) {
             if (in == null) {
                 throw new IllegalStateException("the starter file is missing: " + resource);
             }
-            Files.copy(in, beside);
-            Files.move(beside, file);
-        } catch (FileAlreadyExistsException taken) {
-            throw refused(typed, "something of that name", "a new file");
-        } catch (AccessDeniedException denied) {
-            throw refused(typed, "no permission to write there", "a folder you may write to");
+            NewFile.write(file, typed, in.readAllBytes());
         } catch (IOException failed) {
             throw new OutputFailure(typed, failed);
-        } finally {
-            discard(beside);
         }
-    }
-
-    private static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException left) {
-            throw refused(file.getFileName().toString(), "that it cannot be removed (" + left.getMessage() + ")", "a folder you may write to");
-        }
-    }
-
-    private static BadInput refused(String typed, String found, String expected) {
-        return new BadInput(Fault.of(typed, 0, "", found, expected, "Nothing was written."));
     }
 }

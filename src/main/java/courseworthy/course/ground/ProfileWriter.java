@@ -66,7 +66,7 @@ public final class ProfileWriter {
         }
         GroundPairs.of(stretch.ground()).forEach((key, value) -> line(key, value, origin(origin, key, value)));
         mayBe(stretch);
-        if (origin != null) {
+        if (origin != null && !origin.equals(GroundOrigin.UNMATCHED)) {
             origin(origin);
         }
     }
