@@ -15,12 +15,13 @@ import java.util.Map;
  * @param minuteWorth what a minute at an event is worth to the rider, in that currency; null where not written
  * @param back     whether everything goes back to where it was after each date
  * @param sheets   coaches' sheets in force for each rider, in the order given
+ * @param attribution who must be named for the courses; empty for nobody
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
  * @param wishes   what returns most time for its price first; what cannot be told of last
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
-        List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
+        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
 
     public SeasonPlan {
         sheets = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sheets));

@@ -26,7 +26,7 @@ public final class SeasonReader {
     /** The keys of a rider of a season. */
     public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "sheets");
     /** The keys of an event of a season. */
-    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "date", "role", "starts");
+    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "date", "role", "starts");
     /** The keys of a start. */
     public static final List<String> START_KEYS = List.of("rider", "bike", "may change");
     /** What happens to the parts after each event. */
@@ -84,7 +84,7 @@ public final class SeasonReader {
             String name = each.line("name", LONGEST);
             Named rider = inside(each, "rider");
             Named workshop = inside(each, "workshop");
-            List<Named> sheets = sheets(each);
+            List<Named> sheets = files(each, "sheets");
             each.done();
             if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, sheets, each.line())) != null) {
                 faults.add(shown, each.lineOf("name"), "name", "a second \"" + name + "\"", "a name of its own for every rider", "");
@@ -93,12 +93,12 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private List<Named> sheets(FieldReader from) {
-        List<String> texts = from.texts("sheets");
-        List<Node> items = from.items("sheets");
+    private List<Named> files(FieldReader from, String key) {
+        List<String> texts = from.texts(key);
+        List<Node> items = from.items(key);
         List<Named> out = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
-            isInside(from, "sheets", texts.get(i));
+            isInside(from, key, texts.get(i));
             out.add(new Named(texts.get(i), items.get(Math.min(i, items.size() - 1)).line()));
         }
         return out;
@@ -113,11 +113,12 @@ public final class SeasonReader {
             Named course = inside(each, "course");
             String text = each.prose("ground");
             Named ground = text == null ? null : new Named(text, each.lineOf("ground"));
+            List<Named> map = files(each, "map");
             LocalDate date = each.day("date");
             String role = each.word("role", EventReader.ROLES);
             List<Start> starts = starts(each, starters);
             each.done();
-            out.add(new Entry(event, course, ground, date, role, starts, each.line()));
+            out.add(new Entry(event, course, ground, map, date, role, starts, each.line()));
         }
         return out;
     }

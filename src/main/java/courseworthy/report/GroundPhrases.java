@@ -15,8 +15,8 @@ final class GroundPhrases {
     }
 
     /** Who must be named where something is made from a map, a paragraph; none where nobody must. */
-    static List<RichText> attribution(CourseSummary course) {
-        return course.attribution().isEmpty() ? List.of() : List.of(RichText.of("Map data: ").quoted(course.attribution()));
+    static List<RichText> attribution(String names) {
+        return names.isEmpty() ? List.of() : List.of(RichText.of("Map data: ").quoted(names));
     }
 
     /** {@code Ground: 9.8 km mapped, 1.2 km inferred from the map, 400 m unknown.} and who must be named. */
@@ -25,7 +25,7 @@ final class GroundPhrases {
         if (course.basis() != null) {
             out.add(RichText.of("Ground: " + lengths(course.basis()) + "."));
         }
-        out.addAll(attribution(course));
+        out.addAll(attribution(course.attribution()));
         return out;
     }
 

@@ -40,6 +40,7 @@ public final class SeasonReport {
         Report.Builder out = Report.builder(season.name().isEmpty() ? RichText.of("Season") : RichText.ofQuoted(season.name()))
                 .paragraph(counts(season))
                 .paragraphs(SheetNames.paragraphs(sheets(season)))
+                .paragraphs(GroundPhrases.attribution(season.attribution()))
                 .section(clashes(season.clashes()));
         for (int i = 0; i < season.rides().size(); i++) {
             out.section(ride(season, season.rides().get(i), "ride-" + (i + 1)));

@@ -3,6 +3,8 @@ package courseworthy.task;
 import courseworthy.course.AssumedGround;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
+import courseworthy.course.CourseSources;
+import courseworthy.course.ground.MapGround;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
@@ -18,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,11 +71,21 @@ final class SeasonFileReader {
     }
 
     /** A file of the folder, or a shipped course; null where it cannot be used. */
-    Course course(Named named, Named ground) {
+    Course course(Named named, Named ground, List<Named> map) {
         if (named == null) {
             return null;
         }
         AssumedGround assumed = ground == null ? null : new AssumedGround("ground", ground.text(), season.file(), ground.line());
+        List<Path> extracts = new ArrayList<>();
+        for (Named each : map) {
+            Path file = file("map", each);
+            if (file == null) {
+                return null;
+            }
+            extracts.add(file);
+        }
+        CourseSources sources = new CourseSources(assumed, extracts.isEmpty() ? null : new MapGround(extracts, true));
+        String asked = named.text() + "\n" + assumed + "\n" + extracts;
         RequestReader inputs = new RequestReader(home, faults);
         boolean name = !named.text().contains("/") && !named.text().contains("\\");
         boolean here = Files.isRegularFile(path(named.text()));
@@ -83,10 +96,9 @@ final class SeasonFileReader {
                         Spelling.didYouMean(named.text(), inputs.names()));
                 return null;
             }
-            return once("course", named.text() + "\n" + assumed, () -> CourseReader.onGround(shipped, RequestReader.shippedName(shipped), assumed, faults));
+            return once("course", asked, () -> CourseReader.with(shipped, RequestReader.shippedName(shipped), sources, faults));
         }
-        return read("course", named, named.text() + "\n" + assumed, FileKind.COURSE,
-                (path, typed, own) -> CourseReader.onGround(path, typed, assumed, own));
+        return read("course", named, asked, FileKind.COURSE, (path, typed, own) -> CourseReader.with(path, typed, sources, own));
     }
 
     /** Says which sheets are no files of the folder. */

@@ -114,7 +114,7 @@ public final class SeasonTask {
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
-            Course course = files.course(entry.course(), entry.ground());
+            Course course = files.course(entry.course(), entry.ground(), entry.map());
             for (Start start : starts(file, entry)) {
                 Starter starter = starter(file, start.rider());
                 if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
@@ -299,7 +299,15 @@ public final class SeasonTask {
         rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
         clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
         wishes.sort(Comparator.comparingDouble(SeasonTask::rank));
-        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, rides, clashes, wishes);
+        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes);
+    }
+
+    /** Who must be named for the courses of the season, each once. */
+    private String attribution() {
+        Set<String> out = new LinkedHashSet<>();
+        planned.values().forEach(starts -> starts.forEach(each -> out.add(each.course().attribution())));
+        out.remove("");
+        return String.join("; ", out);
     }
 
     /** Most time for its price first; of no price, or of what cannot be told, what meets more of the calls. */

@@ -47,6 +47,7 @@ class UnusedKeysTest {
             Map.entry("season/riders/workshop", List.of("attic.yaml")),
             Map.entry("season/events/course", List.of("course.yaml")),
             Map.entry("season/events/event", List.of("event.yaml")),
+            Map.entry("season/events/map", List.of("far.osm")),
             Map.entry("season/events/date", List.of("2026-06-20")),
             Map.entry("season/events/ground", List.of("surface=sand")),
             Map.entry("season/events/starts/bike", List.of("borrowed bike")),
@@ -101,6 +102,11 @@ class UnusedKeysTest {
         }
         Files.writeString(folder.resolve("quern-course.yaml"), Files.readString(Path.of("course-profiles", "quern-hills.yaml")));
         Files.writeString(folder.resolve("every-key.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")).replace("sheet: Club", "sheet: Elders"));
+        Files.copy(Path.of("docs/examples/maps/sorrel-wood.gpx"), folder.resolve("wood.gpx"));
+        Files.copy(Path.of("docs/examples/maps/sorrel-wood.osm"), folder.resolve("wood.osm"));
+        Files.writeString(folder.resolve("far.osm"), "<osm version=\"0.6\"><bounds minlat=\"1\" minlon=\"1\" maxlat=\"2\" maxlon=\"2\"/>"
+                + "<node id=\"1\" lat=\"1.5\" lon=\"1.5\"/><node id=\"2\" lat=\"1.6\" lon=\"1.5\"/><way id=\"3\"><nd ref=\"1\"/><nd ref=\"2\"/>"
+                + "<tag k=\"highway\" v=\"track\"/></way></osm>\n");
         Files.writeString(folder.resolve("season.yaml"), Files.readString(EXAMPLES.resolve("season.yaml")));
         KeyUse use = new KeyUse(folder, "season", OTHERS);
         use.look(folder.resolve("season.yaml"), List.of("season . --format json", "season ."));

@@ -66,7 +66,7 @@ public final class JsonBrief {
     public static String course(CourseSummary course, Map<Measure, MeasureValue> demands) {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
-            JsonGround.attribution(course, json);
+            JsonGround.attribution(course.attribution(), json);
             writer.course(course);
             writer.demands(demands);
         });
@@ -108,7 +108,7 @@ public final class JsonBrief {
         json.string("event", brief.event());
         json.string("rider", brief.rider());
         JsonSheets.write(brief.sheets(), json);
-        JsonGround.attribution(brief.course(), json);
+        JsonGround.attribution(brief.course().attribution(), json);
     }
 
     private void course(CourseSummary course) throws IOException {

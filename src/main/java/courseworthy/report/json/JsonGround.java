@@ -1,6 +1,5 @@
 package courseworthy.report.json;
 
-import courseworthy.task.CourseSummary;
 import courseworthy.task.GroundBasis;
 import java.io.IOException;
 
@@ -11,9 +10,9 @@ final class JsonGround {
     }
 
     /** Who must be named; no field where nobody must. */
-    static void attribution(CourseSummary course, Json json) throws IOException {
-        if (!course.attribution().isEmpty()) {
-            json.string("attribution", course.attribution());
+    static void attribution(String names, Json json) throws IOException {
+        if (!names.isEmpty()) {
+            json.string("attribution", names);
         }
     }
 

@@ -22,6 +22,7 @@ public final class JsonSeason {
     public static String of(SeasonPlan season) {
         return Json.written(json -> {
             json.string("season", season.name());
+            JsonGround.attribution(season.attribution(), json);
             json.string("currency", season.currency());
             json.number("minute_worth", season.minuteWorth() == null ? null : BigDecimal.valueOf(season.minuteWorth()).stripTrailingZeros());
             json.yesNo("back_after_each_event", season.back());
