@@ -164,11 +164,7 @@ final class Trellis {
 
     /** Makes ready for the transitions from a sample to the next. */
     void open(int sample) {
-        if (slotted >= 0) {
-            for (int i = firstCandidate[slotted]; i < firstCandidate[slotted + 1]; i++) {
-                slots[candidates[i]] = -1;
-            }
-        }
+        close();
         slotted = sample + 1;
         for (int i = firstCandidate[slotted]; i < firstCandidate[slotted + 1]; i++) {
             slots[candidates[i]] = i - firstCandidate[slotted];
@@ -176,10 +172,16 @@ final class Trellis {
         prepare(sample);
     }
 
+    private void clear(int sample) {
+        for (int i = firstCandidate[sample]; i < firstCandidate[sample + 1]; i++) {
+            slots[candidates[i]] = -1;
+        }
+    }
+
     /** Leaves the space as it was found, for the next trellis. */
     void close() {
-        for (int i = firstCandidate[slotted]; slotted >= 0 && i < firstCandidate[slotted + 1]; i++) {
-            slots[candidates[i]] = -1;
+        if (slotted >= 0) {
+            clear(slotted);
         }
         slotted = -1;
     }
