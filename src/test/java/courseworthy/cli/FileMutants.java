@@ -1,7 +1,10 @@
 package courseworthy.cli;
 
+import courseworthy.course.extract.PbfFile;
+import courseworthy.task.MapRequest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,16 +34,25 @@ final class FileMutants {
         CASES("cases.yaml", FileMutants::cases, List.of("sheet test sheet.yaml FILE", "sheet test sheet.yaml FILE --cover")),
         DEBRIEF("debrief.yaml", FileMutants::debriefs, List.of("debrief FILE", "debrief FILE --format json")),
         BRIEF("saved.json", FileMutants::briefs, List.of("debrief debrief.yaml")),
-        SITUATION("situation.yaml", FileMutants::situations, List.of("why FILE plugs", "why FILE 'front tyre width' --sheet sheet.yaml"));
+        SITUATION("situation.yaml", FileMutants::situations, List.of("why FILE plugs", "why FILE 'front tyre width' --sheet sheet.yaml")),
+        MAP("map.osm", FileMutants::maps, List.of("course wood.gpx --map FILE --no-cache", "course wood.gpx --map FILE --no-cache --format json")),
+        BINARY_MAP("map.osm.pbf", FileMutants::binaryMaps, List.of("course wood.gpx --map FILE --no-cache"), StandardCharsets.ISO_8859_1);
 
         private final String file;
         private final Function<Path, List<String>> seeds;
         private final List<String> commands;
+        /** Of the seeds: a file that is no text has a character for each byte. */
+        private final Charset charset;
 
         Kind(String file, Function<Path, List<String>> seeds, List<String> commands) {
+            this(file, seeds, commands, StandardCharsets.UTF_8);
+        }
+
+        Kind(String file, Function<Path, List<String>> seeds, List<String> commands, Charset charset) {
             this.file = file;
             this.seeds = seeds;
             this.commands = commands;
+            this.charset = charset;
         }
     }
 
@@ -69,6 +81,7 @@ final class FileMutants {
         }
         Files.writeString(folder.resolve("track.yaml"), "name: Over a track\ntrack: track.gpx\nstretches:\n  - {length: 1 km, surface: gravel}\n"
                 + "  - {length: 300 m, surface: asphalt}\n");
+        Files.writeString(folder.resolve("wood.gpx"), wood());
         Files.writeString(folder.resolve("season.yaml"), seasons(folder).get(0));
         Files.writeString(folder.resolve("debrief.yaml"), debriefs(folder).get(0));
         Files.writeString(folder.resolve("saved.json"), briefs(folder).get(0));
@@ -80,7 +93,7 @@ final class FileMutants {
     List<CommandRun> unspoilt() throws IOException {
         List<CommandRun> out = new ArrayList<>();
         for (String seed : seeds) {
-            Files.writeString(file, seed);
+            Files.writeString(file, seed, kind.charset);
             out.add(CommandRun.of(command(0)));
         }
         return out;
@@ -89,7 +102,7 @@ final class FileMutants {
     /** The bytes of a mutant. */
     byte[] bytes(int number) {
         SplittableRandom chance = new SplittableRandom(number * 1_000_003L + kind.ordinal());
-        return new Mutation(chance, seeds).spoilt();
+        return kind.charset.equals(StandardCharsets.UTF_8) ? new Mutation(chance, seeds).spoilt() : new Mutation(chance, seeds).spoiltBinary();
     }
 
     /** Writes a mutant where its command finds it, and runs that. */
@@ -102,7 +115,7 @@ final class FileMutants {
     String[] command(int number) {
         List<String> out = new ArrayList<>();
         for (String word : kind.commands.get(number % kind.commands.size()).split(" (?=(?:[^']*'[^']*')*[^']*$)")) {
-            boolean path = word.equals(".") || word.endsWith(".yaml");
+            boolean path = word.equals(".") || word.endsWith(".yaml") || word.endsWith(".gpx");
             out.add(word.equals("FILE") ? file.toString() : path ? folder.resolve(word).normalize().toString() : word.replace("'", ""));
         }
         return out.toArray(new String[0]);
@@ -122,6 +135,10 @@ final class FileMutants {
 
         private static List<String> lines(String text) {
             return new ArrayList<>(List.of(text.split("\n", -1)));
+        }
+
+        byte[] spoiltBinary() {
+            return bytewise(seeds.get(chance.nextInt(seeds.size())).getBytes(StandardCharsets.ISO_8859_1));
         }
 
         byte[] spoilt() {
@@ -331,6 +348,25 @@ final class FileMutants {
         }
         out.add(route + "</rte>\n</gpx>\n");
         return out;
+    }
+
+    /** The first two kilometres of the track on the shipped map. */
+    private static String wood() {
+        String text = text(Path.of("docs", "examples", "maps", "sorrel-wood.gpx"));
+        int end = 0;
+        for (int i = 0; i < 200; i++) {
+            end = text.indexOf("/>", end) + 2;
+        }
+        return text.substring(0, end) + "\n</trkseg></trk>\n</gpx>\n";
+    }
+
+    /** The shipped map, as a {@link MapRequest} names it. */
+    private static List<String> maps(Path folder) {
+        return List.of(text(Path.of("docs", "examples", "maps", "sorrel-wood.osm")));
+    }
+
+    private static List<String> binaryMaps(Path folder) {
+        return List.of(new String(PbfFile.exampleMap(true), StandardCharsets.ISO_8859_1), new String(PbfFile.exampleMap(false), StandardCharsets.ISO_8859_1));
     }
 
     private static List<String> seasons(Path folder) {
