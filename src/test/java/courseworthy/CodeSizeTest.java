@@ -38,8 +38,8 @@ class CodeSizeTest {
     /** Still to be parted. */
     private static final List<String> STILL_LONG = List.of("JsonBuild.of", "JsonPlan.plan", "Cautions.onTheBike");
     /** Still without a builder. */
-    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Bike", "Brief", "Build", "CallCase", "Choice", "DayPlan", "DayPlanSummary",
-            "DrivetrainResult", "Event", "Finding", "GearShortfall", "RideAssumptions", "Rider", "SavedBrief", "SetUp", "Swap", 
+    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Brief", "Build", "CallCase", "Choice", "DayPlan", "DayPlanSummary",
+            "DrivetrainResult", "Finding", "GearShortfall", "RideAssumptions", "SavedBrief", "SetUp", "Swap", "Topic",
             "TyreSetting");
 
     private static final List<String> LONG_FILES = new ArrayList<>();

@@ -84,15 +84,6 @@ public final class Survey {
     public static Bike bike(Bike fromRider, Bike fromEvent) {
         Bike a = fromEvent;
         Bike b = a.kind() == null ? fromRider : fromRider.as(a.kind());
-        return new Bike(or(a.kind(), b.kind()), or(a.mass(), b.mass()), or(a.rimInnerWidth(), b.rimInnerWidth()),
-                or(a.hookless(), b.hookless()), or(a.markedTyrePressure(), b.markedTyrePressure()), or(a.markedRimPressure(), b.markedRimPressure()),
-                or(a.tyreClearance(), b.tyreClearance()), or(a.tubeless(), b.tubeless()), or(a.ledgeLimit(), b.ledgeLimit()),
-                or(a.useCategory(), b.useCategory()), or(a.massLimit(), b.massLimit()), or(a.forkTravel(), b.forkTravel()),
-                or(a.lights(), b.lights()), or(a.mostRotor(), b.mostRotor()), or(a.powerMeter(), b.powerMeter()),
-                a.damping().or(b.damping()));
-    }
-
-    private static <T> T or(T first, T second) {
-        return first != null ? first : second;
+        return a.orElse(b);
     }
 }

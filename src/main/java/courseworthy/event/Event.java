@@ -41,16 +41,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
     public static final List<String> AIMS = List.of("finish", "time", "podium");
 
     /** The day nothing is known of. */
-    public static final Event UNKNOWN = new Event("", "", null, null, null, null, null, null, null, null, Forecast.UNKNOWN, List.of(),
-            false, Rules.NONE, null, null);
-
-    /** A day of which nothing is planned yet. */
-    public Event(String name, String file, String role, LocalDate date, LocalTime start, ZoneId zone, Integer laps, String aim,
-            Double timeLimit, Double groupShare, Forecast forecast, List<Support> support, boolean supportKnown, Rules rules,
-            Double startHeight, Node.Mapping bike) {
-        this(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules, startHeight,
-                bike, Plan.NONE, Lines.NONE);
-    }
+    public static final Event UNKNOWN = builder().build();
 
     /** Local time's offset from UTC at the start, by the rules of the zone for that date; null where zone or date are not written. */
     public ZoneOffset offset() {
@@ -72,6 +63,10 @@ public record Event(String name, String file, String role, LocalDate date, Local
                 startHeight, bike, plan, lines);
     }
 
+    private static <T> T known(T first, T second) {
+        return first != null ? first : second;
+    }
+
     /**
      * The forecast at the start's height.
      *
@@ -85,24 +80,89 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param air     humidity and pressure of the air
      */
     public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, Air air) {
-        public static final Forecast UNKNOWN = new Forecast(null, null, null, null, null);
+        public static final Forecast UNKNOWN = builder().build();
         /** Words for the going, driest first. */
         public static final List<String> GOINGS = List.of("dry", "damp", "wet");
-
-        /** A forecast without an alternative. */
-        public Forecast(Double low, Double high, String going, Double wind, Double from) {
-            this(low, high, going, wind, from, null, null);
-        }
-
-        /** A forecast that says nothing of humidity and pressure. */
-        public Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or) {
-            this(low, high, going, wind, from, goodTo, or, Air.UNKNOWN);
-        }
 
         /** The same with temperatures so much higher, and no alternative. */
         public Forecast warmer(double by) {
             return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), going, wind,
                     from, goodTo, null, air);
+        }
+
+        /** The same with what it may turn to. */
+        public Forecast turningTo(Forecast other) {
+            return new Forecast(low, high, going, wind, from, goodTo, other, air);
+        }
+
+        /** What it may turn to, with what is not written here taken from the forecast. */
+        public Forecast orElse(Forecast forecast) {
+            return new Forecast(known(low, forecast.low), known(high, forecast.high), known(going, forecast.going), known(wind, forecast.wind),
+                    known(from, forecast.from), forecast.goodTo, null, air.orElse(forecast.air));
+        }
+
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Names each part as it is given. */
+        public static final class Builder {
+
+            private Double low;
+            private Double high;
+            private String going;
+            private Double wind;
+            private Double from;
+            private Double goodTo;
+            private Forecast or;
+            private Air air = Air.UNKNOWN;
+
+            private Builder() {
+            }
+
+            public Builder low(Double value) {
+                low = value;
+                return this;
+            }
+
+            public Builder high(Double value) {
+                high = value;
+                return this;
+            }
+
+            public Builder going(String value) {
+                going = value;
+                return this;
+            }
+
+            public Builder wind(Double value) {
+                wind = value;
+                return this;
+            }
+
+            public Builder from(Double value) {
+                from = value;
+                return this;
+            }
+
+            public Builder goodTo(Double value) {
+                goodTo = value;
+                return this;
+            }
+
+            public Builder or(Forecast value) {
+                or = value;
+                return this;
+            }
+
+            public Builder air(Air value) {
+                air = value;
+                return this;
+            }
+
+            public Forecast build() {
+                return new Forecast(low, high, going, wind, from, goodTo, or, air);
+            }
         }
     }
 
@@ -116,8 +176,8 @@ public record Event(String name, String file, String role, LocalDate date, Local
         public static final Air UNKNOWN = new Air(null, null);
 
         /** The same, and what is not written here as there. */
-        public Air or(Air other) {
-            return new Air(humidity == null ? other.humidity : humidity, pressure == null ? other.pressure : pressure);
+        public Air orElse(Air other) {
+            return new Air(known(humidity, other.humidity), known(pressure, other.pressure));
         }
     }
 
@@ -166,11 +226,6 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param line  the line on which it is written, 0 where it is not from a file
      */
     public record Support(double at, boolean water, boolean food, boolean bag, int line) {
-
-        /** A point that no file names. */
-        public Support(double at, boolean water, boolean food, boolean bag) {
-            this(at, water, food, bag, 0);
-        }
     }
 
     /**
@@ -206,5 +261,130 @@ public record Event(String name, String file, String role, LocalDate date, Local
     public record Rules(Boolean aeroExtensions, Double tyreWidthMost, Boolean lights, Boolean mudguards, Boolean outsideHelp,
             List<String> kit, String edition) {
         public static final Rules NONE = new Rules(null, null, null, null, null, List.of(), "");
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private String name = "";
+        private String file = "";
+        private String role;
+        private LocalDate date;
+        private LocalTime start;
+        private ZoneId zone;
+        private Integer laps;
+        private String aim;
+        private Double timeLimit;
+        private Double groupShare;
+        private Forecast forecast = Forecast.UNKNOWN;
+        private List<Support> support = List.of();
+        private boolean supportKnown;
+        private Rules rules = Rules.NONE;
+        private Double startHeight;
+        private Node.Mapping bike;
+        private Plan plan = Plan.NONE;
+        private Lines lines = Lines.NONE;
+
+        private Builder() {
+        }
+
+        public Builder name(String value) {
+            name = value;
+            return this;
+        }
+
+        public Builder file(String value) {
+            file = value;
+            return this;
+        }
+
+        public Builder role(String value) {
+            role = value;
+            return this;
+        }
+
+        public Builder date(LocalDate value) {
+            date = value;
+            return this;
+        }
+
+        public Builder start(LocalTime value) {
+            start = value;
+            return this;
+        }
+
+        public Builder zone(ZoneId value) {
+            zone = value;
+            return this;
+        }
+
+        public Builder laps(Integer value) {
+            laps = value;
+            return this;
+        }
+
+        public Builder aim(String value) {
+            aim = value;
+            return this;
+        }
+
+        public Builder timeLimit(Double value) {
+            timeLimit = value;
+            return this;
+        }
+
+        public Builder groupShare(Double value) {
+            groupShare = value;
+            return this;
+        }
+
+        public Builder forecast(Forecast value) {
+            forecast = value;
+            return this;
+        }
+
+        public Builder support(List<Support> value) {
+            support = value;
+            return this;
+        }
+
+        public Builder supportKnown(boolean value) {
+            supportKnown = value;
+            return this;
+        }
+
+        public Builder rules(Rules value) {
+            rules = value;
+            return this;
+        }
+
+        public Builder startHeight(Double value) {
+            startHeight = value;
+            return this;
+        }
+
+        public Builder bike(Node.Mapping value) {
+            bike = value;
+            return this;
+        }
+
+        public Builder plan(Plan value) {
+            plan = value;
+            return this;
+        }
+
+        public Builder lines(Lines value) {
+            lines = value;
+            return this;
+        }
+
+        public Event build() {
+            return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,
+                    startHeight, bike, plan, lines);
+        }
     }
 }

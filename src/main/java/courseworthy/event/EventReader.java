@@ -102,8 +102,9 @@ public final class EventReader {
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
-        Event event = new Event(name, shown, role, date, start, zone, laps, aim, timeLimit, group, forecast, support, fields.has("support"),
-                rules, height, bike(), plan, lines());
+        Event event = Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).laps(laps).aim(aim)
+                .timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).rules(rules)
+                .startHeight(height).bike(bike()).plan(plan).lines(lines()).build();
         fields.done();
         return event;
     }
@@ -243,9 +244,9 @@ public final class EventReader {
             String key = from.has("high") ? "high" : "low";
             from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "at most 40 C above the low", "Check the units of low and high.");
         }
-        Event.Forecast forecast = first == null ? alternative(from, new Event.Forecast(low, high, going, wind, direction, goodTo(from), null, air))
-                : new Event.Forecast(low, high, going == null ? first.going() : going, wind == null ? first.wind() : wind,
-                        direction == null ? first.from() : direction, first.goodTo(), null, air.or(first.air()));
+        Event.Forecast written = Event.Forecast.builder().low(low).high(high).going(going).wind(wind).from(direction)
+                .goodTo(first == null ? goodTo(from) : null).air(air).build();
+        Event.Forecast forecast = first == null ? alternative(from, written) : written.orElse(first);
         from.done();
         return forecast;
     }
@@ -258,8 +259,7 @@ public final class EventReader {
         if (or.block().entries().isEmpty()) {
             from.fault("or", "nothing", "what the day may turn to, such as {going: wet, high: 12 C}", "");
         }
-        return new Event.Forecast(first.low(), first.high(), first.going(), first.wind(), first.from(), first.goodTo(),
-                forecast(or, first), first.air());
+        return first.turningTo(forecast(or, first));
     }
 
     /** How far temperatures may be off: a difference, so in degrees of either scale. */

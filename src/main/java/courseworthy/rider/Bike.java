@@ -29,25 +29,25 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
 
     /** A bike of which no more is known than its kind. */
     public static Bike of(String kind) {
-        return new Bike(kind, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return builder(kind).build();
     }
 
     /** What is known of it where a bike of a kind is ridden: all where it is of that kind or of none, else only what is taken along. */
     public Bike as(String ridden) {
-        return kind == null || kind.equals(ridden) ? this : of(ridden).with(lights);
+        return kind == null || kind.equals(ridden) ? this : builder(ridden).lights(lights).build();
     }
 
-    private Bike with(Double otherLights) {
-        return new Bike(kind, mass, rimInnerWidth, hookless, markedTyrePressure, markedRimPressure, tyreClearance, tubeless, ledgeLimit, useCategory, massLimit,
-                forkTravel, otherLights, mostRotor, powerMeter, damping);
+    /** This bike with whatever is not written taken from another. */
+    public Bike orElse(Bike other) {
+        return new Bike(or(kind, other.kind), or(mass, other.mass), or(rimInnerWidth, other.rimInnerWidth), or(hookless, other.hookless),
+                or(markedTyrePressure, other.markedTyrePressure), or(markedRimPressure, other.markedRimPressure), or(tyreClearance, other.tyreClearance),
+                or(tubeless, other.tubeless), or(ledgeLimit, other.ledgeLimit), or(useCategory, other.useCategory),
+                or(massLimit, other.massLimit), or(forkTravel, other.forkTravel), or(lights, other.lights),
+                or(mostRotor, other.mostRotor), or(powerMeter, other.powerMeter), damping.orElse(other.damping));
     }
 
-    /** A bike of whose dampers nothing is written. */
-    public Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double markedTyrePressure, Double markedRimPressure,
-            Double tyreClearance, Boolean tubeless, Double ledgeLimit, String useCategory, Double massLimit, Double forkTravel,
-            Double lights, Double mostRotor, Boolean powerMeter) {
-        this(kind, mass, rimInnerWidth, hookless, markedTyrePressure, markedRimPressure, tyreClearance, tubeless, ledgeLimit, useCategory, massLimit,
-                forkTravel, lights, mostRotor, powerMeter, Damping.UNKNOWN);
+    private static <T> T or(T first, T second) {
+        return first != null ? first : second;
     }
 
     /**
@@ -63,11 +63,118 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
         public static final Damping UNKNOWN = new Damping(null, null, null, null, null);
 
         /** What is written here, and elsewhere what is written there. */
-        public Damping or(Damping other) {
-            return new Damping(rebound != null ? rebound : other.rebound, compression != null ? compression : other.compression,
-                    shockRebound != null ? shockRebound : other.shockRebound,
-                    shockCompression != null ? shockCompression : other.shockCompression,
-                    shockStroke != null ? shockStroke : other.shockStroke);
+        public Damping orElse(Damping other) {
+            return new Damping(or(rebound, other.rebound), or(compression, other.compression), or(shockRebound, other.shockRebound),
+                    or(shockCompression, other.shockCompression), or(shockStroke, other.shockStroke));
+        }
+    }
+
+    public static Builder builder(String kind) {
+        return new Builder(kind);
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private final String kind;
+        private Double mass;
+        private Double rimInnerWidth;
+        private Boolean hookless;
+        private Double markedTyrePressure;
+        private Double markedRimPressure;
+        private Double tyreClearance;
+        private Boolean tubeless;
+        private Double ledgeLimit;
+        private String useCategory;
+        private Double massLimit;
+        private Double forkTravel;
+        private Double lights;
+        private Double mostRotor;
+        private Boolean powerMeter;
+        private Damping damping = Damping.UNKNOWN;
+
+        private Builder(String kind) {
+            this.kind = kind;
+        }
+
+        public Builder mass(Double value) {
+            mass = value;
+            return this;
+        }
+
+        public Builder rimInnerWidth(Double value) {
+            rimInnerWidth = value;
+            return this;
+        }
+
+        public Builder hookless(Boolean value) {
+            hookless = value;
+            return this;
+        }
+
+        public Builder markedTyrePressure(Double value) {
+            markedTyrePressure = value;
+            return this;
+        }
+
+        public Builder markedRimPressure(Double value) {
+            markedRimPressure = value;
+            return this;
+        }
+
+        public Builder tyreClearance(Double value) {
+            tyreClearance = value;
+            return this;
+        }
+
+        public Builder tubeless(Boolean value) {
+            tubeless = value;
+            return this;
+        }
+
+        public Builder ledgeLimit(Double value) {
+            ledgeLimit = value;
+            return this;
+        }
+
+        public Builder useCategory(String value) {
+            useCategory = value;
+            return this;
+        }
+
+        public Builder massLimit(Double value) {
+            massLimit = value;
+            return this;
+        }
+
+        public Builder forkTravel(Double value) {
+            forkTravel = value;
+            return this;
+        }
+
+        public Builder lights(Double value) {
+            lights = value;
+            return this;
+        }
+
+        public Builder mostRotor(Double value) {
+            mostRotor = value;
+            return this;
+        }
+
+        public Builder powerMeter(Boolean value) {
+            powerMeter = value;
+            return this;
+        }
+
+        public Builder damping(Damping value) {
+            damping = value;
+            return this;
+        }
+
+        public Bike build() {
+            return new Bike(kind, mass, rimInnerWidth, hookless, markedTyrePressure, markedRimPressure, tyreClearance, tubeless, ledgeLimit, useCategory,
+                    massLimit, forkTravel, lights, mostRotor, powerMeter, damping);
         }
     }
 }

@@ -36,16 +36,16 @@ public final class BikeReader {
         String kind = fields.word("kind", KINDS);
         String category = fields.word("use category", CATEGORIES);
         Double ledge = value(fields, "ledge limit", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
-        Bike bike = new Bike(kind, value(fields, "mass", Dimension.MASS, 4, 40, "a mass from 4 kg to 40 kg"),
-                value(fields, "rim inner width", Dimension.LENGTH, 0.012, 0.060, "a width from 12 mm to 60 mm"), fields.yesNo("hookless"),
-                pressure(fields, "marked tyre pressure"), pressure(fields, "marked rim pressure"),
-                value(fields, "tyre clearance", Dimension.LENGTH, 0.018, 0.130, "a width from 18 mm to 130 mm"), fields.yesNo("tubeless"),
-                ledgeLimit(ledge, category), category,
-                value(fields, "mass limit", Dimension.MASS, 60, 300, "a mass from 60 kg to 300 kg"),
-                value(fields, "most fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"),
-                value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"),
-                value(fields, "most rotor", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"),
-                fields.yesNo("power meter"), damping(fields));
+        Bike bike = Bike.builder(kind).mass(value(fields, "mass", Dimension.MASS, 4, 40, "a mass from 4 kg to 40 kg"))
+                .rimInnerWidth(value(fields, "rim inner width", Dimension.LENGTH, 0.012, 0.060, "a width from 12 mm to 60 mm"))
+                .hookless(fields.yesNo("hookless")).markedTyrePressure(pressure(fields, "marked tyre pressure")).markedRimPressure(pressure(fields, "marked rim pressure"))
+                .tyreClearance(value(fields, "tyre clearance", Dimension.LENGTH, 0.018, 0.130, "a width from 18 mm to 130 mm"))
+                .tubeless(fields.yesNo("tubeless")).ledgeLimit(ledgeLimit(ledge, category)).useCategory(category)
+                .massLimit(value(fields, "mass limit", Dimension.MASS, 60, 300, "a mass from 60 kg to 300 kg"))
+                .forkTravel(value(fields, "most fork travel", Dimension.LENGTH, 0.020, 0.250, "a travel from 20 mm to 250 mm"))
+                .lights(value(fields, "lights", Dimension.TIME, 60, 360_000, "a run time from 1 min to 100 h"))
+                .mostRotor(value(fields, "most rotor", Dimension.LENGTH, 0.120, 0.250, "a diameter from 120 mm to 250 mm"))
+                .powerMeter(fields.yesNo("power meter")).damping(damping(fields)).build();
         if (bike.rimInnerWidth() != null && bike.tyreClearance() != null && bike.rimInnerWidth() >= bike.tyreClearance()) {
             fields.fault("tyre clearance", fields.node("tyre clearance").describe() + " on a rim of " + fields.node("rim inner width").describe(),
                     "room for more than the rim", "Check both.");

@@ -31,19 +31,11 @@ public record Rider(String name, String file, Double mass, Double height, Double
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
 
     /** The rider nothing is known of. */
-    public static final Rider UNKNOWN =
-            new Rider("", "", null, null, null, List.of(), null, null, null, null, null, null, Bike.UNKNOWN, null);
+    public static final Rider UNKNOWN = builder().build();
 
     public Rider {
         efforts = List.copyOf(efforts);
         tags = List.copyOf(tags);
-    }
-
-    /** A rider of whom nothing is known of what stops cost. */
-    public Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill, Double climbingCadence,
-            Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike, Node constraints) {
-        this(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
-                StopCosts.UNKNOWN, List.of());
     }
 
     /**
@@ -76,6 +68,119 @@ public record Rider(String name, String file, Double mass, Double height, Double
 
         public boolean beyondTheLaw() {
             return seconds > LONGEST_BY_LAW;
+        }
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private String name = "";
+        private String file = "";
+        private Double mass;
+        private Double height;
+        private Double kit;
+        private List<Effort> efforts = List.of();
+        private String skill;
+        private Double climbingCadence;
+        private Double highestCadence;
+        private Integer racesAYear;
+        private Double sweatRate;
+        private Double barWidth;
+        private Bike bike = Bike.UNKNOWN;
+        private Node constraints;
+        private StopCosts stops = StopCosts.UNKNOWN;
+        private List<String> tags = List.of();
+
+        private Builder() {
+        }
+
+        public Builder name(String value) {
+            name = value;
+            return this;
+        }
+
+        public Builder file(String value) {
+            file = value;
+            return this;
+        }
+
+        public Builder mass(Double value) {
+            mass = value;
+            return this;
+        }
+
+        public Builder height(Double value) {
+            height = value;
+            return this;
+        }
+
+        public Builder kit(Double value) {
+            kit = value;
+            return this;
+        }
+
+        public Builder efforts(List<Effort> value) {
+            efforts = value;
+            return this;
+        }
+
+        public Builder skill(String value) {
+            skill = value;
+            return this;
+        }
+
+        public Builder climbingCadence(Double value) {
+            climbingCadence = value;
+            return this;
+        }
+
+        public Builder highestCadence(Double value) {
+            highestCadence = value;
+            return this;
+        }
+
+        public Builder racesAYear(Integer value) {
+            racesAYear = value;
+            return this;
+        }
+
+        public Builder sweatRate(Double value) {
+            sweatRate = value;
+            return this;
+        }
+
+        public Builder barWidth(Double value) {
+            barWidth = value;
+            return this;
+        }
+
+        public Builder bike(Bike value) {
+            bike = value;
+            return this;
+        }
+
+        public Builder constraints(Node value) {
+            constraints = value;
+            return this;
+        }
+
+        public Builder stops(StopCosts value) {
+            stops = value;
+            return this;
+        }
+
+        public Builder tags(List<String> value) {
+            tags = value;
+            return this;
+        }
+
+        public Rider build() {
+            return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate,
+                    barWidth, bike, constraints, stops, tags);
         }
     }
 }

@@ -80,8 +80,9 @@ public final class RiderReader {
         Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
         Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
         List<String> tags = fields.names("tags");
-        Rider rider = new Rider(name, shown, mass, height, kit, efforts, skill, climbing, highest, races, sweat, bar, bike(), constraints(), stops,
-                tags);
+        Rider rider = Rider.builder().name(name).file(shown).mass(mass).height(height).kit(kit).efforts(efforts).skill(skill)
+                .climbingCadence(climbing).highestCadence(highest).racesAYear(races).sweatRate(sweat).barWidth(bar).bike(bike())
+                .constraints(constraints()).stops(stops).tags(tags).build();
         fields.done();
         return rider;
     }

@@ -200,8 +200,9 @@ class ChecklistMakerTest {
     @Test
     void whatTheEventRequiresIsPackedAndABagHandedIn() {
         Event.Rules rules = new Event.Rules(null, null, null, null, null, List.of("foil blanket", "whistle"), "2025");
-        Event event = new Event("Moor Loop", "e.yaml", "race", null, null, null, null, null, null, null, Event.Forecast.UNKNOWN,
-                List.of(new Event.Support(41_000, true, true, true), new Event.Support(60_000, true, false, false)), true, rules, null, null);
+        Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race")
+                .support(List.of(new Event.Support(41_000, true, true, true, 0), new Event.Support(60_000, true, false, false, 0))).supportKnown(true)
+                .rules(rules).build();
         List<Item> items = of(event).sections().get(0).items();
         assertThat(items).extracting(Item::what).containsExactly("Pack what the event requires: foil blanket",
                 "Pack what the event requires: whistle", "Pack the bag that waits at km 41");
@@ -230,8 +231,7 @@ class ChecklistMakerTest {
             kit.add("thing " + i);
         }
         Event.Rules rules = new Event.Rules(null, null, null, null, null, kit, "");
-        Event event = new Event("Moor Loop", "e.yaml", "race", null, null, null, null, null, null, null, Event.Forecast.UNKNOWN, List.of(), true, rules,
-                null, null);
+        Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race").supportKnown(true).rules(rules).build();
         List<Item> items = of(event).sections().stream().flatMap(section -> section.items().stream()).toList();
         assertThat(items).extracting(Item::what).containsExactlyElementsOf(kit.stream().map(each -> "Pack what the event requires: " + each).toList());
         assertThat(items.get(0).because()).isEqualTo("The event requires it; check its newest rules.");
@@ -260,8 +260,7 @@ class ChecklistMakerTest {
     }
 
     private static Event at(LocalTime start) {
-        return new Event("", "", "race", LocalDate.of(2025, 6, 14), start, null, null, null, null, null, Event.Forecast.UNKNOWN, List.of(),
-                false, Event.Rules.NONE, null, null);
+        return Event.builder().role("race").date(LocalDate.of(2025, 6, 14)).start(start).build();
     }
 
     private List<String> items() {

@@ -42,8 +42,8 @@ class BrakeHeatTest {
         Course course = Course.builder("down", List.of(stretch(kilometres, 0, 0.1 * metres, ground(Surface.GRAVEL, Smoothness.BAD, null, null)),
                 stretch(20, 0, 0, ground(Surface.GRAVEL, Smoothness.BAD, null, null))))
                 .line(InventedCourse.line(metres + 20_000, 10, d -> 2000 - 0.1 * Math.min(d, metres))).climbing(Climbing.written(0.0, 0.1 * metres)).start(new GeoPoint(47.0, 8.0)).build();
-        Rider rider = new Rider("", "", riderMass, null, 3.0, List.of(new Effort(3600, 230)), "good", 65.0, 100.0, 12, null, 0.42, Bike.UNKNOWN, null,
-                new Rider.StopCosts(120.0, 400.0, 300.0), List.of());
+        Rider rider = Rider.builder().mass(riderMass).kit(3.0).efforts(List.of(new Effort(3600, 230))).skill("good").climbingCadence(65.0)
+                .highestCadence(100.0).racesAYear(12).barWidth(0.42).stops(new Rider.StopCosts(120.0, 400.0, 300.0)).build();
         return Survey.of(course, rider, Event.UNKNOWN, Bike.of("gravel"));
     }
 

@@ -25,8 +25,8 @@ class DerivedMeasuresTest {
     private static final Course ROAD = InventedCourse.course(stretch(30, 500, 500, ground(Surface.ASPHALT, Smoothness.GOOD, null, null)));
 
     private static Demands demands(Course course, double riderMass) {
-        Rider rider = new Rider("", "", riderMass, null, null, java.util.List.of(), null, null, null, null, null, null, Bike.UNKNOWN, null);
-        Bike gravel = new Bike("gravel", 9.5, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        Rider rider = Rider.builder().mass(riderMass).build();
+        Bike gravel = Bike.builder("gravel").mass(9.5).build();
         return Survey.of(course, rider, Event.UNKNOWN, gravel);
     }
 

@@ -47,17 +47,17 @@ class GearDemandsTest {
     }
 
     private static Rider rider(double watts, double cadence) {
-        return new Rider("", "", 75.0, null, 3.0, List.of(new Effort(3600, watts)), "good", cadence, 100.0, null, null, null, Bike.UNKNOWN,
-                null);
+        return Rider.builder().mass(75.0).kit(3.0).efforts(List.of(new Effort(3600, watts))).skill("good").climbingCadence(cadence)
+                .highestCadence(100.0).build();
     }
 
     private static Bike bike(String kind) {
-        return new Bike(kind, 9.5, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return Bike.builder(kind).mass(9.5).build();
     }
 
     private static Event race(double group) {
-        return new Event("", "", "race", null, null, null, 1, "time", null, group, new Event.Forecast(15.0, 15.0, "dry", 0.0, null),
-                List.of(), false, Event.Rules.NONE, 0.0, null);
+        return Event.builder().role("race").laps(1).aim("time").groupShare(group)
+                .forecast(Event.Forecast.builder().low(15.0).high(15.0).going("dry").wind(0.0).build()).startHeight(0.0).build();
     }
 
     private static Course climb() {
@@ -99,8 +99,7 @@ class GearDemandsTest {
     /** A group is faster than a rider alone, and a race ends in a sprint that training does not have. */
     @Test
     void companyAndTheFinishRaiseTheTopGear() {
-        Event training = new Event("", "", "training", null, null, null, 1, null, null, 0.0, race(0).forecast(), List.of(), false,
-                Event.Rules.NONE, 0.0, null);
+        Event training = Event.builder().role("training").laps(1).groupShare(0.0).forecast(race(0).forecast()).startHeight(0.0).build();
         double alone = ratio(Measure.RATIO_USEFUL_AT_SPEED, rider(260, 65), race(0), "gravel");
         assertThat(ratio(Measure.RATIO_USEFUL_AT_SPEED, rider(260, 65), race(0.4), "gravel")).isGreaterThan(alone);
         assertThat(ratio(Measure.RATIO_USEFUL_AT_SPEED, rider(260, 65), training, "gravel")).isLessThan(alone);

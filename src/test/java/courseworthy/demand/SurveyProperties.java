@@ -174,28 +174,32 @@ class SurveyProperties {
         for (int i = 0; i < random.nextInt(4); i++) {
             efforts.add(new Rider.Effort(Math.pow(10, between(0.7, 4.5)), between(60, 900)));
         }
-        return new Rider("", "", perhaps(30, 200), perhaps(1.2, 2.2), perhaps(0, 15), efforts, perhaps(Rider.SKILLS), perhaps(30, 110),
-                perhaps(60, 200), perhaps(List.of(0, 1, 40)), perhaps(0.1, 4), perhaps(0.3, 0.85), Bike.UNKNOWN, null);
+        return Rider.builder().mass(perhaps(30, 200)).height(perhaps(1.2, 2.2)).kit(perhaps(0, 15)).efforts(efforts).skill(perhaps(Rider.SKILLS))
+                .climbingCadence(perhaps(30, 110)).highestCadence(perhaps(60, 200)).racesAYear(perhaps(List.of(0, 1, 40)))
+                .sweatRate(perhaps(0.1, 4)).barWidth(perhaps(0.3, 0.85)).build();
     }
 
     private Bike bike() {
         List<String> kinds = List.of(BikeKind.values()).stream().map(BikeKind::written).toList();
-        return new Bike(perhaps(kinds), perhaps(4, 40), perhaps(0.012, 0.06), perhapsYes(), perhaps(50_000, 1_500_000),
-                perhaps(50_000, 1_500_000), perhaps(0.018, 0.13), perhapsYes(), perhaps(0, 5), null, perhaps(60, 300), perhaps(0.02, 0.25),
-                perhaps(60, 360_000), perhaps(0.12, 0.25), perhapsYes());
+        return Bike.builder(perhaps(kinds)).mass(perhaps(4, 40)).rimInnerWidth(perhaps(0.012, 0.06)).hookless(perhapsYes())
+                .markedTyrePressure(perhaps(50_000, 1_500_000)).markedRimPressure(perhaps(50_000, 1_500_000)).tyreClearance(perhaps(0.018, 0.13))
+                .tubeless(perhapsYes()).ledgeLimit(perhaps(0, 5)).massLimit(perhaps(60, 300)).forkTravel(perhaps(0.02, 0.25))
+                .lights(perhaps(60, 360_000)).mostRotor(perhaps(0.12, 0.25)).powerMeter(perhapsYes()).build();
     }
 
     private Event event() {
-        Event.Forecast forecast = new Event.Forecast(perhaps(-30, 20), perhaps(0, 45), perhaps(Event.Forecast.GOINGS), perhaps(0, 25),
-                perhaps(0, 360));
+        Event.Forecast forecast = Event.Forecast.builder().low(perhaps(-30, 20)).high(perhaps(0, 45)).going(perhaps(Event.Forecast.GOINGS))
+                .wind(perhaps(0, 25)).from(perhaps(0, 360)).build();
         List<Event.Support> support = new ArrayList<>();
         for (int i = 0; i < random.nextInt(4); i++) {
-            support.add(new Event.Support(between(0, 50_000), random.nextBoolean(), random.nextBoolean(), random.nextBoolean()));
+            support.add(new Event.Support(between(0, 50_000), random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), 0));
         }
         Event.Rules rules = new Event.Rules(perhapsYes(), perhaps(0.03, 0.08), perhapsYes(), perhapsYes(), perhapsYes(), List.of(), "");
-        return new Event("", "", perhaps(List.of("training", "race")), perhaps() ? LocalDate.ofEpochDay(20_000 + random.nextInt(2000)) : null,
-                perhaps() ? LocalTime.ofSecondOfDay(random.nextInt(86_400)) : null,
-                perhaps() ? ZoneOffset.ofHours(random.nextInt(24) - 11) : null, perhaps(List.of(1, 2, 7)), perhaps(Event.AIMS),
-                perhaps(600, 100_000), perhaps(0, 1), forecast, support, random.nextBoolean(), rules, perhaps(-100, 4000), null);
+        return Event.builder().role(perhaps(List.of("training", "race")))
+                .date(perhaps() ? LocalDate.ofEpochDay(20_000 + random.nextInt(2000)) : null)
+                .start(perhaps() ? LocalTime.ofSecondOfDay(random.nextInt(86_400)) : null)
+                .zone(perhaps() ? ZoneOffset.ofHours(random.nextInt(24) - 11) : null).laps(perhaps(List.of(1, 2, 7))).aim(perhaps(Event.AIMS))
+                .timeLimit(perhaps(600, 100_000)).groupShare(perhaps(0, 1)).forecast(forecast).support(support).supportKnown(random.nextBoolean())
+                .rules(rules).startHeight(perhaps(-100, 4000)).build();
     }
 }

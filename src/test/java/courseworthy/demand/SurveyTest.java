@@ -29,8 +29,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Demands of invented courses, riders and days, worked by hand. */
 class SurveyTest {
 
-    private static final Bike GRAVEL_BIKE = new Bike("gravel", 9.0, 0.025, true, 499_000.0, 450_000.0, 0.0457, true, 0.15, "EN 2", 110.0,
-            null, 7200.0, 0.160, false);
+    private static final Bike GRAVEL_BIKE = Bike.builder("gravel").mass(9.0).rimInnerWidth(0.025).hookless(true).markedTyrePressure(499_000.0)
+            .markedRimPressure(450_000.0).tyreClearance(0.0457).tubeless(true).ledgeLimit(0.15).useCategory("EN 2").massLimit(110.0).lights(7200.0)
+            .mostRotor(0.160).powerMeter(false).build();
 
     /** Two kilometres of asphalt, three of gravel, one of sand, two of trail and two unknown, on a line with one climb of 150 m in 3 km. */
     private static Course course() {
@@ -46,15 +47,16 @@ class SurveyTest {
     }
 
     private static Rider rider() {
-        return new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, null, 0.42, Bike.UNKNOWN, null,
-                new Rider.StopCosts(120.0, 400.0, 300.0), List.of());
+        return Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new Effort(3600, 260))).skill("expert").climbingCadence(65.0)
+                .highestCadence(100.0).racesAYear(12).barWidth(0.42).stops(new Rider.StopCosts(120.0, 400.0, 300.0)).build();
     }
 
     private static Event event() {
-        Event.Forecast forecast = new Event.Forecast(10.0, 22.0, "wet", 5.0, 270.0);
-        return new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(9, 0), ZoneOffset.ofHours(2), 2, "podium", 14_400.0, 0.2,
-                forecast, List.of(new Event.Support(6000, true, false, false), new Event.Support(13_000, false, true, true)), true,
-                new Event.Rules(false, 0.0504, null, true, false, List.of(), ""), null, null);
+        Event.Forecast forecast = Event.Forecast.builder().low(10.0).high(22.0).going("wet").wind(5.0).from(270.0).build();
+        return Event.builder().role("race").date(LocalDate.of(2027, 6, 21)).start(LocalTime.of(9, 0)).zone(ZoneOffset.ofHours(2)).laps(2)
+                .aim("podium").timeLimit(14_400.0).groupShare(0.2).forecast(forecast)
+                .support(List.of(new Event.Support(6000, true, false, false, 0), new Event.Support(13_000, false, true, true, 0))).supportKnown(true)
+                .rules(new Event.Rules(false, 0.0504, null, true, false, List.of(), "")).build();
     }
 
     private static Demands surveyed() {
@@ -213,12 +215,12 @@ class SurveyTest {
     void mudByForecast(String groundForecast, long low, long mid, long high) {
         Course course = InventedCourse.course(stretch(8, 0, 0, ground(Surface.ASPHALT)), stretch(2, 0, 0,
                 Ground.builder().surface(Surface.DIRT).mudWhenWet(true).build()));
-        Event day = with(new Event.Forecast(null, null, groundForecast, null, null));
+        Event day = with(Event.Forecast.builder().going(groundForecast).build());
         assertThat(Survey.of(course, rider(), day, GRAVEL_BIKE).get(Measure.MUD)).isEqualTo(new MeasureValue(low, mid, high));
     }
 
     private static Event with(Event.Forecast forecast) {
-        return new Event("", "", null, null, null, null, null, null, null, null, forecast, List.of(), false, Event.Rules.NONE, null, null);
+        return Event.builder().forecast(forecast).build();
     }
 
     /** Gravel is bound, and so not loose, where its smoothness is intermediate or better or its tracktype grade1. */
@@ -236,9 +238,9 @@ class SurveyTest {
     @Test
     void waterLastsOverTheGap() {
         Course flat = InventedCourse.course(stretch(60, 0, 0, ground(Surface.COMPACTED)));
-        Event day = new Event("", "", "race", null, LocalTime.of(9, 0), null, 1, "time", null, 0.0,
-                new Event.Forecast(20.0, 20.0, "dry", 0.0, null), List.of(new Event.Support(30_000, true, false, false)), true,
-                Event.Rules.NONE, 400.0, null);
+        Event day = Event.builder().role("race").start(LocalTime.of(9, 0)).laps(1).aim("time").groupShare(0.0)
+                .forecast(Event.Forecast.builder().low(20.0).high(20.0).going("dry").wind(0.0).build())
+                .support(List.of(new Event.Support(30_000, true, false, false, 0))).supportKnown(true).startHeight(400.0).build();
         Demands demands = Survey.of(flat, rider(), day, GRAVEL_BIKE);
         double hours = mid(demands, Measure.SUPPORT_GAP_HOURS) / 60;
         double water = mid(demands, Measure.WATER_OVER_THE_HOTTEST_GAP);
@@ -246,8 +248,8 @@ class SurveyTest {
         assertThat(hours).isBetween(0.9, 1.6);
         assertThat(water / hours / 1.15).isBetween(0.6 * 1.1, 1.5);
         assertThat(mid(demands, Measure.WATER_AT_THE_START)).isLessThanOrEqualTo(water);
-        Rider sweats = new Rider("", "", 70.0, null, 2.5, List.of(new Effort(3600, 260)), "expert", 65.0, 100.0, 12, 0.5, 0.42,
-                Bike.UNKNOWN, null);
+        Rider sweats = Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new Effort(3600, 260))).skill("expert").climbingCadence(65.0)
+                .highestCadence(100.0).racesAYear(12).sweatRate(0.5).barWidth(0.42).build();
         MeasureValue known = Survey.of(flat, sweats, day, GRAVEL_BIKE).get(Measure.WATER_OVER_THE_HOTTEST_GAP);
         assertThat(Measure.WATER_OVER_THE_HOTTEST_GAP.scale().resolution().shown(known.high())).isLessThanOrEqualTo(0.5 * hours * 1.15 + 0.1);
     }
@@ -260,8 +262,9 @@ class SurveyTest {
     }
 
     private static double start(LocalTime time) {
-        Event day = new Event("", "", "race", LocalDate.of(2027, 6, 21), time, ZoneOffset.ofHours(2), 1, "time", null, 0.0,
-                new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
+        Event day = Event.builder().role("race").date(LocalDate.of(2027, 6, 21)).start(time).zone(ZoneOffset.ofHours(2)).laps(1).aim("time")
+                .groupShare(0.0).forecast(Event.Forecast.builder().low(8.0).high(24.0).going("dry").wind(0.0).build()).supportKnown(true)
+                .build();
         return mid(Survey.of(course(), rider(), day, GRAVEL_BIKE), Measure.START_TEMPERATURE);
     }
 
@@ -271,9 +274,9 @@ class SurveyTest {
      */
     @Test
     void airIsAsMoistAsAtItsDewPoint() {
-        assertThat(humidity(new Event.Forecast(10.0, 40.0, "dry", 0.0, null))).isCloseTo(0.388, within(0.005));
-        assertThat(humidity(new Event.Forecast(10.0, 10.0, "dry", 0.0, null))).isCloseTo(1, within(1e-9));
-        assertThat(humidity(new Event.Forecast(10.0, 40.0, "dry", 0.0, null, null, null, new Event.Air(0.6, null)))).isEqualTo(0.6);
+        assertThat(humidity(Event.Forecast.builder().low(10.0).high(40.0).going("dry").wind(0.0).build())).isCloseTo(0.388, within(0.005));
+        assertThat(humidity(Event.Forecast.builder().low(10.0).high(10.0).going("dry").wind(0.0).build())).isCloseTo(1, within(1e-9));
+        assertThat(humidity(Event.Forecast.builder().low(10.0).high(40.0).going("dry").wind(0.0).air(new Event.Air(0.6, null)).build())).isEqualTo(0.6);
         assertThat(humidity(Event.Forecast.UNKNOWN)).isEqualTo(0.5);
     }
 
@@ -285,8 +288,7 @@ class SurveyTest {
     @Test
     void lapsBreakTheGap() {
         Course lap = InventedCourse.course(stretch(8, 0, 0, ground(Surface.COMPACTED)));
-        Event silent = new Event("", "", "race", null, null, null, 5, null, null, null, Event.Forecast.UNKNOWN, List.of(), false,
-                Event.Rules.NONE, null, null);
+        Event silent = Event.builder().role("race").laps(5).build();
         Demands demands = Survey.of(lap, rider(), silent, GRAVEL_BIKE);
         assertThat(mid(demands, Measure.DISTANCE)).isEqualTo(40);
         assertThat(mid(demands, Measure.SUPPORT_GAP)).isEqualTo(8);
@@ -295,22 +297,21 @@ class SurveyTest {
 
     @Test
     void theEventsBikeBlockWinsFieldByField() {
-        Bike rider = new Bike("gravel", 9.0, 0.025, false, null, 300_000.0, null, null, null, null, null, null, null, null, true);
-        Bike event = new Bike("gravel", null, null, true, 500_000.0, null, null, null, null, null, null, null, null, null, null);
-        assertThat(Survey.bike(rider, event)).isEqualTo(new Bike("gravel", 9.0, 0.025, true, 500_000.0, 300_000.0, null, null, null, null, null,
-                null, null, null, true));
+        Bike rider = Bike.builder("gravel").mass(9.0).rimInnerWidth(0.025).hookless(false).markedRimPressure(300_000.0).powerMeter(true).build();
+        Bike event = Bike.builder("gravel").hookless(true).markedTyrePressure(500_000.0).build();
+        assertThat(Survey.bike(rider, event)).isEqualTo(Bike.builder("gravel").mass(9.0).rimInnerWidth(0.025).hookless(true)
+                .markedTyrePressure(500_000.0).markedRimPressure(300_000.0).powerMeter(true).build());
     }
 
     /** Of another kind it is another bike: nothing of the rider's holds but the lights, which are taken along. */
     @Test
     void theEventsBikeOfAnotherKindIsAnotherBike() {
-        Bike rider = new Bike("gravel", 9.0, 0.025, false, null, 300_000.0, 0.045, true, 0.15, "EN 2", 110.0, null, 7200.0, 0.16, true,
-                new Bike.Damping(9, 9, null, null, null));
-        Bike event = new Bike("road", null, null, true, 500_000.0, null, null, null, null, null, null, null, null, null, null);
-        assertThat(Survey.bike(rider, event)).isEqualTo(new Bike("road", null, null, true, 500_000.0, null, null, null, null, null, null, null,
-                7200.0, null, null));
-        assertThat(Survey.bike(rider, Bike.of("road"))).isEqualTo(new Bike("road", null, null, null, null, null, null, null, null, null, null,
-                null, 7200.0, null, null));
+        Bike rider = Bike.builder("gravel").mass(9.0).rimInnerWidth(0.025).hookless(false).markedRimPressure(300_000.0).tyreClearance(0.045).tubeless(true)
+                .ledgeLimit(0.15).useCategory("EN 2").massLimit(110.0).lights(7200.0).mostRotor(0.16).powerMeter(true)
+                .damping(new Bike.Damping(9, 9, null, null, null)).build();
+        Bike event = Bike.builder("road").hookless(true).markedTyrePressure(500_000.0).build();
+        assertThat(Survey.bike(rider, event)).isEqualTo(Bike.builder("road").hookless(true).markedTyrePressure(500_000.0).lights(7200.0).build());
+        assertThat(Survey.bike(rider, Bike.of("road"))).isEqualTo(Bike.builder("road").lights(7200.0).build());
         assertThat(Survey.bike(rider, Bike.UNKNOWN)).isEqualTo(rider);
     }
 
@@ -325,8 +326,9 @@ class SurveyTest {
         Course far = Course.builder("", List.of(stretch(200, 0, 0, ground(Surface.COMPACTED))))
                 .line(new ElevationLine(new double[] {0, 200_000}, new double[] {300, 300}, false, true)).climbing(Climbing.written(0.0, 0.0)).start(new GeoPoint(47, 8))
                 .build();
-        Event evening = new Event("", "", "race", LocalDate.of(2027, 6, 21), LocalTime.of(19, 0), ZoneOffset.ofHours(2), 1, "time", null, 0.0,
-                new Event.Forecast(8.0, 24.0, "dry", 0.0, null), List.of(), true, Event.Rules.NONE, null, null);
+        Event evening = Event.builder().role("race").date(LocalDate.of(2027, 6, 21)).start(LocalTime.of(19, 0)).zone(ZoneOffset.ofHours(2))
+                .laps(1).aim("time").groupShare(0.0).forecast(Event.Forecast.builder().low(8.0).high(24.0).going("dry").wind(0.0).build())
+                .supportKnown(true).build();
         Demands demands = Survey.of(far, rider(), evening, GRAVEL_BIKE);
         double sunless = mid(demands, Measure.SUNLESS_HOURS);
         double slow = mid(demands, Measure.SLOW_HOURS);

@@ -76,7 +76,7 @@ class EventReaderTest {
         assertThat(event.aim()).isEqualTo("time");
         assertThat(event.timeLimit()).isEqualTo(50_400);
         assertThat(event.groupShare()).isEqualTo(0.35);
-        assertThat(event.forecast()).isEqualTo(new Event.Forecast(5.0, 24.0, "damp", 5.0, 225.0));
+        assertThat(event.forecast()).isEqualTo(Event.Forecast.builder().low(5.0).high(24.0).going("damp").wind(5.0).from(225.0).build());
         assertThat(event.support()).containsExactly(new Event.Support(42_000, true, false, false, 13),
                 new Event.Support(88_000, true, true, true, 12));
         assertThat(event.supportKnown()).isTrue();
@@ -93,7 +93,8 @@ class EventReaderTest {
                 .forecast();
         assertThat(said()).isEmpty();
         assertThat(forecast.goodTo()).isCloseTo(5, within(1e-9));
-        assertThat(forecast.or()).isEqualTo(new Event.Forecast(9.0, 13.0, "wet", 3.0, null, forecast.goodTo(), null));
+        assertThat(forecast.or()).isEqualTo(Event.Forecast.builder().low(9.0).high(13.0).going("wet").wind(3.0).goodTo(forecast.goodTo())
+                .build());
     }
 
     /** Humidity and pressure of the air; what the alternative does not say of them is as in the forecast. */
@@ -169,8 +170,7 @@ class EventReaderTest {
 
     @Test
     void whatIsNotWrittenIsUnknown() {
-        assertThat(read("name: Some Day\n")).isEqualTo(new Event("Some Day", "e.yaml", null, null, null, null, null, null, null, null,
-                Event.Forecast.UNKNOWN, List.of(), false, Event.Rules.NONE, null, null));
+        assertThat(read("name: Some Day\n")).isEqualTo(Event.builder().name("Some Day").file("e.yaml").build());
         assertThat(said()).isEmpty();
     }
 

@@ -167,9 +167,10 @@ public final class ExampleBrief {
     }
 
     public Brief brief() {
-        Event dated = new Event(event.name(), event.file(), "race", LocalDate.of(2025, 6, 14), event.start(), event.offset(), 3, event.aim(),
-                event.timeLimit(), event.groupShare(), event.forecast(), event.support(), event.supportKnown(), event.rules(),
-                event.startHeight(), event.bike());
+        Event dated = Event.builder().name(event.name()).file(event.file()).role("race").date(LocalDate.of(2025, 6, 14)).start(event.start())
+                .zone(event.offset()).laps(3).aim(event.aim()).timeLimit(event.timeLimit()).groupShare(event.groupShare()).forecast(event.forecast())
+                .support(event.support()).supportKnown(event.supportKnown()).rules(event.rules()).startHeight(event.startHeight())
+                .bike(event.bike()).build();
         return BriefAssembler.of(course(), Rider.UNKNOWN, dated, call(), ChecklistMaker.of(call(), dated));
     }
 }

@@ -44,8 +44,9 @@ class BikeReaderTest {
                 power meter: no
                 """);
         assertThat(said()).isEmpty();
-        assertThat(bike).isEqualTo(new Bike("cross-country full suspension", 11.2, 0.03, true, 40 * 6894.757293168, 350_000.0, 0.06096, true,
-                0.6, "EN 3", 120.0, 0.13, 23_400.0, 0.18, false));
+        assertThat(bike).isEqualTo(Bike.builder("cross-country full suspension").mass(11.2).rimInnerWidth(0.03).hookless(true)
+                .markedTyrePressure(40 * 6894.757293168).markedRimPressure(350_000.0).tyreClearance(0.06096).tubeless(true).ledgeLimit(0.6).useCategory("EN 3")
+                .massLimit(120.0).forkTravel(0.13).lights(23_400.0).mostRotor(0.18).powerMeter(false).build());
     }
 
     @Test
@@ -53,7 +54,7 @@ class BikeReaderTest {
         Bike bike = read("kind: trail\nrebound clicks: 12\ncompression clicks: 15\nshock rebound clicks: 8\nshock compression clicks: 4\nshock stroke: 45 mm\n");
         assertThat(said()).isEmpty();
         assertThat(bike.damping()).isEqualTo(new Bike.Damping(12, 15, 8, 4, 0.045));
-        assertThat(new Bike.Damping(null, 9, null, null, null).or(bike.damping())).isEqualTo(new Bike.Damping(12, 9, 8, 4, 0.045));
+        assertThat(new Bike.Damping(null, 9, null, null, null).orElse(bike.damping())).isEqualTo(new Bike.Damping(12, 9, 8, 4, 0.045));
     }
 
     @Test
@@ -65,8 +66,7 @@ class BikeReaderTest {
 
     @Test
     void anEmptyBlockIsNotGuessedAt() {
-        assertThat(read("kind: gravel\n")).isEqualTo(
-                new Bike("gravel", null, null, null, null, null, null, null, null, null, null, null, null, null, null));
+        assertThat(read("kind: gravel\n")).isEqualTo(Bike.of("gravel"));
     }
 
     /** EN 17406 and ASTM F2043-13(2018) as cited beside the table; the lower of mark and own figure counts. */

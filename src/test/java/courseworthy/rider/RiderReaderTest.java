@@ -79,8 +79,7 @@ class RiderReaderTest {
     void whatIsNotWrittenIsUnknown() {
         Rider rider = read("name: Nobody\n");
         assertThat(said()).isEmpty();
-        assertThat(rider).isEqualTo(new Rider("Nobody", "r.yaml", null, null, null, List.of(), null, null, null, null, null, null,
-                Bike.UNKNOWN, null));
+        assertThat(rider).isEqualTo(Rider.builder().name("Nobody").file("r.yaml").build());
     }
 
     @Test

@@ -29,9 +29,8 @@ class LongitudeCheckTest {
 
     private static List<String> said(GeoPoint start, String zone) {
         Course course = Course.builder("", List.of(new Stretch(40_000, null, null, null, Ground.UNKNOWN, 0))).file("c.yaml").start(start).build();
-        Event event = new Event("", "e.yaml", "race", LocalDate.of(2026, 7, 1), LocalTime.of(8, 0), ZoneId.of(zone), null, null, null, null,
-                Event.Forecast.UNKNOWN, List.of(), false, Event.Rules.NONE, null, null, Event.Plan.NONE,
-                new Event.Lines(Map.of("zone", 4, "utc offset", 4)));
+        Event event = Event.builder().file("e.yaml").role("race").date(LocalDate.of(2026, 7, 1)).start(LocalTime.of(8, 0)).zone(ZoneId.of(zone))
+                .lines(new Event.Lines(Map.of("zone", 4, "utc offset", 4))).build();
         Faults faults = new Faults();
         LongitudeCheck.of(course, event, faults);
         return faults.faults().stream().map(Fault::text).toList();

@@ -169,7 +169,8 @@ class DayOutlookTest {
         Event day = CallFixture.day(folder, DAY);
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
         assertThat(PlanB.of("the same", dry, dry).lines()).isEmpty();
-        Call wet = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day.with(new Event.Forecast(4.0, 9.0, "wet", null, null)));
+        Call wet = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
+                day.with(Event.Forecast.builder().low(4.0).high(9.0).going("wet").build()));
         PlanB other = PlanB.of("wet, 4 to 9 C", dry, wet);
         assertThat(other.lines()).isNotEmpty().allSatisfy(line -> {
             assertThat(line.first()).isEqualTo(dry.on(Topics.of(line.topic())).text()).isNotEqualTo(line.second());
@@ -187,7 +188,8 @@ class DayOutlookTest {
     void writtenTimesGoBeforeEstimates() {
         Event day = CallFixture.day(folder, DAY + "time to change: {clothing: 25 min}\n");
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
-        Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day.with(new Event.Forecast(-4.0, 2.0, "wet", null, null)));
+        Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
+                day.with(Event.Forecast.builder().low(-4.0).high(2.0).going("wet").build()));
         PlanB.Line clothing = PlanB.of("cold", dry, cold).lines().stream().filter(line -> line.topic().equals("clothing")).findFirst().orElseThrow();
         assertThat(clothing.written()).isTrue();
         assertThat(clothing.takes()).isEqualTo(1500);
@@ -200,7 +202,8 @@ class DayOutlookTest {
         String each = Work.words().stream().map(change -> change + ": 7 min").collect(Collectors.joining(", "));
         Event day = CallFixture.day(folder, DAY + "time to change: {" + each + "}\n");
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
-        Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day.with(new Event.Forecast(-4.0, 2.0, "wet", null, null)));
+        Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
+                day.with(Event.Forecast.builder().low(-4.0).high(2.0).going("wet").build()));
         Map<String, Double> begun = new TreeMap<>();
         PlanB.of("cold", dry, cold).lines().forEach(line -> begun.put(line.change().word(), line.latest()));
         assertThat(begun.size()).isGreaterThan(2);
@@ -215,7 +218,8 @@ class DayOutlookTest {
     void waitsRunBesideTheWork() {
         Event day = CallFixture.day(folder, DAY + "time to change: {clothing: 10 min, carry: 10 min, brakes: 60 min}\n");
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
-        Call wet = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day.with(new Event.Forecast(4.0, 9.0, "wet", null, null)));
+        Call wet = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
+                day.with(Event.Forecast.builder().low(4.0).high(9.0).going("wet").build()));
         PlanB.Line lubricant = PlanB.of("wet", dry, wet).lines().stream().filter(line -> line.topic().equals("lubricant")).findFirst().orElseThrow();
         assertThat(lubricant.takes()).isEqualTo(8.5 * 3600);
         assertThat(lubricant.latest()).isCloseTo(-PlanB.LINED_UP - 8.5 * 3600, within(1e-9));

@@ -22,8 +22,7 @@ class JsonRideTest {
     private static final Ground ROAD = InventedCourse.ground(Surface.ASPHALT, Smoothness.GOOD, null, null);
 
     private static JsonNode ride(Course course) {
-        Rider rider = new Rider("", "", 70.0, null, 3.0, List.of(new Rider.Effort(3600, 260)), "good", null, null, null, null, null,
-                Bike.UNKNOWN, null);
+        Rider rider = Rider.builder().mass(70.0).kit(3.0).efforts(List.of(new Rider.Effort(3600, 260))).skill("good").build();
         return OutputSchema.tree(Json.written(json -> new JsonRide(json).of(Survey.of(course, rider, Event.UNKNOWN, Bike.UNKNOWN).estimated())))
                 .get("ride");
     }
