@@ -78,11 +78,11 @@ public final class GearsReport {
 
     private static Section.Builder atSpeed(DrivetrainResult geared) {
         List<RichText> lines = new ArrayList<>();
-        lines.add(RichText.of("Spun out from " + Figures.speed(geared.topSpeed()) + "."));
-        lines.add(RichText.of("Alone: " + spinning(geared.alone()) + "."));
-        lines.add(RichText.of("In a group: " + spinning(geared.group()) + "."));
-        if (geared.sprint() != null) {
-            lines.add(RichText.of("In the sprint: " + sprint(geared.sprint()) + "."));
+        lines.add(RichText.of("Spun out from " + Figures.speed(geared.hardest().topSpeed()) + "."));
+        lines.add(RichText.of("Alone: " + spinning(geared.hardest().alone()) + "."));
+        lines.add(RichText.of("In a group: " + spinning(geared.hardest().group()) + "."));
+        if (geared.hardest().sprint() != null) {
+            lines.add(RichText.of("In the sprint: " + sprint(geared.hardest().sprint()) + "."));
         }
         return Section.builder("top-speed", "At speed").aside("in " + gear(geared.drivetrain().hardest(), geared.circumference()))
                 .bullets(lines).remark(SPUN_OUT_MEANS);
@@ -128,8 +128,8 @@ public final class GearsReport {
 
     private static List<RichText> row(DrivetrainResult geared) {
         return List.of(RichText.of(geared.drivetrain().teeth()), RichText.of(cadence(geared, Kind.LAST_CLIMB)),
-                RichText.of(cadence(geared, Kind.HUNDRED)), RichText.of(Figures.speed(geared.topSpeed().mid())),
-                RichText.of(Figures.time(geared.alone().cost().mid())), RichText.of(step(geared)));
+                RichText.of(cadence(geared, Kind.HUNDRED)), RichText.of(Figures.speed(geared.hardest().topSpeed().mid())),
+                RichText.of(Figures.time(geared.hardest().alone().cost().mid())), RichText.of(step(geared)));
     }
 
     /** The cadence on a piece, empty where the piece is not known. */

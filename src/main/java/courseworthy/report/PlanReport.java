@@ -114,7 +114,7 @@ final class PlanReport {
     }
 
     private Gap gap(double from) {
-        for (Gap gap : plan.gaps()) {
+        for (Gap gap : plan.fluids().gaps()) {
             if (Math.abs(gap.from() - from) < 1) {
                 return gap;
             }
@@ -166,7 +166,7 @@ final class PlanReport {
     private Table intake() {
         Table.Builder out = Table.builder().column("Hours").column("Carbohydrate, g").column("Drink, L").figures("Up to, C");
         for (Hour row : summary.hours()) {
-            out.row(hours(row), plan.carbohydrateRate() == null ? "" : rounded(row.carbohydrate(), 1, 1, ""), tenths(row.drink()),
+            out.row(hours(row), plan.energy().rate() == null ? "" : rounded(row.carbohydrate(), 1, 1, ""), tenths(row.drink()),
                     row.temperature() == null ? "" : Phrases.number(row.temperature(), 0));
         }
         return out.build();
@@ -210,7 +210,7 @@ final class PlanReport {
     private List<String> fuel() {
         List<String> out = new ArrayList<>();
         out.add(eat());
-        out.add("Drink to thirst: about " + litres(plan.drink()) + " over the day, never more than you sweat, nor more than 1 L an hour, the most a stomach"
+        out.add("Drink to thirst: about " + litres(plan.fluids().drink()) + " over the day, never more than you sweat, nor more than 1 L an hour, the most a stomach"
                 + " is shown to pass.");
         out.add(loss());
         if (plan.hours().get(plan.hours().size() - 1).to() > 1.5 * HOUR) {
@@ -221,41 +221,41 @@ final class PlanReport {
     }
 
     private String sums() {
-        return "In all " + rounded(plan.work(), 1 / KJ, 50, " kJ") + " at the pedals, " + rounded(plan.energy(), 1 / DayPlan.KCAL, 50, " kcal")
-                + " used, at a gross efficiency of 20 to 24 %" + (DayPlan.walks(plan.walked()) ? ", walking included" : "") + ".";
+        return "In all " + rounded(plan.energy().work(), 1 / KJ, 50, " kJ") + " at the pedals, " + rounded(plan.energy().used(), 1 / DayPlan.KCAL, 50, " kcal")
+                + " used, at a gross efficiency of 20 to 24 %" + (DayPlan.walks(plan.energy().walked()) ? ", walking included" : "") + ".";
     }
 
     private String eat() {
-        if (plan.carbohydrateRate() == null) {
+        if (plan.energy().rate() == null) {
             return "";
         }
-        Range rate = plan.carbohydrateRate();
+        Range rate = plan.energy().rate();
         String share = summary.carbohydrateShare() == null ? "" : ", about " + Phrases.number(100 * summary.carbohydrateShare(), 0)
                 + " % of what you use; the body's stores give the rest";
-        return "To eat: " + rounded(plan.food(), 1, 10, " g") + " of carbohydrate, " + rounded(rate, 1, 1, " g") + " an hour" + share + "."
+        return "To eat: " + rounded(plan.energy().food(), 1, 10, " g") + " of carbohydrate, " + rounded(rate, 1, 1, " g") + " an hour" + share + "."
                 + (rate.high() > 60 ? " Above 60 g an hour only as mixed sugars, and only if you have practised it." : "");
     }
 
     /** Food and drink over the day in one line. */
     private String food() {
-        String eaten = plan.carbohydrateRate() == null ? "" : "Eat about " + rounded(plan.food(), 1, 10, " g") + " of carbohydrate, "
-                + rounded(plan.carbohydrateRate(), 1, 1, " g") + " an hour. ";
-        return eaten + "Drink to thirst, about " + litres(plan.drink()) + " over the day.";
+        String eaten = plan.energy().rate() == null ? "" : "Eat about " + rounded(plan.energy().food(), 1, 10, " g") + " of carbohydrate, "
+                + rounded(plan.energy().rate(), 1, 1, " g") + " an hour. ";
+        return eaten + "Drink to thirst, about " + litres(plan.fluids().drink()) + " over the day.";
     }
 
     /** What is sweated and not drunk, and what that does. */
     private String loss() {
-        return "You finish about " + Phrases.number(plan.behind().mid(), 1) + " kg lighter by sweat, " + Phrases.number(100 * plan.behindShare().mid(), 1)
+        return "You finish about " + Phrases.number(plan.fluids().loss().mid(), 1) + " kg lighter by sweat, " + Phrases.number(100 * plan.fluids().lossShare().mid(), 1)
                 + " % of your mass" + (summary.lossDangerous() ? ", and much more if you sweat more than most. " : ". ") + (summary.lossCostsPower()
                 ? "That is more than 2 %, which costs power in heat: start slower, cool head and arms, and stop early if you feel unwell. "
                 : "Over 2 % costs power in heat; in the cool at your own pace that is disputed. ")
-                + (plan.sweatKnown() ? "Your own sweat rate is used as given: carry more if you weighed it on a cooler day."
+                + (plan.fluids().sweatKnown() ? "Your own sweat rate is used as given: carry more if you weighed it on a cooler day."
                         : "Sweat differs by half and more between riders: weigh yourself before and after an hour's ride.");
     }
 
     /** Water to leave the start with, apart from what is drunk. */
     private String carry() {
-        if (plan.gaps().isEmpty()) {
+        if (plan.fluids().gaps().isEmpty()) {
             return "Where bottles can be filled is not given, so what to carry from where is not known.";
         }
         return "Water to carry is worked out separately from water to drink: enough at the slow estimate to stay within 2 % of your mass to the"
@@ -264,13 +264,13 @@ final class PlanReport {
 
     /** How much to leave the start with, and the most from a tap. */
     private String water() {
-        if (plan.gaps().isEmpty()) {
+        if (plan.fluids().gaps().isEmpty()) {
             return "";
         }
-        Gap most = summary.mostCarried();
-        return "Leave the start with " + litres(plan.gaps().get(0).carry()) + "."
-                + (most == plan.gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Phrases.number(most.from() / 1000, 1) + " km.")
-                + (summary.coolingWater() ? NOT_TO_DRINK : "") + (summary.overCapacity() ? TOO_MUCH : "");
+        Gap most = summary.water().most();
+        return "Leave the start with " + litres(plan.fluids().gaps().get(0).carry()) + "."
+                + (most == plan.fluids().gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Phrases.number(most.from() / 1000, 1) + " km.")
+                + (summary.water().cooling() ? NOT_TO_DRINK : "") + (summary.water().overCapacity() ? TOO_MUCH : "");
     }
 
     /** Sunrise and sunset, and how the finish stands to them. */

@@ -119,8 +119,8 @@ public final class CadenceAnalysis {
         }
         Using using = new Using(drivetrain.used());
         Range top = topSpeed(hardest);
-        return new DrivetrainResult(drivetrain, circumference, climbed, using.use(), using.grinding, using.coasting, using.walking, top,
-                spinning(alone(), top), spinning(group(), top), sprint(top));
+        return new DrivetrainResult(drivetrain, circumference, climbed, using.use(), using.grinding, using.coasting, using.walking,
+                new DrivetrainResult.HardestGear(top, spinning(alone(), top), spinning(group(), top), sprint(top)));
     }
 
     /** Counts the time in each gear: the one whose cadence comes nearest the usual. */

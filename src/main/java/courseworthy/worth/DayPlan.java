@@ -14,6 +14,7 @@ import courseworthy.ride.Walking;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The day's plan: when the rider is where, what each hour asks to be eaten and drunk, what water to carry over each gap, and when it is light.
@@ -23,21 +24,13 @@ import java.util.List;
  * @param splits    the main places in order; the last is the finish
  * @param every     all places, worked out when they are asked for
  * @param hours     each hour from the start
- * @param food      carbohydrate over the day, g
- * @param work      over the day, J
- * @param energy    used for that work, and for walking, J
- * @param walked    walked beside the bike, s; what that uses is in the energy, not in the work
- * @param drink     to drink over the day, L
- * @param carbohydrateRate decided, with the limits of intake for such a time, g/h
- * @param gaps      water to leave with at each place to fill bottles; empty where those are not known
- * @param behind    loss of body mass that this drinking leaves at the end, kg; ends for most riders' sweat, by one standard deviation
- * @param behindShare the same as a share of body mass
- * @param sweatKnown whether sweat is the rider's own figure
+ * @param energy    what the day takes, and what is eaten for it
+ * @param fluids    what is drunk, carried and lost
  * @param light     null where date or place are not known
  * @param beyond    latest times written for points past the finish, m
  */
-public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Range food, Range work, Range energy, double walked, Range drink,
-        Range carbohydrateRate, List<Gap> gaps, Range behind, Range behindShare, boolean sweatKnown, Light light, List<Double> beyond) {
+public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Energy energy, Fluids fluids, Light light,
+        List<Double> beyond) {
 
     /**
      * Share of the energy used that turns the cranks. Moseley and Jeukendrup (2001), Med. Sci. Sports Exerc. 33:621-627: 0.198 ± 0.006, lower at
@@ -63,8 +56,35 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     public DayPlan {
         splits = List.copyOf(splits);
         hours = List.copyOf(hours);
-        gaps = List.copyOf(gaps);
         beyond = List.copyOf(beyond);
+    }
+
+    /**
+     * What the day takes, and what is eaten for it.
+     *
+     * @param work   over the day, J
+     * @param used   for that work, and for walking, J
+     * @param walked walked beside the bike, s; what that uses is in the energy, not in the work
+     * @param food   carbohydrate over the day, g
+     * @param rate   of carbohydrate, decided, with the limits of intake for such a time, g/h; null where none is decided
+     */
+    public record Energy(Range work, Range used, double walked, Range food, Range rate) {
+    }
+
+    /**
+     * What is drunk, carried and lost.
+     *
+     * @param drink      to drink over the day, L
+     * @param gaps       water to leave with at each place to fill bottles; empty where those are not known
+     * @param loss       of body mass that this drinking leaves at the end, kg; ends for most riders' sweat, by one standard deviation
+     * @param lossShare  the same as a share of body mass
+     * @param sweatKnown whether sweat is the rider's own figure
+     */
+    public record Fluids(Range drink, List<Gap> gaps, Range loss, Range lossShare, boolean sweatKnown) {
+
+        public Fluids {
+            gaps = List.copyOf(gaps);
+        }
     }
 
     /** All places on the way. */
@@ -203,8 +223,9 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
             double[] sun = day.sun();
             double[] twilight = day.twilight();
-            return new DayPlan(day.start(), splits(false), this, hours, sum(hours, 0), sum(hours, 1), sum(hours, 2), estimate.walked(),
-                    sum(hours, 3), rate, gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown(),
+            return new DayPlan(day.start(), splits(false), this, hours,
+                    new Energy(sum(hours, Hour::work), sum(hours, Hour::energy), estimate.walked(), sum(hours, Hour::carbohydrate), rate),
+                    new Fluids(sum(hours, Hour::drink), gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown()),
                     sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1]), day.beyond());
         }
 
@@ -370,12 +391,12 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** Ends add up: who eats or drinks little does so all day. */
-        private static Range sum(List<Hour> hours, int what) {
+        private static Range sum(List<Hour> hours, Function<Hour, Range> what) {
             double low = 0;
             double mid = 0;
             double high = 0;
             for (Hour hour : hours) {
-                Range each = what == 0 ? hour.carbohydrate() : what == 1 ? hour.work() : what == 2 ? hour.energy() : hour.drink();
+                Range each = what.apply(hour);
                 low += each.low();
                 mid += each.mid();
                 high += each.high();

@@ -15,9 +15,7 @@ import java.util.List;
  *
  * @param places            the splits of the short plan, those at one place together
  * @param hours             the hours; several of them together on a long day
- * @param mostCarried       the most water to leave a place with; null where the gaps are not known
- * @param coolingWater      more water is carried than can be drunk on the way
- * @param overCapacity      more water is needed than bottles and a pack hold
+ * @param water             to carry
  * @param hot               somewhere on the way heat calls for care
  * @param carbohydrateShare of the energy used that what is eaten gives; null where nothing is used
  * @param lossCostsPower    the likely loss of mass is more than costs power in heat
@@ -25,8 +23,8 @@ import java.util.List;
  * @param beforeSunset      how long before sunset the slow estimate finishes, s, below 0 after it; null where that is not known
  * @param nextDay           the slow estimate finishes after midnight
  */
-public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Gap mostCarried, boolean coolingWater, boolean overCapacity, boolean hot,
-        Double carbohydrateShare, boolean lossCostsPower, boolean lossDangerous, Double beforeSunset, boolean nextDay) {
+public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, CarriedWater water, boolean hot, Double carbohydrateShare,
+        boolean lossCostsPower, boolean lossDangerous, Double beforeSunset, boolean nextDay) {
 
     /** An hour and a day, s; exact by definition. */
     private static final double HOUR = 3600;
@@ -46,19 +44,35 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Gap mos
     /** Shares of mass are shown to a tenth of a percent: half of that (computing). */
     private static final double HALF_SHOWN_SHARE = 0.0005;
 
+    /**
+     * Water to carry.
+     *
+     * @param most         the most to leave a place with; null where the gaps are not known
+     * @param cooling      more is carried than can be drunk on the way
+     * @param overCapacity more is needed than bottles and a pack hold
+     */
+    public record CarriedWater(Gap most, boolean cooling, boolean overCapacity) {
+    }
+
     public DayPlanSummary {
         places = List.copyOf(places);
         hours = List.copyOf(hours);
     }
 
     public static DayPlanSummary of(DayPlan plan) {
-        Gap most = mostCarried(plan.gaps());
-        double used = plan.energy().mid() / DayPlan.KCAL;
+        double used = plan.energy().used().mid() / DayPlan.KCAL;
         Double left = beforeSunset(plan);
-        return new DayPlanSummary(places(plan.splits()), rows(plan.hours()), most, plan.gaps().stream().anyMatch(gap -> exceedsDrinking(plan, gap)),
-                most != null && most.carry().mid() >= RuleValue.BOTTLES_WITH_PACK.inBase() + HALF_SHOWN, hot(plan.hours()), used < 1 ? null : Double.valueOf(plan.food().mid() * KCAL_PER_GRAM / used),
-                plan.behindShare().mid() > FluidBalance.ALLOWED + HALF_SHOWN_SHARE, plan.behindShare().high() > DANGEROUS, left,
+        return new DayPlanSummary(places(plan.splits()), rows(plan.hours()), water(plan), hot(plan.hours()),
+                used < 1 ? null : Double.valueOf(plan.energy().food().mid() * KCAL_PER_GRAM / used),
+                plan.fluids().lossShare().mid() > FluidBalance.ALLOWED + HALF_SHOWN_SHARE, plan.fluids().lossShare().high() > DANGEROUS, left,
                 plan.start() != null && plan.start() + finish(plan).after().high() > DAY);
+    }
+
+    private static CarriedWater water(DayPlan plan) {
+        List<Gap> gaps = plan.fluids().gaps();
+        Gap most = mostCarried(gaps);
+        return new CarriedWater(most, gaps.stream().anyMatch(gap -> exceedsDrinking(plan, gap)),
+                most != null && most.carry().mid() >= RuleValue.BOTTLES_WITH_PACK.inBase() + HALF_SHOWN);
     }
 
     private static List<List<Split>> places(List<Split> splits) {

@@ -13,17 +13,25 @@ import java.util.List;
  * @param grinding      time in the easiest gear below the rider's lowest cadence, s
  * @param coasting      time without pedalling, s
  * @param walking       time on foot, s
- * @param topSpeed      where the hardest gear is spun out, m/s
- * @param alone         spun out alone
- * @param group         spun out in a group
- * @param sprint        the finishing sprint; null where there is none
+ * @param hardest       what the hardest gear limits
  */
 public record DrivetrainResult(Drivetrain drivetrain, double circumference, List<ClimbInGear> climbed, List<Use> use, double grinding,
-        double coasting, double walking, Range topSpeed, SpunOut alone, SpunOut group, Sprint sprint) {
+        double coasting, double walking, HardestGear hardest) {
 
     public DrivetrainResult {
         climbed = List.copyOf(climbed);
         use = List.copyOf(use);
+    }
+
+    /**
+     * What the hardest gear limits.
+     *
+     * @param topSpeed where it is spun out, m/s
+     * @param alone    spun out alone
+     * @param group    spun out in a group
+     * @param sprint   the finishing sprint; null where there is none
+     */
+    public record HardestGear(Range topSpeed, SpunOut alone, SpunOut group, Sprint sprint) {
     }
 
     /**

@@ -98,12 +98,12 @@ class CadenceAnalysisTest {
         double before = Double.MAX_VALUE;
         for (int ring = 26; ring <= 60; ring += 4) {
             DrivetrainResult geared = turning.of(one(ring, 11, 42));
-            assertThat(geared.alone().cost().mid()).isLessThanOrEqualTo(before);
-            assertThat(geared.alone().cost().low()).isGreaterThanOrEqualTo(0);
-            before = geared.alone().cost().mid();
+            assertThat(geared.hardest().alone().cost().mid()).isLessThanOrEqualTo(before);
+            assertThat(geared.hardest().alone().cost().low()).isGreaterThanOrEqualTo(0);
+            before = geared.hardest().alone().cost().mid();
         }
-        assertThat(turning.of(one(26, 11, 42)).alone().cost().mid()).isPositive();
-        assertThat(turning.of(one(99, 9, 42)).alone().none()).isTrue();
+        assertThat(turning.of(one(26, 11, 42)).hardest().alone().cost().mid()).isPositive();
+        assertThat(turning.of(one(99, 9, 42)).hardest().alone().none()).isTrue();
     }
 
     /** On a level road in a group 20 km long: the cost by hand, from the power balance at the group's drag and the gear's top speed. */
@@ -121,20 +121,20 @@ class CadenceAnalysisTest {
         double late = PowerBalance.of(estimate.basis().mass().mid(), dragArea, estimate.rolling(0).mid())
                 .speed(estimate.powerAt(1e9), 0, 0, density);
         assertThat(limit).isLessThan(late);
-        assertThat(geared.topSpeed().mid()).isCloseTo(limit, within(1e-9));
-        assertThat(geared.group().metres().mid()).isCloseTo(20_000, within(1.0));
-        assertThat(geared.group().cost().mid()).isBetween(20_000 / limit - 20_000 / late, 20_000 / limit - 20_000 / early);
-        assertThat(geared.alone().cost().mid()).isLessThan(geared.group().cost().mid());
+        assertThat(geared.hardest().topSpeed().mid()).isCloseTo(limit, within(1e-9));
+        assertThat(geared.hardest().group().metres().mid()).isCloseTo(20_000, within(1.0));
+        assertThat(geared.hardest().group().cost().mid()).isBetween(20_000 / limit - 20_000 / late, 20_000 / limit - 20_000 / early);
+        assertThat(geared.hardest().alone().cost().mid()).isLessThan(geared.hardest().group().cost().mid());
     }
 
     /** 200 m at the speed the power holds against 200 m at the gear's top speed. */
     @Test
     void aSprintCostsWhatTheSpeedsSay() {
         CadenceAnalysis turning = new CadenceAnalysis(hill(), wheel());
-        Sprint sprint = turning.of(one(34, 12, 42)).sprint();
+        Sprint sprint = turning.of(one(34, 12, 42)).hardest().sprint();
         assertThat(sprint.power().mid()).isEqualTo(750, within(1.0));
         assertThat(sprint.cost().mid()).isCloseTo(200 / sprint.limit().mid() - 200 / sprint.speed().mid(), within(1e-9));
-        assertThat(turning.of(one(60, 9, 42)).sprint().cost().mid()).isZero();
-        assertThat(new CadenceAnalysis(RideFixture.demands(folder, HILL, RIDER, "name: Ride\nrole: training\n"), wheel()).of(one(34, 12, 42)).sprint()).isNull();
+        assertThat(turning.of(one(60, 9, 42)).hardest().sprint().cost().mid()).isZero();
+        assertThat(new CadenceAnalysis(RideFixture.demands(folder, HILL, RIDER, "name: Ride\nrole: training\n"), wheel()).of(one(34, 12, 42)).hardest().sprint()).isNull();
     }
 }

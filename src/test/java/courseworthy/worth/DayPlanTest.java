@@ -92,9 +92,9 @@ class DayPlanTest {
             food += hour.carbohydrate().mid();
         }
         assertThat(from).isCloseTo(estimate.total().mid(), within(1e-6));
-        assertThat(plan.work().mid()).isCloseTo(estimate.meanPower() * estimate.riding().mid(), within(1e-3 * plan.work().mid()));
-        assertThat(food).isCloseTo(plan.carbohydrateRate().mid() * estimate.total().mid() / 3600, within(1e-6));
-        assertThat(plan.food().mid()).isCloseTo(food, within(1e-9));
+        assertThat(plan.energy().work().mid()).isCloseTo(estimate.meanPower() * estimate.riding().mid(), within(1e-3 * plan.energy().work().mid()));
+        assertThat(food).isCloseTo(plan.energy().rate().mid() * estimate.total().mid() / 3600, within(1e-6));
+        assertThat(plan.energy().food().mid()).isCloseTo(food, within(1e-9));
     }
 
     /** Never above what is sweated, nor above what a stomach is shown to pass, 1.05 L/h (Ryan and others 1989, MSSE 21:51-58). */
@@ -118,8 +118,8 @@ class DayPlanTest {
         for (String litres : List.of("0.3", "1.4")) {
             DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER + "sweat rate: " + litres + " L\n", DAY));
             double hours = plan.hours().get(plan.hours().size() - 1).to() / 3600;
-            assertThat(plan.sweatKnown()).isTrue();
-            assertThat(plan.drink().high()).isLessThanOrEqualTo(Double.parseDouble(litres) * hours + 1e-9);
+            assertThat(plan.fluids().sweatKnown()).isTrue();
+            assertThat(plan.fluids().drink().high()).isLessThanOrEqualTo(Double.parseDouble(litres) * hours + 1e-9);
         }
     }
 
@@ -154,13 +154,13 @@ class DayPlanTest {
         Call call = CallFixture.call(folder, wall, RIDER, DAY.replace("laps: 2", "laps: 1"));
         RideEstimate estimate = call.demands().estimated().estimate();
         DayPlan plan = DayPlan.of(call);
-        assertThat(plan.walked()).isCloseTo(3000 / 0.95, within(120.0)).isEqualTo(estimate.walked());
-        Range ridden = DayPlan.energy(plan.work());
-        double kcal = (plan.energy().mid() - ridden.mid()) / DayPlan.KCAL;
+        assertThat(plan.energy().walked()).isCloseTo(3000 / 0.95, within(120.0)).isEqualTo(estimate.walked());
+        Range ridden = DayPlan.energy(plan.energy().work());
+        double kcal = (plan.energy().used().mid() - ridden.mid()) / DayPlan.KCAL;
         // Minetti's 11.18 J/kg/m at 30 % for 75 kg over 3 km are 601 kcal without the bike.
         assertThat(kcal).isBetween(601.0, 601.0 * 1.5);
-        assertThat(plan.energy().low()).isLessThan(plan.energy().mid());
-        assertThat(estimate.meanPower() * (estimate.riding().mid() - estimate.walked())).isCloseTo(plan.work().mid(), within(0.01 * plan.work().mid()));
+        assertThat(plan.energy().used().low()).isLessThan(plan.energy().used().mid());
+        assertThat(estimate.meanPower() * (estimate.riding().mid() - estimate.walked())).isCloseTo(plan.energy().work().mid(), within(0.01 * plan.energy().work().mid()));
         assertThat(estimate.powerOn(0.02, 1) == null || estimate.powerOn(0.02, 1).mid() > 100).isTrue();
         assertSplitsAreNotTooSure(plan);
     }
@@ -225,10 +225,10 @@ class DayPlanTest {
     @Test
     void everyGapHasItsWater() {
         DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY));
-        assertThat(plan.gaps()).extracting(Gap::from).containsExactly(0.0, 28_000.0, 56_000.0, 84_000.0);
-        assertThat(plan.gaps()).allSatisfy(gap -> assertThat(gap.carry().low()).isPositive());
+        assertThat(plan.fluids().gaps()).extracting(Gap::from).containsExactly(0.0, 28_000.0, 56_000.0, 84_000.0);
+        assertThat(plan.fluids().gaps()).allSatisfy(gap -> assertThat(gap.carry().low()).isPositive());
         DayPlan unknown = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, "name: x\nrole: race\n"));
-        assertThat(unknown.gaps()).isEmpty();
+        assertThat(unknown.fluids().gaps()).isEmpty();
         assertThat(unknown.start()).isNull();
         assertThat(unknown.light()).isNull();
     }

@@ -87,7 +87,7 @@ class WaterTest {
         for (String support : List.of("[{at: 5 km, water: yes}, {at: 70 km, water: yes}]", "none", "[{at: 60 km, water: yes}]")) {
             Call call = call(RIDER, 18, 34, support);
             DayPlan plan = DayPlan.of(call);
-            assertThat(plan.gaps().get(0).carry().mid()).isCloseTo(water(call), within(1e-9));
+            assertThat(plan.fluids().gaps().get(0).carry().mid()).isCloseTo(water(call), within(1e-9));
         }
     }
 
@@ -118,7 +118,7 @@ class WaterTest {
             Call call = CallFixture.call(folder, COURSE, RIDER, "name: A Day\nrole: race\ndate: 2026-07-20\nstart: 09:00\nforecast: {low: " + (high - 10)
                     + " C, high: " + high + " C}\n");
             assertThat(call.demands().known(Measure.WATER_OVER_THE_HOTTEST_GAP)).isFalse();
-            assertThat(DayPlan.of(call).gaps()).isEmpty();
+            assertThat(DayPlan.of(call).fluids().gaps()).isEmpty();
             assertThat(water(call)).isGreaterThanOrEqualTo(before);
             before = water(call);
         }
@@ -139,7 +139,7 @@ class WaterTest {
     void drunkAndLostAddUpToSweat() {
         DayPlan plan = DayPlan.of(call(RIDER, 24, 38, "[{at: 55 km, water: yes}]"));
         double sweat = plan.hours().stream().mapToDouble(hour -> hour.sweat().mid()).sum();
-        assertThat(plan.drink().mid() + plan.behind().mid()).isCloseTo(sweat, within(1e-9));
-        assertThat(plan.behindShare().mid()).isCloseTo(plan.behind().mid() / 70, within(1e-9));
+        assertThat(plan.fluids().drink().mid() + plan.fluids().loss().mid()).isCloseTo(sweat, within(1e-9));
+        assertThat(plan.fluids().lossShare().mid()).isCloseTo(plan.fluids().loss().mid() / 70, within(1e-9));
     }
 }

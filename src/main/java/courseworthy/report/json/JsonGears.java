@@ -118,10 +118,10 @@ public final class JsonGears {
         json.decimal("below_lowest_cadence_s", geared.grinding(), 0);
         json.decimal("coasting_s", geared.coasting(), 0);
         json.decimal("walking_pace_s", geared.walking(), 0);
-        json.range("spun_out_from_m_s", geared.topSpeed(), 2);
-        spinning("alone", geared.alone());
-        spinning("in_a_group", geared.group());
-        sprint(geared.sprint());
+        json.range("spun_out_from_m_s", geared.hardest().topSpeed(), 2);
+        spinning("alone", geared.hardest().alone());
+        spinning("in_a_group", geared.hardest().group());
+        sprint(geared.hardest().sprint());
     }
 
     private void numbers(String field, List<Integer> numbers) throws IOException {

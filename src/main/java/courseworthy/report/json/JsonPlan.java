@@ -133,17 +133,17 @@ final class JsonPlan {
             hour(hour);
         }
         json.endList();
-        json.range("work_kj", plan.work().times(1 / KJ), 0);
-        json.range("energy_kcal", plan.energy().times(1 / DayPlan.KCAL), 0);
-        json.decimal("walked_s", plan.walked(), 0);
+        json.range("work_kj", plan.energy().work().times(1 / KJ), 0);
+        json.range("energy_kcal", plan.energy().used().times(1 / DayPlan.KCAL), 0);
+        json.decimal("walked_s", plan.energy().walked(), 0);
         json.range("gross_efficiency", DayPlan.GROSS_EFFICIENCY, 2);
-        range("carbohydrate_g", plan.carbohydrateRate() == null ? null : plan.food(), 0);
-        range("carbohydrate_g_per_h", plan.carbohydrateRate(), 0);
-        json.range("drink_l", plan.drink(), 2);
-        json.range("sweat_loss_kg", plan.behind(), 2);
-        json.range("sweat_loss_share", plan.behindShare(), 4);
+        range("carbohydrate_g", plan.energy().rate() == null ? null : plan.energy().food(), 0);
+        range("carbohydrate_g_per_h", plan.energy().rate(), 0);
+        json.range("drink_l", plan.fluids().drink(), 2);
+        json.range("sweat_loss_kg", plan.fluids().loss(), 2);
+        json.range("sweat_loss_share", plan.fluids().lossShare(), 4);
         json.list("gaps");
-        for (Gap gap : plan.gaps()) {
+        for (Gap gap : plan.fluids().gaps()) {
             json.open();
             json.decimal("from_m", gap.from(), 0);
             json.decimal("to_m", gap.to(), 0);
