@@ -38,9 +38,7 @@ class CodeSizeTest {
     /** Still to be parted. */
     private static final List<String> STILL_LONG = List.of("JsonBuild.of", "JsonPlan.plan", "Cautions.onTheBike");
     /** Still without a builder. */
-    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Brief", "Build", "CallCase", "Choice", "DayPlan", "DayPlanSummary",
-            "DrivetrainResult", "Finding", "GearShortfall", "RideAssumptions", "SavedBrief", "SetUp", "Swap", "Topic",
-            "TyreSetting");
+    private static final List<String> STILL_WITHOUT_A_BUILDER = List.of("Brief", "Build", "Topic");
 
     private static final List<String> LONG_FILES = new ArrayList<>();
     private static final List<String> LONG_METHODS = new ArrayList<>();

@@ -14,14 +14,11 @@ import java.util.Set;
  * @param text    what is so, in a sentence
  * @param mend    what to do about it, in a sentence
  * @param more    how many more rows it could be held against with the same outcome, that are not listed
- * @param example a situation that shows it, for a row that can never speak the nearest to its speaking; empty where none was found
- * @param shown   the same whole; null where none was found, or where it is a course
  * @param on      the topic on which it is to be looked at; empty for rows that only say what is to be done
- * @param asked   the row whose conditions show it, where one keeps silent in the example; else null
- * @param unmet   which of that row's conditions do not hold in the example, from 0 in the order written; all others do
+ * @param witness what shows it
  */
-public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String text, String mend, int more, List<Fact> example, Situation shown,
-        String on, RuleOrigin asked, Set<Integer> unmet) {
+public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String text, String mend, int more, String on,
+        Witness witness) {
 
     /** Kinds of remarks, gravest first. */
     public enum Kind {
@@ -44,20 +41,30 @@ public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String tex
     public record Fact(String what, String value) {
     }
 
+    /**
+     * A situation that shows a finding, for a row that can never speak the nearest to its speaking.
+     *
+     * @param facts     of it; empty where none was found
+     * @param situation the same whole; null where none was found, or where it is a course
+     * @param silent    the row whose conditions show it, where one keeps silent there; else null
+     * @param unmet     which of that row's conditions do not hold there, from 0 in the order written; all others do
+     */
+    public record Witness(List<Fact> facts, Situation situation, RuleOrigin silent, Set<Integer> unmet) {
+
+        public static final Witness NONE = new Witness(List.of(), null, null, Set.of());
+
+        public Witness {
+            facts = List.copyOf(facts);
+            unmet = Set.copyOf(unmet);
+        }
+    }
+
     public Finding {
         rows = List.copyOf(rows);
-        example = List.copyOf(example);
-        unmet = Set.copyOf(unmet);
     }
 
-    /** A remark without a row that keeps silent. */
-    public Finding(Kind kind, List<RuleOrigin> rows, String topic, String text, String mend, int more, List<Fact> example, Situation shown,
-            String on) {
-        this(kind, rows, topic, text, mend, more, example, shown, on, null, Set.of());
-    }
-
-    /** The same, shown by a situation in which a row keeps silent, or none does. */
-    Finding shown(List<Fact> facts, Situation situation, RuleOrigin silent, Set<Integer> without) {
-        return new Finding(kind, rows, topic, text, mend, more, facts, situation, on, silent, without);
+    /** The same, shown by a situation. */
+    Finding shownBy(Witness situation) {
+        return new Finding(kind, rows, topic, text, mend, more, on, situation);
     }
 }

@@ -374,7 +374,7 @@ public final class SheetCheck {
         }
         Row one = speaking.get(0);
         Finding bare = new Finding(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where nobody speaks.",
-                "Nothing to mend, where the library's courses show no gap.", 0, List.of(), null, topic.name());
+                "Nothing to mend, where the library's courses show no gap.", 0, topic.name(), Finding.Witness.NONE);
         drafts.add(new WitnessFinder.Draft(bare, List.of(), () -> boxes(one.condition()), null, Set.of()));
     }
 
@@ -382,7 +382,7 @@ public final class SheetCheck {
         String taken = "; the common value is taken, " + topic.text(topic.standard()) + ".";
         Finding bare = new Finding(Kind.GAP, List.of(), topic.name(), (nobody ? "No rule covers it at all"
                 : "There are situations in which no rule covers it") + taken, "Fine where the common value is; else write a row for them.", 0,
-                List.of(), null, topic.name());
+                topic.name(), Finding.Witness.NONE);
         return new WitnessFinder.Draft(bare, List.of(), () -> boxes, null, Set.of());
     }
 
@@ -431,7 +431,7 @@ public final class SheetCheck {
 
     private static Finding bare(Kind kind, Row row, Row other, String text, String mend, int more, String on) {
         List<RuleOrigin> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
-        return new Finding(kind, authors, "", text, mend, more, List.of(), null, on);
+        return new Finding(kind, authors, "", text, mend, more, on, Finding.Witness.NONE);
     }
 
     /** The first topic on which both speak; empty for rows that only say what is to be done. */

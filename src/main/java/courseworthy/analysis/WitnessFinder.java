@@ -76,8 +76,8 @@ final class WitnessFinder {
         for (Box box : boxes(draft)) {
             Situation situation = tries-- > 0 ? ExampleSituation.of(box) : null;
             if (situation != null) {
-                Finding remark = draft.bare().shown(facts(box, situation, draft.kind() != Kind.GAP), situation,
-                        draft.silent() == null ? null : draft.silent().author(), unmet(draft, situation));
+                Finding remark = draft.bare().shownBy(new Finding.Witness(facts(box, situation, draft.kind() != Kind.GAP), situation,
+                        draft.silent() == null ? null : draft.silent().author(), unmet(draft, situation)));
                 if (trial.shows(remark)) {
                     return remark;
                 }

@@ -85,19 +85,14 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
      * @param with    what stands on that already and stays on it
      * @param over    the part of the same bike from which it moves over; null where it lies loose or comes from another bike
      * @param from    the bike it is taken from; null where it lies loose
-     * @param minutes an estimate, or as the workshop says
      * @param grams   change of the bike's mass by this step; null where a mass is not known
-     * @param after   what the swap asks for afterwards, in sentences
-     * @param needs   what is used up
-     * @param mechanic whether it is work for a qualified mechanic
+     * @param work    what it takes
      * @param why     what it serves, in phrases: decisions with their value, what else goes on, grams
      */
-    public record Swap(Part bike, MountingPlace place, Part off, Part on, List<Part> with, Part over, Part from, double minutes, Long grams,
-            List<String> after, List<String> needs, boolean mechanic, List<String> why) {
+    public record Swap(Part bike, MountingPlace place, Part off, Part on, List<Part> with, Part over, Part from, Long grams, Work work,
+            List<String> why) {
         public Swap {
             with = List.copyOf(with);
-            after = List.copyOf(after);
-            needs = List.copyOf(needs);
             why = List.copyOf(why);
         }
 
@@ -110,7 +105,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         }
 
         Swap because(List<String> reasons) {
-            return new Swap(bike, place, off, on, with, over, from, minutes, grams, after, needs, mechanic, reasons);
+            return new Swap(bike, place, off, on, with, over, from, grams, work, reasons);
         }
 
         /** {@code Put on race carbon front, with its race rotor 180, for trail alloy front}. */
@@ -139,6 +134,21 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     }
 
     /**
+     * What a swap takes.
+     *
+     * @param minutes  an estimate, or as the workshop says
+     * @param after    what it asks for afterwards, in sentences
+     * @param needs    what is used up
+     * @param mechanic whether it is work for a qualified mechanic
+     */
+    public record Work(double minutes, List<String> after, List<String> needs, boolean mechanic) {
+        public Work {
+            after = List.copyOf(after);
+            needs = List.copyOf(needs);
+        }
+    }
+
+    /**
      * A decision that the build does not meet.
      *
      * @param topic  the topic's name
@@ -162,7 +172,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     private static double minutes(List<Swap> swaps) {
         double sum = 0;
         for (Swap swap : swaps) {
-            sum += swap.minutes();
+            sum += swap.work().minutes();
         }
         return sum;
     }
@@ -171,7 +181,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
     public List<String> needs() {
         Set<String> out = new LinkedHashSet<>();
         for (Swap swap : swaps) {
-            out.addAll(swap.needs());
+            out.addAll(swap.work().needs());
         }
         return List.copyOf(out);
     }

@@ -125,7 +125,7 @@ final class BuildComparison {
         Range returns = more == null || worths == null || !worths.known() ? null : worths.saved(mass(more));
         double minutes = 0;
         for (Swap swap : swaps) {
-            minutes += swap.place() == MountingPlace.LIGHTS ? swap.minutes() : 0;
+            minutes += swap.place() == MountingPlace.LIGHTS ? swap.work().minutes() : 0;
         }
         return new Change(MountingPlace.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.LIGHTS).text()), List.of());
     }
@@ -171,7 +171,7 @@ final class BuildComparison {
         double minutes = 0;
         for (Swap swap : swaps) {
             boolean carried = swap.over() != null && places.contains(WorkOrder.carrier(swap.place()));
-            minutes += carried || places.contains(swap.place()) ? swap.minutes() : 0;
+            minutes += carried || places.contains(swap.place()) ? swap.work().minutes() : 0;
         }
         return new Change(where, on, off, grams(places, build), returns(places, build), minutes, distinct(serves), fresh);
     }

@@ -115,7 +115,7 @@ public final class PositionMatcher {
         Point hands = to.cockpit().with(to.bike().number(PartDetail.HEADSET_COVER) + stack.height(), stem.number(PartDetail.CLAMP_HEIGHT),
                 stem.number(PartDetail.STEM_LENGTH), angle).hands();
         boolean asNow = stem == to.parts().get(MountingPlace.STEM) && !turned && Math.abs(stack.height() - underNow()) < TICK;
-        return new Choice(stem, turned, stem.number(PartDetail.STEM_LENGTH), angle, stack.height(), stack.byPart(), above(stem, stack),
+        return new Choice(stem, turned, angle, stack.height(), stack.byPart(), above(stem, stack),
                 hands.forward() - from.hands().forward(), hands.up() - from.hands().up(), fit(stem, turned, stack), asNow);
     }
 

@@ -4,6 +4,7 @@ import courseworthy.fit.FitResult;
 import courseworthy.fit.SeatFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
 import java.util.List;
 import java.util.Map;
 
@@ -35,7 +36,6 @@ public record PositionTransfer(Position from, Position now, List<Choice> choices
      *
      * @param stem     the stem
      * @param turned   whether it is mounted the other way up than its angle is written for
-     * @param length   of the stem
      * @param angle    of the stem as mounted, against the square of the steerer
      * @param under    height of the spacers under it
      * @param spacers  what they are made of
@@ -45,11 +45,16 @@ public record PositionTransfer(Position from, Position now, List<Choice> choices
      * @param fit      whether it is known to fit, else what is in the way or what to find out
      * @param asNow    whether it is how the bike stands
      */
-    public record Choice(Part stem, boolean turned, double length, double angle, double under, Map<Part, Double> spacers, Double above,
+    public record Choice(Part stem, boolean turned, double angle, double under, Map<Part, Double> spacers, Double above,
             double forward, double up, FitResult fit, boolean asNow) {
 
         public Choice {
             spacers = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(spacers));
+        }
+
+        /** Length of the stem. */
+        public double length() {
+            return stem.number(PartDetail.STEM_LENGTH);
         }
 
         /** How far the hands are off. */

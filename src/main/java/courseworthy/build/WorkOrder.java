@@ -128,8 +128,9 @@ final class WorkOrder {
         if (moved && movesUnasked(place) && has == null) {
             return;
         }
-        out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, work.minutes(place.kind()), grams,
-                afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants), AfterSwapChecks.mechanic(place), List.of()));
+        out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
+                new Build.Work(work.minutes(place.kind()), afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants),
+                        AfterSwapChecks.mechanic(place)), List.of()));
     }
 
     /** What a swap asks for, the caliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */

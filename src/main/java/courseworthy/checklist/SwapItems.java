@@ -48,7 +48,7 @@ final class SwapItems {
         for (Swap swap : build.back()) {
             String id = id("build/back/", out.size());
             Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
-                    + Math.round(swap.minutes()) + " min).", false, PART, "", null);
+                    + Math.round(swap.work().minutes()) + " min).", false, PART, "", null);
             out.add(new PendingItem(item, id, Deadline.AFTER_THE_RACE, 0, List.copyOf(before)));
             before.add(id);
         }
@@ -78,12 +78,12 @@ final class SwapItems {
 
     private static Item item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
-        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.minutes()) + " min).",
+        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min).",
                 swap.critical(), PART, "", null);
     }
 
     private static String find(Swap swap) {
-        return swap.after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.after());
+        return swap.work().after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.work().after());
     }
 
     private static String id(String start, int number) {

@@ -62,8 +62,8 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     /** Whether the time lay in the range that was told; null where either is not known. */
     public Boolean inTime() {
         Double hours = debrief.hours();
-        return hours == null || given.fast() == null || given.slow() == null ? null
-                : Boolean.valueOf(hours >= given.fast() && hours <= given.slow());
+        SavedBrief.Time told = given.time();
+        return hours == null || told == null ? null : Boolean.valueOf(hours >= told.fast() && hours <= told.slow());
     }
 
     /** What the day says of each rule, once for a rule: not borne out on one topic goes before borne out on another. */

@@ -13,25 +13,27 @@ import java.util.List;
  * @param rider   may be empty
  * @param date    null where it was not known
  * @param sheets  coaches' sheets that were in force
- * @param hours   s, the likely time; null where not told
- * @param fast    s, its fast end
- * @param slow    s, its slow end
+ * @param time    of the ride; null where not told
  * @param going   the going it was given for; null where not known
  * @param coldest C; null where not known
  * @param hottest C; null where not known
  * @param advice  one for each topic settled
  */
-public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Double hours, Double fast, Double slow, String going, Double coldest,
-        Double hottest, List<Advice> advice) {
+public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Time time, String going,
+        Double coldest, Double hottest, List<Advice> advice) {
 
     public SavedBrief {
-        // A time without its range, or a range without its time, is none that a day can be held against.
-        boolean told = hours != null && fast != null && slow != null;
-        hours = told ? hours : null;
-        fast = told ? fast : null;
-        slow = told ? slow : null;
         sheets = List.copyOf(sheets);
         advice = List.copyOf(advice);
+    }
+
+    /**
+     * A time with its range, s.
+     *
+     * @param fast   its fast end
+     * @param slow   its slow end
+     */
+    public record Time(double likely, double fast, double slow) {
     }
 
     /**

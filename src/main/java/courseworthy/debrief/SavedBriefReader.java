@@ -62,9 +62,17 @@ final class SavedBriefReader {
         }
         Node.Mapping ride = block(tree, "ride");
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
-        return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), number(total, "value"),
-                number(total, "low"), number(total, "high"), demandText(tree, "going"), demand(tree, "coldest temperature"),
+        return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), time(total),
+                demandText(tree, "going"), demand(tree, "coldest temperature"),
                 demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
+    }
+
+    /** A time without its range, or a range without its time, is none that a day can be held against. */
+    private static SavedBrief.Time time(Node.Mapping total) {
+        Double likely = number(total, "value");
+        Double fast = number(total, "low");
+        Double slow = number(total, "high");
+        return likely == null || fast == null || slow == null ? null : new SavedBrief.Time(likely, fast, slow);
     }
 
     /** A brief that names none was made with none. */

@@ -68,9 +68,7 @@ final class SurveyInput {
         if (basis.wetness() == 0 || support.atTheStart() == null) {
             return support.atTheStart();
         }
-        RideAssumptions dry = new RideAssumptions(basis.kind(), basis.mass(), basis.dragArea(), basis.hourPower(), basis.intensity(), basis.skill(), 0,
-                basis.laps(), basis.points(), basis.training(), basis.climbing(), basis.weather());
-        RideEstimate other = RideEstimate.of(estimate.way(), dry, course.stretches());
+        RideEstimate other = RideEstimate.of(estimate.way(), basis.dry(), course.stretches());
         return new SupportPoints(assumptions, other, new WeatherDemands(assumptions, other)).atTheStart();
     }
 

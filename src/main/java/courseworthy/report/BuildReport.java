@@ -90,7 +90,7 @@ final class BuildReport {
 
     private static String work(Swap swap) {
         return swap.what() + " (" + swap.place().words() + (swap.from() == null ? "" : ", from " + swap.from()) + "): about "
-                + Math.round(swap.minutes()) + " min";
+                + Math.round(swap.work().minutes()) + " min";
     }
 
     static String title(Build build) {
@@ -136,7 +136,7 @@ final class BuildReport {
     private static List<String> back(Build build) {
         List<String> out = new ArrayList<>();
         for (Swap swap : build.back()) {
-            out.add(swap.what() + " (" + swap.place().words() + ", on " + swap.bike() + "): about " + Math.round(swap.minutes()) + " min"
+            out.add(swap.what() + " (" + swap.place().words() + ", on " + swap.bike() + "): about " + Math.round(swap.work().minutes()) + " min"
                     + grams(swap.grams()) + ".");
         }
         if (!out.isEmpty()) {
@@ -159,8 +159,8 @@ final class BuildReport {
     }
 
     private static String after(Swap swap) {
-        String mechanic = swap.mechanic() ? " If you are not sure of it, leave it to a qualified mechanic." : "";
-        return (swap.after().isEmpty() ? "." : ". " + String.join(". ", swap.after()) + ".") + mechanic;
+        String mechanic = swap.work().mechanic() ? " If you are not sure of it, leave it to a qualified mechanic." : "";
+        return (swap.work().after().isEmpty() ? "." : ". " + String.join(". ", swap.work().after()) + ".") + mechanic;
     }
 
     static String total(Build build) {

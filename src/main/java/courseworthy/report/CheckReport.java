@@ -36,7 +36,7 @@ public final class CheckReport {
         return Section.builder("finding-" + (index + 1), RichText.ofQuoted(where + ": " + finding.kind().words()))
                 .paragraph(RichText.ofQuoted(finding.text() + otherRow(finding)).text(finding.more() == 0 ? "" : " And " + finding.more() + " more like this."))
                 .paragraph(RichText.ofQuoted(finding.mend()))
-                .remark(finding.example().isEmpty() ? RichText.EMPTY : RichText.of("Such as: ").quoted(example(finding)).text("."))
+                .remark(finding.witness().facts().isEmpty() ? RichText.EMPTY : RichText.of("Such as: ").quoted(example(finding)).text("."))
                 .remark(shown.isEmpty() ? RichText.EMPTY : RichText.of("Shown by ").quoted(shown).text("."));
     }
 
@@ -47,7 +47,7 @@ public final class CheckReport {
 
     private static String example(Finding finding) {
         List<String> out = new ArrayList<>();
-        for (Fact fact : finding.example()) {
+        for (Fact fact : finding.witness().facts()) {
             out.add(fact.what() + " " + fact.value());
         }
         return String.join(", ", out);

@@ -55,9 +55,9 @@ public final class CompareReport {
         row(out, "against recommended", setUps, CompareReport::against);
         row(out, "work", setUps, each -> Phrases.number(each.work() / 1000, 0) + " kJ");
         row(out, "mass", setUps, each -> mass(each.effect().mass()));
-        row(out, "last long climb", setUps, each -> cadence(each.climbed()));
-        row(out, "steepest 100 m", setUps, each -> cadence(each.steepest()));
-        row(out, "spun out from", setUps, each -> each.topSpeed() == null ? "" : Figures.speed(each.topSpeed()));
+        row(out, "last long climb", setUps, each -> cadence(each.gears().climbed()));
+        row(out, "steepest 100 m", setUps, each -> cadence(each.gears().steepest()));
+        row(out, "spun out from", setUps, each -> each.gears().topSpeed() == null ? "" : Figures.speed(each.gears().topSpeed()));
         row(out, "break-even", setUps, each -> each.breakEven() == null ? "" : breakEven(each.breakEven()));
         return out.build();
     }

@@ -6,6 +6,7 @@ import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.DebriefResult;
 import courseworthy.debrief.RuleRecord;
 import courseworthy.debrief.RuleRecord.OfRule;
+import courseworthy.debrief.SavedBrief;
 import courseworthy.debrief.Verdict;
 import courseworthy.task.DebriefReading;
 import java.util.ArrayList;
@@ -123,9 +124,9 @@ public final class DebriefReport {
         if (held.inTime() == null) {
             return was + "; no time was predicted";
         }
-        String end = held.inTime() ? ", in range" : held.debrief().hours() < held.given().fast() ? ", faster" : ", slower";
-        return was + "; predicted " + Figures.time(held.given().hours()) + " (" + Figures.time(held.given().fast()) + " to "
-                + Figures.time(held.given().slow()) + ")" + end;
+        SavedBrief.Time told = held.given().time();
+        String end = held.inTime() ? ", in range" : held.debrief().hours() < told.fast() ? ", faster" : ", slower";
+        return was + "; predicted " + Figures.time(told.likely()) + " (" + Figures.time(told.fast()) + " to " + Figures.time(told.slow()) + ")" + end;
     }
 
     private static String weather(DebriefResult held) {

@@ -37,17 +37,17 @@ public final class GearShortfallPhrases {
     }
 
     private static String cadence(GearShortfall shortfall) {
-        return shortfall.cadence() == null ? "" : ": about " + Phrases.number(shortfall.cadence().mid(), 0) + " rpm there, where you want "
-                + Phrases.number(shortfall.lowest(), 0) + " rpm";
+        return shortfall.cost().cadence() == null ? "" : ": about " + Phrases.number(shortfall.cost().cadence().mid(), 0) + " rpm there, where you want "
+                + Phrases.number(shortfall.cost().lowest(), 0) + " rpm";
     }
 
     private static String cost(GearShortfall shortfall) {
         List<String> out = new ArrayList<>();
-        if (shortfall.onFoot() >= 30) {
-            out.add("about " + Figures.time(shortfall.onFoot()) + " on foot");
+        if (shortfall.cost().onFoot() >= 30) {
+            out.add("about " + Figures.time(shortfall.cost().onFoot()) + " on foot");
         }
-        if (shortfall.slower() >= 30) {
-            out.add("about " + Figures.time(shortfall.slower()) + " lost over the day");
+        if (shortfall.cost().slower() >= 30) {
+            out.add("about " + Figures.time(shortfall.cost().slower()) + " lost over the day");
         }
         return out.isEmpty() ? "" : ", " + String.join(", ", out);
     }

@@ -145,7 +145,7 @@ public final class SeasonReport {
         List<String> out = new ArrayList<>();
         for (Swap swap : ride.build().swaps()) {
             out.add(swap.what() + " (" + swap.where() + (swap.from() == null ? "" : ", from " + swap.from()) + ")" + ": about "
-                    + Math.round(swap.minutes()) + " min." + (swap.mechanic() ? " If you are not sure how, leave it to a qualified mechanic." : ""));
+                    + Math.round(swap.work().minutes()) + " min." + (swap.work().mechanic() ? " If you are not sure how, leave it to a qualified mechanic." : ""));
         }
         if (!out.isEmpty()) {
             out.add(BuildReport.total(ride.build()));

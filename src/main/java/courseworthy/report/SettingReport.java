@@ -209,17 +209,17 @@ final class SettingReport {
         List<String> out = new ArrayList<>();
         out.add("At the start " + shown(tyre, tyre.start()) + "; worth trying " + bar(tyre.worth().low()) + " to " + bar(tyre.worth().high())
                 + " bar (" + tyre.psi(tyre.worth().low()) + " to " + tyre.psi(tyre.worth().high()) + " psi). "
-                + (tyre.published() ? "From the 15 % tyre drop relation, measured on smooth roads (Heine and Berto), good to 8 %."
+                + (tyre.tyre().published() ? "From the 15 % tyre drop relation, measured on smooth roads (Heine and Berto), good to 8 %."
                         : "Nothing is published for soft ground or tyres over 37 mm: this is the range used in practice."));
         out.add("Wheel load at the start line " + Figures.range(tyre.load(), 0, "kg") + ": rider, kit, bike and water, by position.");
         out.add(pumped(pressures, tyre));
         out.add("Not under " + bar(PressureSteps.up(tyre.floor())) + " bar on this course, or the rim strikes the ground (practice). " + (tyre.ceiling() == null
                 ? "No upper limit is given: read tyre and rim before you pump."
                 : "Never over " + bar(PressureSteps.down(tyre.ceiling())) + " bar, the lowest limit known."));
-        if (tyre.mounted() != null) {
-            out.add("A tyre marked " + millimetres(tyre.width()) + " measures " + Figures.range(tyre.mounted().times(1000), 1, "mm")
-                    + " on a rim of " + millimetres(tyre.rim()) + " internal width, by its geometry: measure it, since the pressure is for "
-                    + millimetres(tyre.width()) + " as mounted.");
+        if (tyre.tyre().mounted() != null) {
+            out.add("A tyre marked " + millimetres(tyre.tyre().width()) + " measures " + Figures.range(tyre.tyre().mounted().times(1000), 1, "mm")
+                    + " on a rim of " + millimetres(tyre.tyre().rim()) + " internal width, by its geometry: measure it, since the pressure is for "
+                    + millimetres(tyre.tyre().width()) + " as mounted.");
         }
         out.add(tyre.wet() != null ? "If it turns wet: " + shown(tyre, tyre.wet()) + ", at the start's temperature."
                 : "If it turns wet: leave it; the reasons for this pressure outweigh the wet.");

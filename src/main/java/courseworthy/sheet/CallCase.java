@@ -11,21 +11,29 @@ import java.util.Map;
  *
  * @param sentence what is the case, in plain words
  * @param where    where it is written
- * @param course   a shipped course or a file beside the cases; null where measures stand for course, rider and day
- * @param ground   ground to take where the course says none; null for none
- * @param rider    a file beside the cases, or what would stand in it; null for none
- * @param event    a file beside the cases, or what would stand in it; null for none
+ * @param ride     null where measures stand for course, rider and day
  * @param situation what is known where there is no course
  * @param expect   what must be settled, by topic
  * @param standing how sure it must be, by topic
  * @param speaks   rules that must speak
  * @param silent   rules that must stay silent
  */
-public record CallCase(String sentence, SourceLocation where, Node.Scalar course, Node.Scalar ground, Node rider, Node event, Situation situation,
-        Map<Topic, Expected> expect, Map<Topic, String> standing, List<Named> speaks, List<Named> silent) {
+public record CallCase(String sentence, SourceLocation where, Ride ride, Situation situation, Map<Topic, Expected> expect,
+        Map<Topic, String> standing, List<Named> speaks, List<Named> silent) {
 
     /** What stands for a topic that does not apply. */
     public static final String NOT_APPLICABLE = "not applicable";
+
+    /**
+     * Who rides what.
+     *
+     * @param course a shipped course or a file beside the cases
+     * @param ground ground to take where the course says none; null for none
+     * @param rider  a file beside the cases, or what would stand in it; null for none
+     * @param event  a file beside the cases, or what would stand in it; null for none
+     */
+    public record Ride(Node.Scalar course, Node.Scalar ground, Node rider, Node event) {
+    }
 
     /**
      * A test of what is settled.

@@ -74,7 +74,7 @@ public final class FindingVerifier implements WitnessTrial {
         if (remark.kind() == Kind.GAP) {
             return spoke.isEmpty() && call.on(Topics.of(remark.on())).status() == Decision.Status.SETTLED;
         }
-        if (remark.asked() != null && (spoke.contains(remark.asked().rule()) || !unmet(remark, call).equals(remark.unmet()))) {
+        if (remark.witness().silent() != null && (spoke.contains(remark.witness().silent().rule()) || !unmet(remark, call).equals(remark.witness().unmet()))) {
             return false;
         }
         if (remark.kind() == Kind.SET_ASIDE && call.on(Topics.of(remark.on())).status() != Decision.Status.NOT_APPLICABLE) {
@@ -87,7 +87,7 @@ public final class FindingVerifier implements WitnessTrial {
     private static boolean speak(Finding remark, Set<String> spoke) {
         List<RuleOrigin> rows = remark.kind() == Kind.UNREASONED ? remark.rows().subList(0, 1) : remark.rows();
         for (RuleOrigin author : rows) {
-            if (author != remark.asked() && !spoke.contains(author.rule())) {
+            if (author != remark.witness().silent() && !spoke.contains(author.rule())) {
                 return false;
             }
         }
@@ -116,7 +116,7 @@ public final class FindingVerifier implements WitnessTrial {
         }
         Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled);
         Set<Integer> out = new HashSet<>();
-        List<Condition> parts = byId.get(remark.asked().rule()).condition().parts();
+        List<Condition> parts = byId.get(remark.witness().silent().rule()).condition().parts();
         for (int i = 0; i < parts.size(); i++) {
             if (parts.get(i).on(stage) != Truth.TRUE) {
                 out.add(i);
@@ -128,7 +128,7 @@ public final class FindingVerifier implements WitnessTrial {
     // The call, as far as it matters ----------------------------------------------------------------------------------
 
     private Call call(Finding remark) {
-        Situation situation = remark.shown();
+        Situation situation = remark.witness().situation();
         Set<Row> asked = Collections.newSetFromMap(new IdentityHashMap<>());
         for (RuleOrigin author : remark.rows()) {
             asked.add(byId.get(author.rule()));

@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.analysis.Finding;
 import courseworthy.analysis.Finding.Fact;
 import courseworthy.analysis.Finding.Kind;
+import courseworthy.analysis.Finding.Witness;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.course.Course;
@@ -23,6 +24,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Topics on which nobody speaks on shipped courses, each ridden by a rider of whom nothing is known. */
 final class LibraryGaps {
@@ -58,6 +60,6 @@ final class LibraryGaps {
                 : where.size() + " of the " + all + " courses of the library: " + String.join(", ", where);
         return new Finding(Kind.GAP, List.of(), topic.name(), "No rule covers it on " + on + "; the common value is taken, "
                 + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", 0,
-                List.of(new Fact("course", where.get(0))), null, topic.name());
+                topic.name(), new Witness(List.of(new Fact("course", where.get(0))), null, null, Set.of()));
     }
 }

@@ -39,7 +39,7 @@ final class SheetExampleWriter {
         List<String> out = new ArrayList<>();
         Map<String, String> files = new LinkedHashMap<>();
         for (Finding remark : remarks) {
-            String name = remark.shown() == null ? "" : name(remark, out.size() + 1);
+            String name = remark.witness().situation() == null ? "" : name(remark, out.size() + 1);
             out.add(name.isEmpty() ? "" : in + name);
             if (!name.isEmpty()) {
                 files.put(name, text(remark, in + name, sheets));
@@ -63,12 +63,12 @@ final class SheetExampleWriter {
         }
         String title = (about.isEmpty() ? remark.topic() : String.join(" and ", about)) + ": " + remark.kind().words();
         return "# " + opened(remark, file, sheets) + "\n" + SituationFile.KEY + ": '" + title.replace("'", "''") + "'\n"
-                + SituationWriter.of(remark.shown());
+                + SituationWriter.of(remark.witness().situation());
     }
 
     /** The command that opens an example. */
     private static String opened(Finding remark, String file, List<String> sheets) {
-        RuleOrigin about = remark.asked() == null && remark.on().isEmpty() ? remark.rows().get(0) : remark.asked();
+        RuleOrigin about = remark.witness().silent() == null && remark.on().isEmpty() ? remark.rows().get(0) : remark.witness().silent();
         String rule = about == null ? "" : " --rule " + quoted(about.rule());
         String on = remark.on().isEmpty() ? WhyResult.CHECKLIST : remark.on();
         return "courseworthy why " + quoted(file) + " " + quoted(on) + sheets.stream().map(sheet -> " --sheet " + quoted(sheet)).collect(Collectors.joining()) + rule;

@@ -173,15 +173,16 @@ public final class TestTask {
     private Ready ready(CallCase one, String file) {
         one.speaks().forEach(named -> rule(named, one));
         one.silent().forEach(named -> rule(named, one));
-        if (one.course() == null) {
+        if (one.ride() == null) {
             return new Ready(one, one.situation().demands(), null, rules(new SituationFile("", file, one.situation()).given()));
         }
+        CallCase.Ride ridden = one.ride();
         SiblingFileReader beside = new SiblingFileReader(inputs, faults, file);
-        Course course = beside.course(one.course(), one.ground());
-        Rider rider = one.rider() == null ? Rider.UNKNOWN : one.rider() instanceof Node.Mapping block ? RiderReader.read(block, file, faults)
-                : beside.read("rider", one.rider(), (path, shown) -> RiderReader.read(path, shown, faults));
-        Event event = one.event() == null ? Event.UNKNOWN : one.event() instanceof Node.Mapping block ? EventReader.read(block, file, faults)
-                : beside.read("event", one.event(), (path, shown) -> EventReader.read(path, shown, faults));
+        Course course = beside.course(ridden.course(), ridden.ground());
+        Rider rider = ridden.rider() == null ? Rider.UNKNOWN : ridden.rider() instanceof Node.Mapping block ? RiderReader.read(block, file, faults)
+                : beside.read("rider", ridden.rider(), (path, shown) -> RiderReader.read(path, shown, faults));
+        Event event = ridden.event() == null ? Event.UNKNOWN : ridden.event() instanceof Node.Mapping block ? EventReader.read(block, file, faults)
+                : beside.read("event", ridden.event(), (path, shown) -> EventReader.read(path, shown, faults));
         ConsistencyCheck.check(course, event, faults);
         if (course == null || rider == null || event == null) {
             return null;

@@ -32,14 +32,11 @@ import java.util.function.Function;
  * @param mounted  whether they are the gears of a build, else those of the call
  * @param made     whether rings and a cassette that are ridden together on that kind of bike reach what is needed
  * @param easiest  the easiest gear there is on that kind of bike, chainring over sprocket
- * @param cadence  in the decided gear where it is needed, a minute; null where the place is not known
- * @param lowest   cadence that the rider turns for long, a minute
- * @param onFoot   time on foot with that gear, s
- * @param slower   time it costs against a gear that is easy enough, s
+ * @param cost     what the decided gear costs
  * @param others   kinds of bike that have what they need there, in the order of the catalogue; where none has, the one that comes nearest
  */
-public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean mounted, boolean made, double easiest, Range cadence, double lowest,
-        double onFoot, double slower, List<Other> others) {
+public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean mounted, boolean made, double easiest, Cost cost,
+        List<Other> others) {
 
     /** Less than a tooth in fifty, a fiftieth, is no shortfall (judgement). */
     private static final double ABOUT = 1.02;
@@ -48,6 +45,17 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
 
     public GearShortfall {
         others = List.copyOf(others);
+    }
+
+    /**
+     * What the decided gear costs.
+     *
+     * @param cadence where an easier one is needed, a minute; null where the place is not known
+     * @param lowest  cadence that the rider turns for long, a minute
+     * @param onFoot  time on foot, s
+     * @param slower  time lost against a gear that is easy enough, s
+     */
+    public record Cost(Range cadence, double lowest, double onFoot, double slower) {
     }
 
     /**
@@ -92,13 +100,13 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         RideTrace with = estimate.trace(RideChange.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
                 Math.max(lowest, turning.highestCadence().mid()))));
         return new GearShortfall(bike.text(), easiest.text(), needed, sustained, false, least <= needed * ABOUT, least,
-                piece == null ? null : turning.climbed(piece, decided).cadence(), lowest, onFoot(with),
-                Math.max(0, with.total() - estimate.trace().total()), others(bike, pairs, onAnother));
+                new Cost(piece == null ? null : turning.climbed(piece, decided).cadence(), lowest, onFoot(with),
+                        Math.max(0, with.total() - estimate.trace().total())), others(bike, pairs, onAnother));
     }
 
     /** The same, of the gears of a build. */
     public GearShortfall ofABuild() {
-        return new GearShortfall(bike, gear, needed, sustained, true, made, easiest, cadence, lowest, onFoot, slower, others);
+        return new GearShortfall(bike, gear, needed, sustained, true, made, easiest, cost, others);
     }
 
     private static List<Other> others(Decision bike, GearPairs pairs, Function<String, Demands> onAnother) {

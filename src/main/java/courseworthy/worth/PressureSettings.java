@@ -63,8 +63,8 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
         Range mounted = rim == null || rim >= width ? null : MountedWidth.of(width, rim);
         double pump = PressureSteps.nearest(elsewhere(decided, pumped));
         boolean capped = ceiling != null && pump > ceiling;
-        return new TyreSetting(front, load(call, front), width, mounted, rim == null ? 0 : rim, TyrePressure.measured(width, offRoad(call)),
-                decided, capped ? PressureSteps.down(ceiling) : pump, worth(pressure, reference, floor.mid(), width, mounted),
+        return new TyreSetting(load(call, front),
+                new TyreSetting.Tyre(width, mounted, rim == null ? 0 : rim, TyrePressure.measured(width, offRoad(call))), decided, capped ? PressureSteps.down(ceiling) : pump, worth(pressure, reference, floor.mid(), width, mounted),
                 floor.mid(), ceiling, wetter(call, turned, pressure, reference.mid()), capped, most(call, decided));
     }
 

@@ -1,5 +1,6 @@
 package courseworthy.worth;
 
+import courseworthy.demand.EstimatedRide.Kind;
 import courseworthy.ride.Range;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -15,14 +16,12 @@ import java.util.List;
  * @param returned  time it returns over the ride against the recommended, s; 0 for that one. Another bike is ridden anew
  * @param riding    riding time, s, at the likely value of all that is uncertain
  * @param work      work at the crank over the ride, J
- * @param climbed   in its easiest gear; null where not known
- * @param steepest  on the steepest 100 m in its easiest gear; null where not known
- * @param topSpeed  where its hardest gear is spun out, m/s; null where not known
+ * @param gears     what its gears give
  * @param breakEven against the recommended; null where no stop hangs on the difference
  * @param uncounted topics that differ and that no figure here counts
  */
 public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, double riding,
-        double work, ClimbInGear climbed, ClimbInGear steepest, Range topSpeed, BreakEven breakEven, List<String> uncounted) {
+        double work, Gears gears, BreakEven breakEven, List<String> uncounted) {
 
     public SetUp {
         changes = List.copyOf(changes);
@@ -38,6 +37,20 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
     /** The kind of bike that was asked for and cannot be; null where none was, or it is the one shown. */
     public Refusal refusedBike() {
         return refused.stream().filter(each -> each.topic() == Topics.BIKE).findFirst().orElse(null);
+    }
+
+    /**
+     * What its gears give; null where not known.
+     *
+     * @param climbed  on the last long climb in its easiest gear
+     * @param steepest on the steepest 100 m in its easiest gear
+     * @param topSpeed where its hardest gear is spun out, m/s
+     */
+    public record Gears(ClimbInGear climbed, ClimbInGear steepest, Range topSpeed) {
+
+        static Gears of(WorthCalculator worths) {
+            return new Gears(worths.climbed(Kind.LAST_CLIMB), worths.climbed(Kind.HUNDRED), worths.topSpeed());
+        }
     }
 
     /**

@@ -6,7 +6,6 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
-import courseworthy.demand.EstimatedRide.Kind;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.RuleSet;
@@ -87,8 +86,7 @@ public final class SetUpComparison {
 
     /** The recommended set-up. */
     public SetUp recommended() {
-        return new SetUp(RECOMMENDED, List.of(), List.of(), Effect.NONE, Range.exact(0), riding, work, worths.climbed(Kind.LAST_CLIMB),
-                worths.climbed(Kind.HUNDRED), worths.topSpeed(), null, List.of());
+        return new SetUp(RECOMMENDED, List.of(), List.of(), Effect.NONE, Range.exact(0), riding, work, SetUp.Gears.of(worths), null, List.of());
     }
 
     /**
@@ -110,8 +108,7 @@ public final class SetUpComparison {
         Range saved = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
         Range returned = narrower(call) ? Sinkage.narrower(saved, ridden) : saved;
         double takes = riding - returned.mid();
-        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, here.climbed(Kind.LAST_CLIMB),
-                here.climbed(Kind.HUNDRED), here.topSpeed(), breakEven(call, written, returned), uncounted);
+        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, SetUp.Gears.of(here), breakEven(call, written, returned), uncounted);
     }
 
     /** What differs from the recommended, the asked for first; adds what of it no figure counts. */
@@ -140,7 +137,7 @@ public final class SetUpComparison {
         Range returned = Sinkage.between(SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there)), ridden, call.demands());
         WorthCalculator here = new WorthCalculator(call, Sensitivity.of(call.demands()));
         return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
-                here.climbed(Kind.LAST_CLIMB), here.climbed(Kind.HUNDRED), here.topSpeed(), null, uncounted);
+                SetUp.Gears.of(here), null, uncounted);
     }
 
     /** How many of the differences only follow. */

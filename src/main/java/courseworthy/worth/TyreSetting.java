@@ -6,12 +6,8 @@ import courseworthy.units.PressureSteps;
 /**
  * What to pump one tyre to.
  *
- * @param front     front or rear
  * @param load      on the wheel at the start line, kg
- * @param width     as mounted, m
- * @param mounted   what a tyre marked with that width measures on the decided rim, m; null where the rim is not decided
- * @param rim       inner width of the rim, m; 0 where not decided
- * @param published whether the published relation holds; else practice
+ * @param tyre      the tyre itself
  * @param start     gauge pressure at the start, Pa
  * @param pump      what the gauge shows where it is pumped, Pa
  * @param worth     pressures worth trying at the start, inside floor and ceiling, Pa
@@ -21,8 +17,18 @@ import courseworthy.units.PressureSteps;
  * @param capped    whether the gauge at the pump was held at the ceiling
  * @param most      the most the gauge would show on the way, Pa
  */
-public record TyreSetting(boolean front, Range load, double width, Range mounted, double rim, boolean published, double start, double pump,
-        Range worth, double floor, Double ceiling, Double wet, boolean capped, double most) {
+public record TyreSetting(Range load, Tyre tyre, double start, double pump, Range worth, double floor, Double ceiling, Double wet, boolean capped, double most) {
+
+    /**
+     * A mounted tyre.
+     *
+     * @param width     as mounted, m
+     * @param mounted   what a tyre marked with that width measures on the decided rim, m; null where the rim is not decided
+     * @param rim       inner width of the rim, m; 0 where not decided
+     * @param published whether the published relation of pressure to width holds; else practice
+     */
+    public record Tyre(double width, Range mounted, double rim, boolean published) {
+    }
 
     /** Less than this apart is not worth a word, Pa. */
     private static final double WORTH_SAYING = 4_000;

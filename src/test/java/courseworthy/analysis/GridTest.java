@@ -149,7 +149,7 @@ class GridTest {
             assertThat(remarks.count(Kind.GAP)).as(rows.toString()).isEqualTo(open.isEmpty() ? 0 : 1);
             for (Finding remark : remarks.list()) {
                 if (remark.kind() == Kind.GAP) {
-                    rows.forEach(row -> assertThat(row.condition().on(remark.shown().after(9))).as(row.toString()).isNotEqualTo(Truth.TRUE));
+                    rows.forEach(row -> assertThat(row.condition().on(remark.witness().situation().after(9))).as(row.toString()).isNotEqualTo(Truth.TRUE));
                 }
             }
             gaps += open.isEmpty() ? 0 : 1;
@@ -219,11 +219,11 @@ class GridTest {
                     continue;
                 }
                 Stage stage = stage(remark);
-                assertThat(remark.shown()).isNotNull();
+                assertThat(remark.witness().situation()).isNotNull();
                 for (RuleOrigin author : remark.rows()) {
                     Row row = rows.stream().filter(one -> one.author().equals(author)).findFirst().orElseThrow();
                     assertThat(row.condition().on(stage)).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
-                    assertThat(row.condition().on(remark.shown().after(9))).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
+                    assertThat(row.condition().on(remark.witness().situation().after(9))).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
                     shown++;
                 }
             }
@@ -233,7 +233,7 @@ class GridTest {
 
     private Stage stage(Finding remark) {
         long[] at = {-1, -1, -1, -1};
-        for (Finding.Fact fact : remark.example()) {
+        for (Finding.Fact fact : remark.witness().facts()) {
             if (fact.what().equals("hours")) {
                 at[0] = value(Measure.HOURS, fact.value());
             } else if (fact.what().equals("aero share")) {

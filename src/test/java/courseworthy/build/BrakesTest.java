@@ -2,7 +2,6 @@ package courseworthy.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.build.Build.Swap;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
@@ -107,7 +106,7 @@ class BrakesTest {
     void anotherSizeOfRotorAsksForItsMount(String loose) {
         Build build = build(workshop(WORKSHOP + "  " + loose + "\n"), "front rotor", "180");
         assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
-        assertThat(build.swaps()).flatExtracting(Swap::after)
+        assertThat(build.swaps()).flatExtracting(swap -> swap.work().after())
                 .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("caliper mount or adapter"));
     }
 
@@ -115,7 +114,7 @@ class BrakesTest {
     void aRotorOfTheSameSizeAsksForNoOtherMount() {
         Build build = build(workshop(WORKSHOP.replace("160 mm", "180 mm").replace("small front, kind: rotor", "small front, kind: rotor, owned: no")
                 + LOOSE), "front rotor", "180");
-        assertThat(build.swaps()).flatExtracting(Swap::after).noneSatisfy(text -> assertThat(text).contains("adapter"));
+        assertThat(build.swaps()).flatExtracting(swap -> swap.work().after()).noneSatisfy(text -> assertThat(text).contains("adapter"));
     }
 
     /** Taken for another bike, what a bike cannot be ridden without leaves no build, and what is gone is named. */

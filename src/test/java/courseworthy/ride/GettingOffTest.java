@@ -40,8 +40,9 @@ class GettingOffTest {
 
     /** Who rides at six tenths of what could be held. */
     private static RideAssumptions easily() {
-        return new RideAssumptions(RIDER.kind(), RIDER.mass(), RIDER.dragArea(), RIDER.hourPower(), Range.exact(0.6), RIDER.skill(), RIDER.wetness(), RIDER.laps(),
-                RIDER.points(), RIDER.training(), RIDER.climbing(), RIDER.weather());
+        return new RideAssumptions(RIDER.kind(), RIDER.mass(), RIDER.dragArea(),
+                new RideAssumptions.Effort(RIDER.effort().hourPower(), Range.exact(0.6), RIDER.effort().training()), RIDER.skill(), RIDER.wetness(),
+                RIDER.laps(), RIDER.points(), RIDER.climbing(), RIDER.weather());
     }
 
     private static double onFoot(RideTrace trace) {

@@ -91,7 +91,8 @@ public final class InventedCourse {
     /** A strong amateur of 75 kg in a race, on a kind of bike. */
     public static RideAssumptions strongAmateur(BikeKind kind, int laps) {
         Range mass = kind.mass().plus(75 + 3 + 1.2);
-        return new RideAssumptions(kind, mass, DragArea.alone(kind, 75), Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), 2, 0, laps, -1, false,
+        return new RideAssumptions(kind, mass, DragArea.alone(kind, 75),
+                new RideAssumptions.Effort(Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), false), 2, 0, laps, -1,
                 Range.within(1, 0.05), calm());
     }
 
@@ -105,13 +106,13 @@ public final class InventedCourse {
 
     /** The same basis with another power and mass. */
     public static RideAssumptions with(RideAssumptions b, Range hourPower, Range mass) {
-        return new RideAssumptions(b.kind(), mass, b.dragArea(), hourPower, b.intensity(), b.skill(), b.wetness(), b.laps(), b.points(), b.training(),
+        return new RideAssumptions(b.kind(), mass, b.dragArea(),
+                new RideAssumptions.Effort(hourPower, b.effort().intensity(), b.effort().training()), b.skill(), b.wetness(), b.laps(), b.points(),
                 b.climbing(), b.weather());
     }
 
     public static RideAssumptions with(RideAssumptions b, RideAssumptions.Weather weather) {
-        return new RideAssumptions(b.kind(), b.mass(), b.dragArea(), b.hourPower(), b.intensity(), b.skill(), b.wetness(), b.laps(), b.points(),
-                b.training(), b.climbing(), weather);
+        return new RideAssumptions(b.kind(), b.mass(), b.dragArea(), b.effort(), b.skill(), b.wetness(), b.laps(), b.points(), b.climbing(), weather);
     }
 
     /** Stretches cut in a number of equal parts. */

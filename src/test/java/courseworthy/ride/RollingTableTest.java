@@ -52,7 +52,7 @@ class RollingTableTest {
         }
         assertThat(kilogramsATonne(ground(Surface.GRAVEL, Smoothness.BAD, 4, null), 0, BikeKind.GRAVEL, 0) - firm).isCloseTo(5, within(0.02));
         assertThat(kilogramsATonne(ground(Surface.GRASS, Smoothness.BAD, 4, null), 0, BikeKind.GRAVEL, 0) - firm).isCloseTo(10, within(0.02));
-        Ground sandy = new Ground(Surface.GRAVEL, Smoothness.BAD, null, null, null, null, null, true, null, null, null, null);
+        Ground sandy = Ground.builder().surface(Surface.GRAVEL).smoothness(Smoothness.BAD).sand(true).build();
         assertThat(kilogramsATonne(sandy, 0, BikeKind.GRAVEL, 0) - firm).isCloseTo(45, within(0.1));
     }
 
@@ -63,7 +63,7 @@ class RollingTableTest {
         double dry = kilogramsATonne(dirt, 0, BikeKind.GRAVEL, 0);
         assertThat(kilogramsATonne(dirt, 0, BikeKind.GRAVEL, 1) / dry).isCloseTo(1.05, within(0.002));
         assertThat(kilogramsATonne(dirt, 0, BikeKind.GRAVEL, 2) / dry).isCloseTo(1.15, within(0.002));
-        Ground muddy = new Ground(Surface.DIRT, Smoothness.BAD, null, null, null, null, null, null, true, null, null, null);
+        Ground muddy = Ground.builder().surface(Surface.DIRT).smoothness(Smoothness.BAD).mudWhenWet(true).build();
         assertThat(kilogramsATonne(muddy, 0, BikeKind.GRAVEL, 2) - kilogramsATonne(dirt, 0, BikeKind.GRAVEL, 2)).isCloseTo(30, within(0.3));
         assertThat(kilogramsATonne(muddy, 0, BikeKind.GRAVEL, 1)).isEqualTo(kilogramsATonne(dirt, 0, BikeKind.GRAVEL, 1));
     }

@@ -60,9 +60,9 @@ class RoughnessScaleTest {
     /** Roots and ruts a fifth each; a grade of 1 counts on pavement, less does not; tracktype and surface are averaged. */
     @Test
     void severalWords() {
-        Ground rooty = new Ground(Surface.GROUND, Smoothness.BAD, null, null, null, false, true, null, null, null, null, null);
+        Ground rooty = Ground.builder().surface(Surface.GROUND).smoothness(Smoothness.BAD).ruts(false).roots(true).build();
         near(Roughness.of(rooty), 1.5, 1.9, 2.4);
-        Ground rutted = new Ground(Surface.GROUND, Smoothness.BAD, null, null, null, true, false, null, null, null, null, null);
+        Ground rutted = Ground.builder().surface(Surface.GROUND).smoothness(Smoothness.BAD).ruts(true).roots(false).build();
         near(Roughness.of(rutted), 1.5, 1.9, 2.4);
         near(Roughness.of(ground(Surface.ASPHALT, null, null, 1.0)), 1.8, 2.4, 3.0);
         near(Roughness.of(ground(Surface.ASPHALT, null, null, 0.9)), 0, 0.3, 1.0);

@@ -109,9 +109,9 @@ class ShownFindingsTest {
         DroolsRules rules = null;
         Set<String> topics = number % 10 == 0 ? Set.of("plugs", "dropper stroke", "front tyre casing") : Set.of();
         for (Finding remark : SheetCheck.of(sheet.rows(), ShippedRules.rules(), inForce, topics, number % 2 == 0, new FindingVerifier(inForce, HOUSE)).list()) {
-            assertThat(remark.shown()).as("%s of %s", remark, text).isNotNull();
+            assertThat(remark.witness().situation()).as("%s of %s", remark, text).isNotNull();
             SituationFile file = read(remark);
-            assertThat(file.situation().measures().keySet()).isEqualTo(remark.shown().measures().keySet());
+            assertThat(file.situation().measures().keySet()).isEqualTo(remark.witness().situation().measures().keySet());
             if (!file.given().isEmpty()) {
                 List<Row> all = new ArrayList<>(inForce);
                 all.addAll(file.given());
@@ -126,7 +126,7 @@ class ShownFindingsTest {
 
     private SituationFile read(Finding remark) throws IOException {
         Faults faults = new Faults();
-        Path path = Files.writeString(folder.resolve("situation.yaml"), "situation: Some\n" + SituationWriter.of(remark.shown()));
+        Path path = Files.writeString(folder.resolve("situation.yaml"), "situation: Some\n" + SituationWriter.of(remark.witness().situation()));
         SituationFile file = SituationFile.read(path, "situation.yaml", faults);
         assertThat(file).as("%s: %s", remark, faults.faults()).isNotNull();
         return file;
@@ -149,9 +149,9 @@ class ShownFindingsTest {
             return;
         }
         Row first = byId.get(remark.rows().get(0).rule());
-        if (remark.kind() == Kind.NEVER || remark.kind() == Kind.UNREASONED && remark.asked() != null) {
+        if (remark.kind() == Kind.NEVER || remark.kind() == Kind.UNREASONED && remark.witness().silent() != null) {
             assertThat(said).as(as).doesNotContainKey(first.author().rule());
-            assertThat(unmet(first, call)).as(as).isNotEmpty().isEqualTo(remark.unmet());
+            assertThat(unmet(first, call)).as(as).isNotEmpty().isEqualTo(remark.witness().unmet());
             return;
         }
         assertThat(unmet(first, call)).as(as).isEmpty();

@@ -91,17 +91,17 @@ class DayPlanSummaryTest {
     @Test
     void theFirstOfTheLargestGapsIsNamed() {
         Gap first = gap(0, 10_000, 1.50);
-        assertThat(DayPlanSummary.of(new Plan().gaps(gap(0, 5_000, 0.8), first, gap(10_000, 20_000, 1.54)).plan()).mostCarried()).isSameAs(first);
+        assertThat(DayPlanSummary.of(new Plan().gaps(gap(0, 5_000, 0.8), first, gap(10_000, 20_000, 1.54)).plan()).water().most()).isSameAs(first);
         Gap more = gap(10_000, 20_000, 1.56);
-        assertThat(DayPlanSummary.of(new Plan().gaps(first, more).plan()).mostCarried()).isSameAs(more);
-        assertThat(DayPlanSummary.of(new Plan().plan()).mostCarried()).isNull();
+        assertThat(DayPlanSummary.of(new Plan().gaps(first, more).plan()).water().most()).isSameAs(more);
+        assertThat(DayPlanSummary.of(new Plan().plan()).water().most()).isNull();
     }
 
     /** Bottles and a pack hold 4.6 L (the rules' own value); what is shown as more is too much to carry. */
     @ParameterizedTest
     @CsvSource({"4.6, false", "4.64, false", "4.66, true"})
     void moreThanBottlesAndAPackIsTooMuch(double litres, boolean over) {
-        assertThat(DayPlanSummary.of(new Plan().gaps(gap(0, 20_000, litres)).plan()).overCapacity()).isEqualTo(over);
+        assertThat(DayPlanSummary.of(new Plan().gaps(gap(0, 20_000, litres)).plan()).water().overCapacity()).isEqualTo(over);
     }
 
     /** A litre an hour is what may be drunk (1.05 at the most, Ryan and others 1989, MSSE 21:51-58), and a litre over any gap: the rest cools. */
@@ -109,7 +109,7 @@ class DayPlanSummaryTest {
     @CsvSource({"20000, 2.04, false", "20000, 2.06, true", "5000, 1.04, false", "5000, 1.06, true"})
     void whatCannotBeDrunkCools(double to, double litres, boolean cools) {
         List<Split> splits = List.of(split(Kind.SUPPORT, 5_000, 0.4 * HOUR), split(Kind.FINISH, 20_000, 2 * HOUR));
-        assertThat(DayPlanSummary.of(new Plan().splits(splits).gaps(gap(0, to, litres)).plan()).coolingWater()).isEqualTo(cools);
+        assertThat(DayPlanSummary.of(new Plan().splits(splits).gaps(gap(0, to, litres)).plan()).water().cooling()).isEqualTo(cools);
     }
 
     /** Off at eight in the morning, slow in eleven hours, sunset at a quarter to seven: an hour into the dark, less fifteen minutes. */
@@ -190,8 +190,9 @@ class DayPlanSummaryTest {
         }
 
         DayPlan plan() {
-            return new DayPlan(start, splits, () -> splits, hours, Range.exact(food), Range.exact(0.22 * energy), Range.exact(energy), 0, Range.exact(1), null, gaps,
-                    behindShare.times(75), behindShare, false, light, List.of());
+            return new DayPlan(start, splits, () -> splits, hours,
+                    new DayPlan.Energy(Range.exact(0.22 * energy), Range.exact(energy), 0, Range.exact(food), null),
+                    new DayPlan.Fluids(Range.exact(1), gaps, behindShare.times(75), behindShare, false), light, List.of());
         }
     }
 }

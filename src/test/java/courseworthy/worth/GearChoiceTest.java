@@ -95,7 +95,7 @@ class GearChoiceTest {
     void figuresAreForTheDecidedTyre() {
         GearChoice choice = GearChoice.of(deciding(gravel().get(0)).on("rear tyre width", 40).call(), pairs);
         Gear hardest = choice.decided().drivetrain().hardest();
-        assertThat(choice.decided().topSpeed().mid()).isCloseTo((double) hardest.ring() / hardest.sprocket() * 2.205 * 100 / 60, within(0.01));
+        assertThat(choice.decided().hardest().topSpeed().mid()).isCloseTo((double) hardest.ring() / hardest.sprocket() * 2.205 * 100 / 60, within(0.01));
         assertThat(choice.decided().circumference()).isCloseTo(2.205, within(0.001));
         assertThat(choice.width()).isCloseTo(0.040, within(1e-9));
         assertThat(choice.bike()).isEqualTo("gravel");
@@ -165,12 +165,12 @@ class GearChoiceTest {
     void spinningCostsByTheShareInAGroup() {
         CadenceAnalysis analysis = new CadenceAnalysis(demands, 2.2);
         DrivetrainResult result = analysis.of(new Drivetrain(List.of(30), List.of(15, 40)));
-        assertThat(result.alone().cost().mid()).isPositive();
-        assertThat(analysis.costOfSpinning(2.0, 0).mid()).isCloseTo(result.alone().cost().mid(), within(1e-9));
-        assertThat(analysis.costOfSpinning(2.0, 1).mid()).isCloseTo(result.group().cost().mid(), within(1e-9));
-        assertThat(analysis.costOfSpinning(2.0, 0.25).mid()).isCloseTo(0.75 * result.alone().cost().mid() + 0.25 * result.group().cost().mid(), within(1e-9));
-        assertThat(analysis.costOfSpinning(2.0, 0.25).low()).isCloseTo(0.75 * result.alone().cost().low() + 0.25 * result.group().cost().low(), within(1e-9));
-        assertThat(analysis.costOfSpinning(2.0, 0.25).high()).isCloseTo(0.75 * result.alone().cost().high() + 0.25 * result.group().cost().high(), within(1e-9));
+        assertThat(result.hardest().alone().cost().mid()).isPositive();
+        assertThat(analysis.costOfSpinning(2.0, 0).mid()).isCloseTo(result.hardest().alone().cost().mid(), within(1e-9));
+        assertThat(analysis.costOfSpinning(2.0, 1).mid()).isCloseTo(result.hardest().group().cost().mid(), within(1e-9));
+        assertThat(analysis.costOfSpinning(2.0, 0.25).mid()).isCloseTo(0.75 * result.hardest().alone().cost().mid() + 0.25 * result.hardest().group().cost().mid(), within(1e-9));
+        assertThat(analysis.costOfSpinning(2.0, 0.25).low()).isCloseTo(0.75 * result.hardest().alone().cost().low() + 0.25 * result.hardest().group().cost().low(), within(1e-9));
+        assertThat(analysis.costOfSpinning(2.0, 0.25).high()).isCloseTo(0.75 * result.hardest().alone().cost().high() + 0.25 * result.hardest().group().cost().high(), within(1e-9));
     }
 
     /** A ratio of 0.70 that is needed is reached by 0.714, a fiftieth harder, and by nothing harder (judgement: less than a tooth in fifty). */

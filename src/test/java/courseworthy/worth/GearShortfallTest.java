@@ -58,8 +58,8 @@ class GearShortfallTest {
         assertThat(shortfall.needed()).isLessThan(36.0 / 52);
         assertThat(shortfall.easiest()).isEqualTo(36.0 / 52);
         assertThat(shortfall.gear()).contains("36x52");
-        assertThat(shortfall.cadence().mid()).isLessThan(shortfall.lowest());
-        assertThat(shortfall.onFoot() + shortfall.slower()).isPositive();
+        assertThat(shortfall.cost().cadence().mid()).isLessThan(shortfall.cost().lowest());
+        assertThat(shortfall.cost().onFoot() + shortfall.cost().slower()).isPositive();
         assertThat(shortfall.others()).isNotEmpty().allSatisfy(other -> {
             assertThat(other.bike()).isNotIn("gravel", "road");
             assertThat(other.easiest()).isLessThan(36.0 / 52);
@@ -77,7 +77,7 @@ class GearShortfallTest {
     void steeperCostsMoreTime() {
         GearShortfall steep = on(0.10, 180, "gravel");
         GearShortfall steeper = on(0.15, 180, "gravel");
-        assertThat(steeper.onFoot() + steeper.slower()).isGreaterThan(steep.onFoot() + steep.slower());
+        assertThat(steeper.cost().onFoot() + steeper.cost().slower()).isGreaterThan(steep.cost().onFoot() + steep.cost().slower());
     }
 
     @Test

@@ -77,7 +77,7 @@ class PlanLimitsTest {
     }
 
     private static TyreSetting tyre(double start, Double ceiling, double most) {
-        return new TyreSetting(true, Range.exact(45), 0.040, null, 0, true, start, start, Range.exact(start), 150_000, ceiling, null, false, most);
+        return new TyreSetting(Range.exact(45), new TyreSetting.Tyre(0.040, null, 0, true), start, start, Range.exact(start), 150_000, ceiling, null, false, most);
     }
 
     /** A gauge of 0.05 bar shows what rises by half of that; over a ceiling what passes it by 0.04 bar, and is shown so. */

@@ -41,6 +41,6 @@ class PressureCorrectionTest {
     }
 
     private static TyreSetting tyre(Double ceiling) {
-        return new TyreSetting(true, Range.exact(45), 0.028, null, 0, true, 2e5, 2e5, Range.exact(2e5), 1e5, ceiling, null, false, 2e5);
+        return new TyreSetting(Range.exact(45), new TyreSetting.Tyre(0.028, null, 0, true), 2e5, 2e5, Range.exact(2e5), 1e5, ceiling, null, false, 2e5);
     }
 }

@@ -71,7 +71,7 @@ class SetUpComparisonTest {
         }
         assertThat(recommended.work()).isCloseTo(work, within(1e-3));
         assertThat(recommended.returned()).isEqualTo(Range.exact(0));
-        assertThat(recommended.steepest().kind()).isEqualTo(Kind.HUNDRED);
+        assertThat(recommended.gears().steepest().kind()).isEqualTo(Kind.HUNDRED);
         assertThat(recommended.asAsked()).isTrue();
         assertThat(recommended.refusedBike()).isNull();
     }
@@ -84,7 +84,7 @@ class SetUpComparisonTest {
         assertThat(same.returned()).isEqualTo(Range.exact(0));
         assertThat(same.riding()).isEqualTo(comparison.recommended().riding());
         assertThat(same.breakEven()).isNull();
-        assertThat(same.topSpeed()).isEqualTo(comparison.recommended().topSpeed());
+        assertThat(same.gears().topSpeed()).isEqualTo(comparison.recommended().gears().topSpeed());
     }
 
     /** A tube more is 140 g (common practice, no source), and costs what 140 g of a kilogram does; work goes with the time at one power. */
@@ -188,7 +188,7 @@ class SetUpComparisonTest {
         SetUp easy = of("chainrings", 0, "easiest gear", least.easiest(), "hardest gear", least.hardest(), "largest step", least.step());
         assertThat(easy.refused()).isEmpty();
         assertThat(least.hardest()).isLessThan(decided("hardest gear"));
-        assertThat(easy.topSpeed().mid() / comparison.recommended().topSpeed().mid()).isCloseTo((double) least.hardest() / decided("hardest gear"), within(1e-6));
+        assertThat(easy.gears().topSpeed().mid() / comparison.recommended().gears().topSpeed().mid()).isCloseTo((double) least.hardest() / decided("hardest gear"), within(1e-6));
         CadenceAnalysis analysis = GearChoice.turning(call);
         double lost = analysis.costOfSpinning(least.hardest() / 1000.0, 0).mid() - analysis.costOfSpinning(decided("hardest gear") / 1000.0, 0).mid();
         double parts = Sensitivity.of(call.demands()).saved(easy.effect()).mid();

@@ -79,11 +79,11 @@ final class JsonBuild {
         json.strings("with", names(swap.with()));
         json.string("over", name(swap.over()));
         json.string("from", name(swap.from()));
-        json.number("work_s", BigDecimal.valueOf(Math.round(swap.minutes() * 60)));
+        json.number("work_s", BigDecimal.valueOf(Math.round(swap.work().minutes() * 60)));
         json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
-        json.strings("after", swap.after());
-        json.strings("needs", swap.needs());
-        json.yesNo("mechanic", swap.mechanic());
+        json.strings("after", swap.work().after());
+        json.strings("needs", swap.work().needs());
+        json.yesNo("mechanic", swap.work().mechanic());
         json.strings("why", swap.why());
         json.close();
     }

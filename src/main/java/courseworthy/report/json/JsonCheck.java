@@ -51,12 +51,12 @@ public final class JsonCheck {
         }
         json.endList();
         json.string("topic", remark.rows().isEmpty() ? remark.topic() : remark.on());
-        json.string("silent", remark.asked() == null ? "" : remark.asked().rule());
+        json.string("silent", remark.witness().silent() == null ? "" : remark.witness().silent().rule());
         json.string("text", remark.text());
         json.string("mend", remark.mend());
         json.number("more", BigDecimal.valueOf(remark.more()));
         json.list("example");
-        for (Fact fact : remark.example()) {
+        for (Fact fact : remark.witness().facts()) {
             json.open();
             json.string("what", fact.what());
             json.string("value", fact.value());

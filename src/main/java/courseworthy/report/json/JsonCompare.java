@@ -42,9 +42,9 @@ public final class JsonCompare {
         json.range("mass_kg", setUp.effect().mass(), 3);
         json.range("drag_share", setUp.effect().drag(), 4);
         json.range("rolling_share", setUp.effect().rolling(), 4);
-        cadence("cadence_on_the_last_climb_per_min", setUp.climbed());
-        cadence("cadence_on_the_steepest_100_m_per_min", setUp.steepest());
-        range("spun_out_from_m_s", setUp.topSpeed());
+        cadence("cadence_on_the_last_climb_per_min", setUp.gears().climbed());
+        cadence("cadence_on_the_steepest_100_m_per_min", setUp.gears().steepest());
+        range("spun_out_from_m_s", setUp.gears().topSpeed());
         new JsonWorth(json).breakEvens(setUp.breakEven() == null ? List.<BreakEven>of() : List.of(setUp.breakEven()));
         json.list("differences");
         for (SetUp.Difference each : setUp.changes()) {

@@ -45,8 +45,8 @@ public final class JsonGears {
         json.yesNo("sustained", shortfall.sustained());
         json.yesNo("made", shortfall.made());
         json.decimal("easiest_made", shortfall.easiest(), 3);
-        json.decimal("on_foot_s", shortfall.onFoot(), 0);
-        json.decimal("slower_s", shortfall.slower(), 0);
+        json.decimal("on_foot_s", shortfall.cost().onFoot(), 0);
+        json.decimal("slower_s", shortfall.cost().slower(), 0);
         json.list("others");
         for (GearShortfall.Other other : shortfall.others()) {
             json.open();

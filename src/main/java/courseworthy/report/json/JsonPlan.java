@@ -80,9 +80,9 @@ final class JsonPlan {
         optional("ceiling_kpa", tyre.ceiling() == null ? null : Double.valueOf(tyre.ceiling() / KPA), 1);
         json.decimal("most_on_the_way_kpa", tyre.most() / KPA, 1);
         json.range("wheel_load_kg", tyre.load(), 1);
-        json.decimal("width_mm", tyre.width() * MM, 1);
-        range("marked_so_measures_mm", tyre.mounted() == null ? null : tyre.mounted().times(MM), 1);
-        json.string("evidence", tyre.published() ? "published" : "practice");
+        json.decimal("width_mm", tyre.tyre().width() * MM, 1);
+        range("marked_so_measures_mm", tyre.tyre().mounted() == null ? null : tyre.tyre().mounted().times(MM), 1);
+        json.string("evidence", tyre.tyre().published() ? "published" : "practice");
         json.close();
     }
 
