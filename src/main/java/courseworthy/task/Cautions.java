@@ -28,12 +28,16 @@ public final class Cautions {
     /** Those that apply, on the bike first. */
     public static List<Caution> of(Call call, Event event) {
         Cautions cautions = new Cautions(call, event);
-        cautions.onTheBike();
+        cautions.onPressure();
+        cautions.onBikeAtHand();
+        cautions.onWork();
+        cautions.onLimits();
+        cautions.onExtensions();
         cautions.onTheDay();
         return cautions.said;
     }
 
-    private void onTheBike() {
+    private void onPressure() {
         wheel(End.FRONT, Measure.FRONT_REFERENCE_PRESSURE, Measure.NARROWEST_FRONT_TYRE);
         wheel(End.REAR, Measure.REAR_REFERENCE_PRESSURE, Measure.NARROWEST_REAR_TYRE);
         say(true,
@@ -41,6 +45,9 @@ public final class Cautions {
         say(decided(Topics.FRONT_TYRE_PRESSURE) || decided(Topics.REAR_TYRE_PRESSURE),
                 "Never pump above the lower of the pressures marked on tyre and rim. On hookless rims never above " + RuleValue.HOOKLESS_PRESSURE.text()
                         + ", and only tyres marked for them.");
+    }
+
+    private void onBikeAtHand() {
         String atHand = word(Measure.BIKE_AT_HAND);
         String called = call.on(Topics.BIKE).text();
         warn(call.demands().setsFiguresAside(),
@@ -49,6 +56,9 @@ public final class Cautions {
         warn(!atHand.isEmpty() && decided(Topics.BIKE) && !atHand.equals(called) && !call.demands().setsFiguresAside(),
                 "Your files give a " + atHand + " bike. Nothing is known of the " + called + " bike recommended here: give its rims, markings and"
                         + " clearance under bike, with its kind.");
+    }
+
+    private void onWork() {
         say(!known(Measure.LOWER_MARKED_PRESSURE),
                 "The pressure markings of this bike are not given: read both tyres and both rims before you pump.");
         say(!known(Measure.HOOKLESS),
@@ -58,6 +68,9 @@ public final class Cautions {
                         + " mechanic.");
         say(true,
                 "Mix parts of different brands, speeds or standards only where their manufacturers say they fit.");
+    }
+
+    private void onLimits() {
         // Brakes are tested for 100 kg in all, more where more is marked (ISO 4210-4, 2017 adoption).
         warn(over(Measure.START_LINE_MASS, RuleValue.HEAVY_LOAD.inBase()) && !known(Measure.BIKE_MASS_LIMIT),
                 "You, your kit and the bike weigh about " + word(Measure.START_LINE_MASS) + " at the start, and the mass limit of the bike is"
@@ -69,6 +82,9 @@ public final class Cautions {
                 "On the hardest quarter of an hour down, both brakes together turn about " + word(Measure.BRAKING_POWER) + " into heat. One"
                         + " brake by itself is tested at " + RuleValue.BRAKE_HEAT_TEST.text() + " or so: share the work between both, start with thick pads and sound fluid, brake late and hard"
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
+    }
+
+    private void onExtensions() {
         warn(decided(Topics.AERO_EXTENSIONS, "fitted"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");

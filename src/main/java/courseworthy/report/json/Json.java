@@ -89,6 +89,33 @@ public final class Json {
         }
     }
 
+    /** What is written of a thing, as fields of the open object. */
+    interface Fields<T> {
+        void write(T each) throws IOException;
+    }
+
+    /** An object; null where there is no such thing. */
+    <T> void object(String field, T value, Fields<T> fields) throws IOException {
+        if (value == null) {
+            out.writeNullField(field);
+        } else {
+            object(field);
+            fields.write(value);
+            close();
+        }
+    }
+
+    /** A list of objects. */
+    <T> void objects(String field, Iterable<T> values, Fields<? super T> fields) throws IOException {
+        list(field);
+        for (T value : values) {
+            open();
+            fields.write(value);
+            close();
+        }
+        endList();
+    }
+
     /** Opens an object in a list. */
     public void open() throws IOException {
         out.writeStartObject();
@@ -139,8 +166,13 @@ public final class Json {
         string("where", author.where().toString());
     }
 
-    public void yesNo(String field, boolean value) throws IOException {
-        out.writeBooleanField(field, value);
+    /** Null where not known. */
+    public void yesNo(String field, Boolean value) throws IOException {
+        if (value == null) {
+            out.writeNullField(field);
+        } else {
+            out.writeBooleanField(field, value);
+        }
     }
 
     /** Null where not known. */
@@ -158,9 +190,22 @@ public final class Json {
         out.writeNumber(value);
     }
 
+    public void number(String field, long value) throws IOException {
+        out.writeNumberField(field, value);
+    }
+
     /** To some decimals. */
     public void decimal(String field, double value, int decimals) throws IOException {
         number(field, BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** To some decimals; null where not known. */
+    public void decimal(String field, Double value, int decimals) throws IOException {
+        if (value == null) {
+            out.writeNullField(field);
+        } else {
+            decimal(field, value.doubleValue(), decimals);
+        }
     }
 
     /** Numbers to some decimals, on one line. */
@@ -174,22 +219,18 @@ public final class Json {
         out.writeRawValue(line.append(']').toString());
     }
 
-    /** A likely value and its ends, to some decimals. */
+    /** A likely value and its ends, to some decimals; null where not known. */
     public void range(String field, Range range, int decimals) throws IOException {
-        object(field);
-        decimal("value", range.mid(), decimals);
-        decimal("low", range.low(), decimals);
-        decimal("high", range.high(), decimals);
-        close();
+        object(field, range, known -> {
+            decimal("value", known.mid(), decimals);
+            decimal("low", known.low(), decimals);
+            decimal("high", known.high(), decimals);
+        });
     }
 
     /** Metres to a tenth; null where unknown. */
     void metres(String field, Double metres) throws IOException {
-        if (metres == null) {
-            string(field, null);
-        } else {
-            number(field, BigDecimal.valueOf(metres).setScale(1, RoundingMode.HALF_UP));
-        }
+        decimal(field, metres, 1);
     }
 
     /** A topic's value: a number in its unit or an option's word; null where there is none. */

@@ -1,14 +1,11 @@
 package courseworthy.report.json;
 
 import courseworthy.decision.Decision;
-import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
-import courseworthy.demand.MeasureValue;
 import courseworthy.report.BikeAtHandReport;
 import courseworthy.worth.BikeAtHand;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 
 /** Writes the bike at hand as JSON, beside the one that is recommended. */
 final class JsonBikeAtHand {
@@ -29,29 +26,21 @@ final class JsonBikeAtHand {
             json.range("time_s", bike.time(), 0);
             json.range("costs_s", bike.costs(), 0);
         }
-        json.list("given");
-        for (Map.Entry<Measure, MeasureValue> each : BikeAtHandReport.given(bike).entrySet()) {
+        json.objects("given", BikeAtHandReport.given(bike).entrySet(), each -> {
             MeasureScale scale = each.getKey().scale();
-            json.open();
             json.string("name", each.getKey().written());
             json.scaled("value", scale, each.getValue().mid());
             json.string("unit", Json.unit(scale));
             json.string("text", scale.text(each.getValue().mid()));
-            json.close();
-        }
-        json.endList();
-        json.list("decisions");
-        for (Decision decision : bike.possible() ? bike.call().decisions() : List.<Decision>of()) {
-            json.open();
+        });
+        json.objects("decisions", bike.possible() ? bike.call().decisions() : List.<Decision>of(), decision -> {
             json.string("topic", decision.topic().name());
             json.string("status", decision.status().words());
             json.value("value", decision.topic(), decision.value());
             json.string("unit", Json.unit(decision.topic()));
             json.string("text", decision.text());
             json.string("standing", decision.standing() == null ? null : decision.standing().word());
-            json.close();
-        }
-        json.endList();
+        });
         json.close();
     }
 }

@@ -7,7 +7,6 @@ import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
-import courseworthy.course.Repair;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.demand.Demands.Assumed;
@@ -19,10 +18,8 @@ import courseworthy.report.Phrases;
 import courseworthy.task.Brief;
 import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.CourseSummary;
-import courseworthy.task.CourseSummary.SurfaceShare;
 import courseworthy.topic.Topic;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 
@@ -119,42 +116,30 @@ public final class JsonBrief {
         json.metres("distance_m", course.distance());
         json.metres("ascent_m", course.climbing() == null ? null : Double.valueOf(course.climbing().ascent()));
         json.metres("descent_m", course.climbing() == null ? null : Double.valueOf(course.climbing().descent()));
-        json.list("surfaces");
-        for (SurfaceShare surface : course.surfaces()) {
-            json.open();
+        json.objects("surfaces", course.surfaces(), surface -> {
             json.string("surface", surface.surface());
             json.number("share", surface.share());
-            json.close();
-        }
-        json.endList();
-        json.list("repairs");
-        for (Repair repair : course.repairs()) {
-            json.open();
+        });
+        json.objects("repairs", course.repairs(), repair -> {
             json.string("what", repair.what());
-            json.number("count", BigDecimal.valueOf(repair.count()));
-            json.close();
-        }
-        json.endList();
+            json.number("count", repair.count());
+        });
         json.strings("notes", course.notes());
         JsonGround.basis(course.basis(), json);
         json.close();
     }
 
     private void demands(Map<Measure, MeasureValue> demands) throws IOException {
-        json.list("demands");
-        for (Map.Entry<Measure, MeasureValue> demand : demands.entrySet()) {
+        json.objects("demands", demands.entrySet(), demand -> {
             MeasureScale scale = demand.getKey().scale();
             MeasureValue value = demand.getValue();
-            json.open();
             json.string("name", demand.getKey().written());
             json.scaled("value", scale, value.mid());
             json.scaled("low", scale, value.low());
             json.scaled("high", scale, value.high());
             json.string("unit", Json.unit(scale));
             json.string("text", Phrases.range(scale, value));
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void assumed(Brief brief) throws IOException {
@@ -176,15 +161,10 @@ public final class JsonBrief {
     }
 
     void decisions(String field, List<Decision> decisions) throws IOException {
-        json.list(field);
-        for (Decision decision : decisions) {
-            decision(decision, decisions.size() == 1);
-        }
-        json.endList();
+        json.objects(field, decisions, decision -> decision(decision, decisions.size() == 1));
     }
 
     private void decision(Decision decision, boolean alone) throws IOException {
-        json.open();
         json.string("topic", decision.topic().name());
         json.string("status", decision.status().words());
         json.value("value", decision.topic(), decision.value());
@@ -195,18 +175,10 @@ public final class JsonBrief {
         if (worthOf != null) {
             close(worthOf.close(decision));
         }
-        json.list("for");
-        for (Claim claim : decision.taken()) {
-            json.open();
+        json.objects("for", decision.taken(), claim -> {
             claim(claim);
-            json.close();
-        }
-        json.endList();
-        json.list("against");
-        for (Lost lost : decision.lost()) {
-            lost(lost);
-        }
-        json.endList();
+        });
+        json.objects("against", decision.lost(), this::lost);
         if (worthOf != null && alone) {
             new JsonWorth(json).full(worthOf, decision);
         } else if (worthOf != null) {
@@ -215,7 +187,6 @@ public final class JsonBrief {
         if (flips != null) {
             JsonFlips.add("flips", json, flips);
         }
-        json.close();
     }
 
     /** Whether it is close, and to what. */
@@ -235,24 +206,18 @@ public final class JsonBrief {
     }
 
     void lost(Lost lost) throws IOException {
-        json.open();
         claim(lost.claim());
         json.string("how", lost.how().words());
         if (!lost.by().isEmpty()) {
             json.string("overruled_by", lost.by().get(0));
             json.strings("lost_to", lost.by());
         }
-        json.close();
     }
 
     void claim(Claim claim) throws IOException {
         json.author(claim.author());
         says(claim);
-        json.list("grounds");
-        for (TestedFact ground : claim.grounds()) {
-            ground(ground);
-        }
-        json.endList();
+        json.objects("grounds", claim.grounds(), this::ground);
     }
 
     private void says(Claim claim) throws IOException {
@@ -269,7 +234,6 @@ public final class JsonBrief {
     }
 
     private void ground(TestedFact ground) throws IOException {
-        json.open();
         json.string("measure", ground.measure());
         if (ground.number() == null) {
             json.string("value", ground.value());
@@ -281,51 +245,33 @@ public final class JsonBrief {
         json.string("test", ground.test());
         json.yesNo("met", ground.met());
         json.yesNo("near", ground.near());
-        json.close();
     }
 
     private void leaveAlone(List<LeaveAlone> things) throws IOException {
-        json.list("leave_alone");
-        for (LeaveAlone thing : things) {
-            json.open();
+        json.objects("leave_alone", things, thing -> {
             json.string("what", thing.what());
             json.string("because", thing.because());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void couldNotTell(List<UndeterminedRule> rules) throws IOException {
-        json.list("could_not_tell");
-        for (UndeterminedRule rule : rules) {
-            json.open();
+        json.objects("could_not_tell", rules, rule -> {
             json.string("rule", rule.author().rule());
             json.strings("topics", rule.topics());
             json.strings("wanting", rule.wanting());
             json.string("where", rule.author().where().toString());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void sections(List<Section> sections) throws IOException {
-        json.list("checklist");
-        for (Section section : sections) {
-            json.open();
+        json.objects("checklist", sections, section -> {
             json.string("when", section.when());
-            json.list("items");
-            for (Item item : section.items()) {
-                item(item);
-            }
-            json.endList();
+            json.objects("items", section.items(), this::item);
             json.string("done", section.done());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void item(Item item) throws IOException {
-        json.open();
         json.string("do", item.what());
         json.string("find", item.find());
         json.string("because", item.because());
@@ -333,6 +279,5 @@ public final class JsonBrief {
         json.string("part", item.part());
         json.string("rule", item.rule());
         json.string("where", item.where() == null ? null : item.where().toString());
-        json.close();
     }
 }

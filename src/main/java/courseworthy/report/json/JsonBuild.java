@@ -1,8 +1,6 @@
 package courseworthy.report.json;
 
 import courseworthy.build.Build;
-import courseworthy.build.Build.Fitted;
-import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.report.PositionReport;
@@ -32,35 +30,19 @@ final class JsonBuild {
         json.number("mass_kg", build.bike() == null ? null : rounded(build.mass()));
         json.number("mass_now_kg", build.bike() == null ? null : rounded(build.massNow()));
         json.strings("unweighed", names(build.unweighed()));
-        json.list("parts");
-        for (Fitted each : build.parts()) {
-            json.open();
+        json.objects("parts", build.parts(), each -> {
             json.string("place", each.place().words());
             json.string("part", each.part().name());
-            json.close();
-        }
-        json.endList();
+        });
         json.strings("pressures", build.pressures());
-        json.list("swaps");
-        for (Swap swap : build.swaps()) {
-            swap(swap);
-        }
-        json.endList();
-        json.list("back");
-        for (Swap swap : build.back()) {
-            swap(swap);
-        }
-        json.endList();
-        json.list("not_met");
-        for (NotMet each : build.notMet()) {
-            json.open();
+        json.objects("swaps", build.swaps(), this::swap);
+        json.objects("back", build.back(), this::swap);
+        json.objects("not_met", build.notMet(), each -> {
             json.string("topic", each.topic());
             json.string("wanted", each.wanted());
             json.string("got", each.got());
             json.string("part", each.part());
-            json.close();
-        }
-        json.endList();
+        });
         findings("to_mind", build.toMind());
         findings("in_the_way", build.inTheWay());
         json.strings("wear", build.wear());
@@ -71,7 +53,6 @@ final class JsonBuild {
     }
 
     private void swap(Swap swap) throws IOException {
-        json.open();
         json.string("bike", name(swap.bike()));
         json.string("place", swap.place().words());
         json.string("off", name(swap.off()));
@@ -79,28 +60,23 @@ final class JsonBuild {
         json.strings("with", names(swap.with()));
         json.string("over", name(swap.over()));
         json.string("from", name(swap.from()));
-        json.number("work_s", BigDecimal.valueOf(Math.round(swap.work().minutes() * 60)));
+        json.number("work_s", Math.round(swap.work().minutes() * 60));
         json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
         json.strings("after", swap.work().after());
         json.strings("needs", swap.work().needs());
         json.yesNo("mechanic", swap.work().mechanic());
         json.strings("why", swap.why());
-        json.close();
     }
 
     private void findings(String name, List<Finding> findings) throws IOException {
-        json.list(name);
-        for (Finding each : findings) {
-            json.open();
+        json.objects(name, findings, each -> {
             json.string("rule", each.author().rule());
             json.string("result", each.fit().result().words());
             json.string("words", each.fit().words());
             json.strings("parts", names(each.parts()));
             json.string("because", each.author().because());
             json.string("where", each.author().where().toString());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private static List<String> names(List<Part> parts) {

@@ -24,16 +24,11 @@ public final class JsonCatalogue {
 
     public static String topics() {
         return Json.written(json -> {
-            json.list("topics");
-            for (Topic topic : Topics.all()) {
-                topic(json, topic);
-            }
-            json.endList();
+            json.objects("topics", Topics.all(), topic -> topic(json, topic));
         });
     }
 
     private static void topic(Json json, Topic topic) throws IOException {
-        json.open();
         json.string("name", topic.name());
         json.string("about", topic.about());
         json.string("kind", topic.kind().name().toLowerCase(Locale.ROOT));
@@ -44,22 +39,16 @@ public final class JsonCatalogue {
         json.value("standard", topic, topic.standard());
         json.number("layer", BigDecimal.valueOf(topic.layer()));
         json.string("safe", topic.safe().name().toLowerCase(Locale.ROOT));
-        json.close();
     }
 
     public static String measures() {
         return Json.written(json -> {
-            json.list("measures");
-            for (Measure measure : Measure.values()) {
-                measure(json, measure);
-            }
-            json.endList();
+            json.objects("measures", List.of(Measure.values()), measure -> measure(json, measure));
         });
     }
 
     private static void measure(Json json, Measure measure) throws IOException {
         MeasureScale scale = measure.scale();
-        json.open();
         json.string("name", measure.written());
         json.string("about", measure.about());
         json.string("kind", scale.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
@@ -69,21 +58,16 @@ public final class JsonCatalogue {
             json.string("resolution", scale.resolution().text(1));
         }
         json.number("layer", BigDecimal.valueOf(measure.layer()));
-        json.close();
     }
 
     public static String rules(List<RuleEntry> rules) {
         return Json.written(json -> {
-            json.list("rules");
-            for (RuleEntry rule : rules) {
-                json.open();
+            json.objects("rules", rules, rule -> {
                 json.author(rule.author());
                 json.strings("says", rule.says());
                 json.strings("topics", List.copyOf(rule.topics()));
                 json.string("do", rule.does());
-                json.close();
-            }
-            json.endList();
+            });
         });
     }
 }

@@ -1,9 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.analysis.Finding;
-import courseworthy.analysis.Finding.Fact;
 import courseworthy.analysis.Findings;
-import courseworthy.claim.RuleOrigin;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -28,41 +26,29 @@ public final class JsonCheck {
                 remark(json, remarks.list().get(i), files.isEmpty() ? "" : files.get(i));
             }
             json.endList();
-            json.list("unlisted");
-            for (Finding.Kind kind : remarks.unlisted().keySet()) {
-                json.open();
+            json.objects("unlisted", remarks.unlisted().keySet(), kind -> {
                 json.string("kind", kind.words());
                 json.number("count", BigDecimal.valueOf(remarks.unlisted().get(kind)));
-                json.close();
-            }
-            json.endList();
+            });
         });
     }
 
     private static void remark(Json json, Finding remark, String file) throws IOException {
         json.open();
         json.string("kind", remark.kind().words());
-        json.list("rules");
-        for (RuleOrigin author : remark.rows()) {
-            json.open();
+        json.objects("rules", remark.rows(), author -> {
             json.string("rule", author.rule());
             json.string("where", author.where().toString());
-            json.close();
-        }
-        json.endList();
+        });
         json.string("topic", remark.rows().isEmpty() ? remark.topic() : remark.on());
         json.string("silent", remark.witness().silent() == null ? "" : remark.witness().silent().rule());
         json.string("text", remark.text());
         json.string("mend", remark.mend());
-        json.number("more", BigDecimal.valueOf(remark.more()));
-        json.list("example");
-        for (Fact fact : remark.witness().facts()) {
-            json.open();
+        json.number("more", remark.more());
+        json.objects("example", remark.witness().facts(), fact -> {
             json.string("what", fact.what());
             json.string("value", fact.value());
-            json.close();
-        }
-        json.endList();
+        });
         json.string("shown_by", file);
         json.close();
     }

@@ -1,10 +1,8 @@
 package courseworthy.report.json;
 
 import courseworthy.report.CompareReport;
-import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.worth.BreakEven;
-import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.SetUp;
 import java.io.IOException;
 import java.util.List;
@@ -42,47 +40,23 @@ public final class JsonCompare {
         json.range("mass_kg", setUp.effect().mass(), 3);
         json.range("drag_share", setUp.effect().drag(), 4);
         json.range("rolling_share", setUp.effect().rolling(), 4);
-        cadence("cadence_on_the_last_climb_per_min", setUp.gears().climbed());
-        cadence("cadence_on_the_steepest_100_m_per_min", setUp.gears().steepest());
-        range("spun_out_from_m_s", setUp.gears().topSpeed());
+        json.range("cadence_on_the_last_climb_per_min", setUp.gears().climbed() == null ? null : setUp.gears().climbed().cadence(), 1);
+        json.range("cadence_on_the_steepest_100_m_per_min", setUp.gears().steepest() == null ? null : setUp.gears().steepest().cadence(), 1);
+        json.range("spun_out_from_m_s", setUp.gears().topSpeed(), 2);
         new JsonWorth(json).breakEvens(setUp.breakEven() == null ? List.<BreakEven>of() : List.of(setUp.breakEven()));
-        json.list("differences");
-        for (SetUp.Difference each : setUp.changes()) {
-            json.open();
+        json.objects("differences", setUp.changes(), each -> {
             json.string("topic", each.topic().name());
             json.string("here", each.here());
             json.string("recommended", each.recommended());
             json.yesNo("asked", each.asked());
-            json.close();
-        }
-        json.endList();
-        json.list("refused");
-        for (SetUp.Refusal each : setUp.refused()) {
-            json.open();
+        });
+        json.objects("refused", setUp.refused(), each -> {
             json.string("topic", each.topic().name());
             json.string("asked", each.asked());
             json.string("here", each.here());
             json.strings("by", each.by());
-            json.close();
-        }
-        json.endList();
+        });
         json.strings("not_in_these_figures", setUp.uncounted());
         json.close();
-    }
-
-    private void cadence(String field, ClimbInGear climbed) throws IOException {
-        if (climbed == null) {
-            json.string(field, null);
-        } else {
-            json.range(field, climbed.cadence(), 1);
-        }
-    }
-
-    private void range(String field, Range range) throws IOException {
-        if (range == null) {
-            json.string(field, null);
-        } else {
-            json.range(field, range, 2);
-        }
     }
 }

@@ -13,13 +13,9 @@ final class JsonFlips {
     }
 
     static void add(String field, Json json, List<Flip> flips) throws IOException {
-        json.list(field);
-        for (Flip flip : flips) {
-            json.open();
+        json.objects(field, flips, flip -> {
             fields(json, flip);
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private static void fields(Json json, Flip flip) throws IOException {

@@ -1,8 +1,6 @@
 package courseworthy.report.json;
 
-import courseworthy.demand.EstimatedRide.Piece;
 import courseworthy.report.GearShortfallPhrases;
-import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.worth.ClimbInGear;
 import courseworthy.worth.DrivetrainResult;
@@ -47,16 +45,12 @@ public final class JsonGears {
         json.decimal("easiest_made", shortfall.easiest(), 3);
         json.decimal("on_foot_s", shortfall.cost().onFoot(), 0);
         json.decimal("slower_s", shortfall.cost().slower(), 0);
-        json.list("others");
-        for (GearShortfall.Other other : shortfall.others()) {
-            json.open();
+        json.objects("others", shortfall.others(), other -> {
             json.string("bike", other.bike());
             json.decimal("easiest_made", other.easiest(), 3);
             json.decimal("needed", other.needed(), 3);
             json.range("total_s", other.total(), 0);
-            json.close();
-        }
-        json.endList();
+        });
         json.close();
     }
 
@@ -68,17 +62,13 @@ public final class JsonGears {
         json.range("lowest_cadence_per_min", choice.lowest(), 1);
         json.decimal("usual_cadence_per_min", choice.usual(), 1);
         json.range("highest_cadence_per_min", choice.highest(), 1);
-        json.list("steep");
-        for (Piece piece : choice.pieces()) {
-            json.open();
+        json.objects("steep", choice.pieces(), piece -> {
             json.string("piece", piece.kind().written());
             json.decimal("length_m", piece.length(), 1);
             json.decimal("middle_m", piece.middle(), 1);
             json.range("gradient", piece.gradient(), 4);
             json.range("power_w", piece.power(), 1);
-            json.close();
-        }
-        json.endList();
+        });
         if (choice.decided() == null) {
             json.string("decided", null);
         } else {
@@ -86,13 +76,9 @@ public final class JsonGears {
             geared(choice.decided());
             json.close();
         }
-        json.list("common");
-        for (DrivetrainResult each : choice.common()) {
-            json.open();
+        json.objects("common", choice.common(), each -> {
             geared(each);
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void geared(DrivetrainResult geared) throws IOException {
@@ -102,19 +88,11 @@ public final class JsonGears {
         gear("easiest", geared.drivetrain().easiest(), geared.circumference());
         gear("hardest", geared.drivetrain().hardest(), geared.circumference());
         json.decimal("largest_step", geared.drivetrain().largestStep(), 3);
-        json.list("climbed");
-        for (ClimbInGear climbed : geared.climbed()) {
-            climbed(climbed);
-        }
-        json.endList();
-        json.list("used");
-        for (DrivetrainResult.Use use : geared.use()) {
-            json.open();
+        json.objects("climbed", geared.climbed(), this::climbed);
+        json.objects("used", geared.use(), use -> {
             json.string("gear", use.gear().teeth());
             json.decimal("time_s", use.seconds(), 0);
-            json.close();
-        }
-        json.endList();
+        });
         json.decimal("below_lowest_cadence_s", geared.grinding(), 0);
         json.decimal("coasting_s", geared.coasting(), 0);
         json.decimal("walking_pace_s", geared.walking(), 0);
@@ -141,13 +119,11 @@ public final class JsonGears {
     }
 
     private void climbed(ClimbInGear climbed) throws IOException {
-        json.open();
         json.string("piece", climbed.kind().written());
         json.range("speed_m_s", climbed.speed(), 2);
         json.range("cadence_per_min", climbed.cadence(), 1);
         json.range("torque_n_m", climbed.torque(), 1);
         json.yesNo("walking_as_fast", climbed.walked());
-        json.close();
     }
 
     private void spinning(String field, SpunOut spinning) throws IOException {
@@ -165,13 +141,9 @@ public final class JsonGears {
         }
         json.object("sprint");
         json.range("power_w", sprint.power(), 0);
-        range("speed_m_s", sprint.speed());
-        range("limit_m_s", sprint.limit());
+        json.range("speed_m_s", sprint.speed(), 2);
+        json.range("limit_m_s", sprint.limit(), 2);
         json.range("cost_s", sprint.cost(), 1);
         json.close();
-    }
-
-    private void range(String field, Range range) throws IOException {
-        json.range(field, range, 2);
     }
 }

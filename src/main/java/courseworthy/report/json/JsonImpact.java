@@ -15,7 +15,6 @@ import courseworthy.report.ImpactPhrases;
 import courseworthy.report.Phrases;
 import courseworthy.sheet.SheetInForce;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -47,8 +46,8 @@ public final class JsonImpact {
         JsonSheets.write("sheets_after", SheetInForce.of(impact.after()), json);
         json.strings("courses", names(impact.courses()));
         json.strings("riders", names(impact.riders()));
-        count("calls", impact.calls());
-        count("changed", impact.changed());
+        json.number("calls", impact.calls());
+        json.number("changed", impact.changed());
         json.strings("topics", impact.topics().stream().map(topic -> topic.name()).toList());
         groups();
         items();
@@ -60,21 +59,15 @@ public final class JsonImpact {
         return all.stream().map(Named::name).toList();
     }
 
-    private void count(String field, int number) throws IOException {
-        json.number(field, BigDecimal.valueOf(number));
-    }
-
     // Alike changes together
 
     private void groups() throws IOException {
-        json.list("groups");
-        for (ChangeGroup alike : ChangeGroup.of(impact)) {
+        json.objects("groups", ChangeGroup.of(impact), alike -> {
             Turned example = alike.example();
-            json.open();
             json.strings("topics", alike.topics().stream().map(topic -> topic.name()).toList());
             json.string("change", alike.change().words());
             json.string("words", ImpactPhrases.what(alike));
-            count("calls", alike.rides().size());
+            json.number("calls", alike.rides().size());
             blocks(RideCover.of(alike.rides(), impact.riders(), impact.courses()));
             json.object("example");
             ride(example.ride());
@@ -82,9 +75,7 @@ public final class JsonImpact {
             json.string("words", ImpactPhrases.example(example));
             json.string("why", ImpactPhrases.why(example));
             json.close();
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void blocks(RideCover whom) throws IOException {
@@ -92,28 +83,22 @@ public final class JsonImpact {
     }
 
     private void items() throws IOException {
-        json.list("checklist_groups");
-        for (ChangeGroup.Items each : ChangeGroup.items(impact)) {
+        json.objects("checklist_groups", ChangeGroup.items(impact), each -> {
             Task task = each.first().task();
-            json.open();
             json.string("change", each.first().how().words());
             json.string("rule", task.author().rule());
             json.string("by", task.due().words());
             json.string("what", task.what());
-            count("calls", each.rides().size());
+            json.number("calls", each.rides().size());
             blocks(RideCover.of(each.rides(), impact.riders(), impact.courses()));
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     // Each change
 
     private void decisions() throws IOException {
-        json.list("decisions");
-        for (List<Turned> alike : together()) {
+        json.objects("decisions", together(), alike -> {
             Turned first = alike.get(0);
-            json.open();
             json.string("topic", first.topic().name());
             json.string("unit", Json.unit(first.topic()));
             json.string("change", first.change().words());
@@ -121,9 +106,7 @@ public final class JsonImpact {
             decision("to", first.is());
             rides(alike.stream().map(Turned::ride).toList());
             cause(first.cause());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     /** Those that go from one decision to one other for one cause, by topic. */
@@ -150,13 +133,9 @@ public final class JsonImpact {
     }
 
     private void rides(List<Ride> rides) throws IOException {
-        json.list("rides");
-        for (Ride ride : rides) {
-            json.open();
+        json.objects("rides", rides, ride -> {
             ride(ride);
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void ride(Ride ride) throws IOException {
@@ -165,25 +144,19 @@ public final class JsonImpact {
     }
 
     private void cause(ChangeCause cause) throws IOException {
-        claim("now_said", cause.now());
-        claim("no_longer_said", cause.gone());
+        json.object("now_said", cause.now(), this::claim);
+        json.object("no_longer_said", cause.gone(), this::claim);
         json.string("left_out", cause.left() == null || cause.back() ? null : cause.left().rule());
         json.string("no_longer_left_out", cause.left() == null || !cause.back() ? null : cause.left().rule());
         json.string("follows_from", cause.through() == null ? null : cause.through().topic().name());
     }
 
-    private void claim(String field, Claim claim) throws IOException {
-        if (claim == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void claim(Claim claim) throws IOException {
         json.string("rule", claim.author().rule());
         json.string("says", Phrases.says(claim));
         json.string("force", claim.author().force().word());
         json.string("because", claim.author().because());
         json.string("where", claim.author().where().toString());
-        json.close();
     }
 
     private void checklist() throws IOException {
@@ -192,34 +165,24 @@ public final class JsonImpact {
             String key = each.how() + "\n" + each.task().author().rule() + "\n" + text(each.was()) + "\n" + text(each.is());
             together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
         }
-        json.list("checklist");
-        for (List<Listed> alike : together.values()) {
+        json.objects("checklist", together.values(), alike -> {
             Listed first = alike.get(0);
-            json.open();
             json.string("change", first.how().words());
             json.string("rule", first.task().author().rule());
             json.string("where", first.task().author().where().toString());
-            task("from", first.was());
-            task("to", first.is());
+            json.object("from", first.was(), this::task);
+            json.object("to", first.is(), this::task);
             rides(alike.stream().map(Listed::ride).toList());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private static String text(Task task) {
         return task == null ? "" : task.due() + task.what() + "\n" + task.find();
     }
 
-    private void task(String field, Task task) throws IOException {
-        if (task == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void task(Task task) throws IOException {
         json.string("by", task.due().words());
         json.string("what", task.what());
         json.string("find", task.find());
-        json.close();
     }
 }

@@ -1,10 +1,8 @@
 package courseworthy.report.json;
 
 import courseworthy.demand.DayDemands;
-import courseworthy.ride.Range;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Gap;
 import courseworthy.worth.DayPlan.Hour;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.PlanB;
@@ -33,19 +31,15 @@ final class JsonPlan {
     void of(DayOutlook outlook) throws IOException {
         settings(outlook);
         plan(outlook.plan());
-        json.list("plan_b");
-        for (PlanB other : outlook.otherwise()) {
-            otherwise(other);
-        }
-        json.endList();
+        json.objects("plan_b", outlook.otherwise(), this::otherwise);
         JsonBikeAtHand.add(json, outlook.bikeAtHand());
     }
 
     private void settings(DayOutlook outlook) throws IOException {
         json.object("settings");
         PressureSettings pressures = outlook.pressures();
-        tyre("front_tyre", pressures == null ? null : pressures.front());
-        tyre("rear_tyre", pressures == null ? null : pressures.rear());
+        json.object("front_tyre", pressures == null ? null : pressures.front(), this::tyre);
+        json.object("rear_tyre", pressures == null ? null : pressures.rear(), this::tyre);
         if (pressures == null) {
             json.string("pumped_at", null);
         } else {
@@ -55,65 +49,47 @@ final class JsonPlan {
             json.close();
         }
         SuspensionSettings suspension = outlook.suspension();
-        sag("fork_sag", suspension == null ? null : suspension.front());
-        sag("rear_sag", suspension == null ? null : suspension.rear());
-        dial("fork_rebound", suspension == null ? null : suspension.rebound());
-        dial("fork_compression", suspension == null ? null : suspension.compression());
-        dial("shock_rebound", suspension == null ? null : suspension.shockRebound());
-        dial("shock_compression", suspension == null ? null : suspension.shockCompression());
+        json.object("fork_sag", suspension == null ? null : suspension.front(), this::sag);
+        json.object("rear_sag", suspension == null ? null : suspension.rear(), this::sag);
+        json.object("fork_rebound", suspension == null ? null : suspension.rebound(), this::dial);
+        json.object("fork_compression", suspension == null ? null : suspension.compression(), this::dial);
+        json.object("shock_rebound", suspension == null ? null : suspension.shockRebound(), this::dial);
+        json.object("shock_compression", suspension == null ? null : suspension.shockCompression(), this::dial);
         json.close();
     }
 
-    private void tyre(String field, TyreSetting tyre) throws IOException {
-        if (tyre == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void tyre(TyreSetting tyre) throws IOException {
         json.decimal("start_kpa", tyre.start() / KPA, 1);
         json.decimal("gauge_kpa", tyre.pump() / KPA, 1);
         json.number("gauge_psi", BigDecimal.valueOf(tyre.psi(tyre.pump())));
         json.yesNo("held_at_the_limit", tyre.capped());
         json.range("worth_trying_kpa", tyre.worth().times(1 / KPA), 1);
-        optional("if_wet_kpa", tyre.wet() == null ? null : Double.valueOf(tyre.wet() / KPA), 1);
+        json.decimal("if_wet_kpa", tyre.wet() == null ? null : Double.valueOf(tyre.wet() / KPA), 1);
         json.decimal("floor_kpa", tyre.floor() / KPA, 1);
-        optional("ceiling_kpa", tyre.ceiling() == null ? null : Double.valueOf(tyre.ceiling() / KPA), 1);
+        json.decimal("ceiling_kpa", tyre.ceiling() == null ? null : Double.valueOf(tyre.ceiling() / KPA), 1);
         json.decimal("most_on_the_way_kpa", tyre.most() / KPA, 1);
         json.range("wheel_load_kg", tyre.load(), 1);
         json.decimal("width_mm", tyre.tyre().width() * MM, 1);
-        range("marked_so_measures_mm", tyre.tyre().mounted() == null ? null : tyre.tyre().mounted().times(MM), 1);
+        json.range("marked_so_measures_mm", tyre.tyre().mounted() == null ? null : tyre.tyre().mounted().times(MM), 1);
         json.string("evidence", tyre.tyre().published() ? "published" : "practice");
-        json.close();
     }
 
     private void place(DayDemands.Place place) throws IOException {
-        optional("temperature_c", place.temperature(), 1);
-        optional("height_m", place.height(), 0);
+        json.decimal("temperature_c", place.temperature(), 1);
+        json.decimal("height_m", place.height(), 0);
     }
 
-    private void sag(String field, Sag sag) throws IOException {
-        if (sag == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void sag(Sag sag) throws IOException {
         json.decimal("share", sag.share(), 3);
         json.decimal("travel_mm", sag.travel() * MM, 0);
         json.decimal("sag_mm", sag.sunk() * MM, 1);
-        optional("at_the_shock_mm", sag.atTheShock() == null ? null : Double.valueOf(sag.atTheShock() * MM), 1);
-        json.close();
+        json.decimal("at_the_shock_mm", sag.atTheShock() == null ? null : Double.valueOf(sag.atTheShock() * MM), 1);
     }
 
-    private void dial(String field, Dial dial) throws IOException {
-        if (dial == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void dial(Dial dial) throws IOException {
         json.decimal("share_from_closed", dial.share(), 3);
-        optional("clicks_from_closed", dial.clicks() == null ? null : Double.valueOf(dial.clicks()), 0);
-        optional("clicks", dial.range() == null ? null : Double.valueOf(dial.range()), 0);
-        json.close();
+        json.decimal("clicks_from_closed", dial.clicks() == null ? null : Double.valueOf(dial.clicks()), 0);
+        json.decimal("clicks", dial.range() == null ? null : Double.valueOf(dial.range()), 0);
     }
 
     private void plan(DayPlan plan) throws IOException {
@@ -123,34 +99,22 @@ final class JsonPlan {
         }
         json.object("plan");
         json.string("start", plan.start() == null ? null : time(plan.start()));
-        json.list("splits");
-        for (Split split : plan.every().all()) {
-            split(split);
-        }
-        json.endList();
-        json.list("hours");
-        for (Hour hour : plan.hours()) {
-            hour(hour);
-        }
-        json.endList();
+        json.objects("splits", plan.every().all(), this::split);
+        json.objects("hours", plan.hours(), this::hour);
         json.range("work_kj", plan.energy().work().times(1 / KJ), 0);
         json.range("energy_kcal", plan.energy().used().times(1 / DayPlan.KCAL), 0);
         json.decimal("walked_s", plan.energy().walked(), 0);
         json.range("gross_efficiency", DayPlan.GROSS_EFFICIENCY, 2);
-        range("carbohydrate_g", plan.energy().rate() == null ? null : plan.energy().food(), 0);
-        range("carbohydrate_g_per_h", plan.energy().rate(), 0);
+        json.range("carbohydrate_g", plan.energy().rate() == null ? null : plan.energy().food(), 0);
+        json.range("carbohydrate_g_per_h", plan.energy().rate(), 0);
         json.range("drink_l", plan.fluids().drink(), 2);
         json.range("sweat_loss_kg", plan.fluids().loss(), 2);
         json.range("sweat_loss_share", plan.fluids().lossShare(), 4);
-        json.list("gaps");
-        for (Gap gap : plan.fluids().gaps()) {
-            json.open();
+        json.objects("gaps", plan.fluids().gaps(), gap -> {
             json.decimal("from_m", gap.from(), 0);
             json.decimal("to_m", gap.to(), 0);
             json.range("carry_l", gap.carry(), 2);
-            json.close();
-        }
-        json.endList();
+        });
         json.list("cut_offs_past_the_finish_m");
         for (double at : plan.beyond()) {
             json.number(Math.round(at));
@@ -164,38 +128,31 @@ final class JsonPlan {
     }
 
     private void split(Split split) throws IOException {
-        json.open();
         json.string("what", split.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         json.decimal("at_m", split.at(), 0);
         json.number("lap", BigDecimal.valueOf(split.lap()));
         json.range("after_s", split.after(), 0);
-        optional("climb_m", split.climb() == null ? null : Double.valueOf(split.climb().top() - split.climb().foot()), 0);
-        optional("rise_m", split.climb() == null ? null : Double.valueOf(split.climb().rise()), 0);
-        optional("latest_s", split.latest(), 0);
+        json.decimal("climb_m", split.climb() == null ? null : Double.valueOf(split.climb().top() - split.climb().foot()), 0);
+        json.decimal("rise_m", split.climb() == null ? null : Double.valueOf(split.climb().rise()), 0);
+        json.decimal("latest_s", split.latest(), 0);
         json.string("stands", split.stands() == null ? null : split.stands().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        json.close();
     }
 
     private void hour(Hour hour) throws IOException {
-        json.open();
         json.decimal("from_s", hour.from(), 0);
         json.decimal("to_s", hour.to(), 0);
         json.range("work_kj", hour.work().times(1 / KJ), 0);
         json.range("energy_kcal", hour.energy().times(1 / DayPlan.KCAL), 0);
         json.range("carbohydrate_g", hour.carbohydrate(), 0);
         json.range("drink_l", hour.drink(), 2);
-        range("sweat_l", hour.sweat(), 2);
-        optional("temperature_c", hour.temperature(), 1);
-        json.close();
+        json.range("sweat_l", hour.sweat(), 2);
+        json.decimal("temperature_c", hour.temperature(), 1);
     }
 
     private void otherwise(PlanB other) throws IOException {
-        json.open();
         json.string("turns", other.turns());
         json.range("time_s", other.time(), 0);
-        json.list("lines");
-        for (PlanB.Line line : other.lines()) {
-            json.open();
+        json.objects("lines", other.lines(), line -> {
             json.string("topic", line.topic());
             json.string("instead_of", line.first());
             json.string("then", line.second());
@@ -203,46 +160,23 @@ final class JsonPlan {
             json.decimal("takes_s", line.takes(), 0);
             json.yesNo("estimate", !line.written());
             json.decimal("latest_s", line.latest(), 0);
-            json.close();
-        }
-        json.endList();
+        });
         if (!other.lacking().isEmpty()) {
             lacking(other);
         }
-        json.close();
     }
 
     private void lacking(PlanB other) throws IOException {
-        json.list("lacking");
-        for (PlanB.Lacking each : other.lacking()) {
-            json.open();
+        json.objects("lacking", other.lacking(), each -> {
             json.string("topic", each.topic());
             json.string("wanted", each.wanted());
             json.string("has", each.has());
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     /** A time of day, {@code 08:05}; past midnight hours go on. */
     private static String time(double seconds) {
         long minutes = Math.round(seconds / 60);
         return (minutes / 60 < 10 ? "0" : "") + minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60;
-    }
-
-    private void optional(String field, Double value, int decimals) throws IOException {
-        if (value == null) {
-            json.string(field, null);
-        } else {
-            json.decimal(field, value, decimals);
-        }
-    }
-
-    private void range(String field, Range range, int decimals) throws IOException {
-        if (range == null) {
-            json.string(field, null);
-        } else {
-            json.range(field, range, decimals);
-        }
     }
 }

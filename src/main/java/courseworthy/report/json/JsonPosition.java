@@ -11,7 +11,6 @@ import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Writes bar and saddle positions as JSON: lengths in mm to a tenth, angles in degrees. */
 public final class JsonPosition {
@@ -30,13 +29,9 @@ public final class JsonPosition {
     private static String positions(String workshop, List<Position> positions) {
         return Json.written(json -> {
             json.string("workshop", workshop);
-            json.list("bikes");
-            for (Position position : positions) {
-                json.open();
+            json.objects("bikes", positions, position -> {
                 new JsonPosition(json).position(position);
-                json.close();
-            }
-            json.endList();
+            });
             rests(json);
         });
     }
@@ -63,9 +58,9 @@ public final class JsonPosition {
         position(carried.now());
         json.close();
         choices("stems", carried.choices());
-        one("closer_if_known", carried.unknown());
+        json.object("closer_if_known", carried.unknown(), this::one);
         choices("refused", carried.refused());
-        one("not_in_workshop", carried.wished());
+        json.object("not_in_workshop", carried.wished(), this::one);
         saddle(carried.saddle());
         json.strings("to_measure", carried.toMeasure());
         json.strings("to_mind", carried.toMind());
@@ -73,7 +68,7 @@ public final class JsonPosition {
 
     private void position(Position position) throws IOException {
         json.string("bike", position.bike().name());
-        degrees("head_angle_deg", position.headAngle());
+        json.decimal("head_angle_deg", position.headAngle(), 1);
         Point hands = position.hands();
         millimetres("hands_forward_mm", hands == null ? null : Double.valueOf(hands.forward()));
         millimetres("hands_up_mm", hands == null ? null : Double.valueOf(hands.up()));
@@ -90,23 +85,13 @@ public final class JsonPosition {
     }
 
     private void choices(String field, List<Choice> choices) throws IOException {
-        json.list(field);
-        for (Choice choice : choices) {
-            json.open();
+        json.objects(field, choices, choice -> {
             choice(choice);
-            json.close();
-        }
-        json.endList();
+        });
     }
 
-    private void one(String field, Choice choice) throws IOException {
-        if (choice == null) {
-            json.string(field, null);
-            return;
-        }
-        json.object(field);
+    private void one(Choice choice) throws IOException {
         choice(choice);
-        json.close();
     }
 
     private void choice(Choice choice) throws IOException {
@@ -114,16 +99,12 @@ public final class JsonPosition {
         json.yesNo("other_way_up", choice.turned());
         json.yesNo("as_now", choice.asNow());
         millimetres("stem_length_mm", choice.length());
-        degrees("stem_angle_deg", choice.angle());
+        json.decimal("stem_angle_deg", choice.angle(), 1);
         millimetres("spacers_under_mm", choice.under());
-        json.list("spacers");
-        for (Map.Entry<Part, Double> each : choice.spacers().entrySet()) {
-            json.open();
+        json.objects("spacers", choice.spacers().entrySet(), each -> {
             json.string("part", each.getKey().name());
             millimetres("height_mm", each.getValue());
-            json.close();
-        }
-        json.endList();
+        });
         millimetres("steerer_above_mm", choice.above());
         millimetres("hands_too_far_forward_mm", choice.forward());
         millimetres("hands_too_high_mm", choice.up());
@@ -149,18 +130,6 @@ public final class JsonPosition {
     }
 
     private void millimetres(String field, Double metres) throws IOException {
-        decimal(field, metres == null ? null : Double.valueOf(metres * 1000));
-    }
-
-    private void degrees(String field, Double degrees) throws IOException {
-        decimal(field, degrees);
-    }
-
-    private void decimal(String field, Double value) throws IOException {
-        if (value == null) {
-            json.string(field, null);
-        } else {
-            json.decimal(field, value, 1);
-        }
+        json.decimal(field, metres == null ? null : Double.valueOf(metres * 1000), 1);
     }
 }

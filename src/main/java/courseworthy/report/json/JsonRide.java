@@ -6,7 +6,6 @@ import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Endurance;
 import courseworthy.ride.PowerBalance;
-import courseworthy.ride.Range;
 import courseworthy.ride.RideAssumptions;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.SpeedLimits;
@@ -37,9 +36,9 @@ public final class JsonRide {
         stops(estimated);
         json.decimal("walked_s", estimate.walked(), 0);
         json.decimal("power_uphill_w", estimate.uphill(), 1);
-        power("power_on_climbs_w", estimate.powerOn(RideEstimate.CLIMBING, 1));
-        power("power_on_the_level_w", estimate.powerOn(-RideEstimate.LEVEL, RideEstimate.LEVEL));
-        power("power_on_descents_w", estimate.powerOn(-1, -RideEstimate.CLIMBING));
+        json.range("power_on_climbs_w", estimate.powerOn(RideEstimate.CLIMBING, 1), 1);
+        json.range("power_on_the_level_w", estimate.powerOn(-RideEstimate.LEVEL, RideEstimate.LEVEL), 1);
+        json.range("power_on_descents_w", estimate.powerOn(-1, -RideEstimate.CLIMBING), 1);
         json.decimal("power_pedalled_w", estimate.power(), 1);
         json.decimal("power_mean_w", estimate.meanPower(), 1);
         json.decimal("power_fourth_power_mean_w", estimate.load(), 1);
@@ -50,24 +49,11 @@ public final class JsonRide {
 
     private void stops(EstimatedRide estimated) throws IOException {
         RideEstimate estimate = estimated.estimate();
-        json.list("stops");
-        for (DayDemands.Stop stop : estimated.day().stops()) {
-            json.open();
+        json.objects("stops", estimated.day().stops(), stop -> {
             json.decimal("at_m", stop.at(), 0);
             json.range("stop_s", estimate.stopped(1, 0), 1);
-            json.close();
-        }
-        json.endList();
+        });
         json.range("stops_elsewhere_s", estimate.stopped(0, estimate.riding().mid()), 1);
-    }
-
-    /** Null where there is next to none of such ground. */
-    private void power(String field, Range watts) throws IOException {
-        if (watts == null) {
-            json.string(field, null);
-        } else {
-            json.range(field, watts, 1);
-        }
     }
 
     private void inputs(EstimatedRide estimated) throws IOException {

@@ -15,9 +15,7 @@ final class JsonSheets {
     }
 
     static void write(String field, List<SheetInForce> sheets, Json json) throws IOException {
-        json.list(field);
-        for (SheetInForce sheet : sheets) {
-            json.open();
+        json.objects(field, sheets, sheet -> {
             json.string("name", sheet.name());
             json.string("author", known(sheet.author()));
             json.string("version", known(sheet.version()));
@@ -25,19 +23,13 @@ final class JsonSheets {
             json.string("file", known(sheet.file()));
             json.string("sha256", known(sheet.sha256()));
             if (!sheet.leftOut().isEmpty()) {
-                json.list("leaves_out");
-                for (SheetInForce.LeftOut each : sheet.leftOut()) {
-                    json.open();
+                json.objects("leaves_out", sheet.leftOut(), each -> {
                     json.string("rule", each.rule());
                     json.string("because", each.because());
                     json.string("where", each.where());
-                    json.close();
-                }
-                json.endList();
+                });
             }
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private static String known(String text) {

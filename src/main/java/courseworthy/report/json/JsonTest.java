@@ -17,16 +17,12 @@ public final class JsonTest {
             JsonSheets.write(SheetInForce.of(tried.sheets()), json);
             json.number("rows", BigDecimal.valueOf(tried.rows()));
             json.number("cases", BigDecimal.valueOf(tried.cases()));
-            json.list("failed");
-            for (CaseResults.Failed failed : tried.failed()) {
-                json.open();
+            json.objects("failed", tried.failed(), failed -> {
                 json.string("where", failed.where().toString());
                 json.string("rule", failed.rule());
                 json.string("case", failed.sentence());
                 json.strings("differences", failed.differences().stream().map(String::strip).toList());
-                json.close();
-            }
-            json.endList();
+            });
             if (tried.missing() != null) {
                 missing(json, tried);
             }
@@ -34,15 +30,11 @@ public final class JsonTest {
     }
 
     private static void missing(Json json, CaseResults tried) throws java.io.IOException {
-        json.list("untouched");
-        for (CaseResults.Missing missing : tried.missing()) {
-            json.open();
+        json.objects("untouched", tried.missing(), missing -> {
             json.string("where", missing.where().toString());
             json.string("rule", missing.rule());
             json.string("what", missing.what());
             json.string("add", missing.lacking());
-            json.close();
-        }
-        json.endList();
+        });
     }
 }

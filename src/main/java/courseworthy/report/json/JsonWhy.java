@@ -53,37 +53,25 @@ public final class JsonWhy {
     }
 
     private void hearings(String field, List<RuleTrace> hearings) throws IOException {
-        json.list(field);
-        for (RuleTrace hearing : hearings) {
-            hearing(hearing);
-        }
-        json.endList();
+        json.objects(field, hearings, this::hearing);
     }
 
     private void hearing(RuleTrace hearing) throws IOException {
-        json.open();
         json.author(hearing.author());
         json.strings("says", hearing.says());
         json.yesNo("spoke", hearing.spoke());
         json.string("holds", hearing.truth().name().toLowerCase(Locale.ROOT));
         json.string("wanting", hearing.wanting());
-        json.list("tests");
-        for (ConditionTrace test : hearing.tests()) {
-            test(test);
-        }
-        json.endList();
-        json.close();
+        json.objects("tests", hearing.tests(), this::test);
     }
 
     private void test(ConditionTrace test) throws IOException {
-        json.open();
         json.number("depth", BigDecimal.valueOf(test.depth()));
         json.string("what", test.what());
         json.string("value", test.value());
         json.string("asked", test.asked());
         json.string("holds", test.truth().name().toLowerCase(Locale.ROOT));
         json.string("off", test.off());
-        json.close();
     }
 
     private void instead(Instead instead, Decision decision) throws IOException {
@@ -107,12 +95,8 @@ public final class JsonWhy {
     }
 
     private void claims(String field, List<Claim> claims) throws IOException {
-        json.list(field);
-        for (Claim claim : claims) {
-            json.open();
+        json.objects(field, claims, claim -> {
             parts.claim(claim);
-            json.close();
-        }
-        json.endList();
+        });
     }
 }

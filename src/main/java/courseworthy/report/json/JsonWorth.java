@@ -37,11 +37,7 @@ final class JsonWorth {
         json.object("worth");
         json.string("text", WorthReport.terse(decision.topic(), brief));
         json.yesNo("front_and_rear", worth.both());
-        json.list("alternatives");
-        for (Alternative each : worth.alternatives()) {
-            alternative(each);
-        }
-        json.endList();
+        json.objects("alternatives", worth.alternatives(), this::alternative);
         if (worth.extensions() != null) {
             extensions(worth.extensions());
         }
@@ -55,20 +51,16 @@ final class JsonWorth {
     }
 
     private void alternative(Alternative alternative) throws IOException {
-        json.open();
         json.string("value", alternative.value());
         json.range("saved_s", alternative.saved(), 1);
         json.range("mass_kg", alternative.effect().mass(), 3);
         json.range("drag_share", alternative.effect().drag(), 4);
         json.range("rolling_share", alternative.effect().rolling(), 4);
         breakEvens(alternative.breakEvens());
-        json.close();
     }
 
     void breakEvens(Iterable<BreakEven> breakEvens) throws IOException {
-        json.list("break_even");
-        for (BreakEven even : breakEvens) {
-            json.open();
+        json.objects("break_even", breakEvens, even -> {
             json.string("faster", even.faster());
             json.string("safer", even.safer());
             json.range("returns_s", even.returns(), 1);
@@ -87,9 +79,7 @@ final class JsonWorth {
                 json.decimal("races_a_year", even.races(), 0);
                 json.range("season_returns_s", even.season(), 0);
             }
-            json.close();
-        }
-        json.endList();
+        });
     }
 
     private void extensions(Extensions extensions) throws IOException {

@@ -3,7 +3,6 @@ package courseworthy.report.json;
 import courseworthy.build.Build;
 import courseworthy.build.WorthwhileChanges.Change;
 import courseworthy.build.WorthwhileChanges.Stay;
-import courseworthy.ride.Range;
 import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -54,8 +53,8 @@ final class JsonWorthwhile {
 
     private void figures(Change change) throws IOException {
         json.number("mass_change_kg", change.grams() == null ? null : BigDecimal.valueOf(change.grams(), 3));
-        range("returns_s", change.returns());
-        json.number("work_s", BigDecimal.valueOf(Math.round(change.minutes() * 60)));
+        json.range("returns_s", change.returns(), 1);
+        json.number("work_s", Math.round(change.minutes() * 60));
     }
 
     private void stay(Stay stay) throws IOException {
@@ -63,17 +62,9 @@ final class JsonWorthwhile {
         json.string("what", stay.part().name());
         json.string("place", stay.place());
         json.number("hours_used_s", stay.hours() == null ? null : BigDecimal.valueOf(Math.round(stay.hours())));
-        range("returns_s", stay.returns());
+        json.range("returns_s", stay.returns(), 1);
         json.strings("because", stay.because());
         json.close();
-    }
-
-    private void range(String name, Range range) throws IOException {
-        if (range == null) {
-            json.string(name, null);
-        } else {
-            json.range(name, range, 1);
-        }
     }
 
     private static List<String> names(List<Part> parts) {
