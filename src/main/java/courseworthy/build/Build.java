@@ -50,12 +50,6 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         lacking = List.copyOf(lacking);
     }
 
-    /** The same with what is told of the chosen parts. */
-    Build with(List<Finding> found, BuildPressures inflated, List<String> worn, PositionTransfer carried, WorthwhileChanges weighed) {
-        return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, found, inTheWay, inflated.lines(),
-                inflated.set(), worn, lacking, carried, weighed, loss, after);
-    }
-
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, double before) {
         return new Build(workshop, bike, parts, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
@@ -184,5 +178,128 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
             out.addAll(swap.work().needs());
         }
         return List.copyOf(out);
+    }
+
+    public static Builder builder(String workshop, Part bike) {
+        return new Builder(workshop, bike);
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private final String workshop;
+        private final Part bike;
+        private List<Fitted> parts = List.of();
+        private double mass;
+        private double massNow;
+        private List<Part> unweighed = List.of();
+        private List<Swap> swaps = List.of();
+        private List<Swap> back = List.of();
+        private List<NotMet> notMet = List.of();
+        private List<Finding> toMind = List.of();
+        private List<Finding> inTheWay = List.of();
+        private List<String> pressures = List.of();
+        private Map<String, String> set = Map.of();
+        private List<String> wear = List.of();
+        private List<String> lacking = List.of();
+        private PositionTransfer position;
+        private WorthwhileChanges worthwhile;
+        private long loss;
+        private MountingState after;
+
+        private Builder(String workshop, Part bike) {
+            this.workshop = workshop;
+            this.bike = bike;
+        }
+
+        public Builder parts(List<Fitted> value) {
+            parts = value;
+            return this;
+        }
+
+        public Builder mass(double value) {
+            mass = value;
+            return this;
+        }
+
+        public Builder massNow(double value) {
+            massNow = value;
+            return this;
+        }
+
+        public Builder unweighed(List<Part> value) {
+            unweighed = value;
+            return this;
+        }
+
+        public Builder swaps(List<Swap> value) {
+            swaps = value;
+            return this;
+        }
+
+        public Builder back(List<Swap> value) {
+            back = value;
+            return this;
+        }
+
+        public Builder notMet(List<NotMet> value) {
+            notMet = value;
+            return this;
+        }
+
+        public Builder toMind(List<Finding> value) {
+            toMind = value;
+            return this;
+        }
+
+        public Builder inTheWay(List<Finding> value) {
+            inTheWay = value;
+            return this;
+        }
+
+        public Builder pressures(List<String> value) {
+            pressures = value;
+            return this;
+        }
+
+        public Builder set(Map<String, String> value) {
+            set = value;
+            return this;
+        }
+
+        public Builder wear(List<String> value) {
+            wear = value;
+            return this;
+        }
+
+        public Builder lacking(List<String> value) {
+            lacking = value;
+            return this;
+        }
+
+        public Builder position(PositionTransfer value) {
+            position = value;
+            return this;
+        }
+
+        public Builder worthwhile(WorthwhileChanges value) {
+            worthwhile = value;
+            return this;
+        }
+
+        public Builder loss(long value) {
+            loss = value;
+            return this;
+        }
+
+        public Builder after(MountingState value) {
+            after = value;
+            return this;
+        }
+
+        public Build build() {
+            return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, toMind, inTheWay, pressures, set, wear,
+                    lacking, position, worthwhile, loss, after);
+        }
     }
 }

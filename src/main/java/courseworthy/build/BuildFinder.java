@@ -138,8 +138,7 @@ public final class BuildFinder {
                 }
             }
         }
-        return new Build(workshop.name(), null, List.of(), 0, 0, List.of(), List.of(), List.of(), List.of(), List.of(), inTheWay, List.of(), Map.of(), List.of(), gone(),
-                null, null, Long.MAX_VALUE, null);
+        return Build.builder(workshop.name(), null).inTheWay(inTheWay).lacking(gone()).loss(Long.MAX_VALUE).build();
     }
 
     /** What the bikes cannot be ridden without and the workshop has no more of. */
@@ -173,18 +172,22 @@ public final class BuildFinder {
             fitted.add(new Fitted(MountingPlace.LIGHTS, light));
             mass += known(light, unweighed);
         }
-        if (rules == null) {
-            return new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, List.of(), List.of(), notMet(bike, parts, lights), List.of(),
-                    List.of(), List.of(), Map.of(), List.of(), List.of(), null, null, loss, null);
-        }
+        Build.Builder out = Build.builder(workshop.name(), bike).parts(fitted).mass(mass).massNow(massNow(bike)).unweighed(unweighed)
+                .notMet(notMet(bike, parts, lights)).loss(loss);
+        return rules == null ? out.build() : worked(out, bike, parts, lights, rules);
+    }
+
+    /** The build with its work, its fit and its worth. */
+    private Build worked(Build.Builder out, Part bike, Map<MountingPlace, Part> parts, LightSelection lights, FitRules rules) {
         MountingState before = MountingState.of(workshop);
         MountingState after = before.with(bike, parts);
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
-        Build plain = new Build(workshop.name(), bike, fitted, mass, massNow(bike), unweighed, swaps, back(bike, before, after),
-                notMet(bike, parts, lights), List.of(), List.of(), List.of(), Map.of(), List.of(), lacking(bike, before, after), null, null, loss, after);
-        return plain.with(rules.on(bike, parts, load), BuildPressures.of(call, parts), wear(parts), position(bike, parts),
-                new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried()));
+        BuildPressures inflated = BuildPressures.of(call, parts);
+        return out.swaps(swaps).back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
+                .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
+                .position(position(bike, parts))
+                .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
     }
 
     private PositionTransfer position(Part bike, Map<MountingPlace, Part> parts) {

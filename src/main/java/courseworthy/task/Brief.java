@@ -1,6 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.build.Build;
+import courseworthy.call.Call;
 import courseworthy.call.CloseThreshold;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
@@ -82,5 +83,114 @@ public record Brief(CourseSummary course, String event, String rider, String rol
             }
         }
         throw new IllegalArgumentException("no decision on " + topic);
+    }
+
+    public static Builder builder(CourseSummary course, String role, Call call) {
+        return new Builder(course, role, call);
+    }
+
+    /** Names each part as it is given. */
+    public static final class Builder {
+
+        private final CourseSummary course;
+        private String event = "";
+        private String rider = "";
+        private final String role;
+        private LocalDate date;
+        private final Demands demands;
+        private final List<Decision> decisions;
+        private List<LeadingReason> reasons = List.of();
+        private List<LeaveAlone> leaveAlone = List.of();
+        private List<UndeterminedRule> couldNotTell = List.of();
+        private List<MissingInputs> wanted = List.of();
+        private List<CloseThreshold> close = List.of();
+        private List<Caution> cautions = List.of();
+        private Checklist checklist;
+        private DayOutlook outlook = DayOutlook.NONE;
+        private WorthCalculator worths;
+        private Build build;
+        private List<SheetInForce> sheets = List.of();
+
+        private Builder(CourseSummary course, String role, Call call) {
+            this.course = course;
+            this.role = role;
+            this.demands = call.demands();
+            this.decisions = call.decisions();
+        }
+
+        public Builder event(String value) {
+            event = value;
+            return this;
+        }
+
+        public Builder rider(String value) {
+            rider = value;
+            return this;
+        }
+
+        public Builder date(LocalDate value) {
+            date = value;
+            return this;
+        }
+
+        public Builder reasons(List<LeadingReason> value) {
+            reasons = value;
+            return this;
+        }
+
+        public Builder leaveAlone(List<LeaveAlone> value) {
+            leaveAlone = value;
+            return this;
+        }
+
+        public Builder couldNotTell(List<UndeterminedRule> value) {
+            couldNotTell = value;
+            return this;
+        }
+
+        public Builder wanted(List<MissingInputs> value) {
+            wanted = value;
+            return this;
+        }
+
+        public Builder close(List<CloseThreshold> value) {
+            close = value;
+            return this;
+        }
+
+        public Builder cautions(List<Caution> value) {
+            cautions = value;
+            return this;
+        }
+
+        public Builder checklist(Checklist value) {
+            checklist = value;
+            return this;
+        }
+
+        public Builder outlook(DayOutlook value) {
+            outlook = value;
+            return this;
+        }
+
+        public Builder worths(WorthCalculator value) {
+            worths = value;
+            return this;
+        }
+
+        public Builder build(Build value) {
+            build = value;
+            return this;
+        }
+
+        public Builder sheets(List<SheetInForce> value) {
+            sheets = value;
+            return this;
+        }
+
+        public Brief build() {
+            return new Brief(course, event, rider, role, date, demands, decisions, reasons, leaveAlone, couldNotTell, wanted, close,
+                    cautions, checklist, outlook, worths, build, sheets);
+        }
     }
 }

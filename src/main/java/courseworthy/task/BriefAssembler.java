@@ -50,17 +50,18 @@ public final class BriefAssembler {
     public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, Checklist checklist, DayOutlook outlook, WorthCalculator worths,
             Build build, List<Sheet> sheets) {
         List<UndeterminedRule> untold = untold(call, mounted);
-        return new Brief(CourseSummary.of(course), event.name(), rider.name(), checklist.role(), checklist.date(), call.demands(),
-                call.decisions(), LeadingReason.of(call.decisions()), leaveAlone(mounted, checklist.role()), untold,
-                MissingInputs.of(untold), close, Cautions.of(mounted, event), checklist, outlook, worths, build, SheetInForce.of(sheets));
+        return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).date(checklist.date())
+                .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
+                .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
+                .worths(worths).build(build).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
     public static Brief of(String situation, String file, Call call, List<Sheet> sheets) {
         CourseSummary none = new CourseSummary(situation, "", file, 0, null, CourseSummary.Ground.NONE, null, List.of(), List.of(), List.of());
         MeasureValue role = call.demands().get(Measure.ROLE);
-        return new Brief(none, "", "", role != null && role.mid() == 1 ? "race" : "training", call.demands().occasion().date(), call.demands(),
-                call.decisions(), List.of(), List.of(), call.couldNotTell(), List.of(), List.of(), List.of(), null, DayOutlook.NONE, null, null, SheetInForce.of(sheets));
+        return Brief.builder(none, role != null && role.mid() == 1 ? "race" : "training", call).date(call.demands().occasion().date())
+                .couldNotTell(call.couldNotTell()).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Rules that could not tell, of the parts of the build neither. */

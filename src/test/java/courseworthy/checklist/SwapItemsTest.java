@@ -116,8 +116,7 @@ class SwapItemsTest {
     void valuesOfTheBuildStandOnTheList() {
         ExampleBrief example = new ExampleBrief();
         example.task("house/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
-        Build build = new Build("", BIKE, List.of(), 8, 8, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                Map.of("front tyre pressure", "1.8 bar"), List.of(), List.of(), null, null, 0, null);
+        Build build = Build.builder("", BIKE).set(Map.of("front tyre pressure", "1.8 bar")).build();
         assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN, build).sections().get(0).items()).extracting(Item::find).containsExactly("Front 1.8 bar");
     }
 
@@ -127,8 +126,7 @@ class SwapItemsTest {
     }
 
     private static Build build(List<Swap> swaps, List<Swap> back, List<String> wear, PositionTransfer position) {
-        return new Build("", BIKE, List.of(), 8, 8, List.of(), swaps, back, List.of(), List.of(), List.of(), List.of(), Map.of(), wear, List.of(), position,
-                null, 0, null);
+        return Build.builder("", BIKE).swaps(swaps).back(back).wear(wear).position(position).build();
     }
 
     private static Swap swap(MountingPlace place, String on, String off, double minutes, String... after) {
