@@ -18,11 +18,6 @@ final class SayingComparison {
     private SayingComparison() {
     }
 
-    /** Whether two rows say just the same, in any order, with the same force. */
-    static boolean same(Row a, Row b) {
-        return a.author().force() == b.author().force() && sameSayings(a, b);
-    }
-
     static boolean sameSayings(Row a, Row b) {
         return saysAll(a, b) && saysAll(b, a) && sameTask(a, b);
     }

@@ -21,10 +21,6 @@ public record Flip(Measure measure, long from, long to, Way way, boolean inRange
         tyre = List.copyOf(tyre);
     }
 
-    public Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision) {
-        this(measure, from, to, way, inRange, decision, List.of());
-    }
-
     /** Directions. */
     public enum Way {
         UP("up"), DOWN("down"),

@@ -26,18 +26,6 @@ record GpxFile(String name, List<Segment> segments, boolean route, int wayPoints
         }
     }
 
-    /** Whether some segment holds two different places. */
-    boolean hasLine() {
-        for (Segment segment : segments) {
-            for (int i = 1; i < segment.size(); i++) {
-                if (segment.lat[i] != segment.lat[0] || segment.lon[i] != segment.lon[0]) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
     int points() {
         int sum = 0;
         for (Segment segment : segments) {

@@ -74,11 +74,6 @@ record FeasibleValues(long least, long most, Set<Long> out, NavigableSet<Long> m
         return new FeasibleValues(least, most, out, both);
     }
 
-    /** The same without regard to what exists. */
-    FeasibleValues inTheory() {
-        return new FeasibleValues(least, most, out, null);
-    }
-
     boolean contains(long value) {
         return value >= least && value <= most && !out.contains(value) && (members == null || members.contains(value));
     }

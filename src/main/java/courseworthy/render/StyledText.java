@@ -23,10 +23,6 @@ final class StyledText {
         return new StyledText(characters, Collections.nCopies(characters.length(), style));
     }
 
-    String text() {
-        return text;
-    }
-
     boolean isEmpty() {
         return text.isEmpty();
     }

@@ -16,11 +16,6 @@ public final class DayTemperature {
     private final double[] shape;
     private final double[] apart;
 
-    /** A day of which sunrise and sunset are not known. */
-    public DayTemperature(double start, double seconds, double low, double high) {
-        this(start, seconds, low, high, Double.NaN, Double.NaN);
-    }
-
     /**
      * A day.
      *

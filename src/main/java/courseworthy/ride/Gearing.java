@@ -46,9 +46,4 @@ public record Gearing(List<Double> ratios, double circumference, double lowest, 
     public double fastest() {
         return hardest() * highest / 60;
     }
-
-    /** Turns of the crank a minute at a speed in a gear. */
-    public double cadence(double speed, double ratio) {
-        return speed * 60 / (ratio * circumference);
-    }
 }

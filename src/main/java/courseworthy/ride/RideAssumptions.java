@@ -106,10 +106,5 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Effort 
      * @param set   sunset, s after midnight; NaN where not known
      */
     public record Hours(double start, double low, double high, double rise, double set) {
-
-        /** Where the sun's times are not known. */
-        public Hours(double start, double low, double high) {
-            this(start, low, high, Double.NaN, Double.NaN);
-        }
     }
 }

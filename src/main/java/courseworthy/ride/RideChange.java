@@ -11,38 +11,37 @@ import java.util.List;
  * @param dragFactor factor on the drag area, before what is added
  * @param dragOn     share of each step of a lap on which the drag changes, 0 to 1; empty for all of it
  * @param rolling    factor on the rolling resistance coefficient: one for all stretches, or one for each
- * @param cap        factor on how fast the ground lets the rider go
  * @param gearing    the gears there are; null where they do not limit the ride
  */
-public record RideChange(double mass, double dragArea, double dragFactor, double[] dragOn, List<Double> rolling, double cap, Gearing gearing) {
+public record RideChange(double mass, double dragArea, double dragFactor, double[] dragOn, List<Double> rolling, Gearing gearing) {
 
     private static final double[] ALL_OF_IT = {};
 
     /** No change: all gears, nothing added. */
-    public static final RideChange NONE = new RideChange(0, 0, 1, ALL_OF_IT, List.of(1.0), 1, null);
+    public static final RideChange NONE = new RideChange(0, 0, 1, ALL_OF_IT, List.of(1.0), null);
 
     public RideChange {
         rolling = List.copyOf(rolling);
-        if (rolling.isEmpty() || !(dragFactor > 0 && cap > 0)) {
-            throw new IllegalArgumentException(rolling + " " + dragFactor + " " + cap);
+        if (rolling.isEmpty() || !(dragFactor > 0)) {
+            throw new IllegalArgumentException(rolling + " " + dragFactor);
         }
     }
 
     public RideChange withMass(double kilograms) {
-        return new RideChange(kilograms, dragArea, dragFactor, dragOn, rolling, cap, gearing);
+        return new RideChange(kilograms, dragArea, dragFactor, dragOn, rolling, gearing);
     }
 
     public RideChange withDragArea(double squareMetres) {
-        return new RideChange(mass, squareMetres, dragFactor, dragOn, rolling, cap, gearing);
+        return new RideChange(mass, squareMetres, dragFactor, dragOn, rolling, gearing);
     }
 
     public RideChange withDragFactor(double factor) {
-        return new RideChange(mass, dragArea, factor, dragOn, rolling, cap, gearing);
+        return new RideChange(mass, dragArea, factor, dragOn, rolling, gearing);
     }
 
     /** The drag changes on these shares of the steps of {@link RideEstimate#way()} alone. */
     public RideChange withDragOn(double[] shares) {
-        return new RideChange(mass, dragArea, dragFactor, shares.clone(), rolling, cap, gearing);
+        return new RideChange(mass, dragArea, dragFactor, shares.clone(), rolling, gearing);
     }
 
     public RideChange withRolling(double factor) {
@@ -51,15 +50,11 @@ public record RideChange(double mass, double dragArea, double dragFactor, double
 
     /** A factor for each stretch of the course. */
     public RideChange withRolling(List<Double> factors) {
-        return new RideChange(mass, dragArea, dragFactor, dragOn, factors, cap, gearing);
-    }
-
-    public RideChange withCap(double factor) {
-        return new RideChange(mass, dragArea, dragFactor, dragOn, rolling, factor, gearing);
+        return new RideChange(mass, dragArea, dragFactor, dragOn, factors, gearing);
     }
 
     public RideChange withGearing(Gearing gears) {
-        return new RideChange(mass, dragArea, dragFactor, dragOn, rolling, cap, gears);
+        return new RideChange(mass, dragArea, dragFactor, dragOn, rolling, gears);
     }
 
     /** Factor on the rolling resistance coefficient of a stretch. */
@@ -75,12 +70,12 @@ public record RideChange(double mass, double dragArea, double dragFactor, double
     @Override
     public boolean equals(Object other) {
         return other instanceof RideChange c && mass == c.mass && dragArea == c.dragArea && dragFactor == c.dragFactor
-                && Arrays.equals(dragOn, c.dragOn) && rolling.equals(c.rolling) && cap == c.cap
+                && Arrays.equals(dragOn, c.dragOn) && rolling.equals(c.rolling)
                 && (gearing == null ? c.gearing == null : gearing.equals(c.gearing));
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(dragOn) + 31 * rolling.hashCode() + Double.hashCode(mass + 7 * dragArea + 11 * dragFactor + 13 * cap);
+        return Arrays.hashCode(dragOn) + 31 * rolling.hashCode() + Double.hashCode(mass + 7 * dragArea + 11 * dragFactor);
     }
 }

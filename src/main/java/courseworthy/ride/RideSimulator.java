@@ -214,10 +214,9 @@ final class RideSimulator {
 
     private void byGround() {
         rollingForce = new double[in.rolling.length];
-        caps = new double[in.rolling.length];
-        for (int i = 0; i < caps.length; i++) {
+        caps = in.cap;
+        for (int i = 0; i < rollingForce.length; i++) {
             rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i));
-            caps[i] = in.cap[i] * in.change.cap();
         }
     }
 

@@ -15,10 +15,6 @@ final class AlternativeForecasts {
     private AlternativeForecasts() {
     }
 
-    static List<PlanB> of(RuleSet rules, RideInput ride, Call call) {
-        return of(rules, ride, call, null);
-    }
-
     /** @param refit what a workshop mounts for another day; null where there is no build */
     static List<PlanB> of(RuleSet rules, RideInput ride, Call call, RefitAfterTurn refit) {
         Forecast forecast = ride.event().forecast();

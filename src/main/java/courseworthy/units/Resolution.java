@@ -20,11 +20,6 @@ public record Resolution(Unit unit, BigDecimal step, int decimals) {
         return new Resolution(unit, exact, Math.max(0, exact.stripTrailingZeros().scale()));
     }
 
-    /** A resolution whose values are shown with more or fewer decimals than its step has. */
-    public Resolution shownWith(int places) {
-        return new Resolution(unit, step, places);
-    }
-
     @Override
     public boolean equals(Object other) {
         return this == other || other instanceof Resolution that && unit == that.unit && step.equals(that.step)

@@ -2,7 +2,6 @@ package courseworthy.workshop;
 
 import courseworthy.units.Dimension;
 import courseworthy.units.UseCategory;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -257,13 +256,5 @@ public enum PartDetail {
     /** The detail written so, or null. */
     public static PartDetail find(String written) {
         return BY_NAME.get(written);
-    }
-
-    static List<String> names(List<PartDetail> details) {
-        List<String> out = new ArrayList<>();
-        for (PartDetail detail : details) {
-            out.add(detail.written);
-        }
-        return out;
     }
 }

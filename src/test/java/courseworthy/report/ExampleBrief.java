@@ -119,7 +119,7 @@ public final class ExampleBrief {
     public static List<Flip> flips() {
         Decision more = new Decision(Topics.FOOD, Status.SETTLED, 60L, "", Standing.SETTLED, List.of(), List.of(), "");
         Decision none = new Decision(Topics.FOOD, Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
-        return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none));
+        return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more, List.of()), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none, List.of()));
     }
 
     /** An example with something of everything. */
