@@ -83,7 +83,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
      * @param work    what it takes
      * @param why     what it serves, in phrases: decisions with their value, what else goes on, grams
      */
-    public record Swap(Part bike, MountingPlace place, Part off, Part on, List<Part> with, Part over, Part from, Long grams, Work work,
+    public record Swap(Part bike, MountingPlace place, Part off, Part on, List<Part> with, Part over, Part from, Long grams, SwapWork work,
             List<String> why) {
         public Swap {
             with = List.copyOf(with);
@@ -135,8 +135,8 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
      * @param needs    what is used up
      * @param mechanic whether it is work for a qualified mechanic
      */
-    public record Work(double minutes, List<String> after, List<String> needs, boolean mechanic) {
-        public Work {
+    public record SwapWork(double minutes, List<String> after, List<String> needs, boolean mechanic) {
+        public SwapWork {
             after = List.copyOf(after);
             needs = List.copyOf(needs);
         }

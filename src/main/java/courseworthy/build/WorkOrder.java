@@ -129,7 +129,7 @@ final class WorkOrder {
             return;
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
-                new Build.Work(work.minutes(place.kind()), afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants),
+                new Build.SwapWork(work.minutes(place.kind()), afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants),
                         AfterSwapChecks.mechanic(place)), List.of()));
     }
 

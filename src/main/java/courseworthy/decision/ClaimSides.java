@@ -19,7 +19,7 @@ final class ClaimSides {
 
     private final Topic topic;
     private final long value;
-    private final Bounds bounds;
+    private final BoundSettler bounds;
     private final Ballot ballot;
     private final Agreement agreement;
     private final List<Claim> nearby;
@@ -27,14 +27,14 @@ final class ClaimSides {
     private final List<Claim> taken = new ArrayList<>();
     private final List<Lost> lost = new ArrayList<>();
 
-    ClaimSides(Topic topic, long value, Bounds bounds, Ballot ballot) {
+    ClaimSides(Topic topic, long value, BoundSettler bounds, Ballot ballot) {
         this.topic = topic;
         this.value = value;
         this.bounds = bounds;
         this.ballot = ballot;
         this.agreement = new Agreement(topic, value);
         this.nearby = nearby();
-        this.idsNearby = Bounds.ids(nearby);
+        this.idsNearby = BoundSettler.ids(nearby);
         taken.addAll(bounds.taken());
         for (Lost each : bounds.lost()) {
             bound(each);
@@ -118,8 +118,8 @@ final class ClaimSides {
         FeasibleValues wanted = FeasibleValues.of(topic).only(wish);
         List<Claim> claimed = new ArrayList<>(bounds.taken());
         claimed.removeIf(claim -> claim.verb() == Verb.ONE_OF);
-        List<String> out = Bounds.blockers(wanted, claimed);
-        return out.isEmpty() && !offered(wish) ? Bounds.blockers(wanted, bounds.taken()) : out;
+        List<String> out = BoundSettler.blockers(wanted, claimed);
+        return out.isEmpty() && !offered(wish) ? BoundSettler.blockers(wanted, bounds.taken()) : out;
     }
 
     /** Whether something exists that is left and lies nearer to a wish than the value. */
@@ -151,7 +151,7 @@ final class ClaimSides {
         }
         List<Claim> out = new ArrayList<>(nearby);
         out.addAll(more);
-        return Bounds.ids(out);
+        return BoundSettler.ids(out);
     }
 
     /** Adds those of some claims that are for a value, or those that are not. */
@@ -168,7 +168,7 @@ final class ClaimSides {
             taken.add(claim);
             return;
         }
-        List<String> blockers = Bounds.blockers(FeasibleValues.of(topic).without(value), bounds.taken());
+        List<String> blockers = BoundSettler.blockers(FeasibleValues.of(topic).without(value), bounds.taken());
         if (blockers.isEmpty()) {
             lost.add(new Lost(claim, idsNearby, How.OUTVOTED));
         } else {

@@ -42,7 +42,7 @@ public final class Settler {
     private final Topic topic;
     private final List<Claim> bounding = new ArrayList<>();
     private final List<Claim> limits = new ArrayList<>();
-    private final Bounds bounds;
+    private final BoundSettler bounds;
     private final Ballot ballot;
 
     private Settler(Topic topic, List<Claim> claims) {
@@ -58,7 +58,7 @@ public final class Settler {
                 limits.add(claim);
             }
         }
-        this.bounds = new Bounds(topic, FeasibleValues.of(topic), bounding);
+        this.bounds = new BoundSettler(topic, FeasibleValues.of(topic), bounding);
         this.ballot = new Ballot(topic, sorted);
     }
 
@@ -82,7 +82,7 @@ public final class Settler {
      */
     public static Decision settle(Topic topic, List<Claim> claims) {
         Settler settling = new Settler(topic, claims);
-        List<Claim> conflict = Bounds.conflict(FeasibleValues.of(topic), settling.limits);
+        List<Claim> conflict = BoundSettler.conflict(FeasibleValues.of(topic), settling.limits);
         return conflict.isEmpty() ? settling.settled() : nonePossible(topic, claims, conflict);
     }
 
@@ -118,7 +118,7 @@ public final class Settler {
             if (claim.author().rank() == Rank.LIMIT) {
                 limits.add(claim);
             } else {
-                lost.add(new Lost(claim, Bounds.ids(conflict), How.SET_ASIDE));
+                lost.add(new Lost(claim, BoundSettler.ids(conflict), How.SET_ASIDE));
             }
         }
         limits.sort(ClaimOrder.OUTPUT);
@@ -188,7 +188,7 @@ public final class Settler {
                 claimed.add(claim);
             }
         }
-        FeasibleValues inTheory = new Bounds(topic, FeasibleValues.of(topic), claimed).room();
+        FeasibleValues inTheory = new BoundSettler(topic, FeasibleValues.of(topic), claimed).room();
         NavigableSet<Long> possible = new TreeSet<>();
         for (long member : bounds.room().members()) {
             if (bounds.room().contains(member)) {

@@ -271,7 +271,7 @@ final class SurveyAssumptions {
         assumeIf(forecast.going() == null, "going, for the estimate of time", "dry");
         assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
         assumeIf(forecast.wind() == null, "wind, for the estimate of time", "none (to 3 m/s)");
-        return new RideAssumptions(kind, startLineMass, dragArea(), new RideAssumptions.Effort(hourPower, intensity(), training), skill, wetness(), laps, points(),
+        return new RideAssumptions(kind, startLineMass, dragArea(), new RideAssumptions.Pacing(hourPower, intensity(), training), skill, wetness(), laps, points(),
                 climbingKnown ? climbing() : ASSUMED_CLIMBING, weather());
     }
 

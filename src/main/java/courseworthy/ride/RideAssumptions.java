@@ -6,7 +6,7 @@ package courseworthy.ride;
  * @param kind        the bike ridden
  * @param mass        rider, kit, bike and water, kg
  * @param dragArea    over the ride, company included, m²
- * @param effort      how hard it is ridden
+ * @param pacing      how hard it is ridden
  * @param skill       0 novice to 3 expert
  * @param wetness     of the ground: 0 dry, 1 damp, 2 wet
  * @param laps        of the way
@@ -14,12 +14,12 @@ package courseworthy.ride;
  * @param climbing    factor on all gradients: how far ascent and descent may be off
  * @param weather     air and wind
  */
-public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Effort effort, int skill, int wetness, int laps, int points,
+public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing pacing, int skill, int wetness, int laps, int points,
         Range climbing, Weather weather) {
 
     /** The same on dry ground. */
     public RideAssumptions dry() {
-        return new RideAssumptions(kind, mass, dragArea, effort, skill, 0, laps, points, climbing, weather);
+        return new RideAssumptions(kind, mass, dragArea, pacing, skill, 0, laps, points, climbing, weather);
     }
 
     /**
@@ -29,7 +29,7 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Effort 
      * @param intensity how much of what could be held is ridden, 1 for all
      * @param training  whether the ride is training rather than a race
      */
-    public record Effort(Range hourPower, Range intensity, boolean training) {
+    public record Pacing(Range hourPower, Range intensity, boolean training) {
     }
 
     /**

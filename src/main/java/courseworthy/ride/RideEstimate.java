@@ -87,7 +87,7 @@ public final class RideEstimate {
         walked = walked(trace);
         riding = spread();
         portions = new RidePortions(this, harder);
-        stops = Stops.of(middle.seconds(), basis.points(), basis.effort().training());
+        stops = Stops.of(middle.seconds(), basis.points(), basis.pacing().training());
         total = riding.plus(stops);
     }
 
@@ -113,7 +113,7 @@ public final class RideEstimate {
     private void settle() {
         double expected = way.length() * basis.laps() / 6.5 + 60;
         sustainable.expect(expected);
-        double watts = basis.effort().hourPower().mid() * Endurance.share(expected, 0) * basis.effort().intensity().mid();
+        double watts = basis.pacing().hourPower().mid() * Endurance.share(expected, 0) * basis.pacing().intensity().mid();
         about = new RideRun(expected, watts, watts, watts, watts, 0, null);
         for (int round = 0; round < 2; round++) {
             sustainable.expect(about.seconds());
@@ -179,7 +179,7 @@ public final class RideEstimate {
     /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
     Range powerFactor() {
         Range lasting = Endurance.share(sustainable.expected());
-        return Range.exact(1).plus(aboutOne(basis.effort().hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.effort().intensity()));
+        return Range.exact(1).plus(aboutOne(basis.pacing().hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.pacing().intensity()));
     }
 
     private static Range aboutOne(Range range) {
@@ -335,8 +335,8 @@ public final class RideEstimate {
 
     /** Of the stopping time what lies before a place, s: so many support points passed, the rest even over the riding time. */
     public Range stopped(int pointsPassed, double ridingSeconds) {
-        Range at = Stops.atPoints(middle.seconds(), basis.points(), basis.effort().training()).times(pointsPassed / Math.max(1.0, basis.points()));
-        Range between = Stops.between(middle.seconds(), basis.points(), basis.effort().training()).times(Math.min(1, ridingSeconds / middle.seconds()));
+        Range at = Stops.atPoints(middle.seconds(), basis.points(), basis.pacing().training()).times(pointsPassed / Math.max(1.0, basis.points()));
+        Range between = Stops.between(middle.seconds(), basis.points(), basis.pacing().training()).times(Math.min(1, ridingSeconds / middle.seconds()));
         return new Range(at.low() + between.low(), at.mid() + between.mid(), at.high() + between.high());
     }
 
@@ -398,7 +398,7 @@ public final class RideEstimate {
 
     /** What can be held for the riding time, W. */
     public double canHold() {
-        return basis.effort().hourPower().mid() * Endurance.share(middle.seconds(), 0) * basis.effort().intensity().mid();
+        return basis.pacing().hourPower().mid() * Endurance.share(middle.seconds(), 0) * basis.pacing().intensity().mid();
     }
 
     /** Power uphill at a moment of the riding time, W: lower late than early. */

@@ -58,11 +58,11 @@ final class SustainablePower {
 
     /** Hour power, W. */
     double hour(RideParameters in) {
-        return basis.effort().hourPower().mid() * in.powerFactor;
+        return basis.pacing().hourPower().mid() * in.powerFactor;
     }
 
     /** What can be held for a time and is meant to be ridden, W. */
     private double target(RideParameters in, double seconds) {
-        return hour(in) * Endurance.share(seconds, 0) * basis.effort().intensity().mid();
+        return hour(in) * Endurance.share(seconds, 0) * basis.pacing().intensity().mid();
     }
 }

@@ -18,7 +18,7 @@ import java.util.Map;
  * @param speaks   rules that must speak
  * @param silent   rules that must stay silent
  */
-public record CallCase(String sentence, SourceLocation where, Ride ride, Situation situation, Map<Topic, Expected> expect,
+public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, Expected> expect,
         Map<Topic, String> standing, List<Named> speaks, List<Named> silent) {
 
     /** What stands for a topic that does not apply. */
@@ -32,7 +32,7 @@ public record CallCase(String sentence, SourceLocation where, Ride ride, Situati
      * @param rider  a file beside the cases, or what would stand in it; null for none
      * @param event  a file beside the cases, or what would stand in it; null for none
      */
-    public record Ride(Node.Scalar course, Node.Scalar ground, Node rider, Node event) {
+    public record RideSources(Node.Scalar course, Node.Scalar ground, Node rider, Node event) {
     }
 
     /**

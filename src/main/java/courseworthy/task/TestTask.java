@@ -176,7 +176,7 @@ public final class TestTask {
         if (one.ride() == null) {
             return new Ready(one, one.situation().demands(), null, rules(new SituationFile("", file, one.situation()).given()));
         }
-        CallCase.Ride ridden = one.ride();
+        CallCase.RideSources ridden = one.ride();
         SiblingFileReader beside = new SiblingFileReader(inputs, faults, file);
         Course course = beside.course(ridden.course(), ridden.ground());
         Rider rider = ridden.rider() == null ? Rider.UNKNOWN : ridden.rider() instanceof Node.Mapping block ? RiderReader.read(block, file, faults)

@@ -385,8 +385,8 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
         /** How far power may be off, as a share: hour power and how hard the ride is ridden are independent. */
         private double power() {
-            Range hour = estimate.basis().effort().hourPower();
-            Range intensity = estimate.basis().effort().intensity();
+            Range hour = estimate.basis().pacing().hourPower();
+            Range intensity = estimate.basis().pacing().intensity();
             return Math.hypot((hour.high() - hour.low()) / 2 / hour.mid(), (intensity.high() - intensity.low()) / 2 / intensity.mid());
         }
 

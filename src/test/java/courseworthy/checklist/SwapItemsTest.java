@@ -53,7 +53,7 @@ class SwapItemsTest {
     @Test
     void whatComesFromAnotherBikeSaysFromWhich() {
         Swap borrowed = new Swap(BIKE, MountingPlace.SADDLE, null, part("light saddle", PartKind.SADDLE), List.of(), null, part("Crane", PartKind.BIKE), null,
-                new Build.Work(10, List.of(), List.of(), false), List.of());
+                new Build.SwapWork(10, List.of(), List.of(), false), List.of());
         assertThat(SwapItems.of(build(List.of(borrowed), List.of(), List.of(), null)).get(0).item().what()).isEqualTo("Put on light saddle, from Crane");
     }
 
@@ -131,7 +131,7 @@ class SwapItemsTest {
 
     private static Swap swap(MountingPlace place, String on, String off, double minutes, String... after) {
         return new Swap(BIKE, place, part(off, place.kind()), part(on, place.kind()), List.of(), null, null, null,
-                new Build.Work(minutes, List.of(after), List.of(), false), List.of());
+                new Build.SwapWork(minutes, List.of(after), List.of(), false), List.of());
     }
 
     private static Part part(String name, PartKind kind) {

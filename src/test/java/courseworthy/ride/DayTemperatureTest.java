@@ -60,7 +60,7 @@ class DayTemperatureTest {
     @CsvSource({"5, 0.030", "9, 0.424", "14, 0.997", "21, 0.319"})
     void byTheClock(double hour, double expected) {
         assertThat(DiurnalCurve.byTheClock(hour)).isCloseTo(expected, within(0.0006));
-        assertThat(new DayTemperature(hour * HOUR, 0, 0, 100).temperature(0, 0)).isCloseTo(100 * expected, within(0.06));
+        assertThat(new DayTemperature(hour * HOUR, 0, 0, 100, Double.NaN, Double.NaN).temperature(0, 0)).isCloseTo(100 * expected, within(0.06));
     }
 
     /** Never outside the day's ends, no step over 0.5 K in five minutes of a day of 15 K, the highest a after noon; for any day's length. */
@@ -96,7 +96,7 @@ class DayTemperatureTest {
     /** A race at 14:00 begins near the day's highest, not at its lowest; one at dawn near the lowest. */
     @Test
     void anAfternoonDoesNotStartAtTheLow() {
-        for (DayTemperature day : new DayTemperature[] {new DayTemperature(14 * HOUR, 3 * HOUR, 8, 24, 6 * HOUR, 20 * HOUR), new DayTemperature(14 * HOUR, 3 * HOUR, 8, 24)}) {
+        for (DayTemperature day : new DayTemperature[] {new DayTemperature(14 * HOUR, 3 * HOUR, 8, 24, 6 * HOUR, 20 * HOUR), new DayTemperature(14 * HOUR, 3 * HOUR, 8, 24, Double.NaN, Double.NaN)}) {
             assertThat(day.temperature(0, 0)).isBetween(22.5, 24.0);
         }
         assertThat(new DayTemperature(6 * HOUR, 3 * HOUR, 8, 24, 6 * HOUR, 20 * HOUR).temperature(0, 0)).isBetween(8.0, 10.0);
@@ -105,7 +105,7 @@ class DayTemperatureTest {
     /** Where nothing was fitted, near the poles, the clock alone serves. */
     @Test
     void polarDaysGoByTheClock() {
-        double clock = new DayTemperature(10 * HOUR, HOUR, -5, 5).temperature(0, 0);
+        double clock = new DayTemperature(10 * HOUR, HOUR, -5, 5, Double.NaN, Double.NaN).temperature(0, 0);
         assertThat(new DayTemperature(10 * HOUR, HOUR, -5, 5, 11 * HOUR, 13 * HOUR).temperature(0, 0)).isEqualTo(clock);
         assertThat(new DayTemperature(10 * HOUR, HOUR, -5, 5, Double.NaN, Double.NaN).temperature(0, 0)).isEqualTo(clock);
     }
@@ -113,7 +113,7 @@ class DayTemperatureTest {
     /** 6.5 K per km (ISO 2533:1975): 1000 m higher is 6.5 °C colder, by hand. */
     @Test
     void isColderHigherUp() {
-        DayTemperature day = new DayTemperature(8 * 3600, 4 * 3600, 12, 12);
+        DayTemperature day = new DayTemperature(8 * 3600, 4 * 3600, 12, 12, Double.NaN, Double.NaN);
         assertThat(day.temperature(3600, 0)).isCloseTo(12, within(1e-9));
         assertThat(day.temperature(3600, 1000)).isCloseTo(5.5, within(1e-9));
         assertThat(day.temperature(3600, -400)).isCloseTo(14.6, within(1e-9));

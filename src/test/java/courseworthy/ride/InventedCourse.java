@@ -92,7 +92,7 @@ public final class InventedCourse {
     public static RideAssumptions strongAmateur(BikeKind kind, int laps) {
         Range mass = kind.mass().plus(75 + 3 + 1.2);
         return new RideAssumptions(kind, mass, DragArea.alone(kind, 75),
-                new RideAssumptions.Effort(Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), false), 2, 0, laps, -1,
+                new RideAssumptions.Pacing(Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), false), 2, 0, laps, -1,
                 Range.within(1, 0.05), calm());
     }
 
@@ -107,12 +107,12 @@ public final class InventedCourse {
     /** The same basis with another power and mass. */
     public static RideAssumptions with(RideAssumptions b, Range hourPower, Range mass) {
         return new RideAssumptions(b.kind(), mass, b.dragArea(),
-                new RideAssumptions.Effort(hourPower, b.effort().intensity(), b.effort().training()), b.skill(), b.wetness(), b.laps(), b.points(),
+                new RideAssumptions.Pacing(hourPower, b.pacing().intensity(), b.pacing().training()), b.skill(), b.wetness(), b.laps(), b.points(),
                 b.climbing(), b.weather());
     }
 
     public static RideAssumptions with(RideAssumptions b, RideAssumptions.Weather weather) {
-        return new RideAssumptions(b.kind(), b.mass(), b.dragArea(), b.effort(), b.skill(), b.wetness(), b.laps(), b.points(), b.climbing(), weather);
+        return new RideAssumptions(b.kind(), b.mass(), b.dragArea(), b.pacing(), b.skill(), b.wetness(), b.laps(), b.points(), b.climbing(), weather);
     }
 
     /** Stretches cut in a number of equal parts. */

@@ -188,12 +188,12 @@ class PacingTest {
         RideAssumptions basis = strongAmateur(BikeKind.ROAD, 1);
         var flat = InventedCourse.course(stretch(120, 0, 0, ROAD));
         double held = estimate(flat, InventedCourse.with(basis, weather(18, null))).riding().mid();
-        double hourly = estimate(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28)))).riding().mid();
+        double hourly = estimate(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28, Double.NaN, Double.NaN)))).riding().mid();
         double cold = estimate(flat, InventedCourse.with(basis, weather(8, null))).riding().mid();
         double hot = estimate(flat, InventedCourse.with(basis, weather(28, null))).riding().mid();
         assertThat(hourly / held).isCloseTo(1, within(0.002));
         assertThat(cold / hot).isBetween(1.015, 1.027);
-        double morning = speed(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28))), 10);
+        double morning = speed(flat, InventedCourse.with(basis, weather(18, new RideAssumptions.Hours(8 * 3600, 8, 28, Double.NaN, Double.NaN))), 10);
         assertThat(morning).isLessThan(speed(flat, InventedCourse.with(basis, weather(18, null)), 10));
     }
 

@@ -110,7 +110,7 @@ class RecordedRidesTest {
     private static RideAssumptions unknownRider(BikeKind kind, double power) {
         Range mass = kind.mass().plus(Range.within(75, 10)).plus(Range.within(3, 1)).plus(new Range(0.6, 1.2, 2.5));
         return new RideAssumptions(kind, mass, DragArea.alone(kind, 75),
-                new RideAssumptions.Effort(Range.exact(power), Range.exact(1), true), 2, 0, 1, -1, Range.within(1, 0.05),
+                new RideAssumptions.Pacing(Range.exact(power), Range.exact(1), true), 2, 0, 1, -1, Range.within(1, 0.05),
                 new RideAssumptions.Weather(15, 300, false, 0, Double.NaN));
     }
 

@@ -41,7 +41,7 @@ public class RideBenchmark {
     @Warmup(iterations = 2, time = 1)
     @Measurement(iterations = 3, time = 2)
     public double steps() {
-        riding.ride(inputs, 1, estimate.uphill(), estimate.basis().effort().hourPower().mid(), estimate.riding().mid(), false);
+        riding.ride(inputs, 1, estimate.uphill(), estimate.basis().pacing().hourPower().mid(), estimate.riding().mid(), false);
         return riding.seconds;
     }
 

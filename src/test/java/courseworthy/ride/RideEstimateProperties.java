@@ -40,8 +40,8 @@ class RideEstimateProperties {
     void heavierIsNeverFasterUphill(@ForAll @DoubleRange(min = 200, max = 3000) double rise,
             @ForAll @DoubleRange(min = 55, max = 120) double mass, @ForAll @DoubleRange(min = 0.5, max = 20) double more) {
         RideAssumptions basis = strongAmateur(BikeKind.GRAVEL, 1);
-        double light = seconds(unpaved(2), rise, 0, InventedCourse.with(basis, basis.effort().hourPower(), Range.exact(mass)));
-        double heavy = seconds(unpaved(2), rise, 0, InventedCourse.with(basis, basis.effort().hourPower(), Range.exact(mass + more)));
+        double light = seconds(unpaved(2), rise, 0, InventedCourse.with(basis, basis.pacing().hourPower(), Range.exact(mass)));
+        double heavy = seconds(unpaved(2), rise, 0, InventedCourse.with(basis, basis.pacing().hourPower(), Range.exact(mass + more)));
         assertThat(heavy).isGreaterThanOrEqualTo(light * (1 - SLACK));
     }
 
@@ -72,7 +72,7 @@ class RideEstimateProperties {
         assertThat(estimate.total().high()).isGreaterThanOrEqualTo(estimate.total().mid());
         assertThat(estimate.riding().low()).isGreaterThan(0.4 * estimate.riding().mid());
         assertThat(estimate.load()).isLessThanOrEqualTo(estimate.canHold() * 1.001);
-        boolean heldBack = estimate.uphill() >= 1.299 * estimate.basis().effort().hourPower().mid() || capped(estimate);
+        boolean heldBack = estimate.uphill() >= 1.299 * estimate.basis().pacing().hourPower().mid() || capped(estimate);
         assertThat(heldBack || estimate.load() >= estimate.canHold() * 0.999).isTrue();
     }
 

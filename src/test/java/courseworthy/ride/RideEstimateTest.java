@@ -73,7 +73,7 @@ class RideEstimateTest {
     void aCrossCountryRaceIsRiddenAtTheMeasuredShareOfPower() {
         RideEstimate estimate = estimate(crossCountryLap(), strongAmateur(BikeKind.FULL, 4));
         assertThat(hours(estimate.riding().mid())).isBetween(1.3, 2.0);
-        assertThat(estimate.meanPower() / estimate.basis().effort().hourPower().mid()).isBetween(0.76 - 0.09 - 0.04, 0.76 + 0.09 + 0.04);
+        assertThat(estimate.meanPower() / estimate.basis().pacing().hourPower().mid()).isBetween(0.76 - 0.09 - 0.04, 0.76 + 0.09 + 0.04);
         assertThat(estimate.load()).isGreaterThan(estimate.meanPower());
     }
 

@@ -64,9 +64,9 @@ public final class JsonRide {
         json.range("mass_kg", basis.mass(), 2);
         json.range("drag_area_m2", basis.dragArea(), 4);
         company(basis, estimated.day());
-        json.range("hour_power_w", basis.effort().hourPower(), 1);
+        json.range("hour_power_w", basis.pacing().hourPower(), 1);
         json.range("share_of_hour_power_held", Endurance.share(estimate.riding().mid()), 4);
-        json.range("share_of_that_ridden", basis.effort().intensity(), 4);
+        json.range("share_of_that_ridden", basis.pacing().intensity(), 4);
         json.range("power_lost_by_the_end", Endurance.fade(estimate.riding().mid()), 4);
         json.range("factor_on_gradients", basis.climbing(), 4);
         weather(estimate, basis.weather());

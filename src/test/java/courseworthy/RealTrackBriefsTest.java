@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Briefs of real tracks, given without a profile. */
-class RealTracksTest {
+class RealTrackBriefsTest {
 
     private final ToolOutput tool = new ToolOutput(null, remark -> { });
 

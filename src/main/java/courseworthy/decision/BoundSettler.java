@@ -20,7 +20,7 @@ import java.util.TreeSet;
  * Takes bounds and vetoes level by level, strongest first, each if it leaves something. Limits are taken all: that they leave
  * something is seen to before.
  */
-final class Bounds {
+final class BoundSettler {
 
     private final Topic topic;
     private final List<Claim> taken = new ArrayList<>();
@@ -49,7 +49,7 @@ final class Bounds {
      * @param whole  the values to start from
      * @param claims bounds, vetoes and what exists, strongest first
      */
-    Bounds(Topic topic, FeasibleValues whole, List<Claim> claims) {
+    BoundSettler(Topic topic, FeasibleValues whole, List<Claim> claims) {
         this.topic = topic;
         this.room = whole;
         Map<Level, List<Claim>> levels = new LinkedHashMap<>();
