@@ -125,7 +125,7 @@ class SetUpComparisonTest {
     /** What is at one end alone counts once: 10 mm of rear travel are 30 g (common practice, no source). */
     @Test
     void rearTravelCountsOnce() {
-        String trails = "name: Roots\nstretches:\n  - {length: 30 km, rise: 900 m, drop: 900 m, surface: ground, smoothness: very_horrible, mtb:scale: 2}\n";
+        String trails = "name: Roots\nstretches:\n  - {length: 30 km, ascent: 900 m, descent: 900 m, surface: ground, smoothness: very_horrible, mtb:scale: 2}\n";
         Demands rough = RideFixture.demands(folder, trails, "name: Alex\nmass: 75 kg\npower: 250 W\nheld for: 1:00 h\nbike: {kind: trail}\n", DAY);
         Call full = CallMaker.call(RULES, rough);
         long travel = full.on(Topics.REAR_TRAVEL).value();
