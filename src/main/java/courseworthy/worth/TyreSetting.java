@@ -30,7 +30,7 @@ public record TyreSetting(Range load, Tyre tyre, double start, double pump, Rang
     public record Tyre(double width, Range mounted, double rim, boolean published) {
     }
 
-    /** Less than this apart is not worth a word, Pa. */
+    /** Less than this apart is not worth a word, Pa (judgement). */
     private static final double WORTH_SAYING = 4_000;
 
     /** Whether heat or height raises it on the way by more than a gauge shows. */
