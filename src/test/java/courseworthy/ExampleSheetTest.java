@@ -46,7 +46,7 @@ class ExampleSheetTest {
         String text = tool.run("sheet", "test", SHEET, "--cover");
         assertThat(text.replaceAll("\\s+", " "))
                 .startsWith(SHEET + " 30 rows, 100 cases, all as expected, nothing untouched With the advice of \"Hill country\" 2026-11 by the coach of a hill country club (" + SHEET + ", CC-BY-4.0, sha256 ")
-                .contains("house/a-little-more-to-get-round is left out by \"Hill country\" (" + SHEET + ":");
+                .contains("shipped/a-little-more-to-get-round is left out by \"Hill country\" (" + SHEET + ":");
         assertThat(remarks).isEmpty();
     }
 
@@ -79,7 +79,7 @@ class ExampleSheetTest {
             quoted++;
         }
         assertThat(quoted).isEqualTo(2);
-        assertThat(written).contains("leave out:\n  - rule: house/a-little-more-to-get-round\n    because: Our riders know their tyres; "
+        assertThat(written).contains("leave out:\n  - rule: shipped/a-little-more-to-get-round\n    because: Our riders know their tyres; "
                 + "a little more air has cost us grip.\n");
         assertThat(docs).contains("    because: Our riders know their tyres; a little more air has cost us grip.\n");
     }

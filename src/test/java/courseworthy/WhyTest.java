@@ -328,7 +328,7 @@ class WhyTest {
         refused("2.25 in", null, "--not: found \"57 mm\", which is the decision, expected a value that was not chosen");
         refused(null, "Seven/wid", "--rule: found \"Seven/wid\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/wide\"?");
         refused(null, "mud", "--rule: found \"mud\", expected the id of a rule on front tyre width\n    Did you mean \"Seven/mud\"?");
-        refused(null, "house/any", "--rule: found \"house/any\", expected the id of a rule on front tyre width\n"
+        refused(null, "shipped/any", "--rule: found \"shipped/any\", expected the id of a rule on front tyre width\n"
                 + "    'courseworthy rules --topic \"front tyre width\"' lists the shipped ones.");
         assertThatThrownBy(() -> WhyTask.value(Topics.SEATPOST, "droper")).isInstanceOf(BadInput.class)
                 .hasMessage("--not: found \"droper\", expected one of: rigid, dropper\n    Did you mean \"dropper\"?");

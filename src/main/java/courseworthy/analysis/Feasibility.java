@@ -30,9 +30,9 @@ final class Feasibility {
     private final Map<Object, List<Ruled>> byTopic = new HashMap<>();
     private final Map<Box, Boolean> known = new ConcurrentHashMap<>();
 
-    /** @param house of which the limits are taken */
-    Feasibility(List<Row> house, Region.Reader reader, VariableTable things) {
-        for (Row row : house) {
+    /** @param shipped of which the limits are taken */
+    Feasibility(List<Row> shipped, Region.Reader reader, VariableTable things) {
+        for (Row row : shipped) {
             if (row.author().rank() == Rank.LIMIT) {
                 for (Saying saying : row.sayings()) {
                     limit(row, saying, reader, things);

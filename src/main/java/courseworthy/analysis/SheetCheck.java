@@ -55,12 +55,12 @@ public final class SheetCheck {
     /** Rows of which it is told already that no day was found for them. */
     private final Set<String> unseen = new HashSet<>();
 
-    private SheetCheck(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics, boolean all, WitnessTrial trial) {
+    private SheetCheck(List<Row> rows, List<Row> shipped, List<Row> inForce, Set<String> topics, boolean all, WitnessTrial trial) {
         this.rows = rows;
         this.inForce = inForce;
         this.topics = topics;
         this.all = all;
-        this.possible = new Feasibility(house, regions(ROW_STEPS), things);
+        this.possible = new Feasibility(shipped, regions(ROW_STEPS), things);
         this.shower = new WitnessFinder(things, regions(Long.MAX_VALUE), possible, trial);
     }
 
@@ -68,10 +68,10 @@ public final class SheetCheck {
      * What is to be looked at, row by row in the order of the sheet; for one row the gravest first.
      *
      * @param rows  the rows of one sheet
-     * @param house the shipped rows
+     * @param shipped the shipped rows
      */
-    public static Findings of(List<Row> rows, List<Row> house) {
-        return new SheetCheck(rows, house, List.of(), Set.of(), false, WitnessTrial.NONE).look(house);
+    public static Findings of(List<Row> rows, List<Row> shipped) {
+        return new SheetCheck(rows, shipped, List.of(), Set.of(), false, WitnessTrial.NONE).look(shipped);
     }
 
     /**
@@ -80,8 +80,8 @@ public final class SheetCheck {
      * @param inForce all rows in force, those of the sheet among them
      * @param topics  the topics on which somebody should speak wherever they apply
      */
-    public static Findings of(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics) {
-        return of(rows, house, inForce, topics, false, WitnessTrial.NONE);
+    public static Findings of(List<Row> rows, List<Row> shipped, List<Row> inForce, Set<String> topics) {
+        return of(rows, shipped, inForce, topics, false, WitnessTrial.NONE);
     }
 
     /**
@@ -90,26 +90,26 @@ public final class SheetCheck {
      * @param all   whether to list all there are, however many
      * @param trial opens the examples
      */
-    public static Findings of(List<Row> rows, List<Row> house, List<Row> inForce, Set<String> topics, boolean all, WitnessTrial trial) {
-        return new SheetCheck(rows, house, inForce, topics, all, trial).look(house);
+    public static Findings of(List<Row> rows, List<Row> shipped, List<Row> inForce, Set<String> topics, boolean all, WitnessTrial trial) {
+        return new SheetCheck(rows, shipped, inForce, topics, all, trial).look(shipped);
     }
 
     private static final String CLASH = "Mend one, or let their conditions exclude each other.";
     /** Shipped rows are full of such exceptions, and say so in their reasons. */
     static final String EXCEPTION = "Fine where it is the exception; else mend one, or let their conditions exclude each other.";
 
-    private Findings look(List<Row> house) {
+    private Findings look(List<Row> shippedRows) {
         for (Row row : rows) {
             placed.add(RowRegion.of(placed.size(), row, region(row)));
         }
         PairTally pairs = new RowPairs(placed, possible, all ? Integer.MAX_VALUE : MOST_OF_A_ROW).tally();
-        Map<String, List<RowRegion>> shipped = shipped(house);
+        Map<String, List<RowRegion>> shipped = byTopic(shippedRows);
         for (RowRegion one : placed) {
             alone(one);
             for (Kind kind : Kind.values()) {
                 pairs(one, kind, pairs);
             }
-            againstTheHouse(one, shipped);
+            againstShippedRules(one, shipped);
             take();
         }
         for (Topic topic : Topics.all()) {
@@ -291,9 +291,9 @@ public final class SheetCheck {
     // Against the shipped rows ----------------------------------------------------------------------------------------
 
     /** The shipped rows by what they say. */
-    private Map<String, List<RowRegion>> shipped(List<Row> house) {
+    private Map<String, List<RowRegion>> byTopic(List<Row> shipped) {
         Map<String, List<RowRegion>> out = new HashMap<>();
-        for (Row row : house) {
+        for (Row row : shipped) {
             Region region = row.sayings().isEmpty() ? null : region(row);
             if (region != null) {
                 out.computeIfAbsent(RowRegion.says(row), says -> new ArrayList<>()).add(RowRegion.of(0, row, region));
@@ -302,7 +302,7 @@ public final class SheetCheck {
         return out;
     }
 
-    private void againstTheHouse(RowRegion one, Map<String, List<RowRegion>> shipped) {
+    private void againstShippedRules(RowRegion one, Map<String, List<RowRegion>> shipped) {
         if (!one.reasoned() || one.row().sayings().isEmpty()) {
             return;
         }
@@ -310,7 +310,7 @@ public final class SheetCheck {
             try {
                 if (one.region().within(other.region(), new ReasoningBudget(ROW_STEPS))) {
                     add(Kind.REPEATS, one.row(), other.row(), "Wherever it speaks, " + id(other.row()) + " says the same already.",
-                            "Leave it out, unless it shall go before the house's other advice.", 0, one.region()::boxes);
+                            "Leave it out, unless it is to override the other shipped rules.", 0, one.region()::boxes);
                 }
             } catch (TooMany e) {
                 tooMany(one.row(), other.row(), "Together their conditions have too many alternatives.", "Make several rows of it.");

@@ -9,7 +9,7 @@ public enum Rank {
     /** A coach's sheet. */
     COACH("coach"),
     /** The advice shipped with the tool. */
-    HOUSE("house");
+    SHIPPED("shipped");
 
     private final String word;
 

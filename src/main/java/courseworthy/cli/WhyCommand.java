@@ -15,13 +15,13 @@ final class WhyCommand extends RequestCommand {
     private final Given<String> not = option("--not", "VALUE",
             "A value that was not chosen: what was preferred over it, and the smallest single change that would lead to it.");
     private final Given<String> rule = option("--rule", "ID",
-            "A rule on the topic, such as house/dropper-on-mountain-bikes: each of its conditions with what was found.");
+            "A rule on the topic, such as shipped/dropper-on-mountain-bikes: each of its conditions with what was found.");
 
     WhyCommand(Terminal terminal) {
         super("why", terminal, "Explains one decision: the chain from measures to it, the rules that did not apply, what would change it.",
                 "courseworthy why heather-ridge 'front tyre width'",
                 "courseworthy why heather-ridge 'front tyre width' --not '45 mm'",
-                "courseworthy why fernbrake seatpost --rule house/dropper-on-mountain-bikes");
+                "courseworthy why fernbrake seatpost --rule shipped/dropper-on-mountain-bikes");
     }
 
     @Override

@@ -35,16 +35,18 @@ final class SavedBriefReader {
     private static final Map<String, String> RENAMED_MEASURES = Map.of("ground", "going");
     /** Rules that bear another id than they did in earlier briefs. */
     private static final Map<String, String> RENAMED_RULES = Map.ofEntries(
-            Map.entry("house/food-for-who-seldom-races", "house/food-with-few-races-a-year"),
-            Map.entry("house/known-pedals-for-who-seldom-races", "house/usual-pedals-with-few-races-a-year"),
-            Map.entry("house/mechanic-of-ones-own", "house/kit-without-support"),
-            Map.entry("house/plugs-for-a-mechanic-of-ones-own", "house/plugs-without-support"),
-            Map.entry("house/burn-the-light", "house/time-the-main-light"),
-            Map.entry("house/mend-a-flat-at-home", "house/practise-a-flat-at-home"),
-            Map.entry("house/told-where-and-when", "house/tell-someone-the-loop"),
+            Map.entry("house/food-for-who-seldom-races", "shipped/food-with-few-races-a-year"),
+            Map.entry("house/known-pedals-for-who-seldom-races", "shipped/usual-pedals-with-few-races-a-year"),
+            Map.entry("house/mechanic-of-ones-own", "shipped/kit-without-support"),
+            Map.entry("house/plugs-for-a-mechanic-of-ones-own", "shipped/plugs-without-support"),
+            Map.entry("house/burn-the-light", "shipped/time-the-main-light"),
+            Map.entry("house/mend-a-flat-at-home", "shipped/practise-a-flat-at-home"),
+            Map.entry("house/told-where-and-when", "shipped/tell-someone-the-loop"),
             Map.entry("limit/drop-over-15-cm", "limit/ledge-over-15-cm"),
             Map.entry("limit/drop-over-60-cm", "limit/ledge-over-60-cm"),
             Map.entry("limit/drop-over-120-cm", "limit/ledge-over-120-cm"));
+    /** What the ids of shipped rules began with in earlier briefs. */
+    private static final String SHIPPED_BEFORE = "house/";
     private static final String EXPECTED = "a brief saved with 'courseworthy brief ... --format json -o FILE'";
 
     private SavedBriefReader() {
@@ -142,12 +144,17 @@ final class SavedBriefReader {
             Node.Mapping says = claim == null ? null : block(claim, "says");
             Verb verb = says == null ? null : verb(text(says, "verb"));
             String id = claim == null ? null : text(claim, "rule");
-            String rule = id == null ? null : RENAMED_RULES.getOrDefault(id, id);
+            String rule = id == null ? null : presentId(id);
             if (verb != null && rule != null) {
                 to.add(new Said(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
                         orEmpty(text(says, "written")), orEmpty(text(claim, "where")), grounds(claim)));
             }
         }
+    }
+
+    private static String presentId(String id) {
+        String unchanged = id.startsWith(SHIPPED_BEFORE) ? "shipped/" + id.substring(SHIPPED_BEFORE.length()) : id;
+        return RENAMED_RULES.getOrDefault(id, unchanged);
     }
 
     private static List<String> grounds(Node.Mapping claim) {

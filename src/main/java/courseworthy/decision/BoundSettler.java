@@ -28,7 +28,7 @@ final class BoundSettler {
     private boolean contradicted;
     private FeasibleValues room;
 
-    /** Claims of one level weigh the same against those of another. Files of the house, or of the rider, are one voice. */
+    /** Claims of one level weigh the same against those of another. Shipped files, or those of the rider, are one voice. */
     private record Level(Rank rank, Force force, int sheet) {
         static Level of(RuleOrigin author) {
             return new Level(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);

@@ -62,17 +62,17 @@ public final class DroolsRules implements RuleSet {
      * Builds the network.
      *
      * @param rows  rows with unique qualified ids
-     * @param house for the gears that exist and where joins are written
+     * @param shipped for the gears that exist and where joins are written
      * @throws IllegalArgumentException where two rows have one id: the network would keep only the last
      */
-    public DroolsRules(List<Row> rows, ShippedRules house) {
+    public DroolsRules(List<Row> rows, ShippedRules shipped) {
         this.rows = List.copyOf(rows);
         this.byLayer = rows.size() < MANY ? ClaimEmitter.byLayer(rows) : Map.of();
-        this.pairs = house.pairs();
+        this.pairs = shipped.pairs();
         List<Model> models = CompiledDrl.models(JOINS);
         models.add(model(rows));
         this.network = KieBaseBuilder.createKieBaseFromModel(models);
-        this.joins = authors(network, house.joins());
+        this.joins = authors(network, shipped.joins());
     }
 
     private static Model model(List<Row> rows) {

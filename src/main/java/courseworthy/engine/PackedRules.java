@@ -46,18 +46,18 @@ final class PackedRules {
     private PackedRules() {
     }
 
-    static byte[] write(ShippedRules house) {
+    static byte[] write(ShippedRules shipped) {
         PackedData.Out out = new PackedData.Out();
-        out.number(house.sheets().size());
-        for (Sheet sheet : house.sheets()) {
+        out.number(shipped.sheets().size());
+        for (Sheet sheet : shipped.sheets()) {
             write(sheet, out);
         }
-        out.number(house.pairs().pairs().size());
-        for (GearPairs.Pair pair : house.pairs().pairs()) {
+        out.number(shipped.pairs().pairs().size());
+        for (GearPairs.Pair pair : shipped.pairs().pairs()) {
             write(pair, out);
         }
-        out.number(house.joins().size());
-        for (Map.Entry<String, SourceLocation> join : house.joins().entrySet()) {
+        out.number(shipped.joins().size());
+        for (Map.Entry<String, SourceLocation> join : shipped.joins().entrySet()) {
             out.text(join.getKey());
             write(join.getValue(), out);
         }

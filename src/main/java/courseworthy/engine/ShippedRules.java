@@ -21,7 +21,7 @@ import java.util.Map;
  */
 public record ShippedRules(List<Sheet> sheets, GearPairs pairs, Map<String, SourceLocation> joins) {
 
-    static final String PACKED = "/house.rules";
+    static final String PACKED = "/shipped.rules";
 
     /** The rows of the shipped sheets. */
     public static List<Row> rules() {

@@ -55,12 +55,12 @@ public final class ShippedRulesPacker {
         Faults faults = new Faults();
         Map<String, Node.Mapping> trees = RulesFolder.trees(rules, faults);
         Map<String, SourceLocation> joins = joins(rules);
-        ShippedRules house = ShippedRules.of(trees, joins, faults);
-        Rulebook.of(house.sheets(), List.of(), List.of(), faults);
+        ShippedRules shipped = ShippedRules.of(trees, joins, faults);
+        Rulebook.of(shipped.sheets(), List.of(), List.of(), faults);
         if (faults.stop()) {
             throw new IllegalStateException("the shipped rules are faulty:\n" + String.join("\n", faults.faults().stream().map(Fault::text).toList()));
         }
-        return PackedRules.write(house);
+        return PackedRules.write(shipped);
     }
 
     /** Where each rule that joins topics is written. */

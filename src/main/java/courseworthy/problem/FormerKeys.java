@@ -3,7 +3,7 @@ package courseworthy.problem;
 import java.util.Collection;
 import java.util.Map;
 
-/** Keys and measures that had another name in earlier versions, so that a file of that time is told the present one. */
+/** Keys, measures and rule ids that had another name in earlier versions, so that a fault in a file of that time gives the present one. */
 final class FormerKeys {
 
     private static final Map<String, String> NOW = Map.ofEntries(
@@ -19,12 +19,16 @@ final class FormerKeys {
             Map.entry("tyre marking", "marked tyre pressure"), Map.entry("rim marking", "marked rim pressure"),
             Map.entry("lower marking", "lower marked pressure"));
 
+    /** What the ids of shipped rules began with, and what they begin with now. */
+    private static final String SHIPPED_BEFORE = "house/";
+    private static final String SHIPPED_NOW = "shipped/";
+
     private FormerKeys() {
     }
 
-    /** The present name of a key, where it is among those accepted; else empty. */
+    /** The present name, where it is among those accepted; else empty. */
     static String now(String former, Collection<String> accepted) {
-        String now = NOW.getOrDefault(former, "");
+        String now = former.startsWith(SHIPPED_BEFORE) ? SHIPPED_NOW + former.substring(SHIPPED_BEFORE.length()) : NOW.getOrDefault(former, "");
         return accepted.contains(now) ? now : "";
     }
 }

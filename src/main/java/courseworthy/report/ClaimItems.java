@@ -21,7 +21,7 @@ final class ClaimItems {
         return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.text())).subtitle(confidence);
     }
 
-    /** The rule and its facts: {@code prefer 45 mm: house/x, should}. */
+    /** The rule and its facts: {@code prefer 45 mm: shipped/x, should}. */
     static Item terse(Claim claim) {
         return Item.of(rule(claim), facts(claim));
     }

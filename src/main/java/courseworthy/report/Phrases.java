@@ -243,7 +243,7 @@ public final class Phrases {
             case LIMIT -> "a limit; " + known;
             case RIDER -> "the rider's own; " + known;
             case COACH -> sheet(author.rule()) + "; " + known;
-            case HOUSE -> known;
+            case SHIPPED -> known;
         };
     }
 
@@ -258,7 +258,7 @@ public final class Phrases {
         return decision.status() == Decision.Status.NOT_APPLICABLE ? List.of() : decision.lost();
     }
 
-    /** How a claim lost, {@code outvoted by house/x}. */
+    /** How a claim lost, {@code outvoted by shipped/x}. */
     static String lost(Lost lost) {
         return lost.how().words() + (lost.by().isEmpty() ? "" : " by " + String.join(", ", lost.by()));
     }
@@ -311,9 +311,9 @@ public final class Phrases {
     /** What a reason is, where its standing is not named. */
     static final String ELSE_PRACTICE = "Common practice, unless a source or a sheet is named.";
 
-    /** A reason with how it is known, where that is not the common practice of the house. */
+    /** A reason with how it is known, where that is not the common practice of shipped rules. */
     static String because(RuleOrigin author) {
-        boolean plain = author.rank() == Rank.HOUSE && author.evidence() == Evidence.PRACTICE;
+        boolean plain = author.rank() == Rank.SHIPPED && author.evidence() == Evidence.PRACTICE;
         return author.because() + (plain ? "" : " (" + standing(author) + ")");
     }
 

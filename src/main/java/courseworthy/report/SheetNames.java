@@ -38,7 +38,7 @@ public final class SheetNames {
         return "\"" + sheet.name() + "\"" + version + author + " (" + sheet.file() + licence + (digest.isEmpty() ? "" : ", sha256 " + digest) + ")";
     }
 
-    /** A sentence for each rule left out: {@code house/some-rule is left out by "Mine" (mine.yaml:12): We ride lower pressures.} */
+    /** A sentence for each rule left out: {@code shipped/some-rule is left out by "Mine" (mine.yaml:12): We ride lower pressures.} */
     static List<String> leftOut(List<SheetInForce> sheets) {
         List<String> out = new ArrayList<>();
         for (SheetInForce sheet : sheets) {

@@ -92,7 +92,7 @@ final class SheetSchema {
 
     private static Map<String, Object> leaveOut() {
         return new SchemaFragments.Block()
-                .key("rule", about("Its id with its sheet, such as house/some-rule", SchemaFragments.text()))
+                .key("rule", about("Its id with its sheet, such as shipped/some-rule", SchemaFragments.text()))
                 .key("because", about("The reason, in one sentence", SchemaFragments.text()))
                 .required("rule", "because").shape();
     }

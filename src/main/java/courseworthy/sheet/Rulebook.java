@@ -27,15 +27,15 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
     /**
      * Puts rows together.
      *
-     * @param house   the shipped sheets
+     * @param shipped   the shipped sheets
      * @param rider   the rider's own rows
      * @param sheets  coaches' sheets, in the order given
      * @param faults  takes two sheets of one name, two rows of one id, leave-outs of rows that do not exist, are limits or carry what
      *                safety hangs on, and things to do that come after something nobody says
      */
-    public static Rulebook of(List<Sheet> house, List<Row> rider, List<Sheet> sheets, Faults faults) {
+    public static Rulebook of(List<Sheet> shipped, List<Row> rider, List<Sheet> sheets, Faults faults) {
         Map<String, Row> rows = new LinkedHashMap<>();
-        addAll(house, rows, faults);
+        addAll(shipped, rows, faults);
         for (Row row : rider) {
             add(row, rows, faults);
         }
@@ -89,7 +89,7 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
             fault(leaveOut, found + ", a limit", "advice", "Limits cannot be left out.", faults);
         } else if (row == null) {
             String near = Spelling.didYouMean(leaveOut.rule(), rows.keySet());
-            boolean others = !leaveOut.rule().startsWith("house/") && leaveOut.rule().indexOf('/') > 0;
+            boolean others = !leaveOut.rule().startsWith("shipped/") && leaveOut.rule().indexOf('/') > 0;
             fault(leaveOut, found, "a rule there is", near.isEmpty() && others ? "Where it is another sheet's, give that sheet too, with --sheet."
                     : near, faults);
         } else if (row.author().rank() == Rank.RIDER) {

@@ -51,7 +51,7 @@ public final class RulesFolder {
     }
 
     public static Rank rank(String shown) {
-        return shown.startsWith("rules/limits/") || shown.startsWith(PAIRING) ? Rank.LIMIT : Rank.HOUSE;
+        return shown.startsWith("rules/limits/") || shown.startsWith(PAIRING) ? Rank.LIMIT : Rank.SHIPPED;
     }
 
     /** The values that the shipped sheets name, each for all of them. */

@@ -32,7 +32,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Decodes a sheet of advice, the house's as well as a coach's, into rows. Collects every fault; what is faulty is left out of what it
+ * Decodes a sheet of advice, the shipped one as well as a coach's, into rows. Collects every fault; what is faulty is left out of what it
  * returns, so callers must look at the faults.
  */
 public final class SheetReader {
@@ -47,7 +47,7 @@ public final class SheetReader {
     /** Licences that are suggested for sheets, by their SPDX identifiers (spdx.org/licenses). */
     public static final List<String> LICENCES =
             List.of("CC0-1.0", "CC-BY-4.0", "CC-BY-SA-4.0", "CC-BY-NC-4.0", "CC-BY-NC-SA-4.0", "CC-BY-ND-4.0", "CC-BY-NC-ND-4.0", "MIT", "Apache-2.0");
-    private static final List<String> RESERVED = List.of("house", "limit", "pairing", "rider");
+    private static final List<String> RESERVED = List.of("shipped", "limit", "pairing", "rider");
 
     private final String file;
     private final Rank rank;
@@ -312,7 +312,7 @@ public final class SheetReader {
             fields.fault("leave out", "a leave-out", "none in the shipped rules", "Remove the rule instead.");
         }
         for (FieldReader item : fields.blocks("leave out")) {
-            String rule = item.required("rule", "a rule, such as house/some-rule") == null ? null : item.prose("rule");
+            String rule = item.required("rule", "a rule, such as shipped/some-rule") == null ? null : item.prose("rule");
             String because = item.required("because", "the reason, in one sentence") == null ? null : item.prose("because");
             item.done();
             if (rule != null && because != null) {

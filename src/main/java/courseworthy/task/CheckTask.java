@@ -47,26 +47,26 @@ public final class CheckTask {
         Faults faults = new Faults();
         Path path = workspace.reader(faults).path(file);
         Sheet sheet = path == null ? null : SheetReader.read(path, file, 0, faults);
-        ShippedRules house = ShippedRules.load();
+        ShippedRules shipped = ShippedRules.load();
         List<Sheet> all = TestTask.beside(beside, workspace.reader(faults), faults);
         if (sheet != null) {
             all.add(sheet);
         }
-        List<Row> inForce = sheet == null ? List.of() : Rulebook.of(house.sheets(), List.of(), all, faults).rows();
+        List<Row> inForce = sheet == null ? List.of() : Rulebook.of(shipped.sheets(), List.of(), all, faults).rows();
         workspace.stopOrWarn(faults);
-        Findings findings = SheetCheck.of(sheet.rows(), shipped(house, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), every,
-                new FindingVerifier(inForce, house));
+        Findings findings = SheetCheck.of(sheet.rows(), shipped(shipped, inForce), inForce, gaps ? Set.copyOf(Topics.names()) : Set.of(), every,
+                new FindingVerifier(inForce, shipped));
         List<Finding> list = new ArrayList<>(findings.list());
-        list.addAll(gaps ? LibraryGaps.of(workspace.home(), inForce, house) : List.of());
+        list.addAll(gaps ? LibraryGaps.of(workspace.home(), inForce, shipped) : List.of());
         return new CheckResult(file, sheet.rows().size(), new Findings(list, findings.unlisted()), List.of());
     }
 
     /** The shipped rows that are not left out. */
-    private static List<Row> shipped(ShippedRules house, List<Row> inForce) {
+    private static List<Row> shipped(ShippedRules shipped, List<Row> inForce) {
         Set<Row> still = Collections.newSetFromMap(new IdentityHashMap<>());
         still.addAll(inForce);
         List<Row> out = new ArrayList<>();
-        house.sheets().forEach(one -> out.addAll(one.rows()));
+        shipped.sheets().forEach(one -> out.addAll(one.rows()));
         out.removeIf(row -> !still.contains(row));
         return out;
     }

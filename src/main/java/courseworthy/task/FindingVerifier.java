@@ -56,14 +56,14 @@ public final class FindingVerifier implements WitnessTrial {
     /** Which topics a topic hangs on, that topic among them, where nothing is settled beforehand. */
     private final Map<Topic, Set<Topic>> before = new HashMap<>();
 
-    public FindingVerifier(List<Row> inForce, ShippedRules house) {
+    public FindingVerifier(List<Row> inForce, ShippedRules shipped) {
         for (Row row : inForce) {
             byId.put(row.author().rule(), row);
             for (String topic : row.topics()) {
                 byTopic.computeIfAbsent(Topics.of(topic), name -> new ArrayList<>()).add(row);
             }
         }
-        joins = new DroolsRules(List.of(), house);
+        joins = new DroolsRules(List.of(), shipped);
         joins.topicsOfJoins().values().forEach(name -> joined.add(Topics.of(name)));
     }
 
@@ -184,7 +184,7 @@ public final class FindingVerifier implements WitnessTrial {
 
     private Collection<Topic> hangsOn(Topic topic, boolean given) {
         if (!given) {
-            return before.computeIfAbsent(topic, one -> hangsOn(one, Rank.HOUSE));
+            return before.computeIfAbsent(topic, one -> hangsOn(one, Rank.SHIPPED));
         }
         return hangsOn(topic, Rank.LIMIT);
     }

@@ -51,7 +51,7 @@ public final class ImpactTask {
     private final Path home;
     private final Faults faults = new Faults();
     private final RequestReader inputs;
-    private final ShippedRules house = ShippedRules.load();
+    private final ShippedRules shipped = ShippedRules.load();
 
     /** A course with the day it is ridden on, and the file it is called by. */
     private record Outing(String name, Course course, Event event) {
@@ -209,8 +209,8 @@ public final class ImpactTask {
     }
 
     private DroolsRules rules(List<Row> own, List<Sheet> sheets) {
-        Rulebook book = Rulebook.of(house.sheets(), own, sheets, faults);
-        return faults.stop() ? null : new DroolsRules(book.rows(), house);
+        Rulebook book = Rulebook.of(shipped.sheets(), own, sheets, faults);
+        return faults.stop() ? null : new DroolsRules(book.rows(), shipped);
     }
 
     /** Course by course, rider by rider; on as many cores as there are, in the same order whatever their number. */

@@ -33,9 +33,9 @@ final class LibraryGaps {
     }
 
     /** One remark for each such topic, in the order of the catalogue; none where the shipped courses are not at hand. */
-    static List<Finding> of(Path home, List<Row> inForce, ShippedRules house) {
+    static List<Finding> of(Path home, List<Row> inForce, ShippedRules shipped) {
         RequestReader inputs = new RequestReader(home, new Faults());
-        DroolsRules rules = new DroolsRules(inForce, house);
+        DroolsRules rules = new DroolsRules(inForce, shipped);
         Map<Topic, List<String>> silent = new LinkedHashMap<>();
         List<String> courses = inputs.names();
         for (String name : courses) {

@@ -82,13 +82,13 @@ final class RuleLoader {
                 given.add(sheet);
             }
         }
-        ShippedRules house = ShippedRules.load();
-        Rulebook book = Rulebook.of(house.sheets(), own, given, faults);
+        ShippedRules shipped = ShippedRules.load();
+        Rulebook book = Rulebook.of(shipped.sheets(), own, given, faults);
         if (faults.stop() || settled.isEmpty()) {
-            return faults.stop() ? null : new DroolsRules(book.rows(), house);
+            return faults.stop() ? null : new DroolsRules(book.rows(), shipped);
         }
         List<Row> all = new ArrayList<>(book.rows());
         all.addAll(settled);
-        return new DroolsRules(all, house);
+        return new DroolsRules(all, shipped);
     }
 }

@@ -26,15 +26,15 @@ public final class RulesTask {
             Workspace.topic("--topic", topic);
         }
         List<RuleEntry> out = new ArrayList<>();
-        ShippedRules house = ShippedRules.load();
+        ShippedRules shipped = ShippedRules.load();
         List<Row> rows = new ArrayList<>();
-        for (Sheet sheet : house.sheets()) {
+        for (Sheet sheet : shipped.sheets()) {
             rows.addAll(sheet.rows());
         }
         for (Row row : rows) {
             out.add(row(row));
         }
-        DroolsRules rules = new DroolsRules(rows, house);
+        DroolsRules rules = new DroolsRules(rows, shipped);
         Map<String, String> topics = rules.topicsOfJoins();
         for (RuleOrigin join : rules.joins()) {
             out.add(new RuleEntry(join, List.of(), Set.of(topics.get(join.rule())), ""));

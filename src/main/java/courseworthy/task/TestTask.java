@@ -50,7 +50,7 @@ public final class TestTask {
 
     private final RequestReader inputs;
     private final Faults faults = new Faults();
-    private final ShippedRules house = ShippedRules.load();
+    private final ShippedRules shipped = ShippedRules.load();
     private final Map<String, Row> rows = new LinkedHashMap<>();
     private final Map<Row, List<Touch>> touches = new LinkedHashMap<>();
     private final List<CaseResults.Failed> failed = new ArrayList<>();
@@ -108,7 +108,7 @@ public final class TestTask {
         if (sheet == null) {
             return;
         }
-        Rulebook book = Rulebook.of(house.sheets(), List.of(), all(), faults);
+        Rulebook book = Rulebook.of(shipped.sheets(), List.of(), all(), faults);
         known = new TreeSet<>();
         book.rows().forEach(row -> known.add(row.author().rule()));
         book.leftOut().forEach(gone -> known.add(gone.rule()));
@@ -205,8 +205,8 @@ public final class TestTask {
         if (own.isEmpty() && shared != null) {
             return shared;
         }
-        Rulebook book = Rulebook.of(house.sheets(), own, all(), faults);
-        DroolsRules rules = faults.stop() ? null : new DroolsRules(book.rows(), house);
+        Rulebook book = Rulebook.of(shipped.sheets(), own, all(), faults);
+        DroolsRules rules = faults.stop() ? null : new DroolsRules(book.rows(), shipped);
         shared = own.isEmpty() ? rules : shared;
         return rules;
     }

@@ -35,7 +35,7 @@ import java.util.List;
 public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.Place start, DayDemands.Place pumped, boolean pumpedKnown) {
 
     /** The shipped row on wet ground. */
-    private static final String WET_ROW = "house/less-pressure-in-the-wet";
+    private static final String WET_ROW = "shipped/less-pressure-in-the-wet";
 
     /** @param turned the call on wet ground; null where none was made */
     static PressureSettings of(Call call, Call turned) {

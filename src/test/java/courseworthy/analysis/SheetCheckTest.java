@@ -21,9 +21,9 @@ class SheetCheckTest {
 
     @Test
     void everyShippedRowIsKnownAgain() {
-        List<Row> house = ShippedRules.rules();
-        for (Row row : house) {
-            List<Finding> remarks = SheetCheck.of(List.of(row), house).list();
+        List<Row> shipped = ShippedRules.rules();
+        for (Row row : shipped) {
+            List<Finding> remarks = SheetCheck.of(List.of(row), shipped).list();
             assertThat(row.sayings().isEmpty() || remarks.stream().anyMatch(remark -> remark.kind() == Kind.REPEATS
                     && remark.rows().get(0).equals(row.author()) && remark.rows().get(1).equals(row.author()))).as(row.author().rule()).isTrue();
         }

@@ -63,7 +63,7 @@ class BrakesTest {
     private static Build build(Workshop workshop, String topic, String value) {
         Topic on = Topics.of(topic);
         long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
-        RuleOrigin author = new RuleOrigin("house/x", Rank.HOUSE, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+        RuleOrigin author = new RuleOrigin("shipped/x", Rank.SHIPPED, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
         Decision decision = Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
         Call call = new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
                 .map(each -> each == on ? decision : Settler.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());

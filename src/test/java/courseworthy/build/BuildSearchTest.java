@@ -39,7 +39,7 @@ class BuildSearchTest {
                 Verb verb = topic.kind() == Topic.Kind.OPTIONS ? Verb.PREFER : List.of(Verb.PREFER, Verb.AT_LEAST, Verb.AT_MOST).get(random.nextInt(3));
                 Force force = Force.values()[random.nextInt(3)];
                 long value = topic.least() + (long) (random.nextDouble() * (topic.most() - topic.least() + 1));
-                RuleOrigin author = new RuleOrigin("house/r" + i, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+                RuleOrigin author = new RuleOrigin("shipped/r" + i, Rank.SHIPPED, 0, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
                 claims.add(Claim.of(author, topic, verb, value, topic.text(value), List.of()));
             }
             decisions.add(Settler.settle(topic, claims));

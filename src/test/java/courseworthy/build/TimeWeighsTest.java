@@ -54,7 +54,7 @@ class TimeWeighsTest {
     private void prefer(String topic, Force force, String value) {
         Topic on = Topics.of(topic);
         long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
-        RuleOrigin author = new RuleOrigin("house/" + topic, Rank.HOUSE, 0, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+        RuleOrigin author = new RuleOrigin("shipped/" + topic, Rank.SHIPPED, 0, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
         decisions.add(Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of()))));
     }
 

@@ -210,19 +210,19 @@ class CallMakerTest {
     void aRuleThatSpeaksTooLateIsRefusedAndTheAskingClosed() {
         Recorder late = new Recorder();
         late.from = 1;
-        late.claims.add(Claim.of(author("house/late", Rank.HOUSE), Topics.BIKE, Verb.PREFER, 0, "road", List.of()));
+        late.claims.add(Claim.of(author("shipped/late", Rank.SHIPPED), Topics.BIKE, Verb.PREFER, 0, "road", List.of()));
         assertThatThrownBy(() -> CallMaker.call(late, demands(Map.of()))).isInstanceOf(IllegalStateException.class)
-                .hasMessage("house/late says something on bike once it is settled");
+                .hasMessage("shipped/late says something on bike once it is settled");
         assertThat(late.closed).isTrue();
     }
 
     @Test
     void rulesThatCouldNotTellComeById() {
         Recorder recorder = new Recorder();
-        recorder.untold.add(new UndeterminedRule(author("house/b", Rank.HOUSE), List.of("bike"), List.of("mud")));
-        recorder.untold.add(new UndeterminedRule(author("house/a", Rank.HOUSE), List.of("bike"), List.of("sand")));
+        recorder.untold.add(new UndeterminedRule(author("shipped/b", Rank.SHIPPED), List.of("bike"), List.of("mud")));
+        recorder.untold.add(new UndeterminedRule(author("shipped/a", Rank.SHIPPED), List.of("bike"), List.of("sand")));
         assertThat(CallMaker.call(recorder, demands(Map.of())).couldNotTell()).extracting(untold -> untold.author().rule())
-                .containsExactly("house/a", "house/b");
+                .containsExactly("shipped/a", "shipped/b");
     }
 
     /** Says what it was told to say at one stage, and remembers what it was asked. */

@@ -161,10 +161,10 @@ class CalledKindTest {
                 + "\n    say:\n      bike: prefer trail\n    force: must\n    because: Short.\n");
         Faults faults = new Faults();
         Sheet sheet = SheetReader.read(file, "sheet.yaml", 0, faults);
-        ShippedRules house = ShippedRules.load();
-        Rulebook book = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults);
+        ShippedRules shipped = ShippedRules.load();
+        Rulebook book = Rulebook.of(shipped.sheets(), List.of(), List.of(sheet), faults);
         faults.throwIfAny();
-        return new DroolsRules(book.rows(), house);
+        return new DroolsRules(book.rows(), shipped);
     }
 
     private RideInput ride(long n) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Close decisions against whole calls with the measure on the other side of the threshold. */
 class CloseThresholdFinderTest {
 
-    private static final DroolsRules HOUSE = ShippedRuleSet.read();
+    private static final DroolsRules SHIPPED = ShippedRuleSet.read();
     private static final Set<Measure> FORECAST = Set.of(Measure.START_TEMPERATURE, Measure.SUMMIT_TEMPERATURE, Measure.COLDEST_TEMPERATURE,
             Measure.HOTTEST_TEMPERATURE, Measure.NIGHT_TEMPERATURE, Measure.WIND);
 
@@ -38,8 +38,8 @@ class CloseThresholdFinderTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("days")
     void onTheOtherSideTheWholeCallDecidesOtherwise(ShippedDays day) {
-        Call call = CallMaker.call(HOUSE, day.demands());
-        for (CloseThreshold margin : CloseThresholdFinder.of(HOUSE, call)) {
+        Call call = CallMaker.call(SHIPPED, day.demands());
+        for (CloseThreshold margin : CloseThresholdFinder.of(SHIPPED, call)) {
             Topic topic = margin.decision().topic();
             MeasureValue value = day.demands().get(margin.measure());
             assertThat(value.mid()).isEqualTo(margin.from());
@@ -61,8 +61,8 @@ class CloseThresholdFinderTest {
         List<ShippedDays> days = days();
         for (int i = 0; i < days.size(); i += 5) {
             Demands demands = days.get(i).demands();
-            Call call = CallMaker.call(HOUSE, demands);
-            Set<String> close = CloseThresholdFinder.of(HOUSE, call).stream().map(margin -> margin.decision().topic().name()).collect(Collectors.toSet());
+            Call call = CallMaker.call(SHIPPED, demands);
+            Set<String> close = CloseThresholdFinder.of(SHIPPED, call).stream().map(margin -> margin.decision().topic().name()).collect(Collectors.toSet());
             for (Map.Entry<Measure, MeasureValue> each : demands.values().entrySet()) {
                 if (each.getKey().layer() == 0 && each.getKey().scale().kind() == MeasureScale.Kind.QUANTITY) {
                     assertThat(close).as("%s %s", days.get(i), each.getKey()).containsAll(turned(call, each.getKey(), each.getValue()));
@@ -75,7 +75,7 @@ class CloseThresholdFinderTest {
     @Test
     void aDegreeBesideAThresholdIsClose() {
         Demands demands = days().get(0).demands().with(Map.of(Measure.COLDEST_TEMPERATURE, MeasureValue.exact(8), Measure.GOING, MeasureValue.exact(0)));
-        assertThat(CloseThresholdFinder.of(HOUSE, CallMaker.call(HOUSE, demands))).anySatisfy(margin -> {
+        assertThat(CloseThresholdFinder.of(SHIPPED, CallMaker.call(SHIPPED, demands))).anySatisfy(margin -> {
             assertThat(margin.decision().topic().name()).isEqualTo("clothing");
             assertThat(margin.measure()).isEqualTo(Measure.COLDEST_TEMPERATURE);
             assertThat(margin.threshold()).isEqualTo(7);
@@ -85,11 +85,11 @@ class CloseThresholdFinderTest {
 
     private static Set<String> turned(Call call, Measure measure, MeasureValue value) {
         SortedSet<Long> turns = new TreeSet<>();
-        HOUSE.rows().forEach(row -> RuleInputs.turns(row, measure, turns));
+        SHIPPED.rows().forEach(row -> RuleInputs.turns(row, measure, turns));
         Set<String> out = new TreeSet<>();
         for (long turn : turns.subSet(value.low() + 1, value.high() + 1)) {
-            Call below = CallMaker.call(HOUSE, call.demands().with(Map.of(measure, MeasureValue.exact(turn - 1))));
-            Call above = CallMaker.call(HOUSE, call.demands().with(Map.of(measure, MeasureValue.exact(turn))));
+            Call below = CallMaker.call(SHIPPED, call.demands().with(Map.of(measure, MeasureValue.exact(turn - 1))));
+            Call above = CallMaker.call(SHIPPED, call.demands().with(Map.of(measure, MeasureValue.exact(turn))));
             Call beyond = turn > value.mid() ? above : below;
             boolean anotherBike = !beyond.on(BIKE).value().equals(call.on(BIKE).value());
             for (Decision decision : anotherBike ? List.of(call.on(BIKE)) : call.decisions()) {
@@ -109,6 +109,6 @@ class CloseThresholdFinderTest {
     }
 
     private static Long at(Demands demands, Measure measure, long value, Topic topic) {
-        return CallMaker.call(HOUSE, demands.with(Map.of(measure, MeasureValue.exact(value)))).on(topic).value();
+        return CallMaker.call(SHIPPED, demands.with(Map.of(measure, MeasureValue.exact(value)))).on(topic).value();
     }
 }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class CourseDirectionsTest {
 
-    private static final RuleSet HOUSE = ShippedRuleSet.read();
+    private static final RuleSet SHIPPED = ShippedRuleSet.read();
     private static final int DAYS = 25;
 
     @TempDir
@@ -111,7 +111,7 @@ class CourseDirectionsTest {
 
     /** Some measures stay as they are on the first rung, though the one thing would change them. */
     private MeasureLadder holding(List<Measure> held, int rungs, BiConsumer<Scene, Integer> change) {
-        return new MeasureLadder(HOUSE, DAYS, rungs, (day, rung) -> {
+        return new MeasureLadder(SHIPPED, DAYS, rungs, (day, rung) -> {
             Demands demands = demands(day, rung, change);
             if (held.isEmpty() || rung == 0) {
                 return demands;

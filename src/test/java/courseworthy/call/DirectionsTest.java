@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class DirectionsTest {
 
     private static final int DAYS = 40;
-    private static final RuleSet HOUSE = ShippedRuleSet.read();
+    private static final RuleSet SHIPPED = ShippedRuleSet.read();
 
     @Test
     void rougherNeverAsksForLessTravelNarrowerTyresOrLighterCasing() {
@@ -88,6 +88,6 @@ class DirectionsTest {
     }
 
     private static MeasureLadder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
-        return new MeasureLadder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
+        return new MeasureLadder(SHIPPED, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
     }
 }

@@ -28,7 +28,7 @@ class FlipFinderTest {
 
     /** For a longer run: every topic of every day, and so many generated days ({@code -Dcourseworthy.flips=60}). */
     private static final int LONG = Integer.getInteger("courseworthy.flips", 0);
-    private static final DroolsRules HOUSE = ShippedRuleSet.read();
+    private static final DroolsRules SHIPPED = ShippedRuleSet.read();
 
     static List<ShippedDays> days() {
         return ShippedDays.all();
@@ -37,7 +37,7 @@ class FlipFinderTest {
     @ParameterizedTest
     @MethodSource("days")
     void appliedItFlipsAndNothingNearerDoes(ShippedDays day) {
-        TickByTick slow = new TickByTick(HOUSE, day.demands());
+        TickByTick slow = new TickByTick(SHIPPED, day.demands());
         SplittableRandom chance = new SplittableRandom(day.name().hashCode());
         int flips = 0;
         for (Topic topic : some(chance, LONG > 0 ? 1 : 20)) {
@@ -88,7 +88,7 @@ class FlipFinderTest {
         int flips = 0;
         for (int seed = 0; seed < Math.max(2, LONG); seed++) {
             Demands demands = Facts.of(seed).demands();
-            TickByTick slow = new TickByTick(HOUSE, demands);
+            TickByTick slow = new TickByTick(SHIPPED, demands);
             for (Measure measure : demands.values().keySet()) {
                 long now = demands.get(measure).mid();
                 boolean words = measure.scale().kind() != MeasureScale.Kind.QUANTITY;
@@ -107,7 +107,7 @@ class FlipFinderTest {
     void itFindsWhatEveryTickFindsFromEndToEnd(Measure measure, long least, long most) {
         int flips = 0;
         for (int seed = 101; seed < 102 + LONG; seed++) {
-            flips += new TickByTick(HOUSE, Facts.of(seed).demands()).agree(measure, least, most, Topics.all());
+            flips += new TickByTick(SHIPPED, Facts.of(seed).demands()).agree(measure, least, most, Topics.all());
         }
         assertThat(flips).isPositive();
     }
@@ -134,7 +134,7 @@ class FlipFinderTest {
     @Test
     void aTargetIsReachedByTheNearestChangeThatBringsIt() {
         Demands demands = Facts.of(3).demands();
-        TickByTick slow = new TickByTick(HOUSE, demands);
+        TickByTick slow = new TickByTick(SHIPPED, demands);
         Topic topic = Topics.FRONT_TYRE_WIDTH;
         int reached = 0;
         for (long value = topic.least(); value <= topic.most(); value++) {
@@ -142,7 +142,7 @@ class FlipFinderTest {
             if (slow.call().on(topic).value() == value) {
                 continue;
             }
-            for (Flip flip : new FlipFinder(HOUSE, slow.call(), topic, (done, of) -> { }).to(value)) {
+            for (Flip flip : new FlipFinder(SHIPPED, slow.call(), topic, (done, of) -> { }).to(value)) {
                 assertThat(slow.with(flip.measure(), flip.to()).on(topic).value()).isEqualTo(wanted);
                 if (flip.way() == Flip.Way.UP) {
                     for (long nearer = flip.from() + 1; nearer < flip.to(); nearer++) {
@@ -159,7 +159,7 @@ class FlipFinderTest {
     void theSmallestComesFirstAndItsSizeIsAPartOfTheScale() {
         Demands demands = Facts.of(5).demands();
         for (Topic topic : Topics.all()) {
-            List<Flip> flips = new TickByTick(HOUSE, demands).found(topic);
+            List<Flip> flips = new TickByTick(SHIPPED, demands).found(topic);
             assertThat(flips).isSortedAccordingTo(java.util.Comparator.comparingDouble(Flip::size));
             assertThat(flips).allSatisfy(flip -> assertThat(flip.size()).isGreaterThan(0));
         }
@@ -168,7 +168,7 @@ class FlipFinderTest {
     /** What derives from decisions may read nothing but what it says it reads: the search follows no other measure tick by tick. */
     @Test
     void measuresThatDeriveReadOnlyWhatTheySay() {
-        Call call = CallMaker.call(HOUSE, Facts.of(8).demands());
+        Call call = CallMaker.call(SHIPPED, Facts.of(8).demands());
         Map<Topic, courseworthy.topic.SettledTopic> settled = new java.util.HashMap<>();
         call.decisions().forEach(one -> settled.put(one.topic(), new courseworthy.topic.SettledTopic(one.topic(), one.value() != null,
                 one.value() == null ? 0 : one.value())));

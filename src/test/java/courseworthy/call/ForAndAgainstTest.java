@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class ForAndAgainstTest {
 
-    private static final DroolsRules HOUSE = ShippedRuleSet.read();
+    private static final DroolsRules SHIPPED = ShippedRuleSet.read();
 
     static List<ShippedDays> days() {
         return ShippedDays.all();
@@ -32,7 +32,7 @@ class ForAndAgainstTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("days")
     void forAndAgainstFollowFromTheValue(ShippedDays day) {
-        for (Decision decision : CallMaker.call(HOUSE, day.demands()).decisions()) {
+        for (Decision decision : CallMaker.call(SHIPPED, day.demands()).decisions()) {
             if (decision.status() == Status.SETTLED) {
                 for (Claim claim : decision.taken()) {
                     assertThat(keeps(claim, decision)).as("%s %s for %s", decision.topic(), claim, decision.text()).isTrue();
@@ -47,7 +47,7 @@ class ForAndAgainstTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("days")
     void settledMeansThatNobodyWhoVotedIsAgainst(ShippedDays day) {
-        for (Decision decision : CallMaker.call(HOUSE, day.demands()).decisions()) {
+        for (Decision decision : CallMaker.call(SHIPPED, day.demands()).decisions()) {
             Rank voting = voting(decision);
             boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting);
             if (decision.standing() == Standing.SETTLED) {
@@ -61,7 +61,7 @@ class ForAndAgainstTest {
     /** A heavy rider's rotor of 180 mm has had the wish for 160 mm listed for it. */
     @Test
     void aRotorOfAnotherSizeIsNeverAmongTheReasonsForOne() {
-        long others = days().stream().flatMap(day -> CallMaker.call(HOUSE, day.demands()).decisions().stream())
+        long others = days().stream().flatMap(day -> CallMaker.call(SHIPPED, day.demands()).decisions().stream())
                 .filter(decision -> decision.topic().name().endsWith("rotor")).flatMap(decision -> decision.taken().stream()
                         .filter(claim -> claim.verb() == Verb.PREFER && claim.value() != decision.value()))
                 .count();

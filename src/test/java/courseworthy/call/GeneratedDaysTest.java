@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 class GeneratedDaysTest {
 
     private static final int DAYS = 1000;
-    private static final RuleSet HOUSE = ShippedRuleSet.read();
+    private static final RuleSet SHIPPED = ShippedRuleSet.read();
     private static final List<String> ENDS = List.of("front", "rear");
 
     /** @param softened in a word */
@@ -55,7 +55,7 @@ class GeneratedDaysTest {
     }
 
     private static Call call(GeneratedRequest request, Path folder) {
-        return CallMaker.call(HOUSE, request.read(folder).demands());
+        return CallMaker.call(SHIPPED, request.read(folder).demands());
     }
 
     private static String soften(GeneratedRequest request, int n) {

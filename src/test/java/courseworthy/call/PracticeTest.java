@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whole recommendations against facts of the trade, each an interval (common practice, no source). */
 class PracticeTest {
 
-    private static final RuleSet HOUSE = ShippedRuleSet.read();
+    private static final RuleSet SHIPPED = ShippedRuleSet.read();
     private static final String TABLE = "practice.yaml";
 
     @TempDir
@@ -101,7 +101,7 @@ class PracticeTest {
         Event event = EventReader.read(Files.writeString(folder.resolve("event.yaml"), fact.day()), "event.yaml", faults);
         faults.throwIfAny();
         Demands demands = Survey.of(course, rider, event, rider.bike());
-        return CallMaker.call(HOUSE, demands);
+        return CallMaker.call(SHIPPED, demands);
     }
 
     private static boolean within(Decision decision, String wanted) {

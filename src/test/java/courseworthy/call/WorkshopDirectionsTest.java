@@ -22,7 +22,7 @@ class WorkshopDirectionsTest {
     private static final int RACE = 1;
     private static final int YES = 1;
     private static final int NO = 0;
-    private static final RuleSet HOUSE = ShippedRuleSet.read();
+    private static final RuleSet SHIPPED = ShippedRuleSet.read();
 
     @TempDir
     private Path folder;
@@ -97,7 +97,7 @@ class WorkshopDirectionsTest {
 
     @Test
     void hotterNeverAsksForLessWater() {
-        new MeasureLadder(HOUSE, 20, 8, (day, rung) -> scene(day, 4 + 4 * rung)).neverDown("water");
+        new MeasureLadder(SHIPPED, 20, 8, (day, rung) -> scene(day, 4 + 4 * rung)).neverDown("water");
     }
 
     private Demands scene(int day, int low) {
@@ -111,7 +111,7 @@ class WorkshopDirectionsTest {
     @Test
     void theRearIsNeverSofterThanTheFront() {
         for (int day = 0; day < 200; day++) {
-            Call call = CallMaker.call(HOUSE, Facts.of(day).demands());
+            Call call = CallMaker.call(SHIPPED, Facts.of(day).demands());
             Decision front = call.on(Topics.FRONT_TYRE_PRESSURE);
             Decision rear = call.on(Topics.REAR_TYRE_PRESSURE);
             assertThat(rear.value()).as("day %s: %s, %s", day, front, rear).isGreaterThanOrEqualTo(front.value());
@@ -123,7 +123,7 @@ class WorkshopDirectionsTest {
     void nobodyCarriesPlugsForTubes() {
         int tubes = 0;
         for (int day = 0; day < 200; day++) {
-            Call call = CallMaker.call(HOUSE, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
+            Call call = CallMaker.call(SHIPPED, Facts.of(day).with(Measure.TUBELESS_READY, NO, Measure.HOURS, 300 + 5 * day).demands());
             if (call.on(Topics.REAR_SEALANT).text().equals("tube") && call.on(Topics.FRONT_SEALANT).text().equals("tube")) {
                 tubes++;
                 assertThat(call.on(Topics.PLUGS).value()).as("day %s", day).isZero();
@@ -134,6 +134,6 @@ class WorkshopDirectionsTest {
     }
 
     private static MeasureLadder ladder(int rungs, BiFunction<Facts, Integer, Facts> rung) {
-        return new MeasureLadder(HOUSE, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
+        return new MeasureLadder(SHIPPED, DAYS, rungs, (day, i) -> rung.apply(Facts.of(day), i).demands());
     }
 }

@@ -29,29 +29,29 @@ class ChecklistMakerTest {
     @Test
     void anItemStatesTheDecidedValue() {
         example.decided("front tyre pressure", 31, Standing.SETTLED, List.of(), List.of());
-        example.task("house/p", "Pump", "Front {front tyre pressure}, rear {rear tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        example.task("shipped/p", "Pump", "Front {front tyre pressure}, rear {rear tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
         assertThat(only().find()).isEqualTo("Front 1.55 bar (22 psi), rear 2.00 bar (29 psi)");
     }
 
     @Test
     void anItemMayNameAMeasure() {
         example.demand(Measure.LOWER_MARKED_PRESSURE, 70, 70, 70);
-        example.task("house/p", "Pump", "At most {lower marked pressure}; gauge zeroed", Deadline.RACE_MORNING, 0, false, "tyres");
+        example.task("shipped/p", "Pump", "At most {lower marked pressure}; gauge zeroed", Deadline.RACE_MORNING, 0, false, "tyres");
         assertThat(only().find()).isEqualTo("At most 3.5 bar; gauge zeroed");
     }
 
     @Test
     void aClauseOnWhatTheBikeHasNotIsLeftOut() {
         example.notApplicable("rear sag");
-        example.task("house/s", "Set sag", "Rear {rear sag}, rings clean; front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        example.task("shipped/s", "Set sag", "Rear {rear sag}, rings clean; front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
         assertThat(only().find()).isEqualTo("Rings clean; front 20 %");
     }
 
     @Test
     void anItemThatAsksForNothingOnThisBikeIsLeftOut() {
         example.notApplicable("front sag");
-        example.task("house/s", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
-        example.task("house/t", "Set {front sag} of sag", "Ring at the mark", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        example.task("shipped/s", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        example.task("shipped/t", "Set {front sag} of sag", "Ring at the mark", Deadline.WEEK_BEFORE, 0, false, "suspension");
         assertThat(of(Event.UNKNOWN).sections()).isEmpty();
     }
 
@@ -59,8 +59,8 @@ class ChecklistMakerTest {
     void whatSafetyHangsOnStaysEvenWithoutAValue() {
         example.notApplicable("light run time");
         example.nonePossible("front tyre pressure", "limits clash");
-        example.task("house/l", "Charge for {light run time}", "Good for {light run time}", Deadline.RACE_MORNING, 0, true, "a");
-        example.task("house/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "b");
+        example.task("shipped/l", "Charge for {light run time}", "Good for {light run time}", Deadline.RACE_MORNING, 0, true, "a");
+        example.task("shipped/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "b");
         List<Item> items = of(Event.UNKNOWN).sections().get(0).items();
         assertThat(items).extracting(Item::what).containsExactly("Charge for light run time", "Pump");
         assertThat(items).extracting(Item::find).containsExactly("In order", "Front none possible (see the brief)");
@@ -68,7 +68,7 @@ class ChecklistMakerTest {
 
     @Test
     void bracesThatNameNothingStayAsWritten() {
-        example.task("house/p", "Pump {the {tyre", "Front {tyre feel}, set", Deadline.RACE_MORNING, 0, false, "tyres");
+        example.task("shipped/p", "Pump {the {tyre", "Front {tyre feel}, set", Deadline.RACE_MORNING, 0, false, "tyres");
         assertThat(only().what()).isEqualTo("Pump {the {tyre");
         assertThat(only().find()).isEqualTo("Front {tyre feel}, set");
     }
@@ -76,10 +76,10 @@ class ChecklistMakerTest {
     /** A start at seven leaves ten hours after nine in the evening. */
     @Test
     void whatNeedsMoreHoursThanItsSectionLeavesComesEarlier() {
-        example.task("house/fits", "Charge", "Full", Deadline.NIGHT_BEFORE, 10, false, "a");
-        example.task("house/late", "Seal", "Dry", Deadline.NIGHT_BEFORE, 11, false, "b");
-        example.task("house/morning", "Soak", "Soft", Deadline.RACE_MORNING, 2, false, "c");
-        example.task("house/week", "Break in", "Quiet", Deadline.AT_THE_START, 100, false, "d");
+        example.task("shipped/fits", "Charge", "Full", Deadline.NIGHT_BEFORE, 10, false, "a");
+        example.task("shipped/late", "Seal", "Dry", Deadline.NIGHT_BEFORE, 11, false, "b");
+        example.task("shipped/morning", "Soak", "Soft", Deadline.RACE_MORNING, 2, false, "c");
+        example.task("shipped/week", "Break in", "Quiet", Deadline.AT_THE_START, 100, false, "d");
         Checklist checklist = of(at(LocalTime.of(7, 0)));
         assertThat(when(checklist, "Charge")).isEqualTo("night before");
         assertThat(when(checklist, "Seal")).isEqualTo("two days before");
@@ -89,23 +89,23 @@ class ChecklistMakerTest {
 
     @Test
     void anEarlyStartLeavesAShorterNight() {
-        example.task("house/c", "Charge", "Full", Deadline.NIGHT_BEFORE, 9, false, "a");
+        example.task("shipped/c", "Charge", "Full", Deadline.NIGHT_BEFORE, 9, false, "a");
         assertThat(when(of(at(LocalTime.of(7, 0))), "Charge")).isEqualTo("night before");
         assertThat(when(of(at(LocalTime.of(5, 0))), "Charge")).isEqualTo("two days before");
     }
 
     @Test
     void whatMustComeBeforeComesBefore() {
-        example.task("house/z-first", "Mount", "On", Deadline.RACE_MORNING, 0, false, "z");
-        example.task("house/a-then", "Check", "Tight", Deadline.NIGHT_BEFORE, 0, true, "a", "house/z-first");
+        example.task("shipped/z-first", "Mount", "On", Deadline.RACE_MORNING, 0, false, "z");
+        example.task("shipped/a-then", "Check", "Tight", Deadline.NIGHT_BEFORE, 0, true, "a", "shipped/z-first");
         assertThat(of(Event.UNKNOWN).sections()).hasSize(1);
         assertThat(items()).containsExactly("Mount", "Check");
     }
 
     @Test
     void whatMustComeHoursBeforeComesInAnEarlierSection() {
-        example.task("house/seal", "Seal", "Dry", Deadline.NIGHT_BEFORE, 8, false, "tyres");
-        example.task("house/ride", "Ride it", "No loss", Deadline.NIGHT_BEFORE, 0, false, "tyres", "house/seal");
+        example.task("shipped/seal", "Seal", "Dry", Deadline.NIGHT_BEFORE, 8, false, "tyres");
+        example.task("shipped/ride", "Ride it", "No loss", Deadline.NIGHT_BEFORE, 0, false, "tyres", "shipped/seal");
         Checklist checklist = of(Event.UNKNOWN);
         assertThat(when(checklist, "Seal")).isEqualTo("two days before");
         assertThat(when(checklist, "Ride it")).isEqualTo("night before");
@@ -113,36 +113,36 @@ class ChecklistMakerTest {
 
     @Test
     void aChainOfThingsMovesAsAWhole() {
-        example.task("house/a", "A", "x", Deadline.AFTER_THE_RACE, 0, false, "", "house/nobody");
-        example.task("house/b", "B", "x", Deadline.RACE_MORNING, 0, false, "", "house/a");
-        example.task("house/c", "C", "x", Deadline.WEEK_BEFORE, 0, false, "", "house/b");
+        example.task("shipped/a", "A", "x", Deadline.AFTER_THE_RACE, 0, false, "", "shipped/nobody");
+        example.task("shipped/b", "B", "x", Deadline.RACE_MORNING, 0, false, "", "shipped/a");
+        example.task("shipped/c", "C", "x", Deadline.WEEK_BEFORE, 0, false, "", "shipped/b");
         assertThat(of(Event.UNKNOWN).sections()).hasSize(1);
         assertThat(items()).containsExactly("A", "B", "C");
     }
 
     @Test
     void aCircleEndsSomewhere() {
-        example.task("house/a", "A", "x", Deadline.NIGHT_BEFORE, 4, false, "", "house/b");
-        example.task("house/b", "B", "x", Deadline.NIGHT_BEFORE, 4, false, "", "house/a");
+        example.task("shipped/a", "A", "x", Deadline.NIGHT_BEFORE, 4, false, "", "shipped/b");
+        example.task("shipped/b", "B", "x", Deadline.NIGHT_BEFORE, 4, false, "", "shipped/a");
         assertThat(items()).containsExactlyInAnyOrder("A", "B");
     }
 
     /** Degani and Wiener, from memory: the most critical items as near the start as possible; chunks by system or function. */
     @Test
     void criticalThingsComeFirstAndOnePartStaysTogether() {
-        example.task("house/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
-        example.task("house/2", "Stem", "x", Deadline.NIGHT_BEFORE, 0, true, "cockpit");
-        example.task("house/3", "Pads", "x", Deadline.NIGHT_BEFORE, 0, true, "brakes");
-        example.task("house/4", "Bell", "x", Deadline.NIGHT_BEFORE, 0, false, "extras");
-        example.task("house/5", "Lever", "x", Deadline.NIGHT_BEFORE, 0, true, "brakes");
-        example.task("house/6", "Grips", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
+        example.task("shipped/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
+        example.task("shipped/2", "Stem", "x", Deadline.NIGHT_BEFORE, 0, true, "cockpit");
+        example.task("shipped/3", "Pads", "x", Deadline.NIGHT_BEFORE, 0, true, "brakes");
+        example.task("shipped/4", "Bell", "x", Deadline.NIGHT_BEFORE, 0, false, "extras");
+        example.task("shipped/5", "Lever", "x", Deadline.NIGHT_BEFORE, 0, true, "brakes");
+        example.task("shipped/6", "Grips", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
         assertThat(items()).containsExactly("Pads", "Lever", "Stem", "Tape", "Grips", "Bell");
     }
 
     @Test
     void amongEqualsWhatNeedsHoursComesFirst() {
-        example.task("house/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
-        example.task("house/2", "Charge", "x", Deadline.NIGHT_BEFORE, 3, false, "electronics");
+        example.task("shipped/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
+        example.task("shipped/2", "Charge", "x", Deadline.NIGHT_BEFORE, 3, false, "electronics");
         assertThat(items()).containsExactly("Charge", "Tape");
     }
 
@@ -150,7 +150,7 @@ class ChecklistMakerTest {
     @Test
     void aLongSectionIsCutIntoNumberedOnesAndNothingIsDropped() {
         for (int i = 0; i < 22; i++) {
-            example.task("house/" + (char) ('a' + i), "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, i % 5 == 0, "part " + i / 4);
+            example.task("shipped/" + (char) ('a' + i), "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, i % 5 == 0, "part " + i / 4);
         }
         List<Section> sections = of(Event.UNKNOWN).sections();
         assertThat(sections).extracting(Section::when).containsExactly("night before, 1 of 3", "night before, 2 of 3", "night before, 3 of 3");
@@ -164,7 +164,7 @@ class ChecklistMakerTest {
         for (int n = 1; n <= 60; n++) {
             ExampleBrief many = new ExampleBrief();
             for (int i = 0; i < n; i++) {
-                many.task("house/" + i, "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, false, "part " + i * i % 7);
+                many.task("shipped/" + i, "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, false, "part " + i * i % 7);
             }
             List<Section> sections = ChecklistMaker.of(many.call(), Event.UNKNOWN).sections();
             assertThat(sections).hasSize((n + 8) / 9).allMatch(s -> !s.items().isEmpty() && s.items().size() <= 9);
@@ -175,7 +175,7 @@ class ChecklistMakerTest {
     /** Degani and Wiener, from memory: a completion call as the last item. */
     @Test
     void everySectionEndsWithACallThatItIsDone() {
-        example.task("house/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
+        example.task("shipped/1", "Tape", "x", Deadline.NIGHT_BEFORE, 0, false, "cockpit");
         assertThat(of(Event.UNKNOWN).sections().get(0).done()).isEqualTo("All done? Say: \"night before, complete.\"");
     }
 
@@ -183,7 +183,7 @@ class ChecklistMakerTest {
     void aTrainingRideHasTitlesOfItsOwn() {
         example.demand(Measure.ROLE, 0, 0, 0);
         for (Deadline due : Deadline.values()) {
-            example.task("house/" + due, "Do " + due, "x", due, 0, false, "");
+            example.task("shipped/" + due, "Do " + due, "x", due, 0, false, "");
         }
         Checklist checklist = of(Event.UNKNOWN);
         assertThat(checklist.role()).isEqualTo("training");
@@ -211,15 +211,15 @@ class ChecklistMakerTest {
 
     @Test
     void theSameThingAskedTwiceIsDoneOnceAndCriticalIfEitherSaysSo() {
-        example.task("house/a", "Charge", "Full", Deadline.NIGHT_BEFORE, 0, false, "x");
-        example.task("house/b", "Charge", "Full", Deadline.NIGHT_BEFORE, 0, true, "x");
+        example.task("shipped/a", "Charge", "Full", Deadline.NIGHT_BEFORE, 0, false, "x");
+        example.task("shipped/b", "Charge", "Full", Deadline.NIGHT_BEFORE, 0, true, "x");
         assertThat(only().critical()).isTrue();
     }
 
     @Test
     void twoThingsOfOneRuleAreBothKept() {
-        example.task("house/a", "Left", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
-        example.task("house/a", "Right", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
+        example.task("shipped/a", "Left", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
+        example.task("shipped/a", "Right", "x", Deadline.NIGHT_BEFORE, 0, false, "x");
         assertThat(items()).containsExactly("Left", "Right");
     }
 
@@ -249,8 +249,8 @@ class ChecklistMakerTest {
     @Test
     void listedTasksAreThoseOnTheList() {
         example.notApplicable("front sag");
-        example.task("house/s", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
-        example.task("house/p", "Pump {front tyre width}", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        example.task("shipped/s", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        example.task("shipped/p", "Pump {front tyre width}", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
         assertThat(ChecklistMaker.listed(example.call())).extracting(Task::what, Task::find)
                 .containsExactly(tuple("Pump front tyre width", "Front front tyre pressure"));
     }

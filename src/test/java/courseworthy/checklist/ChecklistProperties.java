@@ -65,8 +65,8 @@ class ChecklistProperties {
         Random random = new Random(seed);
         ExampleBrief out = new ExampleBrief();
         for (int i = 0; i < size; i++) {
-            String[] after = i == 0 || random.nextInt(3) > 0 ? new String[0] : new String[] {"house/" + random.nextInt(i)};
-            out.task("house/" + i, "Do " + i, "Done", Deadline.values()[random.nextInt(6)], random.nextInt(4) == 0 ? random.nextInt(60) : 0,
+            String[] after = i == 0 || random.nextInt(3) > 0 ? new String[0] : new String[] {"shipped/" + random.nextInt(i)};
+            out.task("shipped/" + i, "Do " + i, "Done", Deadline.values()[random.nextInt(6)], random.nextInt(4) == 0 ? random.nextInt(60) : 0,
                     random.nextInt(3) == 0, "part " + random.nextInt(5), after);
         }
         return out;

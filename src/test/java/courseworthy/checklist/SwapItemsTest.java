@@ -115,7 +115,7 @@ class SwapItemsTest {
     @Test
     void valuesOfTheBuildStandOnTheList() {
         ExampleBrief example = new ExampleBrief();
-        example.task("house/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        example.task("shipped/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
         Build build = Build.builder("", BIKE).set(Map.of("front tyre pressure", "1.8 bar")).build();
         assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN, build).sections().get(0).items()).extracting(Item::find).containsExactly("Front 1.8 bar");
     }

@@ -124,7 +124,7 @@ class MutatedSheetsTest {
                     do: {what: Listen, find: No hiss, by: week before}
                     because: A hiss is heard in a quiet room.
                 leave out:
-                  - rule: house/dropper-on-mountain-bikes
+                  - rule: shipped/dropper-on-mountain-bikes
                     because: Ours are fitted already.
                 """;
     }

@@ -164,7 +164,7 @@ class SharedSheetTest {
         refused(head + "leave out:\n  - {rule: pairing/rear-tyre-no-wider, because: No.}\n", "Limits cannot be left out.");
         refused(head + ROW + "    limit: yes\n", "Limits are shipped with the tool");
         refused(head + ROW + "    rank: limit\n", "Limits are shipped with the tool");
-        for (String name : List.of("limit", "House", "PAIRING", "rider")) {
+        for (String name : List.of("limit", "Shipped", "PAIRING", "rider")) {
             refused(head.replace("Theirs", name) + ROW, ":1: sheet: found \"" + name + "\", expected a name of its own");
         }
         refused(head + "advice:\n  - id: x\n    do: {what: a, find: b, by: night before, critical: yes}\n    because: c\n", "Only the shipped rules");

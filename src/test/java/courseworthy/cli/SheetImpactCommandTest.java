@@ -149,7 +149,7 @@ class SheetImpactCommandTest {
         String none = write("bare.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: dry\n    say: {eyewear: prefer clear}\n    because: So.\n");
         String now = write("new.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: dry\n    say: {eyewear: prefer clear}\n    because: So.\n"
                 + "  - id: wide\n    say: {front tyre width: at least 50 mm}\n    force: must\n    because: Wide floats.\n"
-                + "leave out:\n  - rule: house/a-little-more-to-get-round\n    because: We know our tyres.\n");
+                + "leave out:\n  - rule: shipped/a-little-more-to-get-round\n    because: We know our tyres.\n");
         String text = impact(none, now, "--topic", "front tyre pressure").out().replaceAll("\\s+", " ");
         assertThat(text).contains("Follows from front tyre width, ").contains(". Mine/wide says at least 50 mm (").contains("): Wide floats.");
     }

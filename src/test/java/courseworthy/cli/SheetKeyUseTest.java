@@ -124,7 +124,7 @@ class SheetKeyUseTest {
                 differ(kind, steps).forEach(left::remove);
             }
         }
-        // Only one step is sold between most end gears: HouseRuleCasesTest turns it.
+        // Only one step is sold between most end gears: ShippedCasesTest turns it.
         left.remove("largest step");
         assertThat(left).isEmpty();
     }

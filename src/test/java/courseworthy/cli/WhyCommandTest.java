@@ -79,9 +79,9 @@ class WhyCommandTest {
                 --not: found "droper", expected one of: rigid, dropper
                     Did you mean "dropper"?
                 """));
-        assertThat(CommandRun.of("why", COURSE, "seatpost", "--rule", "house/dropper-on-mountain-bike")).isEqualTo(new CommandRun(2, "", """
-                --rule: found "house/dropper-on-mountain-bike", expected the id of a rule on seatpost
-                    Did you mean "house/dropper-on-mountain-bikes"?
+        assertThat(CommandRun.of("why", COURSE, "seatpost", "--rule", "shipped/dropper-on-mountain-bike")).isEqualTo(new CommandRun(2, "", """
+                --rule: found "shipped/dropper-on-mountain-bike", expected the id of a rule on seatpost
+                    Did you mean "shipped/dropper-on-mountain-bikes"?
                 """));
         assertThat(CommandRun.of("why", COURSE).err()).contains("TOPIC");
     }

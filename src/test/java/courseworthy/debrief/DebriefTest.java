@@ -33,19 +33,19 @@ class DebriefTest {
               "decisions" : [
                 {"topic" : "rear tyre casing", "status" : "settled", "value" : "reinforced", "unit" : "", "text" : "reinforced",
                   "for" : [
-                    {"rule" : "house/no-light", "rank" : "house", "where" : "rules/a.yaml:1", "says" : {"verb" : "at least", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
-                    {"rule" : "house/reinforced", "rank" : "house", "where" : "rules/a.yaml:2", "says" : {"verb" : "prefer", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
+                    {"rule" : "shipped/no-light", "rank" : "shipped", "where" : "rules/a.yaml:1", "says" : {"verb" : "at least", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
+                    {"rule" : "shipped/reinforced", "rank" : "shipped", "where" : "rules/a.yaml:2", "says" : {"verb" : "prefer", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []},
                     {"rule" : "limit/casing", "rank" : "limit", "where" : "rules/a.yaml:3", "says" : {"verb" : "at least", "value" : "reinforced", "unit" : "", "written" : "reinforced"}, "grounds" : []}],
                   "against" : [
                     {"rule" : "mine/heavy", "rank" : "coach", "where" : "mine.yaml:1", "says" : {"verb" : "prefer", "value" : "heavy", "unit" : "", "written" : "heavy"}, "grounds" : []}]},
                 {"topic" : "rear tyre pressure", "status" : "settled", "value" : 150, "unit" : "kPa", "text" : "1.50 bar",
-                  "for" : [{"rule" : "house/start", "rank" : "house", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 150, "unit" : "kPa", "written" : "1.50 bar"}, "grounds" : []}], "against" : []},
+                  "for" : [{"rule" : "shipped/start", "rank" : "shipped", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 150, "unit" : "kPa", "written" : "1.50 bar"}, "grounds" : []}], "against" : []},
                 {"topic" : "front tyre pressure", "status" : "settled", "value" : 140, "unit" : "kPa", "text" : "1.40 bar",
-                  "for" : [{"rule" : "house/start", "rank" : "house", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 140, "unit" : "kPa", "written" : "1.40 bar"}, "grounds" : []}], "against" : []},
+                  "for" : [{"rule" : "shipped/start", "rank" : "shipped", "where" : "rules/a.yaml:4", "says" : {"verb" : "prefer", "value" : 140, "unit" : "kPa", "written" : "1.40 bar"}, "grounds" : []}], "against" : []},
                 {"topic" : "food", "status" : "settled", "value" : 60, "unit" : "g/h", "text" : "60 g/h",
-                  "for" : [{"rule" : "house/food", "rank" : "house", "where" : "rules/a.yaml:6", "says" : {"verb" : "prefer", "value" : 60, "unit" : "g/h", "written" : "60 g/h"}, "grounds" : []}], "against" : []},
+                  "for" : [{"rule" : "shipped/food", "rank" : "shipped", "where" : "rules/a.yaml:6", "says" : {"verb" : "prefer", "value" : 60, "unit" : "g/h", "written" : "60 g/h"}, "grounds" : []}], "against" : []},
                 {"topic" : "clothing", "status" : "settled", "value" : "summer kit", "unit" : "", "text" : "summer kit",
-                  "for" : [{"rule" : "house/summer", "rank" : "house", "where" : "rules/a.yaml:5", "says" : {"verb" : "prefer", "value" : "summer kit", "unit" : "", "written" : "summer kit"}, "grounds" : [{"measure" : "coldest temperature"}]}], "against" : []},
+                  "for" : [{"rule" : "shipped/summer", "rank" : "shipped", "where" : "rules/a.yaml:5", "says" : {"verb" : "prefer", "value" : "summer kit", "unit" : "", "written" : "summer kit"}, "grounds" : [{"measure" : "coldest temperature"}]}], "against" : []},
                 {"topic" : "bidon colour", "status" : "settled", "value" : "green", "unit" : "", "text" : "green", "for" : [], "against" : []},
                 {"topic" : "fork travel", "status" : "not applicable", "value" : null, "unit" : "mm", "text" : "", "for" : [], "against" : []}
               ]
@@ -98,7 +98,7 @@ class DebriefTest {
         Verdict casing = on(held, "rear tyre casing");
         assertThat(casing.answer()).isEqualTo(AdviceOutcome.NOT);
         assertThat(casing.reasons()).containsExactly("rear flat at 33 km, cut, mended with plugs (a stouter casing is cut less easily)");
-        assertThat(held.rules()).containsEntry("house/reinforced", AdviceOutcome.NOT).containsEntry("house/no-light", AdviceOutcome.UNKNOWN)
+        assertThat(held.rules()).containsEntry("shipped/reinforced", AdviceOutcome.NOT).containsEntry("shipped/no-light", AdviceOutcome.UNKNOWN)
                 .containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT).doesNotContainKey("limit/casing");
         assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.OfRule::reason)
                 .containsExactly("a limit is not judged by how a day went");
@@ -109,7 +109,7 @@ class DebriefTest {
     void noFlatBearsOutWhatWasRiddenAndNotMore() {
         DebriefResult held = held("flats: none\n");
         assertThat(on(held, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
-        assertThat(held.rules()).containsEntry("house/reinforced", AdviceOutcome.BORNE_OUT).containsEntry("house/no-light", AdviceOutcome.BORNE_OUT)
+        assertThat(held.rules()).containsEntry("shipped/reinforced", AdviceOutcome.BORNE_OUT).containsEntry("shipped/no-light", AdviceOutcome.BORNE_OUT)
                 .containsEntry("mine/heavy", AdviceOutcome.UNKNOWN);
     }
 
@@ -118,7 +118,7 @@ class DebriefTest {
     void whatTheRiderWouldChangeGoesFirst() {
         DebriefResult lighter = held("flats: none\nwould change: {rear tyre casing: light}\n");
         assertThat(on(lighter, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.NOT);
-        assertThat(lighter.rules()).containsEntry("house/no-light", AdviceOutcome.NOT).containsEntry("mine/heavy", AdviceOutcome.NOT);
+        assertThat(lighter.rules()).containsEntry("shipped/no-light", AdviceOutcome.NOT).containsEntry("mine/heavy", AdviceOutcome.NOT);
         DebriefResult same = held("flats: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
         assertThat(on(same, "rear tyre casing").reasons()).containsExactly("you would take reinforced again");
         assertThat(on(same, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
@@ -146,7 +146,7 @@ class DebriefTest {
         Verdict casing = on(cut, "rear tyre casing");
         assertThat(casing.answer()).as("more than light was wanted, and more was told").isEqualTo(AdviceOutcome.BORNE_OUT);
         assertThat(casing.reasons()).contains("ridden with light instead, as the build had it");
-        assertThat(cut.rules()).containsEntry("house/no-light", AdviceOutcome.BORNE_OUT);
+        assertThat(cut.rules()).containsEntry("shipped/no-light", AdviceOutcome.BORNE_OUT);
         Verdict pressure = on(cut, "rear tyre pressure");
         assertThat(pressure.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
         assertThat(pressure.reasons()).containsExactly("what was ridden is not known: the build did not say; write it under changed on the day");
@@ -188,7 +188,7 @@ class DebriefTest {
         assertThat(resting).isNotEqualTo(BRIEF);
         Files.writeString(folder.resolve("dry.json"), resting);
         DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: wet}\n"));
-        assertThat(wet.rules()).containsEntry("mine/heavy", AdviceOutcome.UNKNOWN).containsEntry("house/reinforced", AdviceOutcome.NOT);
+        assertThat(wet.rules()).containsEntry("mine/heavy", AdviceOutcome.UNKNOWN).containsEntry("shipped/reinforced", AdviceOutcome.NOT);
         DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: dry}\n"));
         assertThat(dry.rules()).containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT);
     }
@@ -209,11 +209,11 @@ class DebriefTest {
         all.add(held("flats: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
         all.add(held("clothes: right\n"));
         RuleRecord keeping = RuleRecord.of(all);
-        assertThat(keeping.rules()).extracting(RuleRecord.OfRule::rule).containsExactly("house/food", "house/no-light", "house/reinforced",
-                "house/start", "house/summer", "mine/heavy");
+        assertThat(keeping.rules()).extracting(RuleRecord.OfRule::rule).containsExactly("mine/heavy", "shipped/food", "shipped/no-light", "shipped/reinforced",
+                "shipped/start", "shipped/summer");
         assertThat(keeping.rules()).extracting(each -> each.spoke() + " " + each.borneOut() + " " + each.not() + " " + each.unknown())
-                .containsExactly("3 0 0 3", "3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2", "3 1 0 2");
-        assertThat(keeping.toLookAt()).extracting(RuleRecord.OfRule::rule).containsExactly("house/reinforced");
+                .containsExactly("3 1 0 2", "3 0 0 3", "3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2");
+        assertThat(keeping.toLookAt()).extracting(RuleRecord.OfRule::rule).containsExactly("shipped/reinforced");
         assertThat(keeping.inTime()).isEqualTo(new Proportion(1, 2));
     }
 
@@ -229,7 +229,7 @@ class DebriefTest {
             all.add(held("flats: none\n"));
         }
         assertThat(RuleRecord.of(all).toLookAt()).isEmpty();
-        assertThat(RuleRecord.of(all).rules()).filteredOn(each -> each.rule().equals("house/reinforced")).extracting(each -> each.share().words())
+        assertThat(RuleRecord.of(all).rules()).filteredOn(each -> each.rule().equals("shipped/reinforced")).extracting(each -> each.share().words())
                 .containsExactly("10 of 11, mostly borne out (62 to 98 %)");
     }
 
@@ -238,7 +238,7 @@ class DebriefTest {
     void aRuleThatFailsAtOneWheelIsNotBorneOut() {
         DebriefResult held = held("rim strikes: [rear]\n");
         assertThat(on(held, "front tyre pressure").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
-        assertThat(held.rules()).containsEntry("house/start", AdviceOutcome.NOT);
+        assertThat(held.rules()).containsEntry("shipped/start", AdviceOutcome.NOT);
     }
 
     /** Too much for the stomach, and yet it ran out. */

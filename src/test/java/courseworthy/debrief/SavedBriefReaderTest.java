@@ -38,10 +38,12 @@ class SavedBriefReaderTest {
 
     /** A rule that was renamed is found again under its id of today, which is one of the shipped rules. */
     @ParameterizedTest
-    @CsvSource({"house/burn-the-light, house/time-the-main-light", "house/food-for-who-seldom-races, house/food-with-few-races-a-year",
-        "house/known-pedals-for-who-seldom-races, house/usual-pedals-with-few-races-a-year", "house/mechanic-of-ones-own, house/kit-without-support",
-        "house/plugs-for-a-mechanic-of-ones-own, house/plugs-without-support", "house/mend-a-flat-at-home, house/practise-a-flat-at-home",
-        "house/told-where-and-when, house/tell-someone-the-loop"})
+    @CsvSource({"house/burn-the-light, shipped/time-the-main-light", "house/food-for-who-seldom-races, shipped/food-with-few-races-a-year",
+        "house/known-pedals-for-who-seldom-races, shipped/usual-pedals-with-few-races-a-year", "house/mechanic-of-ones-own, shipped/kit-without-support",
+        "house/plugs-for-a-mechanic-of-ones-own, shipped/plugs-without-support", "house/mend-a-flat-at-home, shipped/practise-a-flat-at-home",
+        "house/told-where-and-when, shipped/tell-someone-the-loop", "house/food-with-few-races-a-year, shipped/food-with-few-races-a-year",
+        "limit/drop-over-15-cm, limit/ledge-over-15-cm", "limit/drop-over-60-cm, limit/ledge-over-60-cm",
+        "limit/drop-over-120-cm, limit/ledge-over-120-cm"})
     void formerIdsOfRulesAreRead(String saved, String now) throws IOException {
         Path file = Files.writeString(folder.resolve("b.json"), "{\"format\" : 1,\n \"decisions\" : [{\"topic\" : \"food\", \"value\" : 60, \"unit\" : \"g/h\","
                 + " \"text\" : \"60 g/h\", \"for\" : [{\"rule\" : \"" + saved + "\", \"says\" : {\"verb\" : \"prefer\", \"value\" : 60, \"unit\" : \"g/h\","

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AgreementTest {
 
     private static Claim claim(Topic topic, Verb verb, long value) {
-        RuleOrigin author = new RuleOrigin("a", Rank.HOUSE, 0, Force.SHOULD, Evidence.PRACTICE, "", "Why.", new SourceLocation("s.yaml", 1));
+        RuleOrigin author = new RuleOrigin("a", Rank.SHIPPED, 0, Force.SHOULD, Evidence.PRACTICE, "", "Why.", new SourceLocation("s.yaml", 1));
         return Claim.of(author, topic, verb, value, topic.text(value), List.of());
     }
 

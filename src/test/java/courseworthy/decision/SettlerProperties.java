@@ -144,7 +144,7 @@ class SettlerProperties {
 
     private static Arbitrary<Draft> drafts(Topic topic) {
         Arbitrary<Rank> ranks = Arbitraries.frequency(Tuple.of(1, Rank.LIMIT), Tuple.of(1, Rank.RIDER), Tuple.of(3, Rank.COACH),
-                Tuple.of(3, Rank.HOUSE));
+                Tuple.of(3, Rank.SHIPPED));
         Arbitrary<List<Long>> values = Arbitraries.longs().between(0, topic.most()).list().ofMinSize(1).ofMaxSize(4)
                 .map(list -> List.copyOf(new TreeSet<>(list)));
         return Combinators.combine(ranks, Arbitraries.integers().between(0, 2), Arbitraries.of(Force.class), verbs(topic), values)

@@ -73,15 +73,15 @@ class SettlerTest {
     @Test
     void aClaimGivenTwiceCountsOnce() {
         Topic width = topic("width");
-        Claim light = SettlingTable.claim("a", width, "house should prefer 38 mm");
-        Claim heavy = SettlingTable.claim("b", width, "house may prefer 50 mm");
+        Claim light = SettlingTable.claim("a", width, "shipped should prefer 38 mm");
+        Claim heavy = SettlingTable.claim("b", width, "shipped may prefer 50 mm");
         assertThat(Settler.settle(width, List.of(light, heavy, heavy, heavy)).text()).isEqualTo("38 mm");
     }
 
     @Test
     void claimsAreListedByRankForceAndId() {
         Topic width = topic("width");
-        List<Claim> claims = List.of(SettlingTable.claim("d", width, "house must at least 30 mm"),
+        List<Claim> claims = List.of(SettlingTable.claim("d", width, "shipped must at least 30 mm"),
                 SettlingTable.claim("b", width, "coach 2 should at least 30 mm"),
                 SettlingTable.claim("a", width, "coach 1 should at least 30 mm"),
                 SettlingTable.claim("c", width, "coach 1 must at least 30 mm"),
@@ -93,7 +93,7 @@ class SettlerTest {
     @Test
     void whatDoesNotApplyKeepsItsClaims() {
         Topic width = topic("width");
-        List<Claim> claims = List.of(SettlingTable.claim("b", width, "house should prefer 38 mm"),
+        List<Claim> claims = List.of(SettlingTable.claim("b", width, "shipped should prefer 38 mm"),
                 SettlingTable.claim("a", width, "coach 1 should at least 40 mm"));
         Decision decision = Settler.notApplicable(width, claims, "The bike is a road bike.");
         assertThat(decision.status()).isEqualTo(Status.NOT_APPLICABLE);
@@ -106,12 +106,12 @@ class SettlerTest {
 
     @Test
     void verbsThatDoNotFitTheTopicAreRefused() {
-        refused("bike", Verb.AT_LEAST, Rank.HOUSE, "a cannot say at least [1] of bike when bike is settled");
-        refused("bike", Verb.AT_MOST, Rank.HOUSE, "a cannot say at most [1] of bike when bike is settled");
-        refused("width", Verb.AVOID, Rank.HOUSE, "a cannot say avoid [1] of width when width is settled");
-        refused("width", Verb.RULE_OUT, Rank.HOUSE, "a cannot say rule out [1] of width when width is settled");
+        refused("bike", Verb.AT_LEAST, Rank.SHIPPED, "a cannot say at least [1] of bike when bike is settled");
+        refused("bike", Verb.AT_MOST, Rank.SHIPPED, "a cannot say at most [1] of bike when bike is settled");
+        refused("width", Verb.AVOID, Rank.SHIPPED, "a cannot say avoid [1] of width when width is settled");
+        refused("width", Verb.RULE_OUT, Rank.SHIPPED, "a cannot say rule out [1] of width when width is settled");
         refused("width", Verb.ONE_OF, Rank.COACH, "a cannot say one of [1] of width when width is settled");
-        Claim other = SettlingTable.claim("a", topic("sag"), "house should prefer 20 %");
+        Claim other = SettlingTable.claim("a", topic("sag"), "shipped should prefer 20 %");
         assertThatThrownBy(() -> Settler.settle(topic("width"), List.of(other))).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a cannot say prefer [20] of sag when width is settled");
     }

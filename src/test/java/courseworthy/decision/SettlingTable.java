@@ -42,7 +42,7 @@ final class SettlingTable {
 
     private static final String FILE = "settling.cases.yaml";
     private static final Pattern CLAIM =
-            Pattern.compile("(limit|rider|coach|house)(?: ([0-9]))? (must|should|may) (at least|at most|prefer|avoid|rule out|one of) (.+)");
+            Pattern.compile("(limit|rider|coach|shipped)(?: ([0-9]))? (must|should|may) (at least|at most|prefer|avoid|rule out|one of) (.+)");
     private static final Pattern MEMBER = Pattern.compile("([0-9.]+)(?: \\((.+)\\))?");
 
     private final Faults faults = new Faults();

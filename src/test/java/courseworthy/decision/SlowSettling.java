@@ -71,7 +71,7 @@ final class SlowSettling {
         lost.clear();
         contradicted = false;
         left = values(withExisting ? limits() : limits().stream().filter(c -> c.verb() != Verb.ONE_OF).toList());
-        for (String rank : List.of("rider", "coach", "house")) {
+        for (String rank : List.of("rider", "coach", "shipped")) {
             for (String force : List.of("must", "should", "may")) {
                 for (int sheet = 9; sheet >= 0; sheet--) {
                     int at = sheet;

@@ -27,7 +27,7 @@ class DifferentialTest {
     private static final Comparator<Claim> ORDER = Comparator.comparing((Claim c) -> c.author().rule())
             .thenComparing(c -> c.topic().name()).thenComparing(Claim::verb).thenComparingLong(Claim::value).thenComparing(Claim::written);
 
-    private static final ShippedRules NO_HOUSE = new ShippedRules(List.of(), new GearPairs(List.of()), ShippedRules.load().joins());
+    private static final ShippedRules NO_SHIPPED = new ShippedRules(List.of(), new GearPairs(List.of()), ShippedRules.load().joins());
 
     /** For a longer run: so many situations for each size of rule set ({@code -Dcourseworthy.situations=20000}). */
     private static final int AT_LEAST = Integer.getInteger("courseworthy.situations", 0);
@@ -49,7 +49,7 @@ class DifferentialTest {
         List<Row> shuffled = new ArrayList<>(rows);
         Collections.shuffle(shuffled, new Random(rows.size()));
         PlainRules loop = new PlainRules(rows);
-        DroolsRules network = new DroolsRules(shuffled, NO_HOUSE);
+        DroolsRules network = new DroolsRules(shuffled, NO_SHIPPED);
         long claims = 0;
         for (int i = 0; i < situations; i++) {
             claims += compare(loop, network, generated.situation());

@@ -37,9 +37,9 @@ class LargeSheetMeasure {
         Faults faults = new Faults();
         long start = processorTime();
         Sheet sheet = SheetReader.read(file, "large.yaml", 0, faults);
-        ShippedRules house = ShippedRules.load();
-        List<Row> rows = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows();
-        DroolsRules network = new DroolsRules(rows, house);
+        ShippedRules shipped = ShippedRules.load();
+        List<Row> rows = Rulebook.of(shipped.sheets(), List.of(), List.of(sheet), faults).rows();
+        DroolsRules network = new DroolsRules(rows, shipped);
         double load = (processorTime() - start) / 1e9;
         faults.throwIfAny();
         assertThat(sheet.rows()).hasSize(ROWS);

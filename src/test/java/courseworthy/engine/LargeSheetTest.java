@@ -36,9 +36,9 @@ class LargeSheetTest {
         Path file = Files.writeString(folder.resolve("large.yaml"), LargeSheet.of(ROWS, 5));
         Faults faults = new Faults();
         Sheet sheet = SheetReader.read(file, "large.yaml", 0, faults);
-        ShippedRules house = ShippedRules.load();
-        List<Row> rows = Rulebook.of(house.sheets(), List.of(), List.of(sheet), faults).rows();
-        DroolsRules network = new DroolsRules(rows, house);
+        ShippedRules shipped = ShippedRules.load();
+        List<Row> rows = Rulebook.of(shipped.sheets(), List.of(), List.of(sheet), faults).rows();
+        DroolsRules network = new DroolsRules(rows, shipped);
         faults.throwIfAny();
         assertThat(sheet.rows()).hasSize(ROWS);
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class ShippedReasonsTest {
 
     /**
-     * What a must may be for: safety, or what fits; or what is known of the rider's own things, which no advice of the house outvotes.
+     * What a must may be for: safety, or what fits; or what is known of the rider's own things, which no shipped rule outvotes.
      * A row that is about speed, comfort or cost is no must. These are the rows with a must, apart from limits and checklist items.
      */
     private static final Set<String> MUSTS = Set.of(
@@ -47,7 +47,7 @@ class ShippedReasonsTest {
 
     private static List<String> withForce(Force force) {
         return ShippedRules.rules().stream().filter(row -> row.task() == null && row.author().force() == force)
-                .filter(row -> row.author().rank() == Rank.HOUSE).map(ShippedReasonsTest::id).toList();
+                .filter(row -> row.author().rank() == Rank.SHIPPED).map(ShippedReasonsTest::id).toList();
     }
 
     @Test
@@ -81,6 +81,6 @@ class ShippedReasonsTest {
     }
 
     private static String id(Row row) {
-        return row.author().rule().substring("house/".length());
+        return row.author().rule().substring("shipped/".length());
     }
 }

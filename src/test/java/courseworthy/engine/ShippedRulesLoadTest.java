@@ -30,10 +30,10 @@ class ShippedRulesLoadTest {
     @Test
     void faultyRulesFailTheBuildWithEveryFault() throws Exception {
         Path rules = Files.createDirectories(folder.resolve("rules/tyres"));
-        Files.writeString(rules.resolve("a.yaml"), "sheet: A\nauthor: house\nadvice:\n  - id: x\n    say: {fork travle: prefer 120 mm}\n");
-        Files.writeString(rules.resolve("b.yaml"), "sheet: B\nauthor: house\nadvice:\n  - id: x\n    say: {fork travel: prefer 12 mm}\n"
+        Files.writeString(rules.resolve("a.yaml"), "sheet: A\nauthor: shipped\nadvice:\n  - id: x\n    say: {fork travle: prefer 120 mm}\n");
+        Files.writeString(rules.resolve("b.yaml"), "sheet: B\nauthor: shipped\nadvice:\n  - id: x\n    say: {fork travel: prefer 12 mm}\n"
                 + "    because: So.\n");
-        Path packed = folder.resolve("house.rules");
+        Path packed = folder.resolve("shipped.rules");
         assertThatThrownBy(() -> ShippedRulesPacker.main(new String[] {folder.resolve("rules").toString(), packed.toString()}))
                 .isInstanceOf(IllegalStateException.class).hasMessage("""
                         the shipped rules are faulty:
@@ -48,11 +48,11 @@ class ShippedRulesLoadTest {
     @Test
     void oneIdInTwoSheetsFailsTheBuild() throws Exception {
         Path rules = Files.createDirectories(folder.resolve("rules/tyres"));
-        String row = "author: house\nadvice:\n  - id: x\n    say: {fork travel: prefer 120 mm}\n    because: So.\n";
+        String row = "author: shipped\nadvice:\n  - id: x\n    say: {fork travel: prefer 120 mm}\n    because: So.\n";
         Files.writeString(rules.resolve("a.yaml"), "sheet: A\n" + row);
         Files.writeString(rules.resolve("b.yaml"), "sheet: B\n" + row);
         assertThatThrownBy(() -> ShippedRulesPacker.pack(folder.resolve("rules"))).hasMessage("the shipped rules are faulty:\n"
-                + "rules/tyres/b.yaml:4: id: found \"house/x\" a second time, expected an id of its own\n"
+                + "rules/tyres/b.yaml:4: id: found \"shipped/x\" a second time, expected an id of its own\n"
                 + "    It first stands in rules/tyres/a.yaml:4.");
     }
 

@@ -20,10 +20,10 @@ class ShippedRulesTest {
 
     @Test
     void everyRuleIsSignedAndEveryTopicSpokenOn() {
-        ShippedRules house = ShippedRules.load();
+        ShippedRules shipped = ShippedRules.load();
         List<Row> rows = ShippedRules.rules();
         List<RuleOrigin> authors = new ArrayList<>(rows.stream().map(Row::author).toList());
-        authors.addAll(new DroolsRules(rows, house).joins());
+        authors.addAll(new DroolsRules(rows, shipped).joins());
         List<String> wrong = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (RuleOrigin author : authors) {

@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.course.CourseReader;
 import courseworthy.debrief.DebriefReader;
+import courseworthy.engine.ShippedRules;
 import courseworthy.event.EventReader;
 import courseworthy.rider.RiderReader;
+import courseworthy.sheet.Rulebook;
 import courseworthy.sheet.SheetReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,5 +69,15 @@ class FormerKeysTest {
         }
         assertThat(faults.faults()).extracting(Fault::text).filteredOn(each -> each.contains(" " + former + ": found an unknown "))
                 .singleElement().asString().endsWith("\n    Write \"" + now + "\", as it is now called.");
+    }
+
+    @Test
+    void aFormerIdOfAShippedRuleIsToldItsPresentOne() throws IOException {
+        Faults faults = new Faults();
+        Path file = Files.writeString(folder.resolve("mine.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: a\n    say: {plugs: prefer 3}\n    because: So it is.\n"
+                + "leave out:\n  - {rule: house/dropper-on-mountain-bikes, because: Ours are rigid.}\n");
+        Rulebook.of(ShippedRules.load().sheets(), List.of(), List.of(SheetReader.read(file, "mine.yaml", 0, faults)), faults);
+        assertThat(faults.faults()).extracting(Fault::text).containsExactly("mine.yaml:8: leave out: found \"house/dropper-on-mountain-bikes\", expected a rule there is\n"
+                + "    Write \"shipped/dropper-on-mountain-bikes\", as it is now called.");
     }
 }

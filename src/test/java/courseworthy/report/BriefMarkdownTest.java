@@ -66,7 +66,7 @@ class BriefMarkdownTest {
     void hostileNamesShowAsTheyAre(String name) {
         ExampleBrief hostile = ExampleBrief.rich();
         hostile.name = name;
-        hostile.task("house/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, "x");
+        hostile.task("shipped/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, "x");
         String page = page(BriefReport.of(hostile.brief()));
         String shown = name.strip().replaceAll("\\s+", " ");
         assertThat(headings(page).get(0)).isEqualTo(shown + ", set up for the race, 14 June 2025");

@@ -52,7 +52,7 @@ class BriefTextTest {
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("REASONS Common practice, unless a source or a sheet is named. - front and rear tyre width 45 mm:"
                         + " Sharp stones cut what is narrow and light.")
-                .contains("front tyre width: prefer 38 mm, outvoted by house/wide-on-rough, house/x. Sharp stones cut what is narrow and"
+                .contains("front tyre width: prefer 38 mm, outvoted by shipped/wide-on-rough, shipped/x. Sharp stones cut what is narrow and"
                         + " light. (Fast lines; an opinion)");
     }
 
@@ -88,7 +88,7 @@ class BriefTextTest {
         for (String name : List.of(ExampleBrief.HOSTILE, "x".repeat(300), "\u5c71".repeat(100), "a\nb\tc".repeat(40))) {
             ExampleBrief hostile = ExampleBrief.rich();
             hostile.name = name;
-            hostile.task("house/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, name);
+            hostile.task("shipped/h", name, name, courseworthy.claim.Deadline.NIGHT_BEFORE, 0, false, name);
             String written = text(BriefReport.of(hostile.brief()));
             assertThat(written).doesNotContain("\u001b", "\u0007", "\u202e", "\t", "\ud800");
             assertNarrow(written);

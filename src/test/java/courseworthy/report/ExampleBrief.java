@@ -99,19 +99,19 @@ public final class ExampleBrief {
     }
 
     public static Claim claim(String rule, String topic, Verb verb, long value, TestedFact... grounds) {
-        RuleOrigin author = author(rule, rule.startsWith("house/") ? Rank.HOUSE : Rank.COACH, Force.SHOULD,
-                rule.startsWith("house/") ? Evidence.PRACTICE : Evidence.OPINION, "Sharp stones cut what is narrow and light.");
+        RuleOrigin author = author(rule, rule.startsWith("shipped/") ? Rank.SHIPPED : Rank.COACH, Force.SHOULD,
+                rule.startsWith("shipped/") ? Evidence.PRACTICE : Evidence.OPINION, "Sharp stones cut what is narrow and light.");
         return Claim.of(author, Topics.of(topic), verb, value, Topics.of(topic).text(value), List.of(grounds));
     }
 
     public ExampleBrief task(String rule, String what, String find, Deadline due, long hours, boolean critical, String part, String... after) {
-        tasks.add(new Task(author(rule, Rank.HOUSE, Force.SHOULD, Evidence.PRACTICE, "It is likely to be missed."), what, find, due,
+        tasks.add(new Task(author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "It is likely to be missed."), what, find, due,
                 hours * 3600, critical, part, List.of(after), List.of()));
         return this;
     }
 
     public ExampleBrief untold(String rule, List<String> topics, String... wanting) {
-        untold.add(new UndeterminedRule(author(rule, Rank.HOUSE, Force.SHOULD, Evidence.PRACTICE, "Why."), topics, List.of(wanting)));
+        untold.add(new UndeterminedRule(author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), topics, List.of(wanting)));
         return this;
     }
 
@@ -126,23 +126,23 @@ public final class ExampleBrief {
     public static ExampleBrief rich() {
         ExampleBrief out = new ExampleBrief();
         TestedFact rough = new TestedFact("roughness", "rough (2.3)", new BigDecimal("2.3"), "", "at least rough", true, true);
-        Claim wide = claim("house/wide-on-rough", "front tyre width", Verb.PREFER, 45, rough);
+        Claim wide = claim("shipped/wide-on-rough", "front tyre width", Verb.PREFER, 45, rough);
         Claim narrow = claim("Fast lines/narrow", "front tyre width", Verb.PREFER, 38);
         out.decided("front tyre width", 45, Standing.LEANING, List.of(wide),
-                List.of(new Lost(narrow, List.of("house/wide-on-rough", "house/x"), How.OUTVOTED)));
-        out.decided("rear tyre width", 45, Standing.SETTLED, List.of(claim("house/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
+                List.of(new Lost(narrow, List.of("shipped/wide-on-rough", "shipped/x"), How.OUTVOTED)));
+        out.decided("rear tyre width", 45, Standing.SETTLED, List.of(claim("shipped/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
                 List.of());
         out.nonePossible("front tyre pressure", "the floor against rim strikes lies above the marking");
         for (String topic : List.of("fork travel", "rear travel", "fork legs", "front sag", "rear sag", "rebound", "compression", "lockout",
                 "dropper stroke")) {
             out.notApplicable(topic);
         }
-        out.untold("house/a", List.of("front tyre width"), "sharp stones", "roughness");
-        out.untold("house/b", List.of("water"), "support gap");
-        out.task("house/brakes", "Squeeze each brake", "Firm bite before half travel", Deadline.NIGHT_BEFORE, 0, true, "brakes");
-        out.task("house/pressure", "Set both tyres", "Front {front tyre pressure}, rear {rear tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
-        out.task("house/sealant", "Top up sealant", "No hiss, no wet spot", Deadline.TWO_DAYS_BEFORE, 12, false, "tyres");
-        out.task("house/sag", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
+        out.untold("shipped/a", List.of("front tyre width"), "sharp stones", "roughness");
+        out.untold("shipped/b", List.of("water"), "support gap");
+        out.task("shipped/brakes", "Squeeze each brake", "Firm bite before half travel", Deadline.NIGHT_BEFORE, 0, true, "brakes");
+        out.task("shipped/pressure", "Set both tyres", "Front {front tyre pressure}, rear {rear tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
+        out.task("shipped/sealant", "Top up sealant", "No hiss, no wet spot", Deadline.TWO_DAYS_BEFORE, 12, false, "tyres");
+        out.task("shipped/sag", "Set sag", "Front {front sag}", Deadline.WEEK_BEFORE, 0, false, "suspension");
         return out;
     }
 

@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 
 class LeadingReasonTest {
 
-    private final Claim bound = ExampleBrief.claim("house/bound", "front tyre width", Verb.AT_LEAST, 45);
-    private final Claim loose = ExampleBrief.claim("house/loose", "front tyre width", Verb.AT_LEAST, 30);
-    private final Claim exact = ExampleBrief.claim("house/exact", "front tyre width", Verb.PREFER, 45);
-    private final Claim near = ExampleBrief.claim("house/near", "front tyre width", Verb.PREFER, 46);
+    private final Claim bound = ExampleBrief.claim("shipped/bound", "front tyre width", Verb.AT_LEAST, 45);
+    private final Claim loose = ExampleBrief.claim("shipped/loose", "front tyre width", Verb.AT_LEAST, 30);
+    private final Claim exact = ExampleBrief.claim("shipped/exact", "front tyre width", Verb.PREFER, 45);
+    private final Claim near = ExampleBrief.claim("shipped/near", "front tyre width", Verb.PREFER, 46);
 
     @Test
     void theNearestPreferenceLeads() {
@@ -36,11 +36,11 @@ class LeadingReasonTest {
     @Test
     void ofTwoBoundsTheOneThatKeepsItFromAPreference() {
         Claim most = ExampleBrief.claim("pairing/most", "front tyre width", Verb.AT_MOST, 45);
-        Claim narrow = ExampleBrief.claim("house/narrow", "front tyre width", Verb.PREFER, 40);
+        Claim narrow = ExampleBrief.claim("shipped/narrow", "front tyre width", Verb.PREFER, 40);
         Decision decision = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Standing.SPLIT, List.of(most, bound),
-                List.of(new Lost(narrow, List.of("house/bound"), How.OVERRULED)), "");
+                List.of(new Lost(narrow, List.of("shipped/bound"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(decision)).isEqualTo(bound);
-        Claim wide = ExampleBrief.claim("house/wide", "front tyre width", Verb.PREFER, 50);
+        Claim wide = ExampleBrief.claim("shipped/wide", "front tyre width", Verb.PREFER, 50);
         Decision lowered = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Standing.SPLIT, List.of(bound, most),
                 List.of(new Lost(wide, List.of("pairing/most"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(lowered)).isEqualTo(most);
@@ -56,7 +56,7 @@ class LeadingReasonTest {
     void decisionsOfOneRuleStandTogether() {
         Decision front = decided(near);
         Decision rear = new Decision(Topics.REAR_TYRE_WIDTH, Status.SETTLED, 46L, "", Standing.SETTLED,
-                List.of(ExampleBrief.claim("house/near", "rear tyre width", Verb.PREFER, 46)), List.of(), "");
+                List.of(ExampleBrief.claim("shipped/near", "rear tyre width", Verb.PREFER, 46)), List.of(), "");
         Decision none = new Decision(Topics.FOOD, Status.SETTLED, 40L, "", Standing.ASSUMED, List.of(), List.of(), "");
         List<LeadingReason> reasons = LeadingReason.of(List.of(front, none, rear));
         assertThat(reasons).hasSize(1);

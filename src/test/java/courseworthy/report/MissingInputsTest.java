@@ -38,16 +38,16 @@ class MissingInputsTest {
 
     @Test
     void keysComeInTheOrderOfTheirFileAndRulesAreCountedOnce() {
-        List<UndeterminedRule> untold = List.of(untold("house/a", "water crossings", "surface"), untold("house/b", "paved share", "hour power"));
+        List<UndeterminedRule> untold = List.of(untold("shipped/a", "water crossings", "surface"), untold("shipped/b", "paved share", "hour power"));
         assertThat(MissingInputs.of(untold)).containsExactly(new MissingInputs(InputPlace.GROUND, List.of("surface", "water crossings"), 2),
                 new MissingInputs(InputPlace.RIDER, List.of("power"), 1));
     }
 
     private static List<MissingInputs> wanted(String measure) {
-        return MissingInputs.of(List.of(untold("house/a", measure)));
+        return MissingInputs.of(List.of(untold("shipped/a", measure)));
     }
 
     private static UndeterminedRule untold(String rule, String... wanting) {
-        return new UndeterminedRule(ExampleBrief.author(rule, Rank.HOUSE, Force.SHOULD, Evidence.PRACTICE, "Why."), List.of("food"), List.of(wanting));
+        return new UndeterminedRule(ExampleBrief.author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), List.of("food"), List.of(wanting));
     }
 }

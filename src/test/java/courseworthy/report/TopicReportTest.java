@@ -29,9 +29,9 @@ class TopicReportTest {
         assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("confidence: leaning");
         assertThat(topic.replaceAll("\\s+", " ")).contains("FOR - prefer 45 mm Sharp stones cut")
                 .contains("should; common practice - roughness: rough (2.3), needs at least rough")
-                .contains("house/wide-on-rough, rules/tyres/width.yaml:12")
-                .contains("AGAINST - prefer 38 mm: outvoted by house/wide-on-rough, house/x")
-                .contains("RULES NOT CHECKED: MISSING INFORMATION - house/a: needs sharp stones, roughness (");
+                .contains("shipped/wide-on-rough, rules/tyres/width.yaml:12")
+                .contains("AGAINST - prefer 38 mm: outvoted by shipped/wide-on-rough, shipped/x")
+                .contains("RULES NOT CHECKED: MISSING INFORMATION - shipped/a: needs sharp stones, roughness (");
     }
 
     /** A topic without a value has limits and rules that were set aside, and nothing for or against it. */

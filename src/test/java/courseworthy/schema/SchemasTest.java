@@ -98,7 +98,7 @@ class SchemasTest {
                   after: tired-hands
                 because: Fresh sealant needs a night.
             leave out:
-              - rule: house/some-rule
+              - rule: shipped/some-rule
                 because: We ride lower pressures.
             """;
 

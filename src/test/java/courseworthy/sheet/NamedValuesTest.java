@@ -132,14 +132,14 @@ class NamedValuesTest {
     @Test
     void shippedSheetsShareTheirValues() {
         Map<String, Node.Mapping> trees = new LinkedHashMap<>();
-        trees.put("rules/a.yaml", tree("sheet: A\nauthor: house\nvalues:\n  heavy load: {value: 100 kg, because: So.}\n"));
-        trees.put("rules/b.yaml", tree("sheet: B\nauthor: house\nadvice:\n  - id: x\n    when: {start-line mass: over the heavy load}\n"
+        trees.put("rules/a.yaml", tree("sheet: A\nauthor: shipped\nvalues:\n  heavy load: {value: 100 kg, because: So.}\n"));
+        trees.put("rules/b.yaml", tree("sheet: B\nauthor: shipped\nadvice:\n  - id: x\n    when: {start-line mass: over the heavy load}\n"
                 + "    say: {lubricant: prefer wet}\n    because: So.\n"));
         List<Sheet> sheets = RulesFolder.decode(trees, faults);
         assertThat(faults.faults()).isEmpty();
         assertThat(faults.warnings()).isEmpty();
         assertThat(sheets.get(1).rows().get(0).condition().canonical()).isEqualTo("all[start-line mass[201..]]");
-        trees.put("rules/c.yaml", tree("sheet: C\nauthor: house\nvalues:\n  heavy load: {value: 90 kg, because: So.}\n"));
+        trees.put("rules/c.yaml", tree("sheet: C\nauthor: shipped\nvalues:\n  heavy load: {value: 90 kg, because: So.}\n"));
         RulesFolder.decode(trees, faults);
         assertThat(faults.faults()).extracting(Fault::text).containsExactly(
                 "rules/c.yaml:4: values: found \"heavy load\" a second time, expected a name of its own\n    It first stands in rules/a.yaml:4.");

@@ -16,7 +16,7 @@ class OutputMutantsTest {
         Faults faults = new Faults();
         String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., " + row + "}\n";
         Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", courseworthy.claim.Rank.HOUSE, 0, faults);
+        Sheet sheet = SheetReader.decode(tree, "s.yaml", courseworthy.claim.Rank.SHIPPED, 0, faults);
         assertThat(faults.faults()).isEmpty();
         return OutputMutants.of(sheet.rows().get(0)).stream().map(OutputMutants.Mutant::what).toList();
     }
@@ -66,7 +66,7 @@ class OutputMutantsTest {
     void anItemMovesInTimeAndLosesWhatBearsOnItsPlace() {
         assertThat(whats("do: {what: w, find: f, by: night before, needs: 6:00 h, critical: yes, after: [y, z]}")).containsExactly(
                 "by night before moved to two days before", "by night before moved to race morning", "needs 6:00 h moved to 5:00 h",
-                "needs 6:00 h moved to 7:00 h", "critical dropped", "after house/y dropped", "after house/z dropped");
+                "needs 6:00 h moved to 7:00 h", "critical dropped", "after shipped/y dropped", "after shipped/z dropped");
         assertThat(whats("do: {what: w, find: f, by: week before}")).containsExactly("by week before moved to two days before",
                 "needs 0:00 h moved to 1:00 h", "critical added");
     }

@@ -21,10 +21,10 @@ class RulebookTest {
         return SheetReader.decode(tree, file, rank, 0, faults);
     }
 
-    private Sheet house() {
-        return sheet("rules/h.yaml", Rank.HOUSE, """
-                sheet: House
-                author: house
+    private Sheet shipped() {
+        return sheet("rules/h.yaml", Rank.SHIPPED, """
+                sheet: Shipped
+                author: shipped
                 advice:
                   - id: wide
                     say: {front tyre width: prefer 45 mm}
@@ -38,7 +38,7 @@ class RulebookTest {
     private Sheet limits() {
         return sheet("rules/limits/l.yaml", Rank.LIMIT, """
                 sheet: Limits
-                author: house
+                author: shipped
                 advice:
                   - id: hookless
                     when: {hookless: yes}
@@ -56,7 +56,7 @@ class RulebookTest {
     }
 
     private Rulebook book(Sheet... coaches) {
-        return Rulebook.of(List.of(house(), limits()), List.of(), List.of(coaches), faults);
+        return Rulebook.of(List.of(shipped(), limits()), List.of(), List.of(coaches), faults);
     }
 
     private List<String> said() {
@@ -65,21 +65,21 @@ class RulebookTest {
 
     @Test
     void aSheetLeavesOutAShippedRuleWithItsReason() {
-        Rulebook book = book(coach("a.yaml", "Ours", leaveOut("house/wide")));
+        Rulebook book = book(coach("a.yaml", "Ours", leaveOut("shipped/wide")));
         assertThat(said()).isEmpty();
-        assertThat(book.rows()).extracting(row -> row.author().rule()).containsExactly("house/brakes", "limit/hookless");
+        assertThat(book.rows()).extracting(row -> row.author().rule()).containsExactly("shipped/brakes", "limit/hookless");
         assertThat(book.leftOut()).extracting(Sheet.LeaveOut::because).containsExactly("We do not ride so.");
     }
 
     @Test
     void limitsAndWhatSafetyHangsOnStay() {
-        Rulebook book = book(coach("a.yaml", "Ours", leaveOut("limit/hookless")), coach("b.yaml", "Theirs", leaveOut("house/brakes")),
-                coach("c.yaml", "More", leaveOut("house/wid")), coach("d.yaml", "Joins", leaveOut("pairing/rear-rotor-no-larger")));
+        Rulebook book = book(coach("a.yaml", "Ours", leaveOut("limit/hookless")), coach("b.yaml", "Theirs", leaveOut("shipped/brakes")),
+                coach("c.yaml", "More", leaveOut("shipped/wid")), coach("d.yaml", "Joins", leaveOut("pairing/rear-rotor-no-larger")));
         assertThat(said()).containsExactly(
                 "a.yaml:4: leave out: found \"limit/hookless\", a limit, expected advice\n    Limits cannot be left out.",
-                "b.yaml:4: leave out: found \"house/brakes\", on which safety hangs, expected advice\n"
+                "b.yaml:4: leave out: found \"shipped/brakes\", on which safety hangs, expected advice\n"
                         + "    What safety hangs on cannot be left out.",
-                "c.yaml:4: leave out: found \"house/wid\", expected a rule there is\n    Did you mean \"house/wide\"?",
+                "c.yaml:4: leave out: found \"shipped/wid\", expected a rule there is\n    Did you mean \"shipped/wide\"?",
                 "d.yaml:4: leave out: found \"pairing/rear-rotor-no-larger\", a limit, expected advice\n    Limits cannot be left out.");
         assertThat(book.rows()).hasSize(3);
         assertThat(book.leftOut()).isEmpty();
@@ -96,9 +96,9 @@ class RulebookTest {
 
     @Test
     void namesOfTheToolAreTaken() {
-        book(coach("a.yaml", "House", leaveOut("house/wide")), coach("b.yaml", "One/two", leaveOut("house/wide")));
+        book(coach("a.yaml", "Shipped", leaveOut("shipped/wide")), coach("b.yaml", "One/two", leaveOut("shipped/wide")));
         assertThat(said()).containsExactly(
-                "a.yaml:1: sheet: found \"House\", expected a name of its own\n    Other names: all but house, limit, pairing, rider.",
+                "a.yaml:1: sheet: found \"Shipped\", expected a name of its own\n    Other names: all but shipped, limit, pairing, rider.",
                 "b.yaml:1: sheet: found \"One/two\", expected a name without \"/\"");
     }
 
@@ -110,11 +110,11 @@ class RulebookTest {
                     do: {what: Wash it, find: Clean, by: night before}
                     because: So.
                   - id: second
-                    do: {what: Oil it, find: Shiny, by: night before, after: [first, house/brakes, frist, house/wide]}
+                    do: {what: Oil it, find: Shiny, by: night before, after: [first, shipped/brakes, frist, shipped/wide]}
                     because: So.
                 """));
         assertThat(said()).containsExactly(
                 "a.yaml:7: after: found \"Ours/frist\", expected a row that has something to do\n    Did you mean \"Ours/first\"?",
-                "a.yaml:7: after: found \"house/wide\", expected a row that has something to do\n    Did you mean \"house/wide\"?");
+                "a.yaml:7: after: found \"shipped/wide\", expected a row that has something to do\n    Did you mean \"shipped/wide\"?");
     }
 }

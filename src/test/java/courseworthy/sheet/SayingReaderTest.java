@@ -46,7 +46,7 @@ class SayingReaderTest {
     @Test
     void theShippedRulesLeaveNothingOut() {
         read("sheet: One\nauthor: me\nadvice:\n  - {id: a-row, evidence: practice, say: {plugs: prefer 3}, because: So it is.}\nleave out:\n"
-                + "  - {rule: house/x, because: So it is.}\n", Rank.HOUSE);
+                + "  - {rule: shipped/x, because: So it is.}\n", Rank.SHIPPED);
         assertThat(faults.faults()).extracting(Fault::text).containsExactly("s.yaml:6: leave out: found a leave-out, expected none in the shipped rules\n"
                 + "    Remove the rule instead.");
     }

@@ -70,8 +70,8 @@ class SheetReaderTest {
                     evidence: practice
                     because: Fresh sealant needs a night and a short ride to find its leaks.
                 leave out:
-                  - rule: house/some-rule
-                    because: We ride lower pressures than the house rule assumes.
+                  - rule: shipped/some-rule
+                    because: We ride lower pressures than the shipped rule assumes.
                 """);
         assertThat(faults.faults()).isEmpty();
         Row tired = sheet.rows().get(0);
@@ -88,7 +88,7 @@ class SheetReaderTest {
         assertThat(sheet.rows().get(1).sayings().get(0).written()).isEqualTo("0.95 x ratio needed on the last climb");
         assertThat(sheet.rows().get(2).task().due()).isEqualTo(Deadline.TWO_DAYS_BEFORE);
         assertThat(sheet.rows().get(2).task().needs()).isEqualTo(12 * 3600);
-        assertThat(sheet.leaveOuts()).extracting(Sheet.LeaveOut::rule).containsExactly("house/some-rule");
+        assertThat(sheet.leaveOuts()).extracting(Sheet.LeaveOut::rule).containsExactly("shipped/some-rule");
     }
 
     @Test
@@ -405,7 +405,7 @@ class SheetReaderTest {
                     do: {what: Wash it}
                     because: So.
                 leave out:
-                  - {rule: house/x}
+                  - {rule: shipped/x}
                 """)).containsExactly(
                 "s.yaml:1: author: found nothing, expected who wrote it\n    Add a line \"author: ...\".",
                 "s.yaml:3: id: found nothing, expected a name for the row, such as tired-hands\n    Add a line \"id: ...\".",

@@ -73,7 +73,7 @@ class PagesTaskTest {
         assertThat(faults.faults()).isEmpty();
     }
 
-    /** Every row of the house that says something stands on the page of each of its topics, with its reason, its place and a case. */
+    /** Every shipped row that says something stands on the page of each of its topics, with its reason, its place and a case. */
     @Test
     void everyRuleStandsOnThePagesOfItsTopics() {
         for (Row row : ShippedRules.rules()) {

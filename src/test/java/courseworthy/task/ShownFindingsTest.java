@@ -74,7 +74,7 @@ class ShownFindingsTest {
                  because: It is so.}
             """;
     private static final List<String> TOPICS = List.of("plugs", "front tyre casing", "fork travel", "front tyre pressure", "lubricant");
-    private static final ShippedRules HOUSE = ShippedRules.load();
+    private static final ShippedRules SHIPPED = ShippedRules.load();
 
     @TempDir
     private Path folder;
@@ -105,19 +105,19 @@ class ShownFindingsTest {
         Faults faults = new Faults();
         Sheet sheet = SheetReader.read(Files.writeString(folder.resolve("mine-" + number + ".yaml"), text), "mine.yaml", 0, faults);
         assertThat(faults.stop()).as(text).isFalse();
-        List<Row> inForce = Rulebook.of(HOUSE.sheets(), List.of(), List.of(sheet), faults).rows();
+        List<Row> inForce = Rulebook.of(SHIPPED.sheets(), List.of(), List.of(sheet), faults).rows();
         DroolsRules rules = null;
         Set<String> topics = number % 10 == 0 ? Set.of("plugs", "dropper stroke", "front tyre casing") : Set.of();
-        for (Finding remark : SheetCheck.of(sheet.rows(), ShippedRules.rules(), inForce, topics, number % 2 == 0, new FindingVerifier(inForce, HOUSE)).list()) {
+        for (Finding remark : SheetCheck.of(sheet.rows(), ShippedRules.rules(), inForce, topics, number % 2 == 0, new FindingVerifier(inForce, SHIPPED)).list()) {
             assertThat(remark.witness().situation()).as("%s of %s", remark, text).isNotNull();
             SituationFile file = read(remark);
             assertThat(file.situation().measures().keySet()).isEqualTo(remark.witness().situation().measures().keySet());
             if (!file.given().isEmpty()) {
                 List<Row> all = new ArrayList<>(inForce);
                 all.addAll(file.given());
-                judge(remark, inForce, CallMaker.call(new DroolsRules(all, HOUSE), file.situation().demands()), text);
+                judge(remark, inForce, CallMaker.call(new DroolsRules(all, SHIPPED), file.situation().demands()), text);
             } else {
-                rules = rules == null ? new DroolsRules(inForce, HOUSE) : rules;
+                rules = rules == null ? new DroolsRules(inForce, SHIPPED) : rules;
                 judge(remark, inForce, CallMaker.call(rules, file.situation().demands()), text);
             }
             counts.merge(remark.kind(), 1, Integer::sum);

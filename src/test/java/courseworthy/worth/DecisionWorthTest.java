@@ -108,22 +108,22 @@ class DecisionWorthTest {
     void valuesThatALimitRulesOutAreNotShown() {
         HandMadeCall call = call().on("front tyre width", 40).on("rear tyre width", 38);
         assertThat(values(call, "rear tyre width")).containsExactly("33 mm", "43 mm");
-        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "house/clearance", Verb.AT_MOST, 42), "rear tyre width"))
+        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "shipped/clearance", Verb.AT_MOST, 42), "rear tyre width"))
                 .containsExactly("33 mm");
-        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "house/clearance", Verb.AT_MOST, 43), "rear tyre width"))
+        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "shipped/clearance", Verb.AT_MOST, 43), "rear tyre width"))
                 .containsExactly("33 mm", "43 mm");
-        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "house/rim", Verb.AT_LEAST, 34), "rear tyre width"))
+        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "shipped/rim", Verb.AT_LEAST, 34), "rear tyre width"))
                 .containsExactly("43 mm");
-        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "house/rim", Verb.AT_LEAST, 33), "rear tyre width"))
+        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "shipped/rim", Verb.AT_LEAST, 33), "rear tyre width"))
                 .containsExactly("33 mm", "43 mm");
-        assertThat(values(call().front("tyre casing", 0).on("rear tyre casing", 1).taken("rear tyre casing", Rank.LIMIT, "house/no", Verb.RULE_OUT, 0), "rear tyre casing"))
+        assertThat(values(call().front("tyre casing", 0).on("rear tyre casing", 1).taken("rear tyre casing", Rank.LIMIT, "shipped/no", Verb.RULE_OUT, 0), "rear tyre casing"))
                 .containsExactly("heavy");
         assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.LIMIT, "pairing/order", Verb.AT_MOST, 40), "rear tyre width"))
                 .containsExactly("33 mm", "43 mm");
-        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.HOUSE, "house/wish", Verb.AT_MOST, 40), "rear tyre width"))
+        assertThat(values(call().front("tyre width", 40).on("rear tyre width", 38).taken("rear tyre width", Rank.SHIPPED, "shipped/wish", Verb.AT_MOST, 40), "rear tyre width"))
                 .containsExactly("33 mm", "43 mm");
         // A limit on the other end holds for both.
-        assertThat(values(call().bothEnds("tyre width", 40).taken("front tyre width", Rank.LIMIT, "house/clearance", Verb.AT_MOST, 42), "rear tyre width"))
+        assertThat(values(call().bothEnds("tyre width", 40).taken("front tyre width", Rank.LIMIT, "shipped/clearance", Verb.AT_MOST, 42), "rear tyre width"))
                 .containsExactly("35 mm front and rear");
     }
 

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What decisions return, against published figures and arithmetic by hand. */
 class WorthCalculatorTest {
 
-    private static final ShippedRules HOUSE = ShippedRules.load();
-    private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), HOUSE);
+    private static final ShippedRules SHIPPED = ShippedRules.load();
+    private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), SHIPPED);
     private static final String RIDER = """
             name: Alex
             mass: 72 kg

@@ -59,7 +59,7 @@ class JsonBriefTest {
     void aLostClaimSaysWhatItLostTo() {
         JsonNode lost = decision("front tyre width").get("against").get(0);
         assertThat(lost.get("rule").asText()).isEqualTo("Fast lines/narrow");
-        assertThat(lost.get("overruled_by").asText()).isEqualTo("house/wide-on-rough");
+        assertThat(lost.get("overruled_by").asText()).isEqualTo("shipped/wide-on-rough");
         assertThat(lost.get("how").asText()).isEqualTo("outvoted");
         assertThat(lost.get("says").toString()).isEqualTo("{\"verb\":\"prefer\",\"value\":38,\"unit\":\"mm\",\"written\":\"38 mm\"}");
     }
