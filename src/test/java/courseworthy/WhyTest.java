@@ -137,7 +137,7 @@ class WhyTest {
                   - bike: cross-country hardtail
                     - prefer cross-country hardtail: Seven/rough-hundred, should
                       - distance: 80.0 km, needs at least 80 km
-                      - roughness: rough (2.0), needs at least rough (could be otherwise within
+                      - roughness: rough (2.0), needs at least rough (could differ within
                         the present uncertainty)
                   - front tyre width: 57 mm
                     - prefer 57 mm: Seven/wide, must

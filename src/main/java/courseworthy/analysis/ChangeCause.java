@@ -35,7 +35,7 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
 
     static final String DECIDED = "decided: ";
 
-    /** @param turned what turned out otherwise in earlier layers of the same call */
+    /** @param turned what turned out differently in earlier layers of the same call */
     static ChangeCause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, Turned> turned) {
         List<Claim> come = without(claims(is), claims(was));
         List<Claim> went = without(claims(was), claims(is));

@@ -22,9 +22,9 @@ public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String tex
 
     /** Kinds of remarks, gravest first. */
     public enum Kind {
-        NEVER("can never speak"), SET_ASIDE("never counts"), CONTRADICTS("contradicts"), IDENTICAL("identical"),
-        EQUIVALENT("same in other words"), NEEDLESS("says nothing new"), REPEATS("repeats a shipped rule"), ALWAYS("always holds"),
-        JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), GAP("nobody speaks"), UNREASONED("not reasoned about");
+        NEVER("can never apply"), SET_ASIDE("never counts"), CONTRADICTS("contradicts"), IDENTICAL("identical"),
+        EQUIVALENT("same in other words"), NEEDLESS("adds nothing"), REPEATS("repeats a shipped rule"), ALWAYS("always holds"),
+        JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), GAP("no rule applies"), UNREASONED("not reasoned about");
 
         private final String words;
 

@@ -22,8 +22,8 @@ import java.util.Set;
  * @param courses the library
  * @param riders  the roster
  * @param changed how many calls are changed at all
- * @param turned  every decision that turned out otherwise on a ride, course by course, rider by rider, in the order of topics
- * @param listed  every item of a checklist that comes, goes or reads otherwise on a ride, in the same order
+ * @param turned  every decision that turned out differently on a ride, course by course, rider by rider, in the order of topics
+ * @param listed  every item of a checklist that comes, goes or is worded differently on a ride, in the same order
  */
 public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses, List<Named> riders, int changed, List<Turned> turned,
         List<Listed> listed) {
@@ -84,7 +84,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /**
-     * One decision that turned out otherwise on one ride, or is only more or less sure.
+     * One decision that turned out differently on one ride, or is only more or less sure.
      *
      * @param cause what brought it
      */
@@ -102,7 +102,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
     /** What becomes of an item of a checklist. */
     public enum Listing {
-        COMES("comes"), GOES("goes"), REWORDED("reads otherwise");
+        COMES("comes"), GOES("goes"), REWORDED("is worded differently");
 
         private final String words;
 
@@ -116,7 +116,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /**
-     * An item of a checklist that comes, goes or reads otherwise on one ride.
+     * An item of a checklist that comes, goes or is worded differently on one ride.
      *
      * @param was null where it comes
      * @param is  null where it goes

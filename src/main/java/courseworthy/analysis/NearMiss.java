@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** How near a row that can never speak can come to it: all its conditions hold but the fewest that must give way. */
+/** How near a row that can never apply can come to it: all its conditions hold but the fewest that must give way. */
 final class NearMiss {
 
     private final List<Condition> parts;

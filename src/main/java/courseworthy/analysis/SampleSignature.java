@@ -51,7 +51,7 @@ final class SampleSignature {
         return out;
     }
 
-    /** A bit for each situation in which it speaks. */
+    /** A bit for each situation in which it applies. */
     long of(Region region) {
         long out = 0;
         for (int i = 0; i < region.size(); i++) {

@@ -33,7 +33,7 @@ public final class SheetCheck {
     /** Steps to be spent on working out where rows speak, over all rows; and for a row at the least. */
     private static final long ALL_STEPS = 10_000_000;
     private static final long LEAST_STEPS = 3_000;
-    /** Steps for finding where nobody speaks on one topic. */
+    /** Steps for finding where no rule on one topic. */
     private static final long GAP_STEPS = 300_000;
     /** So many such situations are tried: what is left to be settled may bring somebody to speak. */
     private static final int MOST_GAPS = 12;
@@ -75,7 +75,7 @@ public final class SheetCheck {
     }
 
     /**
-     * The same, and where nobody speaks on a topic.
+     * The same, and where no rule on a topic.
      *
      * @param inForce all rows in force, those of the sheet among them
      * @param topics  the topics on which somebody should speak wherever they apply
@@ -148,7 +148,7 @@ public final class SheetCheck {
             Set<Integer> without = Set.of(i);
             List<Condition> others = new ArrayList<>(parts);
             others.remove(i);
-            Finding bare = bare(Kind.UNREASONED, row, null, "No day was found on which it speaks.", "See whether its conditions can come about.",
+            Finding bare = bare(Kind.UNREASONED, row, null, "No day was found on which it applies.", "See whether its conditions can come about.",
                     0, on(row, null));
             Finding remark = shower.shown(new WitnessFinder.Draft(bare, List.of(row), () -> boxes(new Condition.AllOf(others)), row, without));
             if (remark != null) {
@@ -200,7 +200,7 @@ public final class SheetCheck {
         List<String> words = nearest.conflict().stream().map(ConditionWords::of).toList();
         String text = words.size() == 1 ? words.get(0) + " cannot hold" : String.join(" and ", words) + " cannot hold together";
         String why = nearest.limits().isEmpty() ? "." : "; ruled out by " + String.join(" and ", nearest.limits()) + ".";
-        drafts.add(new WitnessFinder.Draft(bare(Kind.NEVER, row, null, text + why, "Mend a condition, or remove the row.", 0, on(row, null)),
+        drafts.add(new WitnessFinder.Draft(bare(Kind.NEVER, row, null, text + why, "Correct a condition, or remove the row.", 0, on(row, null)),
                 List.of(row), nearest::boxes, row, nearest.unmet()));
     }
 
@@ -217,7 +217,7 @@ public final class SheetCheck {
     private void setAside(Row row, Region region) throws TooMany {
         for (Saying saying : row.sayings()) {
             if (region.common(regions(ROW_STEPS).applies(saying.topic())) == null) {
-                add(Kind.SET_ASIDE, row, null, "Where it speaks, " + saying.topic().name() + " does not apply.",
+                add(Kind.SET_ASIDE, row, null, "Where it applies, " + saying.topic().name() + " does not apply.",
                         "Mend what is asked of the bike, or say it of another topic.", 0, saying.topic().name(), region::boxes);
                 return;
             }
@@ -241,14 +241,14 @@ public final class SheetCheck {
         Supplier<List<Box>> common = () -> one.region().commons(other.region());
         switch (kind) {
             case IDENTICAL -> add(kind, row, against, "It asks and says just what " + id + " does.", "Keep one of them.", more, common);
-            case EQUIVALENT -> add(kind, row, against, "It speaks just where " + id + " does, and says the same.", "Keep one of them.",
+            case EQUIVALENT -> add(kind, row, against, "It applies exactly where " + id + " does, and says the same.", "Keep one of them.",
                     more, common);
-            case NEEDLESS -> add(kind, row, against, "Wherever it speaks, " + id + " says as much.", "Remove it, or let it say more.",
+            case NEEDLESS -> add(kind, row, against, "Wherever it applies, " + id + " says as much.", "Remove it, or let it say more.",
                     more, common);
-            case CONTRADICTS -> add(kind, row, against, (always(one, other) ? "They always speak together"
-                    : "Whenever it speaks, " + id + " speaks too") + ": " + said(one, other).words() + ".", exception(one, other) ? EXCEPTION : CLASH,
+            case CONTRADICTS -> add(kind, row, against, (always(one, other) ? "They always apply together"
+                    : "Whenever it applies, " + id + " applies too") + ": " + said(one, other).words() + ".", exception(one, other) ? EXCEPTION : CLASH,
                     more, said(one, other).one().topic().name(), common);
-            case OVERLAPS -> add(kind, row, against, "Both may speak with equal force: " + said(one, other).words() + ".",
+            case OVERLAPS -> add(kind, row, against, "Both may apply with equal force: " + said(one, other).words() + ".",
                     "Fine where a vote shall settle it; else let their conditions exclude each other.", more,
                     said(one, other).one().topic().name(), common);
             case JOINABLE -> joinable(one, other, more);
@@ -309,7 +309,7 @@ public final class SheetCheck {
         for (RowRegion other : shipped.getOrDefault(one.says(), List.of())) {
             try {
                 if (one.region().within(other.region(), new ReasoningBudget(ROW_STEPS))) {
-                    add(Kind.REPEATS, one.row(), other.row(), "Wherever it speaks, " + id(other.row()) + " says the same already.",
+                    add(Kind.REPEATS, one.row(), other.row(), "Wherever it applies, " + id(other.row()) + " says the same already.",
                             "Leave it out, unless it is to override the other shipped rules.", 0, one.region()::boxes);
                 }
             } catch (TooMany e) {
@@ -318,7 +318,7 @@ public final class SheetCheck {
         }
     }
 
-    // Where nobody speaks ---------------------------------------------------------------------------------------------
+    // Where no rule applies ---------------------------------------------------------------------------------------------
 
     /** A situation, all of which is known, in which a topic applies and no row speaks on it. */
     private void gap(Topic topic) {

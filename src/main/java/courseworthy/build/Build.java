@@ -102,23 +102,21 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
             return new Swap(bike, place, off, on, with, over, from, grams, work, reasons);
         }
 
-        /** {@code Put on race carbon front, with its race rotor 180, for trail alloy front}. */
+        /** {@code Fit race carbon front, with its race rotor 180, in place of trail alloy front}. */
         public String what() {
             if (on == null) {
-                return "Take off " + off;
+                return "Remove " + off;
             }
-            StringBuilder out = new StringBuilder("Put on ").append(on);
-            if (over != null) {
-                out.append(", over from ").append(over).append(',');
-            } else if (!with.isEmpty()) {
-                out.append(", with its ");
-                for (int i = 0; i < with.size(); i++) {
-                    out.append(i == 0 ? "" : i == with.size() - 1 ? " and " : ", ").append(with.get(i));
-                }
-                out.append(',');
+            String text = over != null ? "Move " + on + " across from " + over : "Fit " + on + itsParts();
+            return off == null ? text : text + (over != null || !with.isEmpty() ? "," : "") + " in place of " + off;
+        }
+
+        private String itsParts() {
+            StringBuilder out = new StringBuilder();
+            for (int i = 0; i < with.size(); i++) {
+                out.append(i == 0 ? ", with its " : i == with.size() - 1 ? " and " : ", ").append(with.get(i));
             }
-            String text = off == null ? out.toString() : out.append(" for ").append(off).toString();
-            return text.endsWith(",") ? text.substring(0, text.length() - 1) : text;
+            return out.toString();
         }
 
         /** Where on the bike it is, in words. */

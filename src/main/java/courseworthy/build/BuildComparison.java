@@ -335,7 +335,7 @@ final class BuildComparison {
             because.add("it would have to come from " + part.bike() + " and go back");
         }
         if (because.isEmpty()) {
-            because.add("with it another part would have to give way that serves the call better");
+            because.add("to fit it you would have to give up a part that suits the recommendation better");
         }
         Integer races = races();
         if (races != null && races <= FEW) {
@@ -346,7 +346,7 @@ final class BuildComparison {
         }
     }
 
-    /** Whether the like of it was told already: the other of a pair. */
+    /** Whether the same was said already of the other part of a pair. */
     private static boolean alike(List<Stay> stays, MountingPlace place, Range returns, List<String> because) {
         for (Stay each : stays) {
             if (each.place().equals(place.words()) && each.returns().equals(returns) && each.because().equals(because)) {
@@ -370,7 +370,7 @@ final class BuildComparison {
         for (Claim claim : decision.taken()) {
             leading = leading == null || speaks(claim, decision) > speaks(leading, decision) ? claim : leading;
         }
-        return "the call is " + decision.topic().name() + " " + decision.text() + (leading == null ? "" : ": " + lower(leading.author().because()));
+        return "recommended is " + decision.topic().name() + " " + decision.text() + (leading == null ? "" : ": " + lower(leading.author().because()));
     }
 
     /** A preference for the very value says most of why, a tie between front and rear least. */

@@ -52,7 +52,7 @@ final class BuildDifference {
         List<String> out = new ArrayList<>();
         for (NotMet each : got.notMet()) {
             if (!each.got().equals(met.get(each.topic()))) {
-                out.add(rider + ": " + each.topic() + " " + each.got() + " where the call is " + each.wanted());
+                out.add(rider + ": " + each.topic() + " " + each.got() + " instead of the recommended " + each.wanted());
             }
         }
         return out;

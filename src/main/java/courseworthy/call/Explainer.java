@@ -135,14 +135,14 @@ public final class Explainer {
         return out;
     }
 
-    /** One rule held against the day. @throws IllegalArgumentException where it does not speak on the topic */
+    /** One rule held against the day. @throws IllegalArgumentException where it is no rule on the topic */
     public RuleTrace rule(String id) {
         for (RuleTrace hearing : everyRule()) {
             if (hearing.author().rule().equals(id)) {
                 return hearing;
             }
         }
-        throw new IllegalArgumentException(id + " does not speak on " + topic);
+        throw new IllegalArgumentException(id + " is no rule on " + topic);
     }
 
     private List<RuleTrace> everyRule() {

@@ -15,7 +15,7 @@ import courseworthy.task.Workspace;
 /** Prints the brief: the recommended set-up, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
 
-    private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts behind it, where it is written.");
+    private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts it rests on, and where it stands.");
 
     private final Given<Boolean> full = flag("Prints everything; without it text has the main points. Markdown and JSON always have everything.", "--full");
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",

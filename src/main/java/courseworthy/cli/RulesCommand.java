@@ -9,7 +9,7 @@ import java.util.List;
 /** Lists every shipped rule. */
 final class RulesCommand extends Command {
 
-    private final Given<String> topic = option("--topic", "NAME", "Only rules that speak on this topic.");
+    private final Given<String> topic = option("--topic", "NAME", "Only rules on this topic.");
     private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
     private final Output output = output();
 

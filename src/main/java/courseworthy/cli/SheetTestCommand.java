@@ -19,7 +19,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
     private boolean asExpected = true;
 
     SheetTestCommand(Terminal terminal) {
-        super("test", terminal, "Holds a sheet against its cases: rows that must speak or stay silent, and what must be settled for whole days.",
+        super("test", terminal, "Tests a sheet with its cases: which rows must or must not apply, and what must be decided for whole days.",
                 "courseworthy sheet test mine.yaml", "courseworthy sheet test mine.yaml --cover");
     }
 

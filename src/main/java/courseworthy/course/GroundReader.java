@@ -88,7 +88,7 @@ public final class GroundReader {
 
     /** A grade from 0 to 6; a {@code +} or {@code -} behind it moves it by a third, within 0 to 6. */
     private static Double mtbScale(FieldReader fields) {
-        String expected = "a grade from 0 to 6, with + or - behind it where needed";
+        String expected = "a grade from 0 to 6, with + or - after it where needed";
         Node.Scalar value = fields.scalar("mtb:scale", expected);
         if (value == null) {
             return null;

@@ -24,8 +24,8 @@ public final class DebriefReader {
 
     /** The keys of {@code weather}. */
     public static final List<String> WEATHER_KEYS = List.of("going", "low", "high");
-    /** The keys of a flat. */
-    public static final List<String> FLAT_KEYS = List.of("wheel", "cause", "at", "mended with");
+    /** The keys of a puncture. */
+    public static final List<String> PUNCTURE_KEYS = List.of("wheel", "cause", "at", "repaired with");
     /** The keys of a piece that was walked. */
     public static final List<String> WALKED_KEYS = List.of("why", "at");
     /** The words for the going as it was. */
@@ -61,7 +61,7 @@ public final class DebriefReader {
     }
 
     private static List<String> keys() {
-        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid", "spun out at", "walked",
+        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "punctures", "rim strikes", "slid", "spun out at", "walked",
                 "ran out of"));
         out.addAll(OutcomeTable.questions());
         out.addAll(List.of("changed on the day", "would change", "notes"));
@@ -161,23 +161,23 @@ public final class DebriefReader {
     }
 
     private void flats() {
-        if (none("flats")) {
-            day.add(new Line("flats", NONE));
-            told.addAll(OutcomeTable.noFlats());
+        if (none("punctures")) {
+            day.add(new Line("punctures", NONE));
+            told.addAll(OutcomeTable.noPunctures());
             return;
         }
-        for (FieldReader each : fields.blocks("flats")) {
+        for (FieldReader each : fields.blocks("punctures")) {
             each.required("wheel", "front or rear");
             String wheel = each.word("wheel", OutcomeTable.WHEELS);
             String cause = each.word("cause", OutcomeTable.CAUSES);
             Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
-            String mend = each.word("mended with", OutcomeTable.MENDS);
+            String mend = each.word("repaired with", OutcomeTable.MENDS);
             each.done();
             if (wheel != null) {
                 String known = cause == null ? "not known" : cause;
-                String what = wheel + " flat" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
-                        + (mend == null ? "" : mend.equals("not at all") ? ", not mended" : ", mended with " + mend);
-                day.add(new Line("flats", what));
+                String what = wheel + " puncture" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
+                        + (mend == null ? "" : mend.equals("not at all") ? ", not repaired" : ", repaired with " + mend);
+                day.add(new Line("punctures", what));
                 told.addAll(OutcomeTable.flat(what, wheel, known, mend));
             }
         }

@@ -76,7 +76,7 @@ public final class OutcomeTable {
         RUNS_OUT.put("light", Topics.LIGHT_RUN_TIME);
     }
 
-    /** What causes a flat. */
+    /** What causes a puncture. */
     public static final List<String> CAUSES = List.of("cut", "pinch", "hole", "burp", "not known");
     /** What mends it. */
     public static final List<String> MENDS = List.of("sealant", "plugs", "tube", "not at all");
@@ -119,18 +119,18 @@ public final class OutcomeTable {
         return out;
     }
 
-    /** No flat in the whole event. */
-    static List<ReportedValue> noFlats() {
+    /** No puncture in the whole event. */
+    static List<ReportedValue> noPunctures() {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
-            out.add(told("flats: none", Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.RIGHT, "it came through without a flat"));
-            out.add(told("flats: none", Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "it came through without a flat"));
+            out.add(told("punctures: none", Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
+            out.add(told("punctures: none", Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
         }
         return out;
     }
 
     /**
-     * A flat.
+     * A puncture.
      *
      * @param what    it in words
      * @param wheel   front or rear

@@ -40,8 +40,9 @@ final class SavedBriefReader {
             Map.entry("house/mechanic-of-ones-own", "shipped/kit-without-support"),
             Map.entry("house/plugs-for-a-mechanic-of-ones-own", "shipped/plugs-without-support"),
             Map.entry("house/burn-the-light", "shipped/time-the-main-light"),
-            Map.entry("house/mend-a-flat-at-home", "shipped/practise-a-flat-at-home"),
+            Map.entry("house/mend-a-flat-at-home", "shipped/practise-a-puncture-at-home"),
             Map.entry("house/told-where-and-when", "shipped/tell-someone-the-loop"),
+            Map.entry("house/practise-a-flat-at-home", "shipped/practise-a-puncture-at-home"),
             Map.entry("limit/drop-over-15-cm", "limit/ledge-over-15-cm"),
             Map.entry("limit/drop-over-60-cm", "limit/ledge-over-60-cm"),
             Map.entry("limit/drop-over-120-cm", "limit/ledge-over-120-cm"));

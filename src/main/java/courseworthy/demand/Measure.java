@@ -143,12 +143,12 @@ public enum Measure {
             "Time left until sunset where the ride takes as long as the slow estimate, 0 where it ends after sunset or before sunrise"),
     RATIO_NEEDED_WHERE_IT_IS_STEEPEST("ratio needed where it is steepest", RIDE, quantity(Unit.RATIO, "0.001", 0, 20), climbing("ascent", "descent"),
             range(s -> s.gears.whereSteepest()),
-            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, at hour power as tired as the hour finds it; "
-                    + "none easier than walking pace asks for"),
+            "The gear that lets the rider turn the lowest climbing cadence where it is steepest over 100 m, at hour power, as tired as the rider is by "
+                    + "then; never lower than walking speed needs"),
     RATIO_NEEDED_ON_THE_LAST_CLIMB("ratio needed on the last climb", RIDE, quantity(Unit.RATIO, "0.001", 0, 20), climbing("ascent", "descent"),
             range(s -> s.gears.onTheLastClimb()),
-            "The gear that lets the rider turn the lowest climbing cadence on the hardest kilometre of 3 % or more, on the tired power of that hour, so "
-                    + "that of climbs alike the last decides; none easier than walking pace asks for"),
+            "The gear that lets the rider turn the lowest climbing cadence on the hardest kilometre of 3 % or more, on the tired power of that "
+                    + "hour; between similar climbs the last counts; never lower than walking speed needs"),
     RATIO_USEFUL_AT_SPEED("ratio useful at speed", RIDE, quantity(Unit.RATIO, "0.001", 0, 20), ALWAYS, range(s -> s.gears.atSpeed()),
             "The gear the rider turns at the highest cadence at the fastest of: descents where hour power still gains a fifth over coasting; the flat in "
                     + "the group with a tailwind; the finishing sprint in a race for a time or the podium"),

@@ -17,7 +17,7 @@ import java.util.List;
  */
 final class SupportPoints {
 
-    /** For a flat or a wrong turn on the way to the tap: 15 % more (practice). */
+    /** For a puncture or a wrong turn on the way to the tap: 15 % more (practice). */
     private static final double RESERVE = 1.15;
     /** A small bottle, L: carried over any gap, and it washes a cut (practice). */
     private static final double SMALL_BOTTLE = 0.5;

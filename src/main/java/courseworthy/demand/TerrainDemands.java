@@ -21,7 +21,7 @@ final class TerrainDemands {
 
     /** Worst part of the course by roughness, as the measure is defined (judgement). */
     private static final double WORST_PART = 0.1;
-    /** Of ground nobody speaks of, the share that may have cutting stones or loose sand at the high end (practice). */
+    /** Of ground no rule applies of, the share that may have cutting stones or loose sand at the high end (practice). */
     private static final double UNSPOKEN = 0.1;
 
     private final List<Stretch> stretches;

@@ -48,7 +48,7 @@ public final class CaseRunner {
             return !one.fires() || one.met(output) ? null : new Failed(one.where(), one.rule(), one.sentence(), differences(one, output));
         }
         List<String> differences = new ArrayList<>();
-        differences.add("must " + (one.fires() ? "speak, but stays silent" : "stay silent, but speaks"));
+        differences.add("must " + (one.fires() ? "apply, but does not" : "not apply, but does"));
         differences.addAll(lines(row, stage));
         return new Failed(one.where(), one.rule(), one.sentence(), differences);
     }
@@ -100,7 +100,7 @@ public final class CaseRunner {
         boolean silent = touches.stream().anyMatch(touch -> !touch.fires());
         boolean always = row.condition().parts().isEmpty();
         if (!fires || !silent && !always) {
-            String what = touches.isEmpty() ? "no case" : fires ? "no case in which it stays silent" : "no case in which it speaks";
+            String what = touches.isEmpty() ? "no case" : fires ? "no case in which it does not apply" : "no case in which it applies";
             out.add(missing(row, what, touches.isEmpty() ? "cases under fires and silent" : fires ? "a silent case" : "a firing case"));
             return out;
         }

@@ -17,7 +17,9 @@ final class FormerKeys {
             Map.entry("fork travel", "most fork travel"), Map.entry("fork travel limit", "most fork travel"),
             Map.entry("rotor limit", "most rotor"),
             Map.entry("tyre marking", "marked tyre pressure"), Map.entry("rim marking", "marked rim pressure"),
-            Map.entry("lower marking", "lower marked pressure"));
+            Map.entry("lower marking", "lower marked pressure"),
+            Map.entry("flats", "punctures"), Map.entry("mended with", "repaired with"),
+            Map.entry("speaks", "fires"));
 
     /** What the ids of shipped rules began with, and what they begin with now. */
     private static final String SHIPPED_BEFORE = "house/";

@@ -195,7 +195,7 @@ public final class CataloguePages {
             RuleOrigin author = page.rule().author();
             out.section(Section.builder("rule-" + (i + 1), author.rule()).bullets(CatalogueReport.says(page.rule()))
                     .paragraph(author.because() + " (" + author.force().word() + "; " + Phrases.standing(author) + ")")
-                    .paragraph(cases("Applies", page.speaks())).paragraph(cases("Does not apply", page.silent()))
+                    .paragraph(cases("Applies", page.applies())).paragraph(cases("Does not apply", page.silent()))
                     .remark(author.where().toString()));
         }
         return out;

@@ -21,7 +21,7 @@ public final class DebriefReport {
             + "Inconclusive: nothing was reported on it, it was not tried, or it was meant for other weather.";
 
     public static final List<String> CAUTIONS = List.of(
-            "One day proves little: a ride without a flat does not prove a casing. Limits are never judged by how a day went.",
+            "One day proves little: a ride without a puncture does not prove a casing. Limits are never judged by how a day went.",
             "These are for the coach to review; no rule is changed automatically.");
 
     private static final RichText NUMBERS = RichText.of("In brackets: the shares that fit what was seen, at 95 % confidence, as if each debrief were of a new "

@@ -266,7 +266,7 @@ public final class Phrases {
     /** One fact that a rule rested on: {@code roughness: rough (2.4), needs at least rough}. */
     static String fact(TestedFact fact) {
         return fact.measure() + ": " + fact.value() + (fact.test().isEmpty() ? "" : ", needs " + fact.test())
-                + (fact.met() ? "" : " (not met)") + (fact.near() ? " (could be otherwise within the present uncertainty)" : "");
+                + (fact.met() ? "" : " (not met)") + (fact.near() ? " (could differ within the present uncertainty)" : "");
     }
 
     /** The steps in which a topic is decided: {@code 10 mm}; {@code 0.05 bar, and of 0.1 bar from 2.5 bar on}. */

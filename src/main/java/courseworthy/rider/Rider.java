@@ -41,8 +41,8 @@ public record Rider(String name, String file, Double mass, Double height, Double
     /**
      * What a stop costs this rider, as written; null means not written.
      *
-     * @param plug      a puncture mended with a plug, s
-     * @param tube      a puncture mended with a tube, s
+     * @param plug      a puncture repaired with a plug, s
+     * @param tube      a puncture repaired with a tube, s
      * @param lostGroup riding on alone after it, s
      */
     public record StopCosts(Double plug, Double tube, Double lostGroup) {

@@ -45,9 +45,9 @@ final class CasesSchema {
     private static Map<String, Object> ofARule() {
         return new SchemaFragments.Block()
                 .key("rule", about("The id of a row", SchemaFragments.text()))
-                .key("fires", about("Cases in which it must speak; the first gives all its facts", SchemaFragments.reference(FIRING)))
+                .key("fires", about("Cases in which it must apply; the first gives all its facts", SchemaFragments.reference(FIRING)))
                 .key("still fires", about("What may change of the first without silencing it", SchemaFragments.reference(FIRING)))
-                .key("silent", about("What must silence it, changed in the first", SchemaFragments.reference(SENTENCES)))
+                .key("silent", about("What must keep it from applying, as changes to the first", SchemaFragments.reference(SENTENCES)))
                 .required("rule").shape();
     }
 
@@ -55,18 +55,18 @@ final class CasesSchema {
         return new SchemaFragments.Block()
                 .key("call", about("What is the case, in a sentence", SchemaFragments.text()))
                 .key("course", about("A shipped course, or a file beside this one", SchemaFragments.text()))
-                .key("ground", about("Ground to take where the course says none", SchemaFragments.text()))
+                .key("ground", about("Ground to take where the course gives none", SchemaFragments.text()))
                 .key("rider", about("A file beside this one, or what would stand in it", SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.reference("rider file"))))
                 .key("event", about("A file beside this one, or what would stand in it", SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.reference("event file"))))
                 .key("measures", about("What is known, instead of a course", SchemaFragments.reference(FACTS)))
                 .key("stretches", about("The stretches of the course, instead of a course", stretches()))
                 .key("expect", about("What must be decided", expect()))
                 .key("standing", about("How sure it must be", byTopic(topic -> SchemaFragments.word(CaseReader.STANDINGS))))
-                .key("speaks", about("Rules that must speak", SchemaFragments.oneOrMore(SchemaFragments.text())))
-                .key("silent", about("Rules that must not speak", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("fires", about("Rules that must apply", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("silent", about("Rules that must not apply", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .required("call")
                 .also("anyOf", List.of(SchemaFragments.of("required", List.of("expect")), SchemaFragments.of("required", List.of("standing")),
-                        SchemaFragments.of("required", List.of("speaks")), SchemaFragments.of("required", List.of("silent"))))
+                        SchemaFragments.of("required", List.of("fires")), SchemaFragments.of("required", List.of("silent"))))
                 .shape();
     }
 
@@ -88,7 +88,7 @@ final class CasesSchema {
                 .key("does", about("All that its checklist item must have", new SchemaFragments.Block()
                         .key("by", about("By when", SchemaFragments.word(Deadline.allWords())))
                         .key("needs", about("How long it takes to be effective", SchemaFragments.amount(Dimension.TIME)))
-                        .key("critical", about("Whether safety hangs on it", SchemaFragments.yesNo()))
+                        .key("critical", about("Whether it is safety-critical", SchemaFragments.yesNo()))
                         .key("after", about("Ids of rows to be done before", SchemaFragments.oneOrMore(SchemaFragments.text())))
                         .required("by").shape()))
                 .shape();

@@ -25,7 +25,7 @@ final class DebriefSchema {
                 .key("brief", about("The brief as saved with --format json, beside this file or below it", SchemaFragments.of("type", "string")))
                 .key("hours", about("From start to finish", amount(Dimension.TIME)))
                 .key("weather", about("As it was", weather()))
-                .key("flats", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(flat()))))
+                .key("punctures", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(flat()))))
                 .key("rim strikes", about("none, or at which wheels", noneOr(OutcomeTable.WHEELS)))
                 .key("slid", about("none, or which wheels, where they should have held", noneOr(OutcomeTable.WHEELS)))
                 .key("spun out at", about("Where, from the start", SchemaFragments.oneOrMore(amount(Dimension.LENGTH))))
@@ -54,7 +54,7 @@ final class DebriefSchema {
                 .key("wheel", SchemaFragments.word(OutcomeTable.WHEELS))
                 .key("cause", SchemaFragments.word(OutcomeTable.CAUSES))
                 .key("at", about("From the start", amount(Dimension.LENGTH)))
-                .key("mended with", SchemaFragments.word(OutcomeTable.MENDS))
+                .key("repaired with", SchemaFragments.word(OutcomeTable.MENDS))
                 .required("wheel").shape();
     }
 

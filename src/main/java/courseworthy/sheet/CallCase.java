@@ -15,7 +15,7 @@ import java.util.Map;
  * @param situation what is known where there is no course
  * @param expect   what must be settled, by topic
  * @param standing how sure it must be, by topic
- * @param speaks   rules that must speak
+ * @param fires    rules that must apply
  * @param silent   rules that must stay silent
  */
 public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, Expected> expect,

@@ -95,7 +95,7 @@ public final class CaseReader {
         RuleCase read = new RuleCase(rule, entry.key().text(), fires, facts, expectations.says(entry.value()), expectations.does(entry.value()),
                 new SourceLocation(file, entry.key().line()));
         if (!fires && read.expects()) {
-            faults.add(file, entry.key().line(), entry.key().text(), "what comes of it where it must not speak", "facts alone",
+            faults.add(file, entry.key().line(), entry.key().text(), "what comes of it where it must not apply", "facts alone",
                     "Move says and does to a case under fires or still fires.");
         }
         return read;
@@ -122,12 +122,12 @@ public final class CaseReader {
                 standing.put(topic, word);
             }
         });
-        List<CallCase.Named> speaks = named(fields, "speaks");
+        List<CallCase.Named> fires = named(fields, "fires");
         List<CallCase.Named> silent = named(fields, "silent");
         fields.done();
         sources(fields, course);
-        if (!fields.has("expect") && !fields.has("standing") && !fields.has("speaks") && !fields.has("silent")) {
-            faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, standing, speaks or silent", "");
+        if (!fields.has("expect") && !fields.has("standing") && !fields.has("fires") && !fields.has("silent")) {
+            faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, standing, fires or silent", "");
         }
         calls.add(new CallCase(sentence == null ? "" : sentence, new SourceLocation(file, fields.lineOf("call")),
                 course == null ? null : new CallCase.RideSources(course, ground, rider, event), situation, expect, standing, speaks, silent));

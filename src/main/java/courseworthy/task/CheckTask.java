@@ -26,7 +26,7 @@ public final class CheckTask {
     /**
      * @param beside     other sheets that are in force with it
      * @param every      whether to list all remarks, however many of a kind
-     * @param gaps       whether to look for situations and shipped courses on which nobody speaks
+     * @param gaps       whether to look for situations and shipped courses on which no rule applies
      * @param examples a folder to write an example of each finding into; null for none
      */
     public static CheckResult of(Workspace workspace, String file, List<String> beside, boolean gaps, boolean every, String examples) {

@@ -47,7 +47,7 @@ final class ConsistencyCheck {
                     "Check time limit, laps and course.");
         }
         if (event.startHeight() != null && course.line() != null && course.line().absolute()) {
-            faults.add(Fault.warning(event.file(), event.lines().of("start height"), "start height", "a height beside a course that tells its own", "none", "It is not used."));
+            faults.add(Fault.warning(event.file(), event.lines().of("start height"), "start height", "a height for a course that has its own", "none", "It is not used."));
         }
     }
 
@@ -59,7 +59,7 @@ final class ConsistencyCheck {
         }
         for (String change : unused) {
             faults.add(Fault.warning(event.file(), event.lines().of("time to change/" + change), "time to change", change,
-                    "what would change if the day turned out otherwise",
+                    "what would change if the day turned out differently",
                     others.isEmpty() ? "It is not used: the forecast has neither \"or\" nor \"good to\"." : "It is not used: nothing else would change."));
         }
     }

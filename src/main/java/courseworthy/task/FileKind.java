@@ -17,12 +17,12 @@ import java.util.List;
 
 /** The kinds of file that people write, told apart by their keys, so that one in another's place is told of once and not key by key. */
 enum FileKind {
-    COURSE("a course", "", "Name it first, behind the command.", CourseReader.PROFILE_KEYS),
-    RIDER("a rider's file", "--rider", "Name it behind --rider.", RiderReader.KEYS),
-    EVENT("an event's file", "--event", "Name it behind --event.", EventReader.KEYS),
-    WORKSHOP("a workshop", "--workshop", "Name it behind --workshop.", WorkshopReader.KEYS),
+    COURSE("a course", "", "Pass it first, after the command.", CourseReader.PROFILE_KEYS),
+    RIDER("a rider's file", "--rider", "Pass it with --rider.", RiderReader.KEYS),
+    EVENT("an event's file", "--event", "Pass it with --event.", EventReader.KEYS),
+    WORKSHOP("a workshop", "--workshop", "Pass it with --workshop.", WorkshopReader.KEYS),
     SEASON("a season", null, "Its folder goes with: courseworthy season DIR", SeasonReader.KEYS),
-    SHEET("a sheet of advice", "--sheet", "Name it behind --sheet.", List.of("sheet", "author", "version", "licence", "advice")),
+    SHEET("a sheet of advice", "--sheet", "Pass it with --sheet.", List.of("sheet", "author", "version", "licence", "advice")),
     DEBRIEF("a debrief", null, "Its file goes with: courseworthy debrief FILE", DebriefReader.KEYS);
 
     private static final String CASES = "cases for";

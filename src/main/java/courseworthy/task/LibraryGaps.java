@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Topics on which nobody speaks on shipped courses, each ridden by a rider of whom nothing is known. */
+/** Topics on which no rule on shipped courses, each ridden by a rider of whom nothing is known. */
 final class LibraryGaps {
 
     private LibraryGaps() {

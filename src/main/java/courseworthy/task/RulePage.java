@@ -9,15 +9,15 @@ import java.util.List;
  * @param rule     the rule
  * @param measures measures it tests or takes its value from
  * @param decided  topics it tests
- * @param speaks   sentences of cases in which it applies
+ * @param applies  sentences of cases in which it applies
  * @param silent   sentences of cases in which it does not
  */
-public record RulePage(RuleEntry rule, List<Measure> measures, List<String> decided, List<String> speaks, List<String> silent) {
+public record RulePage(RuleEntry rule, List<Measure> measures, List<String> decided, List<String> applies, List<String> silent) {
 
     public RulePage {
         measures = List.copyOf(measures);
         decided = List.copyOf(decided);
-        speaks = List.copyOf(speaks);
+        applies = List.copyOf(applies);
         silent = List.copyOf(silent);
     }
 }

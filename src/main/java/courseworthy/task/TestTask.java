@@ -141,7 +141,7 @@ public final class TestTask {
     private Cases cases(String file) {
         Path path = inputs.path(file);
         if (path != null && !Files.exists(path)) {
-            faults.add(file, 0, "", "no such file", "cases, beside the sheet or as named behind it",
+            faults.add(file, 0, "", "no such file", "cases, beside the sheet or as named after it",
                     "'courseworthy sheet new' writes a sheet with cases to begin with.");
             return new Cases(List.of(), List.of());
         }
@@ -171,7 +171,7 @@ public final class TestTask {
 
     /** Reads what a case of a whole day names, and puts its rules together. */
     private Ready ready(CallCase one, String file) {
-        one.speaks().forEach(named -> rule(named, one));
+        one.fires().forEach(named -> rule(named, one));
         one.silent().forEach(named -> rule(named, one));
         if (one.ride() == null) {
             return new Ready(one, one.situation().demands(), null, rules(new SituationFile("", file, one.situation()).given()));
@@ -229,7 +229,7 @@ public final class TestTask {
         ready.one().expect().forEach((topic, expected) -> expect(call.on(topic), expected, differences));
         ready.one().standing().forEach((topic, word) -> standing(call.on(topic), word, differences));
         Situation end = situation(call);
-        ready.one().speaks().forEach(named -> spoken(rule(named, ready.one()), true, spoke, end, differences));
+        ready.one().fires().forEach(named -> spoken(rule(named, ready.one()), true, spoke, end, differences));
         ready.one().silent().forEach(named -> spoken(rule(named, ready.one()), false, spoke, end, differences));
         if (!differences.isEmpty()) {
             failed.add(new CaseResults.Failed(ready.one().where(), "", ready.one().sentence(), differences));
@@ -284,7 +284,7 @@ public final class TestTask {
         if (spoke.contains(rule) == must) {
             return;
         }
-        differences.add(rule + ": must " + (must ? "speak, but stays silent" : "stay silent, but speaks"));
+        differences.add(rule + ": must " + (must ? "apply, but does not" : "not apply, but does"));
         if (row != null) {
             CaseRunner.lines(row, end).forEach(line -> differences.add("  " + line));
         }

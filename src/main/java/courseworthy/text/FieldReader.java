@@ -133,7 +133,7 @@ public final class FieldReader {
     public static String mend(String text, Dimension dimension) {
         List<String> symbols = courseworthy.units.Unit.symbolsOf(dimension);
         if (Amount.hasTooManyDigits(text)) {
-            return "Write at most nine digits before the point, and twenty behind it.";
+            return "Write at most nine digits before the point, and twenty after it.";
         }
         String question = dimension == Dimension.RATIO ? Amount.teethQuestion(text) : symbols.isEmpty() ? "" : Amount.question(text);
         if (!question.isEmpty()) {

@@ -406,7 +406,7 @@ public final class YamlReader {
         } else if (problem.contains("unknown escape")) {
             fault(here, "", "a backslash that YAML cannot read", "text with backslashes in single quotes", "Use single quotes.");
         } else if (around.contains("flow") && problem.endsWith("got [")) {
-            fault(here, "", "a \"[\" behind a text between brackets", "a list alone, or the whole text in quotes",
+            fault(here, "", "a \"[\" after a text between brackets", "a list alone, or the whole text in quotes",
                     "Write the list alone, such as \"key: [a, b]\", or put the whole text in double quotes.");
         } else if (around.contains("flow")) {
             fault(start, "", "a bracket that never closes, or a comma missing in it", "items between brackets, with commas",
@@ -414,9 +414,9 @@ public final class YamlReader {
         } else if (problem.contains("could not find expected ':'") || problem.contains("expected '<document start>'")) {
             fault(start, "", "a line without \": \"", "\"key: value\"", "Write a colon and a space between key and value.");
         } else if (problem.contains("sequence entries are not allowed")) {
-            fault(here, "", "a list item behind its key", "each item on a line of its own", "Start the list on the next line.");
+            fault(here, "", "a list item after its key", "each item on a line of its own", "Start the list on the next line.");
         } else if (problem.contains("but found '<scalar>'")) {
-            fault(here, "", "text behind a closed quote", "one text as value", "Put the whole text in one pair of quotes.");
+            fault(here, "", "text after a closed quote", "one text as value", "Put the whole text in one pair of quotes.");
         } else if (around.contains("block mapping") || around.contains("block collection")) {
             fault(here, "", "a line that does not fit the lines above", "\"key: value\" lines with even indenting",
                     "Give keys that belong together the same indenting.");

@@ -203,7 +203,7 @@ public final class Topics {
             .about("Spare tubes to carry"));
     public static final Topic INFLATION = add(ordered("inflation", "cartridges", "pump", "cartridges and a pump").standard("pump")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
-            .about("How a flat is inflated"));
+            .about("How a tyre is inflated on the way"));
     public static final Topic TOOLS = add(ordered("tools", "multi-tool", "multi-tool with chain tool", "multi-tool with chain tool and pliers").standard("multi-tool with chain tool")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("Tools to carry"));

@@ -110,7 +110,7 @@ public record Amount(BigDecimal base, Unit unit) {
         return new Amount(new BigDecimal(raw), dimension == Dimension.RATIO ? Unit.RATIO : Unit.ONE);
     }
 
-    /** Whether a text starts with a number of more digits than are read: nine before the point, twenty behind it. */
+    /** Whether a text starts with a number of more digits than are read: nine before the point, twenty after it. */
     public static boolean hasTooManyDigits(String raw) {
         return TOO_MANY_DIGITS.matcher(raw).lookingAt();
     }

@@ -49,7 +49,7 @@ public enum PartDetail {
     LEAST_STEM("least stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the shortest stem that the frame's maker permits"),
     MOST_STEM("most stem", "a length from 20 mm to 160 mm", Dimension.LENGTH, 0.02, 0.16, "the longest stem that the frame's maker permits"),
     TRAINED_ON("trained on", Form.YES_NO, 0, 0, "the bike ridden most, whose position is carried over to the others; one for each rider at most"),
-    SET_UP_FOR("set up for", Form.LABEL, "", "the rider whose position it has, by the name in the rider's file; left out, whoever rides"),
+    SET_UP_FOR("set up for", Form.LABEL, "", "the rider whose position it has, by the name in the rider's file; if left out, any rider's"),
     SEAT_TUBE("seat tube", "a length from 250 mm to 700 mm", Dimension.LENGTH, 0.25, 0.7, "bottom bracket to top"),
     SADDLE_HEIGHT("saddle height", "a length from 400 mm to 950 mm", Dimension.LENGTH, 0.4, 0.95, "bottom bracket to saddle top along the seat tube"),
     SADDLE_SETBACK("saddle setback", "a length from -150 mm to 200 mm", Dimension.LENGTH, -0.15, 0.2, "saddle tip behind the bottom bracket"),

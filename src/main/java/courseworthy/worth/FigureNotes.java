@@ -12,7 +12,7 @@ final class FigureNotes {
     static final String WIND = "Deep rims also catch side wind; that is not in these figures.";
     static final String WATER = "The cost of carrying it is no reason to carry less than the gap asks for.";
     static final String POWER_METER = "A power meter saves no time by itself, so no figure is given. It shows what is pedalled, so that the pace can be"
-            + " held where it was planned, and tells afterwards what the course took.";
+            + " held where it was planned, and shows afterwards what the course took.";
     static final String EXTENSIONS = "Used alone only, where it is smooth, straight and from 25 to 50 km/h; never in a group or on rough ground."
             + " Drag goes by published pairs of positions; the position must be one the rider can hold, and the event must allow it.";
     static final String TUBE = "Against a puncture that nothing carried can mend, with an hour on foot taken for it (half an hour to two).";

@@ -28,7 +28,7 @@ public final class WorthCalculator {
 
     /** Clamp-on extensions with their pads, kg (practice). */
     private static final Range EXTENSIONS_MASS = new Range(0.25, 0.40, 0.60);
-    /** On foot with a flat that cannot be mended, s (practice). */
+    /** On foot with a puncture that cannot be repaired, s (practice). */
     private static final Range ON_FOOT = new Range(1800, 3600, 7200);
     /** How the next size is away: 5 mm of tyre, half a litre (practice). */
     private static final long TYRE_STEP = 5;

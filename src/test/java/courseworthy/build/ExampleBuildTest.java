@@ -84,7 +84,7 @@ class ExampleBuildTest {
                 .contains("power pedals on steel bike", "borrowed pedals on borrowed bike", "borrowed wheel rear on borrowed bike",
                         "root tyre 58 A on hardtail", "quick tyre 56 A on light wheel front");
         String list = brief(Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(list.substring(list.toLowerCase(Locale.ROOT).lastIndexOf("after the race, 1"))).contains("Put on power pedals, on steel bike");
+        assertThat(list.substring(list.toLowerCase(Locale.ROOT).lastIndexOf("after the race, 1"))).contains("Fit power pedals, on steel bike");
     }
 
     /** A bar, a pedal or a tyre put on badly throws the rider; worn pads are done before the ride that tries the build (common practice). */
@@ -94,7 +94,7 @@ class ExampleBuildTest {
                 .workshop(RACE.workshop()).build();
         String text = new ToolOutput().brief(training, Format.TEXT);
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
-        assertThat(list).contains("[ ] ! Put on flat bar 720", "[ ] ! Put on power pedals", "[ ] Put on bar light")
+        assertThat(list).contains("[ ] ! Fit flat bar 720", "[ ] ! Fit power pedals", "[ ] Fit bar light")
                 .containsSubsequence("[ ] ! Set stem, spacers and saddle to your position on hardtail",
                         "[ ] ! See to what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Ride 30 to 60 min");
         assertThat(text.substring(0, text.indexOf("RECOMMENDED SET-UP"))).as("in short, where the tyres of the build want another pressure")
@@ -107,8 +107,8 @@ class ExampleBuildTest {
         Request race = Request.builder("grey-shoulder").event("docs/examples/events/grey-shoulder.yaml").rider(RACE.rider())
                 .workshop(RACE.workshop()).build();
         String list = new ToolOutput().brief(race, Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(list).contains("Put on slim fork 110 for borrowed fork 120 Done when: Steering free and without play, stem and front caliper bolts as marked",
-                "Put on power pedals for borrowed pedals, from steel bike Done when: Right and left not mixed up, tight as marked; your cleats fit them");
+        assertThat(list).contains("Fit slim fork 110 in place of borrowed fork 120 Done when: Steering free and without play, stem and front caliper bolts as marked",
+                "Fit power pedals in place of borrowed pedals, from steel bike Done when: Right and left not mixed up, tight as marked; your cleats fit them");
     }
 
     private static List<String> places(JsonNode swaps) {
@@ -269,9 +269,9 @@ class ExampleBuildTest {
             assertThat(text).contains(each.get("place").asText() + " " + each.get("part").asText());
             assertThat(markdown).contains("- **" + each.get("place").asText() + ":** " + each.get("part").asText());
         });
-        build.get("swaps").forEach(each -> assertThat(text).contains("Put on " + each.get("on").asText()));
+        build.get("swaps").forEach(each -> assertThat(text).contains("Fit " + each.get("on").asText()));
         String list = text.substring(text.indexOf("CHECKLIST"));
-        build.get("swaps").forEach(each -> assertThat(list).contains("Put on " + each.get("on").asText()));
+        build.get("swaps").forEach(each -> assertThat(list).contains("Fit " + each.get("on").asText()));
         assertThat(list).contains("Ride 30 to 60 min on the very build");
         build.get("pressures").forEach(each -> assertThat(text).contains(each.asText()));
         build.get("leave_alone").forEach(each -> assertThat(markdown).contains("- " + each.get("what").asText()));

@@ -30,7 +30,7 @@ class SwapItemsTest {
     @Test
     void swapsStandInTheOrderOfWorkAndEachWaitsForThoseBefore() {
         List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
-        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on slick 30 for block 45", "Put on long saddle for short saddle",
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Fit slick 30 in place of block 45", "Fit long saddle in place of short saddle",
                 "Ride 30 to 60 min on the very build, then check every bolt and axle");
         assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.WEEK_BEFORE);
         assertThat(items).extracting(each -> each.after().size()).containsExactly(0, 1, 2);
@@ -61,7 +61,7 @@ class SwapItemsTest {
     void aPositionCarriedOverIsSetAfterTheSwapsAndRidden() {
         PositionTransfer carried = carried();
         List<PendingItem> items = SwapItems.of(build(List.of(SADDLE), List.of(), List.of(), carried));
-        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on long saddle for short saddle",
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Fit long saddle in place of short saddle",
                 "Set stem, spacers and saddle to your position on Heron", "Ride 30 to 60 min on the very build, then check every bolt and axle");
         assertThat(items.get(1).after()).containsExactly(items.get(0).id());
         assertThat(items.get(2).after()).containsExactly(items.get(0).id(), items.get(1).id());
@@ -82,8 +82,8 @@ class SwapItemsTest {
     @Test
     void afterTheRaceTheWorkIsUndoneAndTheBikeTriedOut() {
         List<PendingItem> items = SwapItems.of(build(List.of(), List.of(TYRE, SADDLE), List.of(), null));
-        assertThat(items).extracting(each -> each.item().what()).containsExactly("Put on slick 30 for block 45, on Heron",
-                "Put on long saddle for short saddle, on Heron", "Ride around the block, then check every bolt and axle");
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("Fit slick 30 in place of block 45, on Heron",
+                "Fit long saddle in place of short saddle, on Heron", "Ride around the block, then check every bolt and axle");
         assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.AFTER_THE_RACE);
         assertThat(items.get(0).item().because()).isEqualTo("As it was before (front tyre, about 15 min).");
         assertThat(items.get(1).after()).containsExactly(items.get(0).id());
@@ -103,7 +103,7 @@ class SwapItemsTest {
         List<String> work = new ArrayList<>();
         for (int i = 1; i <= 11; i++) {
             swaps.add(swap(MountingPlace.SADDLE, "saddle " + i, "saddle " + (i - 1), 10, new String[0]));
-            work.add("Put on saddle " + i + " for saddle " + (i - 1));
+            work.add("Fit saddle " + i + " in place of saddle " + (i - 1));
         }
         work.add("Ride 30 to 60 min on the very build, then check every bolt and axle");
         Checklist checklist = ChecklistMaker.of(new ExampleBrief().call(), Event.UNKNOWN, build(swaps, List.of(), List.of(), null));

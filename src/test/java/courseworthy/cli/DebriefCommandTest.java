@@ -31,7 +31,7 @@ class DebriefCommandTest {
 
                 THE DAY
                 """).contains("\nNOT BORNE OUT\n", "\nBORNE OUT\n", "\nINCONCLUSIVE\n", "\nNOTHING REPORTED ON\n",
-                "  rear tyre casing  reinforced: you would take heavy; rear flat at 33 km, cut,\n", "no rule is changed");
+                "  rear tyre casing  reinforced: you would take heavy; rear puncture at 33 km, cut,\n", "no rule is changed");
         CommandRun record = CommandRun.of("debrief", ALL);
         assertThat(record.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(record.out()).startsWith(ALL + "/                                               2 debriefs\n").contains("\nTO REVIEW\n",
@@ -72,7 +72,7 @@ class DebriefCommandTest {
     void aBriefSavedTodayIsHeldAgainst() throws IOException {
         String brief = folder.resolve("b.json").toString();
         assertThat(CommandRun.of("brief", "course-profiles/larch-common.yaml", "--format", "json", "-o", brief).code()).isZero();
-        String file = Files.writeString(folder.resolve("d.yaml"), "debrief: Larch\nbrief: b.json\nwalked: none\nflats: none\n").toString();
+        String file = Files.writeString(folder.resolve("d.yaml"), "debrief: Larch\nbrief: b.json\nwalked: none\npunctures: none\n").toString();
         JsonNode json = OutputSchema.tree(CommandRun.of("debrief", file, "--format", "json").out());
         int settled = 0;
         for (JsonNode decision : OutputSchema.tree(Files.readString(Path.of(brief))).get("decisions")) {

@@ -18,7 +18,7 @@ class HugeValuesTest {
 
     private static final List<String> NUMBERS = List.of("9223372036854775808", "99999999999999999999", "1234567890", "7".repeat(900_000),
             "1." + "3".repeat(900_000));
-    private static final String DIGITS = "Write at most nine digits before the point, and twenty behind it.";
+    private static final String DIGITS = "Write at most nine digits before the point, and twenty after it.";
 
     @TempDir
     private Path folder;

@@ -23,10 +23,10 @@ class MistakenFilesTest {
     /** One message that says what the file is and where it goes, not one for every key. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--rider | events/heather-ridge.yaml | an event's file | a rider's file | Name it behind --event.",
-        "--rider | workshops/cellar.yaml | a workshop | a rider's file | Name it behind --workshop.",
-        "--rider | sheets/hill-country.yaml | a sheet of advice | a rider's file | Name it behind --sheet.",
-        "--event | riders/kim-cross-country.yaml | a rider's file | an event's file | Name it behind --rider.",
+        "--rider | events/heather-ridge.yaml | an event's file | a rider's file | Pass it with --event.",
+        "--rider | workshops/cellar.yaml | a workshop | a rider's file | Pass it with --workshop.",
+        "--rider | sheets/hill-country.yaml | a sheet of advice | a rider's file | Pass it with --sheet.",
+        "--event | riders/kim-cross-country.yaml | a rider's file | an event's file | Pass it with --rider.",
         "--event | debriefs/heather-ridge.yaml | a debrief | an event's file | Its file goes with: courseworthy debrief FILE",
         "--workshop | season.yaml | a season | a workshop | Its folder goes with: courseworthy season DIR"})
     void aFileOfAnotherKindIsNamedAsSuch(String option, String file, String found, String expected, String mend) {
@@ -39,7 +39,7 @@ class MistakenFilesTest {
     void anEventIsNoCourse() {
         String typed = "docs/examples/events/heather-ridge.yaml";
         assertThat(CommandRun.of("brief", typed)).isEqualTo(new CommandRun(2, "",
-                typed + ": found an event's file, expected a course\n    Name it behind --event.\n"));
+                typed + ": found an event's file, expected a course\n    Pass it with --event.\n"));
     }
 
     /** A slip in one or two keys stays a slip. */

@@ -59,13 +59,13 @@ class SheetCommandTest {
     private static final String REMARKS = """
             FILE 9 rows, 7 findings
 
-            FILE:4: Mine/never: can never speak
+            FILE:4: Mine/never: can never apply
                 hours: over 5 h and none of [hours: over 3 h] cannot hold together.
-                Mend a condition, or remove the row.
+                Correct a condition, or remove the row.
                 Such as: hours 3:00 h.
 
             FILE:8: Mine/road-fork: never counts
-                Where it speaks, fork travel does not apply.
+                Where it applies, fork travel does not apply.
                 Mend what is asked of the bike, or say it of another topic.
                 Such as: decided: bike road.
 
@@ -75,17 +75,17 @@ class SheetCommandTest {
                 Such as: hours 3:01 h.
 
             FILE:20: Mine/again: same in other words
-                It speaks just where Mine/stones does, and says the same. (FILE:16)
+                It applies exactly where Mine/stones does, and says the same. (FILE:16)
                 Keep one of them.
                 Such as: sharp stones 11 %, roughness rough (2.0).
 
-            FILE:24: Mine/many: says nothing new
-                Wherever it speaks, Mine/stones says as much. (FILE:16)
+            FILE:24: Mine/many: adds nothing
+                Wherever it applies, Mine/stones says as much. (FILE:16)
                 Remove it, or let it say more.
                 Such as: sharp stones 31 %, roughness rough (2.0).
 
             FILE:28: Mine/light: contradicts
-                Whenever it speaks, Mine/stones speaks too: front tyre casing: at least
+                Whenever it applies, Mine/stones applies too: front tyre casing: at least
                 heavy, and front tyre casing: prefer light. (FILE:16)
                 Mend one, or let their conditions exclude each other.
                 Such as: sharp stones 21 %, roughness rugged (3.0).
@@ -163,7 +163,7 @@ class SheetCommandTest {
             String other = "  - id: seldom\n    when: {hours: over 5:00 h}\n    say: {plugs: " + seldom + "}\n    because: It is so.\n";
             String sheet = Files.writeString(folder.resolve("both.yaml"), "sheet: Mine\nauthor: me\nadvice:\n" + (seldomFirst ? other + one : one + other)).toString();
             String told = CommandRun.of("sheet", "check", sheet).out().replaceAll("\\s+", " ");
-            assertThat(told).contains("Mine/seldom: contradicts Whenever it speaks, Mine/often speaks too: ").contains("1 finding");
+            assertThat(told).contains("Mine/seldom: contradicts Whenever it applies, Mine/often applies too: ").contains("1 finding");
             assertThat(told.contains("Fine where it is the exception")).isEqualTo(often.startsWith("prefer"));
         }
     }

@@ -32,7 +32,7 @@ class SheetExamplesTest {
         String sheet = Files.writeString(folder.resolve("mine.yaml"), SheetCommandTest.SHEET).toString();
         List<JsonNode> shown = checkAndOpen(sheet, folder.resolve("examples"), "--gaps");
         assertThat(shown.stream().map(one -> one.get("kind").textValue())).contains("never counts", "always holds", "same in other words",
-                "says nothing new", "contradicts", "could be one row", "nobody speaks");
+                "adds nothing", "contradicts", "could be one row", "no rule applies");
     }
 
     /** Rows of every shape, with stretches, shares and settled topics. */
@@ -79,7 +79,7 @@ class SheetExamplesTest {
             args.addAll(List.of("--rule", remark.get("rules").get(0).get("rule").textValue()));
         }
         TreeSet<String> spoke = spoke(CommandRun.of(args.toArray(new String[0])));
-        if (remark.get("kind").textValue().equals("nobody speaks")) {
+        if (remark.get("kind").textValue().equals("no rule applies")) {
             assertThat(spoke).as(file).isEmpty();
         } else {
             remark.get("rules").forEach(rule -> assertThat(spoke.contains(rule.get("rule").textValue())).as(file + " " + rule)

@@ -46,7 +46,7 @@ class SheetKeyUseTest {
         return quantity ? subject.scale().resolution().text(value) : subject.text(value);
     }
 
-    /** A row for one condition, which is otherwise in the other sheet, with a case in which it speaks and one in which it does not. */
+    /** A row for one condition, which is otherwise in the other sheet, with a case in which it applies and one in which it does not. */
     private void row(String condition, String otherwise, String fact, String otherFact) {
         String id = "row-" + ids.size();
         ids.add(id);

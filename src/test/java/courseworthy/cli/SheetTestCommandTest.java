@@ -50,7 +50,7 @@ class SheetTestCommandTest {
                 measures: {bike at hand: gravel, hours: 2:00 h, roughness: 1.0}
                 expect: {plugs: 3, fork travel: not applicable}
                 standing: {plugs: leaning}
-                speaks: [always, long-and-rough]
+                fires: [always, long-and-rough]
                 silent: [winter]
             """;
 
@@ -60,13 +60,13 @@ class SheetTestCommandTest {
             With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
 
             F/mine.cases.yaml:5: long-and-rough: four hours
-                - must speak, but stays silent
+                - must apply, but does not
                 - hours over 4:00 h: false, found 4:00 h, short by 0:01 h
                 - roughness at least rough: true, found rough (2.0)
             F/mine.cases.yaml:15: a short easy day
                 - plugs: found 4, expected 3
                 - standing of plugs: found settled, expected leaning
-                - Mine/long-and-rough: must speak, but stays silent
+                - Mine/long-and-rough: must apply, but does not
                   - hours over 4:00 h: false, found 2:00 h, short by 2:01 h
                   - roughness at least rough: false, found mixed (1.0), short by 1.0
             """;
@@ -202,7 +202,7 @@ class SheetTestCommandTest {
                     course: ../x.yaml
                     rider: {name: Kim, mass: 58}
                     expect: {fork travl: 3 mm}
-                    speaks: nobody
+                    fires: nobody
                   - call: another
                     measures: {hours: 3:00 h, decided: {bike: rode}}
                     rider: kim.yaml
@@ -226,7 +226,7 @@ class SheetTestCommandTest {
                 "C:15: rule: found a list", "C:15: rule: found \"\"", "C:18: food: found \"1 x ratio needed on the last climb\"",
                 "C:18: by: found nothing", "C:18: bye: found an unknown key", "C:19: plugs: found \"many\"",
                 "C:19: easiest gear: found \"1 x ratio needed on the last climb\"", "C:19: does: found \"later\"",
-                "C:21: z: found what comes of it where it must not speak");
+                "C:21: z: found what comes of it where it must not apply");
         assertThat(ran.err().replace(cases, "C")).contains(
                 "C:14: course: found \"no-such-course\", expected a shipped course, or a file in the folder of this one or below it",
                 "C:6: course: found \"../x.yaml\", which lies outside the folder, expected a file in the folder of this one or below it");
@@ -235,7 +235,7 @@ class SheetTestCommandTest {
     @Test
     void withoutCasesItSaysWhereTheyBelong() {
         assertThat(CommandRun.of("sheet", "test", sheet)).isEqualTo(new CommandRun(2, "", folder + "/mine.cases.yaml: found no such file, expected cases, beside "
-                + "the sheet or as named behind it\n    'courseworthy sheet new' writes a sheet with cases to begin with.\n"));
+                + "the sheet or as named after it\n    'courseworthy sheet new' writes a sheet with cases to begin with.\n"));
     }
 
     /** What is shipped to begin with holds, and leaves nothing untouched. */

@@ -27,7 +27,7 @@ class SheetsTogetherTest {
         mine = write("mine.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - id: three\n    say: {plugs: prefer 3}\n    because: Three will do.\n"
                 + "leave out:\n  - rule: Club/seven\n    because: Nobody carries seven.\n");
         write("mine.cases.yaml", "cases for: Mine\ncases:\n  - call: a short one\n    course: course.yaml\n    expect: {plugs: 3}\n    silent: [Club/seven]\n"
-                + "    speaks: [three]\n");
+                + "    fires: [three]\n");
     }
 
     private String write(String name, String text) throws IOException {

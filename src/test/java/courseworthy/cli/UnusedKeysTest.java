@@ -41,7 +41,7 @@ class UnusedKeysTest {
             Map.entry("cases/cases/rider", List.of("other-rider.yaml")),
             Map.entry("cases/cases/event", List.of("other-event.yaml")),
             Map.entry("cases/cases/ground", List.of("surface=sand")),
-            Map.entry("cases/cases/speaks", List.of("lamp")),
+            Map.entry("cases/cases/fires", List.of("lamp")),
             Map.entry("cases/cases/silent", List.of("vest")),
             Map.entry("season/riders/rider", List.of("joss-steel.yaml")),
             Map.entry("season/riders/workshop", List.of("attic.yaml")),

@@ -78,7 +78,7 @@ class WorkshopFaultsTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEqualTo("w.yaml:" + line("ring 36") + ": warning: ring mount: found \"three lug\", which nothing else carries,"
                 + " expected a label that the other side carries too\n    Did you mean \"three lugs\"?\n");
-        assertThat(ran.out()).doesNotContain("Put on ring 36");
+        assertThat(ran.out()).doesNotContain("Fit ring 36");
     }
 
     @Test

@@ -160,7 +160,7 @@ class CourseReaderTest {
                 "p.yaml:19: smoothness: found \"rough\", expected one of: excellent, good, intermediate, bad, very_bad, horrible, very_horrible,"
                         + " impassable",
                 "p.yaml:20: tracktype: found \"2\", expected one of: grade1, grade2, grade3, grade4, grade5",
-                "p.yaml:21: mtb:scale: found \"7\", expected a grade from 0 to 6, with + or - behind it where needed",
+                "p.yaml:21: mtb:scale: found \"7\", expected a grade from 0 to 6, with + or - after it where needed",
                 "p.yaml:22: sharp stones: found \"perhaps\", expected yes or no",
                 "p.yaml:23: water crossings: found \"-1\", expected a whole number from 0 to 100",
                 "p.yaml:24: ledge height: found \"40 m\", expected a height from 0 m to 5 m",
@@ -402,7 +402,7 @@ class CourseReaderTest {
             "surface=sand,surface=mud|--ground: surface: found the key a second time, expected each key once",
             "smothness=bad|--ground: smothness: found an unknown key, expected one of: KEYS;Did you mean \"smoothness\"?",
             "length=5 km|--ground: length: found an unknown key, expected one of: KEYS",
-            "mtb:scale=9|--ground: mtb:scale: found \"9\", expected a grade from 0 to 6, with + or - behind it where needed",
+            "mtb:scale=9|--ground: mtb:scale: found \"9\", expected a grade from 0 to 6, with + or - after it where needed",
             "roots=often|--ground: roots: found \"often\", expected yes or no"})
     void aSlipInTheAssumptionIsTold(String ground, String message) {
         assertThat(read("stretches: [{length: 1 km}]\n", ground)).isNull();

@@ -192,7 +192,7 @@ class ShippedCoursesTest {
         String pages = Files.readString(Path.of("docs", "reference", "files.md"));
         for (List<String> keys : List.of(CourseReader.PROFILE_KEYS, CourseReader.STRETCH_KEYS, GroundReader.KEYS, RiderReader.KEYS,
                 RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, EventReader.FORECAST_KEYS, EventReader.SUPPORT_KEYS,
-                EventReader.RULES_KEYS, DebriefReader.KEYS, DebriefReader.WEATHER_KEYS, DebriefReader.FLAT_KEYS, DebriefReader.WALKED_KEYS,
+                EventReader.RULES_KEYS, DebriefReader.KEYS, DebriefReader.WEATHER_KEYS, DebriefReader.PUNCTURE_KEYS, DebriefReader.WALKED_KEYS,
                 SeasonReader.KEYS, SeasonReader.RIDER_KEYS, SeasonReader.EVENT_KEYS, SeasonReader.START_KEYS)) {
             assertThat(keys).allSatisfy(key -> assertThat(pages).containsPattern("[`{ ]" + key + "[`:]"));
         }

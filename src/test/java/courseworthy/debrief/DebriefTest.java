@@ -94,10 +94,10 @@ class DebriefTest {
     /** A cut asks for more casing: who preferred what was ridden was not right, who preferred more was; who asked for at least it says nothing of. */
     @Test
     void aCut() {
-        DebriefResult held = held("flats: [{wheel: rear, cause: cut, at: 33 km, mended with: plugs}]\n");
+        DebriefResult held = held("punctures: [{wheel: rear, cause: cut, at: 33 km, repaired with: plugs}]\n");
         Verdict casing = on(held, "rear tyre casing");
         assertThat(casing.answer()).isEqualTo(AdviceOutcome.NOT);
-        assertThat(casing.reasons()).containsExactly("rear flat at 33 km, cut, mended with plugs (a stouter casing is cut less easily)");
+        assertThat(casing.reasons()).containsExactly("rear puncture at 33 km, cut, repaired with plugs (a stouter casing is cut less easily)");
         assertThat(held.rules()).containsEntry("shipped/reinforced", AdviceOutcome.NOT).containsEntry("shipped/no-light", AdviceOutcome.UNKNOWN)
                 .containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT).doesNotContainKey("limit/casing");
         assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.OfRule::reason)
@@ -107,7 +107,7 @@ class DebriefTest {
 
     @Test
     void noFlatBearsOutWhatWasRiddenAndNotMore() {
-        DebriefResult held = held("flats: none\n");
+        DebriefResult held = held("punctures: none\n");
         assertThat(on(held, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
         assertThat(held.rules()).containsEntry("shipped/reinforced", AdviceOutcome.BORNE_OUT).containsEntry("shipped/no-light", AdviceOutcome.BORNE_OUT)
                 .containsEntry("mine/heavy", AdviceOutcome.UNKNOWN);
@@ -116,10 +116,10 @@ class DebriefTest {
     /** The rider's own word goes before the outcomes. */
     @Test
     void whatTheRiderWouldChangeGoesFirst() {
-        DebriefResult lighter = held("flats: none\nwould change: {rear tyre casing: light}\n");
+        DebriefResult lighter = held("punctures: none\nwould change: {rear tyre casing: light}\n");
         assertThat(on(lighter, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.NOT);
         assertThat(lighter.rules()).containsEntry("shipped/no-light", AdviceOutcome.NOT).containsEntry("mine/heavy", AdviceOutcome.NOT);
-        DebriefResult same = held("flats: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
+        DebriefResult same = held("punctures: [{wheel: rear, cause: cut}]\nwould change: {rear tyre casing: reinforced}\n");
         assertThat(on(same, "rear tyre casing").reasons()).containsExactly("you would take reinforced again");
         assertThat(on(same, "rear tyre casing").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
     }
@@ -141,7 +141,7 @@ class DebriefTest {
         String built = BRIEF.replace("  \"decisions\" : [", "  \"build\" : {\"not_met\" : [{\"topic\" : \"rear tyre casing\", \"got\" : \"light\"}, "
                 + "{\"topic\" : \"rear tyre pressure\", \"got\" : \"not known\"}]},\n  \"decisions\" : [");
         Files.writeString(folder.resolve("built.json"), built);
-        DebriefResult cut = DebriefResult.of(read("debrief: x\nbrief: built.json\nflats: [{wheel: rear, cause: cut}]\nrim strikes: none\n"));
+        DebriefResult cut = DebriefResult.of(read("debrief: x\nbrief: built.json\npunctures: [{wheel: rear, cause: cut}]\nrim strikes: none\n"));
         assertThat(faults.faults()).isEmpty();
         Verdict casing = on(cut, "rear tyre casing");
         assertThat(casing.answer()).as("more than light was wanted, and more was told").isEqualTo(AdviceOutcome.BORNE_OUT);
@@ -157,7 +157,7 @@ class DebriefTest {
     /** Against goes before for: a pinch at a wheel whose rim is said not to have been struck. */
     @Test
     void whatSpeaksAgainstGoesFirst() {
-        assertThat(on(held("rim strikes: none\nflats: [{wheel: rear, cause: pinch}]\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
+        assertThat(on(held("rim strikes: none\npunctures: [{wheel: rear, cause: pinch}]\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 
     /** 4 C off is as foretold, more is another day; so is another ground. */
@@ -178,7 +178,7 @@ class DebriefTest {
         assertThat(colder.reasons()).contains("predicted for 8 C at the coldest, and it was 4 C");
         assertThat(on(held("clothes: cold\nweather: {going: wet}\n"), "clothing").reasons()).contains("predicted for dry going, and it was wet");
         assertThat(on(held("clothes: cold\n"), "clothing").answer()).isEqualTo(AdviceOutcome.NOT);
-        assertThat(on(held("flats: none\nweather: {going: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(on(held("punctures: none\nweather: {going: wet}\n"), "rear tyre casing").answer()).as("not of the weather").isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
     /** A rule that rested on dry ground is not answered by a wet day, whatever it spoke on; one beside it that did not is. */
@@ -187,9 +187,9 @@ class DebriefTest {
         String resting = BRIEF.replace("\"written\" : \"heavy\"}, \"grounds\" : []", "\"written\" : \"heavy\"}, \"grounds\" : [{\"measure\" : \"ground\"}]");
         assertThat(resting).isNotEqualTo(BRIEF);
         Files.writeString(folder.resolve("dry.json"), resting);
-        DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: wet}\n"));
+        DebriefResult wet = DebriefResult.of(read("debrief: x\nbrief: dry.json\npunctures: [{wheel: rear, cause: cut}]\nweather: {going: wet}\n"));
         assertThat(wet.rules()).containsEntry("mine/heavy", AdviceOutcome.UNKNOWN).containsEntry("shipped/reinforced", AdviceOutcome.NOT);
-        DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\nflats: [{wheel: rear, cause: cut}]\nweather: {going: dry}\n"));
+        DebriefResult dry = DebriefResult.of(read("debrief: x\nbrief: dry.json\npunctures: [{wheel: rear, cause: cut}]\nweather: {going: dry}\n"));
         assertThat(dry.rules()).containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT);
     }
 
@@ -205,8 +205,8 @@ class DebriefTest {
     @Test
     void theRecordOverMany() {
         List<DebriefResult> all = new ArrayList<>();
-        all.add(held("flats: none\nhours: 4 h\n"));
-        all.add(held("flats: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
+        all.add(held("punctures: none\nhours: 4 h\n"));
+        all.add(held("punctures: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
         all.add(held("clothes: right\n"));
         RuleRecord keeping = RuleRecord.of(all);
         assertThat(keeping.rules()).extracting(RuleRecord.OfRule::rule).containsExactly("mine/heavy", "shipped/food", "shipped/no-light", "shipped/reinforced",
@@ -220,13 +220,13 @@ class DebriefTest {
     /** What is mostly borne out needs no look for one bad day: 10 of 11 lie above one half (62 to 98 %), 3 of 4 need not. */
     @Test
     void oneBadDayAmongManyIsNoReasonToLook() {
-        List<DebriefResult> all = new ArrayList<>(List.of(held("flats: [{wheel: rear, cause: cut}]\n")));
+        List<DebriefResult> all = new ArrayList<>(List.of(held("punctures: [{wheel: rear, cause: cut}]\n")));
         for (int i = 0; i < 3; i++) {
-            all.add(held("flats: none\n"));
+            all.add(held("punctures: none\n"));
         }
         assertThat(RuleRecord.of(all).toLookAt()).hasSize(1);
         for (int i = 0; i < 7; i++) {
-            all.add(held("flats: none\n"));
+            all.add(held("punctures: none\n"));
         }
         assertThat(RuleRecord.of(all).toLookAt()).isEmpty();
         assertThat(RuleRecord.of(all).rules()).filteredOn(each -> each.rule().equals("shipped/reinforced")).extracting(each -> each.share().words())
@@ -254,7 +254,7 @@ class DebriefTest {
     /** More or less only where there is an order, another only where there is none; every topic is one. */
     @Test
     void theTableOfOutcomesIsSound() {
-        List<ReportedValue> all = new ArrayList<>(OutcomeTable.noFlats());
+        List<ReportedValue> all = new ArrayList<>(OutcomeTable.noPunctures());
         for (String question : OutcomeTable.questions()) {
             for (String answer : OutcomeTable.answers(question)) {
                 all.addAll(OutcomeTable.of(question, answer));
@@ -286,7 +286,7 @@ class DebriefTest {
                 brief: b.json
                 hours: 4
                 weather: {going: icy, low: 20 C, high: 10 C}
-                flats:
+                punctures:
                   - {cause: nail}
                 slid: [left, none]
                 walked: [{at: 3 km}]
@@ -316,7 +316,7 @@ class DebriefTest {
 
     /** In the order in which the reader asks. */
     private static List<String> sorted() {
-        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "flats", "rim strikes", "slid"));
+        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "punctures", "rim strikes", "slid"));
         for (String question : OutcomeTable.questions()) {
             out.add(question);
             if (question.equals("spun out")) {

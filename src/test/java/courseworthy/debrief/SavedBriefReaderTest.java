@@ -40,7 +40,7 @@ class SavedBriefReaderTest {
     @ParameterizedTest
     @CsvSource({"house/burn-the-light, shipped/time-the-main-light", "house/food-for-who-seldom-races, shipped/food-with-few-races-a-year",
         "house/known-pedals-for-who-seldom-races, shipped/usual-pedals-with-few-races-a-year", "house/mechanic-of-ones-own, shipped/kit-without-support",
-        "house/plugs-for-a-mechanic-of-ones-own, shipped/plugs-without-support", "house/mend-a-flat-at-home, shipped/practise-a-flat-at-home",
+        "house/plugs-for-a-mechanic-of-ones-own, shipped/plugs-without-support", "house/mend-a-flat-at-home, shipped/practise-a-puncture-at-home",
         "house/told-where-and-when, shipped/tell-someone-the-loop", "house/food-with-few-races-a-year, shipped/food-with-few-races-a-year",
         "limit/drop-over-15-cm, limit/ledge-over-15-cm", "limit/drop-over-60-cm, limit/ledge-over-60-cm",
         "limit/drop-over-120-cm, limit/ledge-over-120-cm"})

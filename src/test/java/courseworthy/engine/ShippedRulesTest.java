@@ -33,7 +33,7 @@ class ShippedRulesTest {
             }
         }
         for (Topic topic : silent(rows)) {
-            wrong.add("nobody speaks on " + topic);
+            wrong.add("no rule on " + topic);
         }
         assertThat(wrong).isEmpty();
         assertThat(rows).hasSizeGreaterThan(150);

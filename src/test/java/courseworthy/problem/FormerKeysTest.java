@@ -7,6 +7,7 @@ import courseworthy.debrief.DebriefReader;
 import courseworthy.engine.ShippedRules;
 import courseworthy.event.EventReader;
 import courseworthy.rider.RiderReader;
+import courseworthy.sheet.CaseReader;
 import courseworthy.sheet.Rulebook;
 import courseworthy.sheet.SheetReader;
 import courseworthy.workshop.WorkshopReader;
@@ -40,6 +41,9 @@ class FormerKeysTest {
             rider  | rim marking              | bike: {kind: trail, rim marking: 3 bar}                                  | marked rim pressure
             workshop | drop limit             | bikes: [{name: a, mass: 2 kg, drop limit: 60 cm}]                        | ledge limit
             debrief | ground                  | weather: {ground: wet}                                                   | going
+            debrief | flats                   | flats: none                                                              | punctures
+            debrief | mended with             | punctures: [{wheel: rear, mended with: plugs}]                           | repaired with
+            cases  | speaks                   | cases: [{call: a day, course: fernbrake, speaks: [a]}]                   | fires
             sheet  | ground                   | ground: wet                                                              | going
             sheet  | technical grade          | technical grade: over 1                                                  | mtb:scale
             sheet  | hardest technical grade  | hardest technical grade: over 1                                          | hardest mtb:scale
@@ -65,6 +69,7 @@ class FormerKeysTest {
             case "rider" -> RiderReader.read(file, "f.yaml", faults);
             case "workshop" -> WorkshopReader.read(file, "f.yaml", faults);
             case "debrief" -> DebriefReader.read(file, "f.yaml", faults);
+            case "cases" -> CaseReader.read(file, "f.yaml", "Mine", faults);
             default -> SheetReader.read(file, "f.yaml", 0, faults);
         }
         assertThat(faults.faults()).extracting(Fault::text).filteredOn(each -> each.contains(" " + former + ": found an unknown "))

@@ -178,7 +178,7 @@ class SchemasTest {
         "{rule: x, sounds: {a: {hours: 3 h}}}", "{rule: x, fires: {a: {decided: {bike: tandem}}}}", "{rule: x, fires: {a: {stretches: [{ascent: 3 m}]}}}",
         "{rule: x, fires: {a: {date: 9 May}}}", "{fires: {a: {hours: 3 h}}}", "{call: a day, course: x, expect: {fork travl: 3 mm}}",
         "{call: a day, course: x, expect: {fork travel: soft}}", "{call: a day, course: x, standing: {fork travel: sure}}", "{call: a day, course: x}",
-        "{call: a day, course: x, rider: {mass: 58}, speaks: y}", "{call: a day, course: x, event: {laps: 0}, speaks: y}"})
+        "{call: a day, course: x, rider: {mass: 58}, fires: y}", "{call: a day, course: x, event: {laps: 0}, fires: y}"})
     void wrongCasesAreRefusedByReaderAndSchema(String text) throws IOException {
         assertThat(validate("cases", "cases for: Mine\ncases:\n  - " + text + "\n")).as("the schema").isNotEmpty();
         if (!text.contains("rider: {") && !text.contains("event: {")) {
@@ -268,8 +268,8 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"debrief: x", "brief: x.json", "hours: 4", "hours: 4 km", "weather: wet", "weather: {ground: icy}", "flats: some",
-        "flats: [{at: 3 km}]", "flats: [{wheel: left}]", "flats: [{wheel: rear, cause: nail}]", "flats: [{wheel: rear, mended with: glue}]",
+    @ValueSource(strings = {"debrief: x", "brief: x.json", "hours: 4", "hours: 4 km", "weather: wet", "weather: {ground: icy}", "punctures: some",
+        "punctures: [{at: 3 km}]", "punctures: [{wheel: left}]", "punctures: [{wheel: rear, cause: nail}]", "punctures: [{wheel: rear, repaired with: glue}]",
         "rim strikes: [left]", "slid: yes", "spun out: often", "spun out at: [3]", "walked: [{at: 3 km}]", "walked: [{why: tired}]",
         "ran out of: [patience]", "clothes: warm", "cramps: some", "changed on the day: {fork travl: 120 mm}",
         "would change: {rear tyre casing: thick}", "would change: {rear tyre width: 45}", "verdict: good"})
@@ -300,7 +300,7 @@ class SchemasTest {
                 .containsExactlyInAnyOrderElementsOf(SeasonReader.START_KEYS);
         assertThat(keys("debrief", "/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.KEYS);
         assertThat(keys("debrief", "/properties/weather/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WEATHER_KEYS);
-        assertThat(keys("debrief", "/properties/flats/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.FLAT_KEYS);
+        assertThat(keys("debrief", "/properties/punctures/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.PUNCTURE_KEYS);
         assertThat(keys("debrief", "/properties/walked/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WALKED_KEYS);
         assertThat(keys("course", "/properties")).containsExactlyInAnyOrderElementsOf(CourseReader.PROFILE_KEYS);
         List<String> stretch = new ArrayList<>(CourseReader.STRETCH_KEYS);

@@ -20,7 +20,7 @@ class CaseReaderTest {
               - rule: long
                 fires: {five hours: {hours: 5:00 h}}
                 silent: {an hour: {hours: 1:00 h}}
-              - {call: a day, course: c.yaml, speaks: long}
+              - {call: a day, course: c.yaml, fires: long}
             """;
 
     @TempDir
@@ -35,13 +35,13 @@ class CaseReaderTest {
         "{hours: 5:00 h} | '{hours: 5:00 h, says: {easiest gear: prefer ratio needed on the last climb}}' | c.yaml:4: easiest gear: found"
                 + " \"ratio needed on the last climb\", expected the value that comes of it in this case;Give the measure among the facts, and work the value out.",
         "{hours: 5:00 h} | '{hours: 5:00 h, does: later}' | 'c.yaml:4: does: found \"later\", expected by, needs, critical and after, such as {by: night before}'",
-        "{hours: 1:00 h} | '{hours: 1:00 h, says: {plugs: prefer 3}}' | c.yaml:5: an hour: found what comes of it where it must not speak, expected facts alone;"
+        "{hours: 1:00 h} | '{hours: 1:00 h, says: {plugs: prefer 3}}' | c.yaml:5: an hour: found what comes of it where it must not apply, expected facts alone;"
                 + "Move says and does to a case under fires or still fires.",
-        "', speaks: long' | '' | c.yaml:6: call: found nothing that must come of it, expected expect, standing, speaks or silent",
-        "speaks: long | 'speaks: [{long: yes}]' | c.yaml:6: speaks: found a block of keys, expected ids of rules",
+        "', fires: long' | '' | c.yaml:6: call: found nothing that must come of it, expected expect, standing, fires or silent",
+        "fires: long | 'fires: [{long: yes}]' | c.yaml:6: fires: found a block of keys, expected ids of rules",
         "', course: c.yaml' | '' | c.yaml:6: call: found no course, expected course, or measures;Add a line \"course: ...\".",
-        "speaks: long | 'speaks: long, measures: {hours: 5:00 h}' | c.yaml:6: measures: found a course besides, expected either a course or measures",
-        "speaks: long | 'speaks: long, rider: [kim.yaml]' | c.yaml:6: rider: found a list, expected a file beside this one, or what would stand in it",
+        "fires: long | 'fires: long, measures: {hours: 5:00 h}' | c.yaml:6: measures: found a course besides, expected either a course or measures",
+        "fires: long | 'fires: long, rider: [kim.yaml]' | c.yaml:6: rider: found a list, expected a file beside this one, or what would stand in it",
         "course: c.yaml | 'measures: {hours: 5:00 h}, rider: kim.yaml' | c.yaml:6: rider: found no course for it, expected only measures, or a course too;"
                 + "Write what is known of rider and day under measures."})
     void aSlipIsSaidInFull(String good, String wrong, String message) throws IOException {

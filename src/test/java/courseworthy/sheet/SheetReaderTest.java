@@ -105,7 +105,7 @@ class SheetReaderTest {
         String text = row("{bike at hand: one of [road, gravel]}", "{fork travel: prefer 120 mm}");
         assertThat(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", faults)).isNull();
         assertThat(faults.faults()).extracting(Fault::text).containsExactly(
-                "s.yaml:5: found a \"[\" behind a text between brackets, expected a list alone, or the whole text in quotes\n"
+                "s.yaml:5: found a \"[\" after a text between brackets, expected a list alone, or the whole text in quotes\n"
                         + "    Write the list alone, such as \"key: [a, b]\", or put the whole text in double quotes.");
     }
 

@@ -64,7 +64,7 @@ class ConsistencyCheckTest {
         Course course = CourseReader.read(folder.resolve("t.gpx"), "t.gpx", null, faults);
         Event day = EventReader.read(Files.writeString(folder.resolve("e.yaml"), "name: high\nstart height: 400 m\n"), "e.yaml", faults);
         ConsistencyCheck.check(course, day, faults);
-        assertThat(said(faults.warnings())).contains("e.yaml:2: warning: start height: found a height beside a course that tells its own, expected none\n"
+        assertThat(said(faults.warnings())).contains("e.yaml:2: warning: start height: found a height for a course that has its own, expected none\n"
                 + "    It is not used.");
     }
 
@@ -74,9 +74,9 @@ class ConsistencyCheckTest {
         Event day = EventReader.read(Files.writeString(folder.resolve("e.yaml"), "time to change:\n  tyres: 40 min\n  gears: 1:30 h\n"), "e.yaml", faults);
         ConsistencyCheck.changes(day, List.of(), faults);
         assertThat(said(faults.warnings())).containsExactly(
-                "e.yaml:2: warning: time to change: found tyres, expected what would change if the day turned out otherwise\n"
+                "e.yaml:2: warning: time to change: found tyres, expected what would change if the day turned out differently\n"
                         + "    It is not used: the forecast has neither \"or\" nor \"good to\".",
-                "e.yaml:3: warning: time to change: found gears, expected what would change if the day turned out otherwise\n"
+                "e.yaml:3: warning: time to change: found gears, expected what would change if the day turned out differently\n"
                         + "    It is not used: the forecast has neither \"or\" nor \"good to\".");
     }
 }

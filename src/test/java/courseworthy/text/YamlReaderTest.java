@@ -77,9 +77,9 @@ class YamlReaderTest {
                         "f.yaml:1: found text that is not YAML (expected chomping or indentation indicators, but found x(120)), expected \"key: value\" lines with even indenting\n"
                                 + "    Check indenting, quotes and brackets in this line and the one above."),
                 Arguments.of("a list behind its key", "a: - b\n",
-                        "f.yaml:1: found a list item behind its key, expected each item on a line of its own\n    Start the list on the next line."),
+                        "f.yaml:1: found a list item after its key, expected each item on a line of its own\n    Start the list on the next line."),
                 Arguments.of("text behind a quote", "a: \"b\" c\n",
-                        "f.yaml:1: found text behind a closed quote, expected one text as value\n    Put the whole text in one pair of quotes."),
+                        "f.yaml:1: found text after a closed quote, expected one text as value\n    Put the whole text in one pair of quotes."),
                 Arguments.of("an anchor", "a: 1\nb: &x 2\n", "f.yaml:2: found an anchor \"&x\", expected plain text, lists and keys" + KEEP),
                 Arguments.of("an alias", "a: 1\nb: *x\n", "f.yaml:2: found an alias \"*x\", expected plain text, lists and keys" + KEEP),
                 Arguments.of("a standard tag", "a: !!str 5\n", "f.yaml:1: found a tag \"!str\", expected plain text, lists and keys" + KEEP),
