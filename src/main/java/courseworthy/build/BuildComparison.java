@@ -370,7 +370,7 @@ final class BuildComparison {
         for (Claim claim : decision.taken()) {
             leading = leading == null || speaks(claim, decision) > speaks(leading, decision) ? claim : leading;
         }
-        return "recommended is " + decision.topic().name() + " " + decision.text() + (leading == null ? "" : ": " + lower(leading.author().because()));
+        return decision.topic().name() + " " + decision.text() + " is recommended" + (leading == null ? "" : ": " + lower(leading.author().because()));
     }
 
     /** A preference for the very value says most of why, a tie between front and rear least. */

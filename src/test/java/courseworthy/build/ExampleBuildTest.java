@@ -171,9 +171,9 @@ class ExampleBuildTest {
         String text = brief(Format.TEXT).replaceAll("\\s+", " ");
         assertThat(because(stays, "borrowed saddle")).isEmpty();
         assertThat(because(stays, "new tyre 53")).contains("nothing new on race day");
-        assertThat(because(stays, "feather tyre 54 A")).contains("the call is rear tyre casing reinforced");
-        assertThat(because(stays, "quick tyre 56 A")).contains("the call is rear tyre tread all-round");
-        assertThat(because(stays, "light pedals")).contains("the call is pedals solid clipless");
+        assertThat(because(stays, "feather tyre 54 A")).contains("rear tyre casing reinforced is recommended");
+        assertThat(because(stays, "quick tyre 56 A")).contains("rear tyre tread all-round is recommended");
+        assertThat(because(stays, "light pedals")).contains("pedals solid clipless is recommended");
         assertThat(because(stays, "hardtail")).contains("the bike trained on");
         stays.forEach(each -> assertThat(text).contains("- " + each.get("what").asText()));
         for (JsonNode each : stays) {

@@ -31,7 +31,7 @@ class DebriefCommandTest {
 
                 THE DAY
                 """).contains("\nNOT BORNE OUT\n", "\nBORNE OUT\n", "\nINCONCLUSIVE\n", "\nNOTHING REPORTED ON\n",
-                "  rear tyre casing  reinforced: you would take heavy; rear puncture at 33 km, cut,\n", "no rule is changed");
+                "  rear tyre casing  reinforced: you would take heavy; rear puncture at 33 km,\n", "no rule is changed");
         CommandRun record = CommandRun.of("debrief", ALL);
         assertThat(record.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(record.out()).startsWith(ALL + "/                                               2 debriefs\n").contains("\nTO REVIEW\n",

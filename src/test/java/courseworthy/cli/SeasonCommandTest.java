@@ -55,8 +55,8 @@ class SeasonCommandTest {
         assertThat(clash.get("wanting")).hasSize(2);
         assertThat(clash.get("choices")).hasSize(2);
         assertThat(clash.get("choices").get(0).get("what").asText()).isEqualTo("Ida: borrowed bike as wanted; Joss: hardtail in place of borrowed bike");
-        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Joss: power meter none where the call is fitted",
-                "Joss: bike cross-country hardtail where the call is cross-country full suspension");
+        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Joss: power meter none instead of the recommended fitted",
+                "Joss: bike cross-country hardtail instead of the recommended cross-country full suspension");
         assertThat(ride("Ida", "Heather Ridge Marathon").get("build").get("bike").asText()).isEqualTo("borrowed bike");
         assertThat(ride("Joss", "Heather Ridge Marathon").get("build").get("bike").asText()).isEqualTo("hardtail");
     }
@@ -70,7 +70,7 @@ class SeasonCommandTest {
         assertThat(clash.get("choices")).extracting(each -> each.get("what").asText()).containsExactly(
                 "Ida: hardtail as wanted; Joss: borrowed bike with hardtail pedals for power pedals",
                 "Joss: borrowed bike as wanted; Ida: hardtail with hardtail pedals for power pedals");
-        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Joss: power meter none where the call is fitted");
+        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Joss: power meter none instead of the recommended fitted");
         assertThat(part(ride("Ida", "Three Becks, day two"), "pedals")).isEqualTo("power pedals");
         assertThat(part(ride("Joss", "Three Becks, day two"), "pedals")).isEqualTo("hardtail pedals");
     }

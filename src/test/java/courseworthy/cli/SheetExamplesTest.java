@@ -144,7 +144,7 @@ class SheetExamplesTest {
                 """).toString();
         String in = folder.resolve("examples").toString();
         CommandRun.of("sheet", "check", sheet, "--examples", in);
-        String never = in + "/001-can-never-speak-look.yaml";
+        String never = in + "/001-can-never-apply-look.yaml";
         String same = in + "/002-identical-again.yaml";
         assertThat(Files.readString(Path.of(never))).startsWith("# courseworthy why " + never + " checklist --sheet " + sheet + " --rule Mine/look\n");
         assertThat(CommandRun.of("why", never, "checklist", "--sheet", sheet, "--rule", "Mine/look").out()).contains("Look; should",
