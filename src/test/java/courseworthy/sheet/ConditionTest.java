@@ -30,7 +30,7 @@ class ConditionTest {
         Faults faults = new Faults();
         String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., when: " + when + ", say: {water: prefer 1.0 L}}\n";
         Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", Rank.HOUSE, 0, faults);
+        Sheet sheet = SheetReader.decode(tree, "s.yaml", Rank.SHIPPED, 0, faults);
         faults.throwIfAny();
         return sheet.rows().get(0);
     }
