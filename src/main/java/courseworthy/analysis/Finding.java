@@ -42,7 +42,7 @@ public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String tex
     }
 
     /**
-     * A situation that shows a finding, for a row that can never speak the nearest to its speaking.
+     * A situation that shows a finding, for a row that can never apply the nearest to its speaking.
      *
      * @param facts     of it; empty where none was found
      * @param situation the same whole; null where none was found, or where it is a course

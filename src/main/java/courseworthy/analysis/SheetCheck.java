@@ -373,7 +373,7 @@ public final class SheetCheck {
             return;
         }
         Row one = speaking.get(0);
-        Finding bare = new Finding(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where nobody speaks.",
+        Finding bare = new Finding(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where no rule applies.",
                 "Nothing to mend, where the library's courses show no gap.", 0, topic.name(), Finding.Witness.NONE);
         drafts.add(new WitnessFinder.Draft(bare, List.of(), () -> boxes(one.condition()), null, Set.of()));
     }

@@ -19,7 +19,7 @@ import java.util.Map;
  * @param silent   rules that must stay silent
  */
 public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, Expected> expect,
-        Map<Topic, String> standing, List<Named> speaks, List<Named> silent) {
+        Map<Topic, String> standing, List<Named> fires, List<Named> silent) {
 
     /** What stands for a topic that does not apply. */
     public static final String NOT_APPLICABLE = "not applicable";

@@ -130,7 +130,7 @@ public final class CaseReader {
             faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, standing, fires or silent", "");
         }
         calls.add(new CallCase(sentence == null ? "" : sentence, new SourceLocation(file, fields.lineOf("call")),
-                course == null ? null : new CallCase.RideSources(course, ground, rider, event), situation, expect, standing, speaks, silent));
+                course == null ? null : new CallCase.RideSources(course, ground, rider, event), situation, expect, standing, fires, silent));
     }
 
     /** A course with its rider and day, or measures in their stead. */
