@@ -54,7 +54,7 @@ class SwapItemsTest {
     void whatComesFromAnotherBikeSaysFromWhich() {
         Swap borrowed = new Swap(BIKE, MountingPlace.SADDLE, null, part("light saddle", PartKind.SADDLE), List.of(), null, part("Crane", PartKind.BIKE), null,
                 new Build.SwapWork(10, List.of(), List.of(), false), List.of());
-        assertThat(SwapItems.of(build(List.of(borrowed), List.of(), List.of(), null)).get(0).item().what()).isEqualTo("Put on light saddle, from Crane");
+        assertThat(SwapItems.of(build(List.of(borrowed), List.of(), List.of(), null)).get(0).item().what()).isEqualTo("Fit light saddle, from Crane");
     }
 
     @Test
