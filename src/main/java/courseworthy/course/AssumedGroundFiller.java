@@ -30,7 +30,7 @@ final class AssumedGroundFiller {
             for (int i = 0; i < given.length; i++) {
                 filled[i] += given[i] != null && known[i] == null ? s.length() : 0;
             }
-            stretches.add(s.on(filledIn));
+            stretches.add(s.on(filledIn, alternatives(s, assumed)));
         }
         List<String> said = new ArrayList<>(course.assumed());
         List<String> notes = new ArrayList<>(course.notes());
@@ -45,5 +45,15 @@ final class AssumedGroundFiller {
             notes.add(key + " is not taken on " + LengthPhrases.length(kept) + ": it cannot be with what is written there.");
         }
         return course.filled(stretches, said, notes);
+    }
+
+    /** What the ground may be instead, filled in the same way; one that cannot be with what is assumed stays as it is. */
+    private static List<Ground> alternatives(Stretch stretch, Ground assumed) {
+        List<Ground> out = new ArrayList<>(stretch.alternatives().size());
+        for (Ground other : stretch.alternatives()) {
+            Ground filled = other.orElse(assumed);
+            out.add(GroundReader.contradiction(filled) == null ? filled : other);
+        }
+        return out;
     }
 }

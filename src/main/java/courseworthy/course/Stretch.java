@@ -43,9 +43,9 @@ public record Stretch(double length, Double ascent, Double descent, Double steep
         return new Stretch(metres, up, down, steepest, ground, alternatives, origin, line);
     }
 
-    /** The same piece on other ground. */
-    public Stretch on(Ground other) {
-        return new Stretch(length, ascent, descent, steepest, other, alternatives, origin, line);
+    /** The same piece on other ground, which may be one of several. */
+    public Stretch on(Ground likely, List<Ground> others) {
+        return new Stretch(length, ascent, descent, steepest, likely, others, origin, line);
     }
 
     /** The same piece on ground that is known for sure. */

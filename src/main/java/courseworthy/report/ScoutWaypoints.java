@@ -18,7 +18,9 @@ public final class ScoutWaypoints {
     public static String of(ScoutResult result) {
         ScoutWaypoints gpx = new ScoutWaypoints();
         gpx.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<gpx xmlns=\"http://www.topografix.com/GPX/1/1\" version=\"1.1\" creator=\"courseworthy\">\n");
-        gpx.out.append("  <metadata><name>").append(escaped(result.brief().course().name())).append("</name></metadata>\n");
+        gpx.out.append("  <metadata><name>").append(escaped(result.brief().course().name())).append("</name>");
+        String attribution = result.brief().course().attribution();
+        gpx.out.append(attribution.isEmpty() ? "" : "<desc>Map data: " + escaped(attribution) + "</desc>").append("</metadata>\n");
         int number = 0;
         for (ScoutQuestion question : result.plan().questions()) {
             number++;

@@ -54,7 +54,7 @@ class MapTest {
 
     /** Every command on a course takes a map, and all that is made from a real one names its contributors. */
     @ParameterizedTest
-    @ValueSource(strings = {"brief", "brief --topic pedals", "course", "checklist", "why pedals", "compare --set pedals=clipless", "gears"})
+    @ValueSource(strings = {"brief", "brief --topic pedals", "course", "checklist", "why pedals", "compare --set pedals=clipless", "gears", "scout"})
     void whatIsMadeFromAMapNamesItsContributors(String command) {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         words.add(1, RealData.at("tracks/course_osm_rhine.gpx").toString());
@@ -69,6 +69,13 @@ class MapTest {
             assertThat(run.code()).as(run.err()).isZero();
             assertThat(run.out().replace("\\", "")).as(command + " " + format).contains(ATTRIBUTION);
         }
+    }
+
+    @Test
+    void placesToLookAtNameThemToo() {
+        CommandRun run = CommandRun.of("scout", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map",
+                RealData.at("osm/liechtenstein-2022.osm.pbf").toString(), "--no-cache", "--format", "gpx");
+        assertThat(run.out()).contains("<desc>Map data: " + ATTRIBUTION + "</desc></metadata>");
     }
 
     @Test

@@ -89,6 +89,15 @@ class GroundOriginReaderTest {
         assertThat(FaultList.text(own.faults())).contains("f:3: mapped: found surface a second time, expected each key once");
     }
 
+    /** What is assumed fills in what is not known, whatever else the ground may be. */
+    @Test
+    void anAssumptionFillsInWhatTheGroundMayBeToo() throws IOException {
+        Path file = Files.writeString(folder.resolve("c.yaml"), "stretches: [{length: 2 km, surface: unpaved, may be: [surface=gravel, surface=asphalt]}]\n");
+        Course course = CourseReader.read(file, "c.yaml", "mtb:scale=2", faults);
+        assertThat(course.stretches().get(0).alternatives()).extracting(GroundPairs::of)
+                .containsExactly(Map.of("surface", "gravel", "mtb:scale", "2"), Map.of("surface", "asphalt"));
+    }
+
     /** What is written counts, what the map knows fills in, and stretches are cut where either ends. */
     @Test
     void aMapFillsInWhatAProfileDoesNotSay() {
