@@ -132,12 +132,14 @@ abstract class Command implements Runnable {
         return () -> Boolean.TRUE.equals(option.getValue());
     }
 
-    /** The options that take ground from a map. */
+    /** The options that take ground from a map, and heights from tiles. */
     final Given<MapRequest> map() {
         Given<List<String>> extracts = repeated("--map", "EXTRACT",
                 "Take the ground under a track from map data (.osm.pbf, .osm, .osm.gz); may be given several times.");
         Given<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
-        return () -> new MapRequest(extracts.value(), !uncached.value());
+        Given<String> elevation = option("--elevation", "DIR",
+                "Take heights from elevation tiles in DIR (.hgt, GeoTIFF) where the track has none, or worse ones.");
+        return () -> new MapRequest(extracts.value(), !uncached.value(), elevation.value());
     }
 
     /** The option {@code -o FILE} and where the result goes. */

@@ -1,5 +1,7 @@
 package courseworthy.course;
 
+import courseworthy.course.terrain.ElevationFolder;
+import courseworthy.course.terrain.ElevationTiles;
 import courseworthy.problem.Faults;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,13 +37,16 @@ public final class CourseReader {
     private final String shown;
     /** Where the ground under a track comes from; null for nowhere but the file. */
     private final TrackGround source;
+    /** Where heights of the ground lie; null for nowhere. */
+    private final ElevationFolder tiles;
     private final Faults faults;
     /** Who must be named in what is made from the course. */
     private String attribution = "";
 
-    private CourseReader(String shown, TrackGround source, Faults faults) {
+    private CourseReader(String shown, CourseSources sources, Faults faults) {
         this.shown = shown;
-        this.source = source;
+        this.source = sources.ground();
+        this.tiles = sources.elevation();
         this.faults = faults;
     }
 
@@ -74,7 +79,7 @@ public final class CourseReader {
     public static Course with(Path path, String shown, CourseSources sources, Faults faults) {
         AssumedGround ground = sources.assumed();
         Ground assumed = ground == null ? Ground.UNKNOWN : GroundReader.pairs(ground, faults);
-        Course course = new CourseReader(shown, sources.ground(), faults).course(path);
+        Course course = new CourseReader(shown, sources, faults).course(path);
         return course == null || faults.stop() ? null : AssumedGroundFiller.ground(course, assumed, ground == null ? "" : ground.key());
     }
 
@@ -137,12 +142,26 @@ public final class CourseReader {
         if (cleaned == null) {
             return null;
         }
-        List<Stretch> whole = List.of(new Stretch(cleaned.track().length(), null, null, null, Ground.UNKNOWN, 0));
         SurveyedGround surveyed = source == null ? null : source.under(cleaned.track(), shown, faults);
-        if (surveyed == null) {
-            return source == null ? laid(gpx.name(), "", whole, cleaned, cleaned.notes()) : null;
+        if (source != null && surveyed == null) {
+            return null;
         }
-        return laid(gpx.name(), "", surveyed.stretches(), cleaned, noted(cleaned.notes(), surveyed));
+        TrackCleaner.Cleaned raised = raised(cleaned, surveyed);
+        if (raised == null) {
+            return null;
+        }
+        List<Stretch> whole = List.of(new Stretch(cleaned.track().length(), null, null, null, Ground.UNKNOWN, 0));
+        return surveyed == null ? laid(gpx.name(), "", whole, raised, raised.notes())
+                : laid(gpx.name(), "", surveyed.stretches(), raised, noted(raised.notes(), surveyed));
+    }
+
+    /** A track with heights from tiles, where those are named and better than its own; null with a fault where they cannot be read. */
+    private TrackCleaner.Cleaned raised(TrackCleaner.Cleaned cleaned, SurveyedGround surveyed) {
+        if (tiles == null) {
+            return cleaned;
+        }
+        ElevationTiles opened = ElevationTiles.open(tiles.path(), tiles.shown(), faults);
+        return opened == null ? null : TrackElevation.choose(cleaned, opened, surveyed == null ? List.of() : surveyed.bridged(), faults);
     }
 
     /** A profile that has no track. */
@@ -153,6 +172,9 @@ public final class CourseReader {
         List<String> notes = new ArrayList<>();
         if (source != null) {
             notes.add("A profile without a track has no place on the map: its ground is as it is written.");
+        }
+        if (tiles != null) {
+            notes.add("A profile without a track has no place on elevation tiles: its climbing is as it is written.");
         }
         List<Stretch> stretches = profile.stretches();
         Climbing climbing = written(stretches, notes);
@@ -205,15 +227,21 @@ public final class CourseReader {
         if (cleaned == null) {
             return null;
         }
-        List<String> notes = new ArrayList<>(cleaned.notes());
+        List<String> remarks = new ArrayList<>();
         if (profile.start() != null) {
-            notes.add("The track's place is used in place of the profile's latitude and longitude.");
+            remarks.add("The track's place is used in place of the profile's latitude and longitude.");
         }
-        List<Stretch> stretches = scaled(profile, cleaned.track().length(), notes);
+        List<Stretch> stretches = scaled(profile, cleaned.track().length(), remarks);
         SurveyedGround surveyed = source == null ? null : source.under(cleaned.track(), trackShown, faults);
-        if (stretches == null || faults.stop()) {
-            return null;
-        }
+        TrackCleaner.Cleaned raised = stretches == null || faults.stop() ? null : raised(cleaned, surveyed);
+        return raised == null || faults.stop() ? null : overTrack(profile, stretches, raised, surveyed, remarks);
+    }
+
+    private Course overTrack(ProfileReader.Profile profile, List<Stretch> written, TrackCleaner.Cleaned cleaned, SurveyedGround surveyed,
+            List<String> remarks) {
+        List<String> notes = new ArrayList<>(cleaned.notes());
+        notes.addAll(remarks);
+        List<Stretch> stretches = written;
         attribution = profile.attribution();
         if (surveyed != null) {
             notes = noted(notes, surveyed);

@@ -16,6 +16,8 @@ public record Track(List<Piece> pieces, Elevation elevation) {
         KNOWN,
         /** Not in the file. */
         MISSING,
+        /** Taken from elevation tiles in place of the file's, and cleaned. */
+        FROM_TILES,
         /** In the file but not believable: all zero, constant, or mostly missing. */
         BOGUS
     }
@@ -26,7 +28,7 @@ public record Track(List<Piece> pieces, Elevation elevation) {
      * @param lat       degrees
      * @param lon       degrees
      * @param distance  m from the start of the course, rising; the first of a piece equals the last of the piece before
-     * @param elevation m, cleaned; NaN throughout where the elevation is not {@link Elevation#KNOWN}
+     * @param elevation m, cleaned; NaN throughout where the elevation is neither {@link Elevation#KNOWN} nor {@link Elevation#FROM_TILES}
      */
     public record Piece(double[] lat, double[] lon, double[] distance, double[] elevation) {
         public int size() {

@@ -77,7 +77,7 @@ final class TrackElevation {
             Track.Piece own = cleaned.track().pieces().get(i);
             pieces.add(new Track.Piece(own.lat(), own.lon(), own.distance(), at(own.distance(), over.track().pieces().get(i))));
         }
-        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), Track.Elevation.KNOWN), over.line(), over.counter(), over.climbing(),
+        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), Track.Elevation.FROM_TILES), over.line(), over.counter(), over.climbing(),
                 repairs, notes);
     }
 

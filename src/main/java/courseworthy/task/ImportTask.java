@@ -2,8 +2,10 @@ package courseworthy.task;
 
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
+import courseworthy.course.GpxTrackWriter;
 import courseworthy.course.ProfileReader;
 import courseworthy.course.Stretch;
+import courseworthy.course.Track;
 import courseworthy.course.ground.ProfileChange;
 import courseworthy.course.ground.ProfileEdits;
 import courseworthy.course.ground.ProfileWriter;
@@ -99,12 +101,13 @@ public final class ImportTask {
     private ImportResult write(Order order, Path source, Course course, ProfileReader.Profile old, ProfileEdits.Merged merged) {
         Path profile = workspace.path(typed);
         Course edited = named(course, old, merged.stretches());
-        String track = trackName(source, profile);
-        Path copy = track == null ? copyOf(source, profile) : null;
+        boolean raised = course.track().elevation() == Track.Elevation.FROM_TILES;
+        String track = raised ? null : trackName(source, profile);
+        Path copy = raised ? raisedTrack(profile) : track == null ? copyOf(source, profile) : null;
         String named = track == null ? copy.getFileName().toString() : track;
         boolean copies = copy != null && !Files.exists(copy);
         if (copies) {
-            NewFile.write(copy, copy.toString(), bytes(source, order.track()));
+            NewFile.write(copy, copy.toString(), raised ? GpxTrackWriter.text(course).getBytes(StandardCharsets.UTF_8) : bytes(source, order.track()));
         }
         try {
             NewFile.write(profile, typed, ProfileWriter.text(edited, header(order), named, course.attribution(), false).getBytes(StandardCharsets.UTF_8));
@@ -163,6 +166,16 @@ public final class ImportTask {
             throw NewFile.refused(typed, "another track beside it, " + other.getFileName(), "a folder with the track itself, or none of its name");
         }
         return other;
+    }
+
+    /** Where a track with the heights of tiles is put: beside the profile, under its name. */
+    private Path raisedTrack(Path profile) {
+        String name = profile.getFileName().toString();
+        Path out = profile.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".gpx");
+        if (Files.exists(out)) {
+            throw NewFile.refused(typed, "another track beside it, " + out.getFileName(), "a name that is free for the profile and for its track with heights");
+        }
+        return out;
     }
 
     private static boolean isSame(Path one, Path other) {

@@ -7,10 +7,11 @@ import java.util.List;
  *
  * @param extracts files of map data, as typed; empty for none
  * @param cached   whether what lies near the track is kept for the next time
+ * @param elevation folder of elevation tiles, as typed; null for none
  */
-public record MapRequest(List<String> extracts, boolean cached) {
+public record MapRequest(List<String> extracts, boolean cached, String elevation) {
 
-    public static final MapRequest NONE = new MapRequest(List.of(), true);
+    public static final MapRequest NONE = new MapRequest(List.of(), true, null);
 
     public MapRequest {
         extracts = List.copyOf(extracts);

@@ -6,6 +6,7 @@ import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
 import courseworthy.course.TrackGround;
 import courseworthy.course.ground.MapGround;
+import courseworthy.course.terrain.ElevationFolder;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Fault;
@@ -55,9 +56,14 @@ final class RequestReader {
             return shipped(typed, ground, map);
         }
         Faults own = new Faults();
-        Course course = CourseReader.with(path, typed, new CourseSources(AssumedGround.option(ground), ground(map)), own);
+        Course course = CourseReader.with(path, typed, sources(ground, map), own);
         take(own, typed, "");
         return course;
+    }
+
+    private CourseSources sources(String ground, MapRequest map) {
+        Path tiles = map.elevation() == null ? null : path(map.elevation());
+        return new CourseSources(AssumedGround.option(ground), ground(map), tiles == null ? null : new ElevationFolder(tiles, map.elevation()));
     }
 
     /** Where the ground under a track comes from; null where no map is given. */
@@ -89,7 +95,7 @@ final class RequestReader {
     private Course shipped(String name, String ground, MapRequest map) {
         Path path = shippedFile(name);
         if (path != null) {
-            return CourseReader.with(path, shippedName(path), new CourseSources(AssumedGround.option(ground), ground(map)), faults);
+            return CourseReader.with(path, shippedName(path), sources(ground, map), faults);
         }
         String near = Spelling.didYouMean(name, names());
         faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",

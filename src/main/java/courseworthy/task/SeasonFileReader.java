@@ -84,7 +84,7 @@ final class SeasonFileReader {
             }
             extracts.add(file);
         }
-        CourseSources sources = new CourseSources(assumed, extracts.isEmpty() ? null : new MapGround(extracts, true));
+        CourseSources sources = new CourseSources(assumed, extracts.isEmpty() ? null : new MapGround(extracts, true), null);
         String asked = named.text() + "\n" + assumed + "\n" + extracts;
         RequestReader inputs = new RequestReader(home, faults);
         boolean name = !named.text().contains("/") && !named.text().contains("\\");

@@ -54,7 +54,7 @@ class TrackElevationTest {
         assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.climbing().descent()).isEqualTo(300, within(10.0));
         assertThat(chosen.track().pieces().get(0).size()).as("the track's own points").isEqualTo(121);
-        assertThat(chosen.track().elevation()).isEqualTo(Track.Elevation.KNOWN);
+        assertThat(chosen.track().elevation()).isEqualTo(Track.Elevation.FROM_TILES);
         assertThat(chosen.notes()).anyMatch(note -> note.contains("strip.tif; a height every 31 m), since the track has none"))
                 .noneMatch(note -> note.startsWith("The track has no elevation"));
     }

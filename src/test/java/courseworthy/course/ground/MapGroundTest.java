@@ -29,7 +29,7 @@ class MapGroundTest {
     void sharesOfTheCourseAreThoseOfItsWays(String name) throws IOException {
         Faults faults = new Faults();
         MapGround map = new MapGround(List.of(RealData.at("osm/liechtenstein-2022.osm.pbf")), false);
-        Course course = CourseReader.with(RealData.at("tracks/" + name + ".gpx"), name, new CourseSources(null, map), faults);
+        Course course = CourseReader.with(RealData.at("tracks/" + name + ".gpx"), name, new CourseSources(null, map, null), faults);
         assertThat(faults.faults()).isEmpty();
         assertThat(sure(course)).isGreaterThan(0.9 * course.length());
         List<String[]> ways = Files.readAllLines(RealData.at("osm/" + name + ".ways.csv")).stream().skip(1).map(line -> line.split(",", -1)).toList();
