@@ -19,9 +19,11 @@ public final class ClassListTraining {
 
     private static String[][] typical(String home) {
         String courses = home + File.separator + "course-profiles" + File.separator;
+        String maps = home + File.separator + "docs" + File.separator + "examples" + File.separator + "maps" + File.separator;
         return new String[][] {
             {"brief", courses + "heather-ridge.yaml"},
             {"brief", courses + "tracks" + File.separator + "grey-shoulder.gpx"},
+            {"brief", maps + "sorrel-wood.gpx", "--map", maps + "sorrel-wood.osm", "--no-cache"},
             {"--version"},
             {"--help"},
         };

@@ -14,17 +14,38 @@ import java.util.List;
  * @param date    null where it was not known
  * @param sheets  coaches' sheets that were in force
  * @param time    of the ride; null where not told
- * @param going   the going it was given for; null where not known
- * @param coldest C; null where not known
- * @param hottest C; null where not known
+ * @param attribution who must be named for the map it was made from; empty for nobody
+ * @param weather it was given for
  * @param advice  one for each topic settled
  */
-public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Time time, String going,
-        Double coldest, Double hottest, List<Advice> advice) {
+public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Time time, String attribution,
+        Weather weather, List<Advice> advice) {
 
     public SavedBrief {
         sheets = List.copyOf(sheets);
         advice = List.copyOf(advice);
+    }
+
+    /**
+     * What a day was expected to be like.
+     *
+     * @param going   null where not known
+     * @param coldest C; null where not known
+     * @param hottest C; null where not known
+     */
+    public record Weather(String going, Double coldest, Double hottest) {
+    }
+
+    public String going() {
+        return weather.going();
+    }
+
+    public Double coldest() {
+        return weather.coldest();
+    }
+
+    public Double hottest() {
+        return weather.hottest();
     }
 
     /**

@@ -66,8 +66,8 @@ final class SavedBriefReader {
         Node.Mapping ride = block(tree, "ride");
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
         return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), time(total),
-                demandText(tree, "going"), demand(tree, "coldest temperature"),
-                demand(tree, "hottest temperature"), advice(decisions, block(tree, "build")));
+                orEmpty(text(tree, "attribution")), new SavedBrief.Weather(demandText(tree, "going"), demand(tree, "coldest temperature"),
+                        demand(tree, "hottest temperature")), advice(decisions, block(tree, "build")));
     }
 
     /** A time without its range, or a range without its time, is none that a day can be held against. */

@@ -44,6 +44,7 @@ public final class DebriefReport {
         Report.Builder out = Report.builder(RichText.ofQuoted(result.debrief().name())).subtitle("debrief")
                 .paragraph(RichText.ofQuoted(whose(result)))
                 .paragraphs(SheetNames.paragraphs(result.given().sheets()))
+                .paragraphs(GroundPhrases.attribution(result.given().attribution()))
                 .section(Section.builder("day", "The day").definitions(day));
         for (AdviceOutcome outcome : AdviceOutcome.values()) {
             out.section(verdicts(outcome, reported(result, outcome)));

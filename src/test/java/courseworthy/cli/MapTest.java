@@ -71,6 +71,17 @@ class MapTest {
         }
     }
 
+    /** A debrief is made from the brief, and so from its map. */
+    @Test
+    void aDebriefNamesThemToo() throws IOException {
+        CommandRun.of("brief", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map", RealData.at("osm/liechtenstein-2022.osm.pbf").toString(),
+                "--no-cache", "--format", "json", "-o", at("rhine.json"));
+        Files.writeString(folder.resolve("debrief.yaml"), "debrief: By the river\nbrief: rhine.json\nhours: 0:20 h\n");
+        CommandRun text = CommandRun.of("debrief", at("debrief.yaml"));
+        assertThat(text.out()).as(text.err()).contains(ATTRIBUTION);
+        assertThat(json("debrief", at("debrief.yaml"), "--format", "json").get("attribution").asText()).isEqualTo(ATTRIBUTION);
+    }
+
     @Test
     void placesToLookAtNameThemToo() {
         CommandRun run = CommandRun.of("scout", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map",

@@ -45,6 +45,7 @@ public final class JsonDebrief {
         json.string("rider", held.given().rider());
         json.string("date", held.given().date());
         JsonSheets.write(held.given().sheets(), json);
+        JsonGround.attribution(held.given().attribution(), json);
         json.object("hours");
         json.decimal("was_s", held.debrief().hours(), 0);
         SavedBrief.Time told = held.given().time();
