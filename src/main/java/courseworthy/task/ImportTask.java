@@ -74,6 +74,10 @@ public final class ImportTask {
         if (old != null) {
             merged = ProfileEdits.into(course.stretches(), scaled(old.stretches(), course.length()));
         }
+        if (merged.stretches().size() > CourseReader.MOST_STRETCHES) {
+            faults.add(order.track(), 0, "", merged.stretches().size() + " stretches", "at most " + CourseReader.MOST_STRETCHES, "Cut it into days.");
+            workspace.stopOrWarn(faults);
+        }
         return write(order, source, course, old, merged);
     }
 

@@ -166,6 +166,20 @@ class MapTest {
         assertThat(folder.resolve("fourth.yaml")).doesNotExist();
     }
 
+    /** Whatever mappers and tracks are called, the profile reads back. */
+    @Test
+    void longAndStrangeNamesReadBack() throws IOException {
+        String name = "A \\ \"lane\" # : &amp; " + "x".repeat(240);
+        Files.writeString(folder.resolve("odd.osm"), Files.readString(Path.of(MAP)).replace("v=\"Mill Lane\"", "v='" + name + "'")
+                .replace("v=\"Otter Ford\"", "v=\"M\u00fchle \u2028 \u202e gasse\""));
+        CommandRun run = CommandRun.of("import", TRACK, "--map", at("odd.osm"), "--no-cache", "-o", at("odd.yaml"));
+        assertThat(run.code()).as(run.err()).isZero();
+        CommandRun read = CommandRun.of("course", at("odd.yaml"));
+        assertThat(read.code()).as(read.err()).isZero();
+        assertThat(read.err()).isEmpty();
+        assertThat(read.out()).contains("A \\ \"lane\"");
+    }
+
     @Test
     void nothingIsOverwritten() throws IOException {
         Files.writeString(folder.resolve("wood.yaml"), "mine");

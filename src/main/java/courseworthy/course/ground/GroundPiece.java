@@ -17,6 +17,9 @@ final class GroundPiece {
 
     /** So many ways are named; more are counted. */
     private static final int MOST_NAMES = 3;
+    /** So many fords a profile takes on a stretch, and each so long, m. */
+    private static final int MOST_CROSSINGS = 100;
+    private static final double SHORTEST_FORD = 2;
     private static final String CROSSINGS = "water crossings";
 
     /** m along the track. */
@@ -86,9 +89,10 @@ final class GroundPiece {
     Stretch stretch() {
         Map<String, String> mapped = new LinkedHashMap<>(tagged.mapped());
         Map<String, String> likely = tagged.likely();
-        if (crossings > 0) {
-            mapped.put(CROSSINGS, Integer.toString(crossings));
-            likely.put(CROSSINGS, Integer.toString(crossings));
+        int fords = (int) Math.min(Math.min(crossings, MOST_CROSSINGS), length() / SHORTEST_FORD);
+        if (fords > 0) {
+            mapped.put(CROSSINGS, Integer.toString(fords));
+            likely.put(CROSSINGS, Integer.toString(fords));
         }
         Map<String, Map<String, String>> inferred = new LinkedHashMap<>();
         List<Ground> alternatives = new ArrayList<>();

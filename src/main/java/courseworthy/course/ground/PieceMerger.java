@@ -17,6 +17,8 @@ final class PieceMerger {
     static final double SHORT = 100;
     /** So short a piece that was not matched for sure lies at a junction, m (judgement: about twice the width of a main road and its verges). */
     static final double JUNCTION = 30;
+    /** A shorter piece is joined whatever it is, m: no profile takes a stretch under 1 m. */
+    private static final double LEAST = 2;
     /** A steeper piece is kept. */
     private static final double STEEP = 0.12;
 
@@ -78,6 +80,9 @@ final class PieceMerger {
         GroundPiece piece = pieces.get(i);
         GroundPiece before = at(i - 1);
         GroundPiece after = at(i + 1);
+        if (piece.length() < LEAST) {
+            return true;
+        }
         if (!piece.matched) {
             boolean same = before != null && after != null && before.tagged.equals(after.tagged);
             return same || piece.length() < JUNCTION;

@@ -16,6 +16,10 @@ import java.util.Objects;
 /** Writes a course as a profile that a person can edit: what stands on a map and what was inferred from it, each value with its origin. */
 public final class ProfileWriter {
 
+    /** Longest name that a profile takes, and longest list of ways. */
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_WAY = 400;
+
     private final StringBuilder out = new StringBuilder();
 
     private ProfileWriter() {
@@ -31,7 +35,7 @@ public final class ProfileWriter {
     public static String text(Course course, List<String> header, String track, String attribution, boolean heights) {
         ProfileWriter writer = new ProfileWriter();
         header.forEach(line -> writer.out.append("# ").append(line).append('\n'));
-        writer.key("name", course.name());
+        writer.key("name", cut(course.name(), LONGEST_NAME));
         writer.key("summary", course.summary());
         writer.key("track", track);
         writer.key("attribution", attribution);
@@ -103,7 +107,7 @@ public final class ProfileWriter {
     }
 
     private void origin(GroundOrigin origin) {
-        line("way", quoted(origin.way()), "");
+        line("way", quoted(cut(origin.way(), LONGEST_WAY)), "");
         if (!origin.mapped().isEmpty()) {
             line("mapped", GroundPairs.text(origin.mapped()), "");
         }
@@ -134,6 +138,11 @@ public final class ProfileWriter {
         int type = Character.getType(point);
         return type != Character.CONTROL && type != Character.FORMAT && type != Character.SURROGATE && type != Character.LINE_SEPARATOR
                 && type != Character.PARAGRAPH_SEPARATOR && type != Character.PRIVATE_USE && type != Character.UNASSIGNED;
+    }
+
+    private static String cut(String text, int most) {
+        int points = text.codePointCount(0, text.length());
+        return text.length() <= most ? text : text.substring(0, text.offsetByCodePoints(0, Math.min(points, most / 2))) + " ...";
     }
 
     /** A text as YAML reads it back. */

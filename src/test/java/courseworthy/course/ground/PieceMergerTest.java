@@ -77,6 +77,22 @@ class PieceMergerTest {
         assertThat(PieceMerger.merged(pieces).get(0).stretch().ground().waterCrossings()).isEqualTo(1);
     }
 
+    /** A profile takes no stretch under 1 m, no more than 100 fords on one, and none shorter than 2 m. */
+    @Test
+    void whatNoProfileTakesIsNotMade() {
+        on(500, "surface", "asphalt").on(0.4, "surface", "sand").on(500, "surface", "asphalt");
+        assertThat(merged()).containsExactly("1000 asphalt");
+        pieces.clear();
+        for (int i = 0; i < 150; i++) {
+            on(10, "surface", "asphalt", "ford", "yes");
+        }
+        assertThat(PieceMerger.merged(pieces).get(0).stretch().ground().waterCrossings()).isEqualTo(100);
+        pieces.clear();
+        on(3, "surface", "asphalt").on(0.9, "surface", "asphalt", "ford", "yes").on(0.9, "surface", "asphalt").on(0.3, "surface", "asphalt", "ford", "yes")
+                .on(0.3, "surface", "asphalt", "ford", "yes");
+        assertThat(PieceMerger.merged(pieces).get(0).stretch().ground().waterCrossings()).isEqualTo(2);
+    }
+
     /** A junction that was not matched for sure is bridged where both sides are alike; a longer gap between others stays unknown. */
     @Test
     void whatIsNotSureStaysUnknownSaveAtJunctions() {
@@ -94,7 +110,7 @@ class PieceMergerTest {
         for (int round = 0; round < 300; round++) {
             pieces.clear();
             for (int i = 0; i < 2 + random.nextInt(40); i++) {
-                double length = 1 + random.nextInt(250);
+                double length = 2 + random.nextInt(250);
                 if (random.nextInt(8) == 0) {
                     unmatched(length);
                 } else {
