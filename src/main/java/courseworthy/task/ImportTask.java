@@ -114,7 +114,7 @@ public final class ImportTask {
             NewFile.write(copy, copy.toString(), raised ? GpxTrackWriter.text(course).getBytes(StandardCharsets.UTF_8) : bytes(source, order.track()));
         }
         try {
-            NewFile.write(profile, typed, ProfileWriter.text(edited, header(order), named, course.attribution(), false).getBytes(StandardCharsets.UTF_8));
+            NewFile.write(profile, typed, ProfileWriter.text(edited, header(order, edited.notes()), named, course.attribution(), false).getBytes(StandardCharsets.UTF_8));
         } catch (BadInput | OutputFailure failed) {
             if (copies) {
                 NewFile.discard(copy);
@@ -131,10 +131,12 @@ public final class ImportTask {
                 .attribution(course.attribution()).notes(course.notes()).build();
     }
 
-    private static List<String> header(Order order) {
-        return List.of("Taken from " + names(List.of(order.track())) + " and the map " + names(order.map().extracts()) + ".",
+    private static List<String> header(Order order, List<String> notes) {
+        List<String> out = new ArrayList<>(List.of("Taken from " + names(List.of(order.track())) + " and the map " + names(order.map().extracts()) + ".",
                 "Behind each value: mapped, inferred by a rule, or by hand. Correct what you know better, and remove its \"may be\".",
-                "\"mapped\" and \"inferred\" keep what was taken from the map, so that a later import with --from tells your edits from it.");
+                "\"mapped\" and \"inferred\" keep what was taken from the map, so that a later import with --from tells your edits from it."));
+        notes.forEach(note -> out.add("Note: " + note));
+        return out;
     }
 
     /** Names of files without their folders, on one line. */

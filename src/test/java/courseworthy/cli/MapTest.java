@@ -95,7 +95,12 @@ class MapTest {
         assertThat(ground.get("mapped_m").asDouble() + ground.get("inferred_m").asDouble() + ground.get("unknown_m").asDouble()).isBetween(12_200.0, 12_300.0);
         assertThat(ground.get("stretches")).anySatisfy(each -> assertThat(each.get("way").asText()).isEqualTo("Otter Ford"));
         assertThat(ground.get("rules")).extracting(JsonNode::asText).contains("firm-track");
-        assertThat(json("brief", TRACK, "--format", "json").at("/course").has("ground")).isFalse();
+        JsonNode withMap = json("brief", TRACK, "--map", MAP, "--no-cache", "--format", "json");
+        assertThat(withMap.get("could_change_with_ground")).extracting(JsonNode::asText).contains("front tyre width").doesNotContain("bar width");
+        assertThat(OutputSchema.faults(withMap.toString())).isEmpty();
+        JsonNode without = json("brief", TRACK, "--format", "json");
+        assertThat(without.at("/course").has("ground")).isFalse();
+        assertThat(without.has("could_change_with_ground")).isFalse();
     }
 
     /** What rests on ground that is only inferred says so, and why. */

@@ -73,9 +73,16 @@ public final class ProfileEdits {
         double start = from;
         for (double end : cuts) {
             Stretch was = at((start + end) / 2);
-            out.add(edited(fresh.over(end - start, null, null), was, start, end));
+            out.add(edited(part(fresh, end - start), was, start, end));
             start = end;
         }
+    }
+
+    /** A part of a stretch, with its share of the climbing. */
+    private static Stretch part(Stretch whole, double length) {
+        double share = length / whole.length();
+        return whole.over(length, whole.ascent() == null ? null : Double.valueOf(whole.ascent() * share),
+                whole.descent() == null ? null : Double.valueOf(whole.descent() * share));
     }
 
     private static void cutAt(double at, double from, double to, TreeSet<Double> cuts) {
@@ -131,7 +138,7 @@ public final class ProfileEdits {
             }
         }
         Double steepest = was.steepest() == null ? fresh.steepest() : was.steepest();
-        return new Stretch(fresh.length(), null, null, steepest, GroundPairs.ground(values), alternatives, origin, 0);
+        return new Stretch(fresh.length(), fresh.ascent(), fresh.descent(), steepest, GroundPairs.ground(values), alternatives, origin, 0);
     }
 
     /** What a person wrote counts; what the map says against it does not. */

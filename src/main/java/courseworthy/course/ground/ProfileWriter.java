@@ -34,7 +34,7 @@ public final class ProfileWriter {
      */
     public static String text(Course course, List<String> header, String track, String attribution, boolean heights) {
         ProfileWriter writer = new ProfileWriter();
-        header.forEach(line -> writer.out.append("# ").append(line).append('\n'));
+        header.forEach(line -> writer.out.append("# ").append(commented(line)).append('\n'));
         writer.key("name", cut(course.name(), LONGEST_NAME));
         writer.key("summary", course.summary());
         writer.key("track", track);
@@ -65,7 +65,7 @@ public final class ProfileWriter {
         if (heights && stretch.descent() != null) {
             line("descent", kilometres(1000 * stretch.descent(), 1) + " m", "");
         }
-        if (stretch.steepest() != null) {
+        if (stretch.steepest() != null && !(heights && isFlatter(stretch))) {
             line("steepest", kilometres(100_000 * stretch.steepest(), 1) + " %", "");
         }
         GroundPairs.of(stretch.ground()).forEach((key, value) -> line(key, value, origin(origin, key, value)));
@@ -73,6 +73,13 @@ public final class ProfileWriter {
         if (origin != null && !origin.equals(GroundOrigin.UNMATCHED)) {
             origin(origin);
         }
+    }
+
+    /** Whether an incline tag says less than the climbing that is written. */
+    private static boolean isFlatter(Stretch stretch) {
+        double up = stretch.ascent() == null ? 0 : stretch.ascent();
+        double down = stretch.descent() == null ? 0 : stretch.descent();
+        return stretch.steepest() < Math.max(up, down) / stretch.length();
     }
 
     private static String origin(GroundOrigin origin, String key, String value) {

@@ -81,6 +81,7 @@ public final class JsonBrief {
     private void brief(Brief brief, List<Decision> decisions) throws IOException {
         head(brief);
         course(brief.course());
+        JsonGround.reliance(brief, json);
         demands(brief.demands().values());
         assumed(brief);
         new JsonRide(json).of(brief.demands().estimated());

@@ -1,6 +1,8 @@
 package courseworthy.report.json;
 
+import courseworthy.task.Brief;
 import courseworthy.task.GroundBasis;
+import courseworthy.task.GroundReliance;
 import java.io.IOException;
 
 /** Writes where the ground of a course comes from, where a map gave any of it. */
@@ -13,6 +15,14 @@ final class JsonGround {
     static void attribution(String names, Json json) throws IOException {
         if (!names.isEmpty()) {
             json.string("attribution", names);
+        }
+    }
+
+    /** Topics whose decision could change with ground that is inferred or unknown; no field where no map gave any ground. */
+    static void reliance(Brief brief, Json json) throws IOException {
+        GroundBasis basis = brief.course().basis();
+        if (basis != null) {
+            json.strings("could_change_with_ground", GroundReliance.open(brief.decisions(), basis).stream().map(each -> each.topic().name()).toList());
         }
     }
 
