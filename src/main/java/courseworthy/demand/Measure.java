@@ -101,7 +101,7 @@ public enum Measure {
             "Share of the course by length on sand, pebbles, gravel that is not bound (smoothness intermediate or better, or tracktype grade1, is), or "
                     + "mtb:scale 2 and more, of what is known"),
     KNOWN_GROUND("known ground", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("smoothness", "mtb:scale"), range(s -> s.terrain.known()),
-            "Share of the course by length whose surface, smoothness, tracktype or mtb:scale is known"),
+            "Share of the course by length whose surface, smoothness, tracktype or mtb:scale is known; what is inferred from a map counts, save at the low end"),
     ROUGHNESS("roughness", TERRAIN, MeasureScale.ROUGHNESS, ground("smoothness", "mtb:scale"), range(s -> s.terrain.roughness()),
             "Mean roughness by length of the ground that is known, 0 like new asphalt to 5 barely rideable: the mean of what smoothness and mtb:scale "
                     + "say, or where neither is given of what tracktype and surface suggest; roots and ruts add 0.2 each"),
