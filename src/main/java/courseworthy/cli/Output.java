@@ -29,6 +29,11 @@ final class Output {
         this.guard = guard;
     }
 
+    /** The file that was named; null where none was. */
+    String typed() {
+        return file.value();
+    }
+
     /** True where the result goes to a file, and so takes no colours. */
     boolean toFile() {
         return file.value() != null;

@@ -41,11 +41,19 @@ abstract class RequestCommand extends Command {
         Request request = Request.builder(course.value()).ground(ground.value()).event(event.value()).rider(rider.value())
                 .sheets(sheets.value()).role(role.value()).date(date.value()).workshop(workshop.value())
                 .map(map.value()).build();
+        if (isTaken(workspace(), request, format.value(), output)) {
+            return;
+        }
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
     }
 
     final String render(Format format, Supplier<Report> report, Supplier<String> json) {
         return render(format, output, report, json);
+    }
+
+    /** Does something else than answering, where options ask for that; says whether it did. */
+    boolean isTaken(Workspace workspace, Request request, Format asked, Output to) {
+        return false;
     }
 
     /** The result, whole. */

@@ -20,7 +20,7 @@ public final class ScoutReport {
     private static final int MOST_CHANGES = 5;
     private static final String MEANS = "Each line is what the recommendation would be if all pieces of the question were found to be so, all other ground "
             + "taken as it is now. The minutes are those between the fastest and the slowest that may be found.";
-    private static final String HOW = "Write what you find into the course profile, and run the brief again.";
+    private static final String HOW = "Write down what you find: courseworthy scout COURSE --answer 'KM-KM: surface=gravel, smoothness=bad' -o NEW.yaml";
 
     private ScoutReport() {
     }

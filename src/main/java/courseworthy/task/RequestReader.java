@@ -103,6 +103,11 @@ final class RequestReader {
         return null;
     }
 
+    /** The file that is read for a course; what was typed has been read already. */
+    Path fileOf(String typed) {
+        return isName(typed) && !Files.exists(Path.of(typed)) ? shippedFile(typed) : Path.of(typed);
+    }
+
     /** The file of a shipped course, or null where there is none of that name. */
     Path shippedFile(String name) {
         try {

@@ -61,4 +61,44 @@ class ScoutCommandTest {
         assertThat(points.get(0).getDescription()).contains("look for surface (asphalt, compacted, gravel, ground); smoothness (good, intermediate, bad, "
                 + "very_bad, horrible); mtb:scale (1, 2)");
     }
+
+    /** What was found is in the new profile, and scout asks of it no more. */
+    @Test
+    void anAnswerIsWrittenIntoANewProfile() throws IOException {
+        Path to = folder.resolve("found.yaml");
+
+        CommandRun ran = CommandRun.of("scout", HALF, "--answer", "5-9: surface=gravel, smoothness=bad", "--answer", "15-16: surface=ground, mtb:scale=1", "-o",
+                to.toString());
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(CommandRun.of("scout", to.toString()).out()).contains("there is nothing to look at");
+        assertThat(CommandRun.of("course", to.toString()).out()).contains("19.0 km");
+        CommandRun again = CommandRun.of("scout", HALF, "--answer", "5-9: surface=gravel", "-o", to.toString());
+        assertThat(again.code()).isEqualTo(2);
+        assertThat(again.err()).contains("something of that name");
+    }
+
+    @Test
+    void anAnswerOnAMappedTrackKeepsTheTrack() throws IOException {
+        Path to = folder.resolve("found.yaml");
+
+        CommandRun ran = CommandRun.of("scout", "docs/examples/maps/sorrel-wood.gpx", "--map", "docs/examples/maps/sorrel-wood.osm", "--no-cache", "--answer",
+                "2-3: surface=gravel, smoothness=very_bad", "-o", to.toString());
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(Files.readString(to)).contains("track: \"sorrel-wood.gpx\"", "smoothness: very_bad  # by hand");
+        assertThat(Files.mismatch(folder.resolve("sorrel-wood.gpx"), Path.of("docs/examples/maps/sorrel-wood.gpx"))).isEqualTo(-1);
+        assertThat(CommandRun.of("brief", to.toString()).code()).isZero();
+    }
+
+    @Test
+    void anAnswerWithoutAFileOrBesideARiderIsRefused() {
+        CommandRun ran = CommandRun.of("scout", HALF, "--answer", "5-9: surface=gravel", "--rider", "docs/examples/riders/kim-cross-country.yaml");
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("--output: found nothing, expected the name of a profile to write",
+                "--answer: found a rider, an event or the like beside it, expected a course, with --ground, --map, --elevation and -o alone");
+        assertThat(CommandRun.of("scout", HALF, "--answer", "5-9: surface=gravel", "--format", "json", "-o", "a.yaml").err())
+                .contains("--format: found \"json\", expected text, as --answer writes a profile");
+    }
 }

@@ -1,6 +1,7 @@
 package courseworthy.course.ground;
 
 import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
 import courseworthy.course.GroundOrigin;
 import courseworthy.course.GroundPairs;
@@ -29,16 +30,20 @@ public final class ProfileWriter {
      * The text of a profile.
      *
      * @param header lines of comment, without their marks
-     * @param track  the track's path, seen from the profile's folder
-     * @param heights whether to write ascent and descent, which the track does not give
+     * @param track  the track's path, seen from the profile's folder; empty where there is none
      */
-    public static String text(Course course, List<String> header, String track, String attribution, boolean heights) {
+    public static String text(Course course, List<String> header, String track) {
+        ElevationLine line = course.line();
+        boolean heights = line != null && !line.measured();
         ProfileWriter writer = new ProfileWriter();
-        header.forEach(line -> writer.out.append("# ").append(commented(line)).append('\n'));
+        header.forEach(each -> writer.out.append("# ").append(commented(each)).append('\n'));
         writer.key("name", cut(course.name(), LONGEST_NAME));
         writer.key("summary", course.summary());
         writer.key("track", track);
-        writer.key("attribution", attribution);
+        writer.key("attribution", course.attribution());
+        if (track.isEmpty()) {
+            writer.place(course);
+        }
         writer.out.append("stretches:\n");
         double from = 0;
         for (Stretch stretch : course.stretches()) {
@@ -52,6 +57,21 @@ public final class ProfileWriter {
         if (!value.isEmpty()) {
             out.append(key).append(": ").append(quoted(value)).append('\n');
         }
+    }
+
+    /** What a track would tell of where a course lies. */
+    private void place(Course course) {
+        if (course.line() != null && course.line().absolute()) {
+            out.append("start height: ").append(decimals(course.line().elevation()[0], 1)).append(" m\n");
+        }
+        if (course.start() != null) {
+            out.append("latitude: ").append(decimals(course.start().latitude(), 6)).append(" deg\n");
+            out.append("longitude: ").append(decimals(course.start().longitude(), 6)).append(" deg\n");
+        }
+    }
+
+    private static String decimals(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
     private void stretch(Stretch stretch, double from, double to, boolean heights) {
