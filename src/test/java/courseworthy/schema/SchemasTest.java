@@ -12,6 +12,7 @@ import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import courseworthy.course.CourseReader;
+import courseworthy.course.GroundOriginReader;
 import courseworthy.course.GroundReader;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
@@ -305,6 +306,7 @@ class SchemasTest {
         assertThat(keys("course", "/properties")).containsExactlyInAnyOrderElementsOf(CourseReader.PROFILE_KEYS);
         List<String> stretch = new ArrayList<>(CourseReader.STRETCH_KEYS);
         stretch.addAll(GroundReader.KEYS);
+        stretch.addAll(GroundOriginReader.KEYS);
         assertThat(keys("course", "/properties/stretches/items/properties")).containsExactlyInAnyOrderElementsOf(stretch);
         assertThat(keys("rider", "/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.KEYS);
         assertThat(keys("rider", "/properties/power/anyOf/1/items/properties")).containsExactlyInAnyOrderElementsOf(RiderReader.EFFORT_KEYS);
