@@ -309,7 +309,7 @@ class CalledBikeTest {
         assertThat(atHand.get("possible").asBoolean()).isFalse();
         assertThat(atHand.get("decisions")).isEmpty();
         assertThat(atHand.has("costs_s")).isFalse();
-        assertThat(atHand.get("against").toString()).contains("classed for drops up to 15 cm");
+        assertThat(atHand.get("against").toString()).contains("classed for ledges up to 15 cm");
         String text = tool.brief(request, Format.TEXT);
         assertThat(text).contains("A limit rules it out here").doesNotContain("34 mm");
     }
