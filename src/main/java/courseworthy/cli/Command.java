@@ -4,13 +4,12 @@ import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Spelling;
 import courseworthy.problem.TextSanitiser;
-import courseworthy.render.MarkdownRenderer;
+import courseworthy.render.Renderer;
 import courseworthy.render.TerminalRenderer;
 import courseworthy.report.Report;
 import courseworthy.task.MapRequest;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
@@ -148,15 +147,14 @@ abstract class Command implements Runnable {
         return new Output(file, this::print, path -> workspace().mayWriteOver(path, path.toString()));
     }
 
-    /** The option {@code --format}; text where it is not given. */
-    final Given<Format> format(Format... formats) {
-        List<String> words = new ArrayList<>();
-        for (Format format : formats) {
-            words.add(format.toString());
-        }
-        String all = String.join(", ", words.subList(1, words.size())).replace(", ", " or ");
-        Given<String> word = choice("--format", "FORMAT", "text (the default), " + all + ".", words);
-        return () -> formats[words.indexOf(word.value())];
+    /** The option {@code --format}; text where it is not given. The formats of every report, and some of this command alone. */
+    final Given<Format> format(Format... besides) {
+        List<Format> formats = Format.offered(besides);
+        List<String> words = formats.stream().map(Format::toString).toList();
+        int last = words.size() - 1;
+        Given<String> word = choice("--format", "FORMAT",
+                "text (the default), " + String.join(", ", words.subList(1, last)) + " or " + words.get(last) + ".", words);
+        return () -> formats.get(words.indexOf(word.value()));
     }
 
     /** Where the command works; warnings go to standard error. */
@@ -180,21 +178,17 @@ abstract class Command implements Runnable {
      * @param json   the result as JSON
      */
     final String render(Format format, Output output, Supplier<Report> report, Supplier<String> json) {
-        return switch (format) {
-            case JSON -> json.get();
-            case MARKDOWN -> new MarkdownRenderer().render(report.get());
-            default -> textRenderer(output).render(report.get());
-        };
+        if (format == Format.JSON) {
+            return json.get();
+        }
+        Renderer renderer = output.toFile() ? format.renderer(TerminalRenderer.STANDARD_WIDTH, false)
+                : format.renderer(terminal.width(), terminal.colours());
+        return renderer.render(report.get());
     }
 
     /** A report as text for standard output. */
     final String text(Report report) {
         return new TerminalRenderer(terminal.width(), terminal.colours()).render(report);
-    }
-
-    private TerminalRenderer textRenderer(Output output) {
-        return output.toFile() ? new TerminalRenderer(TerminalRenderer.STANDARD_WIDTH, false)
-                : new TerminalRenderer(terminal.width(), terminal.colours());
     }
 
     /** Prints a result to standard output, as it is. */

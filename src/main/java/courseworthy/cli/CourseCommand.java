@@ -14,7 +14,7 @@ final class CourseCommand extends Command {
     private final Given<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final Given<MapRequest> map = map();
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     CourseCommand(Terminal terminal) {

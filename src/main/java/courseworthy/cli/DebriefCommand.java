@@ -10,7 +10,7 @@ final class DebriefCommand extends Command {
 
     private final Given<String> file = parameter("FILE",
             "A debrief (.yaml), which names the brief as saved with --format json; or a folder of debriefs, for the record of each rule.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     DebriefCommand(Terminal terminal) {

@@ -12,7 +12,7 @@ final class PositionCommand extends Command {
     private final Given<String> from = option("--from", "BIKE", "The bike whose position is copied; without it, all positions are shown.");
     private final Given<String> to = option("--to", "BIKE", "The bike to be set up to that position.");
     private final Given<String> rider = option("--rider", "FILE", "The rider; their weight is checked against the limits marked on stems and posts.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     PositionCommand(Terminal terminal) {

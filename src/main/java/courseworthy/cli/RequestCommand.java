@@ -26,13 +26,13 @@ abstract class RequestCommand extends Command {
     private final Output output;
 
     RequestCommand(String name, Terminal terminal, String purpose, String... examples) {
-        this(name, terminal, List.of(Format.TEXT, Format.JSON, Format.MARKDOWN), purpose, examples);
+        this(name, terminal, List.of(), purpose, examples);
     }
 
-    /** @param formats in which it answers, the one that it takes by itself first */
-    RequestCommand(String name, Terminal terminal, List<Format> formats, String purpose, String... examples) {
+    /** @param besides formats that this command has and others have not */
+    RequestCommand(String name, Terminal terminal, List<Format> besides, String purpose, String... examples) {
         super(name, terminal, purpose, examples);
-        format = format(formats.toArray(Format[]::new));
+        format = format(besides.toArray(Format[]::new));
         output = output();
     }
 

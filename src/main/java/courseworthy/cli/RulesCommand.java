@@ -10,7 +10,7 @@ import java.util.List;
 final class RulesCommand extends Command {
 
     private final Given<String> topic = option("--topic", "NAME", "Only rules on this topic.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     RulesCommand(Terminal terminal) {

@@ -20,7 +20,7 @@ final class ScoutCommand extends RequestCommand {
             "What you found, such as '12.3-14.1: surface=gravel, smoothness=bad' in km; may be given several times. Writes a new profile to -o FILE.");
 
     ScoutCommand(Terminal terminal) {
-        super("scout", terminal, List.of(Format.TEXT, Format.JSON, Format.MARKDOWN, Format.GPX),
+        super("scout", terminal, List.of(Format.GPX),
                 "Lists the ground of a course that is not known, by what it could change: where to go and look.",
                 "courseworthy scout track.gpx --rider me.yaml",
                 "courseworthy scout track.gpx --format gpx -o look-here.gpx",

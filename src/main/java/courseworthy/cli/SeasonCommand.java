@@ -10,7 +10,7 @@ import courseworthy.task.SeasonTask;
 final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
-    private final Given<Format> format = format(Format.TEXT, Format.CSV, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format(Format.CSV);
     private final Output output = output();
 
     SeasonCommand(Terminal terminal) {

@@ -16,7 +16,7 @@ final class SheetCheckCommand extends Command {
             "--all");
     private final Given<String> examples = option("--examples", "DIR",
             "Writes an example of each finding into a folder, for 'courseworthy why'; never overwrites a file.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     SheetCheckCommand(Terminal terminal) {

@@ -14,7 +14,7 @@ final class SheetImpactCommand extends Command {
     private final Given<String> riders = option("--riders", "DIR", "A folder of riders' files; a rider of whom nothing is known where it is not given.");
     private final Given<String> events = option("--events", "DIR", "A folder of events' files, each for the course whose file has the same name.");
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: each change by itself, with everyone it concerns.");
-    private final Given<Format> format = format(Format.TEXT, Format.JSON, Format.MARKDOWN);
+    private final Given<Format> format = format();
     private final Output output = output();
 
     SheetImpactCommand(Terminal terminal) {
