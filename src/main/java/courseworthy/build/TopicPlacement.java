@@ -33,12 +33,12 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
         add(Topics.BIKE, Of.BIKE, null, (topic, bike) -> BuildObjective.option(topic, bike.word(PartDetail.KIND)));
         add(Topics.REAR_TRAVEL, Of.BIKE, null, (topic, bike) -> BuildObjective.ticks(topic, bike, PartDetail.REAR_TRAVEL));
         number(Topics.FORK_TRAVEL, MountingPlace.FORK, PartDetail.TRAVEL);
-        word(Topics.FORK_LEGS, MountingPlace.FORK, PartDetail.LEGS);
+        word(Topics.FORK_CHASSIS, MountingPlace.FORK, PartDetail.CHASSIS);
         word(Topics.LOCKOUT, MountingPlace.FORK, PartDetail.LOCKOUT);
         add(Topics.SEATPOST, Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null ? null
                 : BuildObjective.option(topic, part.yes(PartDetail.DROPPER), "dropper", "rigid"));
-        add(Topics.DROPPER_STROKE, Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null || !Boolean.TRUE.equals(part.yes(PartDetail.DROPPER)) ? null
-                : BuildObjective.ticks(topic, part, PartDetail.STROKE));
+        add(Topics.DROPPER_TRAVEL, Of.PART, MountingPlace.SEATPOST, (topic, part) -> part == null || !Boolean.TRUE.equals(part.yes(PartDetail.DROPPER)) ? null
+                : BuildObjective.ticks(topic, part, PartDetail.DROPPER_TRAVEL));
         for (End end : End.values()) {
             boolean front = end == End.FRONT;
             MountingPlace tyre = front ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE;

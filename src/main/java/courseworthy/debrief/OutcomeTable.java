@@ -71,7 +71,7 @@ public final class OutcomeTable {
         RUNS_OUT.put("water", Topics.WATER);
         RUNS_OUT.put("food", Topics.FOOD);
         RUNS_OUT.put("plugs", Topics.PLUGS);
-        RUNS_OUT.put("tubes", Topics.TUBE);
+        RUNS_OUT.put("tubes", Topics.TUBES);
         RUNS_OUT.put("battery", Topics.BATTERY_RESERVE);
         RUNS_OUT.put("light", Topics.LIGHT_RUN_TIME);
     }
@@ -79,7 +79,7 @@ public final class OutcomeTable {
     /** What causes a puncture. */
     public static final List<String> CAUSES = List.of("cut", "pinch", "hole", "burp", "not known");
     /** What mends it. */
-    public static final List<String> MENDS = List.of("sealant", "plugs", "tube", "not at all");
+    public static final List<String> MENDS = List.of("sealant", "plugs", "tubes", "not at all");
     /** Why one walks. */
     public static final List<String> REASONS = List.of("gear", "ground", "legs", "traffic");
     public static final List<String> WHEELS = List.of("front", "rear");
@@ -152,7 +152,7 @@ public final class OutcomeTable {
         } else if ("plugs".equals(mend)) {
             out.add(told(what, Topics.PLUGS, Direction.RIGHT, "they were needed and were there"));
         } else if ("tube".equals(mend)) {
-            out.add(told(what, Topics.TUBE, Direction.RIGHT, "it was needed and was there"));
+            out.add(told(what, Topics.TUBES, Direction.RIGHT, "it was needed and was there"));
         }
         return out;
     }

@@ -93,7 +93,7 @@ final class SavedBriefReader {
     private static List<Advice> advice(Node.Sequence decisions, Node.Mapping build) {
         List<Advice> out = new ArrayList<>();
         for (Node each : decisions.items()) {
-            Topic topic = each instanceof Node.Mapping decision ? Topics.find(orEmpty(text(decision, "topic"))) : null;
+            Topic topic = each instanceof Node.Mapping decision ? topic(orEmpty(text(decision, "topic"))) : null;
             Long value = topic == null ? null : value(topic, ((Node.Mapping) each).get("value"), text((Node.Mapping) each, "unit"));
             if (value != null) {
                 Node.Mapping decision = (Node.Mapping) each;
@@ -112,7 +112,7 @@ final class SavedBriefReader {
             return advised;
         }
         for (Node item : list.items()) {
-            if (item instanceof Node.Mapping notMet && topic.name().equals(text(notMet, "topic"))) {
+            if (item instanceof Node.Mapping notMet && topic.equals(topic(orEmpty(text(notMet, "topic"))))) {
                 return shown(topic, orEmpty(text(notMet, "got")));
             }
         }
@@ -213,6 +213,12 @@ final class SavedBriefReader {
             }
         }
         return null;
+    }
+
+    /** The topic of this name, or of the name that it had in an earlier brief; null where there is none. */
+    private static Topic topic(String name) {
+        Topic topic = Topics.find(name);
+        return topic == null ? Topics.find(Spelling.synonym(name, Topics.names())) : topic;
     }
 
     private static String measure(String written) {

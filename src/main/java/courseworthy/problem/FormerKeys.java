@@ -3,7 +3,7 @@ package courseworthy.problem;
 import java.util.Collection;
 import java.util.Map;
 
-/** Keys, measures and rule ids that had another name in earlier versions, so that a fault in a file of that time gives the present one. */
+/** Keys, measures, topics, options and rule ids that had another name in earlier versions, so that a fault in a file of that time gives the present one. */
 final class FormerKeys {
 
     private static final Map<String, String> NOW = Map.ofEntries(
@@ -19,7 +19,10 @@ final class FormerKeys {
             Map.entry("tyre marking", "marked tyre pressure"), Map.entry("rim marking", "marked rim pressure"),
             Map.entry("lower marking", "lower marked pressure"),
             Map.entry("flats", "punctures"), Map.entry("mended with", "repaired with"),
-            Map.entry("speaks", "fires"));
+            Map.entry("speaks", "fires"),
+            Map.entry("tube", "tubes"), Map.entry("dropper stroke", "dropper travel"), Map.entry("stroke", "dropper travel"),
+            Map.entry("fork legs", "fork chassis"), Map.entry("legs", "chassis"), Map.entry("slim", "light"), Map.entry("stout", "stiff"),
+            Map.entry("the proven one", "your usual saddle"));
 
     /** What the ids of shipped rules began with, and what they begin with now. */
     private static final String SHIPPED_BEFORE = "house/";

@@ -23,6 +23,10 @@ public final class Spelling {
 
     /** The accepted word that another is written for, yes or on for fitted; empty where there is none. */
     public static String synonym(String found, Collection<String> accepted) {
+        String now = FormerKeys.now(found, accepted);
+        if (!now.isEmpty()) {
+            return now;
+        }
         String low = found.toLowerCase(Locale.ROOT).trim();
         String meant = switch (low) {
             case "yes", "on", "true" -> THERE.stream().filter(accepted::contains).findFirst().orElse("");

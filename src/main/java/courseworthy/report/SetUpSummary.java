@@ -77,7 +77,7 @@ final class SetUpSummary {
         add(out, "Pressure", after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
         add(out, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
         add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
-        add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBE, Topics.TUBE.name()), lights());
+        add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBES, "tube"), lights());
         return out;
     }
 
@@ -165,8 +165,8 @@ final class SetUpSummary {
     }
 
     private String seatpost() {
-        String stroke = value(Topics.DROPPER_STROKE);
-        return stroke.isEmpty() ? before(Topics.SEATPOST, " seatpost") : "dropper " + stroke + mark(Topics.SEATPOST, Topics.DROPPER_STROKE);
+        String stroke = value(Topics.DROPPER_TRAVEL);
+        return stroke.isEmpty() ? before(Topics.SEATPOST, " seatpost") : "dropper " + stroke + mark(Topics.SEATPOST, Topics.DROPPER_TRAVEL);
     }
 
     /** What the start is left with, and the most from a tap on the way; for an unknown gap or in unknown heat a least amount. */

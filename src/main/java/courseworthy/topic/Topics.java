@@ -30,9 +30,9 @@ public final class Topics {
     public static final Topic REAR_TRAVEL = add(quantity("rear travel", Unit.MM, "1").range("60", "170").standard("100").step(10)
             .layer(3).safe(Safe.UP).where(BIKE, FULL_SUSPENSION).group(TopicGroup.SUSPENSION).work(Work.TRAVEL).notch(10)
             .about("Travel of the rear suspension at the axle"));
-    public static final Topic FORK_LEGS = add(ordered("fork legs", "slim", "standard", "stout").standard("standard")
+    public static final Topic FORK_CHASSIS = add(ordered("fork chassis", "light", "standard", "stiff").standard("standard")
             .layer(3).safe(Safe.UP).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.TRAVEL)
-            .about("Stoutness of the fork: stanchion diameter and crown"));
+            .about("Stiffness of the fork: stanchion diameter and crown"));
     public static final Topic FRONT_SAG = add(quantity("front sag", Unit.PERCENT, "1").range("10", "40").standard("20")
             .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
             .about("Sag of the fork in full kit, as a share of its travel"));
@@ -51,7 +51,7 @@ public final class Topics {
     public static final Topic SEATPOST = add(options("seatpost", "rigid", "dropper").standard("rigid")
             .layer(2).group(TopicGroup.SUSPENSION).work(Work.SEATPOST)
             .about("Rigid or dropper seatpost"));
-    public static final Topic DROPPER_STROKE = add(quantity("dropper stroke", Unit.MM, "1").range("40", "230").standard("125").step(5)
+    public static final Topic DROPPER_TRAVEL = add(quantity("dropper travel", Unit.MM, "1").range("40", "230").standard("125").step(5)
             .layer(3).where(SEATPOST, "dropper").group(TopicGroup.SUSPENSION).work(Work.SEATPOST).notch(20)
             .about("Stroke of the dropper post"));
     public static final Topic FRONT_TYRE_WIDTH = add(quantity("front tyre width", Unit.MM, "1").range("23", "75").standard("40")
@@ -129,7 +129,7 @@ public final class Topics {
     public static final Topic AERO_EXTENSIONS = add(options("aero extensions", "none", "fitted").standard("none")
             .layer(2).where(BIKE, "road", "gravel").group(TopicGroup.COCKPIT).work(Work.COCKPIT)
             .about("Clamp-on aero extensions"));
-    public static final Topic SADDLE = add(options("saddle", "the proven one", "another").standard("the proven one")
+    public static final Topic SADDLE = add(options("saddle", "your usual saddle", "another").standard("your usual saddle")
             .layer(5).group(TopicGroup.CONTACT_POINTS).work(Work.CONTACT_POINTS)
             .about("The saddle"));
     public static final Topic PEDALS = add(options("pedals", "solid clipless", "light clipless", "flat").standard("solid clipless")
@@ -198,7 +198,7 @@ public final class Topics {
     public static final Topic PLUGS = add(quantity("plugs", Unit.ONE, "1").range("0", "10").standard("2")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("Tubeless plugs to carry"));
-    public static final Topic TUBE = add(quantity("tube", Unit.ONE, "1").range("0", "3").standard("1")
+    public static final Topic TUBES = add(quantity("tubes", Unit.ONE, "1").range("0", "3").standard("1")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("Spare tubes to carry"));
     public static final Topic INFLATION = add(ordered("inflation", "cartridges", "pump", "cartridges and a pump").standard("pump")

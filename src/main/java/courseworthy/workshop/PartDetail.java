@@ -80,7 +80,7 @@ public enum PartDetail {
     LENGTH("length", "a length from 100 mm to 700 mm", Dimension.LENGTH, 0.1, 0.7, "axle to crown of a fork; end to end of a seatpost"),
     STEERER_LENGTH("steerer length", "a length from 80 mm to 400 mm", Dimension.LENGTH, 0.08, 0.4, "from the crown to where it is cut"),
     MOST_SPACERS("most spacers", "a height from 0 mm to 100 mm", Dimension.LENGTH, 0, 0.1, "the most that the fork's maker permits under the stem"),
-    LEGS("legs", List.of("slim", "standard", "stout"), "of a fork"),
+    CHASSIS("chassis", List.of("light", "standard", "stiff"), "of a fork"),
     LOCKOUT("lockout", List.of("none", "by hand", "remote"), ""),
 
     END("end", List.of("front", "rear"), "which wheel"),
@@ -139,7 +139,7 @@ public enum PartDetail {
     PIECES("pieces", Form.SIZES, 0.0005, 0.1, "heights of the single spacers, where they can be parted: [10 mm, 5 mm]"),
 
     DROPPER("dropper", Form.YES_NO, 0, 0, ""),
-    STROKE("stroke", "a stroke from 20 mm to 300 mm", Dimension.LENGTH, 0.02, 0.3, "of a dropper post"),
+    DROPPER_TRAVEL("dropper travel", "a stroke from 20 mm to 300 mm", Dimension.LENGTH, 0.02, 0.3, "of a dropper post"),
     LEAST_INSERTION("least insertion", "a length from 30 mm to 300 mm", Dimension.LENGTH, 0.03, 0.3, "as marked on the post"),
     SETBACK("setback", "a length from -30 mm to 60 mm", Dimension.LENGTH, -0.03, 0.06, "of the clamp behind the post"),
     RAILS("rails", Form.LABEL, "rails", "of saddle and post"),

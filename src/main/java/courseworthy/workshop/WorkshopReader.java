@@ -220,7 +220,7 @@ public final class WorkshopReader {
         inOrder(part, from, PartDetail.LEAST_POST_INSERTION, PartDetail.MOST_POST_INSERTION);
         inOrder(part, from, PartDetail.LEAST_INSERTION, PartDetail.LENGTH);
         inOrder(part, from, PartDetail.TRAVEL, PartDetail.LENGTH);
-        inOrder(part, from, PartDetail.STROKE, PartDetail.LENGTH);
+        inOrder(part, from, PartDetail.DROPPER_TRAVEL, PartDetail.LENGTH);
         inOrder(part, from, PartDetail.SHOCK_STROKE, PartDetail.SHOCK_LENGTH);
         inOrder(part, from, PartDetail.CHAINSTAY, PartDetail.WHEELBASE);
         nearlyAsMarked(part, from);

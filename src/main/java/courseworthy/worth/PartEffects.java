@@ -43,7 +43,7 @@ final class PartEffects {
     private static final double[] CARBON_MASS = {-0.30, -0.15, -0.05};
     private static final double[] FORK_TRAVEL_MASS = {0, 0.015, 0.06};
     private static final double[] REAR_TRAVEL_MASS = {0, 0.03, 0.10};
-    private static final double[] FORK_LEGS_MASS = {0.10, 0.22, 0.40};
+    private static final double[] FORK_CHASSIS_MASS = {0.10, 0.22, 0.40};
     private static final double[] DROPPER_MASS = {0.25, 0.40, 0.60};
     private static final double[] REMOTE_MASS = {0.03, 0.07, 0.15};
     private static final double[] ROTOR_MASS = {0.015, 0.025, 0.045};
@@ -70,11 +70,11 @@ final class PartEffects {
         atBothEnds(Topics.FRONT_RIM_MATERIAL, each(1, mass(CARBON_MASS)));
         CHANGES.put(Topics.FORK_TRAVEL, each(10, mass(FORK_TRAVEL_MASS)));
         CHANGES.put(Topics.REAR_TRAVEL, each(10, mass(REAR_TRAVEL_MASS)));
-        CHANGES.put(Topics.FORK_LEGS, each(1, mass(FORK_LEGS_MASS)));
+        CHANGES.put(Topics.FORK_CHASSIS, each(1, mass(FORK_CHASSIS_MASS)));
         CHANGES.put(Topics.SEATPOST, each(1, mass(DROPPER_MASS)));
         CHANGES.put(Topics.LOCKOUT, (topic, from, to) -> mass(REMOTE_MASS).times((to == 2 ? 1 : 0) - (from == 2 ? 1 : 0)));
         atBothEnds(Topics.FRONT_ROTOR, each(20, mass(ROTOR_MASS)));
-        CHANGES.put(Topics.TUBE, each(1, mass(TUBE_MASS)));
+        CHANGES.put(Topics.TUBES, each(1, mass(TUBE_MASS)));
         CHANGES.put(Topics.PLUGS, each(1, mass(PLUG_MASS)));
         CHANGES.put(Topics.CHAINRINGS, each(1, mass(SECOND_RING_MASS)));
         CHANGES.put(Topics.WATER, (topic, from, to) -> mass(new double[] {0.3, WATER_CARRIED, 0.7})

@@ -36,13 +36,13 @@ public final class WorthCalculator {
 
     /** What is to be said of the figures of one topic. */
     private static final Map<Topic, String> NOTES = Map.ofEntries(entry(Topics.FORK_TRAVEL, FigureNotes.MASS_ONLY),
-            entry(Topics.REAR_TRAVEL, FigureNotes.MASS_ONLY), entry(Topics.FORK_LEGS, FigureNotes.MASS_ONLY),
+            entry(Topics.REAR_TRAVEL, FigureNotes.MASS_ONLY), entry(Topics.FORK_CHASSIS, FigureNotes.MASS_ONLY),
             entry(Topics.LOCKOUT, FigureNotes.MASS_ONLY), entry(Topics.SEATPOST, FigureNotes.MASS_ONLY),
             entry(Topics.FRONT_TYRE_TREAD, FigureNotes.GRIP), entry(Topics.REAR_TYRE_TREAD, FigureNotes.GRIP),
             entry(Topics.FRONT_TYRE_WIDTH, FigureNotes.WIDTH), entry(Topics.REAR_TYRE_WIDTH, FigureNotes.WIDTH),
             entry(Topics.FRONT_RIM_DEPTH, FigureNotes.WIND), entry(Topics.REAR_RIM_DEPTH, FigureNotes.WIND),
             entry(Topics.FRONT_ROTOR, FigureNotes.BRAKES), entry(Topics.REAR_ROTOR, FigureNotes.BRAKES),
-            entry(Topics.WATER, FigureNotes.WATER), entry(Topics.TUBE, FigureNotes.TUBE), entry(Topics.PLUGS, FigureNotes.PLUG));
+            entry(Topics.WATER, FigureNotes.WATER), entry(Topics.TUBES, FigureNotes.TUBE), entry(Topics.PLUGS, FigureNotes.PLUG));
 
     private final Call call;
     private final Demands demands;
@@ -254,7 +254,7 @@ public final class WorthCalculator {
             Range more = Range.of(x -> Math.max(1, x[0] - x[1]), range(Measure.TUBE_STOP), range(Measure.PLUG_STOP));
             return List.of(new Stop("tube stop in place of a plug", more));
         }
-        return topic == Topics.TUBE ? List.of(new Stop("walk", ON_FOOT)) : List.of();
+        return topic == Topics.TUBES ? List.of(new Stop("walk", ON_FOOT)) : List.of();
     }
 
     private List<Stop> punctures() {

@@ -113,13 +113,13 @@ class TimeWeighsTest {
     /** Both are a step from the standard legs that are wanted; the one that is 10 s nearer is taken, against the one that is mounted. */
     @Test
     void ofTwoDeparturesTheOneThatIsLessTimeApart() {
-        prefer("fork legs", Force.MAY, "standard");
+        prefer("fork chassis", Force.MAY, "standard");
         assertThat(in(MountingPlace.FORK)).isEqualTo("stout fork 120");
-        apart.put("fork legs standard to stout", 9L);
+        apart.put("fork chassis standard to stiff", 9L);
         assertThat(in(MountingPlace.FORK)).as("nine seconds are no notch").isEqualTo("stout fork 120");
-        apart.put("fork legs standard to stout", 10L);
+        apart.put("fork chassis standard to stiff", 10L);
         assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
-        apart.put("fork legs standard to slim", 10L);
+        apart.put("fork chassis standard to light", 10L);
         assertThat(in(MountingPlace.FORK)).isEqualTo("stout fork 120");
     }
 
@@ -127,10 +127,10 @@ class TimeWeighsTest {
     @Test
     void forceAndTimeMultiply() {
         prefer("lockout", Force.SHOULD, "remote");
-        prefer("fork legs", Force.MAY, "slim");
-        apart.put("fork legs slim to stout", 30L);
+        prefer("fork chassis", Force.MAY, "light");
+        apart.put("fork chassis light to stiff", 30L);
         assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
-        change("legs: slim, lockout: remote", "legs: slim, lockout: by hand");
+        change("chassis: light, lockout: remote", "chassis: light, lockout: by hand");
         assertThat(in(MountingPlace.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 110");
         apart.put("lockout remote to by hand", 10L);
         assertThat(in(MountingPlace.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");

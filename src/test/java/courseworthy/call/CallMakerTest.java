@@ -63,12 +63,12 @@ class CallMakerTest {
               - id: stout-for-long-travel
                 when:
                   decided: {fork travel: at least 120 mm}
-                say: {fork legs: prefer stout}
+                say: {fork chassis: prefer stiff}
                 because: It does.
               - id: slim-for-all-other-travel
                 when:
                   none of: [{decided: {fork travel: at least 120 mm}}]
-                say: {fork legs: prefer slim, gloves: prefer none}
+                say: {fork chassis: prefer light, gloves: prefer none}
                 because: It does.
               - id: look-at-the-post
                 when:
@@ -91,7 +91,7 @@ class CallMakerTest {
         Call call = call(Map.of(Measure.ROUGHNESS, MeasureValue.exact(25)));
         assertThat(text(call, "bike")).isEqualTo("cross-country full suspension");
         assertThat(text(call, "fork travel")).isEqualTo("120 mm");
-        assertThat(text(call, "fork legs")).isEqualTo("stout");
+        assertThat(text(call, "fork chassis")).isEqualTo("stiff");
         assertThat(text(call, "gloves")).isEqualTo("short");
     }
 
@@ -104,13 +104,13 @@ class CallMakerTest {
                 + "here it is road.");
         assertThat(travel.lost()).extracting(lost -> lost.claim().author().rule() + " " + lost.how().words())
                 .containsExactly("Layers/travel-anyway set aside");
-        assertThat(call.on(Topics.DROPPER_STROKE).why()).isEqualTo("Applies where seatpost is dropper; here it is rigid.");
+        assertThat(call.on(Topics.DROPPER_TRAVEL).why()).isEqualTo("Applies where seatpost is dropper; here it is rigid.");
     }
 
     @Test
     void whatDoesNotApplyIsUnknownToLaterLayers() {
         Call call = call(Map.of(Measure.ROUGHNESS, MeasureValue.exact(1)));
-        assertThat(call.on(Topics.FORK_LEGS).lost()).isEmpty();
+        assertThat(call.on(Topics.FORK_CHASSIS).lost()).isEmpty();
         assertThat(text(call, "gloves")).isEqualTo("short");
     }
 

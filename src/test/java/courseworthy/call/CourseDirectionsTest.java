@@ -75,7 +75,7 @@ class CourseDirectionsTest {
                 part.rise = part.rise * Math.pow(2, rung - 1);
                 part.drop = part.drop * Math.pow(2, rung - 1);
             });
-        }).neverDown("water", "water carrier", "plugs", "tube", "tools", "spares", "emergency kit");
+        }).neverDown("water", "water carrier", "plugs", "tubes", "tools", "spares", "emergency kit");
     }
 
     @Test
@@ -87,7 +87,7 @@ class CourseDirectionsTest {
                     scene.water.remove(at);
                 }
             }
-        }).neverDown("water", "water carrier", "plugs", "tube", "tools", "spares", "emergency kit");
+        }).neverDown("water", "water carrier", "plugs", "tubes", "tools", "spares", "emergency kit");
     }
 
     @Test

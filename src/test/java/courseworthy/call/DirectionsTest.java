@@ -59,14 +59,14 @@ class DirectionsTest {
                     Measure.SUPPORT_GAP, 100L + 80 * rung, Measure.SUPPORT_GAP_HOURS, 6L + 6 * rung,
                     Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung, Measure.WATER_AT_THE_START, 2L + 3 * rung);
         });
-        ladder.neverDown("water", "water carrier", "plugs", "tube", "inflation", "tools", "spares", "emergency kit");
+        ladder.neverDown("water", "water carrier", "plugs", "tubes", "inflation", "tools", "spares", "emergency kit");
     }
 
     @Test
     void remoterAloneNeverAsksForLessWaterOrFewerSpares() {
         MeasureLadder ladder = ladder(12, (facts, rung) -> facts.with(Measure.SUPPORT_GAP, 50L + 80 * rung,
                 Measure.SUPPORT_GAP_HOURS, 3L + 6 * rung, Measure.WATER_OVER_THE_HOTTEST_GAP, 3L + 4 * rung, Measure.WATER_AT_THE_START, 2L + 3 * rung));
-        ladder.neverDown("water", "water carrier", "plugs", "tube", "tools", "spares", "emergency kit", "front tyre casing");
+        ladder.neverDown("water", "water carrier", "plugs", "tubes", "tools", "spares", "emergency kit", "front tyre casing");
     }
 
     @Test

@@ -31,7 +31,7 @@ class WorkshopDirectionsTest {
     @Test
     void aHeavierLoadNeverAsksForNarrowerTyresSmallerRotorsSlimmerForksOrThinnerPads() {
         ladder(15, (facts, rung) -> facts.with(Measure.START_LINE_MASS, 120L + 10 * rung, Measure.MASS_ABOVE_THE_MARK, 0L))
-                .neverDown("front tyre width", "rear tyre width", "front rotor", "rear rotor", "fork legs", "pad thickness");
+                .neverDown("front tyre width", "rear tyre width", "front rotor", "rear rotor", "fork chassis", "pad thickness");
     }
 
     @Test
@@ -92,7 +92,7 @@ class WorkshopDirectionsTest {
     @Test
     void harderTrailsNeverAskForLessTravel() {
         ladder(12, (facts, rung) -> facts.with(Measure.HARDEST_MTB_SCALE, 4L * rung, Measure.LEDGE_HEIGHT, 0L))
-                .neverDown("fork travel", "rear travel", "fork legs");
+                .neverDown("fork travel", "rear travel", "fork chassis");
     }
 
     @Test
@@ -127,7 +127,7 @@ class WorkshopDirectionsTest {
             if (call.on(Topics.REAR_SEALANT).text().equals("tube") && call.on(Topics.FRONT_SEALANT).text().equals("tube")) {
                 tubes++;
                 assertThat(call.on(Topics.PLUGS).value()).as("day %s", day).isZero();
-                assertThat(call.on(Topics.TUBE).value()).as("day %s", day).isPositive();
+                assertThat(call.on(Topics.TUBES).value()).as("day %s", day).isPositive();
             }
         }
         assertThat(tubes).isGreaterThan(100);

@@ -138,7 +138,7 @@ class SheetImpactCommandTest {
         String old = folder.resolve("old.yaml").toString();
         String now = write("new.yaml", SHEET.replace("prefer 5", "prefer 6"));
         assertThat(impact(old, now, "--topic", "plugs").out()).contains("\nplugs\n  - 5 becomes 6; 1 of 4 recommendations\n    Ann on stony.\n");
-        assertThat(impact(old, now, "--topic", "tube")).isEqualTo(new CommandRun(0, "", ""));
+        assertThat(impact(old, now, "--topic", "tubes")).isEqualTo(new CommandRun(0, "", ""));
         assertThat(impact(old, now, "--topic", "plug").err()).isEqualTo("--topic: found \"plug\", expected a topic\n    Did you mean \"plugs\"?\n");
         JsonNode json = OutputSchema.tree(impact(old, now, "--topic", "plugs", "--format", "json").out());
         assertThat(json.get("topics").toString()).isEqualTo("[\"plugs\"]");

@@ -44,6 +44,8 @@ class FormerKeysTest {
             debrief | flats                   | flats: none                                                              | punctures
             debrief | mended with             | punctures: [{wheel: rear, mended with: plugs}]                           | repaired with
             cases  | speaks                   | cases: [{call: a day, course: fernbrake, speaks: [a]}]                   | fires
+            workshop | stroke                 | parts: [{name: a, kind: seatpost, stroke: 100 mm}]                       | dropper travel
+            workshop | legs                   | parts: [{name: a, kind: fork, legs: standard}]                           | chassis
             sheet  | ground                   | ground: wet                                                              | going
             sheet  | technical grade          | technical grade: over 1                                                  | mtb:scale
             sheet  | hardest technical grade  | hardest technical grade: over 1                                          | hardest mtb:scale
@@ -84,5 +86,21 @@ class FormerKeysTest {
         Rulebook.of(ShippedRules.load().sheets(), List.of(), List.of(SheetReader.read(file, "mine.yaml", 0, faults)), faults);
         assertThat(faults.faults()).extracting(Fault::text).containsExactly("mine.yaml:8: leave out: found \"house/dropper-on-mountain-bikes\", expected a rule there is\n"
                 + "    Write \"shipped/dropper-on-mountain-bikes\", as it is now called.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            tube: prefer 2          | say: found "tube"                  | tubes
+            dropper stroke: prefer 125 mm | say: found "dropper stroke"  | dropper travel
+            fork legs: prefer standard | say: found "fork legs"          | fork chassis
+            fork chassis: prefer stout | found "stout"                   | stiff
+            fork chassis: prefer slim | found "slim"                     | light
+            saddle: prefer the proven one | found "the proven one"       | your usual saddle
+            """)
+    void aFormerTopicOrOptionIsToldItsPresentName(String say, String found, String now) throws IOException {
+        Faults faults = new Faults();
+        Path file = Files.writeString(folder.resolve("s.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: a\n    say: {" + say + "}\n    because: So it is.\n");
+        SheetReader.read(file, "s.yaml", 0, faults);
+        assertThat(faults.faults()).extracting(Fault::text).singleElement().asString().contains(found).endsWith("Write \"" + now + "\", as it is now called.");
     }
 }

@@ -133,8 +133,8 @@ public final class ExampleBrief {
         out.decided("rear tyre width", 45, Standing.SETTLED, List.of(claim("shipped/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
                 List.of());
         out.nonePossible("front tyre pressure", "the floor against rim strikes lies above the marking");
-        for (String topic : List.of("fork travel", "rear travel", "fork legs", "front sag", "rear sag", "rebound", "compression", "lockout",
-                "dropper stroke")) {
+        for (String topic : List.of("fork travel", "rear travel", "fork chassis", "front sag", "rear sag", "rebound", "compression", "lockout",
+                "dropper travel")) {
             out.notApplicable(topic);
         }
         out.untold("shipped/a", List.of("front tyre width"), "sharp stones", "roughness");

@@ -201,7 +201,7 @@ class SchemasTest {
         "sheet | fork travel: prefer 120 mm | fork travel: avoid 120 mm",
         "sheet | fork travel: prefer 120 mm | fork travel: 120 mm",
         "sheet | seatpost: [prefer dropper, avoid rigid] | seatpost: at least dropper",
-        "sheet | at least reinforced | at least stout",
+        "sheet | at least reinforced | at least stiff",
         "sheet | 0.95 x ratio needed on the last climb | 0.95 x hours",
         "sheet | roughness: at least rough | roughness: at least hilly",
         "sheet | descent per km: over 18 m | descent per km: more than 18 m",

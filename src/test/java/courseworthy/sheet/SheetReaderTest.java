@@ -52,7 +52,7 @@ class SheetReaderTest {
                       hours: over 4:00 h
                     say:
                       fork travel: prefer 120 mm
-                      dropper stroke: [at least 125 mm, at most 6 in]
+                      dropper travel: [at least 125 mm, at most 6 in]
                     force: must
                     because: After four hours, rough descents punish tired hands first.
                   - id: easy-enough

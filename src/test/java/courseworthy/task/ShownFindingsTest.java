@@ -65,8 +65,8 @@ class ShownFindingsTest {
               - {id: h, when: {front reference pressure: over 25 bar}, say: {rear tyre pressure: prefer 2 bar}, because: It is so.}
               - {id: i, when: {rider: Kim}, say: {plugs: prefer 1}, because: It is so.}
               - {id: j, when: {rider: [Lee, Max]}, say: {plugs: prefer 5}, because: It is so.}
-              - {id: k, when: {date: between 11-01 and 02-28}, say: {tube: prefer 1}, because: It is so.}
-              - {id: l, when: {date: between 2026-06-01 and 2026-08-31}, say: {tube: prefer 3}, because: It is so.}
+              - {id: k, when: {date: between 11-01 and 02-28}, say: {tubes: prefer 1}, because: It is so.}
+              - {id: l, when: {date: between 2026-06-01 and 2026-08-31}, say: {tubes: prefer 3}, because: It is so.}
               - {id: m, when: {any stretch: {sharp stones: yes, length: over 5 km}}, say: {spares: prefer none}, because: It is so.}
               - {id: n, when: {no stretch: {sharp stones: yes, length: over 3 km}}, say: {spares: prefer quick link}, because: It is so.}
               - {id: o, when: {share of course: {where: {paved: yes}, is: over 60 %}}, say: {tools: prefer multi-tool}, because: It is so.}
@@ -107,7 +107,7 @@ class ShownFindingsTest {
         assertThat(faults.stop()).as(text).isFalse();
         List<Row> inForce = Rulebook.of(SHIPPED.sheets(), List.of(), List.of(sheet), faults).rows();
         DroolsRules rules = null;
-        Set<String> topics = number % 10 == 0 ? Set.of("plugs", "dropper stroke", "front tyre casing") : Set.of();
+        Set<String> topics = number % 10 == 0 ? Set.of("plugs", "dropper travel", "front tyre casing") : Set.of();
         for (Finding remark : SheetCheck.of(sheet.rows(), ShippedRules.rules(), inForce, topics, number % 2 == 0, new FindingVerifier(inForce, SHIPPED)).list()) {
             assertThat(remark.witness().situation()).as("%s of %s", remark, text).isNotNull();
             SituationFile file = read(remark);
@@ -238,7 +238,7 @@ class ShownFindingsTest {
                 case 4 -> {
                     when = when();
                     says = chance.nextInt(3) == 0 ? "    do: {what: Look, find: Nothing, by: week before}\n"
-                            : "    say: {saddle: prefer the proven one}\n";
+                            : "    say: {saddle: prefer your usual saddle}\n";
                 }
                 default -> {
                     when = when();

@@ -72,7 +72,7 @@ class DecisionWorthTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "rear tyre width | 40 | 35 mm,45 mm", "rear tyre casing | 1 | light,heavy", "rear tyre tread | 2 | file,all-round", "lockout | 1 | remote",
-        "front insert | 0 | fitted", "plugs | 2 | 1,3", "tube | 1 | 0,2", "chainrings | 0 | two"})
+        "front insert | 0 | fitted", "plugs | 2 | 1,3", "tubes | 1 | 0,2", "chainrings | 0 | two"})
     void theNextValuesStandBesideIt(String topic, long value, String others) {
         HandMadeCall call = call();
         if (topic.startsWith("rear ")) {
@@ -130,8 +130,8 @@ class DecisionWorthTest {
     /** Nor is anything shown past the ends of the catalogue. */
     @Test
     void theCatalogueHasEnds() {
-        assertThat(values(call().on("tube", 0), "tube")).containsExactly("1");
-        assertThat(values(call().on("tube", 3), "tube")).containsExactly("2");
+        assertThat(values(call().on("tubes", 0), "tubes")).containsExactly("1");
+        assertThat(values(call().on("tubes", 3), "tubes")).containsExactly("2");
         assertThat(values(call().on("saddle", 0), "saddle")).isEmpty();
         assertThat(worth(call().without("rear travel"), "rear travel")).isNull();
     }
@@ -139,7 +139,7 @@ class DecisionWorthTest {
     /** Without a tube a rider walks: an hour, half of it to two (common practice, no source). */
     @Test
     void withoutATubeOneWalks() {
-        Alternative none = worth(call().on("tube", 1), "tube").alternatives().get(0);
+        Alternative none = worth(call().on("tubes", 1), "tubes").alternatives().get(0);
         assertThat(none.saved().mid()).isPositive();
         assertThat(none.breakEvens()).hasSize(1);
         BreakEven even = none.breakEvens().get(0);
@@ -149,7 +149,7 @@ class DecisionWorthTest {
         assertThat(even.safer()).isEqualTo("1");
         assertThat(even.races()).isEqualTo(5);
         // One tube more is slower, and it is the one tube that is the faster then.
-        Alternative two = worth(call().on("tube", 1), "tube").alternatives().get(1);
+        Alternative two = worth(call().on("tubes", 1), "tubes").alternatives().get(1);
         assertThat(two.saved().mid()).isNegative();
         assertThat(two.breakEvens().get(0).faster()).isEqualTo("1");
         assertThat(two.breakEvens().get(0).returns().mid()).isCloseTo(-two.saved().mid(), within(1e-12));
@@ -193,14 +193,14 @@ class DecisionWorthTest {
     void whatIsWorthMostIsTheBest() {
         Worth worth = worth(call().bothEnds("tyre casing", 1), "rear tyre casing");
         assertThat(worth.best().value()).isEqualTo("light front and rear");
-        assertThat(worth(call().on("tube", 0), "tube").best().value()).isEqualTo("1");
+        assertThat(worth(call().on("tubes", 0), "tubes").best().value()).isEqualTo("1");
         assertThat(new Worth("x", false, List.of(), null, null, List.of()).best()).isNull();
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"fork travel | Only its mass can be computed", "seatpost | Only its mass can be computed", "rear tyre tread | Grip is not in these figures",
         "front tyre width | Comfort and grip", "rear rim depth | Deep rims also catch side wind", "front rotor | Only the mass is computed", "water | The cost of carrying it",
-        "tube | Against a puncture that nothing", "plugs | Against a puncture that takes a tube", "front insert | What parts weigh", "lockout | Only its mass"})
+        "tubes | Against a puncture that nothing", "plugs | Against a puncture that takes a tube", "front insert | What parts weigh", "lockout | Only its mass"})
     void figuresSayWhatIsNotInThem(String topic, String words) {
         List<String> notes = worth(call(), topic).notes();
         assertThat(notes.get(0)).startsWith(words);
@@ -236,7 +236,7 @@ class DecisionWorthTest {
     @Test
     void oneValueAgainstAnother() {
         WorthCalculator calculator = calculator(call());
-        Topic tube = Topics.of("tube");
+        Topic tube = Topics.of("tubes");
         assertThat(calculator.returned(tube, 1, 1)).isEqualTo(Range.exact(0));
         assertThat(calculator.returned(tube, 2, 1).mid()).isCloseTo(0.14 * calculator.perKilogram().mid(), within(1e-9));
         assertThat(calculator.returned(Topics.of("saddle"), 0, 1)).isNull();
@@ -255,8 +255,8 @@ class DecisionWorthTest {
         Demands bare = new Demands(demands.values(), List.of(), List.of());
         WorthCalculator calculator = new WorthCalculator(new HandMadeCall(bare).call(), null);
         assertThat(calculator.known()).isFalse();
-        assertThat(calculator.on(Topics.of("tube"))).isNull();
-        assertThat(calculator.returned(Topics.of("tube"), 0, 1)).isNull();
+        assertThat(calculator.on(Topics.of("tubes"))).isNull();
+        assertThat(calculator.returned(Topics.of("tubes"), 0, 1)).isNull();
         assertThat(calculator.saved(Effect.mass(1, 1, 1))).isNull();
         assertThat(Sensitivity.of(bare)).isNull();
     }
@@ -277,7 +277,7 @@ class DecisionWorthTest {
 
     @Test
     void racesThatAreNotWrittenAreNotCounted() {
-        Worth worth = new WorthCalculator(new HandMadeCall(stranger).on("tube", 1).call(), Sensitivity.of(stranger)).on(Topics.of("tube"));
+        Worth worth = new WorthCalculator(new HandMadeCall(stranger).on("tubes", 1).call(), Sensitivity.of(stranger)).on(Topics.of("tubes"));
         assertThat(worth.best().breakEvens().get(0).races()).isNull();
         assertThat(worth.best().breakEvens().get(0).season()).isNull();
     }

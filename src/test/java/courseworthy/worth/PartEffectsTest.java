@@ -41,7 +41,7 @@ class PartEffectsTest {
         // Forks of 120 and 100 mm differ by their chassis at most; a full fork chassis to the next stouter one by 220 g.
         "fork travel, 100, 120, 0, 30, 120",
         "rear travel, 100, 120, 0, 60, 200",
-        "fork legs, 0, 1, 100, 220, 400",
+        "fork chassis, 0, 1, 100, 220, 400",
         // A dropper of 550 to 700 g for a post of 200 to 300 g; a remote lever with its cable; none and by hand weigh the same.
         "seatpost, 0, 1, 250, 400, 600",
         "lockout, 0, 2, 30, 70, 150",

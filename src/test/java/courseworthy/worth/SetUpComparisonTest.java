@@ -78,7 +78,7 @@ class SetUpComparisonTest {
 
     @Test
     void whatIsRecommendedAnywayChangesNothing() {
-        SetUp same = of("rear tyre casing", decided("rear tyre casing"), "tube", decided("tube"));
+        SetUp same = of("rear tyre casing", decided("rear tyre casing"), "tubes", decided("tubes"));
         assertThat(same.changes()).isEmpty();
         assertThat(same.refused()).isEmpty();
         assertThat(same.returned()).isEqualTo(Range.exact(0));
@@ -90,7 +90,7 @@ class SetUpComparisonTest {
     /** A tube more is 140 g (common practice, no source), and costs what 140 g of a kilogram does; work goes with the time at one power. */
     @Test
     void aTubeMoreCostsItsMass() {
-        SetUp heavier = of("tube", decided("tube") + 1);
+        SetUp heavier = of("tubes", decided("tubes") + 1);
         assertThat(heavier.effect().mass().mid()).isCloseTo(0.14, within(1e-9));
         double costs = 0.14 * Sensitivity.of(call.demands()).perKilogram().mid();
         assertThat(heavier.returned().mid()).isCloseTo(-costs, within(1e-6));
@@ -98,7 +98,7 @@ class SetUpComparisonTest {
         assertThat(heavier.work() / heavier.riding()).isCloseTo(comparison.recommended().work() / comparison.recommended().riding(), within(1e-6));
         assertThat(heavier.breakEven()).isNull();
         assertThat(heavier.changes()).first().satisfies(change -> {
-            assertThat(change.topic().name()).isEqualTo("tube");
+            assertThat(change.topic().name()).isEqualTo("tubes");
             assertThat(change.asked()).isTrue();
         });
     }
@@ -167,7 +167,7 @@ class SetUpComparisonTest {
     void whatIsNotRiddenIsNotCounted() {
         SetUp narrow = of("bar width", decided("bar width") - 20, "front tyre pressure", decided("front tyre pressure") + 1);
         assertThat(narrow.uncounted()).contains("bar width", "front tyre pressure");
-        assertThat(of("tube", decided("tube") + 1).uncounted()).isEmpty();
+        assertThat(of("tubes", decided("tubes") + 1).uncounted()).isEmpty();
     }
 
     /** Extensions on or off return what they return, one way or the other. */
