@@ -201,10 +201,10 @@ class ArchitectureTest {
     /** Words that mean something else than the topic of that name, each with where it is used. */
     private static final Map<String, List<String>> OTHER_THINGS = Map.of(
             "keys of the files of riders and seasons", List.of("InputKeys bike", "SeasonTask bike"),
-            "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tube", "OutcomeTable water"),
+            "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tubes", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
             "what a stop offers", List.of("PlanReport food", "PlanReport water"),
-            "things to get and to ride, and a column", List.of("AfterSwapChecks tube", "ImpactTask bike", "SeasonCsv bike"));
+            "things to get and to ride, and a column", List.of("ImpactTask bike", "SeasonCsv bike"));
 
     /** Code names a topic by its constant: a name that is mistyped as text would be found only when it runs, or never. */
     @Test
