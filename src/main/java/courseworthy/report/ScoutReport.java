@@ -31,8 +31,8 @@ public final class ScoutReport {
         if (plan.questions().isEmpty()) {
             return out.paragraph("The ground is known on the whole course: there is nothing to look at.").build();
         }
-        out.paragraph("The ground is not known for sure on " + Phrases.number(plan.unknown() / 1000, 1) + " of " + Phrases.number(plan.length() / 1000, 1)
-                + " km. Up to " + minutes(plan.hanging()) + " of the predicted " + Figures.time(plan.seconds()) + " depend on it.");
+        out.paragraph("The ground is not known for sure on " + GroundPhrases.length(plan.unknown()) + " of " + GroundPhrases.length(plan.length())
+                + ". Up to " + minutes(plan.hanging()) + " of the predicted " + Figures.time(plan.seconds()) + " depend on it.");
         List<RichText> nothing = new ArrayList<>();
         int number = 0;
         for (ScoutQuestion question : plan.questions()) {
@@ -42,7 +42,7 @@ public final class ScoutReport {
                 nothing.add(where(question));
             }
         }
-        return out.section(Section.builder("no-difference", "Makes no difference, or was not worked out").bullets(nothing))
+        return out.section(Section.builder("no-difference", "Not worth a look (no decision and less than half a minute), or not worked out").bullets(nothing))
                 .section(Section.builder("how", "What to do with it").paragraph(MEANS).paragraph(HOW)).build();
     }
 
@@ -51,7 +51,7 @@ public final class ScoutReport {
         for (PossibleAnswer answer : question.answers()) {
             table.row(RichText.ofStrong(tags(answer.ground())), RichText.of(Figures.time(answer.seconds())), RichText.of(changes(answer)));
         }
-        return Section.builder("look-" + number, number + ". Look at " + Phrases.number(question.length() / 1000, 1) + " km")
+        return Section.builder("look-" + number, number + ". Look at " + GroundPhrases.length(question.length()))
                 .aside(minutes(question.hanging()))
                 .paragraph(where(question)).paragraph("Look for " + lookFor(question) + ".").table(table.build());
     }
@@ -91,7 +91,7 @@ public final class ScoutReport {
     }
 
     private static String kilometres(double metres) {
-        return Phrases.number(metres / 1000, 1);
+        return Phrases.number(metres / 1000, 2);
     }
 
     private static String place(UnknownPiece piece) {

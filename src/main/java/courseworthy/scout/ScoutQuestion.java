@@ -18,6 +18,9 @@ import java.util.TreeSet;
  */
 public record ScoutQuestion(List<UnknownPiece> pieces, GroundOrigin origin, List<PossibleAnswer> answers) {
 
+    /** Less than this is not worth a way, s (judgement). */
+    static final double WORTH_A_LOOK = 30;
+
     public ScoutQuestion {
         pieces = List.copyOf(pieces);
         answers = List.copyOf(answers);
@@ -46,9 +49,9 @@ public record ScoutQuestion(List<UnknownPiece> pieces, GroundOrigin origin, List
         return out;
     }
 
-    /** Whether an answer changes the time by a second or more, or a decision. */
+    /** Whether it is worth a look: an answer changes a decision, or the time by {@link #WORTH_A_LOOK}. */
     public boolean matters() {
-        return hanging() >= 1 || !topics().isEmpty();
+        return hanging() >= WORTH_A_LOOK || !topics().isEmpty();
     }
 
     /** The keys in which answers differ, with what each may be, as a profile writes it. */

@@ -27,7 +27,7 @@ class ScoutCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(ran.out()).startsWith("Half Known Round                                   where to look before you ride\n")
-                .contains("The ground is not known for sure on 5.0 of 19.0 km.", "\n1. LOOK AT 5.0 KM ", "km 5.0-9.0; km 15.0-16.0",
+                .contains("The ground is not known for sure on 5.0 km of 19.0 km.", "\n1. LOOK AT 5.0 KM ", "km 5.00-9.00; km 15.00-16.00",
                         "Look for surface (asphalt, compacted, gravel, ground); smoothness (good,", "surface=gravel, smoothness=bad ");
     }
 
