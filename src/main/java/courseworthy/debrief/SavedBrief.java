@@ -9,6 +9,7 @@ import java.util.List;
  * The brief that was given, as it was saved: what was told is held against, not what the tool would say today.
  *
  * @param file    its path as written
+ * @param course  its name; empty where the brief does not say
  * @param event   may be empty
  * @param rider   may be empty
  * @param date    null where it was not known
@@ -18,8 +19,8 @@ import java.util.List;
  * @param weather it was given for
  * @param advice  one for each topic settled
  */
-public record SavedBrief(String file, String event, String rider, String date, List<SheetInForce> sheets, Time time, String attribution,
-        Weather weather, List<Advice> advice) {
+public record SavedBrief(String file, String course, String event, String rider, String date, List<SheetInForce> sheets, Time time,
+        String attribution, Weather weather, List<Advice> advice) {
 
     public SavedBrief {
         sheets = List.copyOf(sheets);

@@ -65,8 +65,9 @@ final class SavedBriefReader {
         }
         Node.Mapping ride = block(tree, "ride");
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
-        return new SavedBrief(shown, orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")), text(tree, "date"), sheets(tree), time(total),
-                orEmpty(text(tree, "attribution")), new SavedBrief.Weather(demandText(tree, "going"), demand(tree, "coldest temperature"),
+        Node.Mapping course = block(tree, "course");
+        return new SavedBrief(shown, course == null ? "" : orEmpty(text(course, "name")), orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")),
+                text(tree, "date"), sheets(tree), time(total), orEmpty(text(tree, "attribution")), new SavedBrief.Weather(demandText(tree, "going"), demand(tree, "coldest temperature"),
                         demand(tree, "hottest temperature")), advice(decisions, block(tree, "build")));
     }
 
