@@ -63,6 +63,15 @@ abstract class Command implements Runnable {
         return parameter::getValue;
     }
 
+    /** A parameter that may be left out, after those that must be given; null where it is not given. */
+    final Given<String> optionalParameter(String label, String description) {
+        int index = spec.positionalParameters().size();
+        PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("0..1").required(false)
+                .type(String.class).paramLabel(label).description(description).build();
+        spec.addPositional(parameter);
+        return parameter::getValue;
+    }
+
     /** Any number of further parameters, after those that must be given. */
     final Given<List<String>> others(String label, String description) {
         int index = spec.positionalParameters().size();

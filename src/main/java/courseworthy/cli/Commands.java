@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "position", "season", "debrief", "import",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "similar", "position", "season", "debrief", "import",
             "topics", "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
@@ -30,6 +30,7 @@ final class Commands {
             case "compare" -> new CompareCommand(terminal);
             case "gears" -> new GearsCommand(terminal);
             case "scout" -> new ScoutCommand(terminal);
+            case "similar" -> new SimilarCommand(terminal);
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
             case "season" -> new SeasonCommand(terminal);

@@ -118,6 +118,12 @@ final class RequestReader {
         }
     }
 
+    /** The folder of the shipped courses; null where it is not known. */
+    Path shippedFolder() {
+        Path folder = home == null ? null : home.resolve(SHIPPED);
+        return folder != null && Files.isDirectory(folder) ? folder : null;
+    }
+
     /** How the file of a shipped course is named in faults. */
     static String shippedName(Path file) {
         return SHIPPED + "/" + file.getFileName();

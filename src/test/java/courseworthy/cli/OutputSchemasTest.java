@@ -102,6 +102,13 @@ class OutputSchemasTest {
     }
 
     @Test
+    void similar() {
+        keeps("similar", "similar", KIM, "--debriefs", "docs/examples/debriefs");
+        keeps("similar", "similar", List.of("src/test/resources/courseworthy/scout/half-known.yaml"));
+        keeps("similar", "similar", NOBODY);
+    }
+
+    @Test
     void compare() {
         keeps("compare", "compare", KIM, "--set", "bike=trail", "--set", "front tyre casing=light, rear tyre casing=light");
         keeps("compare", "compare", JOSS, "--set", "rear tyre width=32 mm");
