@@ -1,6 +1,5 @@
 package courseworthy.task;
 
-import courseworthy.course.AssumedGround;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
@@ -53,7 +52,7 @@ record CourseLibrary(Path folder, String shown, List<LibraryCourse> courses, int
         faults.reads(folder);
         List<String> files = files(folder);
         List<String> kept = files.subList(0, Math.min(MOST_FILES, files.size()));
-        CourseSources sources = new CourseSources(AssumedGround.option(request.ground()), reader.ground(request.map()));
+        CourseSources sources = reader.sources(request.ground(), request.map());
         Set<Path> tracks = new LinkedHashSet<>();
         List<LibraryCourse> courses = new ArrayList<>();
         for (String name : kept) {

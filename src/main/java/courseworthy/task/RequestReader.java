@@ -61,7 +61,8 @@ final class RequestReader {
         return course;
     }
 
-    private CourseSources sources(String ground, MapRequest map) {
+    /** What courses are read with besides their own files. */
+    CourseSources sources(String ground, MapRequest map) {
         Path tiles = map.elevation() == null ? null : path(map.elevation());
         return new CourseSources(AssumedGround.option(ground), ground(map), tiles == null ? null : new ElevationFolder(tiles, map.elevation()));
     }

@@ -35,15 +35,14 @@ public record SimilarResult(Brief brief, String folder, int leftOut, SimilarCour
         return out;
     }
 
-    /** Who must be named for the courses of the library, each once. */
+    /** Who must be named for maps that the courses of the library, or briefs for them, were made from, each once. */
     public Set<String> attributions() {
         Set<String> out = new LinkedHashSet<>();
         for (SimilarCourse each : courses.courses()) {
-            if (!each.library().course().attribution().isEmpty()) {
-                out.add(each.library().course().attribution());
-            }
+            out.add(each.library().course().attribution());
+            debriefsOf(each.library()).forEach(debrief -> out.add(debrief.given().attribution()));
         }
-        out.remove(brief.course().attribution());
+        out.removeAll(List.of("", brief.course().attribution()));
         return out;
     }
 }

@@ -28,13 +28,13 @@ public final class SimilarTask {
      * @param debriefs further folders of debriefs, as typed
      */
     public static SimilarResult of(Workspace workspace, Request request, String folder, List<String> debriefs, Progress progress) {
+        BriefResult answer = BriefTask.withoutOutlook(workspace, request);
         Faults faults = new Faults();
         CourseLibrary library = CourseLibrary.read(workspace.reader(faults), request, folder, faults);
         workspace.stopOrWarn(faults);
         Faults ofDebriefs = new Faults();
         List<DebriefResult> learned = debriefs(workspace.reader(ofDebriefs), library, debriefs, ofDebriefs);
         workspace.stopOrWarn(ofDebriefs);
-        BriefResult answer = BriefTask.withoutOutlook(workspace, request);
         SimilarCourses courses = SimilarCourseFinder.find(answer.ride(), answer.rules(), answer.call(), library.courses(), progress);
         return new SimilarResult(answer.brief(), library.shown(), library.leftOut(), courses, learned);
     }
