@@ -9,6 +9,7 @@ import courseworthy.scout.MeasureDifference;
 import courseworthy.scout.MeasureWeight;
 import courseworthy.scout.SimilarCourse;
 import courseworthy.task.SimilarResult;
+import courseworthy.topic.BothEnds;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,8 +50,9 @@ public final class SimilarReport {
         List<MeasureDifference> differing = course.differing();
         out.paragraph(differing.isEmpty() ? "The same in every measure that decides anything here." : "");
         out.table(measures(differing)).paragraph(more(differing.size() - MOST_MEASURES, "measure differs", "measures differ"));
-        out.paragraph(course.decisions().isEmpty() ? "The recommendation is the same on every topic." : "");
-        out.table(decisions(course.decisions())).paragraph(more(course.decisions().size() - MOST_DECISIONS, "decision differs", "decisions differ"));
+        List<List<String>> decisions = rows(course.decisions());
+        out.paragraph(decisions.isEmpty() ? "The recommendation is the same on every topic." : "");
+        out.table(decisions(decisions)).paragraph(more(decisions.size() - MOST_DECISIONS, "line of the set-up differs", "lines of the set-up differ"));
         return out.bullets("Learned there:", debriefs.stream().map(SimilarReport::learned).toList());
     }
 
@@ -74,12 +76,25 @@ public final class SimilarReport {
         return value == null ? "unknown" : difference.measure().scale().text(value.mid());
     }
 
-    private static Table decisions(List<DecisionDifference> decisions) {
+    private static Table decisions(List<List<String>> decisions) {
         Table.Builder out = Table.builder().column("Set up").column("Here").column("There");
-        for (DecisionDifference each : decisions.subList(0, Math.min(MOST_DECISIONS, decisions.size()))) {
-            out.row(each.topic().name(), each.here(), each.there());
+        for (List<String> each : decisions.subList(0, Math.min(MOST_DECISIONS, decisions.size()))) {
+            out.row(each.toArray(new String[0]));
         }
         return out.build();
+    }
+
+    /** A row each: the topic, here, there; front and rear are one where they are the same on either course. */
+    private static List<List<String>> rows(List<DecisionDifference> decisions) {
+        List<List<String>> out = new ArrayList<>();
+        for (int i = 0; i < decisions.size(); i++) {
+            DecisionDifference each = decisions.get(i);
+            DecisionDifference next = i + 1 < decisions.size() ? decisions.get(i + 1) : each;
+            boolean pair = each.topic().isFrontOf(next.topic()) && each.here().equals(next.here()) && each.there().equals(next.there());
+            out.add(List.of(pair ? BothEnds.name(each.topic()) : each.topic().name(), each.here(), each.there()));
+            i += pair ? 1 : 0;
+        }
+        return out;
     }
 
     /** {@code Heather Ridge Marathon, for Kim, 2026-06-20: not borne out: water 1.5 L; borne out: plugs 3 (debriefs/ridge.yaml)}. */

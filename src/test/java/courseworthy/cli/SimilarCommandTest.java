@@ -1,13 +1,17 @@
 package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,6 +52,26 @@ class SimilarCommandTest {
         assertThat(inHere.lines().filter(line -> !line.contains("courses/"))).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(inHere).startsWith("Heather Ridge Marathon                                           similar courses\n")
                 .contains("Compared with 4 courses in ", "\n1. ", " % alike\n", "What differs most ", "Set up ", "THE OTHER COURSES", "WHAT COUNTS, AND HOW MUCH");
+    }
+
+    /** What text shows and counts is all that the JSON has, front and rear on one line where both are the same. */
+    @Test
+    void linesShownAndCountedAreAllDecisions() throws IOException {
+        course("market-roads");
+        JsonNode near = json("similar", HEATHER, courses()).get("nearest").get(0);
+        CommandRun ran = CommandRun.of("similar", HEATHER, courses(), "--format", "markdown");
+
+        List<String> rows = ran.out().lines().dropWhile(line -> !line.startsWith("| Set up")).skip(2).takeWhile(line -> line.startsWith("|")).toList();
+        Matcher more = Pattern.compile("(\\d+) more lines? of the set-up differs?").matcher(ran.out());
+        assertThat(more.find()).isTrue();
+        List<String> all = new ArrayList<>();
+        for (JsonNode each : near.get("decisions")) {
+            String line = each.get("topic").asText().replaceFirst("^(front|rear) ", "") + each.get("here") + each.get("there");
+            if (!each.get("topic").asText().startsWith("rear ") || !all.contains(line)) {
+                all.add(line);
+            }
+        }
+        assertThat(rows.size() + Integer.parseInt(more.group(1))).isEqualTo(all.size()).isLessThan(near.get("decisions").size());
     }
 
     @Test
@@ -123,6 +147,37 @@ class SimilarCommandTest {
 
         Files.writeString(saved, brief.replaceFirst("\"name\" : \"Three Becks, day two\",", ""));
         assertThat(json("similar", HEATHER, courses()).get("nearest").get(0).get("debriefs")).isEmpty();
+    }
+
+    @Test
+    void whoMadeTheMapOfAnotherCourseIsNamed() throws IOException {
+        Path other = course("three-becks");
+        course("market-roads");
+        Files.writeString(other, Files.readString(other).replaceFirst("(?m)^name:", "attribution: the makers of the map\nname:"));
+
+        assertThat(json("similar", HEATHER, courses()).get("attributions")).extracting(JsonNode::asText).containsExactly("the makers of the map");
+        assertThat(CommandRun.of("similar", HEATHER, courses()).out()).containsOnlyOnce("Map data: the makers of the map");
+    }
+
+    @Test
+    void whatCountsForTheRiderAndTheDayCountsOnBothSides() throws IOException {
+        course("three-becks");
+        JsonNode once = json("similar", HEATHER, courses(), "--rider", KIM);
+        Path lap = Files.writeString(folder.resolve("laps.yaml"), "name: Two laps\nlaps: 2\n");
+        JsonNode twice = json("similar", HEATHER, courses(), "--rider", KIM, "--event", lap.toString());
+
+        for (String end : List.of("lowest", "highest")) {
+            assertThat(distance(twice).get(end).asDouble()).isEqualTo(2 * distance(once).get(end).asDouble(), within(200.0));
+        }
+    }
+
+    private static JsonNode distance(JsonNode json) {
+        for (JsonNode each : json.get("measures")) {
+            if (each.get("measure").asText().equals("distance")) {
+                return each;
+            }
+        }
+        throw new AssertionError("no distance");
     }
 
     @Test
