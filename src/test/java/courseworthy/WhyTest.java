@@ -137,8 +137,8 @@ class WhyTest {
                   - bike: cross-country hardtail
                     - prefer cross-country hardtail: Seven/rough-hundred, should
                       - distance: 80.0 km, needs at least 80 km
-                      - roughness: rough (2.0), needs at least rough (could differ within
-                        the present uncertainty)
+                      - roughness: rough (2.0), needs at least rough (could differ within the
+                        present uncertainty)
                   - front tyre width: 57 mm
                     - prefer 57 mm: Seven/wide, must
                       - decided: bike: cross-country hardtail, needs cross-country hardtail

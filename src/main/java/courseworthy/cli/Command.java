@@ -170,7 +170,7 @@ abstract class Command implements Runnable {
     final Workspace workspace() {
         if (workspace == null) {
             String home = System.getProperty("courseworthy.home");
-            workspace = new Workspace(home == null ? null : Path.of(home), this::remark);
+            workspace = new Workspace(home == null ? null : Path.of(home), this::remark, this::meter);
         }
         return workspace;
     }

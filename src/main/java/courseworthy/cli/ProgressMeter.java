@@ -1,13 +1,13 @@
 package courseworthy.cli;
 
-import courseworthy.problem.Progress;
+import courseworthy.problem.ProgressWatch;
 import java.io.PrintWriter;
 
 /**
  * Shows on a terminal how far work has come, once it takes longer than about a second, and wipes it away when it is done.
  * It changes no result.
  */
-final class ProgressMeter implements Progress, AutoCloseable {
+final class ProgressMeter implements ProgressWatch {
 
     private static final long PATIENCE_MS = 1000;
     private static final long EVERY_MS = 200;

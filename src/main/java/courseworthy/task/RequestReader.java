@@ -11,6 +11,7 @@ import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.problem.ProgressWatch;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
@@ -24,6 +25,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Reads what a request names. Every fault is collected; what could not be read is null. */
 final class RequestReader {
@@ -34,11 +36,18 @@ final class RequestReader {
 
     private final Path home;
     private final Faults faults;
+    private final Function<String, ProgressWatch> watches;
 
     /** @param home the folder of the checkout, where shipped courses lie; null where it is not known */
     RequestReader(Path home, Faults faults) {
+        this(home, faults, what -> ProgressWatch.unseen());
+    }
+
+    /** @param watches starts to show how far the reading of a map has come */
+    RequestReader(Path home, Faults faults, Function<String, ProgressWatch> watches) {
         this.home = home;
         this.faults = faults;
+        this.watches = watches;
     }
 
     /** The course of a path, or a shipped one by its name. */
@@ -76,7 +85,7 @@ final class RequestReader {
                 extracts.add(path);
             }
         }
-        return extracts.isEmpty() ? null : new MapGround(extracts, map.cached());
+        return extracts.isEmpty() ? null : new MapGround(extracts, map.cached(), watches);
     }
 
     /** Takes over what is wrong with a file named behind an option; where it is a file of another kind, that alone. */

@@ -4,18 +4,21 @@ import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.problem.FaultList;
 import courseworthy.problem.Faults;
+import courseworthy.problem.ProgressWatch;
 import courseworthy.problem.Spelling;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Where a command works: the folder of the checkout, where warnings go, and which files were read and so may not be written over. */
 public final class Workspace {
 
     private final Path home;
     private final Consumer<String> warnings;
+    private final Function<String, ProgressWatch> watches;
     private final OverwriteGuard guard = new OverwriteGuard();
 
     /**
@@ -23,8 +26,18 @@ public final class Workspace {
      * @param warnings takes warnings on what was read
      */
     public Workspace(Path home, Consumer<String> warnings) {
+        this(home, warnings, what -> ProgressWatch.unseen());
+    }
+
+    /**
+     * As {@link #Workspace(Path, Consumer)}.
+     *
+     * @param watches starts to show how far work has come that takes long, by what is being done
+     */
+    public Workspace(Path home, Consumer<String> warnings, Function<String, ProgressWatch> watches) {
         this.home = home;
         this.warnings = warnings;
+        this.watches = watches;
     }
 
     /** The folder of the checkout; null where it is not known. */
@@ -34,7 +47,7 @@ public final class Workspace {
 
     /** A reader of what a request names, which adds what is wrong to {@code faults}. */
     RequestReader reader(Faults faults) {
-        return new RequestReader(home, faults);
+        return new RequestReader(home, faults, watches);
     }
 
     /** The path that was typed. */

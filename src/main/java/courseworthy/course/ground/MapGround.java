@@ -14,9 +14,11 @@ import courseworthy.course.matching.MatchedPiece;
 import courseworthy.course.matching.MatchedTrack;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.problem.ProgressWatch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** The ground under a track by map extracts: what lies near it is read, the track matched to ways, and their tags made ground. */
 public final class MapGround implements TrackGround {
@@ -29,19 +31,33 @@ public final class MapGround implements TrackGround {
 
     private final List<Path> extracts;
     private final ExtractCache cache;
+    private final Function<String, ProgressWatch> watches;
 
     /**
      * @param extracts files of map data, as the user typed them
      * @param cached   whether what lies near a track is kept in the user's cache folder
      */
     public MapGround(List<Path> extracts, boolean cached) {
+        this(extracts, cached, what -> ProgressWatch.unseen());
+    }
+
+    /**
+     * As {@link #MapGround(List, boolean)}.
+     *
+     * @param watches starts to show how far the reading has come, by what is being done
+     */
+    public MapGround(List<Path> extracts, boolean cached, Function<String, ProgressWatch> watches) {
+        this.watches = watches;
         this.extracts = List.copyOf(extracts);
         this.cache = cached ? ExtractCache.ofUser() : ExtractCache.none();
     }
 
     @Override
     public SurveyedGround under(Track track, String shown, Faults faults) {
-        MapExtract extract = cache.read(extracts, track, CORRIDOR, faults, (done, all) -> { });
+        MapExtract extract;
+        try (ProgressWatch watch = watches.apply("reading the map")) {
+            extract = cache.read(extracts, track, CORRIDOR, faults, watch);
+        }
         if (extract != null && !touches(track, extract)) {
             faults.add(Fault.warning(shown, 0, "", "a track outside the area of the map", "one in it", "Its ground is not taken from the map."));
         }

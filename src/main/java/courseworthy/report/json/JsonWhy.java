@@ -4,7 +4,6 @@ import courseworthy.call.Explainer.Instead;
 import courseworthy.call.RuleTrace;
 import courseworthy.claim.Claim;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
 import courseworthy.report.WhyReport;
 import courseworthy.sheet.ConditionTrace;
 import courseworthy.task.WhyResult;
@@ -82,11 +81,7 @@ public final class JsonWhy {
         json.string("beaten", WhyReport.beaten(instead, decision));
         claims("excluded_by", instead.excluding());
         claims("preferred", instead.against());
-        json.list("favoured_by");
-        for (Lost lost : instead.favouring()) {
-            parts.lost(lost);
-        }
-        json.endList();
+        json.objects("favoured_by", instead.favouring(), parts::lost);
         hearings("would_favour", instead.wouldSay());
         json.yesNo("on_step", instead.onStep());
         JsonFlips.add("brought_by", json, instead.bring());

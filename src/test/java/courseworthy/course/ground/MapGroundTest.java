@@ -10,10 +10,14 @@ import courseworthy.course.CourseSources;
 import courseworthy.course.GroundOrigin;
 import courseworthy.course.Stretch;
 import courseworthy.problem.Faults;
+import courseworthy.problem.ProgressWatch;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,5 +63,32 @@ class MapGroundTest {
             }
         }
         return out;
+    }
+
+    /** Long reading can be watched, and the watch is closed when it ends. */
+    @Test
+    void readingIsWatched() {
+        List<String> seen = new ArrayList<>();
+        ProgressWatch watch = new ProgressWatch() {
+            @Override
+            public void at(int done, int of) {
+                seen.add("at");
+                assertThat(done).isBetween(0, of);
+            }
+
+            @Override
+            public void close() {
+                seen.add("closed");
+            }
+        };
+        Faults faults = new Faults();
+        MapGround map = new MapGround(List.of(Path.of("docs/examples/maps/sorrel-wood.osm")), false, what -> {
+            seen.add(what);
+            return watch;
+        });
+        CourseReader.with(Path.of("docs/examples/maps/sorrel-wood.gpx"), "a", new CourseSources(null, map, null), faults);
+
+        assertThat(faults.faults()).isEmpty();
+        assertThat(seen).startsWith("reading the map", "at").endsWith("closed");
     }
 }
