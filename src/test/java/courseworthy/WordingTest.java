@@ -48,6 +48,7 @@ class WordingTest {
         "\\bhangs on it\\b|\\bbegin by\\b|\\bone pair of hands\\b|\\bOne pair of hands\\b", // safety-critical, start work by
         "\\bfound no such\\b|\\bwhoever|\\bfor who has\\b", // missing key, anyone who
         "\\bforegoes\\b|\\bthe slow time\\b|\\brpm refused\\b", // the slow estimate, rpm
+        "\\bcould not tell\\b|\\bthe body knows\\b|\\bsince the steerer\\b|\\bthe very build\\b|\\b(asks|asked) for (it|most)\\b", // inconclusive, you are used to it
         "\\bcut-off of\\b|\\bground (dry|damp|wet)\\b|\\bdrop limit\\b|\\bhouse/"}) // time limit, going, ledge limit, shipped
     void noTextOfTheToolIsSaidSo(String phrase) throws IOException {
         Pattern pattern = Pattern.compile(phrase);

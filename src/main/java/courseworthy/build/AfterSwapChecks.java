@@ -25,9 +25,9 @@ final class AfterSwapChecks {
             return out;
         }
         switch (place.kind()) {
-            case TYRE -> out.add("Seat both beads, add sealant where it is run, hold the pressure overnight");
+            case TYRE -> out.add("Both beads seated, sealant in where tubeless, pressure held overnight");
             case WHEEL -> wheel(out, on);
-            case ROTOR, PADS -> out.add("Bed in rotor and pads, then check that nothing rubs");
+            case ROTOR, PADS -> out.add("Rotor and pads bedded in, nothing rubs");
             case CASSETTE, DERAILLEUR, SHIFTER -> out.add("Index the gears and set the end stops");
             case CHAIN -> out.add("Check the length on the largest ring and sprocket");
             case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(PartDetail.POWER_METER)) ? ", zero the power meter" : ""));

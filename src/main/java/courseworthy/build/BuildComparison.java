@@ -271,7 +271,7 @@ final class BuildComparison {
         for (MountingPlace place : List.of(MountingPlace.SADDLE, MountingPlace.PEDALS)) {
             Part part = build.get(place);
             if (part != null && part == now.get(place) && known(part)) {
-                out.add(new Stay(part, null, part.number(PartDetail.HOURS_USED), null, List.of("the body knows it, and a race is no place to get used to another")));
+                out.add(new Stay(part, null, part.number(PartDetail.HOURS_USED), null, List.of("you are used to it; race day is no time to change")));
             }
         }
         List<Stay> tempting = new ArrayList<>();
@@ -301,8 +301,8 @@ final class BuildComparison {
     }
 
     private String otherBike(Part other) {
-        return (Boolean.TRUE.equals(other.yes(PartDetail.TRAINED_ON)) ? "it is the bike trained on, where parts that last win more than grams"
-                : "it is not ridden here") + "; what is taken from it goes back";
+        return (Boolean.TRUE.equals(other.yes(PartDetail.TRAINED_ON)) ? "it is your training bike, where parts that last matter more than grams"
+                : "it is not ridden here") + "; parts taken from it go back afterwards";
     }
 
     /** A part that fits, is not used, and would return time if nothing else counted. */
@@ -370,7 +370,7 @@ final class BuildComparison {
         for (Claim claim : decision.taken()) {
             leading = leading == null || speaks(claim, decision) > speaks(leading, decision) ? claim : leading;
         }
-        return decision.topic().name() + " " + decision.text() + " is recommended" + (leading == null ? "" : ": " + lower(leading.author().because()));
+        return decision.topic().name() + " " + decision.phrase() + " is recommended" + (leading == null ? "" : ": " + lower(leading.author().because()));
     }
 
     /** A preference for the very value says most of why, a tie between front and rear least. */

@@ -265,11 +265,11 @@ public final class BuildFinder {
     private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {
         List<NotMet> out = new ArrayList<>(lights.missing());
         for (BuildObjective.Got got : aims.got(bike, parts)) {
-            if (got.loss() > 0) {
+            if (got.loss() > 0 && !got.keepsTheLimit()) {
                 Decision decision = got.aim().decision();
                 String has = got.value() == null ? "not known" : decision.topic().text(got.value());
                 has += end(got.aim().wanted());
-                out.add(new NotMet(decision.topic().name(), decision.text(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts)));
+                out.add(new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts)));
             }
         }
         return out;

@@ -248,6 +248,14 @@ final class BuildObjective {
         long loss() {
             return aim.loss(value);
         }
+
+        /** Whether the decision is a limit, and the part is on its safe side: a cassette of finer steps is as it should be. */
+        boolean keepsTheLimit() {
+            Decision decision = aim.decision();
+            Topic topic = decision.topic();
+            return value != null && decision.value() != null && !topic.limit().isEmpty()
+                    && (topic.safe() == Topic.Safe.UP ? value >= decision.value() : value <= decision.value());
+        }
     }
 
     /** The tread of a tyre and the like, as a position among a topic's options. */

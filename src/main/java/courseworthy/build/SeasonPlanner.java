@@ -32,7 +32,7 @@ import java.util.Set;
 /** A season of one workshop: from ride to ride each build begins where the one before left the parts. */
 public final class SeasonPlanner {
 
-    /** A ride on the very build after its swaps, min (common practice, no source). */
+    /** A test ride on the build after its swaps, min (common practice, no source). */
     private static final Range SHAKEDOWN = new Range(30, 45, 60);
     private static final double MINUTE = 60;
     /** So many who want the same on one day are tried in every order (computing); more, in the order written. */

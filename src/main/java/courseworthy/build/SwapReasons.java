@@ -82,7 +82,7 @@ final class SwapReasons {
 
     private static void add(List<String> out, Aim aim, Long before, Long after, boolean empty) {
         if (!(empty && before == null) && aim.loss(after) < aim.loss(before)) {
-            out.add(aim.topic().name() + " " + aim.decision().text());
+            out.add(aim.topic().name() + " " + aim.decision().phrase());
         }
     }
 

@@ -7,7 +7,7 @@ import courseworthy.claim.Deadline;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The swaps of a build as things to do: in the order of work, then a ride on the very build, before what the last days hold. */
+/** The swaps of a build as things to do: in the order of work, then a test ride on it, before what the last days hold. */
 final class SwapItems {
 
     private static final String PART = "swaps";
@@ -34,7 +34,7 @@ final class SwapItems {
             before.add(id);
         }
         if (!build.swaps().isEmpty() || build.position() != null) {
-            Item ride = new Item("Ride 30 to 60 min on the very build, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+            Item ride = new Item("Test-ride this exact build for 30 to 60 min, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
             out.add(new PendingItem(ride, id("build/", out.size()), Deadline.WEEK_BEFORE, 0, before));
         }
@@ -72,13 +72,13 @@ final class SwapItems {
     }
 
     private static Item worn(Build build) {
-        return new Item("See to what is worn on this build", String.join("; ", build.wear()),
+        return new Item("Replace or top up what is worn on this build", String.join("; ", build.wear()),
                 "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
     }
 
     private static Item item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
-        return new Item(what, find(swap), "The build asks for it (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min).",
+        return new Item(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min).",
                 swap.critical(), PART, "", null);
     }
 

@@ -2,7 +2,7 @@ package courseworthy.debrief;
 
 /** What a day says of a piece of advice. */
 public enum AdviceOutcome {
-    NOT("not borne out"), BORNE_OUT("borne out"), UNKNOWN("could not tell");
+    NOT("not borne out"), BORNE_OUT("borne out"), UNKNOWN("inconclusive");
 
     private final String words;
 

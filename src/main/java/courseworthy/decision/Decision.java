@@ -4,6 +4,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.Unit;
 import java.math.BigDecimal;
@@ -121,6 +122,14 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
         }
         return isGear() ? label + " (" + BigDecimal.valueOf(topic.resolution().base(value)).setScale(2, RoundingMode.HALF_UP).toPlainString() + ")"
                 : plain + " (" + label + ")";
+    }
+
+    /** The value as it is shown: a limit as a limit, {@code at least 1.2 mm}, the bar's height against the saddle. */
+    public String phrase() {
+        if (value == null) {
+            return text();
+        }
+        return topic.equals(Topics.BAR_HEIGHT) ? topic.phrase(value) : topic.limit() + text();
     }
 
     private boolean isGear() {

@@ -164,7 +164,7 @@ public enum Measure {
             "Longest riding time between places to fill bottles, slow estimate"),
     WATER_OVER_THE_HOTTEST_GAP("water over the hottest gap", RIDE, quantity(Unit.L, "0.1", 0, 5000), event("support", "forecast"),
             range(s -> s.support.mostWater()),
-            "Water to leave with for the gap that asks for most: so much of the sweat over the slow estimate that the loss since the start stays within "
+            "Water to leave with for the gap that needs most: so much of the sweat over the slow estimate that the loss since the start stays within "
                     + "2 % of body mass, at the least what thirst asks for, 15 % in reserve, and no less than half a litre"),
     WATER_AT_THE_START("water at the start", RIDE, quantity(Unit.L, "0.1", 0, 5000), event("support", "forecast"), range(s -> s.support.waterToStartWith()),
             "Water to leave the start with, worked out likewise for the way to the first place to fill bottles"),

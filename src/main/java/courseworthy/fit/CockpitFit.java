@@ -50,7 +50,7 @@ public final class CockpitFit {
         if (above > RuleValue.STEERER_OVER_STEM.inBase() + 1e-9) {
             return FitResult.not("the steerer stands " + FitComparison.mm(above) + " out of the stem");
         }
-        return above < 0.003 ? FitResult.FITS : FitResult.mind(FitComparison.mm(above) + " of spacers on top of the stem, since the steerer is cut for more");
+        return above < 0.003 ? FitResult.FITS : FitResult.mind(FitComparison.mm(above) + " of spacers go above the stem, because the steerer is cut long");
     }
 
     /** The stem lengths that the frame's maker permits; most state none. */

@@ -22,7 +22,7 @@ final class FormerKeys {
             Map.entry("speaks", "fires"),
             Map.entry("tube", "tubes"), Map.entry("dropper stroke", "dropper travel"), Map.entry("stroke", "dropper travel"),
             Map.entry("fork legs", "fork chassis"), Map.entry("legs", "chassis"), Map.entry("slim", "light"), Map.entry("stout", "stiff"),
-            Map.entry("the proven one", "your usual saddle"));
+            Map.entry("the proven one", "your usual saddle"), Map.entry("by hand", "at the fork/shock"));
 
     /** What the ids of shipped rules began with, and what they begin with now. */
     private static final String SHIPPED_BEFORE = "house/";

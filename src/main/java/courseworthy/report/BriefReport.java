@@ -75,7 +75,7 @@ public final class BriefReport {
     private Section.Builder differences() {
         List<RichText> lines = new ArrayList<>();
         for (UsualDifference each : brief.differences()) {
-            lines.add(RichText.of(each.decision().topic().name() + ": ").quoted(each.decision().text()).text(", your usual is ").quoted(each.usual()));
+            lines.add(RichText.of(each.decision().topic().name() + ": ").quoted(each.decision().phrase()).text(", your usual is ").quoted(each.usual()));
         }
         RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
         RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("A small change in these figures would change what is in brackets (details: ")
@@ -121,7 +121,7 @@ public final class BriefReport {
         String name = decision.topic().name();
         return decision.status() == Status.NONE_POSSIBLE
                 ? Definition.of(name, RichText.EMPTY.styled("none possible: ", Style.ATTENTION).quoted(decision.why()))
-                : Definition.of(name, RichText.ofQuoted(decision.text()).in(Style.STRONG)).remark(RichText.of(Phrases.sure(brief, decision)));
+                : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(RichText.of(Phrases.sure(brief, decision)));
     }
 
     private Section.Builder close() {

@@ -178,6 +178,11 @@ final class BuildReport {
         for (Part part : finding.parts()) {
             names.add(part.name());
         }
-        return String.join(" and ", names) + ", " + finding.fit().result().words() + ": " + finding.fit().words() + ". " + finding.author().because();
+        String result = switch (finding.fit().result()) {
+            case FITS -> "";
+            case UNKNOWN -> ", not known";
+            case FLAGGED, DOES_NOT_FIT -> ", " + finding.fit().result().words();
+        };
+        return String.join(" and ", names) + result + ": " + finding.fit().words() + ". " + finding.author().because();
     }
 }

@@ -18,7 +18,7 @@ final class ClaimItems {
     /** {@code 57 mm: leaning} as the head of a report on one decision. */
     static Report.Builder head(Decision decision) {
         String confidence = decision.standing() == null ? "" : "confidence: " + decision.standing().word();
-        return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.text())).subtitle(confidence);
+        return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.phrase())).subtitle(confidence);
     }
 
     /** The rule and its facts: {@code prefer 45 mm: shipped/x, should}. */

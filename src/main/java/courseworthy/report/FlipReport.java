@@ -40,6 +40,6 @@ public final class FlipReport {
     static String line(Flip flip) {
         String tyre = flip.tyre().isEmpty() ? "" : " in another tyre, " + Phrases.values(flip.tyre());
         String within = flip.measure().scale().text(flip.to()) + " is within the present uncertainty";
-        return change(flip) + ": " + flip.decision().text() + tyre + (flip.inRange() ? " (" + within + ")" : "");
+        return change(flip) + ": " + flip.decision().phrase() + tyre + (flip.inRange() ? " (" + within + ")" : "");
     }
 }

@@ -64,9 +64,9 @@ public final class ImpactPhrases {
         Turned first = alike.members().get(0);
         return switch (alike.change()) {
             case UP, DOWN -> alike.change().words() + " by " + by(alike) + ", now " + now(alike);
-            case INSTEAD -> befores(alike) + " becomes " + first.is().text();
+            case INSTEAD -> befores(alike) + " becomes " + first.is().phrase();
             case NEWLY -> "newly decided: " + nows(alike);
-            case NO_LONGER -> "no longer decided: " + first.is().text() + " instead of " + befores(alike);
+            case NO_LONGER -> "no longer decided: " + first.is().phrase() + " instead of " + befores(alike);
             case STANDING -> standings(alike) + " becomes " + first.is().standing().word();
         };
     }
@@ -85,7 +85,7 @@ public final class ImpactPhrases {
     private static String now(ChangeGroup alike) {
         TreeSet<Long> now = new TreeSet<>();
         alike.members().forEach(each -> now.add(each.is().value()));
-        return now.size() == 1 ? alike.members().get(0).is().text() : range(alike.topics().get(0), now);
+        return now.size() == 1 ? alike.members().get(0).is().phrase() : range(alike.topics().get(0), now);
     }
 
     private static String range(Topic topic, TreeSet<Long> values) {
@@ -101,13 +101,13 @@ public final class ImpactPhrases {
 
     private static String befores(ChangeGroup alike) {
         Set<String> was = new LinkedHashSet<>();
-        alike.members().forEach(each -> was.add(each.was().text()));
+        alike.members().forEach(each -> was.add(each.was().phrase()));
         return either(was);
     }
 
     private static String nows(ChangeGroup alike) {
         Set<String> is = new LinkedHashSet<>();
-        alike.members().forEach(each -> is.add(each.is().text()));
+        alike.members().forEach(each -> is.add(each.is().phrase()));
         return either(is);
     }
 
@@ -187,8 +187,8 @@ public final class ImpactPhrases {
     /** {@code Ann on stony, from 1.80 bar to 1.65 bar}. */
     public static String example(Turned turned) {
         boolean sure = turned.change() == Impact.Change.STANDING;
-        return named(turned.ride()) + ", " + (sure ? turned.is().text() + ", " + turned.was().standing().word() + " and now "
-                + turned.is().standing().word() : turned.was().text() + " becomes " + turned.is().text());
+        return named(turned.ride()) + ", " + (sure ? turned.is().phrase() + ", " + turned.was().standing().word() + " and now "
+                + turned.is().standing().word() : turned.was().phrase() + " becomes " + turned.is().phrase());
     }
 
     static String named(Ride ride) {
@@ -204,7 +204,7 @@ public final class ImpactPhrases {
         }
         if (cause.through() != null) {
             Turned before = cause.through();
-            return "Follows from " + before.topic().name() + ", " + before.was().text() + " and now " + before.is().text() + ". " + why(before);
+            return "Follows from " + before.topic().name() + ", " + before.was().phrase() + " and now " + before.is().phrase() + ". " + why(before);
         }
         return said(cause);
     }

@@ -67,8 +67,8 @@ public final class ImpactReport {
     }
 
     private static String step(Turned turned) {
-        return turned.change() == Change.STANDING ? turned.is().text() + ", " + turned.was().standing().word() + " becomes "
-                + turned.is().standing().word() : turned.was().text() + " becomes " + turned.is().text();
+        return turned.change() == Change.STANDING ? turned.is().phrase() + ", " + turned.was().standing().word() + " becomes "
+                + turned.is().standing().word() : turned.was().phrase() + " becomes " + turned.is().phrase();
     }
 
     private Section.Builder groups(String id, String heading, List<ChangeGroup> groups) {

@@ -22,6 +22,7 @@ import courseworthy.task.CourseSummary.SurfaceShare;
 import courseworthy.task.MissingInputs;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.units.PressureSteps;
 import courseworthy.units.Unit;
 import java.math.BigDecimal;
@@ -184,7 +185,7 @@ public final class Phrases {
                 name = BothEnds.name(decision.topic());
                 i++;
             }
-            out.add(name + " " + decision.text());
+            out.add(name + " " + decision.phrase());
         }
         return out.toString();
     }
@@ -196,7 +197,18 @@ public final class Phrases {
 
     /** What a claim says, {@code at least 42 mm}. */
     public static String says(Claim claim) {
-        return claim.verb().word() + " " + written(claim);
+        return claim.topic().equals(Topics.BAR_HEIGHT) ? barHeight(claim) : claim.verb().word() + " " + written(claim);
+    }
+
+    /** {@code no lower than 50 mm below the saddle}: "at least" would be read as more than 50 mm below. */
+    private static String barHeight(Claim claim) {
+        String plain = claim.topic().text(claim.value());
+        String height = written(claim).equals(plain) ? claim.topic().phrase(claim.value()) : written(claim);
+        return switch (claim.verb()) {
+            case AT_LEAST -> "no lower than " + height;
+            case AT_MOST -> "no higher than " + height;
+            default -> claim.verb().word() + " " + height;
+        };
     }
 
     /** The value as the rule writes it; a factor of one goes without saying. */
@@ -288,7 +300,7 @@ public final class Phrases {
         for (CloseThreshold margin : margins) {
             MeasureScale scale = margin.measure().scale();
             String threshold = margin.measure().written() + " " + scale.text(margin.threshold()) + " instead of " + scale.text(margin.from());
-            out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().text(), (one, other) -> one + "; " + other);
+            out.merge(threshold, margin.decision().topic().name() + " " + margin.otherwise().phrase(), (one, other) -> one + "; " + other);
         }
         return out.entrySet().stream().map(each -> each.getKey() + ": " + each.getValue()).toList();
     }

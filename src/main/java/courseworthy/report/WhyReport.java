@@ -64,7 +64,7 @@ public final class WhyReport {
         if (!claims.isEmpty()) {
             below.add(new ItemList(false, claims));
         }
-        return new Item(RichText.ofStrong(decision.topic().name() + ": " + decision.text()), below);
+        return new Item(RichText.ofStrong(decision.topic().name() + ": " + decision.phrase()), below);
     }
 
     private static Section.Builder inapplicable(List<RuleTrace> rules) {
@@ -133,7 +133,7 @@ public final class WhyReport {
 
     /** The value asked about, with its unit. */
     public static String value(Instead instead) {
-        return instead.topic().text(instead.value());
+        return instead.topic().phrase(instead.value());
     }
 
     /** Why a value was not chosen, in a sentence; the claims that it mentions follow it. */
@@ -148,7 +148,7 @@ public final class WhyReport {
             return "Preferred over it:";
         }
         boolean moved = decision.value() != decision.topic().standard();
-        return "No rule recommends anything, so the default is used" + (moved ? ", moved inside the limits: " : ": ") + decision.text() + ".";
+        return "No rule recommends anything, so the default is used" + (moved ? ", moved inside the limits: " : ": ") + decision.phrase() + ".";
     }
 
     /** Where a topic is decided in steps and a value is none of them. */
@@ -162,6 +162,6 @@ public final class WhyReport {
         }
         String none = "No change to a single figure would lead to it.";
         return instead.toward() == null ? none
-                : none + " The nearest is " + instead.toward().decision().text() + ", with " + FlipReport.change(instead.toward()) + ".";
+                : none + " The nearest is " + instead.toward().decision().phrase() + ", with " + FlipReport.change(instead.toward()) + ".";
     }
 }

@@ -46,6 +46,20 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         return kind == Kind.QUANTITY ? resolution.text(value) : options.get((int) value);
     }
 
+    /** A value as a mechanic says it: heights of the bar against the saddle, {@code 25 mm below the saddle}; else as its text. */
+    public String phrase(long value) {
+        if (!equals(Topics.BAR_HEIGHT)) {
+            return text(value);
+        }
+        return value == 0 ? "level with the saddle" : resolution.text(Math.abs(value)) + (value < 0 ? " below" : " above") + " the saddle";
+    }
+
+    /** What comes before a value that is a limit to keep, {@code at least }; empty where the value itself is recommended. */
+    public String limit() {
+        boolean limit = equals(Topics.LARGEST_STEP) || equals(Topics.BATTERY_RESERVE) || equals(Topics.SEALANT_AGE) || equals(Topics.PAD_THICKNESS);
+        return !limit ? "" : safe == Safe.UP ? "at least " : "at most ";
+    }
+
     /** Whether it is a damper's setting, which is counted open from fully closed. */
     public boolean isDamping() {
         return equals(Topics.REBOUND) || equals(Topics.COMPRESSION);

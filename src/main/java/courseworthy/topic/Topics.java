@@ -45,7 +45,7 @@ public final class Topics {
     public static final Topic COMPRESSION = add(quantity("compression", Unit.PERCENT, "1").range("0", "100").standard("70").step(5)
             .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
             .about("Low-speed compression damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"));
-    public static final Topic LOCKOUT = add(options("lockout", "none", "by hand", "remote").standard("by hand")
+    public static final Topic LOCKOUT = add(options("lockout", "none", "at the fork/shock", "remote").standard("at the fork/shock")
             .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
             .about("How the suspension is firmed for smooth climbs"));
     public static final Topic SEATPOST = add(options("seatpost", "rigid", "dropper").standard("rigid")
@@ -53,7 +53,7 @@ public final class Topics {
             .about("Rigid or dropper seatpost"));
     public static final Topic DROPPER_TRAVEL = add(quantity("dropper travel", Unit.MM, "1").range("40", "230").standard("125").step(5)
             .layer(3).where(SEATPOST, "dropper").group(TopicGroup.SUSPENSION).work(Work.SEATPOST).notch(20)
-            .about("Stroke of the dropper post"));
+            .about("Travel of the dropper post"));
     public static final Topic FRONT_TYRE_WIDTH = add(quantity("front tyre width", Unit.MM, "1").range("23", "75").standard("40")
             .layer(2).safe(Safe.UP).group(TopicGroup.TYRES).work(Work.TYRES).notch(3).concerns(Concern.PUNCTURES)
             .about("Width of the front tyre as mounted"));
@@ -125,7 +125,7 @@ public final class Topics {
             .about("Width of the bar, outside to outside"));
     public static final Topic BAR_HEIGHT = add(quantity("bar height", Unit.MM, "1").range("-120", "80").standard("-20").step(5)
             .layer(5).safe(Safe.UP).group(TopicGroup.COCKPIT).work(Work.COCKPIT)
-            .about("Height of the grips or hoods above the saddle"));
+            .about("Height of the grips or hoods above the saddle; -25 mm is a saddle-to-bar drop of 25 mm"));
     public static final Topic AERO_EXTENSIONS = add(options("aero extensions", "none", "fitted").standard("none")
             .layer(2).where(BIKE, "road", "gravel").group(TopicGroup.COCKPIT).work(Work.COCKPIT)
             .about("Clamp-on aero extensions"));
@@ -191,7 +191,7 @@ public final class Topics {
             .about("Water to leave the start with; what each tap on the way is left with stands in the day's plan"));
     public static final Topic WATER_CARRIER = add(ordered("water carrier", "one bottle", "two bottles", "bottles and a pack").standard("one bottle")
             .layer(7).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
-            .about("How the water is carried, also over the gap that asks for most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L"));
+            .about("How the water is carried, also over the gap that needs most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L"));
     public static final Topic FOOD = add(quantity("food", Unit.G_PER_H, "1").range("0", "90").standard("40").step(5)
             .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("Carbohydrate to carry and eat, an hour"));

@@ -81,7 +81,7 @@ public enum PartDetail {
     STEERER_LENGTH("steerer length", "a length from 80 mm to 400 mm", Dimension.LENGTH, 0.08, 0.4, "from the crown to where it is cut"),
     MOST_SPACERS("most spacers", "a height from 0 mm to 100 mm", Dimension.LENGTH, 0, 0.1, "the most that the fork's maker permits under the stem"),
     CHASSIS("chassis", List.of("light", "standard", "stiff"), "of a fork"),
-    LOCKOUT("lockout", List.of("none", "by hand", "remote"), ""),
+    LOCKOUT("lockout", List.of("none", "at the fork/shock", "remote"), ""),
 
     END("end", List.of("front", "rear"), "which wheel"),
     RIM_INNER_WIDTH("rim inner width", "a width from 12 mm to 60 mm", Dimension.LENGTH, 0.012, 0.06, ""),

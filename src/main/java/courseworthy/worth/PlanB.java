@@ -101,10 +101,10 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
         PlanB plain = of(turns, mounted, remounted);
         List<Lacking> out = new ArrayList<>();
         for (Decision decision : first.decisions()) {
-            String wanted = second.on(decision.topic()).text();
-            String has = remounted.on(decision.topic()).text();
-            boolean stays = has.equals(mounted.on(decision.topic()).text()) && !has.equals(wanted);
-            if (parts.contains(decision.topic()) && stays && !decision.text().equals(wanted)) {
+            String wanted = second.on(decision.topic()).phrase();
+            String has = remounted.on(decision.topic()).phrase();
+            boolean stays = has.equals(mounted.on(decision.topic()).phrase()) && !has.equals(wanted);
+            if (parts.contains(decision.topic()) && stays && !decision.phrase().equals(wanted)) {
                 out.add(new Lacking(decision.topic().name(), wanted, has));
             }
         }
@@ -124,7 +124,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
         Work change = decision.topic().work();
         Double written = written(change, call);
         double takes = written != null ? written : hands(change) + waiting(change, call);
-        return new Line(decision.topic().name(), decision.text(), other.text() + tyre(decision.topic(), call, second), change, takes,
+        return new Line(decision.topic().name(), decision.phrase(), other.phrase() + tyre(decision.topic(), call, second), change, takes,
                 written != null, 0);
     }
 

@@ -119,7 +119,7 @@ public final class SetUpComparison {
             Decision after = call.on(topic);
             if (!before.text().equals(after.text())) {
                 changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
-                        new SetUp.Difference(topic, before.text(), after.text(), values.containsKey(topic)));
+                        new SetUp.Difference(topic, before.phrase(), after.phrase(), values.containsKey(topic)));
                 if (NOT_RIDDEN.contains(topic)) {
                     uncounted.add(topic.name());
                 }
@@ -220,7 +220,7 @@ public final class SetUpComparison {
         values.forEach((topic, value) -> {
             Decision decision = call.on(topic);
             if (decision.value() == null || !decision.value().equals(value)) {
-                out.add(new SetUp.Refusal(topic, topic.text(value), decision.text(), against(decision)));
+                out.add(new SetUp.Refusal(topic, topic.phrase(value), decision.phrase(), against(decision)));
             }
         });
         return out;

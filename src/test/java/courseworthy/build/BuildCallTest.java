@@ -88,9 +88,9 @@ class BuildCallTest {
     /** A fork of 110 mm that is locked by hand, on narrower tyres than the call wants: all figures are its own. */
     @Test
     void theForkThatIsMountedIsSet() throws IOException {
-        Request request = with("fork", "travel: 120 mm", "travel: 100 mm", "travel: 110 mm", "travel: 100 mm", "lockout: remote", "lockout: by hand");
+        Request request = with("fork", "travel: 120 mm", "travel: 100 mm", "travel: 110 mm", "travel: 100 mm", "lockout: remote", "lockout: at the fork/shock");
         String text = tool().brief(request, Format.TEXT).replaceAll("\\s+", " ");
-        assertThat(text).containsPattern("Sag fork (15|20|25) mm \\(\\d+ % of 100 mm\\)").contains("Lockout by hand").contains("These are for the parts of the build.")
+        assertThat(text).containsPattern("Sag fork (15|20|25) mm \\(\\d+ % of 100 mm\\)").contains("Lockout at the fork/shock").contains("These are for the parts of the build.")
                 .doesNotContain("Lock and open the suspension from the bar");
     }
 

@@ -96,7 +96,7 @@ class ExampleBuildTest {
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
         assertThat(list).contains("[ ] ! Fit flat bar 720", "[ ] ! Fit power pedals", "[ ] Fit bar light")
                 .containsSubsequence("[ ] ! Set stem, spacers and saddle to your position on hardtail",
-                        "[ ] ! See to what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Ride 30 to 60 min");
+                        "[ ] ! Replace or top up what is worn on this build", "borrowed pads rear has less than 1.5 mm left", "[ ] ! Test-ride this exact build");
         assertThat(text.substring(0, text.indexOf("RECOMMENDED SET-UP"))).as("in short, where the tyres of the build want another pressure")
                 .contains("Build     borrowed bike, see THE BUILD; its tyres: rear 1.35 bar (20 psi)");
     }
@@ -174,7 +174,7 @@ class ExampleBuildTest {
         assertThat(because(stays, "feather tyre 54 A")).contains("rear tyre casing reinforced is recommended");
         assertThat(because(stays, "quick tyre 56 A")).contains("rear tyre tread all-round is recommended");
         assertThat(because(stays, "light pedals")).contains("pedals solid clipless is recommended");
-        assertThat(because(stays, "hardtail")).contains("the bike trained on");
+        assertThat(because(stays, "hardtail")).contains("your training bike");
         stays.forEach(each -> assertThat(text).contains("- " + each.get("what").asText()));
         for (JsonNode each : stays) {
             assertThat(each.get("returns_s").isNull() || each.get("returns_s").get("value").asDouble() >= 10).isTrue();
@@ -272,7 +272,7 @@ class ExampleBuildTest {
         build.get("swaps").forEach(each -> assertThat(text).contains("Fit " + each.get("on").asText()));
         String list = text.substring(text.indexOf("CHECKLIST"));
         build.get("swaps").forEach(each -> assertThat(list).contains("Fit " + each.get("on").asText()));
-        assertThat(list).contains("Ride 30 to 60 min on the very build");
+        assertThat(list).contains("Test-ride this exact build for 30 to 60 min");
         build.get("pressures").forEach(each -> assertThat(text).contains(each.asText()));
         build.get("leave_alone").forEach(each -> assertThat(markdown).contains("- " + each.get("what").asText()));
         build.get("changes").forEach(each -> assertThat(markdown).contains("- " + each.get("place").asText() + ", "));

@@ -130,9 +130,9 @@ class TimeWeighsTest {
         prefer("fork chassis", Force.MAY, "light");
         apart.put("fork chassis light to stiff", 30L);
         assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
-        change("chassis: light, lockout: remote", "chassis: light, lockout: by hand");
+        change("chassis: light, lockout: remote", "chassis: light, lockout: at the fork/shock");
         assertThat(in(MountingPlace.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 110");
-        apart.put("lockout remote to by hand", 10L);
+        apart.put("lockout remote to at the fork/shock", 10L);
         assertThat(in(MountingPlace.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");
     }
 

@@ -51,7 +51,7 @@ class WorkshopKeysTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"bag, mass: 190 g, volume: 3 L|volume: found \"3 L\"",
-        "chainring, mass: 60 g, teeth: 32, speeds: 12|speeds: found \"12\"", "shock, mass: 300 g, lockout: by hand|lockout: found \"by hand\""})
+        "chainring, mass: 60 g, teeth: 32, speeds: 12|speeds: found \"12\"", "shock, mass: 300 g, lockout: at the fork/shock|lockout: found \"at the fork/shock\""})
     void whatNothingUsesIsWarnedOf(String part, String found, @TempDir Path folder) throws IOException {
         Faults faults = new Faults();
         Path file = Files.writeString(folder.resolve("w.yaml"), "parts:\n  - {name: any, kind: " + part + "}\n");

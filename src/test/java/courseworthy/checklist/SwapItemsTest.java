@@ -31,7 +31,7 @@ class SwapItemsTest {
     void swapsStandInTheOrderOfWorkAndEachWaitsForThoseBefore() {
         List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
         assertThat(items).extracting(each -> each.item().what()).containsExactly("Fit slick 30 in place of block 45", "Fit long saddle in place of short saddle",
-                "Ride 30 to 60 min on the very build, then check every bolt and axle");
+                "Test-ride this exact build for 30 to 60 min, then check every bolt and axle");
         assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.WEEK_BEFORE);
         assertThat(items).extracting(each -> each.after().size()).containsExactly(0, 1, 2);
         assertThat(items.get(1).after()).containsExactly(items.get(0).id());
@@ -43,7 +43,7 @@ class SwapItemsTest {
         List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
         Item tyre = items.get(0).item();
         assertThat(tyre.find()).isEqualTo("Sealant in, spun on both sides; Held overnight");
-        assertThat(tyre.because()).isEqualTo("The build asks for it (front tyre, about 15 min).");
+        assertThat(tyre.because()).isEqualTo("Part of the build (front tyre, about 15 min).");
         assertThat(tyre.critical()).isTrue();
         Item saddle = items.get(1).item();
         assertThat(saddle.find()).isEqualTo("In its place and tight as marked");
@@ -62,18 +62,18 @@ class SwapItemsTest {
         PositionTransfer carried = carried();
         List<PendingItem> items = SwapItems.of(build(List.of(SADDLE), List.of(), List.of(), carried));
         assertThat(items).extracting(each -> each.item().what()).containsExactly("Fit long saddle in place of short saddle",
-                "Set stem, spacers and saddle to your position on Heron", "Ride 30 to 60 min on the very build, then check every bolt and axle");
+                "Set stem, spacers and saddle to your position on Heron", "Test-ride this exact build for 30 to 60 min, then check every bolt and axle");
         assertThat(items.get(1).after()).containsExactly(items.get(0).id());
         assertThat(items.get(2).after()).containsExactly(items.get(0).id(), items.get(1).id());
         assertThat(SwapItems.of(build(List.of(), List.of(), List.of(), carried))).extracting(each -> each.item().what())
-                .containsExactly("Set stem, spacers and saddle to your position on Heron", "Ride 30 to 60 min on the very build, then check every bolt and axle");
+                .containsExactly("Set stem, spacers and saddle to your position on Heron", "Test-ride this exact build for 30 to 60 min, then check every bolt and axle");
     }
 
     @Test
     void whatIsWornIsSeenToOnItsOwn() {
         List<PendingItem> items = SwapItems.of(build(List.of(), List.of(), List.of("chain at 0.8 %", "pads at 1 mm"), null));
         assertThat(items).hasSize(1);
-        assertThat(items.get(0).item().what()).isEqualTo("See to what is worn on this build");
+        assertThat(items.get(0).item().what()).isEqualTo("Replace or top up what is worn on this build");
         assertThat(items.get(0).item().find()).isEqualTo("chain at 0.8 %; pads at 1 mm");
         assertThat(items.get(0).item().critical()).isTrue();
         assertThat(items.get(0).due()).isEqualTo(Deadline.WEEK_BEFORE);
@@ -105,7 +105,7 @@ class SwapItemsTest {
             swaps.add(swap(MountingPlace.SADDLE, "saddle " + i, "saddle " + (i - 1), 10, new String[0]));
             work.add("Fit saddle " + i + " in place of saddle " + (i - 1));
         }
-        work.add("Ride 30 to 60 min on the very build, then check every bolt and axle");
+        work.add("Test-ride this exact build for 30 to 60 min, then check every bolt and axle");
         Checklist checklist = ChecklistMaker.of(new ExampleBrief().call(), Event.UNKNOWN, build(swaps, List.of(), List.of(), null));
         assertThat(checklist.sections().stream().map(Section::items).flatMap(List::stream)).extracting(Item::what).containsExactlyElementsOf(work);
         assertThat(SwapItems.of(build(swaps, List.of(), List.of(), null))).extracting(PendingItem::id).isSorted();

@@ -63,7 +63,7 @@ class DebriefCommandTest {
         JsonNode record = OutputSchema.tree(CommandRun.of("debrief", ALL, "--format", "json").out());
         assertThat(record.get("debriefs").intValue()).isEqualTo(2);
         record.get("rules").forEach(rule -> assertThat(rule.get("borne_out").intValue() + rule.get("not_borne_out").intValue()
-                + rule.get("could_not_tell").intValue()).isEqualTo(rule.get("spoke").intValue()));
+                + rule.get("inconclusive").intValue()).isEqualTo(rule.get("spoke").intValue()));
         assertThat(CommandRun.of("debrief", ALL, "--format", "markdown").out()).contains(":** applied ");
     }
 

@@ -19,7 +19,7 @@ class SavedBriefReaderTest {
     @ParameterizedTest
     @CsvSource({"rear sealant, yes, tubeless", "rear sealant, no, tube", "front insert, yes, fitted", "front insert, no, none", "power meter, on, fitted",
         "power meter, off, none", "aero extensions, on, fitted", "helmet, on, worn", "rear sealant, tubeless, tubeless", "fork legs, slim, light", "fork legs, stout, stiff", "fork chassis, stiff, stiff",
-        "saddle, the proven one, your usual saddle"})
+        "saddle, the proven one, your usual saddle", "lockout, by hand, at the fork/shock"})
     void formerOptionsAreRead(String topic, String saved, String now) throws IOException {
         Path file = Files.writeString(folder.resolve("b.json"), "{\"format\" : 1,\n \"decisions\" : [{\"topic\" : \"" + topic + "\", \"value\" : \"" + saved
                 + "\", \"unit\" : \"\", \"text\" : \"" + saved + "\", \"for\" : [], \"against\" : []}]}");

@@ -9,6 +9,7 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -19,6 +20,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Settling against its table of cases; the table is ours, written from the policy that {@link Settler} states. */
@@ -114,6 +116,17 @@ class SettlerTest {
         Claim other = SettlingTable.claim("a", topic("sag"), "shipped should prefer 20 %");
         assertThatThrownBy(() -> Settler.settle(topic("width"), List.of(other))).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a cannot say prefer [20] of sag when width is settled");
+    }
+
+    /** A limit is shown as one, and the bar's height by where it is. */
+    @ParameterizedTest
+    @CsvSource({"pad thickness, AT_LEAST, 12, at least 1.2 mm", "sealant age, AT_MOST, 30, at most 30 days", "largest step, PREFER, 20, at most 20 %",
+        "battery reserve, AT_LEAST, 30, at least 30 %", "bar height, PREFER, -25, 25 mm below the saddle", "bar height, PREFER, 10, 10 mm above the saddle",
+        "bar height, PREFER, 0, level with the saddle", "bar width, PREFER, 740, 740 mm"})
+    void aValueIsShownByWhatItMeans(String name, Verb verb, long ticks, String shown) {
+        Topic topic = Topics.of(name);
+        Claim claim = Claim.of(SettlingTable.author("a", Rank.SHIPPED, 0, Force.MUST), topic, verb, ticks, topic.text(ticks), List.of());
+        assertThat(Settler.settle(topic, List.of(claim)).phrase()).isEqualTo(shown);
     }
 
     private static void refused(String name, Verb verb, Rank rank, String message) {

@@ -52,7 +52,7 @@ class BriefMarkdownTest {
         List<String> items = items(page(BriefReport.of(brief)));
         for (Decision decision : brief.decisions()) {
             if (decision.status() == Status.SETTLED) {
-                assertThat(items).contains(decision.topic().name() + ": " + decision.text() + " (" + decision.standing().word() + ")");
+                assertThat(items).contains(decision.topic().name() + ": " + decision.phrase() + " (" + decision.standing().word() + ")");
             }
         }
         assertThat(items).contains("front tyre pressure: none possible: the floor against rim strikes lies above the marking");

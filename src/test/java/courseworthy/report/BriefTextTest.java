@@ -33,7 +33,7 @@ class BriefTextTest {
         for (Decision decision : brief.decisions()) {
             if (decision.status() == Status.SETTLED) {
                 assertThat(text.lines()).anyMatch(line -> line.matches("  " + decision.topic().name() + " +" + java.util.regex.Pattern.quote(
-                        decision.text()) + " +" + decision.standing().word()));
+                        decision.phrase()) + " +" + decision.standing().word()));
             } else {
                 assertThat(text.replaceAll("\\s+", " ")).contains(decision.topic().name());
             }

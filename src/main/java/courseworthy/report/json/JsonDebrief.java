@@ -112,7 +112,7 @@ public final class JsonDebrief {
             json.number("spoke", rule.spoke());
             json.number("borne_out", rule.borneOut());
             json.number("not_borne_out", rule.not());
-            json.number("could_not_tell", rule.unknown());
+            json.number("inconclusive", rule.unknown());
             share("share", rule.share());
             json.string("words", rule.share().words());
             json.yesNo("to_look_at", rule.toLookAt());
