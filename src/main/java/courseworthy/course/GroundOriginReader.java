@@ -82,7 +82,7 @@ public final class GroundOriginReader {
         Faults own = new Faults();
         Ground ground = GroundPairs.ground(values, fields.file(), fields.node("may be").line(), own);
         if (own.stop()) {
-            fields.fault("may be", GroundPairs.text(values), "ground there can be", "Correct what the ground may be, or what is written of it.");
+            fields.fault("may be", GroundPairs.text(values), "ground there can be", "Correct what the ground may be, or what is given for it.");
         } else {
             out.add(ground);
         }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Lays what a profile says over what a map says of the same track: what is written counts, and the map fills in what is not. */
+/** Lays what a profile says over what a map says of the same track: what the profile gives counts, and the map fills in what is not. */
 final class GroundOverlay {
 
     /** Shorter pieces are left over from rounding, m. */

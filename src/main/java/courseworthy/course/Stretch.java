@@ -10,7 +10,7 @@ import java.util.List;
  * @param ascent       m climbed, 0 or more; null where unknown
  * @param descent      m descended, 0 or more; null where unknown
  * @param steepest     steepest gradient as written, as a fraction (0.12 for 12 %); null where not written
- * @param ground       what is written of the ground, or is likely
+ * @param ground       as given, or as is likely
  * @param alternatives what the ground may be instead; empty where it is certain
  * @param origin       where the ground comes from; null where a person wrote it
  * @param line         line in the profile, 0 where none

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
-/** What one block of a file holds near the track, and what the order of blocks and the file's area are told from. */
+/** What one block of a file holds near the track, and what the order of blocks and the file's area are found by. */
 final class BlockContents {
 
     private static final double E7 = 1e7;

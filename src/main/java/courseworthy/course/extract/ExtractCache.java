@@ -75,7 +75,7 @@ public final class ExtractCache {
      *
      * @param files    .osm.pbf, .osm or .osm.gz, as the user typed them
      * @param metres   how far from the track a place may lie
-     * @param progress told how far the reading of the map has come
+     * @param progress is shown how far the reading of the map has come
      * @return what lies near, or null with faults that say why not
      */
     public MapExtract read(List<Path> files, Track track, double metres, Faults faults, Progress progress) {

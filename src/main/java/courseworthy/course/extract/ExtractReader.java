@@ -42,7 +42,7 @@ public final class ExtractReader {
      *
      * @param paths    .osm.pbf, .osm or .osm.gz, as the user typed them
      * @param corridor what is near
-     * @param progress told how far the reading has come
+     * @param progress is shown how far the reading has come
      * @return what lies in the corridor, or null with faults that say why not
      */
     public static MapExtract read(List<Path> paths, Corridor corridor, Faults faults, Progress progress) {

@@ -9,7 +9,7 @@ interface MapFileReader {
     /**
      * Reads what lies near the track.
      *
-     * @param progress told how many bytes of the file have been read
+     * @param progress is given how many bytes of the file have been read
      * @throws RefusedExtract where the file is not one that can be read
      */
     ExtractFile read(LongConsumer progress) throws IOException;

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 
-/** What a person wrote into a profile since it was taken from a map, and how it goes into a profile that is taken anew. */
+/** What a person wrote into a profile since it was taken from a map, and how it goes into a profile that is imported again. */
 public final class ProfileEdits {
 
     /** Ends of stretches nearer to each other than this are one, m. */
@@ -26,7 +26,7 @@ public final class ProfileEdits {
     }
 
     /**
-     * A profile taken anew with what was written into an older one.
+     * A profile imported again with what was written into an older one.
      *
      * @param stretches by the map as it is now
      * @param changes   what was kept, and what the map says otherwise than then, in order

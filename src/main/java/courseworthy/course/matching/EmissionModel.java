@@ -38,7 +38,7 @@ final class EmissionModel {
         return sigma * sigma + local(chord);
     }
 
-    /** Variance per axis of the error that comes anew in a step, m2. */
+    /** Variance per axis of the error that is new in a step, m2. */
     double innovation(double step, double chord) {
         double kept = persistence(step);
         return sigma * sigma * (1 - kept * kept) + local(chord);
