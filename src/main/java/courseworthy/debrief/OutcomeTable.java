@@ -114,7 +114,7 @@ public final class OutcomeTable {
     static List<ReportedValue> of(String question, String answer) {
         List<ReportedValue> out = new ArrayList<>();
         for (Bearing bearing : ASKED.get(question).get(answer)) {
-            out.add(told(question + ": " + answer, bearing.topic(), bearing.way(), bearing.why()));
+            out.add(reported(question + ": " + answer, bearing.topic(), bearing.way(), bearing.why()));
         }
         return out;
     }
@@ -123,8 +123,8 @@ public final class OutcomeTable {
     static List<ReportedValue> noPunctures() {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
-            out.add(told("punctures: none", Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
-            out.add(told("punctures: none", Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
+            out.add(reported("punctures: none", Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
+            out.add(reported("punctures: none", Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "it came through without a puncture"));
         }
         return out;
     }
@@ -140,19 +140,19 @@ public final class OutcomeTable {
     static List<ReportedValue> flat(String what, String wheel, String cause, String mend) {
         List<ReportedValue> out = new ArrayList<>();
         switch (cause) {
-            case "cut" -> out.add(told(what, Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.MORE, "a stouter casing is cut less easily"));
-            case "pinch" -> out.add(told(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre was pinched against the rim"));
-            case "burp" -> out.add(told(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre let air out at the rim"));
+            case "cut" -> out.add(reported(what, Topics.FRONT_TYRE_CASING.at(End.of(wheel)), Direction.MORE, "a stouter casing is cut less easily"));
+            case "pinch" -> out.add(reported(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre was pinched against the rim"));
+            case "burp" -> out.add(reported(what, Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), Direction.MORE, "the tyre let air out at the rim"));
             default -> {
                 // A thorn goes through any casing, and what is not known bears on nothing.
             }
         }
         if ("sealant".equals(mend)) {
-            out.add(told(what, Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "sealant closed the hole"));
+            out.add(reported(what, Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "sealant closed the hole"));
         } else if ("plugs".equals(mend)) {
-            out.add(told(what, Topics.PLUGS, Direction.RIGHT, "they were needed and were there"));
+            out.add(reported(what, Topics.PLUGS, Direction.RIGHT, "they were needed and were there"));
         } else if ("tube".equals(mend)) {
-            out.add(told(what, Topics.TUBES, Direction.RIGHT, "it was needed and was there"));
+            out.add(reported(what, Topics.TUBES, Direction.RIGHT, "it was needed and was there"));
         }
         return out;
     }
@@ -162,7 +162,7 @@ public final class OutcomeTable {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
             boolean struck = wheels.contains(wheel);
-            out.add(told("rim strikes: " + (struck ? wheel : "none at the " + wheel), Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), struck ? Direction.MORE : Direction.RIGHT,
+            out.add(reported("rim strikes: " + (struck ? wheel : "none at the " + wheel), Topics.FRONT_TYRE_PRESSURE.at(End.of(wheel)), struck ? Direction.MORE : Direction.RIGHT,
                     struck ? "the rim struck the ground" : "the rim never struck the ground"));
         }
         return out;
@@ -173,19 +173,19 @@ public final class OutcomeTable {
         List<ReportedValue> out = new ArrayList<>();
         for (String wheel : WHEELS) {
             boolean slid = wheels.contains(wheel);
-            out.add(told("slid: " + (slid ? wheel : "not the " + wheel), Topics.FRONT_TYRE_TREAD.at(End.of(wheel)), slid ? Direction.MORE : Direction.RIGHT,
+            out.add(reported("slid: " + (slid ? wheel : "not the " + wheel), Topics.FRONT_TYRE_TREAD.at(End.of(wheel)), slid ? Direction.MORE : Direction.RIGHT,
                     slid ? "the wheel slid where it should have held" : "the wheel held"));
         }
         return out;
     }
 
     static List<ReportedValue> neverWalked() {
-        return List.of(told("walked: none", Topics.EASIEST_GEAR, Direction.RIGHT, "every climb was ridden"));
+        return List.of(reported("walked: none", Topics.EASIEST_GEAR, Direction.RIGHT, "every climb was ridden"));
     }
 
     /** Walking a piece; only for want of a gear does it bear on the gears. */
     static List<ReportedValue> walked(String what, String reason) {
-        return reason.equals("gear") ? List.of(told(what, Topics.EASIEST_GEAR, Direction.LESS, "an easier gear would have been ridden")) : List.of();
+        return reason.equals("gear") ? List.of(reported(what, Topics.EASIEST_GEAR, Direction.LESS, "an easier gear would have been ridden")) : List.of();
     }
 
     /** What ran out did not suffice; what else there was did, but for what is carried for mishaps. */
@@ -195,15 +195,15 @@ public final class OutcomeTable {
             boolean gone = out.contains(each.getKey());
             boolean forMishaps = each.getKey().equals("plugs") || each.getKey().equals("tubes");
             if (gone) {
-                all.add(told("ran out of: " + each.getKey(), each.getValue(), Direction.MORE, "it ran out"));
+                all.add(reported("ran out of: " + each.getKey(), each.getValue(), Direction.MORE, "it ran out"));
             } else if (!forMishaps) {
-                all.add(told(each.getKey() + " did not run out", each.getValue(), Direction.RIGHT, "it lasted"));
+                all.add(reported(each.getKey() + " did not run out", each.getValue(), Direction.RIGHT, "it lasted"));
             }
         }
         return all;
     }
 
-    private static ReportedValue told(String what, Topic topic, Direction way, String why) {
+    private static ReportedValue reported(String what, Topic topic, Direction way, String why) {
         return new ReportedValue(what, topic, way, why);
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param rider   may be empty
  * @param date    null where it was not known
  * @param sheets  coaches' sheets that were in force
- * @param time    of the ride; null where not told
+ * @param time    of the ride; null where not given
  * @param attribution who must be named for the map it was made from; empty for nobody
  * @param weather it was given for
  * @param advice  one for each topic settled
@@ -53,7 +53,7 @@ public record SavedBrief(String file, String course, String event, String rider,
      * A time with its range, s.
      *
      * @param fast   its fast end
-     * @param slow   its slow end
+     * @param slow   its slow estimate
      */
     public record Time(double likely, double fast, double slow) {
     }

@@ -22,7 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the survey goes by: what is written where it is, and otherwise an assumption with a range, of which account is kept. The
+ * What the survey goes by: what was given, or else an assumption with a range, of which account is kept. The
  * assumed figures are those of an ordinary keen amateur (common practice, no source).
  */
 final class SurveyAssumptions {

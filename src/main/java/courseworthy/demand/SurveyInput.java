@@ -11,7 +11,7 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
 import courseworthy.units.RuleValue;
 
-/** What measures are calculated from: what is written or assumed of course, rider and day, and what several measures need, worked out once. */
+/** What measures are calculated from: what is given or assumed of course, rider and day, and what several measures need, worked out once. */
 final class SurveyInput {
 
     final Course course;

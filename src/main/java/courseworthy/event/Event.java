@@ -95,7 +95,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
             return new Forecast(low, high, going, wind, from, goodTo, other, air);
         }
 
-        /** What it may turn to, with what is not written here taken from the forecast. */
+        /** What it may turn to, with what is not given here taken from the forecast. */
         public Forecast orElse(Forecast forecast) {
             return new Forecast(known(low, forecast.low), known(high, forecast.high), known(going, forecast.going), known(wind, forecast.wind),
                     known(from, forecast.from), forecast.goodTo, null, air.orElse(forecast.air));

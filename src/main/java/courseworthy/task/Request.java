@@ -10,8 +10,8 @@ import java.util.List;
  * @param event    the event's file
  * @param rider    the rider's file
  * @param sheets   coaches' sheets, in order
- * @param role     {@code training} or {@code race}; goes before the event's
- * @param date     {@code 2025-06-14}; goes before the event's
+ * @param role     {@code training} or {@code race}; overrides the event's
+ * @param date     {@code 2025-06-14}; overrides the event's
  * @param workshop the workshop's file
  * @param map      what is taken from a map
  */

@@ -26,13 +26,13 @@ import java.util.function.Function;
  * An easiest gear that is harder than the legs need, what it costs, and which kinds of bike have what they need.
  *
  * @param bike     the kind that is called
- * @param gear     the decided gear as text, with its teeth where some pair has it
+ * @param gear     the recommended gear as text, with its teeth where some pair has it
  * @param needed   the ratio the legs need, chainring over sprocket
  * @param sustained whether a kilometre of climbing needs it, else the steepest 100 m
  * @param mounted  whether they are the gears of a build, else those of the call
  * @param made     whether rings and a cassette that are ridden together on that kind of bike reach what is needed
  * @param easiest  the easiest gear there is on that kind of bike, chainring over sprocket
- * @param cost     what the decided gear costs
+ * @param cost     what the recommended gear costs
  * @param others   kinds of bike that have what they need there, in the order of the catalogue; where none has, the one that comes nearest
  */
 public record GearShortfall(String bike, String gear, double needed, boolean sustained, boolean mounted, boolean made, double easiest, Cost cost,
@@ -48,7 +48,7 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
     }
 
     /**
-     * What the decided gear costs.
+     * What the recommended gear costs.
      *
      * @param cadence where an easier one is needed, a minute; null where the place is not known
      * @param lowest  cadence that the rider turns for long, a minute

@@ -23,7 +23,7 @@ public record TyreSetting(Range load, Tyre tyre, double start, double pump, Rang
      * A mounted tyre.
      *
      * @param width     as mounted, m
-     * @param mounted   what a tyre marked with that width measures on the decided rim, m; null where the rim is not decided
+     * @param mounted   what a tyre marked with that width measures on the recommended rim, m; null where the rim is not decided
      * @param rim       inner width of the rim, m; 0 where not decided
      * @param published whether the published relation of pressure to width holds; else practice
      */

@@ -70,7 +70,7 @@ class GroundOriginReaderTest {
     void whatCannotBeIsRefused() throws IOException {
         stretch("surface: asphalt, may be: [mtb:scale=3]");
         assertThat(said()).contains("c.yaml:2: may be: found surface=asphalt, mtb:scale=3, expected ground there can be",
-                "Correct what the ground may be, or what is written of it.");
+                "Correct what the ground may be, or what is given for it.");
     }
 
     @Test

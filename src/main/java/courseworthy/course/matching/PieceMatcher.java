@@ -32,7 +32,7 @@ final class PieceMatcher {
         across = new double[samples.size()];
     }
 
-    /** @param noise is told how far the samples lie beside their ways */
+    /** @param noise takes how far the samples lie beside their ways */
     void match(NoiseEstimator noise) {
         for (int from = 0; from < samples.size(); from += WINDOW) {
             match(from, Math.min(samples.size(), from + WINDOW));

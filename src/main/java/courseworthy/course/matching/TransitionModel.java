@@ -58,7 +58,7 @@ final class TransitionModel {
      * The farthest that a rider may have come along the network, m: more than the track says, by its error and by the bends that it cuts.
      *
      * @param step       m along the track
-     * @param innovation standard deviation of the error that comes anew in the step, m
+     * @param innovation standard deviation of the error that is new in the step, m
      */
     static double reach(double step, double innovation) {
         return 1.5 * step + 2.5 * innovation + 10 + (step > SPARSE ? LOOP : 0);
