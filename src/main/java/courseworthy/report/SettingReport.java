@@ -121,7 +121,7 @@ final class SettingReport {
 
     private static String lockout(String how) {
         return how.equals("none") ? "" : how.equals("remote") ? ", for smooth climbs and sprints; open before each descent"
-                : ", for long smooth climbs; open before each descent";
+                : ", for long smooth climbs; open before descents";
     }
 
     private static String sag(String end, Sag sag) {

@@ -201,7 +201,7 @@ class PositionMatcherTest {
 
     @Test
     void whatIsMissingIsNamed() {
-        PositionTransfer carried = carried(ONE.replace("reach: 380 mm, ", "").replace(", ascent: 0 mm, descent: 120 mm", "").replace(", crank length: 170 mm", ""));
+        PositionTransfer carried = carried(ONE.replace("reach: 380 mm, ", "").replace(", rise: 0 mm, drop: 120 mm", "").replace(", crank length: 170 mm", ""));
         assertThat(carried.closest()).isNull();
         assertThat(carried.toMeasure()).containsExactly("measure the reach of one", "measure the rise of bar other",
                 "measure the crank length of crank other");

@@ -66,7 +66,7 @@ class FitLimitsTest {
 
     /** Steerer by hand: 200 mm of it, 120 of head tube, 40 of clamp, the rest under the stem. Up to 3 mm out of the stem needs no spacer on top. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"40 | FITS | ''", "40.1 | DOES_NOT_FIT | 0.1 mm too short", "37.1 | FITS | ''", "36.9 | FITS | 3.1 mm of spacers on top",
+    @CsvSource(delimiter = '|', value = {"40 | FITS | ''", "40.1 | DOES_NOT_FIT | 0.1 mm too short", "37.1 | FITS | ''", "36.9 | FITS | 3.1 mm of spacers go above the stem",
         "50 | DOES_NOT_FIT | 10 mm too short"})
     void steererByHand(double under, Result result, String words) {
         FitResult fit = CockpitFit.steererLength(part(PartKind.FORK, PartDetail.STEERER_LENGTH, 0.200), part(PartKind.STEM, PartDetail.CLAMP_HEIGHT, 0.040), under / 1000,

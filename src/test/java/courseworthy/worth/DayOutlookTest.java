@@ -173,8 +173,8 @@ class DayOutlookTest {
                 day.with(Event.Forecast.builder().low(4.0).high(9.0).going("wet").build()));
         PlanB other = PlanB.of("wet, 4 to 9 C", dry, wet);
         assertThat(other.lines()).isNotEmpty().allSatisfy(line -> {
-            assertThat(line.first()).isEqualTo(dry.on(Topics.of(line.topic())).text()).isNotEqualTo(line.second());
-            assertThat(line.second()).isEqualTo(wet.on(Topics.of(line.topic())).text());
+            assertThat(line.first()).isEqualTo(dry.on(Topics.of(line.topic())).phrase()).isNotEqualTo(line.second());
+            assertThat(line.second()).isEqualTo(wet.on(Topics.of(line.topic())).phrase());
             assertThat(line.written()).isFalse();
             assertThat(line.latest()).isLessThanOrEqualTo(-PlanB.LINED_UP - line.takes() + 1e-9);
         });

@@ -21,8 +21,8 @@ class PartEffectsTest {
     @ParameterizedTest
     @CsvSource({
         // A spare tube for 28 x 622 weighs 80 g, for 45 to 57 x 622 around 140 g, thick ones for wide tyres up to 240 g; a plug a few grams.
-        "tube, 0, 1, 80, 140, 240",
-        "tube, 1, 3, 160, 280, 480",
+        "tubes, 0, 1, 80, 140, 240",
+        "tubes, 1, 3, 160, 280, 480",
         "plugs, 0, 5, 10, 20, 50",
         // Foam inserts of 60 to 250 g, cut to size.
         "front insert, 0, 1, 60, 120, 250",

@@ -187,7 +187,7 @@ class WorthCalculatorTest {
     /** There and back again is no change, whatever the part. */
     @Test
     void aChangeUndoneIsNone() {
-        for (String name : List.of("front tyre casing", "rear tyre tread", "front insert", "rear rim depth", "fork travel", "seatpost", "tube")) {
+        for (String name : List.of("front tyre casing", "rear tyre tread", "front insert", "rear rim depth", "fork travel", "seatpost", "tubes")) {
             Effect there = PartEffects.between(Topics.of(name), 0, 1);
             Effect back = PartEffects.between(Topics.of(name), 1, 0);
             assertThat(there.mass().mid() + back.mass().mid()).isZero();
