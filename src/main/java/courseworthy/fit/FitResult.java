@@ -50,8 +50,8 @@ public record FitResult(Result result, String words) {
         return result == Result.FITS;
     }
 
-    /** Whether there is anything to tell. */
-    public boolean isTold() {
+    /** Whether there is anything to report. */
+    public boolean isReportable() {
         return result != Result.FITS || !words.isEmpty();
     }
 

@@ -156,7 +156,7 @@ public final class NamedValues {
         all.forEach((name, named) -> {
             if (!used.contains(name)) {
                 faults.add(Fault.warning(named.where().file(), named.where().line(), KEY, "\"" + name + "\", which no row uses", "a row that uses it",
-                        "Write \"the " + name + "\" where it is meant, or remove it."));
+                        "Write \"the " + name + "\" where you use it, or remove it."));
             }
         });
     }

@@ -194,9 +194,9 @@ class FitLimitsTest {
         assertThat(FitResult.unknown("x").and(FitResult.unknown("y"))).isEqualTo(FitResult.unknown("x"));
         assertThat(FitResult.flagged("x").and(FitResult.unknown("y"))).isEqualTo(FitResult.flagged("x"));
         assertThat(FitResult.flagged("x").and(FitResult.not("y"))).isEqualTo(FitResult.not("y"));
-        assertThat(one.isTold()).isTrue();
-        assertThat(FitResult.FITS.isTold()).isFalse();
-        assertThat(FitResult.unknown("").isTold()).isTrue();
+        assertThat(one.isReportable()).isTrue();
+        assertThat(FitResult.FITS.isReportable()).isFalse();
+        assertThat(FitResult.unknown("").isReportable()).isTrue();
     }
 
     /** A ledge of 1.20 m on what is marked for 1.20; in centimetres, as it is marked (EN 17406). */

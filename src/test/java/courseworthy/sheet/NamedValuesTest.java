@@ -125,7 +125,7 @@ class NamedValuesTest {
     void aValueThatNoRowUsesIsWarnedOf() {
         assertThat(faultsOf("{heavy load: {value: 100 kg, because: So.}}", "{role: race}", "{lubricant: prefer wet}")).isEmpty();
         assertThat(faults.warnings()).extracting(Fault::text).containsExactly("s.yaml:3: warning: values: found \"heavy load\", which no row uses, "
-                + "expected a row that uses it\n    Write \"the heavy load\" where it is meant, or remove it.");
+                + "expected a row that uses it\n    Write \"the heavy load\" where you use it, or remove it.");
     }
 
     /** The shipped sheets share their values, so that a name stands in one of them alone. */
