@@ -1,6 +1,6 @@
 package courseworthy.render;
 
-import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.report.picture.ElevationProfile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,9 +1,9 @@
 package courseworthy.render;
 
 import courseworthy.problem.TextSanitiser;
-import courseworthy.report.Picture.Bar;
-import courseworthy.report.Picture.BarChart;
-import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.report.picture.Bar;
+import courseworthy.report.picture.BarChart;
+import courseworthy.report.picture.ElevationProfile;
 import courseworthy.report.Style;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

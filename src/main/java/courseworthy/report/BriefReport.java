@@ -4,7 +4,7 @@ import courseworthy.course.ElevationLine;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.decision.Decision.Status;
-import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.report.picture.ElevationProfile;
 import courseworthy.task.Brief;
 import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.LeadingReason;

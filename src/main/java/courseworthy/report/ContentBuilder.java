@@ -87,7 +87,12 @@ public abstract class ContentBuilder<B extends ContentBuilder<B>> {
 
     /** @param title what the rows have in common */
     public final B definitions(String title, List<Definition> rows) {
-        return add(!rows.isEmpty(), new DefinitionList(RichText.of(title), rows));
+        return add(!rows.isEmpty(), new DefinitionList(RichText.of(title), rows, false));
+    }
+
+    /** The few values that somebody sets or packs by this report. */
+    public final B settings(List<Definition> rows) {
+        return add(!rows.isEmpty(), new DefinitionList(RichText.EMPTY, rows, true));
     }
 
     /** A table; left out where it has no rows. */

@@ -2,7 +2,7 @@ package courseworthy.report;
 
 import courseworthy.course.ElevationLine;
 import courseworthy.demand.Measure;
-import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.report.picture.ElevationProfile;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.GroundBasis;

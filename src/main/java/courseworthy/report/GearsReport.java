@@ -1,8 +1,8 @@
 package courseworthy.report;
 
 import courseworthy.demand.EstimatedRide.Kind;
-import courseworthy.report.Picture.Bar;
-import courseworthy.report.Picture.BarChart;
+import courseworthy.report.picture.Bar;
+import courseworthy.report.picture.BarChart;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.task.GearsResult;

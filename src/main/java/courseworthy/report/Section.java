@@ -9,8 +9,9 @@ import java.util.List;
  * @param aside    what stands beside the heading; may be empty
  * @param blocks   what stands under the heading
  * @param sections sections of the next level, after the blocks
+ * @param detail   true for what only those look up who want to know more; a renderer may show the heading alone until it is asked for
  */
-public record Section(String id, RichText heading, RichText aside, List<Block> blocks, List<Section> sections) {
+public record Section(String id, RichText heading, RichText aside, List<Block> blocks, List<Section> sections, boolean detail) {
 
     public Section {
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
@@ -38,6 +39,7 @@ public record Section(String id, RichText heading, RichText aside, List<Block> b
         private final String id;
         private final RichText heading;
         private RichText aside = RichText.EMPTY;
+        private boolean detail;
 
         private Builder(String id, RichText heading) {
             this.id = id;
@@ -54,13 +56,19 @@ public record Section(String id, RichText heading, RichText aside, List<Block> b
             return this;
         }
 
+        /** What only those look up who want to know more. */
+        public Builder detail() {
+            detail = true;
+            return this;
+        }
+
         @Override
         Builder self() {
             return this;
         }
 
         public Section build() {
-            return new Section(id, heading, aside, blocks(), sections());
+            return new Section(id, heading, aside, blocks(), sections(), detail);
         }
     }
 }

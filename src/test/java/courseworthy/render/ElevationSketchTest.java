@@ -2,7 +2,7 @@ package courseworthy.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.report.Picture.ElevationProfile;
+import courseworthy.report.picture.ElevationProfile;
 import org.junit.jupiter.api.Test;
 
 class ElevationSketchTest {

@@ -1,0 +1,2 @@
+/** The data of the pictures in reports. */
+package courseworthy.report.picture;
