@@ -6,4 +6,20 @@ public interface PictureVisitor<T> {
     T elevationProfile(ElevationProfile profile);
 
     T barChart(BarChart chart);
+
+    T longSection(LongSection section);
+
+    T gearLadder(GearLadder ladder);
+
+    T worthChart(WorthChart chart);
+
+    T dayStrip(DayStrip strip);
+
+    T backPlan(BackPlan plan);
+
+    T beforeAfter(BeforeAfter parts);
+
+    T trackPlan(TrackPlan plan);
+
+    T pressureLine(PressureLine line);
 }

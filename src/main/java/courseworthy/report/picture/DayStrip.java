@@ -1,0 +1,42 @@
+package courseworthy.report.picture;
+
+import java.util.List;
+
+/**
+ * The day hour by hour on the clock of the ride: temperature, light, what to drink and eat.
+ *
+ * @param startOfDay the start in seconds after midnight; null where it is not known
+ * @param hours      in order, without a gap; the last ends with the ride
+ * @param light      in order, without a gap over the hours; empty where it is not known when it is light
+ */
+public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> light) implements Picture {
+
+    public DayStrip {
+        hours = List.copyOf(hours);
+        light = List.copyOf(light);
+    }
+
+    /**
+     * One column.
+     *
+     * @param fromSeconds        from the start
+     * @param toSeconds          from the start
+     * @param temperatureCelsius in its middle; null where not known
+     * @param drinkLitres        to drink in it
+     * @param carbohydrateGrams  to eat in it; null where nothing is decided
+     */
+    public record Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
+    }
+
+    /** How light it is from one moment to another, seconds from the start. */
+    public record LightSpan(double fromSeconds, double toSeconds, Light light) {
+    }
+
+    /** How light it is: sun above the horizon, civil twilight, dark. */
+    public enum Light { DAY, TWILIGHT, NIGHT }
+
+    @Override
+    public <T> T accept(PictureVisitor<T> visitor) {
+        return visitor.dayStrip(this);
+    }
+}
