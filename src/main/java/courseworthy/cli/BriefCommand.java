@@ -17,7 +17,7 @@ final class BriefCommand extends RequestCommand {
 
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts it rests on, and where it stands.");
 
-    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. Markdown and JSON always have everything.", "--full");
+    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. Every other format always has everything.", "--full");
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
 
@@ -51,7 +51,7 @@ final class BriefCommand extends RequestCommand {
             throw new BadInput(Fault.of("--part", 0, "", topic.value() != null ? "--topic beside it" : "--full beside it", "one of --part, --topic and --full", ""));
         }
         if (part.value() != null && format == Format.JSON) {
-            throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text or markdown", "JSON always has everything: take the field you need."));
+            throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text, markdown or html", "JSON always has everything: take the field you need."));
         }
     }
 

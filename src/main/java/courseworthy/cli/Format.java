@@ -3,13 +3,14 @@ package courseworthy.cli;
 import courseworthy.render.MarkdownRenderer;
 import courseworthy.render.Renderer;
 import courseworthy.render.TerminalRenderer;
+import courseworthy.render.html.HtmlRenderer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** How a result is written. A format with a renderer is one in which every command writes its report. */
 public enum Format {
-    TEXT(TerminalRenderer::new), JSON, MARKDOWN((width, colours) -> new MarkdownRenderer()), CSV, GPX;
+    TEXT(TerminalRenderer::new), JSON, MARKDOWN((width, colours) -> new MarkdownRenderer()), HTML((width, colours) -> new HtmlRenderer()), CSV, GPX;
 
     private final RendererMaker renderer;
 

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The sources of a report, numbered from one in the order of their first mention. */
-final class FootnoteIndex {
+public final class FootnoteIndex {
 
     private final List<String> sources = new ArrayList<>();
 
-    int number(Footnote footnote) {
+    public int number(Footnote footnote) {
         int at = sources.indexOf(footnote.source());
         if (at < 0) {
             sources.add(footnote.source());
@@ -19,7 +19,7 @@ final class FootnoteIndex {
     }
 
     /** Those mentioned so far, the first one first. */
-    List<String> sources() {
+    public List<String> sources() {
         return List.copyOf(sources);
     }
 }

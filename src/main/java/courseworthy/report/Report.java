@@ -11,8 +11,9 @@ import java.util.Set;
  *
  * @param subtitle what the document is, beside its title; may be empty
  * @param lead     what stands before the first section
+ * @param identity what tells it from other reports, such as the names of course and rider and the date: a reader's ticks are kept by it; may be empty
  */
-public record Report(RichText title, RichText subtitle, List<Block> lead, List<Section> sections) {
+public record Report(RichText title, RichText subtitle, List<Block> lead, List<Section> sections, List<String> identity) {
 
     /** A report of nothing, which every renderer writes as an empty page. */
     public static final Report EMPTY = builder(RichText.EMPTY).build();
@@ -20,6 +21,7 @@ public record Report(RichText title, RichText subtitle, List<Block> lead, List<S
     public Report {
         lead = List.copyOf(lead);
         sections = List.copyOf(sections);
+        identity = List.copyOf(identity);
         requireDistinctIds(sections, new HashSet<>());
     }
 
@@ -53,13 +55,14 @@ public record Report(RichText title, RichText subtitle, List<Block> lead, List<S
 
     /** The same report with some of its sections alone, in the order given, and without what comes first. */
     public Report withOnly(List<Section> parts) {
-        return new Report(title, subtitle, List.of(), parts);
+        return new Report(title, subtitle, List.of(), parts, identity);
     }
 
     /** Collects what a report holds, in order. */
     public static final class Builder extends ContentBuilder<Builder> {
         private final RichText title;
         private RichText subtitle = RichText.EMPTY;
+        private List<String> identity = List.of();
 
         private Builder(RichText title) {
             this.title = title;
@@ -74,13 +77,19 @@ public record Report(RichText title, RichText subtitle, List<Block> lead, List<S
             return this;
         }
 
+        /** What tells the report from others. */
+        public Builder identity(String... parts) {
+            identity = List.of(parts);
+            return this;
+        }
+
         @Override
         Builder self() {
             return this;
         }
 
         public Report build() {
-            return new Report(title, subtitle, blocks(), sections());
+            return new Report(title, subtitle, blocks(), sections(), identity);
         }
     }
 }

@@ -5,7 +5,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 
 /** Text that would do something if it were obeyed: control characters, terminal sequences, markup, tables, addresses, HTML. */
-final class HostileText {
+public final class HostileText {
 
     private static final List<String> PIECES = List.of("\u001b[31m", "\u001b]0;title\u0007", "\r", "\n", "\t", "\u0000", "\u009b2J", "\u202e",
             "\u2066", "\u200f", "\u2028", "\ud800", "|", "||", "\\", "\\|", "`", "```", "*", "**", "_", "~~~", "#", "# ", "- ", "+ ", "1. ",
@@ -16,7 +16,7 @@ final class HostileText {
     private HostileText() {
     }
 
-    static Arbitrary<String> any() {
+    public static Arbitrary<String> any() {
         Arbitrary<String> pieces = Arbitraries.of(PIECES).list().ofMaxSize(12).map(list -> String.join("", list));
         return Arbitraries.frequencyOf(net.jqwik.api.Tuple.of(4, pieces), net.jqwik.api.Tuple.of(1, Arbitraries.strings().ofMaxLength(40)));
     }

@@ -16,12 +16,12 @@ import courseworthy.report.Table;
 import java.util.List;
 
 /** A report with every kind of block and span, and one text from a file at every place where there may be one. */
-final class SampleReport {
+public final class SampleReport {
 
     private SampleReport() {
     }
 
-    static Report with(String fromFile) {
+    public static Report with(String fromFile) {
         RichText quoted = RichText.ofQuoted(fromFile);
         return Report.builder(quoted).subtitle(RichText.of("set up for ").quoted(fromFile))
                 .paragraph(RichText.of("Of ").quoted(fromFile).text(" and ").styled(fromFile, Style.STRONG).text("."))
