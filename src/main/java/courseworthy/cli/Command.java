@@ -140,14 +140,16 @@ abstract class Command implements Runnable {
         return () -> Boolean.TRUE.equals(option.getValue());
     }
 
-    /** The options that take ground from a map, and heights from tiles. */
+    /** The options that take ground from a map or a recorded ride, and heights from tiles. */
     final Given<MapRequest> map() {
         Given<List<String>> extracts = repeated("--map", "EXTRACT",
                 "Take the ground under a track from map data (.osm.pbf, .osm, .osm.gz); may be given several times.");
         Given<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
         Given<String> elevation = option("--elevation", "DIR",
                 "Take heights from elevation tiles in DIR (.hgt, GeoTIFF) where the track has none, or worse ones.");
-        return () -> new MapRequest(extracts.value(), !uncached.value(), elevation.value());
+        Given<String> ride = option("--recording", "RIDE",
+                "A ride recorded on the course (GPX with times): its speed hints at how rough unknown ground may be.");
+        return () -> new MapRequest(extracts.value(), !uncached.value(), elevation.value(), ride.value());
     }
 
     /** The option {@code -o FILE} and where the result goes. */

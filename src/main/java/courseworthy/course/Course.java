@@ -38,6 +38,11 @@ public record Course(String name, String summary, String file, List<Stretch> str
         return new Course(name, summary, file, ground, track, line, climbing, start, repairs, assumed, attribution, notes);
     }
 
+    /** The same on other ground, with what else the user should know of it. */
+    public Course with(List<Stretch> ground, List<String> remarks) {
+        return filled(ground, assumed, remarks);
+    }
+
     /** Length of one lap in m. */
     public double length() {
         double sum = 0;

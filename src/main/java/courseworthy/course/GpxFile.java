@@ -19,8 +19,9 @@ record GpxFile(String name, List<Segment> segments, boolean route, int wayPoints
      * @param lat       degrees
      * @param lon       degrees
      * @param elevation m; NaN where a point has none
+     * @param seconds   since 1970 began (UTC); NaN where a point has no time, and throughout where times are not asked for
      */
-    record Segment(double[] lat, double[] lon, double[] elevation) {
+    record Segment(double[] lat, double[] lon, double[] elevation, double[] seconds) {
         int size() {
             return lat.length;
         }

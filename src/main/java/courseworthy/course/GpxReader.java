@@ -39,6 +39,7 @@ final class GpxReader {
     private final Path path;
     private final String shown;
     private final Faults faults;
+    private final boolean timed;
     private final XmlText source;
     private XMLStreamReader2 xml;
     private String space;
@@ -59,9 +60,10 @@ final class GpxReader {
     private String badText = "";
     private String badExpected = "";
 
-    private GpxReader(Path path, String shown, XmlText source, Faults faults) {
+    private GpxReader(Path path, String shown, boolean timed, XmlText source, Faults faults) {
         this.path = path;
         this.shown = shown;
+        this.timed = timed;
         this.source = source;
         this.faults = faults;
     }
@@ -73,14 +75,19 @@ final class GpxReader {
      * @return what is written there, or null with one fault that says why not
      */
     static GpxFile read(Path path, String shown, Faults faults) {
-        return read(path, shown, faults, characters -> { });
+        return read(path, shown, false, faults, characters -> { });
+    }
+
+    /** Reads the times of points too. */
+    static GpxFile timed(Path path, String shown, Faults faults) {
+        return read(path, shown, true, faults, characters -> { });
     }
 
     /** @param taken told how many characters the parser took in */
-    static GpxFile read(Path path, String shown, Faults faults, LongConsumer taken) {
+    static GpxFile read(Path path, String shown, boolean timed, Faults faults, LongConsumer taken) {
         faults.reads(path);
         try (InputStream in = GzipFile.unpacked(Files.newInputStream(path)); XmlText text = XmlText.of(in)) {
-            GpxFile gpx = new GpxReader(path, shown, text, faults).read();
+            GpxFile gpx = new GpxReader(path, shown, timed, text, faults).read();
             taken.accept(text.total());
             return gpx;
         } catch (IllegalArgumentException e) {
@@ -329,6 +336,7 @@ final class GpxReader {
         double lat = coordinate(element, "lat", 90);
         double lon = coordinate(element, "lon", 180);
         double elevation = Double.NaN;
+        double seconds = Double.NaN;
         open = element;
         depth++;
         for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
@@ -337,6 +345,8 @@ final class GpxReader {
             }
             if (inGpx() && xml.getLocalName().equals("ele")) {
                 elevation = elevation();
+            } else if (timed && inGpx() && xml.getLocalName().equals("time")) {
+                seconds = RecordedRide.seconds(text(60).strip());
             } else {
                 skip();
             }
@@ -348,7 +358,7 @@ final class GpxReader {
             throw new Refused(line(), element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
                     "Thin the track out: one point every 5 m is plenty.");
         }
-        run.add(lat, lon, elevation);
+        run.add(lat, lon, elevation, seconds);
     }
 
     private double coordinate(String element, String attribute, double most) {

@@ -22,6 +22,11 @@ public record GroundOrigin(String way, Map<String, String> mapped, Map<String, M
     /** Of ground where no way was matched for sure. */
     public static final GroundOrigin UNMATCHED = new GroundOrigin("", Map.of(), Map.of());
 
+    /** Whether no way of the map was matched for sure. */
+    public boolean isUnmatched() {
+        return way.isEmpty();
+    }
+
     /** What was taken from the map, mapped and inferred. */
     public Map<String, String> imported() {
         Map<String, String> out = new LinkedHashMap<>(mapped);

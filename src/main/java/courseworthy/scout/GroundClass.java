@@ -34,7 +34,7 @@ record GroundClass(Ground likely, List<Ground> alternatives, Map<String, String>
             return null;
         }
         GroundOrigin origin = stretch.origin();
-        boolean unmatched = origin != null && origin.equals(GroundOrigin.UNMATCHED);
+        boolean unmatched = origin != null && origin.isUnmatched();
         return new GroundClass(stretch.ground(), stretch.alternatives(), origin == null ? Map.of() : origin.mapped(), unmatched ? place : 0);
     }
 

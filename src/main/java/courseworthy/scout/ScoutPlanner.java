@@ -5,7 +5,6 @@ import courseworthy.call.CallMaker;
 import courseworthy.course.Course;
 import courseworthy.course.GeoPoint;
 import courseworthy.course.Ground;
-import courseworthy.course.GroundOrigin;
 import courseworthy.course.Stretch;
 import courseworthy.course.Track;
 import courseworthy.decision.Decision;
@@ -77,7 +76,7 @@ public final class ScoutPlanner {
         boolean goesOn = false;
         for (int i = 0; i < course.stretches().size(); i++) {
             Stretch stretch = course.stretches().get(i);
-            boolean unmatched = GroundOrigin.UNMATCHED.equals(stretch.origin());
+            boolean unmatched = stretch.origin() != null && stretch.origin().isUnmatched();
             place += unmatched && !goesOn ? 1 : 0;
             goesOn = unmatched;
             GroundClass ground = GroundClass.of(stretch, place);

@@ -106,7 +106,8 @@ public final class ImportTask {
     }
 
     private static List<String> header(Order order, List<String> notes) {
-        List<String> out = new ArrayList<>(List.of("Taken from " + ProfileNames.of(List.of(order.track())) + " and the map " + ProfileNames.of(order.map().extracts()) + ".",
+        List<String> out = new ArrayList<>(List.of("Taken from " + ProfileNames.of(List.of(order.track())) + " and the map " + ProfileNames.of(order.map().extracts())
+                + (order.map().ride() == null ? "" : ", with hints from the recorded ride " + ProfileNames.of(List.of(order.map().ride()))) + ".",
                 "Behind each value: mapped, inferred by a rule, or by hand. Correct what you know better, and remove its \"may be\".",
                 "\"mapped\" and \"inferred\" keep what was taken from the map, so that a later import with --from tells your edits from it."));
         notes.forEach(note -> out.add("Note: " + note));

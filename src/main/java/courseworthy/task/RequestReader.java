@@ -4,6 +4,7 @@ import courseworthy.course.AssumedGround;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
+import courseworthy.course.RecordedRide;
 import courseworthy.course.TrackGround;
 import courseworthy.course.ground.MapGround;
 import courseworthy.course.terrain.ElevationFolder;
@@ -13,6 +14,8 @@ import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.ProgressWatch;
 import courseworthy.problem.Spelling;
+import courseworthy.ride.BikeKind;
+import courseworthy.ride.RecordedGround;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
 import courseworthy.text.Dates;
@@ -67,7 +70,21 @@ final class RequestReader {
         Faults own = new Faults();
         Course course = CourseReader.with(path, typed, sources(ground, map), own);
         take(own, typed, "");
-        return course;
+        return hinted(course, map);
+    }
+
+    /** A course with what a recorded ride hints at, where one is named. */
+    private Course hinted(Course course, MapRequest map) {
+        if (map.ride() == null) {
+            return course;
+        }
+        Path path = path(map.ride());
+        RecordedRide ride = path == null ? null : RecordedRide.read(path, map.ride(), faults);
+        if (course != null && course.track() == null) {
+            faults.add("--recording", 0, "", "a course without a track", "a course with a track, on which a ride has its place", "Name a GPX track, or a profile that names one.");
+            return course;
+        }
+        return course == null || ride == null ? course : RecordedGround.hinted(course, ride, BikeKind.GRAVEL);
     }
 
     /** What courses are read with besides their own files. */
@@ -105,7 +122,7 @@ final class RequestReader {
     private Course shipped(String name, String ground, MapRequest map) {
         Path path = shippedFile(name);
         if (path != null) {
-            return CourseReader.with(path, shippedName(path), sources(ground, map), faults);
+            return hinted(CourseReader.with(path, shippedName(path), sources(ground, map), faults), map);
         }
         String near = Spelling.didYouMean(name, names());
         faults.add(name, 0, "", "no such file", "a course profile (.yaml), a GPX track (.gpx) or the name of a shipped course",

@@ -26,7 +26,7 @@ public final class ScoutAnswerTask {
         NewProfile.checkName(to, faults);
         if (request.event() != null || request.rider() != null || request.role() != null || request.date() != null || request.workshop() != null
                 || !request.sheets().isEmpty()) {
-            faults.add("--answer", 0, "", "a rider, an event or the like beside it", "a course, with --ground, --map, --elevation and -o alone",
+            faults.add("--answer", 0, "", "a rider, an event or the like beside it", "a course, with --ground, --map, --elevation, --recording and -o alone",
                     "Write the answer first, then run scout again on the new profile.");
         }
         workspace.stopOrWarn(faults);

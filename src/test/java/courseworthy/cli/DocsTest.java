@@ -148,7 +148,7 @@ class DocsTest {
         }
         assertThat(found).containsExactlyInAnyOrder(
                 "README.md: it would run this test",
-                "how-to.md: the track is yours");
+                "how-to.md: the track is yours", "how-to.md: the recording is yours");
     }
 
     /** Commands in running text are not run, but their names and options are there. */

@@ -97,7 +97,7 @@ class ScoutCommandTest {
 
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("--output: found nothing, expected the name of a profile to write",
-                "--answer: found a rider, an event or the like beside it, expected a course, with --ground, --map, --elevation and -o alone");
+                "--answer: found a rider, an event or the like beside it, expected a course, with --ground, --map, --elevation, --recording and -o alone");
         assertThat(CommandRun.of("scout", HALF, "--answer", "5-9: surface=gravel", "--format", "json", "-o", "a.yaml").err())
                 .contains("--format: found \"json\", expected text, as --answer writes a profile");
     }

@@ -262,7 +262,7 @@ class GpxReaderTest {
     /** How many characters the parser took in; what it takes in costs the same a character, so this bounds its work. */
     private long taken(String text, Faults found) throws IOException {
         long[] taken = new long[1];
-        GpxReader.read(Files.writeString(folder.resolve("t.gpx"), text), "t.gpx", found, characters -> taken[0] = characters);
+        GpxReader.read(Files.writeString(folder.resolve("t.gpx"), text), "t.gpx", false, found, characters -> taken[0] = characters);
         return taken[0];
     }
 

@@ -36,7 +36,7 @@ class TrackElevationTest {
             lon[i] = 9.39 + 0.0005 * i;
             elevation[i] = heights.applyAsDouble(i);
         }
-        GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(lat, lon, elevation)), false, 0, List.of());
+        GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(lat, lon, elevation, new double[lat.length])), false, 0, List.of());
         TrackCleaner.Cleaned own = TrackCleaner.of(gpx, "a.gpx", faults);
         TrackCleaner.Cleaned out = TrackElevation.choose(own, ElevationTiles.open(folder, "tiles", faults), List.of(), faults);
         assertThat(faults.faults()).isEmpty();
@@ -88,7 +88,7 @@ class TrackElevationTest {
     void tilesOfElsewhereAreNotUsed() {
         TileFiles.hgt(folder.resolve("other"), "N10E009.hgt", 10, 9, 11, (lat, lon) -> 5);
         double[] at = {46.5, 46.5};
-        GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(at, new double[] {9.4, 9.41}, new double[] {500, 510})), false, 0, List.of());
+        GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(at, new double[] {9.4, 9.41}, new double[] {500, 510}, new double[2])), false, 0, List.of());
         TrackCleaner.Cleaned own = TrackCleaner.of(gpx, "a.gpx", faults);
 
         TrackCleaner.Cleaned chosen = TrackElevation.choose(own, ElevationTiles.open(folder.resolve("other"), "tiles", faults), List.of(), faults);

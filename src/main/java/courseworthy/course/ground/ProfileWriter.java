@@ -76,7 +76,7 @@ public final class ProfileWriter {
 
     private void stretch(Stretch stretch, double from, double to, boolean heights) {
         GroundOrigin origin = stretch.origin();
-        String what = origin == null ? "" : origin.way().isEmpty() ? ": no way for sure, look at it" : ": " + commented(origin.way());
+        String what = origin == null ? "" : origin.isUnmatched() ? ": no way for sure, look at it" : ": " + commented(origin.way());
         out.append("  # km ").append(kilometres(from, 2)).append(" to ").append(kilometres(to, 2)).append(what).append('\n');
         out.append("  - to: ").append(kilometres(to, 4)).append(" km\n");
         if (heights && stretch.ascent() != null) {
@@ -134,7 +134,9 @@ public final class ProfileWriter {
     }
 
     private void origin(GroundOrigin origin) {
-        line("way", quoted(cut(origin.way(), LONGEST_WAY)), "");
+        if (!origin.isUnmatched()) {
+            line("way", quoted(cut(origin.way(), LONGEST_WAY)), "");
+        }
         if (!origin.mapped().isEmpty()) {
             line("mapped", GroundPairs.text(origin.mapped()), "");
         }
