@@ -67,7 +67,7 @@ class ArchitectureTest {
         MAY_USE.put("call", "engine sheet decision demand topic claim");
         MAY_USE.put("analysis", "sheet engine call decision demand topic claim");
         MAY_USE.put("fit", "engine sheet workshop topic claim");
-        MAY_USE.put("worth", "call ride engine sheet demand decision topic claim");
+        MAY_USE.put("worth", "course call ride engine sheet demand decision topic claim");
         MAY_USE.put("build", "call worth ride workshop fit engine sheet demand decision topic claim");
         MAY_USE.put("checklist", "call build event demand decision topic claim");
         MAY_USE.put("scout", "call ride engine demand decision course topic claim event rider sheet");
@@ -203,7 +203,7 @@ class ArchitectureTest {
             "keys of the files of riders and seasons", List.of("InputKeys bike", "SeasonTask bike"),
             "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tubes", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
-            "what a stop offers", List.of("PlanReport food", "PlanReport water"),
+            "what a stop offers", List.of("JsonRoadBook food", "JsonRoadBook water", "PlanReport food", "PlanReport water"),
             "things to get and to ride, and a column", List.of("ImpactTask bike", "SeasonCsv bike"));
 
     /** Code names a topic by its constant: a name that is mistyped as text would be found only when it runs, or never. */

@@ -27,10 +27,13 @@ final class AssumedGroundFiller {
                 continue;
             }
             String[] known = GroundReader.said(s.ground());
+            boolean any = false;
             for (int i = 0; i < given.length; i++) {
-                filled[i] += given[i] != null && known[i] == null ? s.length() : 0;
+                boolean here = given[i] != null && known[i] == null;
+                any |= here;
+                filled[i] += here ? s.length() : 0;
             }
-            stretches.add(s.on(filledIn, alternatives(s, assumed)));
+            stretches.add(any ? s.filled(filledIn, alternatives(s, assumed)) : s.on(filledIn, alternatives(s, assumed)));
         }
         List<String> said = new ArrayList<>(course.assumed());
         List<String> notes = new ArrayList<>(course.notes());

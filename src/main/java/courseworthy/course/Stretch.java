@@ -13,13 +13,19 @@ import java.util.List;
  * @param ground       as given, or as is likely
  * @param alternatives what the ground may be instead; empty where it is certain
  * @param origin       where the ground comes from; null where a person wrote it
+ * @param assumed      whether some of the ground was taken since it is not known
  * @param line         line in the profile, 0 where none
  */
 public record Stretch(double length, Double ascent, Double descent, Double steepest, Ground ground, List<Ground> alternatives, GroundOrigin origin,
-        int line) {
+        boolean assumed, int line) {
 
     public Stretch {
         alternatives = List.copyOf(alternatives);
+    }
+
+    /** A stretch of whose ground nothing was assumed. */
+    public Stretch(double length, Double ascent, Double descent, Double steepest, Ground ground, List<Ground> alternatives, GroundOrigin origin, int line) {
+        this(length, ascent, descent, steepest, ground, alternatives, origin, false, line);
     }
 
     /** A stretch whose ground is as written. */
@@ -40,12 +46,17 @@ public record Stretch(double length, Double ascent, Double descent, Double steep
 
     /** The same ground over another length, with the climbing there. */
     public Stretch over(double metres, Double up, Double down) {
-        return new Stretch(metres, up, down, steepest, ground, alternatives, origin, line);
+        return new Stretch(metres, up, down, steepest, ground, alternatives, origin, assumed, line);
     }
 
     /** The same piece on other ground, which may be one of several. */
     public Stretch on(Ground likely, List<Ground> others) {
-        return new Stretch(length, ascent, descent, steepest, likely, others, origin, line);
+        return new Stretch(length, ascent, descent, steepest, likely, others, origin, assumed, line);
+    }
+
+    /** The same piece with what was not known of its ground assumed. */
+    Stretch filled(Ground likely, List<Ground> others) {
+        return new Stretch(length, ascent, descent, steepest, likely, others, origin, true, line);
     }
 
     /** The same piece on ground that is known for sure. */

@@ -11,6 +11,7 @@ import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.topic.Topic;
 import courseworthy.worth.DayOutlook;
+import courseworthy.worth.RoadBook;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,12 +35,13 @@ import java.util.List;
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  * @param worths       what decisions are worth, worked out when it is written; null where nothing is
+ * @param detail       what is told at length of the ride, worked out when it is asked for; null where nothing is
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
  * @param sheets       coaches' sheets in force, in the order given
  */
 public record Brief(CourseSummary course, String event, String rider, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
-        List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, Build build, List<SheetInForce> sheets) {
+        List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, BriefDetail detail, Build build, List<SheetInForce> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);
@@ -54,6 +56,11 @@ public record Brief(CourseSummary course, String event, String rider, String rol
     /** What the files give of the rider's own that the recommendation is not, in the order of the catalogue. */
     public List<UsualDifference> differences() {
         return UsualDifference.of(decisions, demands);
+    }
+
+    /** The course as it is met on the way; null where no ride was estimated. */
+    public RoadBook roadBook() {
+        return detail == null ? null : detail.roadBook();
     }
 
     /** Decisions on which advice is split. */
@@ -108,6 +115,7 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         private Checklist checklist;
         private DayOutlook outlook = DayOutlook.NONE;
         private WorthCalculator worths;
+        private BriefDetail detail;
         private Build build;
         private List<SheetInForce> sheets = List.of();
 
@@ -178,6 +186,11 @@ public record Brief(CourseSummary course, String event, String rider, String rol
             return this;
         }
 
+        public Builder detail(BriefDetail value) {
+            detail = value;
+            return this;
+        }
+
         public Builder build(Build value) {
             build = value;
             return this;
@@ -190,7 +203,7 @@ public record Brief(CourseSummary course, String event, String rider, String rol
 
         public Brief build() {
             return new Brief(course, event, rider, role, date, demands, decisions, reasons, leaveAlone, couldNotTell, wanted, close,
-                    cautions, checklist, outlook, worths, build, sheets);
+                    cautions, checklist, outlook, worths, detail, build, sheets);
         }
     }
 }

@@ -1,6 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.build.Build;
+import courseworthy.build.BuildCall;
 import courseworthy.call.Call;
 import courseworthy.call.CloseThreshold;
 import courseworthy.checklist.Checklist;
@@ -53,7 +54,7 @@ public final class BriefAssembler {
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
                 .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
-                .worths(worths).build(build).sheets(SheetInForce.of(sheets)).build();
+                .worths(worths).detail(new BriefDetail(course, call, BuildCall.drivetrain(build))).build(build).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */

@@ -1,7 +1,7 @@
 package courseworthy.task;
 
+import courseworthy.course.GroundCertainty;
 import courseworthy.course.GroundOrigin;
-import courseworthy.course.GroundOrigin.Source;
 import courseworthy.course.GroundPairs;
 import courseworthy.course.Stretch;
 import java.util.ArrayList;
@@ -21,8 +21,6 @@ import java.util.Set;
  * @param stretches each with its place
  */
 public record GroundBasis(double mapped, double inferred, double written, double unknown, List<String> rules, List<Piece> stretches) {
-
-    private static final Set<String> TAGS = Set.of("surface", "smoothness", "tracktype", "mtb:scale");
 
     public GroundBasis {
         rules = List.copyOf(rules);
@@ -73,18 +71,11 @@ public record GroundBasis(double mapped, double inferred, double written, double
     }
 
     private static Kind kind(Stretch stretch) {
-        Map<String, String> ground = GroundPairs.of(stretch.ground());
-        ground.keySet().retainAll(TAGS);
-        boolean mapped = false;
-        boolean inferred = !stretch.alternatives().isEmpty();
-        for (Map.Entry<String, String> each : ground.entrySet()) {
-            Source source = stretch.origin() == null ? null : stretch.origin().source(each.getKey(), each.getValue());
-            mapped |= source == Source.MAPPED;
-            inferred |= source == Source.INFERRED;
-        }
-        if (ground.isEmpty()) {
-            return inferred ? Kind.INFERRED : Kind.UNKNOWN;
-        }
-        return inferred ? Kind.INFERRED : mapped ? Kind.MAPPED : Kind.WRITTEN;
+        return switch (GroundCertainty.ofWhatIsKnown(stretch)) {
+            case MAPPED -> Kind.MAPPED;
+            case INFERRED -> Kind.INFERRED;
+            case WRITTEN, ASSUMED -> Kind.WRITTEN;
+            case UNKNOWN -> Kind.UNKNOWN;
+        };
     }
 }

@@ -24,7 +24,7 @@ public final class CadenceAnalysis {
     /** How far a real tyre's circumference may be off the nominal (published tables against real tyres: 1 to 2 %). */
     private static final Range CIRCUMFERENCE_OFF = Range.within(1, 0.015);
     /** Less than this on the pedals is soft pedalling, W (practice). */
-    private static final double PEDALLED = 5;
+    static final double PEDALLED = 5;
     /** A difference in speed that counts as lost, m/s (computing). */
     private static final double LOST = 0.01;
 
@@ -63,6 +63,11 @@ public final class CadenceAnalysis {
     /** The cadence a rider turns where the ground lets them choose: half-way between their lowest and highest (practice). */
     double usualCadence() {
         return (lowest.mid() + highest.mid()) / 2;
+    }
+
+    /** How gears are changed, the easiest first. */
+    GearShifting shifting(List<Gear> gears) {
+        return new GearShifting(gears, usualCadence(), circumference);
     }
 
     /** Of the driven wheel, m. */
@@ -134,39 +139,25 @@ public final class CadenceAnalysis {
         Using(List<Gear> gears) {
             this.gears = gears;
             this.seconds = new double[gears.size()];
-            double[] upTo = upTo();
+            GearShifting shifting = shifting(gears);
             RideTrace trace = estimate.trace();
             for (int at = 0; at < trace.size(); at++) {
-                count(trace, at, upTo);
+                count(trace, at, shifting);
             }
         }
 
-        private void count(RideTrace trace, int at, double[] upTo) {
+        private void count(RideTrace trace, int at, GearShifting shifting) {
             double speed = trace.speed(at);
             double time = trace.seconds(at) - trace.onFoot(at);
             walking += trace.onFoot(at);
             if (trace.power(at) < PEDALLED) {
                 coasting += time;
             } else {
-                int gear = 0;
-                while (gear < upTo.length && speed > upTo[gear]) {
-                    gear++;
-                }
+                int gear = shifting.at(speed);
                 seconds[gear] += time;
                 boolean tooHard = gear == 0 && gears.get(0).cadence(speed, circumference) < lowest.mid();
                 grinding += tooHard ? time : 0;
             }
-        }
-
-        /** The speed at which two neighbouring gears miss the usual cadence by as much. */
-        private double[] upTo() {
-            double[] out = new double[gears.size() - 1];
-            for (int i = 0; i < out.length; i++) {
-                double easier = gears.get(i).development(circumference);
-                double harder = gears.get(i + 1).development(circumference);
-                out[i] = 2 * usualCadence() / 60 / (1 / easier + 1 / harder);
-            }
-            return out;
         }
 
         List<DrivetrainResult.Use> use() {

@@ -201,6 +201,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         private final double lap;
         private final int laps;
         private final List<Stop> stops;
+        private final ArrivalTimes arrivals;
 
         Planning(Call call) {
             this(call, call.demands());
@@ -214,6 +215,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             lap = estimate.way().length();
             laps = estimate.basis().laps();
             stops = day.stops();
+            arrivals = new ArrivalTimes(demands.estimated());
         }
 
         DayPlan plan() {
@@ -294,21 +296,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             while (place > 0 && out.get(place - 1).at() > at) {
                 place--;
             }
-            out.add(place, new Split(kind, at, after(at), lapNumber, main, climb, stop, latest));
-        }
-
-        /** Time from the start to a place, s. */
-        private Range after(double at) {
-            return at >= lap * laps ? estimate.total() : estimate.arrivals(at).plus(estimate.stopped(passed(at), estimate.arrivalAt(at)));
-        }
-
-        /** How many support points lie before a place. */
-        private int passed(double at) {
-            int passed = 0;
-            for (Stop stop : stops) {
-                passed += stop.at() < at ? 1 : 0;
-            }
-            return passed;
+            out.add(place, new Split(kind, at, arrivals.after(at), lapNumber, main, climb, stop, latest));
         }
 
         /** Hours of the middle estimate, stops spread evenly; drinking is kept account of for who sweats little, usually and much. */

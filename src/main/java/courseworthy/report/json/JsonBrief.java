@@ -91,6 +91,9 @@ public final class JsonBrief {
         couldNotTell(brief.couldNotTell());
         json.strings("cautions", Phrases.cautions(brief));
         new JsonPlan(json).of(brief.outlook());
+        if (flips == null) {
+            new JsonRoadBook(json).of(brief.roadBook());
+        }
         new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());
     }

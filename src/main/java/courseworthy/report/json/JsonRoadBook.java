@@ -1,0 +1,97 @@
+package courseworthy.report.json;
+
+import courseworthy.course.ElevationLine;
+import courseworthy.course.Surface;
+import courseworthy.worth.RoadBook;
+import courseworthy.worth.RoadBook.GearUse;
+import courseworthy.worth.RoadBook.GroundLook;
+import courseworthy.worth.RoadBook.GroundPiece;
+import courseworthy.worth.RoadBook.HeightLine;
+import courseworthy.worth.RoadBook.Mark;
+import java.io.IOException;
+import java.util.Locale;
+
+/** Writes under {@code road_book} the course as it is met on the way. */
+final class JsonRoadBook {
+
+    private final Json json;
+
+    JsonRoadBook(Json json) {
+        this.json = json;
+    }
+
+    void of(RoadBook book) throws IOException {
+        json.object("road_book", book, known -> {
+            json.decimal("lap_m", known.lap(), 1);
+            json.number("laps", known.laps());
+            json.object("heights", known.heights(), this::heights);
+            json.objects("ground", known.ground(), this::ground);
+            json.string("gears_of", known.drivetrain() == null ? null : known.drivetrain().teeth());
+            json.objects("gears", known.gears(), piece -> {
+                json.metres("from_m", piece.from());
+                json.metres("to_m", piece.to());
+                use(piece.use());
+            });
+            json.objects("clock", known.passages(), passage -> {
+                json.metres("at_m", passage.at());
+                json.number("lap", passage.lap());
+                json.range("after_s", passage.after(), 0);
+            });
+            climbs(known);
+            json.objects("marks", known.marks(), this::mark);
+        });
+    }
+
+    private void heights(HeightLine heights) throws IOException {
+        ElevationLine line = heights.line();
+        json.decimal("tolerance_m", heights.tolerance(), 2);
+        json.yesNo("above_sea", line.absolute());
+        json.yesNo("measured", line.measured());
+        json.decimals("at_m", line.size(), i -> line.distance()[i], 1);
+        json.decimals("height_m", line.size(), i -> line.elevation()[i], 1);
+    }
+
+    private void ground(GroundPiece piece) throws IOException {
+        GroundLook look = piece.look();
+        json.metres("from_m", piece.from());
+        json.metres("to_m", piece.to());
+        json.string("surface", look.surface() == null ? null : look.surface().tag());
+        json.strings("surface_may_be", look.others().stream().map(Surface::tag).toList());
+        json.string("known_by", look.certainty().word());
+        json.range("roughness", look.roughness(), 1);
+        json.range("mtb_scale", look.grade(), 2);
+        json.metres("ascent_m", piece.change() == null ? null : Double.valueOf(piece.change().ascent()));
+        json.metres("descent_m", piece.change() == null ? null : Double.valueOf(piece.change().descent()));
+        use(piece.use());
+        json.range("reached_after_s", piece.reached(), 0);
+    }
+
+    private void use(GearUse use) throws IOException {
+        json.string("effort", use.effort().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.string("gear", use.gear() == null ? null : use.gear().teeth());
+    }
+
+    private void climbs(RoadBook book) throws IOException {
+        json.list("climbs");
+        for (int i = 0; i < book.climbs().size(); i++) {
+            var climb = book.climbs().get(i);
+            json.open();
+            json.number("number", i + 1);
+            json.metres("foot_m", climb.foot());
+            json.metres("top_m", climb.top());
+            json.metres("rise_m", climb.rise());
+            json.decimal("gradient", climb.rise() / (climb.top() - climb.foot()), 4);
+            json.close();
+        }
+        json.endList();
+    }
+
+    private void mark(Mark mark) throws IOException {
+        json.metres("at_m", mark.at());
+        json.number("lap", mark.lap());
+        json.yesNo("water", mark.water());
+        json.yesNo("food", mark.food());
+        json.yesNo("bag", mark.bag());
+        json.decimal("latest_s", mark.latest(), 0);
+    }
+}

@@ -1,0 +1,31 @@
+package courseworthy.task;
+
+import courseworthy.call.Call;
+import courseworthy.course.Course;
+import courseworthy.worth.Drivetrain;
+import courseworthy.worth.RoadBook;
+import courseworthy.worth.RoadBookMaker;
+
+/** What a brief tells at length of the ride, each worked out when it is first asked for. */
+public final class BriefDetail {
+
+    private final Course course;
+    private final Call call;
+    private final Drivetrain mounted;
+    private RoadBook roadBook;
+
+    /** @param mounted rings and cassette of a build; null for those recommended */
+    BriefDetail(Course course, Call call, Drivetrain mounted) {
+        this.course = course;
+        this.call = call;
+        this.mounted = mounted;
+    }
+
+    /** Null where no ride was estimated. */
+    synchronized RoadBook roadBook() {
+        if (roadBook == null) {
+            roadBook = RoadBookMaker.of(course, call, mounted);
+        }
+        return roadBook;
+    }
+}

@@ -1,0 +1,229 @@
+package courseworthy.worth;
+
+import courseworthy.call.Call;
+import courseworthy.course.Course;
+import courseworthy.course.ElevationLine;
+import courseworthy.course.ElevationThinner;
+import courseworthy.course.Ground;
+import courseworthy.course.GroundCertainty;
+import courseworthy.course.Stretch;
+import courseworthy.course.Surface;
+import courseworthy.demand.DayDemands;
+import courseworthy.demand.EstimatedRide;
+import courseworthy.engine.ShippedRules;
+import courseworthy.ride.PossibleGround;
+import courseworthy.ride.Range;
+import courseworthy.ride.Roughness;
+import courseworthy.worth.RoadBook.GearPiece;
+import courseworthy.worth.RoadBook.GearUse;
+import courseworthy.worth.RoadBook.GroundLook;
+import courseworthy.worth.RoadBook.GroundPiece;
+import courseworthy.worth.RoadBook.HeightChange;
+import courseworthy.worth.RoadBook.HeightLine;
+import courseworthy.worth.RoadBook.Mark;
+import courseworthy.worth.RoadBook.Passage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Makes the road book of a call from the ride that its times come from. */
+public final class RoadBookMaker {
+
+    /** So many parts of the whole height may be off: half a pixel where the heights are drawn 180 pixels high (computing). */
+    private static final double HEIGHT_PARTS = 360;
+    /** Nobody reads a height more closely than this, m (judgement). */
+    private static final double LEAST_TOLERANCE = 0.5;
+    /** How closely clock and gears are told, m: by the kilometre, on a lap shorter than so many of them more closely (judgement). */
+    private static final double[] SPACING = {1000, 500, 200, 100};
+    private static final double LEAST_PARTS = 30;
+    /** Gradients no further apart are one (computing). */
+    private static final double SAME_SLOPE = 1e-9;
+    /** What is shorter is left over from adding up lengths, m (computing). */
+    private static final double SHORTEST = 0.5;
+
+    private final Course course;
+    private final Call call;
+    private final EstimatedRide on;
+    private final double lap;
+    private final ArrivalTimes arrivals;
+    private final GearLog gears;
+    private final Drivetrain drivetrain;
+
+    private RoadBookMaker(Course course, Call call, Drivetrain mounted) {
+        this.course = course;
+        this.call = call;
+        on = call.demands().estimated();
+        lap = on.estimate().way().length();
+        arrivals = new ArrivalTimes(on);
+        drivetrain = mounted != null ? mounted : GearChoice.decided(call, ShippedRules.realPairs());
+        gears = new GearLog(on.estimate(), GearChoice.turning(call), drivetrain);
+    }
+
+    /**
+     * The road book of a call.
+     *
+     * @param course  what was surveyed for it
+     * @param mounted rings and cassette of a build, in place of the decided; null for none
+     * @return null where no ride was estimated
+     */
+    public static RoadBook of(Course course, Call call, Drivetrain mounted) {
+        return call.demands().estimated() == null ? null : new RoadBookMaker(course, call, mounted).make();
+    }
+
+    private RoadBook make() {
+        List<GroundPiece> ground = ground();
+        TreeSet<Double> places = places(ground);
+        return new RoadBook(lap, laps(), heights(), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), marks());
+    }
+
+    private int laps() {
+        return on.estimate().basis().laps();
+    }
+
+    private HeightLine heights() {
+        ElevationLine line = course.line();
+        if (line == null) {
+            return null;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double height : line.elevation()) {
+            least = Math.min(least, height);
+            most = Math.max(most, height);
+        }
+        double tolerance = Math.max(LEAST_TOLERANCE, (most - least) / HEIGHT_PARTS);
+        return new HeightLine(ElevationThinner.thinned(line, tolerance), tolerance);
+    }
+
+    /**
+     * Stretches, neighbours that look the same as one; without a measured line only where they climb the same too. Lengths are as they are
+     * ridden, which a track may tell a little otherwise.
+     */
+    private List<GroundPiece> ground() {
+        List<Stretch> stretches = course.stretches();
+        double ridden = lap / course.length();
+        List<GroundPiece> out = new ArrayList<>();
+        double from = 0;
+        for (int first = 0; first < stretches.size();) {
+            GroundLook look = look(stretches.get(first));
+            HeightChange change = change(stretches.get(first));
+            double length = stretches.get(first).length();
+            int next = first + 1;
+            while (next < stretches.size() && look.equals(look(stretches.get(next))) && goesOn(stretches.get(first), stretches.get(next))) {
+                change = sum(change, change(stretches.get(next)));
+                length += stretches.get(next++).length();
+            }
+            double to = next == stretches.size() ? lap : from + length * ridden;
+            out.add(new GroundPiece(from, to, look, change, gears.between(from, to), arrivals.after(from)));
+            from = to;
+            first = next;
+        }
+        return out;
+    }
+
+    private boolean goesOn(Stretch one, Stretch other) {
+        return on.estimate().way().isMeasured() || sameSlope(one.ascent(), one.length(), other.ascent(), other.length())
+                && sameSlope(one.descent(), one.length(), other.descent(), other.length());
+    }
+
+    private static boolean sameSlope(Double one, double oneOver, Double other, double otherOver) {
+        return one == null || other == null ? one == other : Math.abs(one / oneOver - other / otherOver) < SAME_SLOPE;
+    }
+
+    private static GroundLook look(Stretch stretch) {
+        List<Surface> others = new ArrayList<>();
+        for (Ground other : stretch.alternatives()) {
+            if (other.surface() != null && other.surface() != stretch.ground().surface() && !others.contains(other.surface())) {
+                others.add(other.surface());
+            }
+        }
+        return new GroundLook(stretch.ground().surface(), others, GroundCertainty.of(stretch), Roughness.of(stretch.possible()),
+                PossibleGround.range(stretch.possible(), ground -> ground.mtbScale() == null ? null : Range.exact(ground.mtbScale())));
+    }
+
+    private static HeightChange change(Stretch stretch) {
+        boolean known = stretch.ascent() != null || stretch.descent() != null;
+        return !known ? null : new HeightChange(stretch.ascent() == null ? 0 : stretch.ascent(), stretch.descent() == null ? 0 : stretch.descent());
+    }
+
+    private static HeightChange sum(HeightChange one, HeightChange other) {
+        return one == null || other == null ? null : new HeightChange(one.ascent() + other.ascent(), one.descent() + other.descent());
+    }
+
+    /** Places on a lap where clock and gears are told: its ends, every so many metres between, and where the ground changes. */
+    private TreeSet<Double> places(List<GroundPiece> ground) {
+        double spacing = SPACING[0];
+        for (int i = 1; i < SPACING.length && lap / spacing < LEAST_PARTS; i++) {
+            spacing = SPACING[i];
+        }
+        TreeSet<Double> out = new TreeSet<>();
+        out.add(0.0);
+        out.add(lap);
+        for (GroundPiece piece : ground) {
+            out.add(piece.from());
+        }
+        for (int i = 1; i * spacing < lap; i++) {
+            Double near = out.floor(i * spacing + SHORTEST);
+            if (i * spacing - near > SHORTEST && lap - i * spacing > SHORTEST) {
+                out.add(i * spacing);
+            }
+        }
+        return out;
+    }
+
+    /** Without a measured line nobody knows where on a stretch its hills are, so the gear is told for the whole of it. */
+    private TreeSet<Double> gearPlaces(List<GroundPiece> ground, TreeSet<Double> places) {
+        if (on.estimate().way().isMeasured()) {
+            return places;
+        }
+        TreeSet<Double> out = new TreeSet<>();
+        ground.forEach(piece -> out.add(piece.from()));
+        out.add(lap);
+        return out;
+    }
+
+    private List<GearPiece> gears(TreeSet<Double> places) {
+        List<GearPiece> out = new ArrayList<>();
+        Double from = drivetrain == null ? null : places.first();
+        while (from != null && from < lap) {
+            double to = places.higher(from);
+            GearUse use = gears.between(from, to);
+            GearPiece last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && last.use().equals(use)) {
+                out.set(out.size() - 1, new GearPiece(last.from(), to, use));
+            } else {
+                out.add(new GearPiece(from, to, use));
+            }
+            from = to;
+        }
+        return out;
+    }
+
+    private List<Passage> passages(TreeSet<Double> places) {
+        List<Passage> out = new ArrayList<>();
+        for (double at : places) {
+            out.add(new Passage(at, 1, at == 0 ? Range.exact(0) : arrivals.after(at)));
+        }
+        for (int i = 2; i <= laps(); i++) {
+            out.add(new Passage(i * lap, i, arrivals.after(i * lap)));
+        }
+        return out;
+    }
+
+    private List<Mark> marks() {
+        List<Mark> out = new ArrayList<>();
+        for (DayDemands.Stop stop : on.day().stops()) {
+            out.add(new Mark(stop.at(), lapAt(stop.at()), stop.water(), stop.food(), stop.bag(), null));
+        }
+        for (DayDemands.Latest latest : on.day().latest()) {
+            out.add(new Mark(latest.at(), lapAt(latest.at()), false, false, false, latest.within()));
+        }
+        out.sort(Comparator.comparingDouble(Mark::at));
+        return out;
+    }
+
+    private int lapAt(double at) {
+        return (int) Math.min(laps(), Math.floor(at / lap) + 1);
+    }
+}
