@@ -2,6 +2,7 @@ package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.report.BriefPageReport;
 import courseworthy.report.BriefReport;
 import courseworthy.report.Report;
 import courseworthy.report.TopicReport;
@@ -43,7 +44,7 @@ final class BriefCommand extends RequestCommand {
 
     private Report report(Brief brief, Format format) {
         return part.value() != null ? BriefReport.part(brief, part.value())
-                : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
+                : format == Format.HTML ? BriefPageReport.of(brief) : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
     }
 
     private void checkOptions(Format format) {

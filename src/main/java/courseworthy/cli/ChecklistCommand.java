@@ -18,6 +18,6 @@ final class ChecklistCommand extends RequestCommand {
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
         Brief brief = BriefTask.withoutOutlook(workspace, request).brief();
-        return render(format, () -> ChecklistReport.of(brief), () -> JsonBrief.checklist(brief));
+        return render(format, () -> format == Format.HTML ? ChecklistReport.pageOf(brief) : ChecklistReport.of(brief), () -> JsonBrief.checklist(brief));
     }
 }

@@ -34,7 +34,7 @@ final class MarkdownText implements SpanVisitor {
     @Override
     public void text(Span.Text text) {
         String mark = switch (text.style()) {
-            case PLAIN, SECONDARY -> "";
+            case PLAIN, SECONDARY, ASSUMED -> "";
             case EMPHASIS -> "*";
             case STRONG, ATTENTION -> "**";
         };

@@ -79,7 +79,7 @@ final class StyledText {
     /** The parameter of the sequence "select graphic rendition" (ECMA-48, section 8.3.117): bold, italic, faint, yellow. */
     private static String code(Style style) {
         return switch (style) {
-            case PLAIN -> "";
+            case PLAIN, ASSUMED -> "";
             case EMPHASIS -> "3";
             case STRONG -> "1";
             case ATTENTION -> "1;33";

@@ -19,25 +19,25 @@ public final class BriefReport {
 
     private static final String IN_SHORT = "in-short";
     private static final String SET_UP = "set-up";
-    private static final String CLOSE = "close";
+    static final String CLOSE = "close";
     private static final String LEAVE_ALONE = "leave-alone";
     private static final String REASONS = "reasons";
     private static final String AGAINST = "against";
-    private static final String ASSUMED = "assumed";
+    static final String ASSUMED = "assumed";
     private static final String MISSING = "missing";
     private static final String COURSE_FILE = "course-file";
-    private static final String CAUTIONS = "cautions";
+    static final String CAUTIONS = "cautions";
 
     /** The parts of a brief, as they are asked for, in the order in which they stand. */
     public static final List<String> PARTS = List.of(IN_SHORT, SET_UP, CLOSE, SettingReport.ID, PlanReport.ID, ForecastReport.ID, BikeAtHandReport.ID,
             WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
 
-    private static final String CONFIDENCE_MEANS = "settled: all advice agrees. leaning: about two thirds agrees. split: less than that. bounded: within limits,"
+    static final String CONFIDENCE_MEANS = "settled: all advice agrees. leaning: about two thirds agrees. split: less than that. bounded: within limits,"
             + " but nothing preferred. assumed: no advice, a common value.";
 
     private final Brief brief;
 
-    private BriefReport(Brief brief) {
+    BriefReport(Brief brief) {
         this.brief = brief;
     }
 
@@ -73,14 +73,19 @@ public final class BriefReport {
 
     /** What is not as the rider is used to, and what may turn out differently. */
     private Section.Builder differences() {
+        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
+        RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("A small change in these figures would change what is in brackets (details: ")
+                .code("--part " + CLOSE).text("): ").quoted(Phrases.closeMeasures(brief.close())).text(".");
+        return Section.builder("check-first", "Not your usual, or not firm").bullets(unusual()).paragraph(split).paragraph(close);
+    }
+
+    /** What is not as the rider is used to, a line each. */
+    List<RichText> unusual() {
         List<RichText> lines = new ArrayList<>();
         for (UsualDifference each : brief.differences()) {
             lines.add(RichText.of(each.decision().topic().name() + ": ").quoted(each.decision().phrase()).text(", your usual is ").quoted(each.usual()));
         }
-        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
-        RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("A small change in these figures would change what is in brackets (details: ")
-                .code("--part " + CLOSE).text("): ").quoted(Phrases.closeMeasures(brief.close())).text(".");
-        return Section.builder("check-first", "Not your usual, or not firm").bullets(lines).paragraph(split).paragraph(close);
+        return lines;
     }
 
     private Section.Builder rest() {
@@ -124,12 +129,12 @@ public final class BriefReport {
                 : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(RichText.of(Phrases.sure(brief, decision)));
     }
 
-    private Section.Builder close() {
+    Section.Builder close() {
         List<String> lines = Phrases.close(brief.close());
         return Section.builder(CLOSE, "Close calls").remark(lines.isEmpty() ? "" : Phrases.CLOSE_MEANS).bullets(quoted(lines));
     }
 
-    private Section.Builder leaveAlone() {
+    Section.Builder leaveAlone() {
         List<RichText> lines = new ArrayList<>();
         for (LeaveAlone thing : brief.leaveAlone()) {
             lines.add(RichText.EMPTY.append(RichText.ofQuoted(thing.what()).in(Style.STRONG)).quoted(thing.because().isEmpty() ? "" : ". " + thing.because()));
@@ -157,13 +162,13 @@ public final class BriefReport {
         return Section.builder(AGAINST, "Advice that was not followed").bullets(lines);
     }
 
-    private Section.Builder assumed() {
+    Section.Builder assumed() {
         List<Definition> rows = new ArrayList<>();
         brief.demands().assumed().forEach(each -> rows.add(Definition.of(each.what(), RichText.ofQuoted(each.value()))));
         return Section.builder(ASSUMED, "Assumed (not given in your files)").bullets(quoted(brief.course().assumed())).definitions(rows);
     }
 
-    private Section.Builder missing() {
+    Section.Builder missing() {
         List<Definition> rows = new ArrayList<>();
         for (MissingInputs wanted : brief.wanted()) {
             rows.add(Definition.of(wanted.place().word(), Phrases.wanted(wanted)));
@@ -171,11 +176,11 @@ public final class BriefReport {
         return Section.builder(MISSING, "Rules not checked: missing information").definitions(rows);
     }
 
-    private Section.Builder courseFile() {
+    Section.Builder courseFile() {
         return Section.builder(COURSE_FILE, "Notes on the course file").bullets(quoted(Phrases.mended(brief.course())));
     }
 
-    private static Section.Builder cautions(String heading, List<String> sentences) {
+    static Section.Builder cautions(String heading, List<String> sentences) {
         Section.Builder out = Section.builder(CAUTIONS, heading);
         sentences.forEach(line -> out.caution(RichText.ofQuoted(line)));
         return out;

@@ -18,9 +18,23 @@ public final class ChecklistReport {
         return ReportHead.of(brief, ReportHead.purpose(brief)).section(section(brief.checklist())).build();
     }
 
+    /** The checklist by itself, as a page. */
+    public static Report pageOf(Brief brief) {
+        return ReportHead.of(brief, ReportHead.purpose(brief)).section(onPage(brief.checklist())).build();
+    }
+
     /** The checklist as a part of a brief. */
     static Section section(Checklist checklist) {
-        Section.Builder out = Section.builder(ID, "Checklist (! = safety-critical)").aside(Phrases.date(checklist.date()))
+        return section("Checklist (! = safety-critical)", checklist);
+    }
+
+    /** The checklist on a page, where each thing that safety depends on says so. */
+    static Section onPage(Checklist checklist) {
+        return section("Checklist", checklist);
+    }
+
+    private static Section section(String heading, Checklist checklist) {
+        Section.Builder out = Section.builder(ID, heading).aside(Phrases.date(checklist.date()))
                 .paragraph(checklist.sections().isEmpty() ? "There is nothing to do." : "");
         for (int i = 0; i < checklist.sections().size(); i++) {
             Checklist.Section each = checklist.sections().get(i);

@@ -320,6 +320,13 @@ public final class Phrases {
         return String.join(", ", wanted.keys()) + " (" + where + count(wanted.rules(), "rule") + ")";
     }
 
+    /** {@code give "hour power" in the rider's file}: how something is made known. */
+    static RichText keys(InputKeys input) {
+        String where = input.place() == InputKeys.InputPlace.GROUND || input.place() == InputKeys.InputPlace.CLIMBING ? " in the course's file"
+                : input.place() == InputKeys.InputPlace.EVENT ? " in the event's file" : " in the rider's file";
+        return RichText.of("give ").append(RichText.join(" or ", input.keys().stream().map(RichText.EMPTY::code).toList())).text(where);
+    }
+
     /** What a reason is, where its standing is not named. */
     static final String ELSE_PRACTICE = "Common practice, unless a source or a sheet is named.";
 

@@ -10,10 +10,15 @@ final class ReportHead {
 
     /** @param subtitle what the report is about */
     static Report.Builder of(Brief brief, String subtitle) {
-        return Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle)
+        return Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle).identity(identity(brief))
                 .paragraph(RichText.ofQuoted(Phrases.whose(brief)))
                 .paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course()));
+    }
+
+    /** What tells a day of one rider from others. */
+    static String[] identity(Brief brief) {
+        return new String[] {brief.course().name(), brief.rider(), brief.date() == null ? brief.role() : brief.date().toString()};
     }
 
     /** What a brief is for: {@code set up for the race, 14 June 2025}. */

@@ -16,9 +16,29 @@ import java.util.List;
 /** The call in a handful of lines, for a reader with ten seconds. */
 final class SetUpSummary {
 
-    /** One line: what it is about, and the values. */
-    record Entry(String about, String values) {
+    /**
+     * One line.
+     *
+     * @param about   what it is about
+     * @param parts   the values, the leading ones first
+     * @param leading how many of them lead
+     */
+    record Entry(String about, List<String> parts, int leading) {
+
+        Entry(String about, String value) {
+            this(about, List.of(value), 1);
+        }
+
+        /** All the values. */
+        String values() {
+            return String.join(", ", parts);
+        }
     }
+
+    static final String PRESSURE = "Pressure";
+    static final String BUILD = "Build";
+    /** Where the parts of the build stand. */
+    private static final String SEE_BUILD = "see THE BUILD";
 
     private final List<Decision> decisions;
     private final Demands demands;
@@ -31,7 +51,7 @@ final class SetUpSummary {
     static List<Entry> of(Brief brief) {
         List<Entry> out = of(brief.decisions(), brief.demands());
         if (brief.build() != null && brief.build().bike() != null) {
-            out.add(out.size() - 1, new Entry("Build", brief.build().bike() + pressures(brief)));
+            out.add(out.size() - 1, new Entry(BUILD, List.of(brief.build().bike().toString(), SEE_BUILD + pressures(brief)), 1));
         }
         if (brief.outlook().shortfall() != null) {
             out.add(out.size() - 1, new Entry("Too hard", GearShortfallPhrases.terse(brief.outlook().shortfall())));
@@ -47,7 +67,7 @@ final class SetUpSummary {
             pressure(out, Topics.FRONT_TYRE_PRESSURE, brief, set.front());
             pressure(out, Topics.REAR_TYRE_PRESSURE, brief, set.rear());
         }
-        return out.isEmpty() ? ", see THE BUILD" : ", see THE BUILD; its tyres: " + String.join(", ", out);
+        return out.isEmpty() ? "" : "; its tyres: " + String.join(", ", out);
     }
 
     private static void pressure(List<String> out, Topic pressure, Brief brief, TyreSetting tyre) {
@@ -74,7 +94,7 @@ final class SetUpSummary {
         List<Entry> out = new ArrayList<>();
         add(out, "Bike", one(Topics.BIKE), after("fork ", Topics.FORK_TRAVEL), after("rear ", Topics.REAR_TRAVEL), seatpost());
         add(out, "Tyres", both(Topics.FRONT_TYRE_WIDTH, ""), both(Topics.FRONT_TYRE_TREAD, " tread"), both(Topics.FRONT_TYRE_CASING, " casing"), insert());
-        add(out, "Pressure", after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
+        lead(out, 2, PRESSURE, after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
         add(out, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
         add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
         add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBES, "tube"), lights());
@@ -82,14 +102,14 @@ final class SetUpSummary {
     }
 
     private static void add(List<Entry> out, String about, String... values) {
-        StringBuilder line = new StringBuilder();
-        for (String value : values) {
-            if (!value.isEmpty()) {
-                line.append(line.length() == 0 ? "" : ", ").append(value);
-            }
-        }
-        if (line.length() > 0) {
-            out.add(new Entry(about, line.toString()));
+        lead(out, 1, about, values);
+    }
+
+    private static void lead(List<Entry> out, int leading, String about, String... values) {
+        List<String> parts = new ArrayList<>(List.of(values));
+        parts.removeIf(String::isEmpty);
+        if (!parts.isEmpty()) {
+            out.add(new Entry(about, List.copyOf(parts), Math.min(leading, parts.size())));
         }
     }
 

@@ -34,6 +34,9 @@ final class SettingReport {
     /** The same without how to read it. */
     static Section.Builder inShort(Brief brief) {
         Section.Builder out = Section.builder(ID, "What to set").definitions(rows(brief.outlook()));
+        if (brief.build() != null && brief.build().bike() != null) {
+            out.note(RichText.of("These are for the parts of the build."));
+        }
         alerts(brief).forEach(line -> out.caution(RichText.ofQuoted(line)));
         return out;
     }
@@ -55,11 +58,10 @@ final class SettingReport {
         return out;
     }
 
-    /** Whose settings they are where there is a build, and what goes beyond a limit; empty where nothing is to be said. */
+    /** What differs between front and rear, and what goes beyond a limit; empty where nothing is to be said. */
     private static List<String> alerts(Brief brief) {
         List<String> out = new ArrayList<>();
         if (brief.build() != null && brief.build().bike() != null) {
-            out.add("These are for the parts of the build.");
             List<String> pads = BuildCall.padsApart(brief.build());
             if (!pads.isEmpty()) {
                 out.add("Brake pads differ: " + pads.get(0) + " at the front, " + pads.get(1) + " at the rear. Whatever is said about pads below is"
@@ -91,6 +93,18 @@ final class SettingReport {
                 + " at the start" : start + ", pumped at the start (assumed)";
         String wet = join(wet("front ", pressures.front()), wet("rear ", pressures.rear()));
         return out + (wet.isEmpty() ? "" : "; if it turns wet " + wet);
+    }
+
+    /** Front and rear at the start, a text each. */
+    static List<String> atTheStart(PressureSettings pressures) {
+        List<String> out = new ArrayList<>(List.of(one("front ", pressures.front(), true), one("rear ", pressures.rear(), true)));
+        out.removeIf(String::isEmpty);
+        return out;
+    }
+
+    /** {@code pump to front 1.25 bar (18 psi), rear 1.30 bar (19 psi)}; empty where they are pumped at the start. */
+    static String toPump(PressureSettings pressures) {
+        return pressures.pumpedKnown() ? "pump to " + both(pressures, false) : "";
     }
 
     private static String both(PressureSettings pressures, boolean start) {

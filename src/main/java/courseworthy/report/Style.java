@@ -10,5 +10,7 @@ public enum Style {
     /** Something a reader must not miss. */
     ATTENTION,
     /** Of less weight than what it stands beside, such as the range of a value. */
-    SECONDARY
+    SECONDARY,
+    /** Not given by anybody, so taken as is usual. */
+    ASSUMED
 }

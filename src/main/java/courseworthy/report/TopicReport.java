@@ -34,11 +34,17 @@ public final class TopicReport {
 
     private static Section.Builder gains(Worth worth) {
         Section.Builder out = Section.builder("gains", "Time gained or lost on this course");
-        if (worth == null) {
-            return out;
-        }
-        if (worth.gears() != null) {
+        if (worth != null && worth.gears() != null) {
             GearsReport.addRecommended(out, worth.gears());
+        }
+        addGains(out, worth);
+        return out;
+    }
+
+    /** What other values would save or cost; nothing where it is null. */
+    static void addGains(ContentBuilder<?> out, Worth worth) {
+        if (worth == null) {
+            return;
         }
         if (worth.extensions() != null) {
             out.paragraph(RichText.ofStrong(Phrases.capital(WorthReport.extensions(worth.extensions())) + "."))
@@ -51,7 +57,6 @@ public final class TopicReport {
         }
         out.items(alternatives);
         worth.notes().forEach(out::remark);
-        return out;
     }
 
     private static void addClaims(Report.Builder out, Decision decision) {
@@ -65,9 +70,13 @@ public final class TopicReport {
     }
 
     private static Section.Builder unchecked(Brief brief, Topic topic) {
-        List<RichText> lines = brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic.name()))
+        return Section.builder("unchecked", "Rules not checked: missing information").bullets(uncheckedRules(brief, topic));
+    }
+
+    /** Rules on a topic that could not be checked, with what they need. */
+    static List<RichText> uncheckedRules(Brief brief, Topic topic) {
+        return brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic.name()))
                 .map(rule -> RichText.ofQuoted(rule.author().rule() + ": needs " + String.join(", ", rule.wanting()) + " (" + rule.author().where() + ")"))
                 .toList();
-        return Section.builder("unchecked", "Rules not checked: missing information").bullets(lines);
     }
 }

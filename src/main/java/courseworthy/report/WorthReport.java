@@ -32,9 +32,14 @@ public final class WorthReport {
 
     /** The leading figures of the whole recommendation; empty where none is known. */
     static Section section(Brief brief) {
+        return onPage(brief).aside("details: --topic NAME").build();
+    }
+
+    /** The same on a page, where the details stand with the topics. */
+    static Section.Builder onPage(Brief brief) {
         List<Definition> rows = new ArrayList<>();
         terse(brief).forEach(each -> rows.add(Definition.of(each.about(), each.values())));
-        return Section.builder(ID, "Time gained or lost on this course").aside("details: --topic NAME").definitions(rows).build();
+        return Section.builder(ID, "Time gained or lost on this course").definitions(rows);
     }
 
     /** The leading figures of the whole call, each after the topic it belongs to. */

@@ -83,6 +83,9 @@ public final class HtmlRenderer implements Renderer {
             top();
             if (card) {
                 section(sections.get(0), 2);
+            }
+            out.open("div", "tools").attribute("hidden").close("div").line();
+            if (card) {
                 out.close("div").line();
             }
             out.open("main").line();
@@ -103,7 +106,6 @@ public final class HtmlRenderer implements Renderer {
                 HtmlText.writeHeading(report.subtitle(), out, footnotes, ids);
                 out.close("p").line();
             }
-            out.open("div", "tools").attribute("hidden").close("div").line();
             blocks.write(report.lead());
             out.close("header").line();
         }

@@ -40,6 +40,7 @@ final class HtmlText implements SpanVisitor {
             case STRONG -> "b";
             case ATTENTION -> "strong";
             case SECONDARY -> "small";
+            case ASSUMED -> "u";
         };
         open(element);
         open(text.quoted() ? "bdi" : "");

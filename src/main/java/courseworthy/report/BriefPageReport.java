@@ -1,0 +1,147 @@
+package courseworthy.report;
+
+import courseworthy.call.CloseThreshold;
+import courseworthy.claim.Claim;
+import courseworthy.claim.TestedFact;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Measure;
+import courseworthy.report.ItemList.Item;
+import courseworthy.task.Brief;
+import courseworthy.topic.Topic;
+import courseworthy.topic.TopicGroup;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A brief in the order in which a page of it is read: what to set and to pack first, then what is least sure, the plan, what is not usual and
+ * what to watch; then each topic with its reasons, to be opened, and what was assumed.
+ */
+public final class BriefPageReport {
+
+    private static final String TOPICS = "topics";
+    private static final String BRIEF_RULE = "One figure changed at a time.";
+
+    private final Brief brief;
+    private final BriefReport parts;
+    private final Map<String, Assumed> assumed = new LinkedHashMap<>();
+
+    private BriefPageReport(Brief brief) {
+        this.brief = brief;
+        parts = new BriefReport(brief);
+        brief.demands().assumed().forEach(each -> assumed.put(each.what(), each));
+    }
+
+    public static Report of(Brief brief) {
+        return new BriefPageReport(brief).report();
+    }
+
+    private Report report() {
+        Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief));
+        return out.section(SetUpCard.section(brief)).section(SettingReport.section(brief)).section(PlanReport.section(brief)).section(ForecastReport.section(brief))
+                .section(BikeAtHandReport.section(brief.outlook().bikeAtHand())).section(unusual())
+                .section(BriefReport.cautions("Cautions", Phrases.cautions(brief))).section(WorthReport.onPage(brief)).section(BuildReport.section(brief.build()))
+                .section(parts.leaveAlone()).section(ChecklistReport.onPage(brief.checklist())).section(topics()).section(assumed()).section(parts.missing())
+                .section(course()).build();
+    }
+
+    private RichText subtitle() {
+        RichText whose = RichText.ofQuoted(Phrases.whose(brief));
+        return RichText.join(", ", List.of(RichText.of(Phrases.capital(ReportHead.purpose(brief))), whose));
+    }
+
+    private Section.Builder unusual() {
+        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
+        Section.Builder close = parts.close();
+        return Section.builder("check-first", "Not your usual, or not firm").bullets(parts.unusual()).paragraph(split).section(close);
+    }
+
+    private Section.Builder topics() {
+        Section.Builder out = Section.builder(TOPICS, "Every decision with its reasons").remark(BriefReport.CONFIDENCE_MEANS);
+        for (TopicGroup group : TopicGroup.values()) {
+            Section.Builder ofGroup = Section.builder(TOPICS + "-" + slug(group.title()), group.title());
+            brief.decisions().stream().filter(each -> each.topic().group() == group).filter(each -> each.status() != Status.NOT_APPLICABLE)
+                    .forEach(each -> ofGroup.section(topic(each)));
+            out.section(ofGroup);
+        }
+        List<String> without = Phrases.without(brief.decisions());
+        return out.remark(without.isEmpty() ? "" : "Does not apply to this bike: " + String.join(", ", without) + ".");
+    }
+
+    private Section.Builder topic(Decision decision) {
+        Topic topic = decision.topic();
+        Section.Builder out = Section.builder(anchor(topic), RichText.of(topic.name() + ": ").quoted(decision.phrase())).detail()
+                .aside(decision.standing() == null ? "" : Phrases.sure(brief, decision))
+                .paragraph(Phrases.sentence(topic.about())).caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
+                .caution(GroundPhrases.rests(brief, decision))
+                .bullets("To set:", SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
+        boolean decided = decision.value() != null;
+        listed(out, decided ? "For:" : "Limits:", decision.taken().stream().map(ClaimItems::full).toList(),
+                decided ? "No rule recommends it; it is the default." : "");
+        listed(out, decided ? "Against:" : "Set aside:", decision.lost().stream().map(ClaimItems::full).toList(),
+                decided ? "No rule recommends anything else." : "");
+        out.paragraph(assumedUnder(decision));
+        TopicReport.addGains(out, WorthReport.worth(brief, topic));
+        change(out, decision);
+        return out.bullets("Rules not checked, since something is missing:", TopicReport.uncheckedRules(brief, topic));
+    }
+
+    private static void listed(Section.Builder out, String heading, List<Item> items, String none) {
+        out.paragraph(items.isEmpty() ? RichText.of(none) : RichText.ofStrong(heading)).items(items);
+    }
+
+    private void change(Section.Builder out, Decision decision) {
+        CloseThreshold close = brief.close(decision);
+        if (close != null) {
+            out.bullets("What would change it:", Phrases.close(List.of(close)).stream().map(RichText::ofQuoted).toList()).remark(BRIEF_RULE);
+        }
+    }
+
+    /** What was assumed of the facts that rules for and against rest on, each with a way to where it is made known. */
+    private RichText assumedUnder(Decision decision) {
+        Map<String, RichText> found = new LinkedHashMap<>();
+        List<Claim> claims = new ArrayList<>(decision.taken());
+        decision.lost().forEach(lost -> claims.add(lost.claim()));
+        for (Claim claim : claims) {
+            for (TestedFact fact : claim.grounds()) {
+                Assumed each = assumed.get(fact.measure());
+                if (each != null) {
+                    found.put(each.what(), RichText.EMPTY.styled(each.what() + " " + each.value(), Style.ASSUMED).text(" (")
+                            .crossReference("how to make it known", BriefReport.ASSUMED).text(")"));
+                }
+            }
+        }
+        return found.isEmpty() ? RichText.EMPTY : RichText.of("Assumed under it: ").append(RichText.join("; ", found.values())).text(".");
+    }
+
+    private Section.Builder assumed() {
+        List<Definition> rows = new ArrayList<>();
+        for (Assumed each : assumed.values()) {
+            Definition row = Definition.of(each.what(), RichText.EMPTY.styled(each.value(), Style.ASSUMED));
+            Measure measure = Measure.find(each.what());
+            rows.add(measure == null || measure.input().place() == null ? row : row.remark(Phrases.keys(measure.input())));
+        }
+        return Section.builder(BriefReport.ASSUMED, "Assumed (not given in your files)")
+                .bullets(brief.course().assumed().stream().map(RichText::ofQuoted).toList()).definitions(rows);
+    }
+
+    /** The course, and what was noted when it was read; the sheets in force. */
+    private Section.Builder course() {
+        Section.Builder out = Section.builder("course", "The course, and what this rests on");
+        Phrases.course(brief).forEach(out::paragraph);
+        return out.caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
+                .paragraphs(GroundPhrases.paragraphs(brief.course())).section(parts.courseFile());
+    }
+
+    /** The id of a topic's section. */
+    static String anchor(Topic topic) {
+        return "topic-" + slug(topic.name());
+    }
+
+    private static String slug(String words) {
+        return words.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+}
