@@ -45,7 +45,16 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param part     the part of the bike or kit; may be empty
      * @param rule     the rule that says it, or empty where the event does
      * @param where    where that is written, or null
+     * @param minutes  how long it takes one person, an estimate
      */
-    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
+    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes) {
+
+        /** How long a check takes someone with tools at hand, min (common practice, no source). */
+        private static final double CHECK_MINUTES = 4;
+
+        /** A check like most, which takes a few minutes. */
+        public Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
+            this(what, find, because, critical, part, rule, where, CHECK_MINUTES);
+        }
     }
 }

@@ -15,8 +15,8 @@ final class ItemScheduler {
 
     private static final long HOUR = 3600;
 
-    /** When the work of the evening is done. */
-    private static final long EVENING_END = 21 * HOUR;
+    /** When the work of the evening is done, s after midnight. */
+    static final long EVENING_END = 21 * HOUR;
 
     /** Time between two things done in one sitting on the days before. */
     private static final long SITTING = 3 * HOUR;
@@ -77,7 +77,7 @@ final class ItemScheduler {
     }
 
     /** Seconds left before the start once the work of a section is done. */
-    private long lead(Deadline due) {
+    long lead(Deadline due) {
         return switch (due) {
             case WEEK_BEFORE -> 120 * HOUR;
             case TWO_DAYS_BEFORE -> nightLead + 24 * HOUR;

@@ -11,6 +11,10 @@ import java.util.List;
 final class SwapItems {
 
     private static final String PART = "swaps";
+    /** The longer end of what the item asks for, min. */
+    private static final double TEST_RIDE_MINUTES = 60;
+    /** As long as a change of stem and saddle takes (common practice, no source). */
+    private static final double POSITION_MINUTES = 30;
 
     private SwapItems() {
     }
@@ -35,7 +39,7 @@ final class SwapItems {
         }
         if (!build.swaps().isEmpty() || build.position() != null) {
             Item ride = new Item("Test-ride this exact build for 30 to 60 min, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
-                    "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null);
+                    "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null, TEST_RIDE_MINUTES);
             out.add(new PendingItem(ride, id("build/", out.size()), Deadline.WEEK_BEFORE, 0, before));
         }
         out.addAll(back(build));
@@ -48,7 +52,7 @@ final class SwapItems {
         for (Swap swap : build.back()) {
             String id = id("build/back/", out.size());
             Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
-                    + Math.round(swap.work().minutes()) + " min).", false, PART, "", null);
+                    + Math.round(swap.work().minutes()) + " min).", false, PART, "", null, swap.work().minutes());
             out.add(new PendingItem(item, id, Deadline.AFTER_THE_RACE, 0, List.copyOf(before)));
             before.add(id);
         }
@@ -68,7 +72,7 @@ final class SwapItems {
     private static Item position(Build build) {
         return new Item("Set stem, spacers and saddle to your position on " + build.position().from().bike(),
                 "As the build says under position; bolts as marked, post past its insertion mark",
-                "A position that is not yours hurts before the day is over.", true, PART, "", null);
+                "A position that is not yours hurts before the day is over.", true, PART, "", null, POSITION_MINUTES);
     }
 
     private static Item worn(Build build) {
@@ -79,7 +83,7 @@ final class SwapItems {
     private static Item item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
         return new Item(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min).",
-                swap.critical(), PART, "", null);
+                swap.critical(), PART, "", null, swap.work().minutes());
     }
 
     private static String find(Swap swap) {

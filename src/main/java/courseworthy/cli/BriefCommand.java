@@ -8,10 +8,12 @@ import courseworthy.report.Report;
 import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
+import courseworthy.task.BriefResult;
 import courseworthy.task.BriefTask;
 import courseworthy.task.Request;
 import courseworthy.task.TopicResult;
 import courseworthy.task.Workspace;
+import java.util.List;
 
 /** Prints the brief: the recommended set-up, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
@@ -23,7 +25,7 @@ final class BriefCommand extends RequestCommand {
             BriefReport.PARTS);
 
     BriefCommand(Terminal terminal) {
-        super("brief", terminal, "Says how the bike should be set up for a course, why, and what to do before the start.",
+        super("brief", terminal, List.of(Format.ICS), "Says how the bike should be set up for a course, why, and what to do before the start.",
                 "courseworthy brief heather-ridge --role race --date 2025-06-14",
                 "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
                 "courseworthy brief track.gpx --map region.osm.pbf",
@@ -38,8 +40,9 @@ final class BriefCommand extends RequestCommand {
         if (topic.value() != null) {
             return topic(workspace, request, format);
         }
-        Brief brief = BriefTask.of(workspace, request).brief();
-        return render(format, () -> report(brief, format), () -> JsonBrief.of(brief));
+        BriefResult made = BriefTask.of(workspace, request);
+        Brief brief = made.brief();
+        return format == Format.ICS ? calendar(made) : render(format, () -> report(brief, format), () -> JsonBrief.of(brief));
     }
 
     private Report report(Brief brief, Format format) {
@@ -48,11 +51,20 @@ final class BriefCommand extends RequestCommand {
     }
 
     private void checkOptions(Format format) {
+        checkWholeBriefOnly(format);
         if (part.value() != null && (topic.value() != null || full.value())) {
             throw new BadInput(Fault.of("--part", 0, "", topic.value() != null ? "--topic beside it" : "--full beside it", "one of --part, --topic and --full", ""));
         }
         if (part.value() != null && format == Format.JSON) {
             throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text, markdown or html", "JSON always has everything: take the field you need."));
+        }
+    }
+
+    private void checkWholeBriefOnly(Format format) {
+        String beside = topic.value() != null ? "--topic" : part.value() != null ? "--part" : full.value() ? "--full" : null;
+        if (format == Format.ICS && beside != null) {
+            throw new BadInput(Fault.of(beside, 0, "", "--format ics beside it", "text, markdown, html or json", "A calendar has the sections of the checklist, and no part of a brief alone: leave out "
+                    + beside + "."));
         }
     }
 

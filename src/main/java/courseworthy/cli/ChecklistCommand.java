@@ -3,21 +3,28 @@ package courseworthy.cli;
 import courseworthy.report.ChecklistReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
+import courseworthy.task.BriefResult;
 import courseworthy.task.BriefTask;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
+import java.util.List;
 
 /** Prints the checklist alone. */
 final class ChecklistCommand extends RequestCommand {
 
     ChecklistCommand(Terminal terminal) {
-        super("checklist", terminal, "Lists what to do before, at and after the ride, and how it is known to be done.",
-                "courseworthy checklist heather-ridge --format markdown -o checklist.md");
+        super("checklist", terminal, List.of(Format.ICS), "Lists what to do before, at and after the ride, and how it is known to be done.",
+                "courseworthy checklist heather-ridge --format markdown -o checklist.md",
+                "courseworthy checklist heather-ridge --event event.yaml --format ics -o work.ics");
     }
 
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
-        Brief brief = BriefTask.withoutOutlook(workspace, request).brief();
+        BriefResult made = BriefTask.withoutOutlook(workspace, request);
+        Brief brief = made.brief();
+        if (format == Format.ICS) {
+            return calendar(made);
+        }
         return render(format, () -> format == Format.HTML ? ChecklistReport.pageOf(brief) : ChecklistReport.of(brief), () -> JsonBrief.checklist(brief));
     }
 }

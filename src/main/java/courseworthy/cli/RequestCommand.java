@@ -1,6 +1,10 @@
 package courseworthy.cli;
 
+import courseworthy.render.calendar.CalendarRenderer;
+import courseworthy.report.ChecklistCalendar;
 import courseworthy.report.Report;
+import courseworthy.task.BriefResult;
+import courseworthy.task.CalendarTask;
 import courseworthy.task.MapRequest;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
@@ -49,6 +53,11 @@ abstract class RequestCommand extends Command {
 
     final String render(Format format, Supplier<Report> report, Supplier<String> json) {
         return render(format, output, report, json);
+    }
+
+    /** The checklist of a brief as entries of a calendar. */
+    static String calendar(BriefResult made) {
+        return CalendarRenderer.render(ChecklistCalendar.of(CalendarTask.of(made)));
     }
 
     /** Does something else than answering, where options ask for that; says whether it did. */

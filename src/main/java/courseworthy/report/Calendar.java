@@ -1,0 +1,39 @@
+package courseworthy.report;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * What goes into a calendar: entries with their words and times.
+ *
+ * @param name    of all of it
+ * @param day     the day it is made for
+ * @param zone    of all times; null where they are those of wherever the calendar is looked at
+ * @param entries earliest first
+ */
+public record Calendar(RichText name, LocalDate day, ZoneId zone, List<Entry> entries) {
+
+    public Calendar {
+        entries = List.copyOf(entries);
+    }
+
+    /**
+     * One entry.
+     *
+     * @param identity what makes it the same entry when it is made again, part by part
+     * @param title    what it is
+     * @param lines    what there is to know, a paragraph each
+     * @param from     when it begins
+     * @param to       when it ends
+     * @param warning  minutes before it begins at which to be reminded
+     */
+    public record Entry(List<String> identity, RichText title, List<RichText> lines, LocalDateTime from, LocalDateTime to, int warning) {
+
+        public Entry {
+            identity = List.copyOf(identity);
+            lines = List.copyOf(lines);
+        }
+    }
+}

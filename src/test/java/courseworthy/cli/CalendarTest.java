@@ -1,0 +1,111 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.render.calendar.ReadCalendar;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import net.fortuna.ical4j.model.component.VEvent;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The checklist in a calendar: {@code --format ics}, read back by a library for iCalendar. */
+class CalendarTest {
+
+    private static final String COURSE = "course-profiles/heather-ridge.yaml";
+    private static final String EVENT = "docs/examples/events/heather-ridge.yaml";
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"checklist", "brief"})
+    void thereIsAnEntryForEachSectionAndForTheStart(String command) {
+        CommandRun ran = CommandRun.of(command, COURSE, "--event", EVENT, "--format", "ics");
+        String list = CommandRun.of("checklist", COURSE, "--event", EVENT, "--format", "markdown").out();
+
+        assertThat(ran.err()).isEmpty();
+        List<VEvent> entries = new ReadCalendar(ran.out()).valid().events();
+        List<String> sections = list.lines().filter(line -> line.startsWith("### ")).map(line -> line.substring(4) + ": Heather Ridge Marathon").toList();
+        assertThat(sections).hasSizeGreaterThan(5);
+        assertThat(entries).extracting(entry -> entry.getSummary().getValue()).containsAll(sections).contains("Start: Heather Ridge Marathon").hasSize(sections.size() + 1);
+        assertThat(entries).allSatisfy(entry -> assertThat(entry.getAlarms()).hasSize(1));
+        // 08:00 at two hours ahead of UTC.
+        assertThat(ran.out()).contains("DTSTART:20260620T060000Z\r\n");
+        assertThat(ran.out().split("\r\n")).allSatisfy(line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
+    }
+
+    /** Every check stands in the entry of its section. */
+    @Test
+    void nothingOfTheChecklistIsMissing() {
+        String all = String.join("\n", new ReadCalendar(CommandRun.of("checklist", COURSE, "--event", EVENT, "--format", "ics").out()).events().stream()
+                .map(entry -> entry.getDescription().getValue()).toList());
+        String json = CommandRun.of("checklist", COURSE, "--event", EVENT, "--format", "json").out();
+        List<String> checks = Pattern.compile("\"(?:do|find)\" : \"([^\"\\\\]+)\"").matcher(json).results().map(found -> found.group(1)).toList();
+        assertThat(checks).hasSizeGreaterThan(80).allSatisfy(check -> assertThat(all).contains(check));
+    }
+
+    /** A second import replaces the first: what changes with the forecast leaves each entry its name, another rider has entries apart. */
+    @Test
+    void entriesKeepTheirNameWhenTheForecastChanges() throws IOException {
+        Path wet = Files.writeString(folder.resolve("wet.yaml"), Files.readString(Path.of(EVENT)).replaceFirst("forecast: .*", "forecast: {low: 1 C, high: 6 C, going: wet}"));
+        List<String> dry = uids("--event", EVENT);
+
+        assertThat(uids("--event", EVENT)).isEqualTo(dry).doesNotHaveDuplicates();
+        assertThat(CommandRun.of("checklist", COURSE, "--event", wet.toString(), "--format", "ics").out()).isNotEqualTo(CommandRun.of("checklist", COURSE, "--event", EVENT, "--format", "ics").out());
+        assertThat(uids("--event", wet.toString())).containsAnyElementsOf(dry);
+        assertThat(uids("--event", EVENT, "--rider", "docs/examples/riders/sam-novice.yaml")).doesNotContainAnyElementsOf(dry);
+        assertThat(uids("--event", EVENT, "--date", "2026-06-21")).doesNotContainAnyElementsOf(dry);
+    }
+
+    private static List<String> uids(String... more) {
+        String[] line = new String[4 + more.length];
+        System.arraycopy(new String[] {"checklist", COURSE, "--format", "ics"}, 0, line, 0, 4);
+        System.arraycopy(more, 0, line, 4, more.length);
+        return new ReadCalendar(CommandRun.of(line).out()).uids();
+    }
+
+    @Test
+    void anUnknownZoneLeavesTheTimesLocal() throws IOException {
+        Path event = Files.writeString(folder.resolve("event.yaml"), "date: 2026-06-20\nstart: 09:30\n");
+        List<VEvent> entries = new ReadCalendar(CommandRun.of("checklist", COURSE, "--event", event.toString(), "--format", "ics").out()).valid().events();
+        assertThat(entries).allSatisfy(entry -> assertThat(entry.getProperty("DTSTART").orElseThrow().getValue()).matches("\\d{8}T\\d{6}"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "''               | --format ics: found neither a date nor a start | Give --date 2026-06-20, or write date: 2026-06-20 in the event. Write start: 09:00 in the event, and pass it with --event.",
+        "date: 2026-06-20 | event.yaml: found no time of the start         | Write start: 09:00 in the event, and pass it with --event.",
+        "start: 09:00     | event.yaml: found no date                      | Give --date 2026-06-20, or write date: 2026-06-20 in the event."})
+    void withoutADayOrAStartNothingHasATime(String written, String found, String mend) throws IOException {
+        Path event = Files.writeString(folder.resolve("event.yaml"), written + "\n");
+        CommandRun ran = written.isEmpty() ? CommandRun.of("checklist", COURSE, "--format", "ics")
+                : CommandRun.of("checklist", COURSE, "--event", event.toString(), "--format", "ics");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err().replace(folder + "/", "")).isEqualTo(found + ", expected the day and the time of the start, from which a calendar counts\n    " + mend + "\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--full", "--topic bike", "--part plan"})
+    void aPartOfABriefHasNoCalendar(String option) {
+        String[] words = option.split(" ");
+        CommandRun ran = words.length == 1 ? CommandRun.of("brief", COURSE, "--event", EVENT, "--format", "ics", words[0])
+                : CommandRun.of("brief", COURSE, "--event", EVENT, "--format", "ics", words[0], words[1]);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo(words[0] + ": found --format ics beside it, expected text, markdown, html or json\n"
+                + "    A calendar has the sections of the checklist, and no part of a brief alone: leave out " + words[0] + ".\n");
+    }
+
+    @Test
+    void noOtherCommandOffersIt() {
+        assertThat(CommandRun.of("gears", COURSE, "--format", "ics").code()).isEqualTo(2);
+    }
+}
