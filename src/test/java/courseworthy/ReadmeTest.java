@@ -41,7 +41,8 @@ class ReadmeTest {
     void ciRunsTheTestCommandThatItShows() throws IOException {
         Matcher tests = Pattern.compile("(?m)^mvn .*$").matcher(Files.readString(README));
         assertThat(tests.find()).isTrue();
-        assertThat(Files.readString(Path.of(".ci", "run"))).containsPattern("\nexec " + Pattern.quote(tests.group()) + "( -Dcourseworthy\\.data\\S*)+\n");
+        assertThat(Files.readString(Path.of(".ci", "run"))).containsPattern("\n" + Pattern.quote(tests.group())
+                + "( -Dcourseworthy\\.data\\S*)+ 2>&1 \\| tee \"\\$log\" \\|\\| exit\n");
     }
 
     /** The brief apart, which has a measure of its own. */

@@ -48,9 +48,10 @@ public final class BriefPageReport {
                 .section(course()).build();
     }
 
+    /** {@code Race, 20 June 2026, for Kim}: short, since the set-up is to follow on the first screen of a phone. */
     private RichText subtitle() {
-        RichText whose = RichText.ofQuoted(Phrases.whose(brief));
-        return RichText.join(", ", List.of(RichText.of(Phrases.capital(ReportHead.purpose(brief))), whose));
+        RichText date = RichText.of(brief.date() == null ? "" : Phrases.date(brief.date()));
+        return RichText.join(", ", List.of(RichText.of(Phrases.capital(brief.role())), date, RichText.ofQuoted(Phrases.whose(brief))));
     }
 
     private Section.Builder unusual() {

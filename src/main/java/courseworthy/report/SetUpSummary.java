@@ -95,7 +95,7 @@ final class SetUpSummary {
         add(out, "Bike", one(Topics.BIKE), after("fork ", Topics.FORK_TRAVEL), after("rear ", Topics.REAR_TRAVEL), seatpost());
         add(out, "Tyres", both(Topics.FRONT_TYRE_WIDTH, ""), both(Topics.FRONT_TYRE_TREAD, " tread"), both(Topics.FRONT_TYRE_CASING, " casing"), insert());
         lead(out, 2, PRESSURE, after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
-        add(out, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
+        lead(out, 2, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
         add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
         add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBES, "tube"), lights());
         return out;
