@@ -20,7 +20,7 @@ final class GroundPiece {
     /** So many fords a profile takes on a stretch, and each so long, m. */
     private static final int MOST_CROSSINGS = 100;
     private static final double SHORTEST_FORD = 2;
-    private static final String CROSSINGS = "water crossings";
+    static final String CROSSINGS = "water crossings";
 
     /** m along the track. */
     final double from;
@@ -53,6 +53,11 @@ final class GroundPiece {
         return new GroundPiece(from, to, TaggedGround.UNKNOWN, Set.of(), false, false, 0, null);
     }
 
+    /** A piece on one of several ways. */
+    static GroundPiece unsure(double from, double to, InferredGround mayBe) {
+        return new GroundPiece(from, to, new TaggedGround(Map.of(), List.of(mayBe)), Set.of(), false, false, 0, null);
+    }
+
     /** A piece on a way. */
     static GroundPiece on(double from, double to, String way, Map<String, String> tags, TaggedGround tagged) {
         Map<String, String> mapped = new LinkedHashMap<>(tagged.mapped());
@@ -73,7 +78,8 @@ final class GroundPiece {
         }
         Double steep = steepest == null ? neighbour.steepest : neighbour.steepest == null ? steepest
                 : Double.valueOf(Math.max(steepest, neighbour.steepest));
-        return new GroundPiece(Math.min(from, neighbour.from), Math.max(to, neighbour.to), tagged, names, matched, steps || neighbour.steps,
+        TaggedGround joined = matched || neighbour.matched ? tagged : tagged.either(neighbour.tagged);
+        return new GroundPiece(Math.min(from, neighbour.from), Math.max(to, neighbour.to), joined, names, matched, steps || neighbour.steps,
                 crossings + neighbour.crossings, steep);
     }
 
@@ -104,7 +110,7 @@ final class GroundPiece {
                 alternatives.add(GroundPairs.ground(values));
             }
         }
-        GroundOrigin origin = matched ? new GroundOrigin(names(), mapped, inferred) : GroundOrigin.UNMATCHED;
+        GroundOrigin origin = new GroundOrigin(names(), mapped, inferred);
         return new Stretch(length(), null, null, steepest, GroundPairs.ground(likely), alternatives, origin, 0);
     }
 

@@ -17,7 +17,10 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.ProgressWatch;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The ground under a track by map extracts: what lies near it is read, the track matched to ways, and their tags made ground. */
@@ -28,6 +31,11 @@ public final class MapGround implements TrackGround {
 
     /** Ways farther from the track are not looked at, m (judgement: many times what a track is off by). */
     private static final double CORRIDOR = 200;
+
+    /** Stands as the rule where the track may be on one of several ways. */
+    static final String WAYS_CLOSE_BY = "ways-close-by";
+    /** Ground that may be more things than this is unknown (judgement). */
+    private static final int MOST_POSSIBLE = 8;
 
     private final List<Path> extracts;
     private final ExtractCache cache;
@@ -92,10 +100,22 @@ public final class MapGround implements TrackGround {
         List<GroundPiece> out = new ArrayList<>();
         for (MatchedPiece piece : matched.pieces()) {
             MapWay way = piece.way();
-            out.add(piece.sure() ? GroundPiece.on(piece.from(), piece.to(), name(way), way.tags(), tags.of(way.tags()))
-                    : GroundPiece.unmatched(piece.from(), piece.to()));
+            out.add(piece.sure() ? GroundPiece.on(piece.from(), piece.to(), name(way), way.tags(), tags.of(way.tags())) : unsure(piece, tags));
         }
         return out;
+    }
+
+    /** A piece that may be on one of several ways: what is known of all of them is what its ground may be. */
+    private static GroundPiece unsure(MatchedPiece piece, TagInterpreter tags) {
+        Set<Map<String, String>> mayBe = new LinkedHashSet<>();
+        boolean told = !piece.possible().isEmpty();
+        for (MapWay way : piece.possible()) {
+            List<Map<String, String>> ground = tags.of(way.tags()).possible();
+            told &= !ground.isEmpty();
+            mayBe.addAll(ground);
+        }
+        return told && mayBe.size() <= MOST_POSSIBLE ? GroundPiece.unsure(piece.from(), piece.to(), new InferredGround(WAYS_CLOSE_BY, Map.of(), List.copyOf(mayBe)))
+                : GroundPiece.unmatched(piece.from(), piece.to());
     }
 
     /** A way's name, else its reference, else its number in the map. */

@@ -36,12 +36,13 @@ final class PieceMerger {
         return List.copyOf(merger.pieces);
     }
 
-    /** Joins neighbours on the same ground. */
+    /** Joins neighbours on the same ground, and those that are both not sure. */
     private void joinAlike() {
         for (int i = pieces.size() - 1; i > 0; i--) {
             GroundPiece before = pieces.get(i - 1);
             GroundPiece after = pieces.get(i);
-            if (before.tagged.equals(after.tagged) && before.matched == after.matched && before.steps == after.steps) {
+            boolean alike = before.tagged.equals(after.tagged) || !before.matched;
+            if (alike && before.matched == after.matched && before.steps == after.steps) {
                 pieces.set(i - 1, before.with(after));
                 pieces.remove(i);
             }

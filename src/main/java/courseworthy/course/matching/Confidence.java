@@ -18,18 +18,22 @@ final class Confidence {
     }
 
     /**
-     * Which samples are sure.
+     * Which samples fit the ways, so that the true way seems to be among those on the map.
      *
-     * @param at          m along the track
-     * @param across      m beside the way; NaN off the network
-     * @param probability of the ground's tags
+     * @param at     m along the track
+     * @param across m beside the way; NaN off the network
      */
-    boolean[] sure(double[] at, double[] across, double[] probability) {
+    boolean[] fitting(double[] at, double[] across) {
         ResidualTest residuals = new ResidualTest(at, across, sigma);
-        boolean[] sure = new boolean[at.length];
-        for (int i = 0; i < sure.length; i++) {
-            sure[i] = accurate && !Double.isNaN(across[i]) && probability[i] >= LEAST_PROBABILITY && residuals.passes(i);
+        boolean[] fitting = new boolean[at.length];
+        for (int i = 0; i < fitting.length; i++) {
+            fitting[i] = accurate && !Double.isNaN(across[i]) && residuals.passes(i);
         }
-        return sure;
+        return fitting;
+    }
+
+    /** Whether a sample that fits is sure, by the probability of the ground's tags. */
+    static boolean isSure(double probability) {
+        return probability >= LEAST_PROBABILITY;
     }
 }

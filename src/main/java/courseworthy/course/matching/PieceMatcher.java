@@ -1,9 +1,12 @@
 package courseworthy.course.matching;
 
 import courseworthy.course.Track;
+import courseworthy.course.extract.MapWay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Matches one piece of a track, window by window, which bounds the memory. */
 final class PieceMatcher {
@@ -20,6 +23,8 @@ final class PieceMatcher {
     private final double[] at;
     private final double[] probability;
     private final double[] across;
+    /** Links of the grounds that are possible at each sample. */
+    private final int[][] possible;
 
     /** @param groups number of the ground's tags of each link; null where no probabilities are wanted */
     PieceMatcher(MatchSpace space, int[] groups, Track.Piece piece, TrackSamples samples) {
@@ -30,6 +35,7 @@ final class PieceMatcher {
         at = new double[samples.size()];
         probability = new double[samples.size()];
         across = new double[samples.size()];
+        possible = new int[samples.size()][];
     }
 
     /** @param noise takes how far the samples lie beside their ways */
@@ -49,14 +55,16 @@ final class PieceMatcher {
             across[i] = path[i - first] == trellis.off(i - first) ? Double.NaN : trellis.across(i - first, path[i - first]);
         }
         if (groups != null) {
-            System.arraycopy(PosteriorDecoder.confidence(trellis, path, groups), from - first, probability, from, to - from);
+            PosteriorDecoder.Posterior posterior = PosteriorDecoder.posterior(trellis, path, groups);
+            System.arraycopy(posterior.confidence(), from - first, probability, from, to - from);
+            System.arraycopy(posterior.possible(), from - first, possible, from, to - from);
             ways.add(trellis, path, from - first, to - first);
         }
     }
 
     /** The ways with how sure each is; a way is cut where that changes. */
     List<MatchedPiece> pieces(Confidence confidence) {
-        boolean[] sure = confidence.sure(at, across, probability);
+        boolean[] fits = confidence.fitting(at, across);
         List<MatchedPiece> pieces = new ArrayList<>();
         int sample = 0;
         for (int i = 0; i < ways.size(); i++) {
@@ -66,16 +74,35 @@ final class PieceMatcher {
                     sample++;
                 }
                 int last = sample;
-                while (end(last) < ways.end(i) && sure[last + 1] == sure[sample]) {
+                while (end(last) < ways.end(i) && isSure(fits, last + 1) == isSure(fits, sample)) {
                     last++;
                 }
                 double to = Math.min(ways.end(i), end(last));
                 double least = Arrays.stream(probability, sample, last + 1).min().orElseThrow();
-                pieces.add(new MatchedPiece(from, to, ways.way(i), least, sure[sample] && ways.way(i) != null));
+                boolean sure = isSure(fits, sample) && ways.way(i) != null;
+                pieces.add(new MatchedPiece(from, to, ways.way(i), least, sure, sure ? List.of() : possible(fits, sample, last)));
                 from = to;
             }
         }
         return pieces;
+    }
+
+    private boolean isSure(boolean[] fits, int sample) {
+        return fits[sample] && Confidence.isSure(probability[sample]);
+    }
+
+    /** A way of each ground that is possible at some of the samples; empty where one of them fits none, or may be on no mapped way. */
+    private List<MapWay> possible(boolean[] fits, int first, int last) {
+        Map<Integer, MapWay> out = new TreeMap<>();
+        for (int sample = first; sample <= last; sample++) {
+            if (!fits[sample] || possible[sample].length == 0) {
+                return List.of();
+            }
+            for (int link : possible[sample]) {
+                out.putIfAbsent(groups[link], space.network().way(link));
+            }
+        }
+        return List.copyOf(out.values());
     }
 
     /** Where the part of the track that a sample stands for ends, m. */

@@ -14,26 +14,51 @@ final class PosteriorDecoder {
     /** Logarithm of the smallest weight that is followed. */
     private static final double LEAST_WEIGHT = -40;
 
+    /** Other ground from this probability on is one that the track may be on (judgement: one place in fifty). */
+    private static final double POSSIBLE = 0.02;
+    /** No mapped way from this probability on, and nothing can be said of the ground (judgement). */
+    private static final double POSSIBLY_NONE = 0.05;
+
+    private static final int[] NONE = {};
+
     private final Trellis trellis;
     private final double[] forward;
+    private final int[] groups;
+    /** By number of the ground's tags, for one sample at a time. */
+    private final double[] sums;
+    private final double[] confidence;
+    private final int[][] possible;
 
-    private PosteriorDecoder(Trellis trellis) {
+    private PosteriorDecoder(Trellis trellis, int[] groups) {
         this.trellis = trellis;
+        this.groups = groups;
         forward = new double[trellis.states()];
+        sums = new double[Arrays.stream(groups).max().orElse(0) + 1];
+        confidence = new double[trellis.samples()];
+        possible = new int[trellis.samples()][];
     }
 
     /**
-     * The probability, at each sample, of all states with the ground of the path's state.
+     * How sure the ground is at each sample.
+     *
+     * @param confidence probability of all states with the ground of the path's state
+     * @param possible   a link of each ground that is possible; empty where there may be no mapped way
+     */
+    record Posterior(double[] confidence, int[][] possible) {
+    }
+
+    /**
+     * How sure the ground is.
      *
      * @param path   state of each sample
      * @param groups number of the ground's tags of each link
      */
-    static double[] confidence(Trellis trellis, int[] path, int[] groups) {
-        PosteriorDecoder decoder = new PosteriorDecoder(trellis);
+    static Posterior posterior(Trellis trellis, int[] path, int[] groups) {
+        PosteriorDecoder decoder = new PosteriorDecoder(trellis, groups);
         decoder.passForward();
-        double[] confidence = decoder.passBackward(path, groups);
+        decoder.passBackward(path);
         trellis.close();
-        return confidence;
+        return new Posterior(decoder.confidence, decoder.possible);
     }
 
     private void passForward() {
@@ -76,17 +101,15 @@ final class PosteriorDecoder {
         }
     }
 
-    private double[] passBackward(int[] path, int[] groups) {
+    private void passBackward(int[] path) {
         int last = trellis.samples() - 1;
-        double[] confidence = new double[last + 1];
         double[] after = new double[trellis.off(last) - trellis.first(last) + 1];
         Arrays.fill(after, 1);
-        confidence[last] = share(last, path[last], groups, after);
+        weigh(last, path[last], after);
         for (int sample = last - 1; sample >= 0; sample--) {
             after = before(sample, after);
-            confidence[sample] = share(sample, path[sample], groups, after);
+            weigh(sample, path[sample], after);
         }
-        return confidence;
     }
 
     private double[] before(int sample, double[] after) {
@@ -112,22 +135,40 @@ final class PosteriorDecoder {
         return before;
     }
 
-    private double share(int sample, int chosen, int[] groups, double[] after) {
+    /** Sums the probability of the states of a sample by their ground. */
+    private void weigh(int sample, int chosen, double[] after) {
         int first = trellis.first(sample);
         int off = trellis.off(sample);
-        int group = chosen == off ? -1 : groups[trellis.directed(sample, chosen) >> 1];
-        double same = 0;
-        double all = 0;
-        for (int state = first; state <= off; state++) {
+        Arrays.fill(sums, 0);
+        double none = forward[off] * after[off - first];
+        double all = none;
+        int[] link = new int[off - first];
+        double[] best = new double[link.length];
+        int found = 0;
+        for (int state = first; state < off; state++) {
             double probability = forward[state] * after[state - first];
             if (probability == 0) {
                 continue;
             }
             all += probability;
-            if (group == (state == off ? -1 : groups[trellis.directed(sample, state) >> 1])) {
-                same += probability;
+            int on = trellis.directed(sample, state) >> 1;
+            int at = 0;
+            while (at < found && groups[link[at]] != groups[on]) {
+                at++;
             }
+            if (at == found) {
+                found++;
+            }
+            if (probability >= best[at]) {
+                best[at] = probability;
+                link[at] = on;
+            }
+            sums[groups[on]] += probability;
         }
-        return all > 0 ? same / all : 0;
+        double same = chosen == off ? none : sums[groups[trellis.directed(sample, chosen) >> 1]];
+        double whole = all;
+        confidence[sample] = all > 0 ? same / all : 0;
+        possible[sample] = all == 0 || none >= POSSIBLY_NONE * all ? NONE
+                : Arrays.stream(link, 0, found).filter(each -> sums[groups[each]] >= POSSIBLE * whole).toArray();
     }
 }

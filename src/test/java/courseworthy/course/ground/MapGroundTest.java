@@ -7,7 +7,6 @@ import courseworthy.RealData;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
-import courseworthy.course.GroundOrigin;
 import courseworthy.course.Stretch;
 import courseworthy.problem.Faults;
 import courseworthy.problem.ProgressWatch;
@@ -51,14 +50,14 @@ class MapGroundTest {
     }
 
     private static double sure(Course course) {
-        return course.stretches().stream().filter(each -> each.origin() != GroundOrigin.UNMATCHED).mapToDouble(Stretch::length).sum();
+        return course.stretches().stream().filter(each -> !each.origin().isUnmatched()).mapToDouble(Stretch::length).sum();
     }
 
     /** By length, of values that the map has. */
     private static Map<String, Double> shares(Course course, String key) {
         Map<String, Double> out = new LinkedHashMap<>();
         for (Stretch stretch : course.stretches()) {
-            if (stretch.origin() != GroundOrigin.UNMATCHED) {
+            if (!stretch.origin().isUnmatched()) {
                 out.merge(stretch.origin().mapped().getOrDefault(key, ""), stretch.length() / sure(course), Double::sum);
             }
         }

@@ -3,6 +3,7 @@ package courseworthy.course.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.course.GroundOrigin;
 import courseworthy.course.Surface;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,6 +46,32 @@ class PieceMergerTest {
         on(400, "surface", "asphalt").on(30, "surface", "asphalt").on(600, "surface", "asphalt");
         assertThat(merged()).containsExactly("1030 asphalt");
         assertThat(PieceMerger.merged(pieces).get(0).stretch().origin().way()).isEqualTo("way 0, way 1, way 2");
+    }
+
+    private static TaggedGround mayBe(String... surfaces) {
+        List<Map<String, String>> out = new ArrayList<>();
+        for (String surface : surfaces) {
+            out.add(Map.of("surface", surface));
+        }
+        return new TaggedGround(Map.of(), List.of(new InferredGround(MapGround.WAYS_CLOSE_BY, Map.of(), out)));
+    }
+
+    /** What is not sure of neighbours is one piece, which may be all that any of them may be; unknown where one of them is. */
+    @Test
+    void neighboursThatAreNotSureMayBeWhatAnyOfThemMayBe() {
+        on(500, "surface", "asphalt");
+        pieces.add(GroundPiece.unsure(500, 600, mayBe("asphalt", "gravel").inferred().get(0)));
+        pieces.add(GroundPiece.unsure(600, 700, mayBe("gravel", "sand").inferred().get(0)));
+        on(500, "surface", "gravel");
+        assertThat(merged()).containsExactly("500 asphalt", "200 unknown", "500 gravel");
+        assertThat(PieceMerger.merged(pieces).get(1).tagged).isEqualTo(mayBe("asphalt", "gravel", "sand"));
+        assertThat(PieceMerger.merged(pieces).get(1).stretch().alternatives()).hasSize(3);
+        pieces.clear();
+        on(500, "surface", "asphalt");
+        pieces.add(GroundPiece.unsure(500, 600, mayBe("asphalt", "gravel").inferred().get(0)));
+        unmatched(100);
+        assertThat(PieceMerger.merged(pieces).get(1).stretch().alternatives()).isEmpty();
+        assertThat(PieceMerger.merged(pieces).get(1).stretch().origin()).isEqualTo(GroundOrigin.UNMATCHED);
     }
 
     /** Fifty metres of asphalt at a farm change nothing on a gravel road; fifty of gravel on a road do. */

@@ -185,6 +185,20 @@ class MatchingCasesTest {
         assertThat(matched.outside()).isCloseTo(500, within(0.01));
     }
 
+    /** Halfway between a road and a track beside it either is possible, and nothing else; where it is sure, or off all ways, none is named. */
+    @Test
+    void betweenTwoWaysBothArePossible() {
+        InventedMap map = new InventedMap().way(1, "highway=primary surface=asphalt", 0, 0, 600, 0)
+                .way(2, "highway=track surface=gravel", 0, 6, 600, 6).way(3, "highway=path surface=sand", 0, 400, 600, 400);
+        MatchedTrack between = map.match(0, 3, 600, 3);
+        assertThat(between.pieces()).noneMatch(MatchedPiece::sure);
+        assertThat(between.pieces()).allSatisfy(piece -> assertThat(piece.possible()).extracting(way -> way.id()).containsExactlyInAnyOrder(1L, 2L));
+        MatchedTrack alone = map.match(0, 400, 300, 400, 600, 400);
+        assertThat(alone.pieces()).allSatisfy(piece -> assertThat(piece.possible()).isEmpty());
+        MatchedTrack off = map.match(0, 200, 300, 200, 600, 200);
+        assertThat(off.pieces()).allSatisfy(piece -> assertThat(piece.possible()).isEmpty());
+    }
+
     @Test
     void whatLiesOutsideTheMapIsMeasured() {
         MapExtract whole = new InventedMap().way(1, ROAD, 0, 0, 500, 0).extract();
