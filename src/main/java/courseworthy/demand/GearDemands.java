@@ -53,7 +53,7 @@ final class GearDemands {
     private final DiscretisedCourse way;
     private final double density;
     private final Steepness steepness;
-    private final Range whereSteepest;
+    private final Needed whereSteepest;
     private final Range atSpeed;
 
     GearDemands(SurveyAssumptions on, RideEstimate estimate, Steepness steepness) {
@@ -68,7 +68,7 @@ final class GearDemands {
 
     /** The ratio needed where it is steepest; null where no gradient is known. */
     Range whereSteepest() {
-        return whereSteepest;
+        return whereSteepest == null ? null : whereSteepest.ratio;
     }
 
     /** The ratio useful at speed. */
@@ -78,19 +78,33 @@ final class GearDemands {
 
     /** The one over the other; null where no gradient is known. */
     Range rangeNeeded() {
-        return whereSteepest == null ? null : Range.of(x -> x[0] / x[1], atSpeed, whereSteepest);
+        return whereSteepest == null ? null : Range.of(x -> x[0] / x[1], atSpeed, whereSteepest.ratio);
     }
 
-    private Range needed() {
-        Range needed = null;
+    /**
+     * Where the easiest gear is asked for, m from the start of a lap: where it is steepest, or on a long climb. Null where no gradient is known.
+     */
+    Double easiestAt() {
+        Needed sustained = sustained();
+        Needed easiest = sustained == null ? whereSteepest : easier(sustained, whereSteepest == null ? sustained : whereSteepest);
+        return easiest == null ? null : Double.valueOf(easiest.middle);
+    }
+
+    /** A ratio that is needed, and where: m from the start of a lap. */
+    private record Needed(Range ratio, double middle) {
+    }
+
+    private Needed needed() {
+        Needed needed = null;
         for (Steepness.Steepest place : steepness.places(100)) {
-            needed = easier(needed, ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place));
+            Range ratio = ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place);
+            needed = easier(needed, new Needed(ratio, place.middle()));
         }
         return needed;
     }
 
-    private static Range easier(Range one, Range other) {
-        return one == null || other.mid() < one.mid() ? other : one;
+    private static Needed easier(Needed one, Needed other) {
+        return one == null || other.ratio.mid() < one.ratio.mid() ? other : one;
     }
 
     /**
@@ -112,10 +126,16 @@ final class GearDemands {
      * climb were picked out by its foot and top.
      */
     Range onTheLastClimb() {
-        Range needed = null;
+        Needed sustained = sustained();
+        return sustained == null ? null : sustained.ratio;
+    }
+
+    private Needed sustained() {
+        Needed needed = null;
         for (Steepness.Steepest climb : steepness.sustained(SUSTAINED)) {
             if (climb.gradient().mid() >= Climbs.LEAST_GRADIENT) {
-                needed = easier(needed, ratio(powerAtTheTop(steepness.endOfPart(climb.middle())), climb));
+                Range ratio = ratio(powerAtTheTop(steepness.endOfPart(climb.middle())), climb);
+                needed = easier(needed, new Needed(ratio, climb.middle()));
             }
         }
         return needed;

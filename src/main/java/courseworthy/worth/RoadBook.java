@@ -20,10 +20,11 @@ import java.util.List;
  *                   drivetrain
  * @param passages   when the rider is where, in order: every kilometre and change of ground of the first lap, then the end of each lap
  * @param climbs     of a lap, in order
- * @param marks      what is at the wayside, in order
+ * @param deciding   the climb, from 1, on which the easiest gear is asked for; null where that is on none
+ * @param marks      what is at the wayside, in order; what is at one place is one mark
  */
 public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiece> ground, Drivetrain drivetrain, List<GearPiece> gears,
-        List<Passage> passages, List<Ascent> climbs, List<Mark> marks) {
+        List<Passage> passages, List<Ascent> climbs, Integer deciding, List<Mark> marks) {
 
     public RoadBook {
         ground = List.copyOf(ground);

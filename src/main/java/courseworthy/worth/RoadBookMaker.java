@@ -9,6 +9,7 @@ import courseworthy.course.GroundCertainty;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
 import courseworthy.demand.DayDemands;
+import courseworthy.demand.DayDemands.Ascent;
 import courseworthy.demand.EstimatedRide;
 import courseworthy.engine.ShippedRules;
 import courseworthy.ride.PossibleGround;
@@ -74,7 +75,7 @@ public final class RoadBookMaker {
     private RoadBook make() {
         List<GroundPiece> ground = ground();
         TreeSet<Double> places = places(ground);
-        return new RoadBook(lap, laps(), heights(), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), marks());
+        return new RoadBook(lap, laps(), heights(), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), deciding(), marks());
     }
 
     private int laps() {
@@ -211,16 +212,38 @@ public final class RoadBookMaker {
         return out;
     }
 
+    private Integer deciding() {
+        List<Ascent> climbs = on.day().climbs();
+        for (int i = 0; i < climbs.size(); i++) {
+            if (on.easiest() != null && on.easiest() >= climbs.get(i).foot() && on.easiest() <= climbs.get(i).top()) {
+                return i + 1;
+            }
+        }
+        return null;
+    }
+
     private List<Mark> marks() {
         List<Mark> out = new ArrayList<>();
         for (DayDemands.Stop stop : on.day().stops()) {
             out.add(new Mark(stop.at(), lapAt(stop.at()), stop.water(), stop.food(), stop.bag(), null));
         }
         for (DayDemands.Latest latest : on.day().latest()) {
-            out.add(new Mark(latest.at(), lapAt(latest.at()), false, false, false, latest.within()));
+            int with = with(out, latest.at());
+            Mark stop = with < 0 ? new Mark(latest.at(), lapAt(latest.at()), false, false, false, null) : out.remove(with);
+            out.add(new Mark(stop.at(), stop.lap(), stop.water(), stop.food(), stop.bag(), latest.within()));
         }
         out.sort(Comparator.comparingDouble(Mark::at));
         return out;
+    }
+
+    /** Which of some marks is at a place and has no latest time yet; -1 where none is. */
+    private static int with(List<Mark> marks, double at) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (Math.abs(marks.get(i).at() - at) < SHORTEST && marks.get(i).latest() == null) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private int lapAt(double at) {

@@ -9,6 +9,7 @@ import courseworthy.worth.RoadBook.GroundPiece;
 import courseworthy.worth.RoadBook.HeightLine;
 import courseworthy.worth.RoadBook.Mark;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Writes under {@code road_book} the course as it is met on the way. */
@@ -38,6 +39,7 @@ final class JsonRoadBook {
                 json.range("after_s", passage.after(), 0);
             });
             climbs(known);
+            json.number("climb_that_decides_the_easiest_gear", known.deciding() == null ? null : BigDecimal.valueOf(known.deciding()));
             json.objects("marks", known.marks(), this::mark);
         });
     }

@@ -14,7 +14,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -170,10 +172,24 @@ class RoadBookTest {
         return heights.get(i - 1).asDouble() + part * (heights.get(i).asDouble() - heights.get(i - 1).asDouble());
     }
 
+    /** No climb is much steeper on the whole than the one that is named, though a short ramp may be. */
+    @ParameterizedTest
+    @MethodSource("courses")
+    void theClimbThatDecidesTheGearIsSteep(String file) {
+        JsonNode book = brief(file).get("road_book");
+        JsonNode deciding = book.get("climb_that_decides_the_easiest_gear");
+        if (!deciding.isNull()) {
+            JsonNode climb = book.get("climbs").get(deciding.asInt() - 1);
+            for (JsonNode other : book.get("climbs")) {
+                assertThat(climb.get("gradient").asDouble()).as("against %s", other.get("number")).isGreaterThan(0.6 * other.get("gradient").asDouble());
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("courses")
     void marksAreTheSupportAndTheCutOffsOfTheEvent(String file) {
-        List<Long> planned = new ArrayList<>();
+        Set<Long> planned = new TreeSet<>();
         brief(file).get("plan").get("splits").forEach(split -> {
             if (List.of("support", "cut off").contains(split.get("what").asText()) || !split.get("latest_s").isNull()) {
                 planned.add(split.get("at_m").asLong());

@@ -1,0 +1,231 @@
+package courseworthy.report;
+
+import courseworthy.course.ElevationLine;
+import courseworthy.course.Ground;
+import courseworthy.course.GroundCertainty;
+import courseworthy.course.GroundPairs;
+import courseworthy.demand.DayDemands.Ascent;
+import courseworthy.report.picture.GroundBand;
+import courseworthy.report.picture.GroundBand.Basis;
+import courseworthy.report.picture.GroundBand.Climbing;
+import courseworthy.report.picture.GroundBand.Ridden;
+import courseworthy.report.picture.GroundBand.TechnicalGrade;
+import courseworthy.report.picture.LongSection;
+import courseworthy.report.picture.LongSection.ClimbBand;
+import courseworthy.report.picture.LongSection.CourseMark;
+import courseworthy.report.picture.LongSection.Effort;
+import courseworthy.report.picture.LongSection.GearBand;
+import courseworthy.report.picture.LongSection.HeightLine;
+import courseworthy.report.picture.LongSection.HeightPoint;
+import courseworthy.report.picture.LongSection.Passage;
+import courseworthy.report.picture.ValueRange;
+import courseworthy.ride.Range;
+import courseworthy.task.Brief;
+import courseworthy.worth.Gear;
+import courseworthy.worth.RoadBook;
+import courseworthy.worth.RoadBook.GearUse;
+import courseworthy.worth.RoadBook.GroundLook;
+import courseworthy.worth.RoadBook.GroundPiece;
+import courseworthy.worth.RoadBook.Mark;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The course of a brief as a long section: heights, and below them ground, gears and clock. */
+final class LongSectionFigure {
+
+    private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
+
+    private final Brief brief;
+    private final RoadBook book;
+    private final Integer start;
+
+    private LongSectionFigure(Brief brief) {
+        this.brief = brief;
+        book = brief.roadBook();
+        start = brief.outlook().plan() == null ? null : brief.outlook().plan().start();
+    }
+
+    /** Null where no ride was estimated. */
+    static Figure of(Brief brief) {
+        return brief.roadBook() == null ? null : new LongSectionFigure(brief).figure();
+    }
+
+    private Figure figure() {
+        LongSection picture = new LongSection(book.lap(), book.laps(), start, heights(), ground(), gears(), passages(), climbs(), marks());
+        return new Figure(RichText.of(title()), picture, RichText.of(sentence()), data());
+    }
+
+    /** What is seen: the climb that asks for the easiest gear, else how far it is and on what. */
+    private String title() {
+        if (book.deciding() != null) {
+            return Phrases.capital(climb(book.deciding())) + " decides the lowest gear";
+        }
+        String surface = brief.course().surfaces().get(0).surface().replace('_', ' ');
+        return Figures.distance(book.lap()) + ", " + Phrases.percent(brief.course().surfaces().get(0).share()) + " of it "
+                + (surface.equals("unknown") ? "on unknown ground" : surface);
+    }
+
+    /** {@code the second climb}, {@code climb 14}. */
+    private String climb(int number) {
+        return book.climbs().size() == 1 ? "the climb" : number <= ORDINALS.size() ? "the " + ORDINALS.get(number - 1) + " climb" : "climb " + number;
+    }
+
+    private String sentence() {
+        String climb = "";
+        if (book.deciding() != null) {
+            Ascent deciding = book.climbs().get(book.deciding() - 1);
+            climb = climb(book.deciding()) + ", kilometre " + Phrases.number(deciding.foot() / 1000, 1) + " to " + Phrases.number(deciding.top() / 1000, 1)
+                    + ", gains " + Phrases.number(deciding.rise(), 0) + " m at " + Phrases.number(100 * deciding.rise() / (deciding.top() - deciding.foot()), 1)
+                    + " %; ";
+        }
+        RoadBook.Passage last = book.passages().get(book.passages().size() - 1);
+        return Phrases.capital(climb + Figures.distance(book.lap()) + (book.laps() == 1 ? "" : " a lap, " + book.laps() + " laps") + " of "
+                + Phrases.surfaces(brief.course().surfaces(), 3) + ", finished after " + Figures.time(last.after()) + ".");
+    }
+
+    private HeightLine heights() {
+        if (book.heights() == null) {
+            return null;
+        }
+        ElevationLine line = book.heights().line();
+        List<HeightPoint> points = new ArrayList<>();
+        for (int i = 0; i < line.size(); i++) {
+            points.add(new HeightPoint(line.distance()[i], line.elevation()[i]));
+        }
+        return new HeightLine(points, line.absolute(), line.measured());
+    }
+
+    private List<GroundBand> ground() {
+        List<GroundBand> out = new ArrayList<>();
+        for (GroundPiece each : book.ground()) {
+            GroundLook look = each.look();
+            Gear gear = each.use().gear();
+            out.add(new GroundBand(each.from(), each.to(), GroundMaterials.of(look.surface()), GroundMaterials.words(look.surface()),
+                    look.others().stream().map(GroundMaterials::words).toList(), basis(look.certainty()), range(look.roughness()), grade(look),
+                    each.change() == null ? null : new Climbing(each.change().ascent(), each.change().descent()),
+                    new Ridden(gear == null ? "" : gear.teeth(), gear == null ? 0 : gear.sprocket(), range(each.reached()))));
+        }
+        return out;
+    }
+
+    private static Basis basis(GroundCertainty certainty) {
+        return switch (certainty) {
+            case WRITTEN -> Basis.WRITTEN;
+            case MAPPED -> Basis.MAPPED;
+            case INFERRED -> Basis.INFERRED;
+            case ASSUMED -> Basis.ASSUMED;
+            case UNKNOWN -> Basis.UNKNOWN;
+        };
+    }
+
+    private static TechnicalGrade grade(GroundLook look) {
+        return look.grade() == null ? null : new TechnicalGrade(look.grade().mid(), gradeText(look));
+    }
+
+    /** As profiles write it: {@code 2+}. */
+    private static String gradeText(GroundLook look) {
+        return look.grade() == null ? "" : GroundPairs.of(Ground.builder().mtbScale(look.grade().mid()).build()).get("mtb:scale");
+    }
+
+    private static ValueRange range(Range range) {
+        return range == null ? null : new ValueRange(range.low(), range.mid(), range.high());
+    }
+
+    private List<GearBand> gears() {
+        return book.gears().stream().map(each -> new GearBand(each.from(), each.to(), effort(each.use()), each.use().gear() == null ? "" : each.use().gear().teeth(),
+                each.use().gear() == null ? 0 : each.use().gear().sprocket())).toList();
+    }
+
+    private static Effort effort(GearUse use) {
+        return switch (use.effort()) {
+            case PEDALLED -> Effort.PEDALLED;
+            case COASTING -> Effort.COASTING;
+            case ON_FOOT -> Effort.ON_FOOT;
+        };
+    }
+
+    private List<Passage> passages() {
+        return book.passages().stream().filter(each -> each.lap() == 1).map(each -> new Passage(each.at(), range(each.after()))).toList();
+    }
+
+    private List<ClimbBand> climbs() {
+        List<ClimbBand> out = new ArrayList<>();
+        for (Ascent each : book.climbs()) {
+            out.add(new ClimbBand(out.size() + 1, each.foot(), each.top(), each.rise(), each.rise() / (each.top() - each.foot())));
+        }
+        return out;
+    }
+
+    private List<CourseMark> marks() {
+        List<CourseMark> out = new ArrayList<>();
+        for (Mark each : book.marks()) {
+            List<CourseMark.Kind> kinds = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            add(kinds, words, each.water(), CourseMark.Kind.WATER, "water");
+            add(kinds, words, each.food(), CourseMark.Kind.FOOD, "food");
+            add(kinds, words, each.bag(), CourseMark.Kind.BAG, "own bag");
+            add(kinds, words, each.latest() != null, CourseMark.Kind.CUT_OFF, each.latest() == null ? "" : "cut-off " + time(each.latest()));
+            if (!kinds.isEmpty()) {
+                out.add(new CourseMark(each.at() - (each.lap() - 1) * book.lap(), kinds, String.join(", ", words), each.lap(), each.latest()));
+            }
+        }
+        return out;
+    }
+
+    private static void add(List<CourseMark.Kind> kinds, List<String> words, boolean there, CourseMark.Kind kind, String word) {
+        if (there) {
+            kinds.add(kind);
+            words.add(word);
+        }
+    }
+
+    /** By the clock where the start is known, else from the start. */
+    private String time(double seconds) {
+        return start == null ? PlanReport.clock(seconds) : PlanReport.ofDay(start + seconds);
+    }
+
+    /** The road strip: a row a piece of ground. */
+    private Table data() {
+        Table.Builder out = Table.builder().figures("From km").column(start == null ? "After, h" : "Time").column("Surface").column("Roughness, 0 to 5")
+                .column("Grade").column("Gear").figures("Up, m").figures("Down, m");
+        for (GroundPiece each : book.ground()) {
+            out.row(Phrases.number(each.from() / 1000, 1), times(each.reached()), surface(each.look()), roughness(each.look().roughness()), gradeText(each.look()),
+                    gear(each.use()), each.change() == null ? "" : Phrases.number(each.change().ascent(), 0),
+                    each.change() == null ? "" : Phrases.number(each.change().descent(), 0));
+        }
+        RoadBook.Passage end = book.passages().stream().filter(each -> each.lap() == 1).reduce((one, other) -> other).orElseThrow();
+        return out.row(Phrases.number(book.lap() / 1000, 1), times(end.after()), book.laps() == 1 ? "finish" : "end of the lap", "", "", "", "", "").build();
+    }
+
+    private String times(Range after) {
+        String low = time(after.low());
+        String high = time(after.high());
+        return time(after.mid()) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+    }
+
+    private static String surface(GroundLook look) {
+        List<String> words = new ArrayList<>(List.of(GroundMaterials.words(look.surface())));
+        look.others().forEach(each -> words.add(GroundMaterials.words(each)));
+        return String.join(" or ", words) + switch (look.certainty()) {
+            case WRITTEN, UNKNOWN -> "";
+            case MAPPED, INFERRED, ASSUMED -> " (" + look.certainty().word() + ")";
+        };
+    }
+
+    private static String roughness(Range roughness) {
+        if (roughness == null) {
+            return "";
+        }
+        String low = Phrases.number(roughness.low(), 1);
+        String high = Phrases.number(roughness.high(), 1);
+        return Phrases.number(roughness.mid(), 1) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+    }
+
+    private static String gear(GearUse use) {
+        return switch (use.effort()) {
+            case PEDALLED -> use.gear() == null ? "" : use.gear().teeth();
+            case COASTING -> "coasting";
+            case ON_FOOT -> "on foot";
+        };
+    }
+}
