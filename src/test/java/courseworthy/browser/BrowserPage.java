@@ -106,6 +106,12 @@ final class BrowserPage implements AutoCloseable {
         return out;
     }
 
+    /** Opens all that opens on demand. */
+    BrowserPage openAll() {
+        run("document.querySelectorAll('details').forEach(e => e.open = true)");
+        return this;
+    }
+
     BrowserPage width(int pixels) {
         boolean phone = pixels < 700;
         call("Emulation.setDeviceMetricsOverride", "width", pixels, "height", phone ? 640 : 900, "deviceScaleFactor", 1, "mobile", phone);

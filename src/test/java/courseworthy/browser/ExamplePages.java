@@ -1,0 +1,63 @@
+package courseworthy.browser;
+
+import courseworthy.ToolOutput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The pages that commands make of the shipped examples, by a name for each. */
+final class ExamplePages {
+
+    private static final String COURSE = "heather-ridge";
+    private static final List<String> RIDE = List.of("--event", "docs/examples/events/heather-ridge.yaml", "--rider", "docs/examples/riders/ida-hardtail.yaml");
+
+    private static final Map<String, List<String>> LINES = new LinkedHashMap<>();
+
+    static {
+        add("brief", "brief", COURSE, "--full", "--workshop", "docs/examples/workshops/cellar.yaml");
+        add("brief in short", "brief", COURSE);
+        add("topic", "brief", COURSE, "--topic", "rear tyre casing");
+        add("why", "why", COURSE, "rear tyre casing");
+        add("compare", "compare", COURSE, "--set", "front tyre casing=heavy, rear tyre casing=heavy", "--set", "bike=gravel");
+        add("gears", "gears", COURSE);
+        add("checklist", "checklist", COURSE);
+        add("checklist of another day", "checklist", COURSE, "--date", "2026-06-21");
+        LINES.put("checklist of another rider", List.of("checklist", COURSE, "--event", "docs/examples/events/heather-ridge.yaml", "--rider",
+                "docs/examples/riders/joss-steel.yaml"));
+        LINES.put("position", List.of("position", "docs/examples/workshops/cellar.yaml"));
+        LINES.put("season", List.of("season", "docs/examples"));
+        LINES.put("course", List.of("course", COURSE));
+        LINES.put("scout", List.of("scout", "docs/examples/maps/sorrel-wood.gpx"));
+        LINES.put("debrief", List.of("debrief", "docs/examples/debriefs/heather-ridge.yaml"));
+        LINES.put("topics", List.of("topics"));
+    }
+
+    private ExamplePages() {
+    }
+
+    private static void add(String name, String... line) {
+        List<String> all = new ArrayList<>(List.of(line));
+        all.addAll(RIDE);
+        LINES.put(name, all);
+    }
+
+    static List<String> names() {
+        return List.copyOf(LINES.keySet());
+    }
+
+    /** Writes them into a folder. */
+    static Map<String, Path> write(Path folder) throws IOException {
+        Map<String, Path> out = new LinkedHashMap<>();
+        for (Map.Entry<String, List<String>> each : LINES.entrySet()) {
+            List<String> line = new ArrayList<>(each.getValue());
+            line.addAll(List.of("--format", "html"));
+            String page = new ToolOutput().run(line.toArray(String[]::new));
+            out.put(each.getKey(), Files.writeString(folder.resolve(each.getKey().replace(' ', '-') + ".html"), page));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,140 @@
+package courseworthy.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.browser.BrowserPage.Theme;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The pages of commands as a browser shows them: Debian's Chromium, the widths of a phone, a tablet and a desk, on paper and in the dark. */
+@ExtendWith(BrowserExtension.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesInBrowserTest {
+
+    /** Widths in CSS pixels: a small phone, a tablet held upright, a laptop. */
+    static final List<Integer> WIDTHS = List.of(360, 768, 1440);
+
+    private Map<String, Path> pages;
+
+    @BeforeAll
+    void write(@TempDir Path folder) throws IOException {
+        pages = ExamplePages.write(folder);
+    }
+
+    static List<String> names() {
+        return ExamplePages.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void aPageAsksForNothingSaysNothingAndIsNeverScrolledSideways(String name, Browser browser) throws IOException {
+        try (BrowserPage page = browser.open()) {
+            page.offline().show(pages.get(name));
+            for (Theme theme : Theme.values()) {
+                for (int width : WIDTHS) {
+                    page.theme(theme).width(width);
+                    page.openAll();
+                    assertThat(page.overflow()).as(name + " at " + width + ", " + theme).isLessThanOrEqualTo(0);
+                }
+            }
+            assertThat(page.console()).isEmpty();
+            assertThat(page.requests()).containsExactly(pages.get(name).toUri().toString());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void theKeyboardReachesEverything(String name, Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            page.width(1440).show(pages.get(name)).openAll();
+            assertThat(page.unreached()).isEmpty();
+        }
+    }
+
+    /** Web Content Accessibility Guidelines 2.2, levels A and AA, as far as a program can tell; each page in one theme, the brief in all. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void theAccessibilityCheckerFindsNothing(String name, Browser browser) throws IOException {
+        List<Theme> themes = name.equals("brief") ? List.of(Theme.values()) : List.of(Theme.values()[names().indexOf(name) % 2]);
+        for (Theme theme : themes) {
+            try (BrowserPage page = browser.open()) {
+                page.theme(theme).width(360).show(pages.get(name)).openAll();
+                assertThat(page.accessibilityFaults()).as(name + ", " + theme).isEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void withoutScriptsNothingIsMissingButButtons(String name, Browser browser) {
+        try (BrowserPage with = browser.open(); BrowserPage without = browser.open()) {
+            String text = "[...document.querySelectorAll('.tools, script')].forEach(e => e.remove()); return document.body.textContent";
+            String read = with.width(360).show(pages.get(name)).run(text).asText();
+            without.width(360).scripts(false).show(pages.get(name)).openAll();
+            assertThat(without.words("""
+                    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+                    const unseen = [];
+                    while (texts.nextNode()) {
+                        const words = texts.currentNode.textContent.trim(), in_ = texts.currentNode.parentElement;
+                        if (words && !in_.closest('script, .tools, .wide') && !in_.checkVisibility({visibilityProperty: true})) unseen.push(words.slice(0, 80));
+                    }
+                    return unseen""")).isEmpty();
+            assertThat(without.run(text).asText()).isEqualTo(read).hasSizeGreaterThan(500);
+        }
+    }
+
+    @Test
+    void aTickOutlastsAReloadForThatCourseRiderAndDateAlone(Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            String ticked = "[...document.querySelectorAll('input[type=checkbox]')].map((box, i) => box.checked ? i : -1).filter(i => i >= 0).join()";
+            page.show(pages.get("checklist")).run("document.querySelectorAll('input[type=checkbox]')[3].click()");
+            assertThat(page.evaluate(ticked).asText()).isEqualTo("3");
+            assertThat(page.reload().evaluate(ticked).asText()).isEqualTo("3");
+            assertThat(page.show(pages.get("checklist of another day")).evaluate(ticked).asText()).isEmpty();
+            assertThat(page.show(pages.get("checklist of another rider")).evaluate(ticked).asText()).isEmpty();
+            page.show(pages.get("checklist")).run("document.querySelectorAll('input[type=checkbox]')[3].click()");
+            assertThat(page.reload().evaluate(ticked).asText()).isEmpty();
+        }
+    }
+
+    @Test
+    void thePolicyOfThePageBlocksWhatIsAdded(Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            page.show(pages.get("brief"));
+            List<String> blocked = page.words("""
+                    const blocked = [];
+                    document.addEventListener('securitypolicyviolation', e => blocked.push(e.effectiveDirective + ' ' + e.blockedURI));
+                    const image = document.createElement('img');
+                    image.src = 'http://localhost:9/picture.png';
+                    document.body.append(image);
+                    const script = document.createElement('script');
+                    script.textContent = 'window.ran = true';
+                    document.body.append(script);
+                    await fetch('http://localhost:9/data').then(() => blocked.push('fetched'), () => 0);
+                    await new Promise(done => setTimeout(done, 0));
+                    return [...blocked, String(window.ran)]""");
+            assertThat(blocked).containsExactlyInAnyOrder("img-src http://localhost:9/picture.png", "connect-src http://localhost:9/data",
+                    "script-src-elem inline", "undefined");
+            assertThat(page.requests()).noneMatch(each -> each.startsWith("http"));
+        }
+    }
+
+    /** Pictures for people to look at, in target/pages. */
+    @Test
+    void picturesAreTaken(Browser browser) throws IOException {
+        try (BrowserPage page = browser.open()) {
+            page.width(360).show(pages.get("brief")).picture("brief-360");
+            page.width(1440).theme(Theme.DARK).picture("brief-1440-dark");
+            assertThat(Path.of("target", "pages", "brief-360.png")).isNotEmptyFile();
+        }
+    }
+}
