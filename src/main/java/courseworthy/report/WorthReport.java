@@ -25,6 +25,8 @@ public final class WorthReport {
     /** Below this a difference is none, s. */
     private static final double NOTHING = 0.5;
 
+    private static final double TWO_FIGURES = 100;
+
     static final String ID = "worth";
 
     private WorthReport() {
@@ -167,8 +169,13 @@ public final class WorthReport {
         return stop.equals("walk") ? "walks" : stop.replace("stop", "stops").replace("loses", "lose");
     }
 
-    private static String count(double rides) {
-        return Phrases.number(rides, rides < 10 ? 1 : 0);
+    /** Two figures of it: odds are known no better. */
+    static String count(double rides) {
+        if (rides < TWO_FIGURES) {
+            return Phrases.number(rides, rides < 10 ? 1 : 0);
+        }
+        double step = Math.pow(10, Math.floor(Math.log10(rides)) - 1);
+        return Phrases.number(Math.round(rides / step) * step, 0);
     }
 
     /** What it saves over a year; empty where the number of races is not given. */
