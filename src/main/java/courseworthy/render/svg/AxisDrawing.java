@@ -1,0 +1,43 @@
+package courseworthy.render.svg;
+
+import courseworthy.render.svg.TextBox.Anchor;
+
+/** Axes: the height lines of a section, and kilometres along its foot. */
+final class AxisDrawing {
+
+    /** Marks of a height axis. */
+    static final int MOST_LINES = 6;
+    private static final double LABEL_BELOW = 16;
+
+    private AxisDrawing() {
+    }
+
+    /** How wide the labels of an axis are. */
+    static double labelWidth(AxisTicks ticks) {
+        return ticks.values().stream().mapToDouble(each -> TextWidths.of(NumberText.fixed(each, ticks.decimals()), false)).max().orElse(0);
+    }
+
+    /** Lines across, labelled at their left ends. */
+    static void linesAcross(SvgCanvas canvas, AxisTicks ticks, Scale scale, double left, double right) {
+        for (double each : ticks.values()) {
+            canvas.line("grid", left, scale.at(each), right, scale.at(each));
+            canvas.text(TextStyle.PALE, Anchor.END, left - 6, scale.at(each) + 4, NumberText.fixed(each, ticks.decimals()));
+        }
+    }
+
+    /** Kilometres along a line. The end is always written, with the unit, and marks that come too near to it are left out. @return what its labels reach down to */
+    static double kilometres(SvgCanvas canvas, double kilometres, Scale scale, double y) {
+        String end = NumberText.withUnit(NumberText.shortest(kilometres, 1), "km");
+        double right = scale.at(kilometres);
+        canvas.line("axis", scale.at(0), y, right, y);
+        canvas.line("axis", right, y, right, y + 4);
+        canvas.text(TextStyle.PALE, Anchor.END, Math.min(canvas.width(), right + 6), y + LABEL_BELOW, end);
+        AxisTicks ticks = AxisTicks.within(0, kilometres, canvas.narrow() ? 6 : 12);
+        for (double each : ticks.values()) {
+            if (canvas.label(TextStyle.PALE, Anchor.MIDDLE, scale.at(each), y + LABEL_BELOW, NumberText.fixed(each, ticks.decimals()))) {
+                canvas.line("axis", scale.at(each), y, scale.at(each), y + 4);
+            }
+        }
+        return y + LABEL_BELOW + TextWidths.DESCENT;
+    }
+}

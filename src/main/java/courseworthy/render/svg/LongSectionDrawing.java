@@ -1,0 +1,79 @@
+package courseworthy.render.svg;
+
+import courseworthy.render.svg.TextBox.Anchor;
+import courseworthy.report.picture.LongSection;
+import courseworthy.report.picture.LongSection.CourseMark.Kind;
+import java.util.Set;
+
+/** A long section: the height line with its climbs, bands of ground and gears along the same kilometres, times, and marks on the base line. */
+final class LongSectionDrawing {
+
+    private static final double NAMES_OF_BANDS = 82;
+    private static final double LEAST_GUTTER = 30;
+    private static final double RIGHT_MARGIN = 14;
+    private static final double HEIGHTS_WIDE = 170;
+    private static final double HEIGHTS_NARROW = 120;
+
+    private final SvgCanvas canvas;
+    private final LongSection section;
+    private final HeightLineDrawing heights;
+    private final SectionFrame frame;
+
+    private LongSectionDrawing(SvgCanvas canvas, LongSection section) {
+        this.canvas = canvas;
+        this.section = section;
+        heights = section.heights() == null || section.heights().points().isEmpty() ? null
+                : new HeightLineDrawing(section.heights().points().stream().mapToDouble(LongSection.HeightPoint::atMetres).toArray(),
+                        section.heights().points().stream().mapToDouble(LongSection.HeightPoint::heightMetres).toArray());
+        double gutter = canvas.narrow() ? LEAST_GUTTER : NAMES_OF_BANDS;
+        gutter = heights == null ? gutter : Math.max(gutter, heights.labelWidth() + 8);
+        double right = canvas.width() - (canvas.narrow() ? 6 : RIGHT_MARGIN);
+        frame = SectionFrame.of(canvas, section.lengthMetres(), gutter, right);
+    }
+
+    static void draw(SvgCanvas canvas, LongSection section) {
+        new LongSectionDrawing(canvas, section).draw();
+    }
+
+    private void draw() {
+        canvas.figure("length-m", section.lengthMetres());
+        canvas.pixels("left", frame.left());
+        canvas.pixels("right", frame.right());
+        double y = heightField();
+        SectionBands bands = new SectionBands(frame, section, y);
+        y = bands.draw();
+        if (!canvas.narrow()) {
+            y = ClockBand.draw(frame, section, y);
+        }
+        y = CourseMarkDrawing.draw(frame, section, y);
+        y = AxisDrawing.kilometres(canvas, section.lengthMetres() / 1000, frame.kilometres(), y + 2);
+        key(bands, y + 8);
+    }
+
+    /** Climbs and the height line. @return where the bands begin */
+    private double heightField() {
+        double top = section.climbs().isEmpty() ? 24 : ClimbLabels.HEIGHT + 8;
+        if (heights == null) {
+            canvas.text(TextStyle.PALE, Anchor.START, frame.left(), 14, "Heights are not known.");
+            return 26;
+        }
+        double bottom = top + (canvas.narrow() ? HEIGHTS_NARROW : HEIGHTS_WIDE);
+        heights.draw(frame, top, bottom);
+        CourseMarkDrawing.cutOffLines(frame, section, top, bottom);
+        ClimbLabels.draw(frame, section.climbs(), 0);
+        return bottom + 10;
+    }
+
+    private void key(SectionBands bands, double top) {
+        PictureKey key = new PictureKey(canvas, canvas.narrow() ? 0 : frame.left(), top);
+        bands.withoutWords().forEach((material, words) -> key.ground(material, String.join(", ", words)));
+        Set<Kind> kinds = CourseMarkDrawing.kinds(section);
+        if (canvas.narrow() || section.marks().size() > 1) {
+            key.marks(kinds);
+        }
+        if (bands.merged()) {
+            key.words("Short pieces drawn longer, or together");
+        }
+        canvas.reach(key.bottom());
+    }
+}
