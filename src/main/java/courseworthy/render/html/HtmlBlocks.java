@@ -1,6 +1,7 @@
 package courseworthy.render.html;
 
 import courseworthy.render.FootnoteIndex;
+import courseworthy.render.svg.SvgPictures;
 import courseworthy.report.Block;
 import courseworthy.report.BlockVisitor;
 import courseworthy.report.Callout;
@@ -34,6 +35,7 @@ final class HtmlBlocks implements BlockVisitor {
     private final FootnoteIndex footnotes;
     private final Set<String> sections;
     private final Set<String> boxes = new HashSet<>();
+    private final SvgPictures pictures = new SvgPictures("picture-");
     private RichText heading = RichText.EMPTY;
 
     HtmlBlocks(HtmlWriter out, FootnoteIndex footnotes, Set<String> sections) {
@@ -182,10 +184,16 @@ final class HtmlBlocks implements BlockVisitor {
         out.close("p").line();
     }
 
+    /** What all pictures of the page share. */
+    void hatches() {
+        out.markup(pictures.hatches()).line();
+    }
+
     @Override
     public void figure(Figure figure) {
         out.open("figure").line();
         element("p", "figure-title", figure.title());
+        out.markup(pictures.draw(figure));
         element("figcaption", "", figure.textEquivalent());
         Table data = figure.picture() instanceof BarChart chart ? bars(chart) : figure.data();
         if (data != null) {

@@ -92,6 +92,7 @@ public final class HtmlRenderer implements Renderer {
             sections.subList(card ? 1 : 0, sections.size()).forEach(each -> section(each, 2));
             sources();
             out.close("main").line().close("div").line();
+            blocks.hatches();
         }
 
         private static boolean isSettings(Block block) {

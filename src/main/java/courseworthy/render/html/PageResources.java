@@ -1,5 +1,6 @@
 package courseworthy.render.html;
 
+import courseworthy.render.svg.SvgPictures;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -8,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 /** The style sheet and the script of every page, and the policy that allows these two and nothing else. */
 final class PageResources {
 
-    static final String STYLE_SHEET = read("page.css");
+    static final String STYLE_SHEET = read("page.css") + SvgPictures.STYLE_SHEET;
     static final String SCRIPT = read("page.js");
     /** Nothing is fetched from anywhere, nothing is sent. */
     static final String CONTENT_SECURITY_POLICY = "default-src 'none'; style-src " + Digest.policySource(STYLE_SHEET) + "; script-src "
