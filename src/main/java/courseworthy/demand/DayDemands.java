@@ -8,6 +8,8 @@ import courseworthy.topic.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** What the day brings along the way: climbs, places to fill bottles, latest times, heat, sweat, light; and where tyres are pumped. */
 public final class DayDemands {
@@ -192,6 +194,35 @@ public final class DayDemands {
     /** Civil dawn and dusk likewise. */
     public double[] twilight() {
         return on.twilight();
+    }
+
+    /** How light it is from one moment to another, s from the start. */
+    public record LightSpan(double from, double to, Light light) {
+    }
+
+    /** The sun above the horizon, light enough for work outdoors without it, or dark. */
+    public enum Light { DAY, TWILIGHT, NIGHT }
+
+    /** How light it is from the start until a moment, s from it, without a gap; empty where date, place or start are not known. */
+    public List<LightSpan> light(double until) {
+        if (on.midnight() == null || !on.startKnown) {
+            return List.of();
+        }
+        Daylight sun = new Daylight(on.midnight().plusSeconds(on.start), until, on.course.start(), Daylight.SUN);
+        Daylight civil = new Daylight(on.midnight().plusSeconds(on.start), until, on.course.start(), Daylight.CIVIL);
+        SortedSet<Double> moments = new TreeSet<>(sun.changes());
+        moments.addAll(civil.changes());
+        moments.add(until);
+        List<LightSpan> out = new ArrayList<>();
+        double from = 0;
+        for (double to : moments.subSet(0.0, until + 1)) {
+            double middle = (from + to) / 2;
+            if (to > from) {
+                out.add(new LightSpan(from, to, civil.dark(middle) ? Light.NIGHT : sun.dark(middle) ? Light.TWILIGHT : Light.DAY));
+            }
+            from = to;
+        }
+        return out;
     }
 
     /** The start. */

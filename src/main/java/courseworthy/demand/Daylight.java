@@ -90,6 +90,11 @@ final class Daylight {
         return moment == null ? Double.NaN : Duration.between(from, moment.toInstant()).toSeconds();
     }
 
+    /** Moments at which light and dark change over, s from the start, rising. */
+    List<Double> changes() {
+        return changes;
+    }
+
     /** Whether it is dark, s from the start. */
     boolean dark(double seconds) {
         boolean dark = darkAtStart;

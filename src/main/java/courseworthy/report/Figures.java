@@ -89,6 +89,11 @@ public final class Figures {
         return mid + " " + unit + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
     }
 
+    /** {@code 18 (12 to 24)}, for a column that names the unit. */
+    static String plain(Range range, int decimals) {
+        return range(range, decimals, "").replace("  ", " ").strip();
+    }
+
     private static String number(double value, int decimals) {
         String text = Phrases.number(value, decimals);
         return text.startsWith("-") && zero(text) ? text.substring(1) : text;

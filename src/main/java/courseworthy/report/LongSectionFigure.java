@@ -18,7 +18,6 @@ import courseworthy.report.picture.LongSection.GearBand;
 import courseworthy.report.picture.LongSection.HeightLine;
 import courseworthy.report.picture.LongSection.HeightPoint;
 import courseworthy.report.picture.LongSection.Passage;
-import courseworthy.report.picture.ValueRange;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.worth.Gear;
@@ -101,9 +100,9 @@ final class LongSectionFigure {
             GroundLook look = each.look();
             Gear gear = each.use().gear();
             out.add(new GroundBand(each.from(), each.to(), GroundMaterials.of(look.surface()), GroundMaterials.words(look.surface()),
-                    look.others().stream().map(GroundMaterials::words).toList(), basis(look.certainty()), range(look.roughness()), grade(look),
+                    look.others().stream().map(GroundMaterials::words).toList(), basis(look.certainty()), Ranges.of(look.roughness()), grade(look),
                     each.change() == null ? null : new Climbing(each.change().ascent(), each.change().descent()),
-                    new Ridden(gear == null ? "" : gear.teeth(), gear == null ? 0 : gear.sprocket(), range(each.reached()))));
+                    new Ridden(gear == null ? "" : gear.teeth(), gear == null ? 0 : gear.sprocket(), Ranges.of(each.reached()))));
         }
         return out;
     }
@@ -127,10 +126,6 @@ final class LongSectionFigure {
         return look.grade() == null ? "" : GroundPairs.of(Ground.builder().mtbScale(look.grade().mid()).build()).get("mtb:scale");
     }
 
-    private static ValueRange range(Range range) {
-        return range == null ? null : new ValueRange(range.low(), range.mid(), range.high());
-    }
-
     private List<GearBand> gears() {
         return book.gears().stream().map(each -> new GearBand(each.from(), each.to(), effort(each.use()), each.use().gear() == null ? "" : each.use().gear().teeth(),
                 each.use().gear() == null ? 0 : each.use().gear().sprocket())).toList();
@@ -145,7 +140,7 @@ final class LongSectionFigure {
     }
 
     private List<Passage> passages() {
-        return book.passages().stream().filter(each -> each.lap() == 1).map(each -> new Passage(each.at(), range(each.after()))).toList();
+        return book.passages().stream().filter(each -> each.lap() == 1).map(each -> new Passage(each.at(), Ranges.of(each.after()))).toList();
     }
 
     private List<ClimbBand> climbs() {
@@ -216,9 +211,7 @@ final class LongSectionFigure {
         if (roughness == null) {
             return "";
         }
-        String low = Phrases.number(roughness.low(), 1);
-        String high = Phrases.number(roughness.high(), 1);
-        return Phrases.number(roughness.mid(), 1) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+        return Figures.plain(roughness, 1);
     }
 
     private static String gear(GearUse use) {

@@ -16,8 +16,23 @@ public final class PictureReport {
         return LongSectionFigure.of(brief);
     }
 
+    /** What decisions are worth in time; null where none can be told. */
+    public static Figure worth(Brief brief) {
+        return WorthFigure.of(brief);
+    }
+
+    /** Tyre pressures on a number line; null where none is set. */
+    public static Figure pressures(Brief brief) {
+        return PressureFigure.of(brief);
+    }
+
+    /** The day hour by hour; null where none was planned. */
+    public static Figure day(Brief brief) {
+        return DayFigure.of(brief);
+    }
+
     /** All that this brief has, in the order in which they are read. */
     public static List<Figure> all(Brief brief) {
-        return Stream.of(longSection(brief)).filter(Objects::nonNull).toList();
+        return Stream.of(longSection(brief), pressures(brief), day(brief), worth(brief)).filter(Objects::nonNull).toList();
     }
 }

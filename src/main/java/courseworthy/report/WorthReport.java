@@ -96,7 +96,7 @@ public final class WorthReport {
             return "";
         }
         Alternative best = worth.best();
-        BreakEven even = best.breakEvens().isEmpty() ? null : best.breakEvens().get(Math.min(1, best.breakEvens().size() - 1));
+        BreakEven even = best.leading();
         return capital(alternative(best)) + "." + (even == null ? "" : " " + odds(even) + ".");
     }
 
@@ -199,8 +199,8 @@ public final class WorthReport {
         for (BreakEven even : alternative.breakEvens()) {
             out.add(odds(even) + ".");
         }
-        if (!alternative.breakEvens().isEmpty()) {
-            String season = season(alternative.breakEvens().get(alternative.breakEvens().size() > 1 ? 1 : 0));
+        if (alternative.leading() != null) {
+            String season = season(alternative.leading());
             if (!season.isEmpty()) {
                 out.add(season + ".");
             }

@@ -11,6 +11,7 @@ import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.topic.Topic;
 import courseworthy.worth.DayOutlook;
+import courseworthy.worth.DecisionWorth;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
@@ -56,6 +57,16 @@ public record Brief(CourseSummary course, String event, String rider, String rol
     /** What the files give of the rider's own that the recommendation is not, in the order of the catalogue. */
     public List<UsualDifference> differences() {
         return UsualDifference.of(decisions, demands);
+    }
+
+    /** What each decision is worth, or why that cannot be told; empty where nothing was worked out. */
+    public List<DecisionWorth> worthOfDecisions() {
+        return worths == null ? List.of() : worths.all();
+    }
+
+    /** The three decisions that are least sure, and what would settle them; fewer where fewer are open. */
+    public List<LeastSure> leastSure() {
+        return LeastSure.of(this);
     }
 
     /** The course as it is met on the way; null where no ride was estimated. */

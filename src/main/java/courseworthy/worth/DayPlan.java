@@ -4,6 +4,7 @@ import courseworthy.call.Call;
 import courseworthy.demand.DayDemands;
 import courseworthy.demand.DayDemands.Ascent;
 import courseworthy.demand.DayDemands.Latest;
+import courseworthy.demand.DayDemands.LightSpan;
 import courseworthy.demand.DayDemands.Stop;
 import courseworthy.demand.Demands;
 import courseworthy.demand.FluidBalance;
@@ -153,8 +154,13 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param set  sunset, s after midnight; NaN where there is none
      * @param dawn civil dawn, s after midnight; NaN where there is none
      * @param dusk civil dusk, s after midnight; NaN where there is none
+     * @param spans how light it is from the start to the end of the ride, in order; empty where the start is not known
      */
-    public record Light(double rise, double set, double dawn, double dusk) {
+    public record Light(double rise, double set, double dawn, double dusk, List<LightSpan> spans) {
+
+        public Light {
+            spans = List.copyOf(spans);
+        }
     }
 
     /** Less on foot needs no word, s (judgement). */
@@ -228,7 +234,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             return new DayPlan(day.start(), splits(false), this, hours,
                     new Energy(sum(hours, Hour::work), sum(hours, Hour::energy), estimate.walked(), sum(hours, Hour::carbohydrate), rate),
                     new Fluids(sum(hours, Hour::drink), gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown()),
-                    sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1]), day.beyond());
+                    sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1], day.light(estimate.total().mid())), day.beyond());
         }
 
         @Override

@@ -137,6 +137,15 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
         return after;
     }
 
+    /** The first of the hottest hours; null where no temperature is known. */
+    public static Hour hottest(List<Hour> hours) {
+        Hour out = null;
+        for (Hour hour : hours) {
+            out = hour.temperature() != null && (out == null || hour.temperature() > out.temperature()) ? hour : out;
+        }
+        return out;
+    }
+
     private static boolean hot(List<Hour> hours) {
         return hours.stream().anyMatch(hour -> hour.temperature() != null && hour.temperature() >= HOT);
     }

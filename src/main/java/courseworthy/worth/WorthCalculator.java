@@ -289,6 +289,11 @@ public final class WorthCalculator {
         return new Range(0, all.mid() / 2, Math.max(all.mid() / 2, all.high()));
     }
 
+    /** What all decisions are worth, or why that cannot be told. */
+    public List<DecisionWorth> all() {
+        return DecisionWorth.of(call.decisions(), this);
+    }
+
     Integer races() {
         MeasureValue races = demands.get(Measure.RACES_A_YEAR);
         return races == null || races.mid() == 0 ? null : (int) races.mid();

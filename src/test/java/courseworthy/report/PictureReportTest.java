@@ -3,11 +3,14 @@ package courseworthy.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.report.picture.DayStrip;
 import courseworthy.report.picture.GroundBand;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.LongSection.ClimbBand;
 import courseworthy.report.picture.LongSection.CourseMark;
+import courseworthy.report.picture.PressureLine;
+import courseworthy.report.picture.WorthChart;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefTask;
 import courseworthy.task.Request;
@@ -90,5 +93,61 @@ class PictureReportTest {
         LongSection section = (LongSection) PictureReport.longSection(brief("heather-ridge")).picture();
         assertThat(section.ground()).extracting(band -> band.grade() == null ? "" : band.grade().text())
                 .isEqualTo(List.of("", "", "1+", "2+", "1", "", "0+", "", "2", "3-", "1+", ""));
+    }
+
+    /** The row at which most time hangs for sure is the one the title names, and its sentence has its figures. */
+    @Test
+    void theChartOfWorthNamesWhereMostTimeHangs() {
+        Figure figure = PictureReport.worth(brief("heather-ridge"));
+        WorthChart chart = (WorthChart) figure.picture();
+        WorthChart.Row largest = null;
+        for (WorthChart.Row row : chart.rows()) {
+            boolean sure = row.savedSeconds().low() >= 0 || row.savedSeconds().high() <= 0;
+            assertThat(row.close()).isEqualTo(!sure);
+            largest = sure && (largest == null || Math.abs(row.savedSeconds().mid()) > Math.abs(largest.savedSeconds().mid())) ? row : largest;
+        }
+        assertThat(figure.title().plain()).isEqualTo("Most time hangs on the " + largest.topic());
+        assertThat(figure.textEquivalent().plain()).contains(largest.topic() + " " + largest.alternative() + " in place of " + largest.recommended());
+        assertThat(figure.data().rows()).hasSizeGreaterThan(chart.rows().size() + 20);
+    }
+
+    @Test
+    void aPressureLineGoesFromFloorToCeiling() {
+        Figure figure = PictureReport.pressures(brief("heather-ridge"));
+        for (PressureLine.Wheel wheel : ((PressureLine) figure.picture()).wheels()) {
+            assertThat(wheel.lowPascals()).isGreaterThanOrEqualTo(wheel.floorPascals()).isLessThanOrEqualTo(wheel.startPascals());
+            assertThat(wheel.highPascals()).isGreaterThanOrEqualTo(wheel.startPascals());
+            assertThat(wheel.startPascals()).isBetween(1e5, 3e5);
+        }
+        assertThat(figure.title().plain()).matches("Front \\d\\.\\d+ bar, rear \\d\\.\\d+ bar");
+    }
+
+    @Test
+    void theDayStripHasTheHoursOfThePlan() {
+        Brief brief = brief("heather-ridge");
+        Figure figure = PictureReport.day(brief);
+        DayStrip strip = (DayStrip) figure.picture();
+        double drunk = 0;
+        double at = 0;
+        for (DayStrip.Hour hour : strip.hours()) {
+            assertThat(hour.fromSeconds()).isEqualTo(at);
+            at = hour.toSeconds();
+            drunk += hour.drinkLitres().mid();
+        }
+        assertThat(drunk).isEqualTo(brief.outlook().plan().fluids().drink().mid(), within(1e-6));
+        assertThat(at).isEqualTo(brief.demands().estimated().estimate().total().mid());
+        assertThat(strip.light()).extracting(DayStrip.LightSpan::light).containsExactly(DayStrip.Light.DAY);
+        assertThat(figure.title().plain()).startsWith("Hottest, ");
+        assertThat(figure.data().rows()).hasSize(strip.hours().size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heather-ridge", "larch-common", "market-roads", "flintmoor-100"})
+    void everyPictureHasATitleAndOneSentence(String course) {
+        for (Figure figure : PictureReport.all(brief(course))) {
+            assertThat(figure.title().plain()).isNotBlank().doesNotEndWith(".");
+            assertThat(figure.textEquivalent().plain()).endsWith(".").doesNotContain(". ");
+            assertThat(figure.data().rows()).isNotEmpty();
+        }
     }
 }

@@ -117,13 +117,13 @@ class DayPlanSummaryTest {
     void theSlowEstimateIsHeldAgainstSunset() {
         Plan plan = new Plan().splits(List.of(split(Kind.FINISH, 200_000, 11 * HOUR)));
         plan.start = 8 * 3600;
-        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR);
+        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isCloseTo(-0.25 * HOUR, within(1e-9));
-        plan.light = new Light(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        plan.light = new Light(Double.NaN, Double.NaN, Double.NaN, Double.NaN, List.of());
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
         plan.light = null;
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
-        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR);
+        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
         plan.start = null;
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
     }

@@ -93,6 +93,7 @@ public final class JsonBrief {
         new JsonPlan(json).of(brief.outlook());
         if (flips == null) {
             new JsonRoadBook(json).of(brief.roadBook());
+            new JsonSureness(json).of(brief);
         }
         new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());
@@ -177,7 +178,7 @@ public final class JsonBrief {
         json.string("standing", decision.standing() == null ? null : decision.standing().word());
         json.string("why", decision.why());
         if (worthOf != null) {
-            close(worthOf.close(decision));
+            close(json, worthOf.close(decision));
         }
         json.objects("for", decision.taken(), claim -> {
             claim(claim);
@@ -194,7 +195,7 @@ public final class JsonBrief {
     }
 
     /** Whether it is close, and to what. */
-    private void close(CloseThreshold margin) throws IOException {
+    static void close(Json json, CloseThreshold margin) throws IOException {
         json.yesNo("close", margin != null);
         if (margin == null) {
             return;

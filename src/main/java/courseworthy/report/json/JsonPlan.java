@@ -13,6 +13,7 @@ import courseworthy.worth.SuspensionSettings.Sag;
 import courseworthy.worth.TyreSetting;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 
 /** Writes what to set under {@code settings}, the day under {@code plan}, second calls under {@code plan_b}. */
@@ -123,6 +124,11 @@ final class JsonPlan {
         json.string("sunrise", plan.light() == null || Double.isNaN(plan.light().rise()) ? null : time(plan.light().rise()));
         json.string("sunset", plan.light() == null || Double.isNaN(plan.light().set()) ? null : time(plan.light().set()));
         json.string("civil_dawn", plan.light() == null || Double.isNaN(plan.light().dawn()) ? null : time(plan.light().dawn()));
+        json.objects("light", plan.light() == null ? List.of() : plan.light().spans(), span -> {
+            json.decimal("from_s", span.from(), 0);
+            json.decimal("to_s", span.to(), 0);
+            json.string("light", span.light().name().toLowerCase(Locale.ROOT));
+        });
         json.string("civil_dusk", plan.light() == null || Double.isNaN(plan.light().dusk()) ? null : time(plan.light().dusk()));
         json.close();
     }

@@ -1,0 +1,65 @@
+package courseworthy.report;
+
+import courseworthy.demand.DayDemands;
+import courseworthy.report.picture.DayStrip;
+import courseworthy.report.picture.DayStrip.Light;
+import courseworthy.report.picture.DayStrip.LightSpan;
+import courseworthy.task.Brief;
+import courseworthy.worth.DayPlan;
+import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlanSummary;
+import java.util.List;
+
+/** The day of a brief hour by hour: temperature, light, food and drink. */
+final class DayFigure {
+
+    private DayFigure() {
+    }
+
+    /** Null where no day was planned. */
+    static Figure of(Brief brief) {
+        DayPlan plan = brief.outlook().plan();
+        if (plan == null) {
+            return null;
+        }
+        boolean fed = plan.energy().rate() != null;
+        DayStrip strip = new DayStrip(plan.start(), plan.hours().stream().map(each -> hour(each, fed)).toList(),
+                plan.light() == null ? List.of() : plan.light().spans().stream().map(DayFigure::span).toList());
+        return new Figure(RichText.of(title(plan)), strip, RichText.of(sentence(plan)), data(plan, fed));
+    }
+
+    private static DayStrip.Hour hour(Hour hour, boolean fed) {
+        return new DayStrip.Hour(hour.from(), hour.to(), hour.temperature(), Ranges.of(hour.drink()), fed ? Ranges.of(hour.carbohydrate()) : null);
+    }
+
+    private static LightSpan span(DayDemands.LightSpan span) {
+        return new LightSpan(span.from(), span.to(), switch (span.light()) {
+            case DAY -> Light.DAY;
+            case TWILIGHT -> Light.TWILIGHT;
+            case NIGHT -> Light.NIGHT;
+        });
+    }
+
+    private static String title(DayPlan plan) {
+        Hour hottest = DayPlanSummary.hottest(plan.hours());
+        return hottest == null ? "Food and drink by the hour" : "Hottest, " + Phrases.number(hottest.temperature(), 0) + " C, in hour " + (plan.hours().indexOf(hottest) + 1);
+    }
+
+    private static String sentence(DayPlan plan) {
+        return "Over the day " + (plan.energy().rate() == null ? "" : "eat about " + Phrases.number(plan.energy().food().mid(), 0) + " g of carbohydrate and ")
+                + "drink about " + Phrases.number(plan.fluids().drink().mid(), 1) + " L.";
+    }
+
+    private static Table data(DayPlan plan, boolean fed) {
+        Table.Builder out = Table.builder().column(plan.start() == null ? "Hours" : "Time").figures("Temperature, C").column("Drink, L").column("Carbohydrate, g");
+        for (Hour each : plan.hours()) {
+            out.row(clock(plan, each.from()) + " to " + clock(plan, each.to()), each.temperature() == null ? "" : Phrases.number(each.temperature(), 0),
+                    Figures.plain(each.drink(), 1), fed ? Figures.plain(each.carbohydrate(), 0) : "");
+        }
+        return out.build();
+    }
+
+    private static String clock(DayPlan plan, double seconds) {
+        return plan.start() == null ? PlanReport.clock(seconds) : PlanReport.ofDay(plan.start() + seconds);
+    }
+}

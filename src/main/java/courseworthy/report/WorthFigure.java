@@ -1,0 +1,70 @@
+package courseworthy.report;
+
+import courseworthy.report.picture.WorthChart;
+import courseworthy.task.Brief;
+import courseworthy.worth.Alternative;
+import courseworthy.worth.BreakEven;
+import courseworthy.worth.DecisionWorth;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the decisions of a brief are worth in time, side by side. */
+final class WorthFigure {
+
+    private WorthFigure() {
+    }
+
+    /** Null where no time can be told of any decision. */
+    static Figure of(Brief brief) {
+        List<DecisionWorth> all = brief.worthOfDecisions();
+        List<DecisionWorth> told = all.stream().filter(each -> each.best() != null).toList();
+        if (told.isEmpty()) {
+            return null;
+        }
+        WorthChart chart = new WorthChart(told.stream().map(WorthFigure::row).toList());
+        DecisionWorth largest = DecisionWorth.largest(all);
+        return new Figure(RichText.of(largest == null ? "No other choice is surely faster or slower" : "Most time hangs on the " + name(largest)), chart,
+                RichText.of(sentence(told.get(0), largest)), data(all));
+    }
+
+    private static WorthChart.Row row(DecisionWorth worth) {
+        return new WorthChart.Row(name(worth), worth.decision().phrase(), value(worth), Ranges.of(worth.saved()), worth.tooClose(), odds(worth.best()));
+    }
+
+    /** {@code tyre width, front and rear}; the topic's name where it stands for one end. */
+    private static String name(DecisionWorth worth) {
+        return worth.both() ? worth.decision().topic().plain() + ", front and rear" : worth.decision().topic().name();
+    }
+
+    private static String value(DecisionWorth worth) {
+        return worth.best().value().replaceFirst(" front and rear$", "");
+    }
+
+    /** In a few words for a row's end; empty where there is no break-even. */
+    private static String odds(Alternative alternative) {
+        BreakEven even = alternative.leading();
+        if (even == null) {
+            return "";
+        }
+        return even.rides().mid() < 1 ? "even at " + Phrases.number(1 / even.rides().mid(), 1) + " " + even.stop() + "s a ride"
+                : "even at one " + even.stop() + " in " + Phrases.number(even.rides().mid(), even.rides().mid() < 10 ? 1 : 0) + " rides";
+    }
+
+    private static String sentence(DecisionWorth first, DecisionWorth largest) {
+        DecisionWorth told = largest == null ? first : largest;
+        return "Against what is recommended, " + name(told) + " " + value(told) + " in place of " + told.decision().phrase() + " "
+                + WorthReport.returns(told.saved()) + ".";
+    }
+
+    private static Table data(List<DecisionWorth> worths) {
+        Table.Builder out = Table.builder().column("Decision").column("Recommended").column("Alternative").column("Which").column("Break-even");
+        for (DecisionWorth each : worths) {
+            if (each.best() != null) {
+                out.row(name(each), each.decision().phrase(), value(each), WorthReport.returns(each.saved()), odds(each.best()));
+            } else if (each.untold() != DecisionWorth.Untold.DOES_NOT_APPLY) {
+                out.row(name(each), each.decision().phrase(), "", each.untold().words(), "");
+            }
+        }
+        return out.build();
+    }
+}

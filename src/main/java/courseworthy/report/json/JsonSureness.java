@@ -1,0 +1,75 @@
+package courseworthy.report.json;
+
+import courseworthy.demand.InputKeys;
+import courseworthy.task.Brief;
+import courseworthy.task.LeastSure;
+import courseworthy.worth.Alternative;
+import courseworthy.worth.DecisionWorth;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes what every decision is worth, what differs from the usual, and what is least sure. */
+final class JsonSureness {
+
+    private final Json json;
+
+    JsonSureness(Json json) {
+        this.json = json;
+    }
+
+    void of(Brief brief) throws IOException {
+        json.objects("worth", brief.worthOfDecisions(), this::worth);
+        json.objects("differences", brief.differences(), each -> {
+            json.string("topic", each.decision().topic().name());
+            json.string("recommended", each.decision().phrase());
+            json.string("usual", each.usual());
+        });
+        json.objects("least_sure", brief.leastSure(), this::leastSure);
+    }
+
+    private void worth(DecisionWorth worth) throws IOException {
+        json.string("topic", worth.decision().topic().name());
+        json.yesNo("front_and_rear", worth.both());
+        json.string("recommended", worth.decision().phrase());
+        json.string("untold", worth.untold() == null ? null : worth.untold().words());
+        if (worth.best() == null) {
+            return;
+        }
+        json.string("alternative", worth.best().value());
+        json.range("saved_s", worth.saved(), 1);
+        json.yesNo("too_close_to_call", worth.tooClose());
+        new JsonWorth(json).breakEvens(worth.best().leading() == null ? List.of() : List.of(worth.best().leading()));
+        json.objects("others", worth.others(), this::other);
+    }
+
+    private void other(Alternative alternative) throws IOException {
+        json.string("alternative", alternative.value());
+        json.range("saved_s", alternative.saved(), 1);
+    }
+
+    private void leastSure(LeastSure each) throws IOException {
+        json.string("topic", each.decision().topic().name());
+        json.string("value", each.decision().phrase());
+        json.string("standing", each.decision().standing().word());
+        JsonBrief.close(json, each.close());
+        json.list("settled_by");
+        if (each.close() != null) {
+            InputKeys input = each.close().measure().input();
+            keys(each.close().measure().written(), input.place(), input.keys());
+        }
+        for (var wanted : each.wanted()) {
+            keys(null, wanted.place(), wanted.keys());
+        }
+        json.endList();
+        json.yesNo("preference", each.isPreference());
+    }
+
+    private void keys(String measure, InputKeys.InputPlace place, List<String> keys) throws IOException {
+        json.open();
+        json.string("measure", measure);
+        json.string("place", place == null ? null : place.name().toLowerCase(Locale.ROOT));
+        json.strings("keys", keys);
+        json.close();
+    }
+}
