@@ -41,7 +41,8 @@ public final class BriefPageReport {
 
     private Report report() {
         Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief));
-        return out.section(SetUpCard.section(brief)).section(SettingReport.section(brief)).section(PlanReport.section(brief)).section(ForecastReport.section(brief))
+        return out.section(SetUpCard.section(brief)).section(SettingReport.section(brief))
+                .section(Section.builder("long-section", "The course from start to finish").figure(PictureReport.longSection(brief))).section(PlanReport.section(brief)).section(ForecastReport.section(brief))
                 .section(BikeAtHandReport.section(brief.outlook().bikeAtHand())).section(unusual())
                 .section(BriefReport.cautions("Cautions", Phrases.cautions(brief))).section(WorthReport.onPage(brief)).section(BuildReport.section(brief.build()))
                 .section(parts.leaveAlone()).section(ChecklistReport.onPage(brief.checklist())).section(topics()).section(assumed()).section(parts.missing())

@@ -104,8 +104,9 @@ public abstract class ContentBuilder<B extends ContentBuilder<B>> {
         return add(!entries.isEmpty(), new CheckboxList(entries));
     }
 
+    /** A picture; left out where it is null. */
     public final B figure(Figure figure) {
-        return add(true, figure);
+        return add(figure != null, figure);
     }
 
     /** Lines of a file, as they are typed. */
