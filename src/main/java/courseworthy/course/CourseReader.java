@@ -22,7 +22,7 @@ public final class CourseReader {
     public static final List<String> PROFILE_KEYS =
             List.of("name", "summary", "track", "attribution", "start height", "latitude", "longitude", "stretches");
     /** The keys of a stretch; those of the ground follow ({@link GroundReader#KEYS}). */
-    public static final List<String> STRETCH_KEYS = List.of("length", "to", "ascent", "descent", "steepest");
+    public static final List<String> STRETCH_KEYS = List.of("length", "to", "ascent", "descent", "steepest", "on foot", "ferry");
 
     /** Most stretches of a profile. */
     public static final int MOST_STRETCHES = 5000;

@@ -65,6 +65,7 @@ final class GroundOverlay {
             }
         }
         return new Stretch(length, up, down, own.steepest() == null ? map.steepest() : own.steepest(),
-                agree ? GroundPairs.ground(both) : own.ground(), alternatives, map.origin(), own.line());
+                agree ? GroundPairs.ground(both) : own.ground(), alternatives, map.origin(), own.line())
+                .passed(own.passage() == null ? map.passage() : own.passage());
     }
 }

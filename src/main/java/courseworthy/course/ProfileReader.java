@@ -13,6 +13,9 @@ import java.util.List;
 /** Reads a course profile: what is written, not yet laid over a track. */
 public final class ProfileReader {
 
+    /** A ferry takes so long at least and at most, s (judgement). */
+    private static final double SHORTEST_FERRY = 60;
+    private static final double LONGEST_FERRY = 86_400;
     private static final String STRETCHES = "a list of stretches, each with a length";
     private static final String LENGTH = "a length from 1 m to 2000 km";
     private static final String HEIGHT = "a height from 0 m to 9000 m";
@@ -124,6 +127,7 @@ public final class ProfileReader {
         Double ascent = metres(fields, "ascent");
         Double descent = metres(fields, "descent");
         Amount steepest = fields.amount("steepest", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
+        Passage passage = passage(fields);
         Ground ground = GroundReader.read(fields);
         GroundOrigin origin = GroundOriginReader.origin(fields);
         List<Ground> alternatives = GroundOriginReader.alternatives(fields, ground, origin);
@@ -131,7 +135,17 @@ public final class ProfileReader {
         Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
         plausible(fields, length, ascent, descent, gradient);
         fits(fields, length, ground);
-        return new Stretch(length, ascent, descent, gradient, ground, alternatives, origin, fields.line());
+        return new Stretch(length, ascent, descent, gradient, ground, alternatives, origin, fields.line()).passed(passage);
+    }
+
+    /** How the stretch is passed; null where neither key is written. */
+    private static Passage passage(FieldReader fields) {
+        Boolean onFoot = fields.yesNo("on foot");
+        Amount ferry = fields.amount("ferry", Dimension.TIME, SHORTEST_FERRY, LONGEST_FERRY, "a time from 1 min to 24 h");
+        if (ferry != null && Boolean.TRUE.equals(onFoot)) {
+            fields.fault("ferry", "a ferry on a stretch that is passed on foot", "one of them", "Write the ferry as a stretch of its own.");
+        }
+        return ferry != null ? Passage.ferry(ferry.inBase()) : onFoot == null ? null : onFoot ? Passage.ON_FOOT : Passage.RIDDEN;
     }
 
     private static Double metres(FieldReader fields, String key) {

@@ -318,6 +318,6 @@ public final class RecordedGround {
         }
         inferred.put(RULE, Map.of());
         return new Stretch(stretch.length(), stretch.ascent(), stretch.descent(), stretch.steepest(), likely, others,
-                new GroundOrigin(before.way(), before.mapped(), inferred), stretch.line());
+                new GroundOrigin(before.way(), before.mapped(), inferred), stretch.line()).passed(stretch.passage());
     }
 }

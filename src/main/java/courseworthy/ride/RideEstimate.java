@@ -75,7 +75,7 @@ public final class RideEstimate {
         for (int i = 0; i < rolling.length; i++) {
             Stretch stretch = stretches.get(way.stretchOf(i));
             Ground ground = stretch.ground();
-            ground(i, ground, stretch.possible());
+            ground(i, stretch);
             harder[i] = TrailCorner.on(ground.mtbScale(), 0) ? harder(i, ground) : 0;
         }
         whole = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
@@ -91,10 +91,13 @@ public final class RideEstimate {
         total = riding.plus(stops);
     }
 
-    private void ground(int i, Ground ground, List<Ground> possible) {
+    private void ground(int i, Stretch stretch) {
+        Ground ground = stretch.ground();
+        List<Ground> possible = stretch.possible();
         double more = way.harder(i);
+        Range passed = SpeedLimits.passing(stretch);
         rolling[i] = RollingResistance.of(possible, more, basis.kind(), basis.wetness());
-        cap[i] = SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), basis.wetness());
+        cap[i] = passed != null ? passed : SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), basis.wetness());
         sideways[i] = SpeedLimits.sideways(possible, basis.skill(), basis.wetness());
         turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
     }

@@ -329,7 +329,10 @@ final class RideSimulator {
             motion.ride(pieces.length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
         }
         v = motion.speed();
-        if (v > cap) {
+        if (v > cap && caps[pieces.ground[i]] == in.walking) {
+            walk(i, from);
+            pedalled = 0;
+        } else if (v > cap) {
             pedalled = held(i, from, cap, pedalled, steady, air, wind);
             load = pedalled;
         } else if (v < Walking.below(in.walking, pieces.steep[i]) || v < slowest * (WALKED_BELOW + (1 - WALKED_BELOW) * pieces.steep[i])) {

@@ -1,6 +1,7 @@
 package courseworthy.ride;
 
 import courseworthy.course.Ground;
+import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
 import java.util.List;
 
@@ -65,6 +66,14 @@ public final class SpeedLimits {
             return UNKNOWN.times(can);
         }
         return Range.of(of -> of[0] * cap(ground, harder, kind, of[1]), Range.within(1, OFF), roughness).times(can);
+    }
+
+    /**
+     * The speed with which a stretch is passed that is not ridden, m/s; null where it is. A cap at the speed of walking is walked
+     * ({@link RideSimulator}).
+     */
+    static Range passing(Stretch stretch) {
+        return stretch.onFoot() ? Walking.SPEED : stretch.isFerried() ? Range.exact(stretch.length() / stretch.passage().ferry()) : null;
     }
 
     /** The cap on ground that may be one of several, the likely one first, where it is so many technical grades harder than is written, m/s. */

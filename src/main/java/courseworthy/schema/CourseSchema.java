@@ -40,7 +40,9 @@ final class CourseSchema {
                 .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
                 .key("ascent", about("Climbed on it", amount(Dimension.LENGTH)))
                 .key("descent", about("Descended on it", amount(Dimension.LENGTH)))
-                .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)));
+                .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)))
+                .key("on foot", about("Whether the bike is pushed or carried", SchemaFragments.yesNo()))
+                .key("ferry", about("How long a ferry takes, without waiting", amount(Dimension.TIME)));
         for (String key : GroundReader.KEYS) {
             block.key(key, ground(key));
         }

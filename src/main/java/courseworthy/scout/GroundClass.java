@@ -30,7 +30,7 @@ record GroundClass(Ground likely, List<Ground> alternatives, Map<String, String>
 
     /** The class of a stretch; null where its ground is known. */
     static GroundClass of(Stretch stretch, int place) {
-        if (isKnown(stretch.ground()) && stretch.alternatives().isEmpty()) {
+        if (stretch.isFerried() || isKnown(stretch.ground()) && stretch.alternatives().isEmpty()) {
             return null;
         }
         GroundOrigin origin = stretch.origin();

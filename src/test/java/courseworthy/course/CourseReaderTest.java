@@ -147,7 +147,7 @@ class CourseReaderTest {
                 "p.yaml:7: ascent: found \"20m\", expected " + LENGTH + "\n    Put one space between the number and its unit.",
                 "p.yaml:8: stretches: found neither length nor to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Add a line \"length: 3 km\".",
-                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS + ORIGIN_KEYS
+                "p.yaml:8: lenght: found an unknown key, expected one of: length, to, ascent, descent, steepest, on foot, ferry, " + GROUND_KEYS + ORIGIN_KEYS
                         + "\n    Did you mean \"length\"?",
                 "p.yaml:9: stretches: found both length and to, expected one of them: the stretch's length, or the distance from the start"
                         + " where it ends\n    Remove one of them.",
@@ -166,7 +166,7 @@ class CourseReaderTest {
                 "p.yaml:24: ledge height: found \"40 m\", expected a height from 0 m to 5 m",
                 "p.yaml:25: turns per km: found \"5 /km\", expected a bare number, such as 3",
                 "p.yaml:26: steepest: found \"120 %\", expected a gradient from 0 % to 100 %",
-                "p.yaml:27: mud: found an unknown key, expected one of: length, to, ascent, descent, steepest, " + GROUND_KEYS + ORIGIN_KEYS,
+                "p.yaml:27: mud: found an unknown key, expected one of: length, to, ascent, descent, steepest, on foot, ferry, " + GROUND_KEYS + ORIGIN_KEYS,
                 "p.yaml:28: stretches: found \"4 km\", expected a block of keys",
                 "p.yaml:30: length: found the key a second time, expected each key once\n    It first stands in line 29.",
                 "p.yaml:31: descent: found \"1,200 m\", expected " + LENGTH + "\n    Write the decimal with a point and no thousands separator.",
@@ -429,6 +429,13 @@ class CourseReaderTest {
     }
 
     @Test
+    void aStretchSaysHowItIsPassed() {
+        Course course = read("stretches: [{length: 1 km, on foot: yes}, {length: 1 km, ferry: 12 min}, {length: 1 km, on foot: no}, {length: 1 km}]\n");
+        assertThat(said()).isEmpty();
+        assertThat(course.stretches()).extracting(Stretch::passage).containsExactly(Passage.ON_FOOT, Passage.ferry(720), Passage.RIDDEN, null);
+    }
+
+    @Test
     void anAssumptionIsNotTakenWhereItCannotBe() {
         Course course = read("stretches: [{length: 1 km, surface: asphalt, ascent: 0 m}, {length: 2 km, surface: ground, ascent: 0 m}]\n", "mtb:scale=3");
         assertThat(course.stretches()).extracting(each -> each.ground().mtbScale()).containsExactly(null, 3.0);
@@ -444,6 +451,8 @@ class CourseReaderTest {
         "length: 1 km, ascent: 400 m, descent: 300 m | ascent: found 400 m up and 300 m down in 1 km, expected at most 60 % on average;"
                 + "Check the units of length, ascent and descent.",
         "length: 10 m, water crossings: 50 | water crossings: found \"50\" in 10 m, expected no more than fit into it",
+        "length: 1 km, on foot: yes, ferry: 10 min | ferry: found a ferry on a stretch that is passed on foot, expected one of them;Write the ferry as a stretch of its own.",
+        "length: 1 km, ferry: 10 s | ferry: found \"10 s\", expected a time from 1 min to 24 h",
         "length: 2 m, ledge height: 4 m | ledge height: found \"4 m\" in 2 m, expected less than the stretch is long"})
     void aStretchThatCannotBeIsRefused(String stretch, String message) {
         read("stretches: [{" + stretch + "}]\n");

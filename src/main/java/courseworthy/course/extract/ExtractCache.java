@@ -32,7 +32,7 @@ public final class ExtractCache {
     private static final String ENDING = ".cut";
     private static final String UNFINISHED = ".part";
     /** Goes up with every change of what is kept of a map, so that what an older version kept is not taken. */
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
 
     /** Null where nothing is kept. */
     private final Path folder;

@@ -16,7 +16,7 @@ final class MapTags {
             "access", "bicycle", "foot", "vehicle", "motor_vehicle", "bridge", "tunnel", "covered", "layer", "junction", "oneway",
             "oneway:bicycle", "name", "ref", "service", "footway", "cycleway", "cycleway:left", "cycleway:right", "cycleway:both",
             "cycleway:surface", "sidewalk", "steps", "step_count", "ramp", "ramp:bicycle", "handrail", "segregated", "area", "lanes",
-            "maxspeed", "winter_service", "seasonal", "informal", "operator", "ferry");
+            "maxspeed", "winter_service", "seasonal", "informal", "operator", "ferry", "duration");
 
     /** Keys of which a way must have one to be kept. */
     static final Set<String> THAT_KEEP_A_WAY = Set.of("highway", "route");

@@ -3,6 +3,7 @@ package courseworthy.course.ground;
 import courseworthy.course.Ground;
 import courseworthy.course.GroundOrigin;
 import courseworthy.course.GroundPairs;
+import courseworthy.course.Passage;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
 import java.util.ArrayList;
@@ -31,43 +32,44 @@ final class GroundPiece {
     /** Names or numbers of its ways. */
     final Set<String> ways;
     final boolean matched;
-    final boolean steps;
+    /** How it is passed; null where it is ridden. */
+    final Passage passage;
     final int crossings;
     /** Steepest gradient by an incline tag, as a fraction; null where there is none. */
     final Double steepest;
 
-    private GroundPiece(double from, double to, TaggedGround tagged, Set<String> ways, boolean matched, boolean steps, int crossings, Double steepest) {
+    private GroundPiece(double from, double to, TaggedGround tagged, Set<String> ways, boolean matched, Passage passage, int crossings, Double steepest) {
         this.from = from;
         this.to = to;
         this.tagged = tagged;
         this.ground = GroundPairs.ground(tagged.likely());
         this.ways = ways;
         this.matched = matched;
-        this.steps = steps;
+        this.passage = passage;
         this.crossings = crossings;
         this.steepest = steepest;
     }
 
     /** A piece of which the map says nothing for sure. */
     static GroundPiece unmatched(double from, double to) {
-        return new GroundPiece(from, to, TaggedGround.UNKNOWN, Set.of(), false, false, 0, null);
+        return new GroundPiece(from, to, TaggedGround.UNKNOWN, Set.of(), false, null, 0, null);
     }
 
     /** A piece on one of several ways. */
     static GroundPiece unsure(double from, double to, InferredGround mayBe) {
-        return new GroundPiece(from, to, new TaggedGround(Map.of(), List.of(mayBe)), Set.of(), false, false, 0, null);
+        return new GroundPiece(from, to, new TaggedGround(Map.of(), List.of(mayBe)), Set.of(), false, null, 0, null);
     }
 
     /** A piece on a way. */
     static GroundPiece on(double from, double to, String way, Map<String, String> tags, TaggedGround tagged) {
         Map<String, String> mapped = new LinkedHashMap<>(tagged.mapped());
         int crossings = mapped.remove(CROSSINGS) == null ? 0 : 1;
-        return new GroundPiece(from, to, new TaggedGround(mapped, tagged.inferred()), Set.of(way), true, "steps".equals(tags.get("highway")), crossings,
+        return new GroundPiece(from, to, new TaggedGround(mapped, tagged.inferred()), Set.of(way), true, PassageTags.of(tags), crossings,
                 InclineTag.steepest(tags.get("incline")));
     }
 
     GroundPiece crossed(int more) {
-        return new GroundPiece(from, to, tagged, ways, matched, steps, crossings + more, steepest);
+        return new GroundPiece(from, to, tagged, ways, matched, passage, crossings + more, steepest);
     }
 
     /** This ground from the start of the first to the end of the last of two neighbours, of which this is one. */
@@ -79,7 +81,7 @@ final class GroundPiece {
         Double steep = steepest == null ? neighbour.steepest : neighbour.steepest == null ? steepest
                 : Double.valueOf(Math.max(steepest, neighbour.steepest));
         TaggedGround joined = matched || neighbour.matched ? tagged : tagged.either(neighbour.tagged);
-        return new GroundPiece(Math.min(from, neighbour.from), Math.max(to, neighbour.to), joined, names, matched, steps || neighbour.steps,
+        return new GroundPiece(Math.min(from, neighbour.from), Math.max(to, neighbour.to), joined, names, matched, passage,
                 crossings + neighbour.crossings, steep);
     }
 
@@ -111,7 +113,7 @@ final class GroundPiece {
             }
         }
         GroundOrigin origin = new GroundOrigin(names(), mapped, inferred);
-        return new Stretch(length(), null, null, steepest, GroundPairs.ground(likely), alternatives, origin, 0);
+        return new Stretch(length(), null, null, steepest, GroundPairs.ground(likely), alternatives, origin, 0).passed(passage);
     }
 
     private String names() {

@@ -31,9 +31,10 @@ final class MapNotes {
         if (matched.outside() > LEAST) {
             out.notes.add(metres(matched.outside()) + " of the track lie outside the area of the map.");
         }
-        out.note("Steps, where you carry the bike", way -> way.tag("highway").equals("steps"));
-        out.note("A ferry", way -> way.tag("route").equals("ferry"));
-        out.note("Bicycles must be pushed by the map", MapNotes::pushed);
+        out.note("Steps, where you carry the bike, counted as walked", way -> PassageTags.isSteps(way.tags()));
+        out.note("A ferry, counted with the time on the map, without waiting", way -> PassageTags.isFerry(way.tags()) && PassageTags.of(way.tags()) != null);
+        out.note("A ferry; the map does not say how long it takes, so it is counted as if ridden", way -> PassageTags.isFerry(way.tags()) && PassageTags.of(way.tags()) == null);
+        out.note("Bicycles must be pushed by the map, counted as walked", way -> PassageTags.isPushed(way.tags()));
         out.note("Closed to bicycles by the map", MapNotes::closed);
         out.note("Hard to find by the map (trail_visibility)", way -> HARDLY_VISIBLE.contains(way.tag("trail_visibility")));
         if (!Double.isNaN(matched.noise()) && matched.noise() > NOISY) {
@@ -44,11 +45,6 @@ final class MapNotes {
 
     /** Where a track is off by more, nothing is taken for sure, m. */
     private static final double NOISY = 20;
-
-    private static boolean pushed(MapWay way) {
-        boolean forFeet = way.tag("highway").equals("footway") || way.tag("highway").equals("pedestrian");
-        return way.tag("bicycle").equals("dismount") || forFeet && way.tag("bicycle").isEmpty() && way.tag("foot").equals("designated");
-    }
 
     private static boolean closed(MapWay way) {
         String bicycle = way.tag("bicycle");

@@ -9,7 +9,7 @@ import java.util.Objects;
 
 /**
  * Joins pieces that are too short to be worth a stretch of their own to a neighbour. Pieces that a rider must know of are kept, however
- * short: sand and mud, steps, what is harder, much rougher or looser than both neighbours.
+ * short: sand and mud, what is passed on foot or by ferry, what is harder, much rougher or looser than both neighbours.
  */
 final class PieceMerger {
 
@@ -19,6 +19,8 @@ final class PieceMerger {
     static final double JUNCTION = 30;
     /** A shorter piece is joined whatever it is, m: no profile takes a stretch under 1 m. */
     private static final double LEAST = 2;
+    /** On foot for less is a matter of seconds, m (judgement). */
+    private static final double PASSED = 5;
     /** A steeper piece is kept. */
     private static final double STEEP = 0.12;
 
@@ -42,7 +44,7 @@ final class PieceMerger {
             GroundPiece before = pieces.get(i - 1);
             GroundPiece after = pieces.get(i);
             boolean alike = before.tagged.equals(after.tagged) || !before.matched;
-            if (alike && before.matched == after.matched && before.steps == after.steps) {
+            if (alike && before.matched == after.matched && Objects.equals(before.passage, after.passage)) {
                 pieces.set(i - 1, before.with(after));
                 pieces.remove(i);
             }
@@ -94,7 +96,8 @@ final class PieceMerger {
 
     /** Whether a rider must know of a piece for what it is. */
     private static boolean standsOut(GroundPiece piece, GroundPiece before, GroundPiece after) {
-        boolean soft = piece.family() == Surface.Family.SOFT || piece.steps || piece.steepest != null && piece.steepest >= STEEP;
+        boolean passed = piece.passage != null && piece.length() >= PASSED;
+        boolean soft = piece.family() == Surface.Family.SOFT || passed || piece.steepest != null && piece.steepest >= STEEP;
         return soft || beyond(piece, before) && beyond(piece, after);
     }
 
@@ -141,6 +144,9 @@ final class PieceMerger {
     private static int likeness(GroundPiece piece, GroundPiece neighbour) {
         if (!neighbour.matched) {
             return piece.matched ? -1 : 0;
+        }
+        if (!Objects.equals(piece.passage, neighbour.passage)) {
+            return -2;
         }
         boolean surface = Objects.equals(piece.ground.surface(), neighbour.ground.surface());
         return surface ? 2 : piece.family() == neighbour.family() ? 1 : 0;

@@ -64,7 +64,7 @@ public final class ProfileEdits {
         for (Stretch each : old) {
             double start = at;
             at += each.length();
-            if (!edits(each).isEmpty() || each.steepest() != null) {
+            if (!edits(each).isEmpty() || each.steepest() != null || each.passage() != null) {
                 cutAt(start, from, to, cuts);
                 cutAt(at, from, to, cuts);
             }
@@ -138,7 +138,8 @@ public final class ProfileEdits {
             }
         }
         Double steepest = was.steepest() == null ? fresh.steepest() : was.steepest();
-        return new Stretch(fresh.length(), fresh.ascent(), fresh.descent(), steepest, GroundPairs.ground(values), alternatives, origin, 0);
+        return new Stretch(fresh.length(), fresh.ascent(), fresh.descent(), steepest, GroundPairs.ground(values), alternatives, origin, 0)
+                .passed(was.passage() == null ? fresh.passage() : was.passage());
     }
 
     /** What a person wrote counts; what the map says against it does not. */

@@ -5,6 +5,7 @@ import courseworthy.course.ElevationLine;
 import courseworthy.course.Ground;
 import courseworthy.course.GroundOrigin;
 import courseworthy.course.GroundPairs;
+import courseworthy.course.Passage;
 import courseworthy.course.Stretch;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -88,10 +89,19 @@ public final class ProfileWriter {
         if (stretch.steepest() != null && !(heights && isFlatter(stretch))) {
             line("steepest", kilometres(100_000 * stretch.steepest(), 1) + " %", "");
         }
+        passage(stretch.passage());
         GroundPairs.of(stretch.ground()).forEach((key, value) -> line(key, value, origin(origin, key, value)));
         mayBe(stretch);
         if (origin != null && !origin.equals(GroundOrigin.UNMATCHED)) {
             origin(origin);
+        }
+    }
+
+    private void passage(Passage passage) {
+        if (passage != null && passage.ferry() != null) {
+            line("ferry", Math.round(passage.ferry() / 60) + " min", "without waiting");
+        } else if (passage != null) {
+            line("on foot", passage.onFoot() ? "yes" : "no", "");
         }
     }
 

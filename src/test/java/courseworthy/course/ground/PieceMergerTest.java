@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -151,10 +152,10 @@ class PieceMergerTest {
                 assertThat(merged.get(i).from).isEqualTo(merged.get(i - 1).to);
             }
             for (GroundPiece piece : pieces) {
-                if (piece.family() == Surface.Family.SOFT || piece.steps) {
+                if (piece.family() == Surface.Family.SOFT || piece.passage != null) {
                     double middle = (piece.from + piece.to) / 2;
                     assertThat(merged.stream().filter(each -> each.from <= middle && middle <= each.to)).anyMatch(each ->
-                            each.family() == piece.family() && each.steps == piece.steps);
+                            each.family() == piece.family() && Objects.equals(each.passage, piece.passage));
                 }
             }
             assertThat(hardest(merged)).isEqualTo(hardest(pieces));

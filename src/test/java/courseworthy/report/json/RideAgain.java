@@ -206,7 +206,10 @@ final class RideAgain {
                         v = cap;
                     }
                     double next = carried(v, dx, drive, air, wind, steady);
-                    if (next >= cap) {
+                    if (next >= cap && fastest[on] == number("walking_m_s")) {
+                        v = fastest[on];
+                        took = dx / v;
+                    } else if (next >= cap) {
                         took = dx / (0.5 * (v + cap));
                         if (v >= cap) {
                             counts = Math.min(power, Math.max(0, cap * against(cap, air, wind, steady) / number("drive_efficiency")));
