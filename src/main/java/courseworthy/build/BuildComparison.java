@@ -237,8 +237,8 @@ final class BuildComparison {
         Range apart = null;
         for (MountingPlace place : places) {
             for (Aim aim : aims.at(place)) {
-                Long from = before.get(place) == null && place.needed() ? null : aim.wanted().got(before.get(place));
-                Long to = after.get(place) == null && place.needed() ? null : aim.wanted().got(after.get(place));
+                Long from = before.get(place) == null && place.needed() ? null : aim.got(before.get(place));
+                Long to = after.get(place) == null && place.needed() ? null : aim.got(after.get(place));
                 if (from != null && to != null && aim.topic() == Topics.AERO_EXTENSIONS) {
                     apart = worths.returned(aim.topic(), from, to);
                 } else if (from != null && to != null) {
@@ -318,7 +318,7 @@ final class BuildComparison {
         }
         List<String> because = new ArrayList<>();
         for (Aim aim : aims.at(place)) {
-            if (because.size() < REASONS && aim.loss(aim.wanted().got(part)) > aim.loss(aim.wanted().got(build.get(place)))) {
+            if (because.size() < REASONS && aim.loss(aim.got(part)) > aim.loss(aim.got(build.get(place)))) {
                 because.add(reason(aim.decision()));
             }
         }

@@ -24,6 +24,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -41,34 +42,39 @@ public final class BuildFinder {
     private final WorthCalculator worths;
     private final MountingEffort work;
     private final String only;
+    private final Recommendation recommendation;
+    /** What was recommended for another kind of bike than is built; null where the kind is the recommended one. */
+    private final BuildFinder recommended;
 
-    private BuildFinder(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, String only) {
+    private BuildFinder(Recommendation recommendation, Workshop workshop, LocalDate date, String only, BuildFinder recommended) {
+        this.recommendation = recommendation;
+        this.recommended = recommended;
         this.workshop = workshop;
-        this.call = call;
+        this.call = recommendation.call();
         this.date = date;
-        this.worths = worths;
+        this.worths = recommendation.worths();
         this.aims = new BuildObjective(call, TimeSavings.of(call, worths));
         this.load = load(call);
         this.work = new MountingEffort(workshop);
         this.only = only;
     }
 
-    /**
-     * @param date   the day of the ride; null where it is not known
-     * @param worths of the call; null where no ride was estimated, and then time counts for nothing
-     */
-    public static Build of(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, FitRules rules) {
-        return of(call, workshop, date, worths, rules, null);
+    /** As {@link #of(Recommendation, Workshop, LocalDate, FitRules, String)}, on any bike. */
+    public static Build of(Recommendation recommendation, Workshop workshop, LocalDate date, FitRules rules) {
+        return of(recommendation, workshop, date, rules, null);
     }
 
-    /** As {@link #of(Call, Workshop, LocalDate, Worths, FitRules)}. @param bike the name of the bike it must be; null for any */
-    public static Build of(Call call, Workshop workshop, LocalDate date, WorthCalculator worths, FitRules rules, String bike) {
-        return new BuildFinder(call, workshop, date, worths, bike).build(rules);
+    /**
+     * @param date the day of the ride; null where it is not known
+     * @param bike the name of the bike it must be; null for any
+     */
+    public static Build of(Recommendation recommendation, Workshop workshop, LocalDate date, FitRules rules, String bike) {
+        return new BuildFinder(recommendation, workshop, date, bike, null).build(rules);
     }
 
     /** The parts and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
-    static Build parts(Call call, Workshop workshop, WorthCalculator worths, String bike) {
-        return new BuildFinder(call, workshop, null, worths, bike).build(null);
+    static Build parts(Recommendation recommendation, Workshop workshop, String bike) {
+        return new BuildFinder(recommendation, workshop, null, bike, null).build(null);
     }
 
     /**
@@ -98,8 +104,31 @@ public final class BuildFinder {
         List<Part> all = new ArrayList<>(workshop.bikes());
         all.removeIf(each -> only != null && !only.equals(each.name()));
         Solved solved = cheapest(all, true);
-        solved = solved == null ? cheapest(all, false) : solved;
-        return solved == null ? none(rules) : built(solved.bike(), solved.parts(), solved.cost() / BuildVariables.LOSS, rules);
+        return solved == null ? ofAnyKind(all, rules) : built(solved.bike(), solved.parts(), rules);
+    }
+
+    /** Where no bike of the recommended kind can be built whole: the cheapest of any kind, each for what is recommended on its own kind. */
+    private Build ofAnyKind(List<Part> bikes, FitRules rules) {
+        Map<String, BuildFinder> finders = new HashMap<>();
+        BuildFinder finder = null;
+        Solved best = null;
+        for (Part each : bikes) {
+            BuildFinder own = finders.computeIfAbsent(String.valueOf(each.word(PartDetail.KIND)), this::onKind);
+            Solved solved = own.cheapest(List.of(each), false);
+            if (solved != null && own != this) {
+                solved = new Solved(each, solved.parts(), solved.cost() + aims.ofBike(each) * BuildVariables.LOSS);
+            }
+            if (solved != null && (best == null || solved.cost() < best.cost())) {
+                best = solved;
+                finder = own;
+            }
+        }
+        return best == null ? none(rules) : finder.built(best.bike(), best.parts(), rules);
+    }
+
+    private BuildFinder onKind(String kind) {
+        boolean same = Topics.BIKE.option(kind) < 0 || kind.equals(call.on(Topics.BIKE).text()) || recommendation.onKind() == null;
+        return same ? this : new BuildFinder(recommendation.onKind().apply(kind), workshop, date, only, this);
     }
 
     /** A bike with parts in its places, and what is lost by it. */
@@ -157,7 +186,9 @@ public final class BuildFinder {
         return out;
     }
 
-    private Build built(Part bike, Map<MountingPlace, Part> chosen, long loss, FitRules rules) {
+    private Build built(Part bike, Map<MountingPlace, Part> chosen, FitRules rules) {
+        long loss = aims.of(bike, chosen, BuildVariables.candidates(workshop, bike).keySet(),
+                MountingEffort.meterOn(workshop, chosen.get(MountingPlace.CRANK)));
         Map<MountingPlace, Part> parts = new EnumMap<>(chosen);
         carriedAlong(bike, parts);
         List<Fitted> fitted = new ArrayList<>();
@@ -244,7 +275,7 @@ public final class BuildFinder {
                 continue;
             }
             boolean moves = swap.over() != null && swap.off() == null;
-            out.add(swap.because(moves ? List.of(after.on(swap.on()).name()) : purpose.of(swap.place(), swap.off(), grams(swap.off(), swap.on()))));
+            out.add(swap.because(moves ? purpose.ofMove(swap.place(), after.on(swap.on())) : purpose.of(swap.place(), swap.off(), swap.with())));
         }
         return out;
     }
@@ -256,23 +287,26 @@ public final class BuildFinder {
         return race ? WorkOrder.all(bike, workshop, after, before) : List.of();
     }
 
-    private static Long grams(Part off, Part on) {
-        boolean known = (off == null || off.has(PartDetail.MASS)) && (on == null || on.has(PartDetail.MASS));
-        double change = (on == null ? 0 : orZero(on.number(PartDetail.MASS))) - (off == null ? 0 : orZero(off.number(PartDetail.MASS)));
-        return known ? Long.valueOf(Math.round(change * 1000)) : null;
-    }
-
     private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {
         List<NotMet> out = new ArrayList<>(lights.missing());
+        for (BuildObjective.Got got : recommended == null ? List.<BuildObjective.Got>of() : recommended.aims.got(bike, Map.of())) {
+            if (got.aim().topic() == Topics.BIKE) {
+                out.add(notMet(got, bike, parts));
+            }
+        }
         for (BuildObjective.Got got : aims.got(bike, parts)) {
-            if (got.loss() > 0 && !got.keepsTheLimit()) {
-                Decision decision = got.aim().decision();
-                String has = got.value() == null ? "not known" : decision.topic().text(got.value());
-                has += end(got.aim().wanted());
-                out.add(new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts)));
+            if (got.loss() > 0) {
+                out.add(notMet(got, bike, parts));
             }
         }
         return out;
+    }
+
+    private static NotMet notMet(BuildObjective.Got got, Part bike, Map<MountingPlace, Part> parts) {
+        Decision decision = got.aim().decision();
+        String has = got.value() == null ? "not known" : decision.topic().text(got.value());
+        has += end(got.aim().wanted());
+        return new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts));
     }
 
     /** Told of the rear where the topic is decided for both ends: without, it is the front. */

@@ -7,6 +7,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
@@ -19,7 +20,7 @@ import java.util.Set;
 /**
  * What the decisions want of parts, and what a part loses against them. A loss is counted in notches, a notch being the smallest
  * difference that is worth a swap (judgement, no source), times the weight of the strongest advice behind the decision: must 4,
- * should 2, may 1.
+ * should 2, may 1. More than is wanted of what only weighs more (gears, rotors, dropper travel) is no loss, nor is the safe side of a limit.
  *
  * <p>In a race, where the time between what is decided and what a part has can be computed, every whole 10 s of it on this course is a
  * notch more, whichever of the two is faster: what is slower costs that time, and what is faster gives up what the call spent it on,
@@ -43,6 +44,10 @@ final class BuildObjective {
 
     /** So many seconds on the course are a notch (judgement, no source). */
     static final long NOTCH_SECONDS = 10;
+
+    /** What has more of these than is wanted meets it, and pays for it by its mass alone (common practice, no source). */
+    private static final Map<Topic, Topic.Safe> ENOUGH = Map.of(Topics.EASIEST_GEAR, Topic.Safe.DOWN, Topics.HARDEST_GEAR, Topic.Safe.UP,
+            Topics.FRONT_ROTOR, Topic.Safe.UP, Topics.REAR_ROTOR, Topic.Safe.UP, Topics.DROPPER_TRAVEL, Topic.Safe.UP);
 
     private final TimeSavings returns;
     private final Map<MountingPlace, List<Aim>> byPlace = new EnumMap<>(MountingPlace.class);
@@ -82,12 +87,23 @@ final class BuildObjective {
             return decision.topic();
         }
 
+        /** What a part has, in the topic's ticks or positions: null where it does not say, or where it is a bar of another kind of bike. */
+        Long got(Part part) {
+            return concerns(part) ? wanted.got(part) : null;
+        }
+
+        /** Whether the decision is about such a part: the width of a drop bar says nothing of a flat one. */
+        boolean concerns(Part part) {
+            return topic() != Topics.BAR_WIDTH || part == null || TopicPlacement.isDropBar(part) == null
+                    || TopicPlacement.isDropBar(part) == decision.value() <= topic().resolution().ticks(TopicPlacement.WIDEST_DROP_BAR);
+        }
+
         /** @param got ticks or a position; null where the part does not say, {@link TopicPlacement#ABSENT} where there is none */
         long loss(Long got) {
             if (got == null) {
                 return (long) Math.max(1, weight) * UNKNOWN_NOTCHES;
             }
-            long sum = weight * (notches(got, decision.value()) + timed(got, decision.value()));
+            long sum = suffices(got) ? 0 : weight * (notches(got, decision.value()) + timed(got, decision.value()));
             for (Claim claim : decision.taken()) {
                 long off = off(claim, got);
                 if (off > 0 && isLimit(claim)) {
@@ -96,6 +112,12 @@ final class BuildObjective {
                 sum += off * claim.author().force().weight();
             }
             return sum;
+        }
+
+        /** Whether a part is on the side of the decision on which more does no harm: a cassette of finer steps is as it should be. */
+        boolean suffices(long got) {
+            Topic.Safe side = topic().limit().isEmpty() ? ENOUGH.get(topic()) : topic().safe();
+            return side == Topic.Safe.UP ? got >= decision.value() : side == Topic.Safe.DOWN && got <= decision.value();
         }
 
         private boolean isLimit(Claim claim) {
@@ -192,7 +214,7 @@ final class BuildObjective {
     private static long sum(List<Aim> aims, Part part) {
         long sum = 0;
         for (Aim aim : aims) {
-            long loss = aim.loss(aim.wanted().got(part));
+            long loss = aim.loss(aim.got(part));
             if (loss >= FORBIDDEN) {
                 return FORBIDDEN;
             }
@@ -215,16 +237,35 @@ final class BuildObjective {
         return power == null ? 0 : power.loss(TopicPlacement.power(power.topic(), crank, pedals, meter));
     }
 
+    /**
+     * What a build loses in all, in notches.
+     *
+     * @param places those that were decided on; others are as they are
+     * @param meter  the power meter on its crank; null for none
+     */
+    long of(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
+        long sum = ofBike(bike);
+        for (MountingPlace place : places) {
+            sum += of(place, parts.get(place));
+        }
+        Part rings = parts.get(MountingPlace.CHAINRING);
+        Part cassette = parts.get(MountingPlace.CASSETTE);
+        boolean geared = rings != null && cassette != null && places.contains(MountingPlace.CHAINRING) && places.contains(MountingPlace.CASSETTE);
+        sum += geared ? ofGears(rings, cassette) : 0;
+        return sum + (places.contains(MountingPlace.CRANK) ? ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter) : 0);
+    }
+
     /** Everything wanted, to say what was not met, with what was got. */
     List<Got> got(Part bike, Map<MountingPlace, Part> parts) {
         List<Got> out = new ArrayList<>();
         for (Aim aim : ofBike) {
-            out.add(new Got(aim, aim.wanted().got(bike)));
+            out.add(new Got(aim, aim.got(bike)));
         }
         byPlace.forEach((place, aims) -> {
             for (Aim aim : aims) {
-                if (parts.get(place) != null || !place.needed()) {
-                    out.add(new Got(aim, aim.wanted().got(parts.get(place))));
+                Part part = parts.get(place);
+                if ((part != null || !place.needed()) && aim.concerns(part)) {
+                    out.add(new Got(aim, aim.got(part)));
                 }
             }
         });
@@ -247,14 +288,6 @@ final class BuildObjective {
     record Got(Aim aim, Long value) {
         long loss() {
             return aim.loss(value);
-        }
-
-        /** Whether the decision is a limit, and the part is on its safe side: a cassette of finer steps is as it should be. */
-        boolean keepsTheLimit() {
-            Decision decision = aim.decision();
-            Topic topic = decision.topic();
-            return value != null && decision.value() != null && !topic.limit().isEmpty()
-                    && (topic.safe() == Topic.Safe.UP ? value >= decision.value() : value <= decision.value());
         }
     }
 

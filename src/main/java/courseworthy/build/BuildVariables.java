@@ -22,22 +22,23 @@ import java.util.Set;
  * The places of one bike as variables of a search, with what could stand in each: what every part costs there, which two go together and
  * at what cost, and which checks join three.
  *
- * <p>A cost is the loss against the decisions, then the swaps with the mass they take off, then their minutes, in one number. A swap
- * counts like 10 s on the course, so that of parts that lose equally the lighter goes on where it saves more than that; to take a
- * part from another bike counts twice. A pair of tyres goes before two of different kinds. A combination that is
- * unknown is taken only where it stands so now on this bike; it never counts as fitting for a swap.
+ * <p>A cost is the loss against the decisions, the time that mass costs on the course and the work of swaps, all in notches: 10 s are one,
+ * and so is a quarter of an hour of work, a swap never being less than one. What has to be taken off something else, and goes back, counts
+ * twice. A pair of tyres goes before two of different kinds. A combination that is unknown is taken only where it stands so now on this
+ * bike; it never counts as fitting for a swap.
  */
 final class BuildVariables {
 
-    /** Weights that put one aim before another: a notch of what was called, then a swap (computing). */
-    static final long LOSS = 10_000_000_000L;
-    static final long SWAP = 100_000L;
-    /** Less than a swap, so that no pair is ever a reason for one (computing). */
-    static final long NO_PAIR = SWAP / 2;
+    /** A notch, so fine that a gram, a minute and the order written count (computing). */
+    static final long LOSS = 1_000_000L;
+    /** So many minutes of work are worth doing for a notch, and no swap for less than one (judgement, no source). */
+    static final int NOTCH_MINUTES = 15;
+    /** Half a notch, so that no pair is ever a reason for a swap (computing). */
+    static final long NO_PAIR = LOSS / 2;
     /** A tyre or rotor that changes ends, as two minutes of work: it may be marked with a direction (judgement). */
-    static final long OTHER_END = 20;
+    static final long OTHER_END = LOSS * 2 / NOTCH_MINUTES;
     /** What 1 g costs where 1 kg costs 1 s (computing). */
-    static final long GRAM_SECOND = SWAP / BuildObjective.NOTCH_SECONDS / 1000;
+    static final long GRAM_SECOND = LOSS / BuildObjective.NOTCH_SECONDS / 1000;
     /** Parts ridden less than this are new, s (common practice, no source). */
     static final double NEW = 5 * 3600;
 
@@ -198,6 +199,11 @@ final class BuildVariables {
      * now: so neither is put on for its lightness.
      */
     private long mass(MountingPlace place, Part part, List<Part> parts) {
+        return counted(bike, place, part, parts) * aims.perKilogram() * GRAM_SECOND;
+    }
+
+    /** Grams that count for a part in a place of a bike; 0 where nothing goes on for its lightness. @param parts what could stand there */
+    static long counted(Part bike, MountingPlace place, Part part, List<Part> parts) {
         if (part == null || PROVEN.contains(place)) {
             return 0;
         }
@@ -209,10 +215,10 @@ final class BuildVariables {
                 grams = theirs == 0 ? grams : grams == 0 ? theirs : there ? Math.min(grams, theirs) : Math.max(grams, theirs);
             }
         }
-        return grams * aims.perKilogram() * GRAM_SECOND;
+        return grams;
     }
 
-    private static long grams(Part part) {
+    static long grams(Part part) {
         return part.has(PartDetail.MASS) ? Math.round(part.number(PartDetail.MASS) * 1000) : 0;
     }
 
@@ -221,18 +227,18 @@ final class BuildVariables {
         return part.has(PartDetail.HOURS_USED) && part.number(PartDetail.HOURS_USED) < NEW;
     }
 
-    /** What a swap costs; taking a part from another bike is a swap more. */
+    /** What the work of a swap costs; a part that is taken off something else has to go back. */
     private long swap(MountingPlace place, Part part, Part host) {
         if (part == null) {
             Part off = MountingEffort.stands(workshop, place, host, bike);
-            return off == null ? 0 : SWAP + Math.round(work.minutes(off.kind()) * 10);
+            return off == null ? 0 : work.cost(off.kind());
         }
         if (!MountingEffort.isWork(part, place, host, bike)) {
             return 0;
         }
-        boolean taken = part.bike() != null && part.bike() != bike && !(host != null && MountingEffort.isOn(part, host));
+        boolean taken = part.on() != null && part.bike() != bike;
         boolean otherEnd = part.place() != null && part.place() != place;
-        return (taken ? 2 : 1) * SWAP + Math.round(work.minutes(part.kind()) * 10) + (otherEnd ? OTHER_END : 0);
+        return (taken ? 2 : 1) * work.cost(part.kind()) + (otherEnd ? OTHER_END : 0);
     }
 
     private boolean allowed(Check check, Part[] parts) {
@@ -330,12 +336,25 @@ final class BuildVariables {
     /** Work on what another part carries hangs on which one that is. */
     private void carried(int i) {
         int host = places[i].host() == null ? -1 : Arrays.asList(places).indexOf(places[i].host());
+        moved(i);
         for (int v = 0; v < values[i].length; v++) {
             if (places[i].host() != null && host < 0) {
                 cost[i][v] += swap(places[i], values[i][v], null);
             } else if (host >= 0) {
                 for (int w = 0; w < values[host].length; w++) {
                     add(i, host, v, w, swap(places[i], values[i][v], values[host][w]));
+                }
+            }
+        }
+    }
+
+    /** A saddle moves over where the post under it is another, pedals with the crank, extensions with the bar. */
+    private void moved(int i) {
+        int carrier = places[i].host() != null || WorkOrder.movesUnasked(places[i]) ? -1 : Arrays.asList(places).indexOf(WorkOrder.carrier(places[i]));
+        for (int v = 0; carrier >= 0 && v < values[i].length; v++) {
+            for (int w = 0; w < values[carrier].length; w++) {
+                if (MountingEffort.movesOver(values[i][v], places[i], values[carrier][w], bike)) {
+                    add(i, carrier, v, w, work.cost(values[i][v].kind()));
                 }
             }
         }
@@ -370,11 +389,12 @@ final class BuildVariables {
         int front = Arrays.asList(places).indexOf(MountingPlace.FRONT_TYRE);
         int rear = Arrays.asList(places).indexOf(MountingPlace.REAR_TYRE);
         boolean wanted = front >= 0 && rear >= 0 && aims.pairOfTyres();
-        for (int v = 0; wanted && v < values[front].length; v++) {
+        for (int v = 0; front >= 0 && rear >= 0 && v < values[front].length; v++) {
             for (int w = 0; w < values[rear].length; w++) {
                 if (values[front][v] != null && values[rear][w] != null) {
                     boolean written = values[front][v].line() <= values[rear][w].line();
-                    add(front, rear, v, w, !isPair(values[front][v], values[rear][w]) ? NO_PAIR : written ? 0 : 1);
+                    boolean pair = isPair(values[front][v], values[rear][w]);
+                    add(front, rear, v, w, pair ? written ? 0 : 1 : wanted ? NO_PAIR : 0);
                 }
             }
         }

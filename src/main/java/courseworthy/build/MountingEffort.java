@@ -22,6 +22,9 @@ final class MountingEffort {
         }
     }
 
+    /** So that a swap that gains what its work costs is made, whatever else is equal (computing). */
+    private static final long JUST_WORTH = 10;
+
     private final Workshop workshop;
 
     MountingEffort(Workshop workshop) {
@@ -32,6 +35,15 @@ final class MountingEffort {
     double minutes(PartKind kind) {
         Double written = workshop.minutes().get(kind);
         return written == null ? MINUTES.get(kind) : written / 60;
+    }
+
+    /**
+     * What a swap of a kind of part must be worth, in the ticks of a cost: a notch for each quarter of an hour, and never less than one. What
+     * gains just that is made.
+     */
+    long cost(PartKind kind) {
+        long worth = Math.round(minutes(kind) * BuildVariables.LOSS / BuildVariables.NOTCH_MINUTES);
+        return Math.max(BuildVariables.LOSS, worth) - JUST_WORTH;
     }
 
     /** Whether a part is in a place of a bike now, whatever it stands on. */
@@ -52,6 +64,11 @@ final class MountingEffort {
     /** Whether putting the part there is work. @param host what is chosen for the place that carries it; null where the frame does */
     static boolean isWork(Part part, MountingPlace place, Part host, Part bike) {
         return place.host() == null || host == null ? !isThere(part, place, bike) : !isOn(part, host);
+    }
+
+    /** Whether a part that is in its place has to be moved over to what carries it then. @param carrier null where none is chosen */
+    static boolean movesOver(Part part, MountingPlace place, Part carrier, Part bike) {
+        return part != null && carrier != null && isThere(part, place, bike) && part.on() != bike && !isOn(part, carrier);
     }
 
     /** What stands in a place now: on the chosen wheel or crank, or on the frame; null for nothing. */

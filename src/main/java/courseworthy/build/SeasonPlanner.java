@@ -56,11 +56,19 @@ public final class SeasonPlanner {
      *
      * @param order  by which rides of one date are sorted
      * @param bike   the bike it must be; null for any
-     * @param worths of the call
+     * @param recommended what is recommended for it
      * @param mayChange kinds of parts that may be changed on that bike; null for all
      */
-    public record Outing(int order, String rider, String event, String course, LocalDate date, String role, Call call, WorthCalculator worths,
+    public record Outing(int order, String rider, String event, String course, LocalDate date, String role, Recommendation recommended,
             String bike, Set<PartKind> mayChange) {
+
+        Call call() {
+            return recommended.call();
+        }
+
+        WorthCalculator worths() {
+            return recommended.worths();
+        }
 
         /** The workshop as far as it may be used. */
         Workshop open(Workshop all) {
@@ -175,7 +183,7 @@ public final class SeasonPlanner {
 
     private Made made(Outing outing, Workshop from) {
         Workshop open = outing.open(from);
-        return new Made(outing, open, BuildFinder.of(outing.call(), open, outing.date(), outing.worths(), rules, outing.bike()));
+        return new Made(outing, open, BuildFinder.of(outing.recommended(), open, outing.date(), rules, outing.bike()));
     }
 
     private static List<Decided> decided(Call call) {
@@ -410,7 +418,7 @@ public final class SeasonPlanner {
                 }
             }
             Workshop alone = now.without(rest);
-            Build build = BuildFinder.of(each.outing().call(), alone, each.outing().date(), each.outing().worths(), rules, bike);
+            Build build = BuildFinder.of(each.outing().recommended(), alone, each.outing().date(), rules, bike);
             if (build.bike() == null || !build.swaps().isEmpty()) {
                 return null;
             }
@@ -435,7 +443,7 @@ public final class SeasonPlanner {
 
     private void wish(Wished wish, Part part, Made made, Workshop bought) {
         Outing outing = made.outing();
-        Build build = BuildFinder.parts(outing.call(), bought, outing.worths(), outing.bike());
+        Build build = BuildFinder.parts(outing.recommended(), bought, outing.bike());
         if (!used(build).contains(part.name())) {
             return;
         }

@@ -9,10 +9,16 @@ import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
-/** Why a part goes on in place of another: each swap is taken back by itself, and what would then be worse is said. */
+/**
+ * Why a part goes on in place of another: each swap is taken back by itself, with all that cannot stay without it, and what would then be
+ * worse is said.
+ */
 final class SwapReasons {
 
     private final Workshop workshop;
@@ -20,6 +26,7 @@ final class SwapReasons {
     private final BuildLoad load;
     private final Part bike;
     private final Map<MountingPlace, Part> build;
+    private final Map<MountingPlace, Part> now;
 
     /** @param build the parts chosen */
     SwapReasons(Workshop workshop, BuildObjective aims, BuildLoad load, Part bike, Map<MountingPlace, Part> build) {
@@ -28,42 +35,162 @@ final class SwapReasons {
         this.load = load;
         this.bike = bike;
         this.build = build;
+        this.now = workshop.mounted(bike);
     }
 
     /**
-     * The decisions that lose less with the new part; where there are none, what the old part does not fit; else its mass, or the pair.
+     * The decisions that lose less with the new part and what comes with it; where the old part does not go with the others, what it does not
+     * go with and the decisions that those serve; else what its mass saves.
      *
-     * @param off   what comes off; null for nothing
-     * @param grams change of mass; null where it is not known
+     * @param off  what comes off; null for nothing
+     * @param with what stands on the new part and stays on it
      */
-    List<String> of(MountingPlace place, Part off, Long grams) {
+    List<String> of(MountingPlace place, Part off, List<Part> with) {
         Map<MountingPlace, Part> without = new EnumMap<>(build);
-        if (off == null) {
-            without.remove(place);
-        } else {
-            without.put(place, off);
+        put(without, place, off);
+        Set<MountingPlace> group = EnumSet.of(place);
+        for (MountingPlace child : MountingPlace.values()) {
+            if (child.host() == place && build.get(child) != null && with.contains(build.get(child))) {
+                group.add(child);
+                put(without, child, now.get(child));
+            }
         }
-        List<String> out = served(place, without);
-        if (out.isEmpty()) {
-            unfit(out, place, without);
-        }
-        if (out.isEmpty() && off == null && build.get(place) != null) {
-            out.add("an empty place");
-        }
-        if (out.isEmpty() && grams != null && grams < 0) {
-            out.add(-grams + " g less");
-        }
-        if (out.isEmpty() && place.end() != null && build.get(place) != null) {
-            out.add("the pair");
+        return because(place, group, without);
+    }
+
+    /** Why a part moves over to another that carries it: for what that one serves. */
+    List<String> ofMove(MountingPlace place, Part carrier) {
+        List<String> out = new ArrayList<>(List.of(carrier + " has none"));
+        MountingPlace host = WorkOrder.carrier(place);
+        if (host != null && build.get(host) != now.get(host)) {
+            Map<MountingPlace, Part> without = new EnumMap<>(build);
+            revert(without, host, EnumSet.noneOf(MountingPlace.class));
+            out.addAll(because(host, EnumSet.of(host), without));
         }
         return out;
+    }
+
+    private List<String> because(MountingPlace place, Set<MountingPlace> group, Map<MountingPlace, Part> without) {
+        Set<String> out = new LinkedHashSet<>();
+        group.forEach(each -> out.addAll(served(each, without)));
+        MountingPlace elsewhere = elsewhere(place, without);
+        String unfit = elsewhere == null ? unfit(group, without) : without.get(place) + " goes to the " + elsewhere.words();
+        if (out.isEmpty() && unfit != null) {
+            out.add(unfit);
+            Set<MountingPlace> reverted = EnumSet.copyOf(group);
+            if (elsewhere != null) {
+                revert(without, elsewhere, reverted);
+            }
+            revertWhatDoesNotFit(without, reverted);
+            reverted.forEach(each -> out.addAll(served(each, without)));
+            mass(out, out.size() > 1, reverted, without);
+        }
+        if (out.isEmpty() && without.get(place) == null && place.needed()) {
+            out.add("a bike that has no " + place.words() + " otherwise");
+        }
+        if (out.isEmpty() && without.get(place) != null
+                && !BuildVariables.candidates(workshop, bike).getOrDefault(place, List.of()).contains(without.get(place))) {
+            out.add(without.get(place) + " stays where it is");
+        }
+        mass(out, !out.isEmpty(), group, without);
+        Set<MountingPlace> wider = EnumSet.copyOf(group);
+        while (out.isEmpty() && widen(without, wider)) {
+            wider.forEach(each -> out.addAll(served(each, without)));
+            mass(out, !out.isEmpty(), wider, without);
+        }
+        return List.copyOf(out);
+    }
+
+    /** The other place to which an old part goes in the build; null where it comes off. */
+    private MountingPlace elsewhere(MountingPlace place, Map<MountingPlace, Part> without) {
+        for (Map.Entry<MountingPlace, Part> each : build.entrySet()) {
+            if (each.getKey() != place && each.getValue() == without.get(place)) {
+                return each.getKey();
+            }
+        }
+        return null;
+    }
+
+    /** What mass saves: by the grams that count, which for a part that is not weighed, or is new, are not its own. */
+    private void mass(Set<String> out, boolean served, Set<MountingPlace> places, Map<MountingPlace, Part> without) {
+        Map<MountingPlace, List<Part>> candidates = served ? Map.of() : BuildVariables.candidates(workshop, bike);
+        long counted = 0;
+        long grams = 0;
+        for (MountingPlace each : candidates.isEmpty() ? Set.<MountingPlace>of() : places) {
+            List<Part> parts = candidates.getOrDefault(each, List.of());
+            counted += BuildVariables.counted(bike, each, without.get(each), parts) - BuildVariables.counted(bike, each, build.get(each), parts);
+            grams += (without.get(each) == null ? 0 : BuildVariables.grams(without.get(each))) - (build.get(each) == null ? 0 : BuildVariables.grams(build.get(each)));
+        }
+        long seconds = Math.round(counted * aims.perKilogram() / 1000.0);
+        if (seconds > 0) {
+            out.add(grams == counted ? grams + " g less, about " + seconds + " s on this course" : "a part that is weighed and ridden in, where the other is not");
+        }
+    }
+
+    private static void put(Map<MountingPlace, Part> to, MountingPlace place, Part part) {
+        if (part == null) {
+            to.remove(place);
+        } else {
+            to.put(place, part);
+        }
+    }
+
+    /** Takes back whatever else does not go with what is taken back, until all that is left goes together or nothing more can be. */
+    private void revertWhatDoesNotFit(Map<MountingPlace, Part> without, Set<MountingPlace> reverted) {
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Check check : FitChecks.all()) {
+                if (!complete(check, without) || allowed(check, without)) {
+                    continue;
+                }
+                for (MountingPlace each : check.places()) {
+                    if (!reverted.contains(each) && build.get(each) != now.get(each)) {
+                        revert(without, each, reverted);
+                        more = true;
+                    }
+                }
+            }
+        }
+    }
+
+    /** Takes back also what else changes and shares a check, or a wheel or crank, with what is taken back; false where there is no more. */
+    private boolean widen(Map<MountingPlace, Part> without, Set<MountingPlace> reverted) {
+        Set<MountingPlace> more = EnumSet.noneOf(MountingPlace.class);
+        for (Check check : FitChecks.all()) {
+            if (check.places().stream().anyMatch(reverted::contains)) {
+                more.addAll(check.places());
+            }
+        }
+        for (MountingPlace each : MountingPlace.values()) {
+            if (each.host() != null && (reverted.contains(each) || reverted.contains(each.host()))) {
+                more.add(each);
+                more.add(each.host());
+            }
+        }
+        more.removeAll(reverted);
+        more.removeIf(each -> build.get(each) == now.get(each) && without.get(each) == now.get(each));
+        more.forEach(each -> revert(without, each, reverted));
+        return !more.isEmpty();
+    }
+
+    /** As it stands now, with what stands on it. */
+    private void revert(Map<MountingPlace, Part> without, MountingPlace place, Set<MountingPlace> reverted) {
+        reverted.add(place);
+        put(without, place, now.get(place));
+        for (MountingPlace child : MountingPlace.values()) {
+            if (child.host() == place && MountingEffort.isOn(build.getOrDefault(child, bike), build.get(place))) {
+                reverted.add(child);
+                put(without, child, now.get(child));
+            }
+        }
     }
 
     /** Decisions that the build meets better than what it is taken back to. */
     List<String> served(MountingPlace place, Map<MountingPlace, Part> without) {
         List<String> out = new ArrayList<>();
         for (Aim aim : aims.at(place)) {
-            add(out, aim, aim.wanted().got(without.get(place)), aim.wanted().got(build.get(place)), without.get(place) == null);
+            add(out, aim, aim.got(without.get(place)), aim.got(build.get(place)), without.get(place) == null);
         }
         if ((place == MountingPlace.CHAINRING || place == MountingPlace.CASSETTE) && without.get(MountingPlace.CHAINRING) != null && without.get(MountingPlace.CASSETTE) != null) {
             for (Aim aim : aims.ofGears()) {
@@ -98,19 +225,29 @@ final class SwapReasons {
         return aims.ofPower(crank, parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, crank));
     }
 
-    private void unfit(List<String> out, MountingPlace place, Map<MountingPlace, Part> without) {
+    /** What an old part does not go with, and why; null where it goes with all. */
+    private String unfit(Set<MountingPlace> group, Map<MountingPlace, Part> without) {
         for (Check check : FitChecks.all()) {
-            if (check.places().contains(place) && without.get(place) != null && complete(check, without)) {
-                Part[] parts = new Part[check.places().size()];
-                for (int i = 0; i < parts.length; i++) {
-                    parts[i] = without.get(check.places().get(i));
-                }
-                if (!BuildVariables.allowed(bike, load, check, parts)) {
-                    out.add(others(check, place) + ", with which " + without.get(place) + " does not go: " + check.question().ask(bike, load, parts).words());
-                    return;
+            for (MountingPlace place : check.places()) {
+                if (group.contains(place) && without.get(place) != null && complete(check, without) && !allowed(check, without)) {
+                    return others(check, place) + ", with which " + without.get(place) + " does not go: "
+                            + check.question().ask(bike, load, parts(check, without)).words();
                 }
             }
         }
+        return null;
+    }
+
+    private boolean allowed(Check check, Map<MountingPlace, Part> from) {
+        return BuildVariables.allowed(bike, load, check, parts(check, from));
+    }
+
+    private static Part[] parts(Check check, Map<MountingPlace, Part> from) {
+        Part[] parts = new Part[check.places().size()];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = from.get(check.places().get(i));
+        }
+        return parts;
     }
 
     static boolean complete(Check check, Map<MountingPlace, Part> parts) {

@@ -27,6 +27,9 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
     private static final double MID = 0.035;
     private static final double DEEP = 0.050;
 
+    /** Drop bars are no wider, flat bars no narrower, m (common practice, no source). */
+    static final double WIDEST_DROP_BAR = 0.56;
+
     private static final Map<Topic, TopicPlacement> ALL = new LinkedHashMap<>();
 
     static {
@@ -82,6 +85,16 @@ record TopicPlacement(Topic topic, Of of, MountingPlace place, BiFunction<Topic,
 
     Long got(Part part) {
         return value.apply(topic, part);
+    }
+
+    /** Whether a bar is a drop bar: as it is labelled, else by its width; null where neither is known. */
+    static Boolean isDropBar(Part bar) {
+        String shape = bar.word(PartDetail.BAR_SHAPE);
+        if ("drop".equals(shape) || "flat".equals(shape)) {
+            return shape.equals("drop");
+        }
+        Double width = bar.number(PartDetail.WIDTH);
+        return width == null ? null : Boolean.valueOf(width <= WIDEST_DROP_BAR);
     }
 
     /** The easiest or the hardest gear of rings and cassette, in the topic's ticks; null where teeth are not known. */

@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.build.Build;
 import courseworthy.build.BuildCall;
 import courseworthy.build.BuildFinder;
+import courseworthy.build.Recommendation;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.call.CloseThreshold;
@@ -111,7 +112,8 @@ public final class BriefTask {
         Call call = called.call();
         Event event = ride.event();
         FitRules fit = called.workshop() == null ? null : FitRules.load();
-        Build build = fit == null ? null : BuildFinder.of(call, called.workshop(), event.date(), called.worths(), fit);
+        Build build = fit == null ? null : BuildFinder.of(Recommendation.of(called.rules(), call, called.worths(), ride::on),
+                called.workshop(), event.date(), fit);
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
         DayOutlook day = outlook ? outlook(called, mounted,
                 RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;

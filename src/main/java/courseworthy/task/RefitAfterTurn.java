@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.build.Build;
 import courseworthy.build.BuildCall;
 import courseworthy.build.BuildFinder;
+import courseworthy.build.Recommendation;
 import courseworthy.call.Call;
 import courseworthy.demand.RideInput;
 import courseworthy.engine.RuleSet;
@@ -34,7 +35,7 @@ record RefitAfterTurn(RuleSet rules, FitRules fit, Call call, Build build, Call 
 
     /** @param second the call then, of the ride then */
     PlanB of(String turns, Call second, RideInput ride) {
-        Build then = build(second);
+        Build then = build(second, ride);
         Call remounted = BuildCall.of(rules, second, then, ride::on);
         Set<Topic> parts = new HashSet<>(BuildCall.known(build, mounted).keySet());
         parts.retainAll(BuildCall.known(then, remounted).keySet());
@@ -42,10 +43,11 @@ record RefitAfterTurn(RuleSet rules, FitRules fit, Call call, Build build, Call 
     }
 
     /** On the same bike where the same kind is called; the parts stay where no other can be built. */
-    private Build build(Call second) {
+    private Build build(Call second, RideInput ride) {
         Topic bike = Topics.BIKE;
         boolean same = second.on(bike).text().equals(call.on(bike).text());
-        Build then = BuildFinder.of(second, workshop, date, new WorthCalculator(second, Sensitivity.of(second.demands())), fit, same ? build.bike().name() : null);
+        WorthCalculator worths = new WorthCalculator(second, Sensitivity.of(second.demands()));
+        Build then = BuildFinder.of(Recommendation.of(rules, second, worths, ride::on), workshop, date, fit, same ? build.bike().name() : null);
         return then.bike() == null ? build : then;
     }
 }

@@ -1,5 +1,6 @@
 package courseworthy.task;
 
+import courseworthy.build.Recommendation;
 import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlanner;
 import courseworthy.build.SeasonPlanner.Outing;
@@ -276,11 +277,13 @@ public final class SeasonTask {
     private static List<Outing> outings(List<Planned> starts) {
         List<Outing> out = new ArrayList<>();
         for (Planned each : starts) {
-            Call call = CallMaker.call(each.rules(), new RideInput(each.course(), each.rider(), each.event(), each.bike()));
+            RideInput ride = new RideInput(each.course(), each.rider(), each.event(), each.bike());
+            Call call = CallMaker.call(each.rules(), ride);
             WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
             String role = each.event().role() == null ? "training" : each.event().role();
             String name = each.event().name().isEmpty() ? each.course().name() : each.event().name();
-            out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role, call, worths,
+            out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role,
+                    Recommendation.of(each.rules(), call, worths, ride::on),
                     each.start().bike(), kinds(each.start())));
         }
         out.sort(Comparator.comparing(Outing::date));

@@ -67,7 +67,7 @@ class BrakesTest {
         Decision decision = Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
         Call call = new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
                 .map(each -> each == on ? decision : Settler.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());
-        return BuildFinder.of(call, workshop, null, null, FitRules.load());
+        return BuildFinder.of(Recommendation.of(call, null), workshop, null, FitRules.load());
     }
 
     private static String in(Build build, MountingPlace place) {

@@ -44,6 +44,16 @@ final class BruteForce {
         return least;
     }
 
+    /** Whether these parts go together: each one a candidate in its place, and every check answered. */
+    boolean allows(Map<MountingPlace, Part> parts) {
+        for (int i = 0; i < places.size(); i++) {
+            if (!candidates.get(places.get(i)).contains(parts.get(places.get(i))) || !permitted(parts, places.subList(0, i + 1))) {
+                return false;
+            }
+        }
+        return permitted(Map.of(), null) && parts.values().stream().distinct().count() == parts.size();
+    }
+
     private void fill(int at, Map<MountingPlace, Part> parts) {
         if (at == places.size()) {
             least = Math.min(least, costOf(parts));
@@ -82,9 +92,8 @@ final class BruteForce {
     /** The cost as it is defined, added up from the whole. */
     long costOf(Map<MountingPlace, Part> parts) {
         long loss = aims.ofBike(bike);
-        long swaps = 0;
-        long tenths = 0;
-        long halves = 0;
+        double work = 0;
+        double ticks = 0;
         long grams = 0;
         for (MountingPlace place : places) {
             Part part = parts.get(place);
@@ -96,20 +105,21 @@ final class BruteForce {
             }
             if (part == null) {
                 Part off = MountingEffort.stands(workshop, place, host, bike);
-                swaps += off == null ? 0 : 1;
-                tenths += off == null ? 0 : Math.round(work.minutes(off.kind()) * 10);
+                work += off == null ? 0 : notches(off);
             } else if (host == null ? part.bike() != bike || part.place() != place : !MountingEffort.isOn(part, host)) {
-                boolean elsewhere = part.bike() != null && part.bike() != bike;
-                swaps += elsewhere ? 2 : 1;
-                tenths += Math.round(work.minutes(part.kind()) * 10) + (part.on() != null && part.place() != null && part.place() != place ? 20 : 0);
+                boolean elsewhere = part.on() != null && part.bike() != bike;
+                work += (elsewhere ? 2 : 1) * notches(part);
+                ticks += part.on() != null && part.place() != null && part.place() != place ? Math.floor(1_000_000 * 2 / 15.0) : 0;
             }
         }
+        work += moves(parts, MountingPlace.SADDLE, MountingPlace.SEATPOST) + moves(parts, MountingPlace.PEDALS, MountingPlace.CRANK)
+                + moves(parts, MountingPlace.EXTENSIONS, MountingPlace.BAR);
         Part front = parts.get(MountingPlace.FRONT_TYRE);
         Part rear = parts.get(MountingPlace.REAR_TYRE);
-        if (front != null && rear != null && aims.pairOfTyres() && !BuildVariables.isPair(front, rear)) {
-            halves++;
-        } else if (front != null && rear != null && aims.pairOfTyres() && front.line() > rear.line()) {
-            tenths++;
+        if (front != null && rear != null && !BuildVariables.isPair(front, rear)) {
+            ticks += aims.pairOfTyres() ? 500_000 : 0;
+        } else if (front != null && rear != null && front.line() > rear.line()) {
+            ticks++;
         }
         if (parts.get(MountingPlace.CHAINRING) != null && parts.get(MountingPlace.CASSETTE) != null) {
             loss += aims.ofGears(parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
@@ -117,8 +127,21 @@ final class BruteForce {
         if (candidates.containsKey(MountingPlace.CRANK)) {
             loss += aims.ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, parts.get(MountingPlace.CRANK)));
         }
-        // A swap counts as 10 s, and so 1 g at 1 s for each kg as a ten-thousandth of a swap.
-        return loss * 10_000_000_000L + swaps * 100_000 + halves * 50_000 + grams * aims.perKilogram() * 10 + tenths;
+        // A notch is a million; 10 s are one, and so 1 g at 1 s for each kg is a ten-thousandth of one.
+        return loss * 1_000_000 + Math.round(work * 1_000_000) + grams * aims.perKilogram() * 100 + (long) ticks;
+    }
+
+    /** What stands on a part that gives way is moved over to the new one. */
+    private double moves(Map<MountingPlace, Part> parts, MountingPlace place, MountingPlace under) {
+        Part part = parts.get(place);
+        boolean both = candidates.containsKey(place) && candidates.containsKey(under) && part != null && parts.get(under) != null;
+        boolean stood = both && part.bike() == bike && part.place() == place && part.on() != bike;
+        return stood && part.on() != parts.get(under) ? notches(part) : 0;
+    }
+
+    /** A quarter of an hour is a notch, and less counts as one; what gains just that is made. */
+    private double notches(Part part) {
+        return Math.max(1, Math.round(work.minutes(part.kind()) * 1_000_000 / 15) / 1_000_000.0) - 0.000_01;
     }
 
     /** Grams as they count: what is unknown or new as the heaviest that could stand there, what stands there unweighed as the lightest. */

@@ -81,17 +81,17 @@ class TimeWeighsTest {
         return build().get(place).name();
     }
 
-    /** 150 g: at 66 s for each kg 9.9 s, at 67 s for each kg 10.05 s. */
+    /** 150 g: at 133 s for each kg 19.95 s, at 134 s for each kg 20.1 s; a post and the saddle that moves over to it are two swaps. */
     @ParameterizedTest
-    @CsvSource({"0, dropper 125", "66, dropper 125", "67, light dropper 100"})
-    void aLighterPartGoesOnFromTenSeconds(long seconds, String post) {
+    @CsvSource({"0, dropper 125", "133, dropper 125", "134, light dropper 100"})
+    void aLighterPartGoesOnFromTenSecondsASwap(long seconds, String post) {
         perKilogram = seconds;
         assertThat(in(MountingPlace.SEATPOST)).isEqualTo(post);
     }
 
     @Test
     void whatIsNewOrNotWeighedNeverGoesOnForLightness() {
-        perKilogram = 67;
+        perKilogram = 134;
         change("name: light dropper 100, kind: seatpost, mass: 425 g", "name: light dropper 100, kind: seatpost, mass: 425 g, hours used: 4.9 h");
         assertThat(in(MountingPlace.SEATPOST)).isEqualTo("dropper 125");
         change("hours used: 4.9 h", "hours used: 5 h");
@@ -110,9 +110,10 @@ class TimeWeighsTest {
         assertThat(in(MountingPlace.CRANK)).isEqualTo("hardtail crank");
     }
 
-    /** Both are a step from the standard legs that are wanted; the one that is 10 s nearer is taken, against the one that is mounted. */
+    /** Both are a step from the standard legs that are wanted; the one that is nearer by the notch that a short swap has to be worth is taken. */
     @Test
     void ofTwoDeparturesTheOneThatIsLessTimeApart() {
+        change("fork: 50 min", "fork: 5 min");
         prefer("fork chassis", Force.MAY, "standard");
         assertThat(in(MountingPlace.FORK)).isEqualTo("stout fork 120");
         apart.put("fork chassis standard to stiff", 9L);
@@ -126,14 +127,26 @@ class TimeWeighsTest {
     /** Force and time multiply: 10 s against what should be count twice, 30 s against what may be three times. */
     @Test
     void forceAndTimeMultiply() {
+        change("fork: 50 min", "fork: 0 min");
         prefer("lockout", Force.SHOULD, "remote");
         prefer("fork chassis", Force.MAY, "light");
-        apart.put("fork chassis light to stiff", 30L);
+        apart.put("fork chassis light to stiff", 40L);
         assertThat(in(MountingPlace.FORK)).isEqualTo("slim fork 110");
         change("chassis: light, lockout: remote", "chassis: light, lockout: at the fork/shock");
-        assertThat(in(MountingPlace.FORK)).as("2 x 2 for another lockout, 2 + 3 for the legs").isEqualTo("slim fork 110");
+        assertThat(in(MountingPlace.FORK)).as("2 x 2 for another lockout and 1 for the swap, 2 + 4 for the legs").isEqualTo("slim fork 110");
         apart.put("lockout remote to at the fork/shock", 10L);
-        assertThat(in(MountingPlace.FORK)).as("2 x (2 + 1) against 2 + 3").isEqualTo("stout fork 120");
+        assertThat(in(MountingPlace.FORK)).as("2 x (2 + 1) and 1 against 2 + 4").isEqualTo("stout fork 120");
+    }
+
+    /** A fork that is one notch nearer, of advice that may, is worth a quarter of an hour and not a minute more; advice that must, an hour. */
+    @ParameterizedTest
+    @CsvSource({"MAY, 15, slim fork 110", "MAY, 16, stout fork 120", "SHOULD, 30, slim fork 110", "SHOULD, 31, stout fork 120", "MUST, 60, slim fork 110",
+            "MUST, 61, stout fork 120"})
+    void aNotchIsWorthAQuarterOfAnHour(Force force, int minutes, String fork) {
+        change("fork: 50 min", "fork: " + minutes + " min");
+        change("chassis: light, lockout", "chassis: standard, lockout");
+        prefer("fork chassis", force, "light");
+        assertThat(in(MountingPlace.FORK)).isEqualTo(fork);
     }
 
     /** Of root tyres the pair goes on as it was, A in front; with the rear one gone, no pair is a reason to swap. */

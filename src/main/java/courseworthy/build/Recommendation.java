@@ -1,0 +1,34 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.call.CallMaker;
+import courseworthy.demand.Demands;
+import courseworthy.engine.RuleSet;
+import courseworthy.topic.Topics;
+import courseworthy.worth.Sensitivity;
+import courseworthy.worth.WorthCalculator;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * What is recommended for a ride, and what would be recommended on a bike of another kind than the recommended one.
+ *
+ * @param call   what is decided
+ * @param worths of the call; null where no ride was estimated, and then time counts for nothing
+ * @param onKind the same for a kind of bike; null where it cannot be worked out
+ */
+public record Recommendation(Call call, WorthCalculator worths, Function<String, Recommendation> onKind) {
+
+    /** For the recommended kind of bike alone. */
+    public static Recommendation of(Call call, WorthCalculator worths) {
+        return new Recommendation(call, worths, null);
+    }
+
+    /** @param on what the same ride demands on another kind of bike */
+    public static Recommendation of(RuleSet rules, Call call, WorthCalculator worths, Function<String, Demands> on) {
+        return new Recommendation(call, worths, kind -> {
+            Call other = CallMaker.call(rules, on.apply(kind), Map.of(Topics.BIKE, (long) Topics.BIKE.option(kind)));
+            return of(other, worths == null ? null : new WorthCalculator(other, Sensitivity.of(other.demands())));
+        });
+    }
+}
