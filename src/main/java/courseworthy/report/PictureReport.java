@@ -16,6 +16,11 @@ public final class PictureReport {
         return LongSectionFigure.of(brief);
     }
 
+    /** The gears over the gradients they hold late in the day; null where no ride was estimated or no gears are known. */
+    public static Figure gearLadder(Brief brief) {
+        return GearLadderFigure.of(brief);
+    }
+
     /** What decisions are worth in time; null where none can be told. */
     public static Figure worth(Brief brief) {
         return WorthFigure.of(brief);
@@ -33,6 +38,6 @@ public final class PictureReport {
 
     /** All that this brief has, in the order in which they are read. */
     public static List<Figure> all(Brief brief) {
-        return Stream.of(longSection(brief), pressures(brief), day(brief), worth(brief)).filter(Objects::nonNull).toList();
+        return Stream.of(longSection(brief), gearLadder(brief), pressures(brief), day(brief), worth(brief)).filter(Objects::nonNull).toList();
     }
 }

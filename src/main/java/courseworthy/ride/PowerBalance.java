@@ -96,6 +96,20 @@ public record PowerBalance(double mass, double dragArea, double rolling, double 
         return steadySpeed(power * efficiency, air, headwind, steady, bearings ? BEARING_SLOPE : 0, 8);
     }
 
+    /**
+     * The gradient on which a power gives a steady speed: the balance solved for the slope, sin a + Crr cos a = what is left of the power's
+     * force over the weight. Vertical where that is more than any slope takes.
+     *
+     * @param power at the crank, W, 0 or more
+     * @param speed over ground, m/s, above 0
+     * @return rise over horizontal distance; below 0 where the speed takes a slope down
+     */
+    public double gradient(double power, double speed, double headwind, double density) {
+        double left = power * efficiency / speed - airForce(speed, headwind, density) - bearingForce(speed);
+        double share = left / (mass * GRAVITY) / Math.sqrt(1 + rolling * rolling);
+        return Math.tan(Math.asin(Math.max(-1, Math.min(1, share))) - Math.atan(rolling));
+    }
+
     /** The speed of coasting in still air, m/s: where air and bearings balance what the slope gives; 0 where it gives nothing. */
     public double coasting(double gradient, double density) {
         double given = -(rollingForce(gradient) + slopeForce(gradient) + bearingForce(0));

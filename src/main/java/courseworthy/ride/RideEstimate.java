@@ -180,7 +180,7 @@ public final class RideEstimate {
     }
 
     /** How far the power held may be off: the rider's hour power, how it lasts, and how hard the ride is ridden are independent. */
-    Range powerFactor() {
+    public Range powerFactor() {
         Range lasting = Endurance.share(sustainable.expected());
         return Range.exact(1).plus(aboutOne(basis.pacing().hourPower())).plus(aboutOne(lasting)).plus(aboutOne(basis.pacing().intensity()));
     }

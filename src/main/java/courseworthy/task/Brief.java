@@ -12,6 +12,7 @@ import courseworthy.sheet.SheetInForce;
 import courseworthy.topic.Topic;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.DecisionWorth;
+import courseworthy.worth.HeldGradients;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
@@ -67,6 +68,11 @@ public record Brief(CourseSummary course, String event, String rider, String rol
     /** The three decisions that are least sure, and what would settle them; fewer where fewer are open. */
     public List<LeastSure> leastSure() {
         return LeastSure.of(this);
+    }
+
+    /** Which gradients the gears hold late in the day; null where no ride was estimated or no gears are known. */
+    public HeldGradients heldGradients() {
+        return detail == null ? null : detail.heldGradients();
     }
 
     /** The course as it is met on the way; null where no ride was estimated. */

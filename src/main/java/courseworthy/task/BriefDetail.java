@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.call.Call;
 import courseworthy.course.Course;
 import courseworthy.worth.Drivetrain;
+import courseworthy.worth.HeldGradients;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.RoadBookMaker;
 
@@ -13,6 +14,7 @@ public final class BriefDetail {
     private final Call call;
     private final Drivetrain mounted;
     private RoadBook roadBook;
+    private HeldGradients held;
 
     /** @param mounted rings and cassette of a build; null for those recommended */
     BriefDetail(Course course, Call call, Drivetrain mounted) {
@@ -27,5 +29,13 @@ public final class BriefDetail {
             roadBook = RoadBookMaker.of(course, call, mounted);
         }
         return roadBook;
+    }
+
+    /** Null where no ride was estimated or no gears are known. */
+    synchronized HeldGradients heldGradients() {
+        if (held == null) {
+            held = HeldGradients.of(call, mounted);
+        }
+        return held;
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.report.picture.DayStrip;
+import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.GroundBand;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.LongSection;
@@ -93,6 +94,23 @@ class PictureReportTest {
         LongSection section = (LongSection) PictureReport.longSection(brief("heather-ridge")).picture();
         assertThat(section.ground()).extracting(band -> band.grade() == null ? "" : band.grade().text())
                 .isEqualTo(List.of("", "", "1+", "2+", "1", "", "0+", "", "2", "3-", "1+", ""));
+    }
+
+    /** The title follows the piece on which the lowest gear is turned slowest: 34x50 on a ramp of 24 % at under 55 rpm. */
+    @Test
+    void theGearLadderSaysWhatTheLowestGearHolds() {
+        Figure figure = PictureReport.gearLadder(brief("heather-ridge"));
+        GearLadder ladder = (GearLadder) figure.picture();
+        GearLadder.SteepPiece slowest = ladder.steep().get(0);
+        for (GearLadder.SteepPiece each : ladder.steep()) {
+            slowest = each.cadence().mid() < slowest.cadence().mid() ? each : slowest;
+        }
+        assertThat(figure.title().plain()).isEqualTo("The lowest gear, " + ladder.rungs().get(0).gear() + ", "
+                + (slowest.held() ? "holds the " : "is too hard on the ") + slowest.label());
+        for (int i = 1; i < ladder.rungs().size(); i++) {
+            assertThat(ladder.rungs().get(i).steepestGradient()).isLessThan(ladder.rungs().get(i - 1).steepestGradient());
+            assertThat(ladder.rungs().get(i).flattestGradient()).isLessThan(ladder.rungs().get(i).steepestGradient());
+        }
     }
 
     /** The row at which most time hangs for sure is the one the title names, and its sentence has its figures. */

@@ -45,6 +45,21 @@ class PowerBalanceTest {
         assertThat(speed * KM_H).isCloseTo(kilometresPerHour, within(0.05));
     }
 
+    /** The same figures the other way round: on 85 kg a thousandth of gradient is 0.8 N, and 0.05 km/h is no more than that. */
+    @ParameterizedTest
+    @CsvSource({"0.32, 0.004, 0, 0, 1.225, 33.67", "0.32, 0.004, 3, 0, 1.225, 27.31", "0.36, 0.008, 0, 0.05, 1.225, 13.63",
+        "0.357, 0.0219, 0, 0.10, 1.225, 6.90"})
+    void findsTheGradientOfASpeed(double dragArea, double rolling, double headwind, double gradient, double density, double kilometresPerHour) {
+        assertThat(PowerBalance.of(85, dragArea, rolling).gradient(200, kilometresPerHour / KM_H, headwind, density)).isCloseTo(gradient, within(0.001));
+    }
+
+    /** No slope takes more than the weight. */
+    @Test
+    void aGradientNeverPassesTheVertical() {
+        assertThat(PowerBalance.of(85, 0.32, 0.004).gradient(2000, 0.1, 0, SEA_LEVEL)).isGreaterThan(100);
+        assertThat(PowerBalance.of(85, 0.32, 0.004).gradient(0, 60, 0, SEA_LEVEL)).isLessThan(-1);
+    }
+
     /** Coasting: the root of 2mg(sin - Crr cos) over density and CdA, 13.98 m/s at -5 %, without wheel drag and bearings. */
     @Test
     void coastsAtTerminalSpeed() {

@@ -94,6 +94,7 @@ public final class JsonBrief {
         if (flips == null) {
             new JsonRoadBook(json).of(brief.roadBook());
             new JsonSureness(json).of(brief);
+            new JsonHeldGradients(json).of(brief.heldGradients());
         }
         new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());

@@ -8,8 +8,8 @@ import java.util.List;
  *
  * @param powerWatts power that is left late in the ride
  * @param rungs      the gears, the easiest first
- * @param steep      steep pieces of the course, the steepest first
- * @param speeds     the top end, slowest first
+ * @param steep      steep pieces of the course, the shortest first
+ * @param speeds     the top end
  */
 public record GearLadder(ValueRange powerWatts, List<Rung> rungs, List<SteepPiece> steep, List<SpeedMark> speeds) implements Picture {
 
