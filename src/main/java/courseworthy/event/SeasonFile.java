@@ -52,11 +52,12 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param course a file, or the name of a shipped course
      * @param ground ground where none is written; null where not written
      * @param map    files of map data that the ground is taken from; empty for none
+     * @param elevation folder of elevation tiles; null for none
      * @param date   null where the event's file tells it
      * @param role   null where the event's file tells it
      * @param starts who rides; empty for all
      */
-    public record Entry(Named event, Named course, Named ground, List<Named> map, LocalDate date, String role, List<Start> starts, int line) {
+    public record Entry(Named event, Named course, Named ground, List<Named> map, Named elevation, LocalDate date, String role, List<Start> starts, int line) {
         public Entry {
             map = List.copyOf(map);
             starts = List.copyOf(starts);

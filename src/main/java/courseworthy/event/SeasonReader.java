@@ -26,7 +26,7 @@ public final class SeasonReader {
     /** The keys of a rider of a season. */
     public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "sheets");
     /** The keys of an event of a season. */
-    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "date", "role", "starts");
+    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "elevation", "date", "role", "starts");
     /** The keys of a start. */
     public static final List<String> START_KEYS = List.of("rider", "bike", "may change");
     /** What happens to the parts after each event. */
@@ -114,11 +114,12 @@ public final class SeasonReader {
             String text = each.prose("ground");
             Named ground = text == null ? null : new Named(text, each.lineOf("ground"));
             List<Named> map = files(each, "map");
+            Named elevation = inside(each, "elevation");
             LocalDate date = each.day("date");
             String role = each.word("role", EventReader.ROLES);
             List<Start> starts = starts(each, starters);
             each.done();
-            out.add(new Entry(event, course, ground, map, date, role, starts, each.line()));
+            out.add(new Entry(event, course, ground, map, elevation, date, role, starts, each.line()));
         }
         return out;
     }

@@ -50,6 +50,7 @@ final class SeasonSchema {
                 .key("course", about("A file, or the name of a shipped course", SchemaFragments.text()))
                 .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
                 .key("map", about("Map data that the ground under the track is taken from", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("elevation", about("A folder of elevation tiles that heights are taken from", SchemaFragments.text()))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
                 .key("starts", about("The riders who start; all of them where it is not given", SchemaFragments.listOf(start())))

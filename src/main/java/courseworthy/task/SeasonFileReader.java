@@ -5,6 +5,7 @@ import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
 import courseworthy.course.ground.MapGround;
+import courseworthy.course.terrain.ElevationFolder;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
@@ -71,7 +72,7 @@ final class SeasonFileReader {
     }
 
     /** A file of the folder, or a shipped course; null where it cannot be used. */
-    Course course(Named named, Named ground, List<Named> map) {
+    Course course(Named named, Named ground, List<Named> map, Named elevation) {
         if (named == null) {
             return null;
         }
@@ -84,8 +85,13 @@ final class SeasonFileReader {
             }
             extracts.add(file);
         }
-        CourseSources sources = new CourseSources(assumed, extracts.isEmpty() ? null : new MapGround(extracts, true), null);
-        String asked = named.text() + "\n" + assumed + "\n" + extracts;
+        Path tiles = elevation == null ? null : folder(elevation);
+        if (elevation != null && tiles == null) {
+            return null;
+        }
+        CourseSources sources = new CourseSources(assumed, extracts.isEmpty() ? null : new MapGround(extracts, true),
+                tiles == null ? null : new ElevationFolder(tiles, shown + elevation.text()));
+        String asked = named.text() + "\n" + assumed + "\n" + extracts + "\n" + tiles;
         RequestReader inputs = new RequestReader(home, faults);
         boolean name = !named.text().contains("/") && !named.text().contains("\\");
         boolean here = Files.isRegularFile(path(named.text()));
@@ -148,6 +154,20 @@ final class SeasonFileReader {
         } catch (IOException e) {
             refuse(key, named, ", which cannot be read", INSIDE, "Check its permissions.");
         }
+        return null;
+    }
+
+    /** A folder below this one; null with a fault where there is none, or a link leads out of it. */
+    private Path folder(Named named) {
+        Path path = path(named.text());
+        try {
+            if (Files.isDirectory(path) && path.toRealPath().startsWith(folder.toRealPath())) {
+                return path;
+            }
+        } catch (IOException e) {
+            // As one that is not there.
+        }
+        refuse("elevation", named, ", which is no folder here", "a folder with elevation tiles in the season's folder", "Copy the tiles into it.");
         return null;
     }
 

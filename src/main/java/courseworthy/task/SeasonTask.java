@@ -115,7 +115,7 @@ public final class SeasonTask {
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
-            Course course = files.course(entry.course(), entry.ground(), entry.map());
+            Course course = files.course(entry.course(), entry.ground(), entry.map(), entry.elevation());
             for (Start start : starts(file, entry)) {
                 Starter starter = starter(file, start.rider());
                 if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {

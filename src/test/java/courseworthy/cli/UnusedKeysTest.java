@@ -3,6 +3,7 @@ package courseworthy.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.course.terrain.TileFiles;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.io.IOException;
@@ -48,6 +49,7 @@ class UnusedKeysTest {
             Map.entry("season/events/course", List.of("course.yaml")),
             Map.entry("season/events/event", List.of("event.yaml")),
             Map.entry("season/events/map", List.of("far.osm")),
+            Map.entry("season/events/elevation", List.of("flat")),
             Map.entry("season/events/date", List.of("2026-06-20")),
             Map.entry("season/events/ground", List.of("surface=sand")),
             Map.entry("season/events/starts/bike", List.of("borrowed bike")),
@@ -107,6 +109,9 @@ class UnusedKeysTest {
         Files.writeString(folder.resolve("far.osm"), "<osm version=\"0.6\"><bounds minlat=\"1\" minlon=\"1\" maxlat=\"2\" maxlon=\"2\"/>"
                 + "<node id=\"1\" lat=\"1.5\" lon=\"1.5\"/><node id=\"2\" lat=\"1.6\" lon=\"1.5\"/><way id=\"3\"><nd ref=\"1\"/><nd ref=\"2\"/>"
                 + "<tag k=\"highway\" v=\"track\"/></way></osm>\n");
+        // The track lies within this degree.
+        TileFiles.hgt(folder.resolve("tiles"), "N49W009.hgt", 49, -9, 1201, (lat, lon) -> 200 + 150 * Math.sin(2 * Math.PI * lat / 0.01));
+        TileFiles.hgt(folder.resolve("flat"), "N49W009.hgt", 49, -9, 1201, (lat, lon) -> 5);
         Files.writeString(folder.resolve("season.yaml"), Files.readString(EXAMPLES.resolve("season.yaml")));
         KeyUse use = new KeyUse(folder, "season", OTHERS);
         use.look(folder.resolve("season.yaml"), List.of("season . --format json", "season ."));
