@@ -27,7 +27,7 @@ final class BackPlanDrawing {
     private final double from;
     private final double left;
     private final double right;
-    private double y = 22;
+    private double y = 26;
 
     private BackPlanDrawing(SvgCanvas canvas, BackPlan plan) {
         this.canvas = canvas;
@@ -57,7 +57,7 @@ final class BackPlanDrawing {
         canvas.line("axis", left, y, right, y);
         days(top);
         canvas.line("start", right, top - 8, right, y + 4);
-        canvas.label(TextStyle.VALUE, Anchor.END, canvas.width(), 10, plan.startOfDay() == null ? "start" : "start " + MomentText.of(plan.startOfDay(), 0));
+        canvas.label(TextStyle.VALUE, Anchor.END, canvas.width(), 12, plan.startOfDay() == null ? "start" : "start " + MomentText.of(plan.startOfDay(), 0));
         PictureKey key = new PictureKey(canvas, 0, y + 26).work("work");
         if (!plan.waits().isEmpty()) {
             key.shade("waiting");
@@ -72,7 +72,7 @@ final class BackPlanDrawing {
         List<String> lines = TextLines.of(words, labelWidth, style.bold(), 3);
         double middle = y + ROW / 2;
         for (String each : lines) {
-            canvas.text(style, Anchor.START, 0, y + 14, each);
+            canvas.textOver(style, 0, y + 14, each);
             y += TextLines.PITCH;
         }
         y += ROW - TextLines.PITCH;

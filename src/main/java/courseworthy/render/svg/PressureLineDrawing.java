@@ -20,6 +20,8 @@ final class PressureLineDrawing {
     private final PressureLine line;
     private final double left;
     private final double right;
+    /** Where the line ends, bar. */
+    private final double end;
     private final AxisTicks ticks;
     private final Scale bars;
 
@@ -30,9 +32,11 @@ final class PressureLineDrawing {
         right = canvas.width() - RIGHT_MARGIN;
         double low = line.wheels().stream().mapToDouble(Wheel::floorPascals).min().orElse(0);
         double high = line.wheels().stream().mapToDouble(PressureLineDrawing::highest).max().orElse(PASCALS_OF_A_BAR);
-        double margin = (high - low) * 0.06;
-        ticks = AxisTicks.around(Math.max(0, low - margin) / PASCALS_OF_A_BAR, (high + margin) / PASCALS_OF_A_BAR, canvas.narrow() ? 6 : 12);
-        bars = Scale.linear(ticks.first(), ticks.last(), left, right);
+        double margin = (high - low) * 0.1;
+        double from = Math.max(0, low - margin) / PASCALS_OF_A_BAR;
+        end = Math.max((high + margin) / PASCALS_OF_A_BAR, from + 0.1);
+        ticks = AxisTicks.within(from, end, canvas.narrow() ? 6 : 12);
+        bars = Scale.linear(from, end, left, right);
     }
 
     static void draw(SvgCanvas canvas, PressureLine line) {
@@ -116,7 +120,7 @@ final class PressureLineDrawing {
         if (wheel.ceilingPascals() == null) {
             return;
         }
-        boolean beyond = wheel.ceilingPascals() / PASCALS_OF_A_BAR > ticks.last();
+        boolean beyond = wheel.ceilingPascals() / PASCALS_OF_A_BAR > end;
         if (beyond) {
             canvas.path("arrow", "M" + SvgWriter.number(right) + " " + SvgWriter.number(y) + "h14m-7-4l7 4-7 4", y + 4);
         } else {

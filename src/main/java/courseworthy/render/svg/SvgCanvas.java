@@ -153,6 +153,12 @@ final class SvgCanvas {
         return half * 2 <= width() && label(style, Anchor.MIDDLE, Math.max(half, Math.min(width() - half, middle)), y, words);
     }
 
+    /** Text that begins at its place, on a plate of paper over all lines, whatever else is there. */
+    void textOver(TextStyle style, double x, double y, String words) {
+        plate(top, TextBox.of(words, style, Anchor.START, x, y));
+        write(top, style, Anchor.START, x, y, words);
+    }
+
     /** As {@link #labelInside}, on a plate of paper over all lines, whenever these are drawn. @return whether it was written */
     boolean labelOver(TextStyle style, double middle, double y, String words) {
         double half = TextWidths.of(words, style.bold()) / 2;
