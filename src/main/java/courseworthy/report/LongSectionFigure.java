@@ -30,7 +30,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The course of a brief as a long section: heights, and below them ground, gears and clock. */
-final class LongSectionFigure {
+public final class LongSectionFigure {
+
+    /** Columns of its data, a row of which is a piece of ground, in which a page shows pattern and strokes too. */
+    public static final int SURFACE_COLUMN = 2;
+    public static final int ROUGHNESS_COLUMN = 3;
 
     private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
 
@@ -179,39 +183,43 @@ final class LongSectionFigure {
         return start == null ? PlanReport.clock(seconds) : PlanReport.ofDay(start + seconds);
     }
 
-    /** The road strip: a row a piece of ground. */
+    /** The road strip: a row a piece of ground, what is read while riding first, so that a narrow page shows it. */
     private Table data() {
-        Table.Builder out = Table.builder().figures("From km").column(start == null ? "After, h" : "Time").column("Surface").column("Roughness, 0 to 5")
-                .column("Grade").column("Gear").figures("Up, m").figures("Down, m");
+        Table.Builder out = Table.builder().figures("km").column(start == null ? "h" : "Time").column("Surface").column("Rough, 0 to 5")
+                .column("Grade").column("Gear").figures("Up, m").figures("Down, m").column(start == null ? "Between, h" : "Between").column("Rough between")
+                .column("Ground is");
         for (GroundPiece each : book.ground()) {
-            out.row(Phrases.number(each.from() / 1000, 1), times(each.reached()), surface(each.look()), roughness(each.look().roughness()), gradeText(each.look()),
-                    gear(each.use()), each.change() == null ? "" : Phrases.number(each.change().ascent(), 0),
-                    each.change() == null ? "" : Phrases.number(each.change().descent(), 0));
+            GroundLook look = each.look();
+            out.row(Phrases.number(each.from() / 1000, 1), time(each.reached().mid()), GroundMaterials.words(look.surface()),
+                    look.roughness() == null ? "" : Phrases.number(look.roughness().mid(), 1), gradeText(look), gear(each.use()),
+                    each.change() == null ? "" : Phrases.number(each.change().ascent(), 0),
+                    each.change() == null ? "" : Phrases.number(each.change().descent(), 0), between(each.reached()), roughBetween(look.roughness()), basis(look));
         }
         RoadBook.Passage end = book.passages().stream().filter(each -> each.lap() == 1).reduce((one, other) -> other).orElseThrow();
-        return out.row(Phrases.number(book.lap() / 1000, 1), times(end.after()), book.laps() == 1 ? "finish" : "end of the lap", "", "", "", "", "").build();
+        return out.row(Phrases.number(book.lap() / 1000, 1), time(end.after().mid()), book.laps() == 1 ? "finish" : "end of the lap", "", "", "", "", "",
+                between(end.after()), "", "").build();
     }
 
-    private String times(Range after) {
+    private String between(Range after) {
         String low = time(after.low());
         String high = time(after.high());
-        return time(after.mid()) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+        return low.equals(high) ? "" : low + " to " + high;
     }
 
-    private static String surface(GroundLook look) {
-        List<String> words = new ArrayList<>(List.of(GroundMaterials.words(look.surface())));
-        look.others().forEach(each -> words.add(GroundMaterials.words(each)));
-        return String.join(" or ", words) + switch (look.certainty()) {
-            case WRITTEN, UNKNOWN -> "";
-            case MAPPED, INFERRED, ASSUMED -> " (" + look.certainty().word() + ")";
-        };
-    }
-
-    private static String roughness(Range roughness) {
+    private static String roughBetween(Range roughness) {
         if (roughness == null) {
             return "";
         }
-        return Figures.plain(roughness, 1);
+        String low = Phrases.number(roughness.low(), 1);
+        String high = Phrases.number(roughness.high(), 1);
+        return low.equals(high) ? "" : low + " to " + high;
+    }
+
+    /** {@code inferred, or compacted}: how it is known, and what else it may be. */
+    private static String basis(GroundLook look) {
+        List<String> words = new ArrayList<>(List.of(look.certainty().word()));
+        look.others().forEach(each -> words.add("or " + GroundMaterials.words(each)));
+        return String.join(", ", words);
     }
 
     private static String gear(GearUse use) {

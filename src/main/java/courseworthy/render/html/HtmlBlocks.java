@@ -11,6 +11,7 @@ import courseworthy.report.DefinitionList;
 import courseworthy.report.Figure;
 import courseworthy.report.ItemList;
 import courseworthy.report.Listing;
+import courseworthy.report.LongSectionFigure;
 import courseworthy.report.Paragraph;
 import courseworthy.report.Paragraph.Role;
 import courseworthy.report.RichText;
@@ -21,6 +22,8 @@ import courseworthy.report.TableColumn;
 import courseworthy.report.TableColumn.Alignment;
 import courseworthy.report.picture.Bar;
 import courseworthy.report.picture.BarChart;
+import courseworthy.report.picture.GroundBand;
+import courseworthy.report.picture.LongSection;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -96,26 +99,43 @@ final class HtmlBlocks implements BlockVisitor {
 
     @Override
     public void table(Table table) {
+        table(table, "", CellMark.NONE);
+    }
+
+    /** What stands before the text of a cell of a table: a hatch, a few strokes. */
+    @FunctionalInterface
+    interface CellMark {
+        CellMark NONE = (row, column) -> "";
+
+        /** Markup of this package or that of the pictures; empty for none. */
+        String before(int row, int column);
+    }
+
+    private void table(Table table, String cssClass, CellMark marks) {
         String label = table.caption().isEmpty() ? heading.plain() : table.caption().plain();
         out.open("div", "table").attribute("role", "region").attribute("tabindex", "0").attribute("aria-label", label.isEmpty() ? "Table" : "Table: " + label);
-        out.open("table").line();
+        out.open("table");
+        if (!cssClass.isEmpty()) {
+            out.attribute("class", cssClass);
+        }
+        out.line();
         element("caption", "", table.caption());
         out.open("thead").open("tr");
         for (TableColumn column : table.columns()) {
-            cell(column.heading().isEmpty() ? "td" : "th", column, "col", column.heading());
+            cell(column.heading().isEmpty() ? "td" : "th", column, "col", "", column.heading());
         }
         out.close("tr").close("thead").line().open("tbody").line();
-        for (List<RichText> row : table.rows()) {
+        for (int row = 0; row < table.rows().size(); row++) {
             out.open("tr");
-            for (int i = 0; i < row.size(); i++) {
-                cell(i < table.keyColumns() ? "th" : "td", table.columns().get(i), "row", row.get(i));
+            for (int i = 0; i < table.columns().size(); i++) {
+                cell(i < table.keyColumns() ? "th" : "td", table.columns().get(i), "row", marks.before(row, i), table.rows().get(row).get(i));
             }
             out.close("tr").line();
         }
         out.close("tbody").close("table").close("div").line();
     }
 
-    private void cell(String element, TableColumn column, String scope, RichText text) {
+    private void cell(String element, TableColumn column, String scope, String mark, RichText text) {
         out.open(element);
         if (element.equals("th")) {
             out.attribute("scope", scope);
@@ -123,6 +143,7 @@ final class HtmlBlocks implements BlockVisitor {
         if (column.alignment() == Alignment.RIGHT) {
             out.attribute("class", "figures");
         }
+        out.markup(mark);
         inline(text);
         out.close(element);
     }
@@ -198,10 +219,27 @@ final class HtmlBlocks implements BlockVisitor {
         Table data = figure.picture() instanceof BarChart chart ? bars(chart) : figure.data();
         if (data != null) {
             out.open("details", "data").element("summary", DATA_OF_FIGURE).line();
-            table(data);
+            if (figure.picture() instanceof LongSection section) {
+                table(data, "road-strip", (row, column) -> roadStripMark(section, row, column));
+            } else {
+                table(data);
+            }
             out.close("details").line();
         }
         out.close("figure").line();
+    }
+
+    /** A row a piece of ground, kilometres downward, with its hatch and its strokes. */
+    private String roadStripMark(LongSection section, int row, int column) {
+        if (row >= section.ground().size()) {
+            return "";
+        }
+        GroundBand ground = section.ground().get(row);
+        return switch (column) {
+            case LongSectionFigure.SURFACE_COLUMN -> pictures.swatch(ground.material());
+            case LongSectionFigure.ROUGHNESS_COLUMN -> ground.roughness() == null ? "" : pictures.strokes(ground.roughness().mid());
+            default -> "";
+        };
     }
 
     private static Table bars(BarChart chart) {

@@ -31,8 +31,8 @@ enum HatchPattern {
     /** The same, half as dense. */
     static final String TWILIGHT_ID = "hatch-twilight";
     private static final int SHADE = 6;
-    private static final int SWATCH_WIDTH = 44;
-    private static final int SWATCH_HEIGHT = 32;
+    private static final int SWATCH_WIDTH = 32;
+    private static final int SWATCH_HEIGHT = 24;
 
     private final int tileWidth;
     private final int tileHeight;

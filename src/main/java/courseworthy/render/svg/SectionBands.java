@@ -30,8 +30,6 @@ final class SectionBands {
     /** Below this a hatch cannot be told from another, pixels. Measured on drawings at one and two pixels to the dot. */
     private static final double LEAST_HATCH = 12;
     private static final double LEAST_STROKES = 4;
-    private static final double STROKE_PITCH = 4;
-    private static final int MOST_STROKES = 5;
     private static final String ON_FOOT = "walk";
 
     private final SectionFrame frame;
@@ -128,9 +126,9 @@ final class SectionBands {
         return (a, b) -> lengths.get(a) >= lengths.get(b) ? a : b;
     }
 
-    /** One stroke for each class of roughness begun, so that the smoothest ground has one too; null where it is not known. */
+    /** Null where it is not known. */
     private static Integer strokes(GroundBand band) {
-        return band.roughness() == null ? null : (int) Math.min(MOST_STROKES, 1 + Math.floor(band.roughness().mid()));
+        return band.roughness() == null ? null : RoughnessStrokes.count(band.roughness().mid());
     }
 
     private void roughness() {
@@ -144,10 +142,7 @@ final class SectionBands {
                 unknown(left, right, top);
                 continue;
             }
-            for (int stroke = 0; stroke < each.value(); stroke++) {
-                path.append('M').append(SvgWriter.number(left)).append(' ').append(SvgWriter.number(top + BAND - 2 - stroke * STROKE_PITCH)).append('H')
-                        .append(SvgWriter.number(right));
-            }
+            path.append(RoughnessStrokes.path(each.value(), left, right, top + BAND));
         }
         frame.canvas().path("strokes", path.toString(), top + BAND);
     }

@@ -67,6 +67,11 @@ public final class SvgPictures {
         return HatchPattern.of(material).swatch();
     }
 
+    /** Strokes for a roughness, for a table; the figure stands beside them. */
+    public String strokes(double roughness) {
+        return RoughnessStrokes.small(RoughnessStrokes.count(roughness));
+    }
+
     /** The hatches of all that was drawn so far: a picture of no size, to be written once on the page. */
     public String hatches() {
         return HatchPattern.definitions(hatches);
