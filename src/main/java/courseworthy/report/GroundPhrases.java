@@ -50,7 +50,7 @@ final class GroundPhrases {
 
     /** What decisions could change with ground that is inferred or unknown; empty where none could. */
     static RichText mayChange(Brief brief) {
-        List<Decision> open = GroundReliance.open(brief.decisions(), brief.course().basis());
+        List<Decision> open = brief.openToGround();
         return open.isEmpty() ? RichText.EMPTY
                 : RichText.of("These rest on ground that is inferred from the map or unknown, and could change with it: ")
                         .text(String.join(", ", open.stream().map(each -> each.topic().name()).toList())).text(".");
@@ -66,6 +66,6 @@ final class GroundPhrases {
         add(open, basis.inferred(), "is inferred from the map");
         add(open, basis.unknown(), "is unknown");
         return "This rests on the ground, of which " + String.join(" and ", open)
-                + (GroundReliance.mayChange(decision, basis) ? ": it could change with what the ground really is." : ".");
+                + (brief.openToGround().contains(decision) ? ": it could change with what the ground really is." : ".");
     }
 }

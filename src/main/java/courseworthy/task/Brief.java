@@ -70,6 +70,11 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         return LeastSure.of(this);
     }
 
+    /** The decisions that could change with ground that is inferred or unknown, in order. */
+    public List<Decision> openToGround() {
+        return detail == null || detail.reliance() == null ? List.of() : detail.reliance().open(decisions);
+    }
+
     /** Which gradients the gears hold late in the day; null where no ride was estimated or no gears are known. */
     public HeldGradients heldGradients() {
         return detail == null ? null : detail.heldGradients();

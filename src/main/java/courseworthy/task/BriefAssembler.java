@@ -37,24 +37,25 @@ public final class BriefAssembler {
     }
 
     public static Brief of(Course course, Rider rider, Event event, Call call, Checklist checklist) {
-        return of(course, rider, event, call, call, List.of(), checklist, DayOutlook.NONE, null, null, List.of());
+        return of(course, rider, event, call, call, List.of(), null, checklist, DayOutlook.NONE, null, null, List.of());
     }
 
     /**
      * @param mounted the call made anew for the parts of the build; the call itself where there is none
      * @param close   thresholds on which decisions rest within what their measure may be
+     * @param reliance what other ground would change; null where that is not wanted
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
      * @param build   the parts that realise it; null where no workshop is given
      * @param sheets  coaches' sheets in force, in the order given
      */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, Checklist checklist, DayOutlook outlook, WorthCalculator worths,
-            Build build, List<Sheet> sheets) {
+    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, GroundReliance reliance, Checklist checklist,
+            DayOutlook outlook, WorthCalculator worths, Build build, List<Sheet> sheets) {
         List<UndeterminedRule> untold = untold(call, mounted);
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
                 .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
-                .worths(worths).detail(new BriefDetail(course, call, BuildCall.drivetrain(build))).build(build).sheets(SheetInForce.of(sheets)).build();
+                .worths(worths).detail(new BriefDetail(course, call, BuildCall.drivetrain(build), reliance)).build(build).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */

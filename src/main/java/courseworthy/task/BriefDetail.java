@@ -13,14 +13,24 @@ public final class BriefDetail {
     private final Course course;
     private final Call call;
     private final Drivetrain mounted;
+    private final GroundReliance reliance;
     private RoadBook roadBook;
     private HeldGradients held;
 
-    /** @param mounted rings and cassette of a build; null for those recommended */
-    BriefDetail(Course course, Call call, Drivetrain mounted) {
+    /**
+     * @param mounted  rings and cassette of a build; null for those recommended
+     * @param reliance what other ground would change; null where that is not wanted
+     */
+    BriefDetail(Course course, Call call, Drivetrain mounted, GroundReliance reliance) {
         this.course = course;
         this.call = call;
         this.mounted = mounted;
+        this.reliance = reliance;
+    }
+
+    /** Null where it is not wanted. */
+    GroundReliance reliance() {
+        return reliance;
     }
 
     /** Null where no ride was estimated. */

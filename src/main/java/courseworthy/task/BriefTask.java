@@ -119,7 +119,8 @@ public final class BriefTask {
                 RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;
         List<CloseThreshold> close = outlook ? CloseThresholdFinder.of(called.rules(), call) : List.of();
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
-        return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close, checklist, day,
+        return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
+                new GroundReliance(ride, called.rules(), call), checklist, day,
                 called.worths(), build, loading.given()), ride);
     }
 

@@ -2,7 +2,6 @@ package courseworthy.report.json;
 
 import courseworthy.task.Brief;
 import courseworthy.task.GroundBasis;
-import courseworthy.task.GroundReliance;
 import java.io.IOException;
 
 /** Writes where the ground of a course comes from, where a map gave any of it. */
@@ -22,7 +21,7 @@ final class JsonGround {
     static void reliance(Brief brief, Json json) throws IOException {
         GroundBasis basis = brief.course().basis();
         if (basis != null) {
-            json.strings("could_change_with_ground", GroundReliance.open(brief.decisions(), basis).stream().map(each -> each.topic().name()).toList());
+            json.strings("could_change_with_ground", brief.openToGround().stream().map(each -> each.topic().name()).toList());
         }
     }
 
