@@ -12,10 +12,23 @@ import java.util.List;
 /** Prints the checklist alone. */
 final class ChecklistCommand extends RequestCommand {
 
+    private final PdfOutput pdf = new PdfOutput(this);
+
     ChecklistCommand(Terminal terminal) {
-        super("checklist", terminal, List.of(Format.ICS), "Lists what to do before, at and after the ride, and how it is known to be done.",
+        super("checklist", terminal, List.of(Format.ICS, Format.PDF), "Lists what to do before, at and after the ride, and how it is known to be done.",
                 "courseworthy checklist heather-ridge --format markdown -o checklist.md",
-                "courseworthy checklist heather-ridge --event event.yaml --format ics -o work.ics");
+                "courseworthy checklist heather-ridge --event event.yaml --format ics -o work.ics",
+                "courseworthy checklist heather-ridge --format pdf -o checklist.pdf");
+    }
+
+    @Override
+    boolean isTaken(Workspace workspace, Request request, Format asked, Output to) {
+        if (!pdf.isAsked(asked, to)) {
+            return false;
+        }
+        Brief brief = BriefTask.withoutOutlook(workspace, request).brief();
+        pdf.write(to, ChecklistReport.printed(brief), JsonBrief.checklist(brief));
+        return true;
     }
 
     @Override

@@ -155,7 +155,7 @@ abstract class Command implements Runnable {
     /** The option {@code -o FILE} and where the result goes. */
     final Output output() {
         Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
-        return new Output(file, this::print, path -> workspace().mayWriteOver(path, path.toString()));
+        return new Output(file, this::print, this::print, path -> workspace().mayWriteOver(path, path.toString()));
     }
 
     /** The option {@code --format}; text where it is not given. The formats of every report, and some of this command alone. */
@@ -205,6 +205,11 @@ abstract class Command implements Runnable {
     /** Prints a result to standard output, as it is. */
     final void print(String text) {
         spec.commandLine().getOut().print(text);
+    }
+
+    /** Prints a result that is no text to standard output. */
+    private void print(byte[] bytes) {
+        ((ResultWriter) spec.commandLine().getOut()).write(bytes);
     }
 
     /** Prints a remark to standard error, on a line of its own. */

@@ -41,7 +41,7 @@ public final class CommandRunner {
     /** Runs on the given streams, written as UTF-8; returns the exit code. Never throws. */
     public static int run(String[] args, OutputStream out, OutputStream err, Terminal terminal) {
         ResultStream result = new ResultStream(out);
-        PrintWriter printed = writer(result);
+        PrintWriter printed = new ResultWriter(result);
         PrintWriter said = writer(err);
         int code;
         try {

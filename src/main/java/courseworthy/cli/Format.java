@@ -10,7 +10,7 @@ import java.util.Locale;
 
 /** How a result is written. A format with a renderer is one in which every command writes its report. */
 public enum Format {
-    TEXT(TerminalRenderer::new), JSON, MARKDOWN((width, colours) -> new MarkdownRenderer()), HTML((width, colours) -> new HtmlRenderer()), CSV, GPX, ICS;
+    TEXT(TerminalRenderer::new), JSON, MARKDOWN((width, colours) -> new MarkdownRenderer()), HTML((width, colours) -> new HtmlRenderer()), CSV, GPX, ICS, PDF;
 
     private final RendererMaker renderer;
 

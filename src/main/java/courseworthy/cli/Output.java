@@ -20,12 +20,18 @@ final class Output {
 
     private final Command.Given<String> file;
     private final Consumer<String> standardOutput;
+    private final Consumer<byte[]> standardBytes;
     private final Consumer<Path> guard;
 
-    /** @param guard throws where a file must not be written over */
-    Output(Command.Given<String> file, Consumer<String> standardOutput, Consumer<Path> guard) {
+    /**
+     * @param standardOutput takes text, and
+     * @param standardBytes  what is no text
+     * @param guard          throws where a file must not be written over
+     */
+    Output(Command.Given<String> file, Consumer<String> standardOutput, Consumer<byte[]> standardBytes, Consumer<Path> guard) {
         this.file = file;
         this.standardOutput = standardOutput;
+        this.standardBytes = standardBytes;
         this.guard = guard;
     }
 
@@ -54,6 +60,16 @@ final class Output {
         }
     }
 
+    /** Writes the whole result where it is a file of a kind that is no text. As {@link #write(String)}. */
+    void write(byte[] bytes) {
+        if (toFile()) {
+            check();
+            replace(path(), bytes);
+        } else {
+            standardBytes.accept(bytes);
+        }
+    }
+
     /** @throws BadInput where the file must not be written over, as far as that is known before the command has read anything */
     void check() {
         if (toFile()) {
@@ -77,7 +93,10 @@ final class Output {
      * @throws OutputFailure where writing fails
      */
     static void replace(Path target, String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        replace(target, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void replace(Path target, byte[] bytes) {
         try {
             if (Files.isDirectory(target)) {
                 throw refused(target, "a folder", "the name of a file");

@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.task.Brief;
+import java.util.List;
 
 /** The head that reports on one ride have in common: the course, the event and the rider, the sheets in force. */
 final class ReportHead {
@@ -19,6 +20,13 @@ final class ReportHead {
     /** What tells a day of one rider from others. */
     static String[] identity(Brief brief) {
         return new String[] {brief.course().name(), brief.rider(), brief.date() == null ? brief.role() : brief.date().toString()};
+    }
+
+    /** What stands at the foot of a printed side: who it is for, what and when. */
+    static RichText foot(Brief brief) {
+        String what = brief.event().isEmpty() ? brief.course().name() : brief.event();
+        List<RichText> parts = List.of(RichText.ofQuoted(brief.rider()), RichText.ofQuoted(what), RichText.of(brief.date() == null ? "" : Phrases.date(brief.date())));
+        return RichText.join(", ", parts);
     }
 
     /** What a brief is for: {@code set up for the race, 14 June 2025}. */

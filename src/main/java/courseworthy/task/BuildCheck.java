@@ -15,6 +15,9 @@ import java.util.zip.ZipEntry;
  */
 public final class BuildCheck {
 
+    /** Those that the launcher gives where PDF is asked for. */
+    private static final Attributes.Name FOR_PDF = new Attributes.Name("Class-Path-For-Pdf");
+
     private BuildCheck() {
     }
 
@@ -42,8 +45,12 @@ public final class BuildCheck {
                     }
                 }
             }
-            String needs = jar.getManifest() == null ? null : jar.getManifest().getMainAttributes().getValue(Attributes.Name.CLASS_PATH);
-            return needs == null ? "" : needs;
+            return jar.getManifest() == null ? "" : value(jar, Attributes.Name.CLASS_PATH) + " " + value(jar, FOR_PDF);
         }
+    }
+
+    private static String value(JarFile jar, Attributes.Name name) throws IOException {
+        String value = jar.getManifest().getMainAttributes().getValue(name);
+        return value == null ? "" : value;
     }
 }

@@ -1,0 +1,71 @@
+package courseworthy.render.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+
+/** Puts rows into columns, one after another: rows that belong together go to the next column together. */
+final class ColumnFiller {
+
+    private final IntFunction<Column> columns;
+    private final List<Placed> placed = new ArrayList<>();
+    private int at;
+    private double used;
+
+    private ColumnFiller(IntFunction<Column> columns) {
+        this.columns = columns;
+    }
+
+    /** A column of a page: its upper left corner, from the upper left corner of the page, and how much it holds, in points. */
+    record Column(int page, double x, double top, double height) {
+    }
+
+    /** A row in its place: its upper left corner, from the upper left corner of the page. */
+    record Placed(Row row, int page, double x, double top) {
+    }
+
+    /** @param columns each column by its number, as many as may be needed */
+    static List<Placed> fill(List<Row> rows, IntFunction<Column> columns) {
+        ColumnFiller filler = new ColumnFiller(columns);
+        int from = 0;
+        while (from < rows.size()) {
+            int to = from + 1;
+            while (to < rows.size() && rows.get(to - 1).keep()) {
+                to++;
+            }
+            filler.add(rows.subList(from, to));
+            from = to;
+        }
+        return filler.placed;
+    }
+
+    private void add(List<Row> group) {
+        double height = height(group);
+        double room = columns.apply(at).height();
+        if (used > 0 && used + group.get(0).gap() + height > room) {
+            next();
+        }
+        for (Row row : group) {
+            if (used > 0 && used + row.gap() + row.height() > columns.apply(at).height()) {
+                next();
+            }
+            Column column = columns.apply(at);
+            used += used > 0 ? row.gap() : 0;
+            placed.add(new Placed(row, column.page(), column.x(), column.top() + used));
+            used += row.height();
+        }
+    }
+
+    private void next() {
+        at++;
+        used = 0;
+    }
+
+    private static double height(List<Row> group) {
+        double out = -group.get(0).gap();
+        for (Row row : group) {
+            out += row.gap() + row.height();
+        }
+        return out;
+    }
+}

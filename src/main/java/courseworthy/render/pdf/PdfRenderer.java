@@ -1,0 +1,84 @@
+package courseworthy.render.pdf;
+
+import courseworthy.render.pdf.ColumnFiller.Column;
+import courseworthy.render.pdf.ColumnFiller.Placed;
+import courseworthy.render.pdf.Row.Piece;
+import courseworthy.report.PrintedReport;
+import courseworthy.report.RichText;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Writes a printed report as PDF, tagged as PDF/UA-1 wants it, with its typefaces in it. By PDFBox with tags of our own rather than by a
+ * library that sets HTML: sides and columns are filled to measure, boxes are 5 mm, and it takes a third of the time and half of the
+ * memory. There is no clock: the document's id comes from the digest of what it was made from, so the same input gives the same bytes.
+ */
+public final class PdfRenderer {
+
+    private static final double FOOT_SIZE = 6.5;
+    private static final int DIGITS = 16;
+
+    private PdfRenderer() {
+    }
+
+    /**
+     * The whole file.
+     *
+     * @param source what the report was made from, such as the same result as JSON: its digest stands at the foot of each side
+     */
+    public static byte[] render(PrintedReport report, String source, PaperSize paper) {
+        try (PDDocument document = new PDDocument()) {
+            byte[] digest = digest(source);
+            document.setDocumentId(new BigInteger(digest).longValue());
+            Faces faces = new Faces(document);
+            PageLayout layout = new PageLayout(report, faces, paper);
+            PageLayout.Result laid = layout.made();
+            List<Placed> feet = new ArrayList<>();
+            for (int page = 0; page < laid.pages(); page++) {
+                feet.addAll(foot(report, hex(digest), layout.foot(page), laid.pages(), faces, paper));
+            }
+            new TaggedDocument(document, faces, paper).write(laid.rows(), laid.root(), laid.pages(), feet);
+            DocumentMetadata.write(document, faces.shown(RichText.join(", ", List.of(report.title(), report.subtitle())).plain(), Face.REGULAR));
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Who and when on the left, as much as there is room for; on the right what it was made from, and which side it is. */
+    private static List<Placed> foot(PrintedReport report, String digest, Column at, int pages, Faces faces, PaperSize paper) {
+        double width = paper.width() - 2 * at.x();
+        String right = "made from sha256 " + digest + (pages > 1 ? ", side " + (at.page() + 1) + " of " + pages : "");
+        double wide = faces.width(right, Face.REGULAR, FOOT_SIZE);
+        List<List<Row.Run>> left = TextLines.of(report.foot(), faces, FOOT_SIZE, width - wide - 2 * FOOT_SIZE, false);
+        List<Piece> pieces = new ArrayList<>();
+        if (!left.isEmpty()) {
+            pieces.add(new Piece(null, 0, left.get(0)));
+        }
+        pieces.add(new Piece(null, width - wide, List.of(new Row.Run(Face.REGULAR, FOOT_SIZE, 0, right))));
+        Row row = new Row(0, FOOT_SIZE * 2, FOOT_SIZE * 1.5, false, pieces, List.of(new Row.Mark(null, 0, 0, width, 0.5, 0)));
+        return List.of(new Placed(row, at.page(), at.x(), at.top()));
+    }
+
+    private static byte[] digest(String source) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(source.getBytes(StandardCharsets.UTF_8));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static String hex(byte[] digest) {
+        return String.format(java.util.Locale.ROOT, "%064x", new BigInteger(1, digest)).substring(0, DIGITS);
+    }
+}
