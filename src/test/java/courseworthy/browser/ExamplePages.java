@@ -49,6 +49,13 @@ final class ExamplePages {
         return List.copyOf(LINES.keySet());
     }
 
+    /** What the same command writes for programs. */
+    static String json(String name) {
+        List<String> line = new ArrayList<>(LINES.get(name));
+        line.addAll(List.of("--format", "json"));
+        return new ToolOutput().run(line.toArray(String[]::new));
+    }
+
     /** Writes them into a folder. */
     static Map<String, Path> write(Path folder) throws IOException {
         Map<String, Path> out = new LinkedHashMap<>();

@@ -2,10 +2,13 @@ package courseworthy.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.browser.BrowserPage.Theme;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -26,10 +29,10 @@ class PagesInBrowserTest {
     /** What A4 leaves between margins of 14 mm, at 96 pixels an inch (CSS Values 3, 5.2). */
     static final int PAPER = 688;
 
-    /** The words of a page without its buttons. */
+    /** The words of a page without its buttons and what a script reads out. */
     private static final String TEXT = """
             const page = document.body.cloneNode(true);
-            page.querySelectorAll('.tools, script').forEach(e => e.remove());
+            page.querySelectorAll('.tools, .reading, output, script').forEach(e => e.remove());
             return page.textContent""";
     /** Words of a page that nobody can see; of a picture drawn for two widths one is shown. */
     private static final String UNSEEN = """
@@ -37,7 +40,7 @@ class PagesInBrowserTest {
             const unseen = [];
             while (texts.nextNode()) {
                 const words = texts.currentNode.textContent.trim(), parent = texts.currentNode.parentElement;
-                if (words && !parent.closest('script, .tools, .wide') && !parent.checkVisibility({visibilityProperty: true})) unseen.push(words.slice(0, 80));
+                if (words && !parent.closest('script, .tools, .wide, output, svg title, svg desc') && !parent.checkVisibility({visibilityProperty: true})) unseen.push(words.slice(0, 80));
             }
             return unseen""";
 
@@ -95,6 +98,71 @@ class PagesInBrowserTest {
             assertThat(page.show(pages.get("checklist of another rider")).evaluate(ticked).asText()).isEmpty();
             page.show(pages.get("checklist")).run("document.querySelectorAll('input[type=checkbox]')[3].click()");
             assertThat(page.reload().evaluate(ticked).asText()).isEmpty();
+        }
+    }
+
+    /** Height on the straight line between the two heights of the JSON, clock and ground as the JSON has them at that kilometre. */
+    @Test
+    void theReadingAlongTheCourseIsThatOfTheJson(Browser browser) throws IOException {
+        JsonNode book = new ObjectMapper().readTree(ExamplePages.json("brief in short")).get("road_book");
+        try (BrowserPage page = browser.open()) {
+            page.width(360).show(pages.get("brief in short"));
+            for (int stop : List.of(0, 10, 40)) {
+                JsonNode passage = book.get("clock").get(stop);
+                double at = passage.get("at_m").asDouble();
+                long minutes = Math.round((8 * 3600 + passage.get("after_s").get("value").asDouble()) / 60);
+                String read = page.run("const slider = document.querySelector('.reading input'); slider.value = " + stop
+                        + "; slider.dispatchEvent(new Event('input')); return document.querySelector('output').textContent").asText();
+                assertThat(read).startsWith(String.format(Locale.ROOT, "km %.1f: %d\u202fm, %d:%02d, ", at / 1000, Math.round(height(book, at)), minutes / 60,
+                        minutes % 60));
+                assertThat(read).contains(surface(book, at));
+            }
+        }
+    }
+
+    private static double height(JsonNode book, double at) {
+        JsonNode places = book.get("heights").get("at_m");
+        JsonNode heights = book.get("heights").get("height_m");
+        int i = 1;
+        while (i < places.size() - 1 && places.get(i).asDouble() < at) {
+            i++;
+        }
+        double from = places.get(i - 1).asDouble();
+        double share = (at - from) / (places.get(i).asDouble() - from);
+        return heights.get(i - 1).asDouble() + share * (heights.get(i).asDouble() - heights.get(i - 1).asDouble());
+    }
+
+    private static String surface(JsonNode book, double at) {
+        String found = "";
+        for (JsonNode each : book.get("ground")) {
+            found = each.get("from_m").asDouble() <= at ? each.get("surface").asText().replace('_', ' ') : found;
+        }
+        return found;
+    }
+
+    /** One bar is 14.5038 psi and one metre 3.28084 ft (NIST Special Publication 811, B.8). */
+    @Test
+    void unitsTurnToThoseOfTheUnitedStatesAndBack(Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            String text = "document.querySelector('#in-short').textContent + document.querySelector('#course').textContent";
+            page.show(pages.get("brief in short")).openAll();
+            String metric = page.evaluate(text).asText();
+            String turn = "[...document.querySelectorAll('.tools button')].find(each => /units/.test(each.textContent)).click()";
+            page.run(turn);
+            assertThat(metric).contains("1.25\u202fbar").contains("1900\u202fm");
+            assertThat(page.evaluate(text).asText()).contains("18\u202fpsi").contains("6230\u202fft").doesNotContain("\u202fbar").doesNotContain("\u202fkm,");
+            page.run(turn);
+            assertThat(page.evaluate(text).asText()).isEqualTo(metric);
+        }
+    }
+
+    /** Six values and their second lines before anything is scrolled, on the smallest phone that is in use (360 by 640 CSS pixels, common practice). */
+    @Test
+    void theSetUpInShortIsOnTheFirstScreenOfAPhone(Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            page.width(360).show(pages.get("brief in short"));
+            assertThat(page.evaluate("document.querySelectorAll('.settings dt').length").asInt()).isBetween(6, 7);
+            assertThat(page.evaluate("document.querySelector('#in-short').getBoundingClientRect().bottom").asDouble()).isLessThanOrEqualTo(640);
         }
     }
 

@@ -23,7 +23,7 @@ final class ClimbLabels {
             bracket(frame, climb, top + BRACKET);
         }
         climbs.stream().sorted(Comparator.comparingDouble(ClimbBand::riseMetres).reversed().thenComparing(ClimbBand::number))
-                .forEach(climb -> label(frame, climb, top));
+                .forEach(climb -> label(frame, climb, climbs, top));
     }
 
     private static void bracket(SectionFrame frame, ClimbBand climb, double y) {
@@ -34,15 +34,29 @@ final class ClimbLabels {
         frame.canvas().path("bracket", path, y + HOOK);
     }
 
-    /** The longest words that find room: number, length and gradient; number and gradient; the number. */
-    private static void label(SectionFrame frame, ClimbBand climb, double top) {
-        double middle = (frame.at(climb.footMetres()) + frame.at(climb.topMetres())) / 2;
+    private static double middle(SectionFrame frame, ClimbBand climb) {
+        return (frame.at(climb.footMetres()) + frame.at(climb.topMetres())) / 2;
+    }
+
+    /** Whether words over a climb leave the middle of each other climb free for its number. */
+    private static boolean leavesRoom(SectionFrame frame, ClimbBand climb, List<ClimbBand> climbs, String words) {
+        double taken = (TextWidths.of(words, true) + TextWidths.of("00", true)) / 2 + 2;
+        double at = middle(frame, climb);
+        return climbs.stream().allMatch(each -> each.number() == climb.number() || Math.abs(middle(frame, each) - at) > taken);
+    }
+
+    /** The longest words that find room and leave some: number, length and gradient; number and gradient; the number. */
+    private static void label(SectionFrame frame, ClimbBand climb, List<ClimbBand> climbs, double top) {
+        double middle = middle(frame, climb);
         String number = Integer.toString(climb.number());
         String gradient = NumberText.withUnit(NumberText.fixed(climb.gradient() * 100, 1), "%");
         String length = NumberText.withUnit(NumberText.shortest((climb.topMetres() - climb.footMetres()) / 1000, 1), "km");
         List<String> choices = frame.canvas().narrow() ? List.of(number + " \u00b7 " + gradient, number)
                 : List.of(number + " \u00b7 " + length + " \u00b7 " + gradient, number + " \u00b7 " + gradient, number);
         for (String words : choices) {
+            if (!words.equals(number) && !leavesRoom(frame, climb, climbs, words)) {
+                continue;
+            }
             for (double row : ROWS) {
                 if (place(frame, words, middle, top + row, words.equals(number))) {
                     return;

@@ -3,6 +3,7 @@ package courseworthy.render.svg;
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.LongSection.CourseMark.Kind;
+import java.util.List;
 import java.util.Set;
 
 /** A long section: the height line with its climbs, bands of ground and gears along the same kilometres, times, and marks on the base line. */
@@ -39,6 +40,9 @@ final class LongSectionDrawing {
         canvas.figure("length-m", section.lengthMetres());
         canvas.pixels("left", frame.left());
         canvas.pixels("right", frame.right());
+        if (canvas.narrow()) {
+            readings();
+        }
         double y = heightField();
         SectionBands bands = new SectionBands(frame, section, y);
         y = bands.draw();
@@ -48,6 +52,32 @@ final class LongSectionDrawing {
         y = CourseMarkDrawing.draw(frame, section, y);
         y = AxisDrawing.kilometres(canvas, section.lengthMetres() / 1000, frame.kilometres(), y + 2);
         key(bands, y + 8);
+    }
+
+    /** What the page's script reads out along the course, once for both widths: when the rider is where, and how high that is. */
+    private void readings() {
+        canvas.figures("passages-at-m", FigureList.of(section.passages(), each -> each.atMetres(), 1));
+        canvas.figures("passages-s", FigureList.of(section.passages(), each -> each.afterSeconds().mid(), 0));
+        if (section.heights() != null) {
+            canvas.figures("passages-height-m", FigureList.of(section.passages(), each -> height(each.atMetres()), 1));
+        }
+        if (section.startOfDay() != null) {
+            canvas.figure("start-s", section.startOfDay());
+        }
+    }
+
+    /** On the straight line between two neighbours; at an end that of the end. */
+    private double height(double at) {
+        List<LongSection.HeightPoint> points = section.heights().points();
+        for (int i = 1; i < points.size(); i++) {
+            LongSection.HeightPoint from = points.get(i - 1);
+            LongSection.HeightPoint to = points.get(i);
+            if (at <= to.atMetres()) {
+                double length = to.atMetres() - from.atMetres();
+                return length == 0 ? to.heightMetres() : from.heightMetres() + (to.heightMetres() - from.heightMetres()) * Math.max(0, at - from.atMetres()) / length;
+            }
+        }
+        return points.get(points.size() - 1).heightMetres();
     }
 
     /** Climbs and the height line. @return where the bands begin */

@@ -60,6 +60,11 @@ final class SvgCanvas {
         data.put("data-" + name, SvgWriter.fixed(value, FigureList.DECIMALS));
     }
 
+    /** Figures for the page's script, under their name with unit. */
+    void figures(String name, String list) {
+        data.put("data-" + name, list);
+    }
+
     /** A place in the picture for the page's script. */
     void pixels(String name, double value) {
         data.put("data-" + name, SvgWriter.number(value));

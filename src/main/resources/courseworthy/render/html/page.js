@@ -66,6 +66,97 @@
     tools.hidden = false;
   });
 
+  // A reading along a course: height, clock and ground at a place, by pointer, finger or arrow keys.
+  function list(element, name) {
+    var text = element.getAttribute("data-" + name);
+    return text ? text.split(" ").map(Number) : [];
+  }
+
+  function clock(seconds) {
+    var minutes = Math.round(seconds / 60);
+    var hours = Math.floor(minutes / 60);
+    return hours + ":" + ("0" + (minutes - hours * 60)).slice(-2);
+  }
+
+  function rowAt(figure, kilometre) {
+    var found = null;
+    Array.prototype.forEach.call(figure.querySelectorAll("details.data tbody tr"), function (row) {
+      if (parseFloat(row.cells[0].textContent) <= kilometre + 0.0005) { found = row; }
+    });
+    return found;
+  }
+
+  function ground(figure, kilometre) {
+    var row = rowAt(figure, kilometre);
+    var heads = figure.querySelectorAll("details.data thead th");
+    var out = "";
+    for (var i = 2; row && i < row.cells.length && i < 6; i++) {
+      var words = row.cells[i].textContent.trim();
+      if (words) { out += ", " + (i === 2 ? "" : heads[i].textContent.split(",")[0].toLowerCase() + " ") + words; }
+    }
+    return out;
+  }
+
+  each("figure", function (figure) {
+    var drawings = figure.querySelectorAll("svg[data-length-m]");
+    var first = figure.querySelector("svg[data-passages-at-m]");
+    if (!first) { return; }
+    var places = list(first, "passages-at-m");
+    var seconds = list(first, "passages-s");
+    var heights = list(first, "passages-height-m");
+    var start = Number(first.getAttribute("data-start-s") || 0);
+    var label = document.createElement("label");
+    label.className = "reading";
+    var slider = document.createElement("input");
+    slider.type = "range";
+    slider.min = 0;
+    slider.max = places.length - 1;
+    slider.step = 1;
+    slider.value = 0;
+    var words = document.createElement("output");
+    label.appendChild(document.createTextNode("Along the course"));
+    label.appendChild(slider);
+    var lines = Array.prototype.map.call(drawings, function (drawing) {
+      var line = document.createElementNS("http://www.w3.org/2000/svg", "line");
+      line.setAttribute("class", "reading-line");
+      line.setAttribute("y1", 0);
+      line.setAttribute("y2", drawing.viewBox.baseVal.height);
+      line.setAttribute("visibility", "hidden");
+      drawing.appendChild(line);
+      return line;
+    });
+    function show(index) {
+      var at = places[index];
+      var text = "km " + (at / 1000).toFixed(1) + ": " + (heights.length ? Math.round(heights[index]) + "\u202fm, " : "")
+        + clock(start + seconds[index]) + (first.hasAttribute("data-start-s") ? "" : "\u202fh") + ground(figure, at / 1000);
+      words.textContent = text;
+      slider.setAttribute("aria-valuetext", text);
+      Array.prototype.forEach.call(drawings, function (drawing, i) {
+        var left = Number(drawing.getAttribute("data-left"));
+        var x = left + (Number(drawing.getAttribute("data-right")) - left) * at / Number(drawing.getAttribute("data-length-m"));
+        lines[i].setAttribute("x1", x);
+        lines[i].setAttribute("x2", x);
+        lines[i].setAttribute("visibility", "visible");
+      });
+    }
+    slider.addEventListener("input", function () { show(Number(slider.value)); });
+    Array.prototype.forEach.call(drawings, function (drawing) {
+      drawing.addEventListener("pointermove", function (event) {
+        var box = drawing.getBoundingClientRect();
+        var x = (event.clientX - box.left) * drawing.viewBox.baseVal.width / box.width;
+        var left = Number(drawing.getAttribute("data-left"));
+        var at = (x - left) / (Number(drawing.getAttribute("data-right")) - left) * Number(drawing.getAttribute("data-length-m"));
+        var nearest = 0;
+        places.forEach(function (place, i) { if (Math.abs(place - at) < Math.abs(places[nearest] - at)) { nearest = i; } });
+        slider.value = nearest;
+        show(nearest);
+      });
+    });
+    var caption = figure.querySelector("figcaption");
+    figure.insertBefore(label, caption);
+    figure.insertBefore(words, caption);
+  });
+
   // A reference into something closed opens it.
   function openTarget() {
     var id = window.location.hash.slice(1);
