@@ -41,12 +41,20 @@ public final class BriefPageReport {
 
     private Report report() {
         Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief));
-        return out.section(SetUpCard.section(brief)).section(SettingReport.section(brief))
-                .section(Section.builder("long-section", "The course from start to finish").figure(PictureReport.longSection(brief))).section(PlanReport.section(brief)).section(ForecastReport.section(brief))
-                .section(BikeAtHandReport.section(brief.outlook().bikeAtHand())).section(unusual())
-                .section(BriefReport.cautions("Cautions", Phrases.cautions(brief))).section(WorthReport.onPage(brief)).section(BuildReport.section(brief.build()))
-                .section(parts.leaveAlone()).section(ChecklistReport.onPage(brief.checklist())).section(topics()).section(assumed()).section(parts.missing())
-                .section(course()).build();
+        plan(out);
+        out.section(unusual()).section(BriefReport.cautions("Cautions", Phrases.cautions(brief)))
+                .section(WorthReport.onPage(brief).figure(PictureReport.worth(brief))).section(BuildReport.section(brief.build()))
+                .section(parts.leaveAlone()).section(ChecklistReport.onPage(brief.checklist()));
+        return out.section(topics()).section(assumed()).section(parts.missing()).section(course()).build();
+    }
+
+    /** What to set, and the day. */
+    private void plan(Report.Builder out) {
+        out.section(SetUpCard.section(brief)).section(SettingReport.section(brief).figure(PictureReport.pressures(brief)))
+                .section(Section.builder("long-section", "The course from start to finish").figure(PictureReport.longSection(brief)))
+                .section(Section.builder("gear-ladder", "The gears on its climbs").figure(PictureReport.gearLadder(brief)))
+                .section(PlanReport.section(brief)).section(Section.builder("day", "Hour by hour").figure(PictureReport.day(brief)))
+                .section(ForecastReport.section(brief)).section(BikeAtHandReport.section(brief.outlook().bikeAtHand()));
     }
 
     /** {@code Race, 20 June 2026, for Kim}: short, since the set-up is to follow on the first screen of a phone. */
@@ -57,8 +65,8 @@ public final class BriefPageReport {
 
     private Section.Builder unusual() {
         RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
-        Section.Builder close = parts.close();
-        return Section.builder("check-first", "Not your usual, or not firm").bullets(parts.unusual()).paragraph(split).section(close);
+        return Section.builder(SetUpCard.CHECK_FIRST, "Not your usual, or not firm").bullets(parts.unusual()).paragraph(split)
+                .bullets("Least sure, and what would settle it:", brief.leastSure().stream().map(SetUpCard::leastSure).toList()).section(parts.close());
     }
 
     private Section.Builder topics() {

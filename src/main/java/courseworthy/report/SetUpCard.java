@@ -1,7 +1,12 @@
 package courseworthy.report;
 
+import courseworthy.call.CloseThreshold;
+import courseworthy.decision.Decision;
+import courseworthy.demand.MeasureScale;
 import courseworthy.report.SetUpSummary.Entry;
 import courseworthy.task.Brief;
+import courseworthy.task.LeastSure;
+import courseworthy.task.MissingInputs;
 import courseworthy.worth.PressureSettings;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +17,9 @@ final class SetUpCard {
     /** Goes without saying where there is one value. */
     private static final String BOTH_ENDS = " front and rear";
 
+    /** The section on what is not firm. */
+    static final String CHECK_FIRST = "check-first";
+
     private SetUpCard() {
     }
 
@@ -20,7 +28,35 @@ final class SetUpCard {
         for (Entry entry : SetUpSummary.of(brief)) {
             rows.add(entry.about().equals(SetUpSummary.PRESSURE) ? pressure(brief, entry) : entry.about().equals(SetUpSummary.BUILD) ? build(entry) : row(entry));
         }
-        return Section.builder("in-short", "In short").settings(rows);
+        return Section.builder("in-short", "In short").settings(rows).note(leastSure(brief.leastSure()));
+    }
+
+    /** The least sure decision and what would settle it, with the names of those that come next; empty where all are firm. */
+    private static RichText leastSure(List<LeastSure> all) {
+        if (all.isEmpty()) {
+            return RichText.EMPTY;
+        }
+        RichText first = RichText.of("Least sure: ").append(leastSure(all.get(0)));
+        List<String> next = all.subList(1, all.size()).stream().map(each -> each.decision().topic().name()).toList();
+        return next.isEmpty() ? first : first.text(" ").crossReference("Next: " + String.join(", ", next), CHECK_FIRST).text(".");
+    }
+
+    /** {@code bike (split): 20 cm of ledge height instead of 50 cm would make it gravel.} */
+    static RichText leastSure(LeastSure each) {
+        Decision decision = each.decision();
+        RichText name = RichText.of(decision.topic().name() + " (" + decision.standing().word() + "). ");
+        if (each.close() != null) {
+            CloseThreshold close = each.close();
+            MeasureScale scale = close.measure().scale();
+            return name.text("Find out more about " + close.measure().written() + ": at " + scale.text(close.threshold()) + " instead of "
+                    + scale.text(close.from()) + " it would be ").quoted(close.otherwise().phrase()).text(".");
+        }
+        if (!each.wanted().isEmpty()) {
+            MissingInputs wanted = each.wanted().get(0);
+            return name.text("Give ").append(RichText.join(" and ", wanted.keys().stream().limit(2).map(RichText.EMPTY::code).toList()))
+                    .text(" (" + wanted.place().word() + ").");
+        }
+        return name.text("Advice differs: your own preference decides.");
     }
 
     private static Definition row(Entry entry) {

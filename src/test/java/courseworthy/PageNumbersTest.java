@@ -1,0 +1,193 @@
+package courseworthy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.cli.Format;
+import courseworthy.task.Request;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the page of a brief says is what its JSON says: no number stands on the page that is not one of the JSON, rounded and in the unit shown. */
+class PageNumbersTest {
+
+    private static final Pattern CLOCK = Pattern.compile("(?<![\\d:])(\\d{1,3}):(\\d\\d)(?![\\d:])");
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d+(?:\\.\\d+)?");
+    private static final double MINUTE = 60;
+    private static final double DAY = 86400;
+
+    /** What one of JSON's units is of a unit that is shown: the same, km of m, % of one, min and h of s, km/h of m/s, bar of kPa, g of kg. */
+    private static final List<Double> UNITS = List.of(1.0, 1e-3, 100.0, 1 / 60.0, 1 / 3600.0, 3.6, 1e-2, 1e3);
+
+    static List<Request> requests() {
+        String examples = "docs/examples/";
+        return List.of(
+                Request.builder("heather-ridge").event(examples + "events/heather-ridge.yaml").rider(examples + "riders/kim-cross-country.yaml")
+                        .workshop(examples + "workshops/cellar.yaml").build(),
+                Request.builder("wide-fallow").event(examples + "events/wide-fallow.yaml").rider(examples + "riders/joss-steel.yaml").build(),
+                Request.builder("market-roads").build());
+    }
+
+    private static JsonNode json(Request request) throws IOException {
+        return new ObjectMapper().readTree(new ToolOutput().brief(request, Format.JSON));
+    }
+
+    private static Document page(Request request) {
+        return Jsoup.parse(new ToolOutput().brief(request, Format.HTML));
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void everyNumberIsOneOfTheJson(Request request) throws IOException {
+        Numbers known = new Numbers();
+        JsonNode json = json(request);
+        known.add(json);
+        List<String> strange = new ArrayList<>();
+        for (String line : lines(page(request))) {
+            Matcher clocks = CLOCK.matcher(line);
+            while (clocks.find()) {
+                if (!known.hasClock(clocks.group(), Integer.parseInt(clocks.group(1)) * 60 + Integer.parseInt(clocks.group(2)))) {
+                    strange.add(clocks.group() + " in: " + line);
+                }
+            }
+            Matcher numbers = NUMBER.matcher(CLOCK.matcher(line).replaceAll(" "));
+            while (numbers.find()) {
+                if (!known.has(numbers.group())) {
+                    strange.add(numbers.group() + " in: " + line);
+                }
+            }
+        }
+        assertThat(strange).isEmpty();
+    }
+
+    /** What stands between two tags, and so on one line. */
+    private static List<String> lines(Document page) {
+        page.select("script, style, svg, code").remove();
+        List<String> out = new ArrayList<>();
+        page.body().traverse((node, depth) -> {
+            if (node instanceof org.jsoup.nodes.TextNode text && !text.isBlank()) {
+                out.add(text.text().replace('\u202f', ' ').strip());
+            }
+        });
+        return out;
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void everyDecisionIsThatOfTheJson(Request request) throws IOException {
+        Document page = page(request);
+        for (JsonNode decision : json(request).path("decisions")) {
+            String topic = decision.path("topic").asText();
+            Element shown = page.getElementById("topic-" + topic.replace(' ', '-'));
+            if (decision.path("status").asText().equals("not applicable")) {
+                assertThat(shown).as(topic).isNull();
+            } else {
+                assertThat(numbers(shown.select("summary").text())).as(topic).isEqualTo(numbers(decision.path("text").asText()));
+                assertThat(shown.select("summary").text()).startsWith(topic + ": ").contains(decision.path("standing").asText());
+            }
+        }
+    }
+
+    private static List<String> numbers(String text) {
+        return NUMBER.matcher(text).results().map(found -> found.group()).toList();
+    }
+
+    /** The plan's places in order: kilometres with a decimal, and the clock of the likely passage. */
+    @Test
+    void theRowsOfThePlanAreTheSplitsOfTheJson() throws IOException {
+        Request request = requests().get(0);
+        JsonNode plan = json(request).path("plan");
+        List<String> expected = new ArrayList<>();
+        for (JsonNode split : plan.path("splits")) {
+            long minutes = Math.round((8 * 3600 + split.path("after_s").path("value").asDouble()) / MINUTE);
+            String row = String.format(java.util.Locale.ROOT, "%.1f km %d:%02d", split.path("at_m").asDouble() / 1000, minutes / 60, minutes % 60);
+            if (!expected.contains(row)) {
+                expected.add(row);
+            }
+        }
+        List<String> shown = new ArrayList<>();
+        for (Element row : page(request).select("#plan > .table tbody tr")) {
+            shown.add(row.child(0).text().replace('\u202f', ' ') + " " + row.child(1).text().split(" ")[0]);
+        }
+        assertThat(shown).isNotEmpty().isSubsetOf(expected);
+        assertThat(shown.get(0)).isEqualTo(expected.get(0));
+        assertThat(shown.get(shown.size() - 1)).isEqualTo(expected.get(expected.size() - 1));
+    }
+
+    /** All numbers of a document, those in its texts too. */
+    private static final class Numbers {
+        private final NavigableSet<Double> values = new TreeSet<>();
+        private final NavigableSet<Double> seconds = new TreeSet<>();
+        private final List<String> texts = new ArrayList<>();
+
+        void add(JsonNode node) {
+            if (node.isNumber()) {
+                values.add(Math.abs(node.asDouble()));
+            } else if (node.isTextual()) {
+                texts.add(node.asText());
+                NUMBER.matcher(node.asText()).results().forEach(found -> values.add(Double.valueOf(found.group())));
+            } else {
+                values.add((double) node.size());
+                node.forEach(this::add);
+            }
+        }
+
+        /** A number as it is shown: half a step of its last figure that is not zero to either side, for steps of 50 as well. */
+        boolean has(String shown) {
+            int point = shown.indexOf('.');
+            double half = 0.5 * Math.pow(10, point < 0 ? 0 : point + 1 - shown.length());
+            double value = Double.parseDouble(shown);
+            for (double step = 10; point < 0 && value >= 100 && value % step == 0; step *= 10) {
+                half = step / 2;
+            }
+            if (point < 0 && value >= 100 && value % 50 == 0) {
+                half = Math.max(half, 25);
+            }
+            double room = half * 1.0001;
+            for (double unit : UNITS) {
+                Double least = values.ceiling((value - room) / unit);
+                if (least != null && least <= (value + room) / unit) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        /** A clock of the day or of the ride, to a minute: one of the texts, or so many seconds from the start or from midnight. */
+        boolean hasClock(String shown, int minutes) {
+            if (texts.stream().anyMatch(text -> text.contains(shown))) {
+                return true;
+            }
+            if (seconds.isEmpty()) {
+                clocks();
+            }
+            Double least = seconds.ceiling(minutes * MINUTE - MINUTE);
+            return least != null && least <= minutes * MINUTE + MINUTE;
+        }
+
+        private void clocks() {
+            List<Double> starts = new ArrayList<>(List.of(0.0));
+            texts.stream().filter(text -> text.matches("\\d\\d:\\d\\d")).forEach(text -> starts.add(
+                    Integer.parseInt(text.substring(0, 2)) * 3600.0 + Integer.parseInt(text.substring(3)) * MINUTE));
+            for (double start : starts) {
+                for (double value : values) {
+                    seconds.add((start + value) % DAY);
+                    seconds.add(((start - value) % DAY + DAY) % DAY);
+                    seconds.add(value);
+                }
+            }
+        }
+    }
+}
