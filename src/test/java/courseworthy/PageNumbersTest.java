@@ -27,6 +27,8 @@ class PageNumbersTest {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d+(?:\\.\\d+)?");
     private static final double MINUTE = 60;
     private static final double DAY = 86400;
+    /** What the JSON's own rounding to three decimals may take or add. */
+    private static final double ROUNDED = 0.0005;
 
     /** What one of JSON's units is of a unit that is shown: the same, km of m, % of one, min and h of s, km/h of m/s, bar of kPa, g of kg. */
     private static final List<Double> UNITS = List.of(1.0, 1e-3, 100.0, 1 / 60.0, 1 / 3600.0, 3.6, 1e-2, 1e3);
@@ -155,8 +157,8 @@ class PageNumbersTest {
             if (point < 0 && value >= 100 && value % 50 == 0) {
                 half = Math.max(half, 25);
             }
-            double room = half * 1.0001;
             for (double unit : UNITS) {
+                double room = half * 1.0001 + ROUNDED * unit;
                 Double least = values.ceiling((value - room) / unit);
                 if (least != null && least <= (value + room) / unit) {
                     return true;
