@@ -15,6 +15,7 @@ import java.util.Set;
  * @param workshop   its name; may be empty
  * @param bike       the bike; null where no bike of the workshop can be built within all limits
  * @param parts      what stands in each place that is listed, in the order of places
+ * @param places     each place on the bike before and after, in the order of places; empty where no bike can be built
  * @param mass       kg, of everything whose mass is known
  * @param massNow    kg, as the bike stands now
  * @param unweighed  parts of the build, and the frame, whose mass is not known
@@ -32,12 +33,13 @@ import java.util.Set;
  * @param loss       what is lost against the decisions, in notches times their force; the less, the nearer to the call
  * @param after      where everything is with this build; null where no bike can be built
  */
-public record Build(String workshop, Part bike, List<Fitted> parts, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
+public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
         PositionTransfer position, WorthwhileChanges worthwhile, long loss, MountingState after) {
 
     public Build {
         parts = List.copyOf(parts);
+        places = List.copyOf(places);
         unweighed = List.copyOf(unweighed);
         swaps = List.copyOf(swaps);
         back = List.copyOf(back);
@@ -52,7 +54,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
 
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, double before) {
-        return new Build(workshop, bike, parts, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
+        return new Build(workshop, bike, parts, places, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
                 worthwhile, loss, after);
     }
 
@@ -188,6 +190,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         private final String workshop;
         private final Part bike;
         private List<Fitted> parts = List.of();
+        private List<PlaceChange> places = List.of();
         private double mass;
         private double massNow;
         private List<Part> unweighed = List.of();
@@ -212,6 +215,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
 
         public Builder parts(List<Fitted> value) {
             parts = value;
+            return this;
+        }
+
+        public Builder places(List<PlaceChange> value) {
+            places = value;
             return this;
         }
 
@@ -296,7 +304,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, double mass,
         }
 
         public Build build() {
-            return new Build(workshop, bike, parts, mass, massNow, unweighed, swaps, back, notMet, toMind, inTheWay, pressures, set, wear,
+            return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, back, notMet, toMind, inTheWay, pressures, set, wear,
                     lacking, position, worthwhile, loss, after);
         }
     }

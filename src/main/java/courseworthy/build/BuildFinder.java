@@ -215,7 +215,7 @@ public final class BuildFinder {
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
         BuildPressures inflated = BuildPressures.of(call, parts);
-        return out.swaps(swaps).back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
+        return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
                 .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
                 .position(position(bike, parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();

@@ -46,15 +46,27 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param rule     the rule that says it, or empty where the event does
      * @param where    where that is written, or null
      * @param minutes  how long it takes one person, an estimate
+     * @param needs    how long it has to be left alone after that, s; 0 where it is done at once
      */
-    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes) {
+    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes,
+            long needs) {
 
         /** How long a check takes someone with tools at hand, min (common practice, no source). */
         private static final double CHECK_MINUTES = 4;
 
         /** A check like most, which takes a few minutes. */
         public Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
-            this(what, find, because, critical, part, rule, where, CHECK_MINUTES);
+            this(what, find, because, critical, part, rule, where, CHECK_MINUTES, 0);
+        }
+
+        /** A piece of work that is effective at once. */
+        public Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes) {
+            this(what, find, because, critical, part, rule, where, minutes, 0);
+        }
+
+        /** The same where it has to be left alone after it, s. */
+        Item needing(long seconds) {
+            return new Item(what, find, because, critical, part, rule, where, minutes, seconds);
         }
     }
 }

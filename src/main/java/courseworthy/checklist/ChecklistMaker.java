@@ -148,7 +148,7 @@ public final class ChecklistMaker {
             String when = title(due) + (pieces.size() == 1 ? "" : ", " + (i + 1) + " of " + pieces.size());
             List<Item> items = new ArrayList<>();
             for (PendingItem entry : pieces.get(i)) {
-                items.add(entry.item());
+                items.add(entry.item().needing(entry.needs()));
             }
             out.add(new Section(due, when, items, "All done? Say: \"" + when + ", complete.\""));
         }

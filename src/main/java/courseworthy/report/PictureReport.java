@@ -36,8 +36,23 @@ public final class PictureReport {
         return DayFigure.of(brief);
     }
 
+    /** The days before the start; null where its day or time is not known. */
+    public static Figure backPlan(Brief brief) {
+        return BackPlanFigure.of(brief);
+    }
+
+    /** The bike before and after; null where no bike is built from a workshop. */
+    public static Figure beforeAfter(Brief brief) {
+        return BeforeAfterFigure.of(brief);
+    }
+
+    /** The track from above; null where there is none. */
+    public static Figure track(Brief brief) {
+        return TrackFigure.of(brief);
+    }
+
     /** All that this brief has, in the order in which they are read. */
     public static List<Figure> all(Brief brief) {
-        return Stream.of(longSection(brief), gearLadder(brief), pressures(brief), day(brief), worth(brief)).filter(Objects::nonNull).toList();
+        return Stream.of(longSection(brief), gearLadder(brief), pressures(brief), day(brief), worth(brief), backPlan(brief), beforeAfter(brief), track(brief)).filter(Objects::nonNull).toList();
     }
 }

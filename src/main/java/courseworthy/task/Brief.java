@@ -75,6 +75,16 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         return detail == null || detail.reliance() == null ? List.of() : detail.reliance().open(decisions);
     }
 
+    /** The days before the start; null where its day or time is not known, or no ride was estimated. */
+    public Preparation preparation() {
+        return detail == null ? null : Preparation.of(this, detail.event());
+    }
+
+    /** The line of the course seen from above; null where no track is known. */
+    public CourseMap courseMap() {
+        return detail == null ? null : detail.courseMap();
+    }
+
     /** Which gradients the gears hold late in the day; null where no ride was estimated or no gears are known. */
     public HeldGradients heldGradients() {
         return detail == null ? null : detail.heldGradients();

@@ -55,7 +55,7 @@ public final class BriefAssembler {
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
                 .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
-                .worths(worths).detail(new BriefDetail(course, call, BuildCall.drivetrain(build), reliance)).build(build).sheets(SheetInForce.of(sheets)).build();
+                .worths(worths).detail(new BriefDetail(course, event, call, BuildCall.drivetrain(build), reliance)).build(build).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */

@@ -2,6 +2,7 @@ package courseworthy.task;
 
 import courseworthy.call.Call;
 import courseworthy.course.Course;
+import courseworthy.event.Event;
 import courseworthy.worth.Drivetrain;
 import courseworthy.worth.HeldGradients;
 import courseworthy.worth.RoadBook;
@@ -11,6 +12,7 @@ import courseworthy.worth.RoadBookMaker;
 public final class BriefDetail {
 
     private final Course course;
+    private final Event event;
     private final Call call;
     private final Drivetrain mounted;
     private final GroundReliance reliance;
@@ -21,8 +23,9 @@ public final class BriefDetail {
      * @param mounted  rings and cassette of a build; null for those recommended
      * @param reliance what other ground would change; null where that is not wanted
      */
-    BriefDetail(Course course, Call call, Drivetrain mounted, GroundReliance reliance) {
+    BriefDetail(Course course, Event event, Call call, Drivetrain mounted, GroundReliance reliance) {
         this.course = course;
+        this.event = event;
         this.call = call;
         this.mounted = mounted;
         this.reliance = reliance;
@@ -39,6 +42,15 @@ public final class BriefDetail {
             roadBook = RoadBookMaker.of(course, call, mounted);
         }
         return roadBook;
+    }
+
+    Event event() {
+        return event;
+    }
+
+    /** The line of the course seen from above; null where no track is known. */
+    CourseMap courseMap() {
+        return CourseMap.of(course);
     }
 
     /** Null where no ride was estimated or no gears are known. */

@@ -18,8 +18,13 @@ public final class CalendarTask {
         if (event.date() == null || event.start() == null) {
             throw new BadInput(missing(event));
         }
-        double longest = Measure.HOURS.scale().resolution().base(made.brief().demands().get(Measure.HOURS).high());
-        return new CalendarResult(made.brief(), ChecklistSchedule.of(made.brief().checklist(), event, longest));
+        return new CalendarResult(made.brief(), schedule(made.brief(), event));
+    }
+
+    /** When a brief's checklist is worked through for an event whose day and start are known. */
+    static ChecklistSchedule schedule(Brief brief, Event event) {
+        double longest = Measure.HOURS.scale().resolution().base(brief.demands().get(Measure.HOURS).high());
+        return ChecklistSchedule.of(brief.checklist(), event, longest);
     }
 
     private static Fault missing(Event event) {

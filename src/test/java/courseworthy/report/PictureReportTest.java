@@ -3,6 +3,11 @@ package courseworthy.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.build.Build;
+import courseworthy.checklist.Checklist;
+import courseworthy.claim.Deadline;
+import courseworthy.report.picture.BackPlan;
+import courseworthy.report.picture.BeforeAfter;
 import courseworthy.report.picture.DayStrip;
 import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.GroundBand;
@@ -11,15 +16,26 @@ import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.LongSection.ClimbBand;
 import courseworthy.report.picture.LongSection.CourseMark;
 import courseworthy.report.picture.PressureLine;
+import courseworthy.report.picture.TrackPlan;
 import courseworthy.report.picture.WorthChart;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefTask;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.worth.PlanB;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -159,8 +175,107 @@ class PictureReportTest {
         assertThat(figure.data().rows()).hasSize(strip.hours().size());
     }
 
+    /** All there is to do before the start, each thing in one sitting; fresh sealant has its twelve hours before the start. */
+    @Test
+    void theBackPlanHasTheWholeChecklist() {
+        Brief brief = brief("heather-ridge");
+        BackPlan plan = (BackPlan) PictureReport.backPlan(brief).picture();
+        int items = 0;
+        for (Checklist.Section section : brief.checklist().sections()) {
+            items += section.due() == Deadline.AFTER_THE_RACE ? 0 : section.items().size();
+        }
+        assertThat(plan.sittings().stream().mapToInt(BackPlan.Sitting::items).sum()).isEqualTo(items);
+        double before = Double.NEGATIVE_INFINITY;
+        for (BackPlan.Sitting sitting : plan.sittings()) {
+            assertThat(sitting.endSeconds()).isBetween(before, 0.0);
+            before = sitting.endSeconds();
+        }
+        assertThat(plan.waits()).anySatisfy(wait -> assertThat(wait.toSeconds() - wait.fromSeconds()).isEqualTo(12 * 3600.0));
+        assertThat(plan.waits()).allSatisfy(wait -> assertThat(wait.toSeconds()).as(wait.label()).isLessThanOrEqualTo(0));
+        assertThat(plan.startDate()).isEqualTo("2026-06-20");
+        assertThat(plan.startOfDay()).isEqualTo(8 * 3600);
+    }
+
+    @Test
+    void lastMomentsAreThoseOfTheTurnsOfTheForecast() {
+        Brief brief = brief("heather-ridge");
+        BackPlan plan = (BackPlan) PictureReport.backPlan(brief).picture();
+        List<PlanB> turning = brief.outlook().otherwise().stream().filter(each -> !each.lines().isEmpty()).toList();
+        assertThat(plan.lastMoments()).hasSameSizeAs(turning);
+        for (PlanB other : turning) {
+            double first = other.lines().stream().mapToDouble(PlanB.Line::latest).min().orElseThrow();
+            assertThat(plan.lastMoments()).anySatisfy(each -> assertThat(each.atSeconds()).isEqualTo(first));
+        }
+    }
+
+    @Test
+    void withoutADayThereIsNoBackPlan() {
+        Brief brief = brief(Request.builder("course-profiles/fernbrake.yaml").build());
+        assertThat(PictureReport.backPlan(brief)).isNull();
+        assertThat(PictureReport.beforeAfter(brief)).isNull();
+        assertThat(PictureReport.track(brief)).isNull();
+        assertThat(PictureReport.longSection(brief)).isNotNull();
+    }
+
+    /** What is on the bike for the day is the build; every swap on it is a changed row, with where its part comes from. */
+    @Test
+    void beforeAndAfterIsTheBuild() {
+        Build build = brief("heather-ridge").build();
+        BeforeAfter parts = (BeforeAfter) PictureReport.beforeAfter(brief("heather-ridge")).picture();
+        Map<String, BeforeAfter.Row> rows = new HashMap<>();
+        parts.rows().forEach(row -> rows.put(row.place(), row));
+        for (Build.Fitted each : build.parts()) {
+            if (each.place() != MountingPlace.LIGHTS) {
+                assertThat(rows.get(each.place().words()).after()).isEqualTo(each.part().name());
+            }
+        }
+        assertThat(build.swaps()).isNotEmpty();
+        for (Build.Swap swap : build.swaps()) {
+            if (swap.bike() == build.bike() && swap.place() != MountingPlace.LIGHTS && swap.on() != null) {
+                BeforeAfter.Row row = rows.get(swap.place().words());
+                assertThat(row.changed()).isTrue();
+                assertThat(row.from()).isEqualTo(swap.from() == null ? "" : swap.from().name());
+            }
+        }
+        assertThat(parts.rows()).filteredOn(row -> !row.changed()).allSatisfy(row -> assertThat(row.before()).isEqualTo(row.after()).isNotEmpty());
+    }
+
+    /** North and south ends of the track in its file are as far apart on the plan: 111.2 km to a degree of latitude. */
+    @Test
+    void thePlanIsTheTrackOfTheFile() throws IOException {
+        TrackPlan plan = (TrackPlan) PictureReport.track(brief("home-trails")).picture();
+        List<Double> north = new ArrayList<>();
+        plan.legs().forEach(leg -> leg.points().forEach(point -> north.add(point.northMetres())));
+        Path file;
+        try (Stream<Path> files = Files.walk(Path.of("course-profiles/tracks"))) {
+            file = files.filter(each -> each.getFileName().toString().startsWith("home-trails")).findFirst().orElseThrow();
+        }
+        List<Double> latitudes = new ArrayList<>();
+        Pattern.compile("lat=\"([-0-9.]+)\"").matcher(text(file)).results().forEach(each -> latitudes.add(Double.parseDouble(each.group(1))));
+        double spread = Collections.max(latitudes) - Collections.min(latitudes);
+        assertThat(Collections.max(north) - Collections.min(north)).isEqualTo(111_200 * spread, within(0.01 * 111_200 * spread));
+        for (int i = 1; i < plan.kilometres().size(); i++) {
+            TrackPlan.PlanPoint from = plan.kilometres().get(i - 1).at();
+            TrackPlan.PlanPoint to = plan.kilometres().get(i).at();
+            assertThat(Math.hypot(to.eastMetres() - from.eastMetres(), to.northMetres() - from.northMetres())).isLessThan(1005);
+        }
+        double drawn = 0;
+        for (TrackPlan.Leg leg : plan.legs()) {
+            for (int i = 1; i < leg.points().size(); i++) {
+                drawn += Math.hypot(leg.points().get(i).eastMetres() - leg.points().get(i - 1).eastMetres(),
+                        leg.points().get(i).northMetres() - leg.points().get(i - 1).northMetres());
+            }
+        }
+        double length = brief("home-trails").course().distance();
+        assertThat(drawn).isBetween(0.9 * length, 1.005 * length);
+    }
+
+    private static String text(Path file) throws IOException {
+        return file.toString().endsWith(".gz") ? new String(new GZIPInputStream(Files.newInputStream(file)).readAllBytes(), StandardCharsets.UTF_8) : Files.readString(file);
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"heather-ridge", "larch-common", "market-roads", "flintmoor-100"})
+    @ValueSource(strings = {"heather-ridge", "larch-common", "market-roads", "flintmoor-100", "home-trails"})
     void everyPictureHasATitleAndOneSentence(String course) {
         for (Figure figure : PictureReport.all(brief(course))) {
             assertThat(figure.title().plain()).isNotBlank().doesNotEndWith(".");

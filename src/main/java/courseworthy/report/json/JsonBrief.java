@@ -93,7 +93,7 @@ public final class JsonBrief {
         new JsonPlan(json).of(brief.outlook());
         if (flips == null) {
             new JsonRoadBook(json).of(brief.roadBook());
-            new JsonSureness(json).of(brief);
+            new JsonBriefLists(json).of(brief);
             new JsonHeldGradients(json).of(brief.heldGradients());
         }
         new JsonBuild(json).of(brief.build());

@@ -34,6 +34,13 @@ final class JsonBuild {
             json.string("place", each.place().words());
             json.string("part", each.part().name());
         });
+        json.objects("places", build.places(), each -> {
+            json.string("place", each.place().words());
+            json.string("before", name(each.before()));
+            json.string("after", name(each.after()));
+            json.string("from", name(each.from()));
+            json.string("to", name(each.to()));
+        });
         json.strings("pressures", build.pressures());
         json.objects("swaps", build.swaps(), this::swap);
         json.objects("back", build.back(), this::swap);

@@ -27,7 +27,7 @@ public record BackPlan(Integer startOfDay, String startDate, List<Sitting> sitti
      * @param endSeconds  when it is done
      * @param items       how many things there are to do
      * @param critical    on how many of them safety hangs
-     * @param workSeconds time at the stand for parts that are swapped; null where none are, or that is not known
+     * @param workSeconds how long the work takes one person, an estimate; null where that is not known
      */
     public record Sitting(String label, double endSeconds, int items, int critical, Double workSeconds) {
     }

@@ -3,18 +3,19 @@ package courseworthy.report.json;
 import courseworthy.demand.InputKeys;
 import courseworthy.task.Brief;
 import courseworthy.task.LeastSure;
+import courseworthy.task.Preparation;
 import courseworthy.worth.Alternative;
 import courseworthy.worth.DecisionWorth;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes what every decision is worth, what differs from the usual, and what is least sure. */
-final class JsonSureness {
+/** Writes what every decision is worth, what differs from the usual, what is least sure, and the days before the start. */
+final class JsonBriefLists {
 
     private final Json json;
 
-    JsonSureness(Json json) {
+    JsonBriefLists(Json json) {
         this.json = json;
     }
 
@@ -26,6 +27,7 @@ final class JsonSureness {
             json.string("usual", each.usual());
         });
         json.objects("least_sure", brief.leastSure(), this::leastSure);
+        json.object("preparation", brief.preparation(), this::preparation);
     }
 
     private void worth(DecisionWorth worth) throws IOException {
@@ -46,6 +48,28 @@ final class JsonSureness {
     private void other(Alternative alternative) throws IOException {
         json.string("alternative", alternative.value());
         json.range("saved_s", alternative.saved(), 1);
+    }
+
+    private void preparation(Preparation preparation) throws IOException {
+        json.string("start", preparation.start().toString());
+        json.objects("sittings", preparation.sittings(), each -> {
+            json.string("when", each.when());
+            json.decimal("from_s", each.from(), 0);
+            json.decimal("to_s", each.to(), 0);
+            json.number("items", each.items());
+            json.number("critical", each.critical());
+        });
+        json.objects("waits", preparation.waits(), each -> {
+            json.string("part", each.part());
+            json.string("what", each.what());
+            json.decimal("from_s", each.from(), 0);
+            json.decimal("to_s", each.to(), 0);
+        });
+        json.objects("last_moments", preparation.lastMoments(), each -> {
+            json.string("turns", each.turns());
+            json.number("changes", each.changes());
+            json.decimal("at_s", each.at(), 0);
+        });
     }
 
     private void leastSure(LeastSure each) throws IOException {
