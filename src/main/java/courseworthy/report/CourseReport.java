@@ -7,7 +7,10 @@ import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.GroundBasis;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** A course by itself: its profile, its measures, and notes on its file. */
 public final class CourseReport {
@@ -61,15 +64,22 @@ public final class CourseReport {
         Table.Builder table = Table.builder().figures("km").column("way").column("ground").column("known by");
         for (GroundBasis.Piece each : course.basis().stretches()) {
             table.row(RichText.of(Phrases.number(each.from() / 1000, 2) + " to " + Phrases.number(each.to() / 1000, 2)), RichText.ofQuoted(each.way()),
-                    RichText.ofQuoted(each.ground().isEmpty() ? "unknown" : ground(each)), RichText.of(each.kind().word()));
+                    RichText.ofQuoted(ground(each)), RichText.of(each.kind().word()));
         }
         return out.table(table.build())
                 .remark(course.basis().rules().isEmpty() ? "" : "Inferred by: " + String.join(", ", course.basis().rules()) + ".");
     }
 
     private static String ground(GroundBasis.Piece piece) {
+        Set<String> mayBe = new LinkedHashSet<>();
+        piece.mayBe().forEach(each -> mayBe.add(said(each)));
+        String known = said(piece.ground());
+        return mayBe.isEmpty() ? known.isEmpty() ? "unknown" : known : (known.isEmpty() ? "" : known + "; ") + "may be " + String.join(" / ", mayBe);
+    }
+
+    private static String said(Map<String, String> ground) {
         List<String> out = new ArrayList<>();
-        piece.ground().forEach((key, value) -> out.add(key + " " + value.replace('_', ' ')));
+        ground.forEach((key, value) -> out.add(key + " " + value.replace('_', ' ')));
         return String.join(", ", out);
     }
 

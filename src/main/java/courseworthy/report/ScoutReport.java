@@ -32,7 +32,7 @@ public final class ScoutReport {
             return out.paragraph("The ground is known on the whole course: there is nothing to look at.").build();
         }
         out.paragraph("The ground is not known for sure on " + GroundPhrases.length(plan.unknown()) + " of " + GroundPhrases.length(plan.length())
-                + ". Up to " + minutes(plan.hanging()) + " of the predicted " + Figures.time(plan.seconds()) + " depend on it.");
+                + ". " + depends(plan));
         List<RichText> nothing = new ArrayList<>();
         int number = 0;
         for (ScoutQuestion question : plan.questions()) {
@@ -54,6 +54,11 @@ public final class ScoutReport {
         return Section.builder("look-" + number, number + ". Look at " + GroundPhrases.length(question.length()))
                 .aside(minutes(question.hanging()))
                 .paragraph(where(question)).paragraph("Look for " + lookFor(question) + ".").table(table.build());
+    }
+
+    private static String depends(ScoutPlan plan) {
+        String of = " of the predicted " + Figures.time(plan.seconds());
+        return plan.hanging() < 30 ? "Less than half a minute" + of + " depends on it." : "Up to " + minutes(plan.hanging()) + of + " depend on it.";
     }
 
     private static String minutes(double seconds) {

@@ -1,10 +1,12 @@
 package courseworthy.task;
 
 import courseworthy.course.GroundCertainty;
+import courseworthy.course.Ground;
 import courseworthy.course.GroundOrigin;
 import courseworthy.course.GroundPairs;
 import courseworthy.course.Stretch;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -35,8 +37,24 @@ public record GroundBasis(double mapped, double inferred, double written, double
      * @param way    name or number of the way; empty where there is none for sure
      * @param kind   where its ground comes from
      * @param ground by key, as a profile writes it
+     * @param mayBe  what else it may be, each by key, without what it has in common with {@code ground}
      */
-    public record Piece(double from, double to, String way, Kind kind, Map<String, String> ground) {
+    public record Piece(double from, double to, String way, Kind kind, Map<String, String> ground, List<Map<String, String>> mayBe) {
+
+        public Piece {
+            mayBe = List.copyOf(mayBe);
+        }
+
+        static Piece of(Stretch stretch, double from, Kind kind) {
+            Map<String, String> ground = GroundPairs.of(stretch.ground());
+            List<Map<String, String>> mayBe = new ArrayList<>();
+            for (Ground other : stretch.alternatives()) {
+                Map<String, String> differs = new LinkedHashMap<>(GroundPairs.of(other));
+                differs.entrySet().removeIf(each -> each.getValue().equals(ground.get(each.getKey())));
+                mayBe.add(differs);
+            }
+            return new Piece(from, from + stretch.length(), stretch.origin() == null ? "" : stretch.origin().way(), kind, ground, mayBe);
+        }
     }
 
     /** Where the ground of a stretch comes from. */
@@ -63,7 +81,7 @@ public record GroundBasis(double mapped, double inferred, double written, double
             if (kind == Kind.INFERRED && origin != null) {
                 rules.addAll(origin.inferred().keySet());
             }
-            pieces.add(new Piece(from, from + stretch.length(), origin == null ? "" : origin.way(), kind, GroundPairs.of(stretch.ground())));
+            pieces.add(Piece.of(stretch, from, kind));
             from += stretch.length();
         }
         return !any ? null : new GroundBasis(lengths[Kind.MAPPED.ordinal()], lengths[Kind.INFERRED.ordinal()], lengths[Kind.WRITTEN.ordinal()],

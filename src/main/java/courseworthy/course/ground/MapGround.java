@@ -114,7 +114,7 @@ public final class MapGround implements TrackGround {
             told &= !ground.isEmpty();
             mayBe.addAll(ground);
         }
-        return told && mayBe.size() <= MOST_POSSIBLE ? GroundPiece.unsure(piece.from(), piece.to(), new InferredGround(WAYS_CLOSE_BY, Map.of(), List.copyOf(mayBe)))
+        return told && mayBe.size() <= MOST_POSSIBLE ? GroundPiece.unsure(piece.from(), piece.to(), InferredGround.oneOf(WAYS_CLOSE_BY, mayBe))
                 : GroundPiece.unmatched(piece.from(), piece.to());
     }
 

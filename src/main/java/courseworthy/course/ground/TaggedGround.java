@@ -34,7 +34,7 @@ record TaggedGround(Map<String, String> mapped, List<InferredGround> inferred) {
         }
         Set<Map<String, String>> both = new LinkedHashSet<>(possible());
         both.addAll(other.possible());
-        return new TaggedGround(Map.of(), List.of(new InferredGround(inferred.get(0).rule(), Map.of(), List.copyOf(both))));
+        return new TaggedGround(Map.of(), List.of(InferredGround.oneOf(inferred.get(0).rule(), both)));
     }
 
     /** All that the ground may be, the likely one first where there is one; without water crossings. */

@@ -1,5 +1,6 @@
 package courseworthy.report.json;
 
+import courseworthy.course.GroundPairs;
 import courseworthy.task.Brief;
 import courseworthy.task.GroundBasis;
 import java.io.IOException;
@@ -48,6 +49,9 @@ final class JsonGround {
                 json.string(value.getKey(), value.getValue());
             }
             json.close();
+            if (!each.mayBe().isEmpty()) {
+                json.strings("may_be", each.mayBe().stream().map(GroundPairs::text).toList());
+            }
             json.close();
         }
         json.endList();

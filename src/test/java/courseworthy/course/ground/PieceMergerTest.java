@@ -54,7 +54,7 @@ class PieceMergerTest {
         for (String surface : surfaces) {
             out.add(Map.of("surface", surface));
         }
-        return new TaggedGround(Map.of(), List.of(new InferredGround(MapGround.WAYS_CLOSE_BY, Map.of(), out)));
+        return new TaggedGround(Map.of(), List.of(InferredGround.oneOf(MapGround.WAYS_CLOSE_BY, out)));
     }
 
     /** What is not sure of neighbours is one piece, which may be all that any of them may be; unknown where one of them is. */
@@ -73,6 +73,14 @@ class PieceMergerTest {
         unmatched(100);
         assertThat(PieceMerger.merged(pieces).get(1).stretch().alternatives()).isEmpty();
         assertThat(PieceMerger.merged(pieces).get(1).stretch().origin()).isEqualTo(GroundOrigin.UNMATCHED);
+    }
+
+    /** What all ways have in common is likely; what they differ in is open. */
+    @Test
+    void whatAllWaysHaveInCommonIsGiven() {
+        InferredGround both = InferredGround.oneOf(MapGround.WAYS_CLOSE_BY, List.of(Map.of("surface", "asphalt"), Map.of("surface", "asphalt", "tracktype", "grade1")));
+        assertThat(both.gives()).isEqualTo(Map.of("surface", "asphalt"));
+        assertThat(both.mayBe()).containsExactly(Map.of("tracktype", "grade1"));
     }
 
     /** Fifty metres of asphalt at a farm change nothing on a gravel road; fifty of gravel on a road do. */
