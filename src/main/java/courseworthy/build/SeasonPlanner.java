@@ -45,6 +45,7 @@ public final class SeasonPlanner {
     private final FitRules rules;
     private final Runnable eachDone;
     private final List<Ride> rides = new ArrayList<>();
+    private final Map<Integer, Workshop> open = new LinkedHashMap<>();
     private final List<Clash> clashes = new ArrayList<>();
     private final Map<Part, Wished> wished = new LinkedHashMap<>();
     private Workshop now;
@@ -92,8 +93,12 @@ public final class SeasonPlanner {
     public record Terms(double workADay, boolean back, Double minuteWorth) {
     }
 
-    /** What came of it. */
-    public record Result(List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
+    /**
+     * What came of it.
+     *
+     * @param open by the order of a ride, the workshop from which its build was made
+     */
+    public record Result(List<Ride> rides, List<Clash> clashes, List<Wish> wishes, Map<Integer, Workshop> open) {
     }
 
     /** A build, with the workshop from which it was made. */
@@ -131,7 +136,7 @@ public final class SeasonPlanner {
                 from = i;
             }
         }
-        return new Result(planner.rides, planner.clashes, planner.wishes());
+        return new Result(planner.rides, planner.clashes, planner.wishes(), planner.open);
     }
 
     private void day(List<Outing> outings) {
@@ -149,6 +154,7 @@ public final class SeasonPlanner {
             Outing outing = each.outing();
             rides.add(new Ride(outing.order(), outing.rider(), outing.event(), outing.course(), start.name(), outing.date(), outing.role(),
                     decided(outing.call()), each.build()));
+            open.put(outing.order(), each.from());
             wishes(each);
             eachDone.run();
             minutesBack += terms.back() ? each.build().minutes() : 0;

@@ -154,7 +154,12 @@ abstract class Command implements Runnable {
 
     /** The option {@code -o FILE} and where the result goes. */
     final Output output() {
-        Given<String> file = option(String.class, "FILE", "Write to FILE instead of standard output.", "-o", "--output");
+        return output("Write to FILE instead of standard output.");
+    }
+
+    /** As {@link #output()}, described in other words. */
+    final Output output(String description) {
+        Given<String> file = option(String.class, "FILE", description, "-o", "--output");
         return new Output(file, this::print, this::print, path -> workspace().mayWriteOver(path, path.toString()));
     }
 

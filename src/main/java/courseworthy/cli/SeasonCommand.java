@@ -1,32 +1,60 @@
 package courseworthy.cli;
 
 import courseworthy.build.SeasonPlan;
+import courseworthy.render.Renderer;
+import courseworthy.render.TerminalRenderer;
 import courseworthy.report.SeasonCsv;
+import courseworthy.report.SeasonPages;
 import courseworthy.report.SeasonReport;
 import courseworthy.report.json.JsonSeason;
+import courseworthy.task.PageSet;
 import courseworthy.task.SeasonTask;
 
 /** Plans a season: every set-up and build, the changes between them, what clashes, and what is worth buying. */
 final class SeasonCommand extends Command {
 
+    /** What a file ends in that is to hold one page, and is no folder of pages. */
+    private static final String ONE_PAGE = ".html";
+
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
     private final Given<Format> format = format(Format.CSV);
-    private final Output output = output();
+    private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
 
     SeasonCommand(Terminal terminal) {
         super("season", terminal, "Plans a season for one rider or several: for each event the recommended set-up, the build and what to change since the "
                 + "last, what two riders need on the same day, where time is short, and which purchase saves most.",
                 "courseworthy season my-season",
-                "courseworthy season my-season --format csv -o season.csv");
+                "courseworthy season my-season --format csv -o season.csv",
+                "courseworthy season my-season --format html -o season-pages");
     }
 
     @Override
     public void run() {
+        if (format.value() == Format.HTML && output.toFile() && !output.typed().endsWith(ONE_PAGE)) {
+            writePages();
+            return;
+        }
         SeasonPlan season;
         try (ProgressMeter meter = meter("working out the season")) {
             season = SeasonTask.of(workspace(), folder.value(), meter);
         }
         output.write(format.value() == Format.CSV ? SeasonCsv.of(season)
                 : render(format.value(), output, () -> SeasonReport.of(season), () -> JsonSeason.of(season)));
+    }
+
+    /** Each brief becomes a page as soon as it is made: those of a whole season would need much memory. */
+    private void writePages() {
+        PageSet pages = PageSet.ofSeason();
+        pages.check(workspace(), output.typed());
+        SeasonTask season = SeasonTask.read(workspace(), folder.value());
+        pages.check(workspace(), output.typed());
+        SeasonPages reports = new SeasonPages(season.starts());
+        Renderer renderer = Format.HTML.renderer(TerminalRenderer.STANDARD_WIDTH, false);
+        try (ProgressMeter meter = meter("working out the season")) {
+            SeasonPlan plan = season.work(meter, (ride, brief) -> pages.add(reports.path(ride), renderer.render(reports.brief(ride, brief))));
+            reports.overview(plan).forEach((path, page) -> pages.add(path, renderer.render(page)));
+        }
+        pages.write(workspace(), output.typed());
+        print("Wrote " + pages.size() + " pages; begin with " + (output.typed().endsWith("/") ? output.typed() : output.typed() + "/") + SeasonPages.FIRST + "\n");
     }
 }

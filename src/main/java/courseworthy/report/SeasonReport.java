@@ -37,24 +37,35 @@ public final class SeasonReport {
     }
 
     public static Report of(SeasonPlan season) {
-        Report.Builder out = Report.builder(season.name().isEmpty() ? RichText.of("Season") : RichText.ofQuoted(season.name()))
+        Report.Builder out = head(season).section(clashes(season.clashes()));
+        for (int i = 0; i < season.rides().size(); i++) {
+            Ride ride = season.rides().get(i);
+            out.section(ride(season, ride, RichText.ofQuoted(ride(ride)), "ride-" + (i + 1)));
+        }
+        return out.section(wishes(season)).section(method()).build();
+    }
+
+    static Report.Builder head(SeasonPlan season) {
+        return Report.builder(season.name().isEmpty() ? RichText.of("Season") : RichText.ofQuoted(season.name()))
+                .identity("season", season.name())
                 .paragraph(counts(season))
                 .paragraphs(SheetNames.paragraphs(sheets(season)))
-                .paragraphs(GroundPhrases.attribution(season.attribution()))
-                .section(clashes(season.clashes()));
-        for (int i = 0; i < season.rides().size(); i++) {
-            out.section(ride(season, season.rides().get(i), "ride-" + (i + 1)));
-        }
+                .paragraphs(GroundPhrases.attribution(season.attribution()));
+    }
+
+    static Section.Builder wishes(SeasonPlan season) {
         List<RichText> wishes = new ArrayList<>();
         for (Wish wish : season.wishes()) {
             wishes.add(RichText.ofQuoted(wish(season, wish)));
         }
-        return out.section(Section.builder("wish-list", "Wish list").numbered(wishes))
-                .section(Section.builder("method", "How this is worked out").paragraphs(METHOD.stream().map(RichText::of).toList()))
-                .build();
+        return Section.builder("wish-list", "Wish list").numbered(wishes);
     }
 
-    private static Section.Builder clashes(List<Clash> clashes) {
+    static Section.Builder method() {
+        return Section.builder("method", "How this is worked out").paragraphs(METHOD.stream().map(RichText::of).toList());
+    }
+
+    static Section.Builder clashes(List<Clash> clashes) {
         List<ItemList.Item> items = new ArrayList<>();
         for (Clash clash : clashes) {
             RichText what = RichText.ofQuoted(clash(clash)).in(Style.ATTENTION);
@@ -63,9 +74,10 @@ public final class SeasonReport {
         return Section.builder("clashes", "Clashes").items(items);
     }
 
-    private static Section.Builder ride(SeasonPlan season, Ride ride, String id) {
+    /** One ride: what is recommended, the build, and the work. */
+    static Section.Builder ride(SeasonPlan season, Ride ride, RichText heading, String id) {
         Build build = ride.build();
-        Section.Builder out = Section.builder(id, RichText.ofQuoted(ride(ride)))
+        Section.Builder out = Section.builder(id, heading)
                 .paragraphs(SheetNames.paragraphs(sheets(season, ride)))
                 .definitions(List.of(Definition.of("Recommended", RichText.ofQuoted(recommended(ride))),
                         Definition.of("Build", build.bike() == null ? RichText.EMPTY.styled(build(ride), Style.ATTENTION)

@@ -71,6 +71,12 @@ public record Rider(String name, String file, Double mass, Double height, Double
         }
     }
 
+    /** The same rider by another name. */
+    public Rider named(String other) {
+        return new Rider(other, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
+                stops, tags);
+    }
+
     public static Builder builder() {
         return new Builder();
     }

@@ -24,6 +24,7 @@ import courseworthy.problem.Progress;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
+import courseworthy.sheet.Sheet;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.Workshop;
@@ -88,7 +89,10 @@ public final class BriefTask {
         workspace.stopOrWarn(faults);
         Call call = CallMaker.call(rules, demands, ride::on);
         WorthCalculator worths = new WorthCalculator(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
-        return assemble(new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name())), loading);
+        Called called = new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name()));
+        FitRules fit = workshop == null ? null : FitRules.load();
+        Build build = workshop == null ? null : BuildFinder.of(Recommendation.of(rules, call, worths, ride::on), called.workshop(), event.date(), fit);
+        return assemble(called, fit, build, loading.given());
     }
 
     private Sensitivity sensitivity(Demands demands) {
@@ -103,17 +107,24 @@ public final class BriefTask {
         return sensitivity;
     }
 
-    /** What the rest of a brief is made from; without a workshop where none is given. */
-    private record Called(DroolsRules rules, Call call, RideInput ride, WorthCalculator worths, Workshop workshop) {
+    /**
+     * The brief of a ride whose build is settled already, as those of a season are.
+     *
+     * @param called with the parts that the rider may use
+     */
+    static Brief of(Workspace workspace, Called called, FitRules fit, Build build, List<Sheet> sheets) {
+        return new BriefTask(workspace, true, false).assemble(called, fit, build, sheets).brief();
     }
 
-    private BriefResult assemble(Called called, RuleLoader loading) {
+    /** What the rest of a brief is made from; without a workshop where none is given. */
+    record Called(DroolsRules rules, Call call, RideInput ride, WorthCalculator worths, Workshop workshop) {
+    }
+
+    /** @param build null where there is no workshop */
+    private BriefResult assemble(Called called, FitRules fit, Build build, List<Sheet> sheets) {
         RideInput ride = called.ride();
         Call call = called.call();
         Event event = ride.event();
-        FitRules fit = called.workshop() == null ? null : FitRules.load();
-        Build build = fit == null ? null : BuildFinder.of(Recommendation.of(called.rules(), call, called.worths(), ride::on),
-                called.workshop(), event.date(), fit);
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
         DayOutlook day = outlook ? outlook(called, mounted,
                 RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;
@@ -121,7 +132,7 @@ public final class BriefTask {
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
                 new GroundReliance(ride, called.rules(), call), checklist, day,
-                called.worths(), build, loading.given()), ride);
+                called.worths(), build, sheets), ride);
     }
 
     private DayOutlook outlook(Called called, Call mounted, RefitAfterTurn refit) {

@@ -16,7 +16,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A folder whose files are written aside and moved to their place once all are whole: all of them or none, and nothing overwritten.
+ * A folder whose files are written aside and moved to their place once all are whole: all of them or none, and nothing overwritten but what the
+ * tool itself wrote, where that is listed in a manifest.
  *
  * <p>They are written into a hidden folder beside it, which is renamed in one step; an empty folder that is there already is replaced in
  * that same step. Only the folder the user stands in cannot be, without leaving the user nowhere: there the files are moved one by one, and
@@ -43,6 +44,35 @@ final class NewFolder {
      * @throws OutputFailure where writing fails; nothing is then left
      */
     static void write(Path folder, String typed, Filling filling) {
+        write(folder, typed, filling, null);
+    }
+
+    /** @throws BadInput where the folder holds what is neither the tool's own nor listed in the manifest as it is now */
+    static void check(Path folder, String typed, PageManifest manifest) {
+        try {
+            if (isFolder(folder, typed)) {
+                requireOwn(folder, typed, manifest);
+            } else if (!Files.isDirectory(folder.toAbsolutePath().normalize().getParent())) {
+                throw refused(typed, "no folder to put it in", "a new folder in one that exists");
+            }
+        } catch (IOException failed) {
+            throw refused(typed, "a folder that cannot be read", "a new folder");
+        }
+    }
+
+    private static void requireOwn(Path folder, String typed, PageManifest manifest) throws IOException {
+        String foreign = manifest.foreign(folder, apartFromUnfinished(folder));
+        if (!foreign.isEmpty()) {
+            throw refused(typed, foreign, "a new or an empty folder, or one of pages that this command wrote and nobody changed");
+        }
+    }
+
+    /**
+     * As {@link #write(Path, String, Filling)}, also over what was written before.
+     *
+     * @param manifest lists what is written, and may be replaced the next time; null where nothing may be
+     */
+    static void write(Path folder, String typed, Filling filling, PageManifest manifest) {
         try {
             boolean there = isFolder(folder, typed);
             Path whole = there ? folder.toRealPath() : folder.toAbsolutePath().normalize();
@@ -52,7 +82,7 @@ final class NewFolder {
             }
             Path in = there && !Files.isWritable(above) ? whole : above;
             sweep(in);
-            write(in.resolve(PREFIX + ProcessHandle.current().pid() + SUFFIX), whole, there, typed, filling);
+            write(in.resolve(PREFIX + ProcessHandle.current().pid() + SUFFIX), whole, there, typed, filling, manifest);
         } catch (AccessDeniedException denied) {
             throw refused(typed, "no permission to write there", "a folder you may write to");
         } catch (IOException failed) {
@@ -61,7 +91,7 @@ final class NewFolder {
     }
 
     /** A signal to end, such as Ctrl-C, waits until all is in place: it is a matter of milliseconds. */
-    private static void write(Path aside, Path folder, boolean there, String typed, Filling filling) throws IOException {
+    private static void write(Path aside, Path folder, boolean there, String typed, Filling filling, PageManifest manifest) throws IOException {
         Object whole = new Object();
         Thread waiting = new Thread(() -> {
             synchronized (whole) {
@@ -73,7 +103,11 @@ final class NewFolder {
             try {
                 Files.createDirectory(aside);
                 filling.into(aside);
-                place(aside, folder, there, typed);
+                if (there && manifest != null && !apartFromUnfinished(folder).isEmpty()) {
+                    exchange(aside, folder, typed, manifest);
+                } else {
+                    place(aside, folder, there, typed);
+                }
             } finally {
                 discard(aside);
                 forget(waiting);
@@ -107,6 +141,47 @@ final class NewFolder {
         } catch (FileAlreadyExistsException taken) {
             throw refused(typed, "something that came there meanwhile", "a new folder");
         }
+    }
+
+    /**
+     * Moves what was written before out of the folder and what is new into it. The manifest goes last and comes first, so that whatever is there
+     * at any moment is listed in it, and a run that was killed meanwhile is made good by the next.
+     */
+    private static void exchange(Path from, Path folder, String typed, PageManifest manifest) throws IOException {
+        requireOwn(folder, typed, manifest);
+        Path earlier = from.resolve(PREFIX + "earlier");
+        List<Path> old = apartFromUnfinished(folder);
+        List<Path> fresh = inside(from);
+        Files.createDirectory(earlier);
+        Path list = folder.resolve(manifest.name());
+        old.sort(Comparator.comparing(list::equals));
+        fresh.sort(Comparator.comparing((Path each) -> !each.getFileName().toString().equals(manifest.name())));
+        List<Path> out = new ArrayList<>();
+        List<Path> in = new ArrayList<>();
+        boolean all = false;
+        try {
+            for (Path each : old) {
+                out.add(Files.move(each, earlier.resolve(each.getFileName())));
+            }
+            for (Path each : fresh) {
+                in.add(Files.move(each, folder.resolve(each.getFileName())));
+            }
+            all = true;
+        } finally {
+            if (!all) {
+                in.forEach(NewFolder::discardQuietly);
+                for (Path each : out) {
+                    Files.move(each, folder.resolve(each.getFileName()));
+                }
+            }
+        }
+    }
+
+    /** What lies in a folder but for what runs write that are under way or were killed. */
+    private static List<Path> apartFromUnfinished(Path folder) throws IOException {
+        List<Path> out = inside(folder);
+        out.removeIf(each -> each.getFileName().toString().startsWith(PREFIX));
+        return out;
     }
 
     /** Moves what is not there yet; what is there must be the same. Takes it away again where one cannot be moved. */

@@ -1,5 +1,6 @@
 package courseworthy.task;
 
+import courseworthy.build.Build;
 import courseworthy.build.Recommendation;
 import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlanner;
@@ -46,6 +47,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /**
@@ -64,6 +66,7 @@ public final class SeasonTask {
     private final Path home;
     private final Path folder;
     private final String shown;
+    private SeasonFile file;
     private final Faults faults = new Faults();
     private final Map<String, Bike> bikes = new LinkedHashMap<>();
     private final Map<String, Workshop> workshops = new LinkedHashMap<>();
@@ -75,6 +78,14 @@ public final class SeasonTask {
 
     /** A start as read. */
     private record Planned(int order, Starter starter, Rider rider, Event event, Course course, Bike bike, Start start, DroolsRules rules) {
+
+        RideInput ride() {
+            return new RideInput(course, rider, event, bike);
+        }
+
+        SeasonStart named() {
+            return new SeasonStart(order, starter.name(), event.name().isEmpty() ? course.name() : event.name(), course.name(), event.date());
+        }
     }
 
     private SeasonTask(Path home, Path folder, String shown) {
@@ -85,6 +96,15 @@ public final class SeasonTask {
 
     /** @param typed the folder */
     public static SeasonPlan of(Workspace workspace, String typed, Progress progress) {
+        return read(workspace, typed).work(progress, null);
+    }
+
+    /**
+     * Reads a season and all that it names.
+     *
+     * @param typed the folder
+     */
+    public static SeasonTask read(Workspace workspace, String typed) {
         Faults faults = new Faults();
         Path folder = workspace.reader(faults).path(typed);
         if (folder != null) {
@@ -94,18 +114,26 @@ public final class SeasonTask {
             faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE, "");
         }
         workspace.stopOrWarn(faults);
-        SeasonTask seasons = new SeasonTask(workspace.home(), folder, typed.endsWith("/") ? typed : typed + "/");
-        SeasonFile file = SeasonReader.read(folder.resolve(FILE), seasons.shown + FILE, seasons.faults);
-        if (file != null && !seasons.faults.stop()) {
-            seasons.plan(file);
+        SeasonTask season = new SeasonTask(workspace.home(), folder, typed.endsWith("/") ? typed : typed + "/");
+        season.file = SeasonReader.read(folder.resolve(FILE), season.shown + FILE, season.faults);
+        if (season.file != null && !season.faults.stop()) {
+            season.plan();
         }
-        workspace.stopOrWarn(seasons.faults);
-        return seasons.work(file, progress);
+        workspace.stopOrWarn(season.faults);
+        return season;
+    }
+
+    /** Who rides what, in the order written. */
+    public List<SeasonStart> starts() {
+        List<SeasonStart> out = new ArrayList<>();
+        planned.values().forEach(starts -> starts.forEach(each -> out.add(each.named())));
+        out.sort(Comparator.comparingInt(SeasonStart::order));
+        return out;
     }
 
     // What is read
 
-    private void plan(SeasonFile file) {
+    private void plan() {
         SeasonFileReader files = new SeasonFileReader(home, folder, shown, file, faults);
         for (Starter starter : file.starters()) {
             workshops.put(starter.workshop().text(), files.workshop(starter.workshop()));
@@ -175,7 +203,7 @@ public final class SeasonTask {
         }
         DroolsRules own = rules(starter, rider);
         List<Planned> to = planned.get(starter.workshop().text());
-        to.add(new Planned(order(), starter, rider, event, course, Survey.bike(rider.bike(), fromEvent), start, own));
+        to.add(new Planned(order(), starter, rider.named(starter.name()), event, course, Survey.bike(rider.bike(), fromEvent), start, own));
     }
 
     private int order() {
@@ -242,18 +270,23 @@ public final class SeasonTask {
 
     // What is worked out
 
-    private SeasonPlan work(SeasonFile file, Progress progress) {
+    /**
+     * Works it out.
+     *
+     * @param briefs takes a brief of each ride as soon as it is made, several at a time and in any order, and need not keep it; null where none is wanted
+     */
+    public SeasonPlan work(Progress progress, BiConsumer<SeasonPlan.Ride, Brief> briefs) {
         double minutes = file.workADay() == null ? WORK_A_DAY : file.workADay() / MINUTE;
         Terms terms = new Terms(minutes, file.back(), file.minuteWorth());
         FitRules fit = FitRules.load();
-        int all = Math.max(1, order());
+        int all = Math.max(1, order() * (briefs == null ? 1 : 2));
         AtomicInteger done = new AtomicInteger();
+        Runnable eachDone = () -> progress.at(done.incrementAndGet(), all);
         List<Result> results = new ArrayList<>();
         ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), SeasonTask::worker);
         try {
             List<Future<Result>> futures = new ArrayList<>();
-            planned.forEach((path, starts) -> futures.add(workers.submit(() -> SeasonPlanner.of(workshops.get(path),
-                    outings(starts), terms, fit, () -> progress.at(done.incrementAndGet(), all)))));
+            planned.forEach((path, starts) -> futures.add(workers.submit(() -> plan(workshops.get(path), starts, terms, fit, briefs, eachDone))));
             for (Future<Result> each : futures) {
                 results.add(each.get());
             }
@@ -265,7 +298,26 @@ public final class SeasonTask {
         } finally {
             workers.shutdownNow();
         }
-        return joined(file, results);
+        return joined(results);
+    }
+
+    private Result plan(Workshop workshop, List<Planned> starts, Terms terms, FitRules fit, BiConsumer<SeasonPlan.Ride, Brief> briefs,
+            Runnable eachDone) {
+        List<Outing> outings = outings(starts);
+        Result result = SeasonPlanner.of(workshop, outings, terms, fit, eachDone);
+        for (SeasonPlan.Ride ride : briefs == null ? List.<SeasonPlan.Ride>of() : result.rides()) {
+            Planned start = starts.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
+            Outing outing = outings.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
+            briefs.accept(ride, brief(start, outing, result.open().get(ride.order()), fit, ride.build()));
+            eachDone.run();
+        }
+        return result;
+    }
+
+    /** What a forecast that turns would change is in it; warnings on that are those of a brief made alone. */
+    private Brief brief(Planned start, Outing outing, Workshop open, FitRules fit, Build build) {
+        BriefTask.Called called = new BriefTask.Called(start.rules(), outing.recommended().call(), start.ride(), outing.recommended().worths(), open);
+        return BriefTask.of(new Workspace(home, warning -> { }), called, fit, build, inForce.get(start.starter().name()));
     }
 
     private static Thread worker(Runnable work) {
@@ -277,20 +329,19 @@ public final class SeasonTask {
     private static List<Outing> outings(List<Planned> starts) {
         List<Outing> out = new ArrayList<>();
         for (Planned each : starts) {
-            RideInput ride = new RideInput(each.course(), each.rider(), each.event(), each.bike());
+            RideInput ride = each.ride();
             Call call = CallMaker.call(each.rules(), ride);
             WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
             String role = each.event().role() == null ? "training" : each.event().role();
-            String name = each.event().name().isEmpty() ? each.course().name() : each.event().name();
-            out.add(new Outing(each.order(), each.starter().name(), name, each.course().name(), each.event().date(), role,
-                    Recommendation.of(each.rules(), call, worths, ride::on),
+            SeasonStart named = each.named();
+            out.add(new Outing(each.order(), named.rider(), named.event(), named.course(), named.date(), role, Recommendation.of(each.rules(), call, worths, ride::on),
                     each.start().bike(), kinds(each.start())));
         }
         out.sort(Comparator.comparing(Outing::date));
         return out;
     }
 
-    private SeasonPlan joined(SeasonFile file, List<Result> results) {
+    private SeasonPlan joined(List<Result> results) {
         List<SeasonPlan.Ride> rides = new ArrayList<>();
         List<SeasonPlan.Clash> clashes = new ArrayList<>();
         List<SeasonPlan.Wish> wishes = new ArrayList<>();

@@ -56,7 +56,7 @@ final class ExamplePages {
         return new ToolOutput().run(line.toArray(String[]::new));
     }
 
-    /** Writes them into a folder. */
+    /** Writes them into a folder, and in a folder in it the pages of the example season. */
     static Map<String, Path> write(Path folder) throws IOException {
         Map<String, Path> out = new LinkedHashMap<>();
         for (Map.Entry<String, List<String>> each : LINES.entrySet()) {
@@ -65,6 +65,7 @@ final class ExamplePages {
             String page = new ToolOutput().run(line.toArray(String[]::new));
             out.put(each.getKey(), Files.writeString(folder.resolve(each.getKey().replace(' ', '-') + ".html"), page));
         }
+        new ToolOutput().run("season", "docs/examples", "--format", "html", "-o", folder.resolve("season").toString());
         return out;
     }
 }

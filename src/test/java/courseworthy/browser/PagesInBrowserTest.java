@@ -6,10 +6,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.browser.BrowserPage.Theme;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -184,6 +186,33 @@ class PagesInBrowserTest {
                     return [...blocked, String(window.ran)]""");
             assertThat(blocked).containsExactlyInAnyOrder("img-src http://localhost:9/picture.png", "connect-src http://localhost:9/data",
                     "script-src-elem inline", "undefined");
+        }
+    }
+
+    /** The pages of a season, one after another as a reader goes through them; the checkers look at one of each kind. */
+    @Test
+    void everyPageOfASeasonIsFine(Browser browser) throws IOException {
+        List<Path> all;
+        try (Stream<Path> files = Files.walk(pages.get("season").resolveSibling("season"))) {
+            all = files.filter(each -> each.toString().endsWith(".html")).sorted().toList();
+        }
+        assertThat(all).hasSize(19);
+        List<String> checked = List.of("index.html", "ida.html", "2026-06-20-heather-ridge-marathon.html");
+        try (BrowserPage page = browser.open()) {
+            page.offline();
+            for (Path each : all) {
+                page.theme(Theme.LIGHT).width(360).show(each).openAll();
+                for (int width : WIDTHS) {
+                    assertThat(page.width(width).overflow()).as(each + " at " + width).isLessThanOrEqualTo(0);
+                }
+                assertThat(page.theme(Theme.PRINT).width(PAPER).overflow()).as(each + " on paper").isLessThanOrEqualTo(0);
+                if (checked.contains(each.getFileName().toString())) {
+                    assertThat(page.theme(Theme.DARK).width(360).accessibilityFaults()).as(each.toString()).isEmpty();
+                    assertThat(page.unreached()).as(each.toString()).isEmpty();
+                }
+                assertThat(page.console()).as(each.toString()).isEmpty();
+                assertThat(page.requests()).containsExactly(each.toUri().toString());
+            }
         }
     }
 

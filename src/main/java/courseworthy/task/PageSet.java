@@ -1,0 +1,93 @@
+package courseworthy.task;
+
+import courseworthy.problem.OutputFailure;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.DeflaterOutputStream;
+import java.util.zip.InflaterInputStream;
+
+/**
+ * Pages that are written into one folder together. They are kept compressed until then, so that some hundred of them need little memory; they may
+ * be added by several threads.
+ */
+public final class PageSet {
+
+    private final PageManifest manifest;
+    private final Map<String, byte[]> pages = new TreeMap<>();
+
+    private PageSet(PageManifest manifest) {
+        this.manifest = manifest;
+    }
+
+    /** The pages of a season. */
+    public static PageSet ofSeason() {
+        return new PageSet(new PageManifest("season-pages.sha256"));
+    }
+
+    /** The pages of the catalogue. */
+    public static PageSet ofCatalogue() {
+        return new PageSet(new PageManifest("catalogue-pages.sha256"));
+    }
+
+    /** @param path in the folder, with slashes */
+    public void add(String path, String page) {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (DeflaterOutputStream out = new DeflaterOutputStream(packed)) {
+            out.write(page.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        synchronized (pages) {
+            if (pages.put(path, packed.toByteArray()) != null) {
+                throw new IllegalArgumentException("two pages at " + path);
+            }
+        }
+    }
+
+    public int size() {
+        return pages.size();
+    }
+
+    /**
+     * To be asked before anything is worked out.
+     *
+     * @param typed the folder as the user typed it
+     * @throws courseworthy.problem.BadInput where the pages may not be written there
+     */
+    public void check(Workspace workspace, String typed) {
+        Path folder = workspace.path(typed);
+        workspace.mayWriteOver(folder, typed);
+        NewFolder.check(folder, typed, manifest);
+    }
+
+    /**
+     * Writes all pages, or none: into a new or an empty folder, or over pages that were written by this before and that nobody has changed since.
+     *
+     * @throws courseworthy.problem.BadInput where that may not be
+     * @throws OutputFailure where writing fails; the folder is then as it was before
+     */
+    public void write(Workspace workspace, String typed) {
+        Path folder = workspace.path(typed);
+        workspace.mayWriteOver(folder, typed);
+        NewFolder.write(folder, typed, this::fill, manifest);
+    }
+
+    private void fill(Path into) throws IOException {
+        StringBuilder list = new StringBuilder();
+        for (Map.Entry<String, byte[]> page : pages.entrySet()) {
+            byte[] text = new InflaterInputStream(new ByteArrayInputStream(page.getValue())).readAllBytes();
+            Path file = into.resolve(page.getKey());
+            Files.createDirectories(file.getParent());
+            Files.write(file, text);
+            list.append(PageManifest.line(page.getKey(), text));
+        }
+        Files.writeString(into.resolve(manifest.name()), list);
+    }
+}
