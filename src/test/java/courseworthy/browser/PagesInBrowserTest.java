@@ -36,7 +36,7 @@ class PagesInBrowserTest {
             const page = document.body.cloneNode(true);
             page.querySelectorAll('.tools, .reading, output, script').forEach(e => e.remove());
             return page.textContent""";
-    /** Words of a page that nobody can see; of a picture drawn for two widths one is shown. */
+    /** Words of a page that nobody can see; of a picture drawn for two widths one is shown, and its title is read out. */
     private static final String UNSEEN = """
             const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
             const unseen = [];
