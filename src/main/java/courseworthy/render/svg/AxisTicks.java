@@ -22,13 +22,13 @@ record AxisTicks(List<Double> values, int decimals) {
         return of(low, high, most, false);
     }
 
-    /** Marks that enclose two values: the first at or below the low one, the last at or above the high one. */
+    /** Marks that enclose two values: the first at or below the low one, the last at or above the high one. At least three are asked for, since zero may lie between. */
     static AxisTicks around(double low, double high, int most) {
         return of(low, high, most, true);
     }
 
     private static AxisTicks of(double low, double high, int most, boolean enclosing) {
-        if (!(low <= high) || most < 2) {
+        if (!(low <= high) || most < (enclosing ? 3 : 2)) {
             throw new IllegalArgumentException(most + " marks from " + low + " to " + high);
         }
         double span = Math.max(high - low, Math.max(Math.abs(high), 1) * 1e-6);

@@ -21,8 +21,8 @@ enum HatchPattern {
     SAND(5, 5, 1.2, "M1.5 1.5h0M4 4h0"),
     /** Waves. */
     MUD(14, 7, 1.3, "M0 4.5q3.5-5 7 0t7 0"),
-    /** Small crosses. */
-    SNOW(12, 10, 1.1, "M1 3h4M3 1v4M7 8h4M9 6v4"),
+    /** Slanted crosses. */
+    SNOW(14, 12, 1.1, "M1.5 1l4 4M5.5 1l-4 4M8.5 7l4 4M12.5 7l-4 4"),
     /** Blank; a question mark stands on it. */
     UNKNOWN(20, 20, 0, "");
 
