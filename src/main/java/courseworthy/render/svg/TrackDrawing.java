@@ -6,6 +6,7 @@ import courseworthy.report.picture.TrackPlan;
 import courseworthy.report.picture.TrackPlan.KilometreMark;
 import courseworthy.report.picture.TrackPlan.Leg;
 import courseworthy.report.picture.TrackPlan.PlanPoint;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -17,7 +18,7 @@ final class TrackDrawing {
     private static final double MOST_HEIGHT = 560;
     /** Of the longest scale bar, in parts of the width. */
     private static final double SCALE_BAR = 0.25;
-    private static final double[][] BESIDE = {{0, -8}, {0, 17}, {14, 4}, {-14, 4}, {12, -6}, {-12, -6}, {12, 14}, {-12, 14}};
+    private static final double[][] BESIDE = {{14, 4}, {-14, 4}, {0, -8}, {0, 17}, {12, -6}, {-12, -6}, {12, 14}, {-12, 14}};
 
     private final SvgCanvas canvas;
     private final TrackPlan plan;
@@ -26,6 +27,7 @@ final class TrackDrawing {
     private final double pixelsOfAMetre;
     private final double shift;
     private final double bottom;
+    private final List<KilometreMark> ticks = new ArrayList<>();
 
     private TrackDrawing(SvgCanvas canvas, TrackPlan plan) {
         this.canvas = canvas;
@@ -96,8 +98,6 @@ final class TrackDrawing {
         }
     }
 
-    private final java.util.ArrayList<KilometreMark> ticks = new java.util.ArrayList<>();
-
     /** True where no rounder step has taken it already. */
     private static boolean firstAt(int kilometre, int step) {
         for (int rounder : new int[] {100, 50, 20, 10, 5, 2}) {
@@ -112,15 +112,36 @@ final class TrackDrawing {
         return ticks.stream().allMatch(each -> Math.hypot(x(each.at()) - x(mark.at()), y(each.at()) - y(mark.at())) > 40);
     }
 
+    /** Words beside a place: where they stand off the line if there is such a side, else over it on a plate. */
     private boolean beside(TextStyle style, double x, double y, String words) {
-        double half = TextWidths.of(words, style.bold()) / 2;
-        for (double[] each : BESIDE) {
-            double side = Math.signum(each[0]) * (half + Math.abs(each[0]) - 5);
-            if (canvas.label(style, Anchor.MIDDLE, x + side, y + each[1], words)) {
-                return true;
+        for (boolean clear : new boolean[] {true, false}) {
+            for (double[] each : BESIDE) {
+                double half = TextWidths.of(words, style.bold()) / 2;
+                double middle = x + Math.signum(each[0]) * (half + Math.abs(each[0]) - 5);
+                if ((!clear || isOffTheLine(TextBox.of(words, style, Anchor.MIDDLE, middle, y + each[1])))
+                        && canvas.labelOver(style, middle, y + each[1], words)) {
+                    return true;
+                }
             }
         }
         return false;
+    }
+
+    /** Whether a piece of the line comes into a box, by the pieces' own bounds: they are short, so that these are close enough. */
+    private boolean crosses(PlanPoint from, PlanPoint to, TextBox box) {
+        return Math.max(x(from), x(to)) > box.left() && Math.min(x(from), x(to)) < box.right()
+                && Math.max(y(from), y(to)) > box.top() && Math.min(y(from), y(to)) < box.bottom();
+    }
+
+    private boolean isOffTheLine(TextBox box) {
+        for (Leg leg : plan.legs()) {
+            for (int i = 1; i < leg.points().size(); i++) {
+                if (crosses(leg.points().get(i - 1), leg.points().get(i), box)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private void scaleBar(double y) {
