@@ -27,6 +27,11 @@ public record GroundOrigin(String way, Map<String, String> mapped, Map<String, M
         return way.isEmpty();
     }
 
+    /** Whether another stretch has the same values from the same rules. */
+    public boolean sameBasis(GroundOrigin other) {
+        return mapped.equals(other.mapped) && inferred.equals(other.inferred);
+    }
+
     /** What was taken from the map, mapped and inferred. */
     public Map<String, String> imported() {
         Map<String, String> out = new LinkedHashMap<>(mapped);

@@ -32,7 +32,7 @@ public final class ImportReport {
         for (ProfileChange each : result.changes()) {
             if (each.kept() == kept) {
                 lines.add(RichText.ofQuoted("km " + Phrases.number(each.from() / 1000, 2) + " to " + Phrases.number(each.to() / 1000, 2) + ": "
-                        + each.key() + " " + (kept ? word(each.old()) + " (map: " + word(each.map()) + ")" : word(each.old()) + " is now " + word(each.map()))));
+                        + each.key() + " " + (kept ? word(each, each.old()) + " (map: " + word(each, each.map()) + ")" : word(each, each.old()) + " is now " + word(each, each.map()))));
             }
         }
         int more = lines.size() - MOST;
@@ -40,7 +40,7 @@ public final class ImportReport {
                 .paragraph(more > 0 ? "And " + more + " more." : "");
     }
 
-    private static String word(String value) {
-        return value == null ? "unknown" : value;
+    private static String word(ProfileChange change, String value) {
+        return value != null ? value : change.key().equals("may be") ? "nothing else" : "unknown";
     }
 }

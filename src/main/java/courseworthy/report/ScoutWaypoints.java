@@ -36,7 +36,7 @@ public final class ScoutWaypoints {
             return;
         }
         out.append(String.format(Locale.ROOT, "  <wpt lat=\"%.6f\" lon=\"%.6f\">\n", piece.place().latitude(), piece.place().longitude()));
-        out.append(String.format(Locale.ROOT, "    <name>Look %d, km %.1f to %.1f</name>\n", number, piece.from() / 1000, piece.to() / 1000));
+        out.append(String.format(Locale.ROOT, "    <name>Look %d, km %.2f to %.2f</name>\n", number, piece.from() / 1000, piece.to() / 1000));
         String way = piece.way().isEmpty() ? "" : piece.way() + ": ";
         out.append("    <desc>").append(escaped(way + "look for " + ScoutReport.lookFor(question))).append("</desc>\n  </wpt>\n");
     }

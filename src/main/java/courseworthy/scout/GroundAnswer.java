@@ -26,6 +26,8 @@ public record GroundAnswer(double from, double to, Map<String, String> ground) {
     private static final String EXPECTED = "kilometres and what is there, such as '12.3-14.1: surface=gravel, smoothness=bad'";
     /** An end that lies beyond the course's by less than this is its end, m: kilometres are shown to 100 m. */
     private static final double BEYOND = 60;
+    /** An end as near as this to that of a stretch means that one, m: kilometres are shown to 10 m, so that they are off by up to 5. */
+    private static final double NEAR = 6;
     /** Shorter pieces are left out when stretches are parted, m. */
     private static final double SHORTEST = 1;
 
@@ -49,12 +51,29 @@ public record GroundAnswer(double from, double to, Map<String, String> ground) {
 
     /** The course with what was found on it; what was known of the piece besides is kept where both can be true. */
     public Course on(Course course) {
+        double start = snapped(course, from);
+        double stop = snapped(course, to);
+        return start < stop ? on(course, start, stop) : on(course, from, to);
+    }
+
+    private static double snapped(Course course, double metres) {
+        double at = 0;
+        for (Stretch stretch : course.stretches()) {
+            if (Math.abs(at - metres) <= NEAR) {
+                return at;
+            }
+            at += stretch.length();
+        }
+        return Math.abs(at - metres) <= NEAR ? at : metres;
+    }
+
+    private Course on(Course course, double start, double stop) {
         List<Stretch> out = new ArrayList<>();
         double at = 0;
         for (Stretch stretch : course.stretches()) {
             double end = at + stretch.length();
-            double low = Math.max(at, Math.min(end, from));
-            double high = Math.max(at, Math.min(end, to));
+            double low = Math.max(at, Math.min(end, start));
+            double high = Math.max(at, Math.min(end, stop));
             if (high - low < SHORTEST) {
                 out.add(stretch);
             } else {

@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
 import courseworthy.course.extract.PbfFile;
+import courseworthy.course.terrain.TileFiles;
 import courseworthy.task.MapRequest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +9,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -36,7 +38,9 @@ final class FileMutants {
         BRIEF("saved.json", FileMutants::briefs, List.of("debrief debrief.yaml")),
         SITUATION("situation.yaml", FileMutants::situations, List.of("why FILE plugs", "why FILE 'front tyre width' --sheet sheet.yaml")),
         MAP("map.osm", FileMutants::maps, List.of("course wood.gpx --map FILE --no-cache", "course wood.gpx --map FILE --no-cache --format json")),
-        BINARY_MAP("map.osm.pbf", FileMutants::binaryMaps, List.of("course wood.gpx --map FILE --no-cache"), StandardCharsets.ISO_8859_1);
+        BINARY_MAP("map.osm.pbf", FileMutants::binaryMaps, List.of("course wood.gpx --map FILE --no-cache"), StandardCharsets.ISO_8859_1),
+        TILE("tiles/strip.tif", FileMutants::tiles, List.of("course strip.gpx --elevation FOLDER", "brief strip.gpx --elevation FOLDER"), StandardCharsets.ISO_8859_1),
+        RECORDING("ride.gpx", FileMutants::recordings, List.of("course wood.gpx --map wood.osm --no-cache --recording FILE"));
 
         private final String file;
         private final Function<Path, List<String>> seeds;
@@ -82,6 +86,8 @@ final class FileMutants {
         Files.writeString(folder.resolve("track.yaml"), "name: Over a track\ntrack: track.gpx\nstretches:\n  - {length: 1 km, surface: gravel}\n"
                 + "  - {length: 300 m, surface: asphalt}\n");
         Files.writeString(folder.resolve("wood.gpx"), wood());
+        Files.writeString(folder.resolve("wood.osm"), maps(folder).get(0));
+        Files.writeString(folder.resolve("strip.gpx"), strip());
         Files.writeString(folder.resolve("season.yaml"), seasons(folder).get(0));
         Files.writeString(folder.resolve("debrief.yaml"), debriefs(folder).get(0));
         Files.writeString(folder.resolve("saved.json"), briefs(folder).get(0));
@@ -115,8 +121,8 @@ final class FileMutants {
     String[] command(int number) {
         List<String> out = new ArrayList<>();
         for (String word : kind.commands.get(number % kind.commands.size()).split(" (?=(?:[^']*'[^']*')*[^']*$)")) {
-            boolean path = word.equals(".") || word.endsWith(".yaml") || word.endsWith(".gpx");
-            out.add(word.equals("FILE") ? file.toString() : path ? folder.resolve(word).normalize().toString() : word.replace("'", ""));
+            boolean path = word.equals(".") || word.endsWith(".yaml") || word.endsWith(".gpx") || word.endsWith(".osm");
+            out.add(word.equals("FILE") ? file.toString() : word.equals("FOLDER") ? file.getParent().toString() : path ? folder.resolve(word).normalize().toString() : word.replace("'", ""));
         }
         return out.toArray(new String[0]);
     }
@@ -367,6 +373,39 @@ final class FileMutants {
 
     private static List<String> binaryMaps(Path folder) {
         return List.of(new String(PbfFile.exampleMap(true), StandardCharsets.ISO_8859_1), new String(PbfFile.exampleMap(false), StandardCharsets.ISO_8859_1));
+    }
+
+    /** A small tile, by {@link TileFiles}; the track {@link #strip} lies on it. */
+    private static List<String> tiles(Path folder) {
+        Path tile = TileFiles.fineStrip(folder.resolve("tiles"), (lat, lon) -> 400 + 50 * Math.sin(lon * 300));
+        try {
+            return List.of(Files.readString(tile, StandardCharsets.ISO_8859_1));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String strip() {
+        StringBuilder out = new StringBuilder("<gpx xmlns=\"http://www.topografix.com/GPX/1/1\" version=\"1.1\" creator=\"x\">\n<trk><trkseg>\n");
+        for (int i = 0; i < 80; i++) {
+            out.append("<trkpt lat=\"46.5\" lon=\"").append(9.39 + i * 0.001).append("\"/>\n");
+        }
+        return out + "</trkseg></trk>\n</gpx>\n";
+    }
+
+    /** The whole track on the shipped map, a point every ten of its own, with times. */
+    private static List<String> recordings(Path folder) {
+        String text = text(Path.of("docs", "examples", "maps", "sorrel-wood.gpx"));
+        StringBuilder out = new StringBuilder();
+        int second = 0;
+        for (String line : text.split("\n")) {
+            boolean point = line.contains("<trkpt");
+            second += point ? 2 : 0;
+            if (!point || second % 20 == 0) {
+                out.append(line.replace("/>", "><time>" + Instant.ofEpochSecond(1_714_557_600L + second) + "</time></trkpt>")).append('\n');
+            }
+        }
+        return List.of(out.toString());
     }
 
     private static List<String> seasons(Path folder) {

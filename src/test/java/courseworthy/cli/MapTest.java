@@ -87,6 +87,10 @@ class MapTest {
         CommandRun run = CommandRun.of("scout", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map",
                 RealData.at("osm/liechtenstein-2022.osm.pbf").toString(), "--no-cache", "--format", "gpx");
         assertThat(run.out()).contains("<desc>Map data: " + ATTRIBUTION + "</desc></metadata>");
+        JsonNode real = json("scout", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map",
+                RealData.at("osm/liechtenstein-2022.osm.pbf").toString(), "--no-cache", "--format", "json");
+        assertThat(OutputSchema.faults("scout", real)).isEmpty();
+        assertThat(real.get("attribution").asText()).isEqualTo(ATTRIBUTION);
     }
 
     @Test
@@ -225,6 +229,22 @@ class MapTest {
         assertThat(second.code()).as(second.err()).isZero();
         assertThat(second.out().replaceAll("\\s+", " ")).contains("km 1.69 to 2.40: sharp stones yes (map: unknown)", "km 1.69 to 2.40: smoothness very_bad (map: bad)");
         assertThat(Files.readString(folder.resolve("two.yaml"))).contains("  - to: 2.4000 km\n    surface: gravel", "sharp stones: yes  # by hand", "  - to: 3.2294 km\n");
+    }
+
+    /** What the ground may be, changed or taken out by hand, stays so as long as the map says the same of the way. */
+    @Test
+    void whatTheGroundMayBeIsKeptToo() throws IOException {
+        imported(at("one.yaml"));
+        String first = Files.readString(folder.resolve("one.yaml"));
+        Files.writeString(folder.resolve("one.yaml"), first.replace("    may be: [\"surface=compacted\", \"surface=gravel\", \"surface=ground\"]\n", "    may be: [\"surface=gravel\"]\n")
+                .replace("    may be: [\"surface=asphalt\", \"surface=gravel\", \"surface=ground\"]\n", ""));
+        CommandRun second = imported(at("two.yaml"), "--from", at("one.yaml"));
+        assertThat(second.code()).as(second.err()).isZero();
+        assertThat(second.out().replaceAll("\\s+", " ")).contains("may be surface=gravel (map: surface=compacted / surface=gravel / surface=ground)",
+                "may be nothing else (map: surface=asphalt / surface=gravel / surface=ground)");
+        assertThat(Files.readString(folder.resolve("two.yaml"))).contains("    may be: [\"surface=gravel\"]\n").doesNotContain("\"surface=compacted\"");
+        imported(at("three.yaml"), "--from", at("two.yaml"));
+        assertThat(Files.readString(folder.resolve("three.yaml"))).isEqualTo(Files.readString(folder.resolve("two.yaml")));
     }
 
     @Test

@@ -99,6 +99,7 @@ class OutputSchemasTest {
     void scout() {
         keeps("scout", "scout", List.of("src/test/resources/courseworthy/scout/half-known.yaml"));
         keeps("scout", "scout", NOBODY);
+        keeps("scout", "scout", List.of("docs/examples/maps/sorrel-wood.gpx", "--map", "docs/examples/maps/sorrel-wood.osm", "--no-cache"));
     }
 
     @Test

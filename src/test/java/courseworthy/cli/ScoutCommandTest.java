@@ -57,7 +57,7 @@ class ScoutCommandTest {
         List<WayPoint> points = gpx.getWayPoints();
         assertThat(points).hasSize(1);
         assertThat(points.get(0).getLatitude().doubleValue()).isEqualTo(50, within(1e-6));
-        assertThat(points.get(0).getName()).contains("Look 1, km 0.0 to 11.1");
+        assertThat(points.get(0).getName()).contains("Look 1, km 0.00 to 11.12");
         assertThat(points.get(0).getDescription()).contains("look for surface (asphalt, compacted, gravel, ground); smoothness (good, intermediate, bad, "
                 + "very_bad, horrible); mtb:scale (1, 2)");
     }

@@ -57,6 +57,13 @@ class GroundAnswerTest {
         assertThat(answered("6-9: surface=asphalt").stretches().get(2).ground()).isEqualTo(ROAD);
     }
 
+    /** Kilometres as they are shown leave no slivers: 3.996 km is shown as 4.00. */
+    @Test
+    void anEndNearThatOfAStretchIsThatOne() {
+        assertThat(answered("4.004-5.996: surface=sand").stretches()).extracting(Stretch::length).containsExactly(4000.0, 2000.0, 3000.0);
+        assertThat(answered("4.01-6: surface=sand").stretches()).extracting(Stretch::length).containsExactly(4000.0, 10.0, 1990.0, 3000.0);
+    }
+
     @Test
     void theEndMayBeRoundedUp() {
         assertThat(answered("8-9.05: surface=sand").stretches()).hasSize(4);

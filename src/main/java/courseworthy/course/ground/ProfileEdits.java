@@ -7,9 +7,11 @@ import courseworthy.course.GroundReader;
 import courseworthy.course.Stretch;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What a person wrote into a profile since it was taken from a map, and how it goes into a profile that is imported again. */
@@ -64,7 +66,7 @@ public final class ProfileEdits {
         for (Stretch each : old) {
             double start = at;
             at += each.length();
-            if (!edits(each).isEmpty() || each.steepest() != null || each.passage() != null) {
+            if (!edits(each).isEmpty() || !each.alternatives().isEmpty() || each.steepest() != null || each.passage() != null) {
                 cutAt(start, from, to, cuts);
                 cutAt(at, from, to, cuts);
             }
@@ -128,18 +130,40 @@ public final class ProfileEdits {
                 changes.add(new ProfileChange(from, to, key, kept ? edits.get(key) : then.get(key), map.get(key), kept));
             }
         }
+        Set<Map<String, String>> open = open(fresh.alternatives(), map, edits);
+        Set<Map<String, String>> before = open(was.alternatives(), GroundPairs.of(was.ground()), edits);
+        if (was.origin() != null && was.origin().sameBasis(origin) && !before.equals(open)) {
+            // The map says what it said then, so that a person changed what it may be.
+            changes.add(new ProfileChange(from, to, "may be", texts(before), texts(open), true));
+            open = before;
+        }
         List<Ground> alternatives = new ArrayList<>();
-        for (Ground other : fresh.alternatives()) {
-            Map<String, String> differs = new LinkedHashMap<>(GroundPairs.of(other));
-            differs.entrySet().removeIf(each -> Objects.equals(map.get(each.getKey()), each.getValue()));
+        for (Map<String, String> differs : open) {
             Map<String, String> both = with(values, differs);
-            if (differs.keySet().stream().noneMatch(edits::containsKey) && GroundPairs.agree(both)) {
+            if (GroundPairs.agree(both)) {
                 alternatives.add(GroundPairs.ground(both));
             }
         }
         Double steepest = was.steepest() == null ? fresh.steepest() : was.steepest();
         return new Stretch(fresh.length(), fresh.ascent(), fresh.descent(), steepest, GroundPairs.ground(values), alternatives, origin, 0)
                 .passed(was.passage() == null ? fresh.passage() : was.passage());
+    }
+
+    /** What the ground may be instead, without what it is likely to be; what is edited is no longer open. */
+    private static Set<Map<String, String>> open(List<Ground> alternatives, Map<String, String> likely, Map<String, String> edits) {
+        Set<Map<String, String>> out = new LinkedHashSet<>();
+        for (Ground other : alternatives) {
+            Map<String, String> differs = new LinkedHashMap<>(GroundPairs.of(other));
+            differs.entrySet().removeIf(each -> Objects.equals(likely.get(each.getKey()), each.getValue()));
+            if (!differs.isEmpty() && differs.keySet().stream().noneMatch(edits::containsKey)) {
+                out.add(differs);
+            }
+        }
+        return out;
+    }
+
+    private static String texts(Set<Map<String, String>> open) {
+        return open.isEmpty() ? null : String.join(" / ", open.stream().map(GroundPairs::text).toList());
     }
 
     /** What a person wrote counts; what the map says against it does not. */
