@@ -89,7 +89,7 @@ final class SetUpCard {
         if (bracket < 0 || part.endsWith(" psi)") || !part.endsWith(")")) {
             leading.add(part.replace(BOTH_ENDS, ""));
         } else {
-            leading.add(part.substring(0, bracket));
+            leading.add(part.substring(0, bracket).replace(BOTH_ENDS, ""));
             more.add(part.substring(bracket + 2, part.length() - 1));
         }
     }

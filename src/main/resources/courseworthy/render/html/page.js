@@ -125,12 +125,16 @@
       drawing.appendChild(line);
       return line;
     });
-    function show(index) {
+    function read(index) {
       var at = places[index];
       var text = "km " + (at / 1000).toFixed(1) + ": " + (heights.length ? Math.round(heights[index]) + "\u202fm, " : "")
         + clock(start + seconds[index]) + (first.hasAttribute("data-start-s") ? "" : "\u202fh") + ground(figure, at / 1000);
       words.textContent = text;
       slider.setAttribute("aria-valuetext", text);
+    }
+    function show(index) {
+      var at = places[index];
+      read(index);
       Array.prototype.forEach.call(drawings, function (drawing, i) {
         var left = Number(drawing.getAttribute("data-left"));
         var x = left + (Number(drawing.getAttribute("data-right")) - left) * at / Number(drawing.getAttribute("data-length-m"));
@@ -155,6 +159,7 @@
     var caption = figure.querySelector("figcaption");
     figure.insertBefore(label, caption);
     figure.insertBefore(words, caption);
+    read(0);
   });
 
   // A reference into something closed opens it.
