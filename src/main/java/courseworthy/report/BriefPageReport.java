@@ -43,8 +43,9 @@ public final class BriefPageReport {
         Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief));
         plan(out);
         out.section(unusual()).section(BriefReport.cautions("Cautions", Phrases.cautions(brief)))
-                .section(WorthReport.onPage(brief).figure(PictureReport.worth(brief))).section(BuildReport.section(brief.build()))
-                .section(parts.leaveAlone()).section(ChecklistReport.onPage(brief.checklist()));
+                .section(WorthReport.onPage(brief).figure(PictureReport.worth(brief))).section(BuildReport.section(brief.build(), PictureReport.beforeAfter(brief)))
+                .section(parts.leaveAlone())
+                .section(Section.builder("back-plan", "The work before the start").figure(PictureReport.backPlan(brief))).section(ChecklistReport.onPage(brief.checklist()));
         return out.section(topics()).section(assumed()).section(parts.missing()).section(course()).build();
     }
 
@@ -142,7 +143,7 @@ public final class BriefPageReport {
     private Section.Builder course() {
         Section.Builder out = Section.builder("course", "The course, and what this rests on");
         Phrases.course(brief).forEach(out::paragraph);
-        return out.caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
+        return out.figure(PictureReport.track(brief)).caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).section(parts.courseFile());
     }
 

@@ -21,6 +21,11 @@ final class BuildReport {
 
     /** The whole build; empty where no workshop is given. */
     static Section section(Build build) {
+        return section(build, null);
+    }
+
+    /** The same with a picture of its parts in place of their list; with the list where there is no picture. */
+    static Section section(Build build, Figure parts) {
         Section.Builder out = Section.builder(ID, "The build");
         if (build == null) {
             return out.build();
@@ -30,9 +35,7 @@ final class BuildReport {
         } else {
             out.paragraph(RichText.EMPTY.append(RichText.ofQuoted(title(build)).in(Style.STRONG)));
         }
-        List<Definition> parts = new ArrayList<>();
-        build.parts().forEach(each -> parts.add(Definition.of(each.place().words(), RichText.ofQuoted(part(build, each)))));
-        out.definitions(parts);
+        out.figure(parts).definitions(parts == null ? list(build) : List.of());
         list(out, "blocked", "What stops each bike, as it is now", findings(build.inTheWay()));
         list(out, "pressures", "Pressures for these tyres", build.pressures());
         list(out, "swaps", "To change, in this order", swaps(build));
@@ -46,6 +49,10 @@ final class BuildReport {
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
         list(out, "check", "Check before you build", findings(build.toMind()));
         return out.build();
+    }
+
+    private static List<Definition> list(Build build) {
+        return build.parts().stream().map(each -> Definition.of(each.place().words(), RichText.ofQuoted(part(build, each)))).toList();
     }
 
     /** The bike and how much work it takes, for a rider in a hurry; empty where no workshop is given. */

@@ -44,7 +44,7 @@ final class SetUpCard {
     /** {@code bike (split): 20 cm of ledge height instead of 50 cm would make it gravel.} */
     static RichText leastSure(LeastSure each) {
         Decision decision = each.decision();
-        RichText name = RichText.of(decision.topic().name() + " (" + decision.standing().word() + "). ");
+        RichText name = RichText.of(decision.topic().name() + " (" + decision.standing().word() + (each.close() == null ? "" : ", close") + "). ");
         if (each.close() != null) {
             CloseThreshold close = each.close();
             MeasureScale scale = close.measure().scale();
