@@ -72,7 +72,7 @@ final class BackPlanFigure {
             row(out, start, each.from(), each.to(), each.part() + " left alone: " + each.what());
         }
         for (LastMoment each : preparation.lastMoments()) {
-            row(out, start, each.at(), 0, "last moment to begin " + turn(each));
+            row(out, start, each.at(), 0, "last moment to start work " + turn(each));
         }
         return out.build();
     }

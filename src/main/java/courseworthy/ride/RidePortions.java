@@ -19,6 +19,7 @@ final class RidePortions {
     private final DiscretisedCourse way;
     /** By ground: by what share it rolls worse where it is a technical grade harder; 0 off trails. */
     private final double[] harder;
+    private Sums sums;
 
     /**
      * Parts of a ride.
@@ -55,17 +56,9 @@ final class RidePortions {
      * the part's time goes with rolling resistance.
      */
     private double patchy(double from, double to) {
-        double trail = 0;
-        double grade = 0;
-        double off = 0;
-        for (int i = 0; i < way.size(); i++) {
-            int on = way.ground(i);
-            Range rolling = estimate.rolling(on);
-            double length = passes(way.along(i) - 0.5 * way.length(i), from, to, way.length()) * way.length(i);
-            trail += harder[on] > 0 ? length : 0;
-            grade += harder[on] * length / (to - from);
-            off += (rolling.high() / rolling.mid() - 1) * length / (to - from);
-        }
+        double trail = sums().trail.between(from, to);
+        double grade = sums().grade.between(from, to) / (to - from);
+        double off = sums().off.between(from, to) / (to - from);
         if (trail == 0 || off == 0) {
             return 0;
         }
@@ -91,20 +84,28 @@ final class RidePortions {
 
     /** Share of its length that a part gets in one direction, 0 to 1. */
     private double oneWay(double from, double to) {
-        double east = 0;
-        double north = 0;
-        double length = way.length();
-        for (int i = 0; i < way.size(); i++) {
-            double passes = passes(way.along(i) - 0.5 * way.length(i), from, to, length);
-            east += passes * way.length(i) * Math.sin(way.bearing(i));
-            north += passes * way.length(i) * Math.cos(way.bearing(i));
-        }
-        return Math.min(1, Math.hypot(east, north) / (to - from));
+        return Math.min(1, Math.hypot(sums().east.between(from, to), sums().north.between(from, to)) / (to - from));
     }
 
-    /** How many laps' passage of a place lies between two distances. */
-    private static double passes(double place, double from, double to, double lap) {
-        return Math.max(0, Math.floor((to - place) / lap) - Math.floor((from - place) / lap));
+    /** Sums along a lap, added up when they are first asked for. */
+    private synchronized Sums sums() {
+        if (sums == null) {
+            sums = new Sums();
+        }
+        return sums;
+    }
+
+    /** What the parts of a ride need of its steps. */
+    private final class Sums {
+        /** Length of trail, m. */
+        private final LapSums trail = new LapSums(way, i -> harder[way.ground(i)] > 0 ? way.length(i) : 0);
+        /** By what share it rolls worse on harder ground, times length. */
+        private final LapSums grade = new LapSums(way, i -> harder[way.ground(i)] * way.length(i));
+        /** How far rolling resistance may be off, as a share, times length. */
+        private final LapSums off = new LapSums(way, i -> (estimate.rolling(way.ground(i)).high() / estimate.rolling(way.ground(i)).mid() - 1) * way.length(i));
+        /** How far the way gets to the east and to the north, m. */
+        private final LapSums east = new LapSums(way, i -> way.length(i) * Math.sin(way.bearing(i)));
+        private final LapSums north = new LapSums(way, i -> way.length(i) * Math.cos(way.bearing(i)));
     }
 
     private static double between(RideRun run, double from, double to) {

@@ -53,7 +53,7 @@ final class BackPlanDrawing {
         double top = y;
         plan.sittings().forEach(each -> row(words(each), TextStyle.VALUE, each, this::work));
         plan.waits().forEach(each -> row(each.label() + ", " + DurationText.of(each.toSeconds() - each.fromSeconds()), TextStyle.PLAIN, each, this::waiting));
-        plan.lastMoments().forEach(each -> row(each.label() + ", begin by " + moment(each.atSeconds()), TextStyle.PLAIN, each, this::lastMoment));
+        plan.lastMoments().forEach(each -> row(each.label() + ", start work by " + moment(each.atSeconds()), TextStyle.PLAIN, each, this::lastMoment));
         canvas.line("axis", left, y, right, y);
         days(top);
         canvas.line("start", right, top - 8, right, y + 4);
