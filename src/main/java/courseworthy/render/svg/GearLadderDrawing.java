@@ -18,8 +18,8 @@ final class GearLadderDrawing {
     private static final double FLATTEST = 0.01;
     private static final double ROW = 17;
     private static final double BAR = 11;
-    private static final double TOP = 52;
-    private static final double[] LABEL_ROWS = {42, 27, 12};
+    private static final int MOST_LABEL_ROWS_WIDE = 3;
+    private static final int MOST_LABEL_ROWS_NARROW = 6;
     private static final double MINUTE = 60;
 
     private final SvgCanvas canvas;
@@ -30,6 +30,9 @@ final class GearLadderDrawing {
     private final double right;
     private final Scale across;
     private final double steepestAxis;
+    /** Rows of words over the gears, and where the gears begin below them. */
+    private final int labelRows;
+    private final double top;
 
     private GearLadderDrawing(SvgCanvas canvas, GearLadder ladder) {
         this.canvas = canvas;
@@ -38,6 +41,8 @@ final class GearLadderDrawing {
         oneRing = ladder.rungs().stream().map(Rung::ring).distinct().count() <= 1;
         left = 8 + ladder.rungs().stream().mapToDouble(each -> TextWidths.of(name(each), true)).max().orElse(20);
         right = canvas.width() - (canvas.narrow() ? 52 : 90);
+        labelRows = Math.max(1, Math.min(ladder.steep().size(), canvas.narrow() ? MOST_LABEL_ROWS_NARROW : MOST_LABEL_ROWS_WIDE));
+        top = labelRows * TextLines.PITCH + 10;
         double steepest = Math.max(ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(0),
                 ladder.steep().stream().mapToDouble(each -> each.gradient().high()).max().orElse(0));
         steepestAxis = Math.max(steepest * 1.15, FLATTEST * 5);
@@ -53,14 +58,14 @@ final class GearLadderDrawing {
     }
 
     private void draw() {
-        double bottom = TOP + shown.size() * ROW;
+        double bottom = top + shown.size() * ROW;
         double held = ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(FLATTEST);
-        canvas.shade(across.at(held), TOP, right - across.at(held), bottom - TOP);
+        canvas.shade(across.at(held), top, right - across.at(held), bottom - top);
         axis(bottom);
         for (int i = 0; i < shown.size(); i++) {
-            rung(shown.get(i), TOP + i * ROW);
+            rung(shown.get(i), top + i * ROW);
         }
-        canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), TOP - 8, "in use");
+        canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), top - 10, "in use");
         ladder.steep().stream().sorted(Comparator.comparingDouble((SteepPiece each) -> each.gradient().mid()).reversed())
                 .forEach(each -> steep(each, bottom));
         double y = bottom + (canvas.narrow() ? 46 : 36);
@@ -84,16 +89,16 @@ final class GearLadderDrawing {
         AxisTicks ticks = AxisTicks.logarithmic(FLATTEST * 100, steepestAxis * 100, canvas.narrow() ? 6 : 10);
         for (double each : ticks.values()) {
             double x = across.at(each / 100);
-            canvas.line("grid", x, TOP, x, bottom + 4);
+            canvas.line("grid", x, top, x, bottom + 4);
             canvas.label(TextStyle.PALE, Anchor.MIDDLE, x, bottom + 16, NumberText.shortest(each, 1));
         }
         canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), bottom + (canvas.narrow() ? 31 : 16), "gradient, %");
     }
 
-    private void rung(Rung rung, double top) {
+    private void rung(Rung rung, double rowTop) {
         double from = across.at(rung.flattestGradient());
         double to = across.at(rung.steepestGradient());
-        double y = top + (ROW - BAR) / 2;
+        double y = rowTop + (ROW - BAR) / 2;
         if (rung.flattestGradient() < FLATTEST) {
             String open = "M" + SvgWriter.number(from) + " " + SvgWriter.number(y) + "H" + SvgWriter.number(to) + "v" + SvgWriter.number(BAR) + "H"
                     + SvgWriter.number(from);
@@ -101,9 +106,9 @@ final class GearLadderDrawing {
         } else {
             canvas.rectangle("bar", from, y, to - from, BAR);
         }
-        canvas.text(TextStyle.VALUE, Anchor.END, left - 6, top + 13, name(rung));
+        canvas.text(TextStyle.VALUE, Anchor.END, left - 6, rowTop + 13, name(rung));
         if (rung.usedSeconds() >= MINUTE / 2) {
-            canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), top + 13, DurationText.of(rung.usedSeconds()));
+            canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), rowTop + 13, DurationText.of(rung.usedSeconds()));
         }
     }
 
@@ -111,15 +116,13 @@ final class GearLadderDrawing {
     private void steep(SteepPiece piece, double bottom) {
         double x = across.at(piece.gradient().mid());
         String words = piece.label() + " " + NumberText.withUnit(NumberText.shortest(piece.gradient().mid() * 100, 1), "%");
-        double from = TOP - 4;
-        for (double row : LABEL_ROWS) {
-            if (canvas.labelOver(piece.held() ? TextStyle.PLAIN : TextStyle.WARNING, x, row, words)) {
-                from = row;
-                break;
-            }
+        double from = top - 4;
+        for (int row = 0; row < labelRows && from == top - 4; row++) {
+            double baseline = top - 10 - row * TextLines.PITCH;
+            from = canvas.labelOver(piece.held() ? TextStyle.PLAIN : TextStyle.WARNING, x, baseline, words) ? baseline : from;
         }
         canvas.line(piece.held() ? "demand" : "demand unmet", x, from, x, bottom);
-        canvas.line(piece.held() ? "whisker" : "demand unmet", across.at(piece.gradient().low()), TOP - 4, across.at(piece.gradient().high()), TOP - 4);
+        canvas.line(piece.held() ? "whisker" : "demand unmet", across.at(piece.gradient().low()), top - 4, across.at(piece.gradient().high()), top - 4);
     }
 
     /** The top end: which speeds the hardest gear is turned at, and speeds that matter. */

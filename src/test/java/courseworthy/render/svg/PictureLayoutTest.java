@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.report.Figure;
 import courseworthy.report.RichText;
+import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.Picture;
 import courseworthy.report.picture.PictureVisitor;
@@ -71,6 +72,15 @@ class PictureLayoutTest {
         assertLaidOut(SamplePictures.gearLadder(List.of(34)));
         assertLaidOut(SamplePictures.gearLadder(List.of(30, 46)));
         assertLaidOut(SamplePictures.gearLadder(List.of(24, 36, 50)));
+    }
+
+    @Test
+    void everySteepPieceOfALadderIsNamedAtBothWidths() {
+        GearLadder ladder = SamplePictures.gearLadder(List.of(34));
+        for (Element svg : drawn(ladder)) {
+            List<String> words = DrawnText.of(svg).stream().map(DrawnText::words).toList();
+            assertThat(ladder.steep()).hasSize(5).allSatisfy(piece -> assertThat(words).anyMatch(each -> each.startsWith(piece.label())));
+        }
     }
 
     @Test

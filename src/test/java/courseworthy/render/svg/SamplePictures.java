@@ -158,6 +158,8 @@ final class SamplePictures {
         rungs.sort(java.util.Comparator.comparingDouble(each -> (double) each.ring() / each.sprocket()));
         return new GearLadder(new ValueRange(190, 205, 220), rungs,
                 List.of(new GearLadder.SteepPiece("steepest 100 m", new ValueRange(0.21, 0.24, 0.26), 45000, false, new ValueRange(38, 42, 45)),
+                        new GearLadder.SteepPiece("steepest 500 m", new ValueRange(0.12, 0.129, 0.14), 44000, true, new ValueRange(48, 52, 55)),
+                        new GearLadder.SteepPiece("steepest 1 km", new ValueRange(0.09, 0.095, 0.1), 44000, true, new ValueRange(58, 62, 65)),
                         new GearLadder.SteepPiece("last climb", new ValueRange(0.055, 0.059, 0.064), 40000, true, new ValueRange(60, 66, 70)),
                         new GearLadder.SteepPiece("first climb", new ValueRange(0.044, 0.047, 0.049), 8000, true, new ValueRange(70, 75, 80))),
                 List.of(new GearLadder.SpeedMark("useful at speed", new ValueRange(12.5, 13.3, 14.2)),
