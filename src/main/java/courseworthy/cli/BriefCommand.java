@@ -4,6 +4,7 @@ import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.report.BriefPageReport;
 import courseworthy.report.BriefReport;
+import courseworthy.report.PrintedBrief;
 import courseworthy.report.Report;
 import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
@@ -24,19 +25,32 @@ final class BriefCommand extends RequestCommand {
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
 
+    private final PdfOutput pdf = new PdfOutput(this);
+
     BriefCommand(Terminal terminal) {
-        super("brief", terminal, List.of(Format.ICS), "Says how the bike should be set up for a course, why, and what to do before the start.",
+        super("brief", terminal, List.of(Format.ICS, Format.PDF), "Says how the bike should be set up for a course, why, and what to do before the start.",
                 "courseworthy brief heather-ridge --role race --date 2025-06-14",
                 "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
                 "courseworthy brief track.gpx --map region.osm.pbf",
                 "courseworthy brief heather-ridge --workshop workshop.yaml --full",
+                "courseworthy brief heather-ridge --format pdf -o brief.pdf",
                 "courseworthy brief heather-ridge --part reasons",
                 "courseworthy brief heather-ridge --topic 'front tyre width'");
     }
 
     @Override
+    boolean isTaken(Workspace workspace, Request request, Format asked, Output to) {
+        checkOptions(asked);
+        if (!pdf.isAsked(asked, to)) {
+            return false;
+        }
+        Brief brief = BriefTask.of(workspace, request).brief();
+        pdf.write(to, PrintedBrief.of(brief), JsonBrief.of(brief));
+        return true;
+    }
+
+    @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
-        checkOptions(format);
         if (topic.value() != null) {
             return topic(workspace, request, format);
         }
@@ -62,9 +76,9 @@ final class BriefCommand extends RequestCommand {
 
     private void checkWholeBriefOnly(Format format) {
         String beside = topic.value() != null ? "--topic" : part.value() != null ? "--part" : full.value() ? "--full" : null;
-        if (format == Format.ICS && beside != null) {
-            throw new BadInput(Fault.of(beside, 0, "", "--format ics beside it", "text, markdown, html or json", "A calendar has the sections of the checklist, and no part of a brief alone: leave out "
-                    + beside + "."));
+        if ((format == Format.ICS || format == Format.PDF) && beside != null) {
+            String what = format == Format.ICS ? "A calendar has the sections of the checklist" : "A printed brief has two sides";
+            throw new BadInput(Fault.of(beside, 0, "", "--format " + format + " beside it", "text, markdown, html or json", what + ", and no part alone: leave out " + beside + "."));
         }
     }
 

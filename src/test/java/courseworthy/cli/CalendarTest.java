@@ -101,7 +101,7 @@ class CalendarTest {
                 : CommandRun.of("brief", COURSE, "--event", EVENT, "--format", "ics", words[0], words[1]);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).isEqualTo(words[0] + ": found --format ics beside it, expected text, markdown, html or json\n"
-                + "    A calendar has the sections of the checklist, and no part of a brief alone: leave out " + words[0] + ".\n");
+                + "    A calendar has the sections of the checklist, and no part alone: leave out " + words[0] + ".\n");
     }
 
     @Test

@@ -8,12 +8,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code --format pdf}, read back. */
 class PdfTest {
@@ -60,6 +62,41 @@ class PdfTest {
         ReadPdf read = made("checklist", "course-profiles/" + event, "--event", "docs/examples/events/" + event, "--paper", "letter");
         assertThat(read.pages()).isBetween(1, 2);
         assertThat(read.width()).isEqualTo(612);
+    }
+
+    @ParameterizedTest
+    @MethodSource("events")
+    void aBriefTakesTwoSides(String event) throws IOException {
+        ReadPdf read = made("brief", "course-profiles/" + event, "--event", "docs/examples/events/" + event, "--rider", RIDER);
+        assertThat(read.pages()).isEqualTo(2);
+        assertThat(read.text()).contains("In short", "What to set", "Plan for the day", "For the top tube: cut out, 75 by 105 mm", "side 1 of 2");
+    }
+
+    /** Nothing of the parts that are printed is lost, and the plan on the card is that of the page. */
+    @Test
+    void aBriefHasItsSetUpAndItsPlan() throws IOException {
+        String[] line = {"brief", COURSE, "--event", EVENT, "--rider", RIDER, "--workshop", WORKSHOP};
+        ReadPdf read = made(line);
+        for (String part : List.of("settings", "plan", "forecast", "leave-alone")) {
+            String said = CommandRun.of(Stream.concat(Stream.of(line), Stream.of("--part", part)).toArray(String[]::new)).out();
+            Set<String> words = ReadPdf.words(said.substring(said.indexOf("\n\n") + 2));
+            // Headings are in capitals there, and bullets are other signs.
+            words.removeIf(word -> word.matches("[^a-z0-9]+"));
+            assertThat(words).hasSizeGreaterThan(20);
+            assertThat(read.words()).containsAll(words);
+        }
+        assertThat(read.pages()).isEqualTo(2);
+        assertThat(read.faults()).isEmpty();
+        assertThat(read.text()).contains("62.0 12:03 finish", "Gears 34x50 to 34x10");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--full", "--part", "--topic"})
+    void aPartOfABriefIsNotPrinted(String option) {
+        CommandRun ran = option.equals("--full") ? CommandRun.of("brief", COURSE, "--format", "pdf", option) : CommandRun.of("brief", COURSE, "--format", "pdf", option, "plan");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo(option + ": found --format pdf beside it, expected text, markdown, html or json\n"
+                + "    A printed brief has two sides, and no part alone: leave out " + option + ".\n");
     }
 
     @Test

@@ -61,8 +61,9 @@ final class ColumnFiller {
         used = 0;
     }
 
-    private static double height(List<Row> group) {
-        double out = -group.get(0).gap();
+    /** What rows take of a column that begins with them. */
+    static double height(List<Row> group) {
+        double out = group.isEmpty() ? 0 : -group.get(0).gap();
         for (Row row : group) {
             out += row.gap() + row.height();
         }

@@ -8,7 +8,6 @@ import courseworthy.report.RichText;
 import courseworthy.report.Section;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntFunction;
 
 /**
  * A printed report laid out in two columns a side, in the largest type that fits on the sides it may take. Where even the smallest does
@@ -46,10 +45,9 @@ final class PageLayout {
     /**
      * What stands where.
      *
-     * @param root  the structure of it
-     * @param card  the page and the upper left corner of the card; null where there is none
+     * @param root the structure of it
      */
-    record Result(List<Placed> rows, Tag root, int pages, Placed card) {
+    record Result(List<Placed> rows, Tag root, int pages) {
     }
 
     Result made() {
@@ -115,19 +113,66 @@ final class PageLayout {
             return null;
         }
         double below = bottom(out);
-        for (int side = 0; side < sides.size(); side++) {
-            Rows rows = new Rows(faces, size, width);
-            sides.get(side).forEach(section -> BlockRows.section(section, 2, root, rows));
-            int page = side;
-            double top = page == 0 ? below : MARGIN;
-            List<Placed> placed = ColumnFiller.fill(rows.all(), column -> new Column(page + column / 2, x(column), column < 2 ? top : MARGIN,
-                    paper.height() - MARGIN - FOOT - (column < 2 ? top : MARGIN)));
-            if (placed.stream().anyMatch(each -> each.page() != page || each.top() + each.row().height() > paper.height() - MARGIN - FOOT + 1)) {
+        for (int page = 0; page < sides.size(); page++) {
+            List<List<Row>> sections = new ArrayList<>();
+            for (Section section : sides.get(page)) {
+                Rows rows = new Rows(faces, size, width);
+                BlockRows.section(section, 2, root, rows);
+                sections.add(rows.all());
+            }
+            double card = report.card() != null && page == sides.size() - 1 ? CardLayout.room() : 0;
+            List<Placed> placed = side(sections, page, page == 0 ? below : MARGIN, card);
+            if (placed == null) {
                 return null;
             }
             out.addAll(placed);
         }
-        return new Result(out, root, sides.size(), null);
+        addCard(out, root, new Column(sides.size() - 1, x(1), bottom() - CardLayout.room(), CardLayout.room()));
+        return new Result(out, root, sides.size());
+    }
+
+    /**
+     * One side: the right column begins with a section where that is possible, and the columns are then as even as they can be.
+     *
+     * @param card room to be left at the end of the right column
+     * @return null where it does not fit
+     */
+    private List<Placed> side(List<List<Row>> sections, int page, double top, double card) {
+        double room = bottom() - top;
+        int best = -1;
+        double lowest = Double.MAX_VALUE;
+        for (int left = 1; left <= sections.size(); left++) {
+            double first = ColumnFiller.height(joined(sections.subList(0, left)));
+            double second = ColumnFiller.height(joined(sections.subList(left, sections.size())));
+            if (first <= room && second <= room - card && Math.max(first, second) < lowest) {
+                best = left;
+                lowest = Math.max(first, second);
+            }
+        }
+        if (best > 0) {
+            List<Placed> out = new ArrayList<>(ColumnFiller.fill(joined(sections.subList(0, best)), column -> new Column(page, x(0), top, room)));
+            out.addAll(ColumnFiller.fill(joined(sections.subList(best, sections.size())), column -> new Column(page, x(1), top, room)));
+            return out;
+        }
+        List<Placed> out = ColumnFiller.fill(joined(sections), column -> new Column(page + column / 2, x(column), column < 2 ? top : MARGIN,
+                column == 1 ? room - card : column == 0 ? room : bottom() - MARGIN));
+        boolean over = out.stream().anyMatch(each -> each.page() != page || each.top() + each.row().height() > bottom() - (each.x() > MARGIN ? card : 0) + 1);
+        return over ? null : out;
+    }
+
+    private static List<Row> joined(List<List<Row>> sections) {
+        return sections.stream().flatMap(List::stream).toList();
+    }
+
+    private void addCard(List<Placed> out, Tag root, Column at) {
+        if (report.card() != null) {
+            out.addAll(CardLayout.placed(report.card(), at, width, root, faces));
+        }
+    }
+
+    /** Where text ends on each side. */
+    private double bottom() {
+        return paper.height() - MARGIN - FOOT;
     }
 
     private double x(int column) {
@@ -145,10 +190,10 @@ final class PageLayout {
         }
         report.sides().forEach(side -> side.forEach(section -> BlockRows.section(section, 2, root, rows)));
         note.forEach(section -> BlockRows.section(section, 2, root, rows));
-        IntFunction<Column> columns = column -> new Column(column / 2, x(column), column < 2 ? below : MARGIN,
-                paper.height() - MARGIN - FOOT - (column < 2 ? below : MARGIN));
-        out.addAll(ColumnFiller.fill(rows.all(), columns));
-        return new Result(out, root, out.stream().mapToInt(Placed::page).max().orElse(0) + 1, null);
+        out.addAll(ColumnFiller.fill(rows.all(), column -> new Column(column / 2, x(column), column < 2 ? below : MARGIN, bottom() - (column < 2 ? below : MARGIN))));
+        int pages = out.stream().mapToInt(Placed::page).max().orElse(0) + 1;
+        addCard(out, root, new Column(pages, MARGIN, MARGIN, CardLayout.room()));
+        return new Result(out, root, report.card() == null ? pages : pages + 1);
     }
 
     /** The title across the page; nothing where it is longer than a title is, and so stands with the text. */

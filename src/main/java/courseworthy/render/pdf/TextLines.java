@@ -7,9 +7,16 @@ import courseworthy.report.SpanVisitor;
 import courseworthy.report.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks rich text into lines that fit a width: between words, within a word only where it is wider than a line. */
 final class TextLines implements SpanVisitor {
+
+    /** Stands for a space at which no line is broken, while lines are broken. */
+    private static final String GLUE = "\u0001";
+    /** A number and its unit, and the end of the bike that it is of, stay together. */
+    private static final Pattern UNBROKEN = Pattern.compile("(?<=\\d) (?=(?:bar|psi|mm|cm|km|m|L|g|kg|W|kJ|kcal|h|min|%|C|rpm|days?)\\b|%)|(?<=bar) (?=\\(\\d)"
+            + "|(?<=\\b(?:front|rear|up to|about)) (?=\\d)");
 
     private final Faces faces;
     private final double size;
@@ -78,13 +85,13 @@ final class TextLines implements SpanVisitor {
 
     private void words(String text, boolean strong) {
         Face face = bold || strong ? Face.BOLD : Face.REGULAR;
-        String shown = faces.shown(text, face);
+        String shown = UNBROKEN.matcher(faces.shown(text, face)).replaceAll(GLUE);
         int from = 0;
         while (from < shown.length()) {
             int space = shown.indexOf(' ', from);
             int to = space < 0 ? shown.length() : space;
             if (to > from) {
-                append(shown.substring(from, to), face);
+                append(shown.substring(from, to).replace(GLUE, " "), face);
             }
             if (space >= 0) {
                 endWord();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.render.HostileText;
 import courseworthy.render.SampleReport;
 import courseworthy.report.CheckboxList;
+import courseworthy.report.Definition;
 import courseworthy.report.PrintedReport;
 import courseworthy.report.Report;
 import courseworthy.report.RichText;
@@ -98,6 +99,32 @@ class PdfRendererTest {
         ReadPdf read = printed(report);
         String text = read.text().replaceAll("\\s", "");
         assertThat(text.split(name, -1)).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(read.faults()).isEmpty();
+    }
+
+    /** 75 by 105 mm between the marks to cut by, on the last side. */
+    @Test
+    void theCardHasItsSizeAndStaysWithinIt() {
+        PrintedReport plain = boxes(30);
+        Section card = Section.builder("top-tube", "Moor Cup").definitions(List.of(Definition.of("Eat", "70 g an hour"))).build();
+        ReadPdf read = printed(new PrintedReport(plain.title(), plain.subtitle(), List.of(plain.sides().get(0).subList(0, 1), plain.sides().get(0).subList(1, 4)), plain.foot(), card));
+        assertThat(read.pages()).isEqualTo(2);
+        assertThat(read.text()).contains("For the top tube: cut out, 75 by 105 mm", "70 g an hour");
+        assertThat(read.faults()).isEmpty();
+        List<double[]> marks = read.thinBars(2);
+        assertThat(marks).hasSize(8);
+        // The inner ends of the marks are 1.5 mm off the corners.
+        double wide = 75 * 72 / 25.4;
+        double high = 105 * 72 / 25.4;
+        assertThat(marks.stream().filter(bar -> bar[3] > bar[2]).mapToDouble(bar -> bar[0] + bar[2] / 2).distinct().sorted().toArray()).satisfies(x -> assertThat(x[x.length - 1] - x[0]).isEqualTo(wide, within(0.1)));
+        assertThat(marks.stream().filter(bar -> bar[2] > bar[3]).mapToDouble(bar -> bar[1] + bar[3] / 2).distinct().sorted().toArray()).satisfies(y -> assertThat(y[y.length - 1] - y[0]).isEqualTo(high, within(0.1)));
+    }
+
+    @Test
+    void aCardWithTooMuchOnItIsCutAtItsEnd() {
+        Section card = Section.builder("top-tube", "x".repeat(10_000)).definitions(List.of(Definition.of("Eat", "70 g an hour"))).build();
+        ReadPdf read = printed(new PrintedReport(RichText.of("Moor Cup"), RichText.of("Brief"), List.of(boxes(8).sides().get(0), boxes(8).sides().get(0)), RichText.EMPTY, card));
+        assertThat(read.pages()).isEqualTo(2);
         assertThat(read.faults()).isEmpty();
     }
 

@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -63,6 +66,26 @@ public record ReadPdf(byte[] bytes) {
                 for (COSName name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
                     out.put(font.getName(), font.isEmbedded());
+                }
+            }
+            return out;
+        });
+    }
+
+    /** The filled rectangles of a page of which one side is shorter than a point and the other no longer than 12: left, bottom, width, height. */
+    public List<double[]> thinBars(int page) {
+        return read(document -> {
+            List<double[]> out = new ArrayList<>();
+            List<Object> tokens = new PDFStreamParser(document.getPage(page - 1)).parse();
+            for (int i = 4; i < tokens.size(); i++) {
+                if (tokens.get(i) instanceof Operator operator && operator.getName().equals("re")) {
+                    double[] bar = new double[4];
+                    for (int j = 0; j < 4; j++) {
+                        bar[j] = ((COSNumber) tokens.get(i - 4 + j)).floatValue();
+                    }
+                    if (Math.min(bar[2], bar[3]) < 1 && Math.max(bar[2], bar[3]) <= 12) {
+                        out.add(bar);
+                    }
                 }
             }
             return out;
