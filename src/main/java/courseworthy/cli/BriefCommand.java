@@ -21,7 +21,7 @@ final class BriefCommand extends RequestCommand {
 
     private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts it rests on, and where it stands.");
 
-    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. Every other format always has everything.", "--full");
+    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. JSON, Markdown and HTML always have everything.", "--full");
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
 
