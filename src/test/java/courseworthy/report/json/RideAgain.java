@@ -1,6 +1,8 @@
 package courseworthy.report.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Works the middle time of a ride out again from a brief's JSON alone, by the equations of docs/explanation/figures.md and by nothing of the tool's own:
@@ -30,6 +32,8 @@ final class RideAgain {
     private final double lap;
     private final int laps;
     private double load;
+    /** Riding time at the end of each piece ridden last, by distance from the start, s. */
+    private final TreeMap<Double, Double> passed = new TreeMap<>();
 
     RideAgain(JsonNode ride) {
         in = ride.get("inputs");
@@ -95,6 +99,17 @@ final class RideAgain {
             uphill = Math.min(most(hour), uphill * Math.exp(off));
         }
         return time;
+    }
+
+    /** Riding time to a distance from the start, s, of the ride worked out last. */
+    double secondsTo(double distance) {
+        Map.Entry<Double, Double> before = passed.floorEntry(distance);
+        Map.Entry<Double, Double> after = passed.ceilingEntry(distance);
+        if (after == null || before.equals(after)) {
+            return (after == null ? passed.lastEntry() : after).getValue();
+        }
+        double part = (distance - before.getKey()) / (after.getKey() - before.getKey());
+        return before.getValue() + part * (after.getValue() - before.getValue());
     }
 
     private double most(double hour) {
@@ -170,6 +185,8 @@ final class RideAgain {
         }
         double v = number("walking_m_s");
         double time = 0;
+        passed.clear();
+        passed.put(0.0, 0.0);
         double fourth = 0;
         for (int round = 0; round < laps; round++) {
             double along = 0;
@@ -226,6 +243,7 @@ final class RideAgain {
                     time += took;
                     fourth += Math.pow(counts, 4) * took;
                     along += dx;
+                    passed.put(round * lap + along, time);
                 }
             }
         }
