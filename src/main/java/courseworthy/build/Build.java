@@ -20,6 +20,7 @@ import java.util.Set;
  * @param massNow    kg, as the bike stands now
  * @param unweighed  parts of the build, and the frame, whose mass is not known
  * @param swaps      what to change, in the order of work
+ * @param plan       the work evening by evening
  * @param back       the work back to what is mounted now, on all bikes, in order; empty where it is not a race
  * @param notMet     decisions that the build does not meet
  * @param toMind     what the rules of fit say of the build: what is not known, what to mind
@@ -34,7 +35,7 @@ import java.util.Set;
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
+        WorkPlan plan, List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
         PositionTransfer position, WorthwhileChanges worthwhile, long loss, MountingState after) {
 
     public Build {
@@ -53,8 +54,8 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     }
 
     /** The same with the work counted from another state of the bike. */
-    Build after(List<Swap> work, double before) {
-        return new Build(workshop, bike, parts, places, mass, before, unweighed, work, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
+    Build after(List<Swap> work, WorkPlan evenings, double before) {
+        return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
                 worthwhile, loss, after);
     }
 
@@ -195,6 +196,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private double massNow;
         private List<Part> unweighed = List.of();
         private List<Swap> swaps = List.of();
+        private WorkPlan plan = WorkPlan.NONE;
         private List<Swap> back = List.of();
         private List<NotMet> notMet = List.of();
         private List<Finding> toMind = List.of();
@@ -240,6 +242,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         public Builder swaps(List<Swap> value) {
             swaps = value;
+            return this;
+        }
+
+        public Builder plan(WorkPlan value) {
+            plan = value;
             return this;
         }
 
@@ -304,7 +311,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         }
 
         public Build build() {
-            return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, back, notMet, toMind, inTheWay, pressures, set, wear,
+            return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, notMet, toMind, inTheWay, pressures, set, wear,
                     lacking, position, worthwhile, loss, after);
         }
     }

@@ -215,7 +215,8 @@ public final class BuildFinder {
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
         BuildPressures inflated = BuildPressures.of(call, parts);
-        return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
+        return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, date, WorkPlan.FREE))
+                .back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
                 .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
                 .position(position(bike, parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
@@ -269,14 +270,22 @@ public final class BuildFinder {
     private List<Swap> swaps(Part bike, Map<MountingPlace, Part> parts, LightSelection lights, MountingState before, MountingState after) {
         List<Swap> out = new ArrayList<>();
         SwapReasons purpose = new SwapReasons(workshop, aims, load, bike, parts);
-        for (Swap swap : WorkOrder.on(bike, workshop, before, after)) {
+        List<Swap> work = WorkPlan.inOrder(WorkOrder.on(bike, workshop, before, after), before);
+        for (Swap swap : work) {
             if (swap.place() == MountingPlace.LIGHTS) {
                 out.add(swap.because(List.of(lights.serves(swap.on()))));
                 continue;
             }
             boolean moves = swap.over() != null && swap.off() == null;
-            out.add(swap.because(moves ? purpose.ofMove(swap.place(), after.on(swap.on())) : purpose.of(swap.place(), swap.off(), swap.with())));
+            out.add(swap.because(moves ? purpose.ofMove(swap.place(), after.on(swap.on())) : purpose.of(swap.place(), swap.off(), unchanged(swap, work))));
         }
+        return out;
+    }
+
+    /** What comes with a wheel or a crank, but for what has a swap of its own. */
+    private static List<Part> unchanged(Swap swap, List<Swap> work) {
+        List<Part> out = new ArrayList<>(swap.with());
+        work.forEach(each -> out.remove(each.on()));
         return out;
     }
 
@@ -284,7 +293,7 @@ public final class BuildFinder {
     private List<Swap> back(Part bike, MountingState before, MountingState after) {
         MeasureValue role = call.demands().get(Measure.ROLE);
         boolean race = role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
-        return race ? WorkOrder.all(bike, workshop, after, before) : List.of();
+        return race ? WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after) : List.of();
     }
 
     private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {

@@ -258,7 +258,7 @@ public final class SeasonPlanner {
         clashes.add(new Clash(free.get(0).outing().date(), apartFromTheirBike(shared), wanting, choices));
         List<Made> out = new ArrayList<>();
         for (Made each : tried.get(best)) {
-            out.add(each.build().bike() == null ? each : new Made(each.outing(), each.from(), fromTheMorning(each.build())));
+            out.add(each.build().bike() == null ? each : new Made(each.outing(), each.from(), fromTheMorning(each.build(), each.outing().date())));
         }
         return out;
     }
@@ -333,7 +333,7 @@ public final class SeasonPlanner {
     }
 
     /** The work counted from what stands before anyone takes anything, so that what comes off for another is told too. */
-    private Build fromTheMorning(Build build) {
+    private Build fromTheMorning(Build build, LocalDate date) {
         Part bike = now.find(build.bike().name());
         Map<MountingPlace, Part> parts = new EnumMap<>(MountingPlace.class);
         build.inPlace().forEach((place, part) -> parts.put(place, now.find(part.name())));
@@ -341,11 +341,11 @@ public final class SeasonPlanner {
         build.swaps().forEach(each -> why.put(each.place(), each.why()));
         MountingState before = MountingState.of(now);
         List<Swap> swaps = new ArrayList<>();
-        for (Swap each : WorkOrder.on(bike, now, before, before.with(bike, parts))) {
+        for (Swap each : WorkPlan.inOrder(WorkOrder.on(bike, now, before, before.with(bike, parts)), before)) {
             swaps.add(each.because(why.getOrDefault(each.place(), List.of())));
         }
         double own = (bike.has(PartDetail.MASS) ? bike.number(PartDetail.MASS) : 0) + (bike.has(PartDetail.OTHER_MASS) ? bike.number(PartDetail.OTHER_MASS) : 0);
-        return build.after(swaps, own + before.mass(bike));
+        return build.after(swaps, WorkPlan.of(swaps, before, date, WorkPlan.FREE), own + before.mass(bike));
     }
 
     private Choice choice(List<Made> made, List<Made> free) {

@@ -13,8 +13,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The work from one state of a workshop to another, as one list that can be done on one stand: what carries comes before what it
- * carries, and takes along what stays on it; the frame's own parts come before the wheels, so that a wheel is put in once.
+ * The work from one state of a workshop to another, as one list that can be done on one stand: what is changed on a wheel or a crank that
+ * goes in is changed on it before, and goes in with it; a part of the frame comes before what it carries. {@link WorkPlan} puts it in the
+ * order that finishes earliest.
  */
 final class WorkOrder {
 
@@ -92,8 +93,23 @@ final class WorkOrder {
             if (place == MountingPlace.LIGHTS) {
                 lights(root);
             } else if (standing.get(place) != wanted.get(place)) {
+                ready(root, place, wanted);
                 step(root, place, standing.get(place), wanted.get(place));
                 standing = now.places(root);
+            }
+        }
+    }
+
+    /** Changes on a wheel or a crank that goes in what is to stand on it, before it goes in. */
+    private void ready(Part root, MountingPlace place, Map<MountingPlace, Part> wanted) {
+        Part carrier = wanted.get(place);
+        if (carrier == null || place.kind() != PartKind.WHEEL && place.kind() != PartKind.CRANK) {
+            return;
+        }
+        for (MountingPlace child : ORDER) {
+            Part stands = child.host() == place ? now.places(carrier).get(child) : null;
+            if (child.host() == place && stands != wanted.get(child)) {
+                step(root, child, stands, wanted.get(child));
             }
         }
     }

@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.WorkPlan;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.workshop.Part;
 import java.math.BigDecimal;
@@ -39,6 +40,7 @@ final class BuildReport {
         list(out, "blocked", "What stops each bike, as it is now", findings(build.inTheWay()));
         list(out, "pressures", "Pressures for these tyres", build.pressures());
         list(out, "swaps", "To change, in this order", swaps(build));
+        list(out, "evenings", "The work by evening, with " + Figures.time(build.plan().free() * 60.0) + " free in each", evenings(build.plan()));
         if (build.position() != null) {
             list(out, "position", RichText.of("Position, as on ").quoted(build.position().from().bike().name()), PositionReport.inBrief(build.position()));
         }
@@ -91,6 +93,18 @@ final class BuildReport {
         build.swaps().forEach(each -> out.add(swap(each)));
         if (!out.isEmpty()) {
             out.add(total(build));
+        }
+        return out;
+    }
+
+    private static List<String> evenings(WorkPlan plan) {
+        List<String> out = new ArrayList<>();
+        for (WorkPlan.Evening evening : plan.evenings()) {
+            List<String> steps = new ArrayList<>();
+            evening.steps().forEach(each -> steps.add(each.what() + " (" + each.minutes() + " min)"
+                    + (each.pause() == 0 ? "" : ", " + Figures.time(each.pause() * 60.0) + " before " + each.before())));
+            String day = plan.day(evening) == null ? "" : ", " + plan.day(evening) + " at the latest";
+            out.add("Evening " + evening.number() + day + ", " + evening.minutes() + " min: " + String.join("; ", steps) + ".");
         }
         return out;
     }

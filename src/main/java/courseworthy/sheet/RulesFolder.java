@@ -25,6 +25,9 @@ public final class RulesFolder {
     /** The table that infers ground from map tags, which is no sheet either. */
     public static final String GROUND = "rules/ground/";
 
+    /** The table of the order of work on the stand, which is none either. */
+    public static final String STAND = "rules/stand/";
+
     /** Where limits are that join topics. */
     static final String PAIRING = "rules/pairing/";
 
@@ -70,7 +73,7 @@ public final class RulesFolder {
     public static Map<String, Node.Mapping> trees(Path rules, Faults faults) {
         Map<String, Node.Mapping> out = new LinkedHashMap<>();
         for (Path path : files(rules, ".yaml")) {
-            if (!path.toString().endsWith(CASES) && !shown(rules, path).startsWith(GROUND)) {
+            if (!path.toString().endsWith(CASES) && !shown(rules, path).startsWith(GROUND) && !shown(rules, path).startsWith(STAND)) {
                 Node.Mapping tree = YamlReader.read(path, shown(rules, path), faults);
                 if (tree != null) {
                     out.put(shown(rules, path), tree);

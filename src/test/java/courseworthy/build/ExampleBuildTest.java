@@ -56,12 +56,12 @@ class ExampleBuildTest {
         assertThat(build.get("in_the_way")).isEmpty();
     }
 
-    /** What carries comes before what it carries, and the steps take off as much as the whole bike loses. */
+    /** A tyre is on its wheel before the wheel goes in, and the steps take off as much as the whole bike loses. */
     @Test
     void theWorkIsInAnOrderForOneStand() throws IOException {
         JsonNode build = build();
         List<String> places = places(build.get("swaps"));
-        assertThat(places).containsSubsequence("front wheel", "front tyre").containsSubsequence("rear wheel", "rear tyre");
+        assertThat(places).containsSubsequence("front tyre", "front wheel").containsSubsequence("rear tyre", "rear wheel");
         double change = 0;
         for (JsonNode each : build.get("swaps")) {
             change += each.get("mass_change_kg").asDouble();

@@ -2,6 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.WorkPlan;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.report.PositionReport;
 import courseworthy.workshop.Part;
@@ -43,6 +44,7 @@ final class JsonBuild {
         });
         json.strings("pressures", build.pressures());
         json.objects("swaps", build.swaps(), this::swap);
+        json.objects("evenings", build.plan().evenings(), each -> evening(build.plan(), each));
         json.objects("back", build.back(), this::swap);
         json.objects("not_met", build.notMet(), each -> {
             json.string("topic", each.topic());
@@ -57,6 +59,18 @@ final class JsonBuild {
         new JsonWorthwhile(json).of(build);
         json.strings("position", PositionReport.inBrief(build.position()));
         json.close();
+    }
+
+    private void evening(WorkPlan plan, WorkPlan.Evening evening) throws IOException {
+        json.number("evening", evening.number());
+        json.string("date", plan.day(evening) == null ? null : plan.day(evening).toString());
+        json.number("work_s", evening.minutes() * 60);
+        json.objects("steps", evening.steps(), each -> {
+            json.string("what", each.what());
+            json.number("work_s", each.minutes() * 60);
+            json.number("wait_s", each.pause() * 60);
+            json.string("before", each.before());
+        });
     }
 
     private void swap(Swap swap) throws IOException {

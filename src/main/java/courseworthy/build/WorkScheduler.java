@@ -1,0 +1,255 @@
+package courseworthy.build;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The order of jobs for one pair of hands that finishes earliest, and of those the one that changes bikes least: exact up to
+ * {@link #EXACT} jobs, by branch and bound over orders, with states that are no better than another of the same jobs left out. A job starts
+ * once all it waits for is done and its waits are over, in the first evening that has room for it. Of more jobs the best order found
+ * within so many tries is taken.
+ */
+final class WorkScheduler {
+
+    /** So many jobs are planned exactly. */
+    static final int EXACT = 20;
+    /** Tries for more than that (computing). */
+    private static final int TRIES = 100_000;
+    private static final int DAY = 24 * 60;
+    /** When work in the evening begins, min after midnight (common practice, no source). */
+    static final int EVENING = 19 * 60;
+
+    private final int[] minutes;
+    private final int[][] waits;
+    private final int[] bikes;
+    private final int free;
+    private final int room;
+    private final int n;
+    private final int[] tail;
+    private final int[] waitTail;
+    private final Map<Long, List<int[]>> seen = new HashMap<>();
+
+    private final int[] order;
+    private final int[] start;
+    private int[] bestOrder;
+    private int[] bestStart;
+    private int bestEnd = Integer.MAX_VALUE;
+    private int bestChanges = Integer.MAX_VALUE;
+    private int nodes;
+
+    /**
+     * @param minutes of each job
+     * @param waits   [i][j] minutes from the end of i to the start of j; -1 where j does not wait for i
+     * @param bikes   the bike of each job, by number
+     * @param free    minutes free in an evening; 0 for no end of time
+     */
+    WorkScheduler(int[] minutes, int[][] waits, int[] bikes, int free) {
+        this.minutes = minutes;
+        this.waits = waits;
+        this.bikes = bikes;
+        this.free = free;
+        this.n = minutes.length;
+        this.room = Math.max(free, Arrays.stream(minutes).max().orElse(0));
+        this.order = new int[n];
+        this.start = new int[n];
+        this.tail = tails(minutes);
+        this.waitTail = tails(new int[n]);
+        if (n > 0) {
+            extend(0, new boolean[n], free == 0 ? 0 : EVENING, -1, 0);
+        }
+    }
+
+    /** Jobs in the order in which they are done. */
+    int[] order() {
+        return n == 0 ? new int[0] : bestOrder;
+    }
+
+    /** When each starts, in minutes from the midnight before the first evening, in the order of {@link #order()}. */
+    int[] starts() {
+        return n == 0 ? new int[0] : bestStart;
+    }
+
+    int end() {
+        return n == 0 ? 0 : bestEnd;
+    }
+
+    /** How many beginnings of orders were tried: to see that the bound does its work. */
+    int nodes() {
+        return nodes;
+    }
+
+    int changes() {
+        return n == 0 ? 0 : bestChanges;
+    }
+
+    /** The longest time from the start of a job to the end of whatever waits for it. @throws IllegalArgumentException for a circle */
+    private int[] tails(int[] of) {
+        int[] out = new int[n];
+        for (int round = 0; round <= n; round++) {
+            boolean changed = false;
+            for (int i = 0; i < n; i++) {
+                int longest = of[i];
+                for (int j = 0; j < n; j++) {
+                    longest = waits[i][j] >= 0 ? Math.max(longest, of[i] + waits[i][j] + out[j]) : longest;
+                }
+                changed |= longest != out[i];
+                out[i] = longest;
+            }
+            if (!changed) {
+                return circleFree(out);
+            }
+        }
+        throw new IllegalArgumentException("jobs that wait for each other");
+    }
+
+    private int[] circleFree(int[] out) {
+        boolean[] done = new boolean[n];
+        for (int round = 0; round < n; round++) {
+            for (int i = 0; i < n; i++) {
+                done[i] |= ready(i, done);
+            }
+        }
+        for (boolean each : done) {
+            if (!each) {
+                throw new IllegalArgumentException("jobs that wait for each other");
+            }
+        }
+        return out;
+    }
+
+    private boolean ready(int j, boolean[] done) {
+        for (int i = 0; i < n; i++) {
+            if (waits[i][j] >= 0 && !done[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The first time from t on at which a job can start. A job longer than any evening takes one of its own and runs over. */
+    private int earliest(int t, int job) {
+        if (free == 0) {
+            return t;
+        }
+        int midnight = t / DAY * DAY;
+        int at = Math.max(t - midnight, EVENING);
+        boolean fits = at + minutes[job] <= EVENING + free || at == EVENING;
+        return fits ? midnight + at : midnight + DAY + EVENING;
+    }
+
+    private int startOf(int job, int depth, int t) {
+        int out = t;
+        for (int k = 0; k < depth; k++) {
+            int i = order[k];
+            out = waits[i][job] >= 0 ? Math.max(out, start[k] + minutes[i] + waits[i][job]) : out;
+        }
+        return earliest(out, job);
+    }
+
+    private void extend(int depth, boolean[] done, int t, int bike, int changes) {
+        if (depth == n) {
+            bestEnd = t;
+            bestChanges = changes;
+            bestOrder = order.clone();
+            bestStart = start.clone();
+            return;
+        }
+        nodes++;
+        if (n > EXACT && nodes > TRIES && bestOrder != null || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
+            return;
+        }
+        for (int job : candidates(done, bike)) {
+            int at = startOf(job, depth, t);
+            order[depth] = job;
+            start[depth] = at;
+            done[job] = true;
+            extend(depth + 1, done, at + minutes[job], bikes[job], changes + (bike >= 0 && bike != bikes[job] ? 1 : 0));
+            done[job] = false;
+        }
+    }
+
+    /** Whether it may come out better than the best so far: all that is left, one after another, and each with what waits for it. */
+    private boolean better(int depth, boolean[] done, int t, int bike, int changes) {
+        int left = 0;
+        int end = t;
+        boolean[] bikesLeft = new boolean[n];
+        for (int job = 0; job < n; job++) {
+            if (!done[job]) {
+                left += minutes[job];
+                end = Math.max(end, startOf(job, depth, t) + tail[job]);
+                bikesLeft[bikes[job]] |= bikes[job] != bike;
+            }
+        }
+        end = Math.max(end, filled(t, left));
+        int least = changes - (bike < 0 ? 1 : 0);
+        for (boolean each : bikesLeft) {
+            least += each ? 1 : 0;
+        }
+        return end < bestEnd || end == bestEnd && least < bestChanges;
+    }
+
+    /** When so many minutes are done at the earliest, were they cut into any pieces. */
+    private int filled(int t, int left) {
+        if (free == 0 || left == 0) {
+            return t + left;
+        }
+        int midnight = t / DAY * DAY;
+        int at = Math.max(t - midnight, EVENING);
+        int tonight = Math.max(0, EVENING + room - at);
+        if (left <= tonight) {
+            return midnight + at + left;
+        }
+        int rest = left - tonight;
+        int evenings = (rest + room - 1) / room;
+        return midnight + evenings * DAY + EVENING + rest - (evenings - 1) * room;
+    }
+
+    /** Whether the same jobs were done no later before, with nothing that still waits ready later, on the same bike with no more changes. */
+    private boolean known(int depth, boolean[] done, int t, int bike, int changes) {
+        if (n > EXACT) {
+            return false;
+        }
+        long key = bike + 1;
+        int[] state = new int[n + 2];
+        state[0] = t;
+        state[1] = changes;
+        for (int job = 0; job < n; job++) {
+            key = key << 1 | (done[job] ? 1 : 0);
+            state[job + 2] = done[job] ? 0 : startOf(job, depth, t);
+        }
+        List<int[]> others = seen.computeIfAbsent(key, each -> new ArrayList<>());
+        for (int[] other : others) {
+            if (noLater(other, state)) {
+                return true;
+            }
+        }
+        others.removeIf(other -> noLater(state, other));
+        others.add(state);
+        return false;
+    }
+
+    private static boolean noLater(int[] one, int[] other) {
+        for (int k = 0; k < one.length; k++) {
+            if (one[k] > other[k]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What can be done next: first what others wait for longest, then the same bike, then in the order given. */
+    private int[] candidates(boolean[] done, int bike) {
+        List<Integer> out = new ArrayList<>();
+        for (int job = 0; job < n; job++) {
+            if (!done[job] && ready(job, done)) {
+                out.add(job);
+            }
+        }
+        out.sort(Comparator.comparingInt((Integer job) -> -waitTail[job]).thenComparing(job -> bikes[job] == bike ? 0 : 1).thenComparing(job -> job));
+        return out.stream().mapToInt(Integer::intValue).toArray();
+    }
+}
