@@ -113,7 +113,9 @@ final class DayStripDrawing {
             double right = across.at(each.toSeconds());
             if (right - left > 0.5) {
                 band(canvas, each.light(), left, top, right - left, BAND);
-                canvas.plate(TextStyle.PLAIN, left, right, top + 14, words(each.light()));
+                if (right - left > TextWidths.of(words(each.light()), false) + 8) {
+                    canvas.labelOver(TextStyle.PLAIN, (left + right) / 2, top + 14, words(each.light()));
+                }
             }
         }
         return top + BAND + BETWEEN;

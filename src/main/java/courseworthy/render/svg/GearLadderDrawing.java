@@ -112,7 +112,7 @@ final class GearLadderDrawing {
         }
     }
 
-    /** A line across all gears, with the range of its gradient on top. */
+    /** A line across all gears; where no gear holds it, with the range of its gradient on top. */
     private void steep(SteepPiece piece, double bottom) {
         double x = across.at(piece.gradient().mid());
         String words = piece.label() + " " + NumberText.withUnit(NumberText.shortest(piece.gradient().mid() * 100, 1), "%");
@@ -122,7 +122,9 @@ final class GearLadderDrawing {
             from = canvas.labelOver(piece.held() ? TextStyle.PLAIN : TextStyle.WARNING, x, baseline, words) ? baseline : from;
         }
         canvas.line(piece.held() ? "demand" : "demand unmet", x, from, x, bottom);
-        canvas.line(piece.held() ? "whisker" : "demand unmet", across.at(piece.gradient().low()), top - 4, across.at(piece.gradient().high()), top - 4);
+        if (!piece.held()) {
+            canvas.line("demand unmet", across.at(piece.gradient().low()), top - 4, across.at(piece.gradient().high()), top - 4);
+        }
     }
 
     /** The top end: which speeds the hardest gear is turned at, and speeds that matter. */

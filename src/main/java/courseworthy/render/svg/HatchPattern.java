@@ -2,6 +2,7 @@ package courseworthy.render.svg;
 
 import courseworthy.report.picture.GroundMaterial;
 import java.util.Collection;
+import java.util.Locale;
 
 /** The hatch of each ground: tiles of strokes in the ink of the page, told apart by their form alone, on screens and in print. */
 enum HatchPattern {
@@ -26,24 +27,17 @@ enum HatchPattern {
     /** Blank; a question mark stands on it. */
     UNKNOWN(20, 20, 0, "");
 
-    /** The pattern of slanted strokes. */
-    static final String SHADE_ID = "hatch-shade";
+    /** Slanted strokes: what cannot be, is only waited for, or lies in the dark. */
+    static final HatchTile SHADE = new HatchTile("hatch-shade", 6, 6, 1, "M0 6l6-6");
     /** The same, half as dense. */
-    static final String TWILIGHT_ID = "hatch-twilight";
-    private static final int SHADE = 6;
+    static final HatchTile TWILIGHT = new HatchTile("hatch-twilight", 12, 12, 1, "M0 12l12-12");
     private static final int SWATCH_WIDTH = 32;
     private static final int SWATCH_HEIGHT = 24;
 
-    private final int tileWidth;
-    private final int tileHeight;
-    private final double stroke;
-    private final String path;
+    private final HatchTile tile;
 
-    HatchPattern(int tileWidth, int tileHeight, double stroke, String path) {
-        this.tileWidth = tileWidth;
-        this.tileHeight = tileHeight;
-        this.stroke = stroke;
-        this.path = path;
+    HatchPattern(int width, int height, double stroke, String path) {
+        tile = new HatchTile("hatch-" + name().toLowerCase(Locale.ROOT), width, height, stroke, path);
     }
 
     static HatchPattern of(GroundMaterial material) {
@@ -61,40 +55,13 @@ enum HatchPattern {
         };
     }
 
-    String id() {
-        return "hatch-" + styleClass();
+    HatchTile tile() {
+        return tile;
     }
 
-    /** The end of its id, and of the class of a line on such ground. */
+    /** The class of a line on such ground. */
     String styleClass() {
-        return switch (this) {
-            case PAVED -> "paved";
-            case FIRM -> "firm";
-            case GRAVEL -> "gravel";
-            case EARTH -> "earth";
-            case GRASS -> "grass";
-            case ROCK -> "rock";
-            case SAND -> "sand";
-            case MUD -> "mud";
-            case SNOW -> "snow";
-            case UNKNOWN -> "unknown";
-        };
-    }
-
-    int tileWidth() {
-        return tileWidth;
-    }
-
-    int tileHeight() {
-        return tileHeight;
-    }
-
-    double stroke() {
-        return stroke;
-    }
-
-    String path() {
-        return path;
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** A picture of no size that holds hatches for all others of a page. One that is not displayed would hide them in browsers. */
@@ -103,30 +70,27 @@ enum HatchPattern {
         out.open("svg").attribute("class", "hatches").attribute("width", 0).attribute("height", 0).attribute("aria-hidden", "true").open("defs");
         for (GroundMaterial material : GroundMaterial.values()) {
             if (used.contains(material) && material != GroundMaterial.UNKNOWN) {
-                HatchPattern each = of(material);
-                tile(out, each.id(), each.tileWidth, each.tileHeight, each.stroke, each.path);
+                of(material).tile.define(out);
             }
         }
-        tile(out, SHADE_ID, SHADE, SHADE, 1, "M-1 1l2-2M0 6l6-6M5 7l2-2");
-        tile(out, TWILIGHT_ID, 2 * SHADE, 2 * SHADE, 1, "M-1 1l2-2M0 12l12-12M11 13l2-2");
+        SHADE.define(out);
+        TWILIGHT.define(out);
         return out.close("defs").close("svg").markup();
+    }
+
+    /** Fills an area; what is unknown is left blank. */
+    void fill(SvgWriter out, double x, double y, double wide, double high) {
+        if (this != UNKNOWN) {
+            tile.fill(out, x, y, wide, high);
+        }
     }
 
     /** A rectangle in this hatch by itself, hidden from readers of the page, to whom the word beside it says the same. */
     String swatch() {
         SvgWriter out = new SvgWriter();
         out.open("svg").attribute("class", "swatch").attribute("width", SWATCH_WIDTH).attribute("height", SWATCH_HEIGHT).attribute("aria-hidden", "true");
-        out.open("rect").attribute("class", "edge");
-        if (this != UNKNOWN) {
-            out.attribute("fill", "url(#" + id() + ")");
-        }
-        out.attribute("width", SWATCH_WIDTH).attribute("height", SWATCH_HEIGHT).close("rect");
+        fill(out, 0, 0, SWATCH_WIDTH, SWATCH_HEIGHT);
+        out.open("rect").attribute("class", "edge").attribute("width", SWATCH_WIDTH).attribute("height", SWATCH_HEIGHT).close("rect");
         return out.close("svg").markup();
-    }
-
-    private static void tile(SvgWriter out, String id, int width, int height, double stroke, String path) {
-        out.open("pattern").attribute("id", id).attribute("patternUnits", "userSpaceOnUse").attribute("width", width).attribute("height", height);
-        out.open("path").attribute("d", path).attribute("fill", "none").attribute("stroke", "currentColor").attribute("stroke-width", stroke)
-                .attribute("stroke-linecap", "round").close("path").close("pattern");
     }
 }

@@ -96,29 +96,20 @@ final class SvgCanvas {
     /** A rectangle filled with the hatch of a ground, whose tiles begin at its corner; what is unknown is left blank for a question mark. */
     void hatch(GroundMaterial material, double x, double y, double wide, double high) {
         hatches.add(material);
-        body.open("rect").attribute("class", "edge");
-        if (material != GroundMaterial.UNKNOWN) {
-            body.attribute("fill", "url(#" + HatchPattern.of(material).id() + ")");
-        }
-        body.attribute("transform", "translate(" + SvgWriter.number(x) + " " + SvgWriter.number(y) + ")").attribute("width", wide)
-                .attribute("height", high).close("rect");
-        reach(y + high + 1);
+        HatchPattern.of(material).fill(body, x, y, wide, high);
+        rectangle("edge", x, y, wide, high);
     }
 
-    /** A rectangle filled with the slanted hatch of what cannot be, is only waited for, or lies in the dark. */
+    /** A rectangle filled with the slanted strokes of what cannot be, is only waited for, or lies in the dark. */
     void shade(double x, double y, double wide, double high) {
-        filled(HatchPattern.SHADE_ID, x, y, wide, high);
+        HatchPattern.SHADE.fill(body, x, y, Math.max(0, wide), high);
+        rectangle("edge", x, y, wide, high);
     }
 
     /** As {@link #shade}, but half as dense. */
     void twilight(double x, double y, double wide, double high) {
-        filled(HatchPattern.TWILIGHT_ID, x, y, wide, high);
-    }
-
-    private void filled(String hatch, double x, double y, double wide, double high) {
-        body.open("rect").attribute("class", "edge").attribute("fill", "url(#" + hatch + ")").attribute("x", x).attribute("y", y)
-                .attribute("width", Math.max(0, wide)).attribute("height", high).close("rect");
-        reach(y + high + 1);
+        HatchPattern.TWILIGHT.fill(body, x, y, Math.max(0, wide), high);
+        rectangle("edge", x, y, wide, high);
     }
 
     /** Text at its place, whatever else is there. */

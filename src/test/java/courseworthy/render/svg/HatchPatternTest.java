@@ -32,7 +32,7 @@ class HatchPatternTest {
         for (GroundMaterial each : GroundMaterial.values()) {
             assertThat(hatches.add(HatchPattern.of(each))).isTrue();
             assertThat(words.add(GroundWords.of(each))).isTrue();
-            assertThat(ids.add(HatchPattern.of(each).id())).isTrue();
+            assertThat(ids.add(HatchPattern.of(each).tile().id())).isTrue();
         }
     }
 
@@ -70,10 +70,10 @@ class HatchPatternTest {
         graphics.setColor(Color.BLACK);
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        graphics.setStroke(new BasicStroke((float) hatch.stroke(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_MITER));
-        Path2D path = path(hatch.path());
-        for (int x = 0; x < WIDTH; x += hatch.tileWidth()) {
-            for (int y = 0; y < HEIGHT; y += hatch.tileHeight()) {
+        graphics.setStroke(new BasicStroke((float) hatch.tile().stroke(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_MITER));
+        Path2D path = path(hatch.tile().path());
+        for (int x = 0; x < WIDTH; x += hatch.tile().width()) {
+            for (int y = 0; y < HEIGHT; y += hatch.tile().height()) {
                 graphics.translate(x, y);
                 graphics.draw(path);
                 graphics.translate(-x, -y);

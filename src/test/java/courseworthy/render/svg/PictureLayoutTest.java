@@ -138,12 +138,12 @@ class PictureLayoutTest {
             NodeList all = svg.getElementsByTagName("*");
             for (int i = 0; i < all.getLength(); i++) {
                 Element each = (Element) all.item(i);
-                assertThat(each.getTagName()).isIn("title", "desc", "text", "line", "path", "rect", "circle");
+                assertThat(each.getTagName()).isIn("title", "desc", "text", "line", "path", "rect", "circle", "svg", "use");
                 for (int a = 0; a < each.getAttributes().getLength(); a++) {
                     String name = each.getAttributes().item(a).getNodeName();
-                    assertThat(name).isNotIn("style", "href", "xlink:href").doesNotStartWith("on");
+                    assertThat(name).isNotIn("style", "xlink:href", "fill").doesNotStartWith("on");
                 }
-                assertThat(each.getAttribute("fill")).matches("|url\\(#hatch-[a-z]+\\)");
+                assertThat(each.getAttribute("href")).matches("|#hatch-[a-z]+");
             }
         }
     }
@@ -154,8 +154,8 @@ class PictureLayoutTest {
         SvgPictures pictures = new SvgPictures("p");
         String drawn = pictures.draw(SamplePictures.figure(picture));
         String hatches = pictures.hatches();
-        java.util.regex.Pattern.compile("url\\(#([^)]*)\\)").matcher(drawn).results()
-                .forEach(each -> assertThat(hatches).contains("<pattern id=\"" + each.group(1) + "\""));
+        java.util.regex.Pattern.compile("href=\"#([^\"]*)\"").matcher(drawn).results()
+                .forEach(each -> assertThat(hatches).contains("<path id=\"" + each.group(1) + "\""));
         DrawnText.parse(hatches);
     }
 

@@ -20,7 +20,7 @@ import org.w3c.dom.Element;
 /** The pictures on the page of every shipped course, for a rider whose bike and workshop are known. */
 class ShippedCoursePicturesTest {
 
-    private static final Pattern DRAWING = Pattern.compile("<svg class=\"drawing .*?</svg>", Pattern.DOTALL);
+    private static final Pattern DRAWING = Pattern.compile("<svg class=\"drawing .*?</svg>(?=\n)", Pattern.DOTALL);
 
     static Stream<Path> courses() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("course-profiles"))) {
