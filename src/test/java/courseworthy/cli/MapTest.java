@@ -71,6 +71,15 @@ class MapTest {
         }
     }
 
+    @Test
+    void aCalendarNamesThemToo() throws IOException {
+        Files.writeString(folder.resolve("event.yaml"), "name: By the river\ndate: 2026-06-06\nstart: 09:00\nutc offset: +02:00\n");
+        CommandRun run = CommandRun.of("checklist", RealData.at("tracks/course_osm_rhine.gpx").toString(), "--map",
+                RealData.at("osm/liechtenstein-2022.osm.pbf").toString(), "--no-cache", "--event", at("event.yaml"), "--format", "ics");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out().replace("\r\n ", "").replace("\\", "")).contains(ATTRIBUTION);
+    }
+
     /** A debrief is made from the brief, and so from its map. */
     @Test
     void aDebriefNamesThemToo() throws IOException {
