@@ -140,6 +140,7 @@ public final class LongSectionFigure {
             case PEDALLED -> Effort.PEDALLED;
             case COASTING -> Effort.COASTING;
             case ON_FOOT -> Effort.ON_FOOT;
+            case BY_FERRY -> Effort.BY_FERRY;
         };
     }
 
@@ -227,6 +228,7 @@ public final class LongSectionFigure {
             case PEDALLED -> use.gear() == null ? "" : use.gear().teeth();
             case COASTING -> "coasting";
             case ON_FOOT -> "on foot";
+            case BY_FERRY -> "by ferry";
         };
     }
 }

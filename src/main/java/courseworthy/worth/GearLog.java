@@ -1,5 +1,6 @@
 package courseworthy.worth;
 
+import courseworthy.course.Stretch;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
 import courseworthy.worth.RoadBook.Effort;
@@ -7,18 +8,20 @@ import courseworthy.worth.RoadBook.GearUse;
 import java.util.List;
 
 /**
- * How each step of an estimated ride is ridden: in which gear, coasting, or on foot. A step counts as coasted where next to nothing is
+ * How each step of an estimated ride is ridden: in which gear, coasting, on foot, or on a ferry. A step counts as coasted where next to nothing is
  * pedalled on it.
  */
 final class GearLog {
 
     private final RideEstimate estimate;
+    private final List<Stretch> stretches;
     private final List<Gear> gears;
     private final GearShifting shifting;
 
     /** @param drivetrain null where none is known: then it is told only what is pedalled */
-    GearLog(RideEstimate estimate, CadenceAnalysis cadence, Drivetrain drivetrain) {
+    GearLog(RideEstimate estimate, List<Stretch> stretches, CadenceAnalysis cadence, Drivetrain drivetrain) {
         this.estimate = estimate;
+        this.stretches = stretches;
         gears = drivetrain == null ? List.of() : drivetrain.used();
         shifting = drivetrain == null ? null : cadence.shifting(gears);
     }
@@ -29,6 +32,7 @@ final class GearLog {
         double pedalled = 0;
         double coasted = 0;
         double walked = 0;
+        double ferried = 0;
         RideTrace trace = estimate.trace();
         int size = estimate.way().size();
         for (int step = estimate.stepAt(from); step < size && estimate.way().along(step) - estimate.way().length(step) < to; step++) {
@@ -37,7 +41,9 @@ final class GearLog {
                 double onFoot = trace.onFoot(at) * share;
                 double riding = trace.seconds(at) * share - onFoot;
                 walked += onFoot;
-                if (trace.power(at) < CadenceAnalysis.PEDALLED) {
+                if (stretches.get(estimate.way().stretch(step)).isFerried()) {
+                    ferried += riding;
+                } else if (trace.power(at) < CadenceAnalysis.PEDALLED) {
                     coasted += riding;
                 } else {
                     pedalled += riding;
@@ -47,7 +53,8 @@ final class GearLog {
                 }
             }
         }
-        Effort effort = walked > pedalled && walked > coasted ? Effort.ON_FOOT : coasted > pedalled ? Effort.COASTING : Effort.PEDALLED;
+        double most = Math.max(Math.max(walked, ferried), Math.max(pedalled, coasted));
+        Effort effort = pedalled == most ? Effort.PEDALLED : coasted == most ? Effort.COASTING : walked == most ? Effort.ON_FOOT : Effort.BY_FERRY;
         return new GearUse(effort, effort == Effort.PEDALLED ? longest(seconds) : null);
     }
 

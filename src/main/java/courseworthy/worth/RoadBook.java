@@ -77,7 +77,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
     }
 
     /** How a length is ridden for most of its time. */
-    public enum Effort { PEDALLED, COASTING, ON_FOOT }
+    public enum Effort { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
 
     /**
      * How a length is ridden.

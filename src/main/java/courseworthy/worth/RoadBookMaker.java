@@ -58,7 +58,7 @@ public final class RoadBookMaker {
         lap = on.estimate().way().length();
         arrivals = new ArrivalTimes(on);
         drivetrain = mounted != null ? mounted : GearChoice.decided(call, ShippedRules.realPairs());
-        gears = new GearLog(on.estimate(), GearChoice.turning(call), drivetrain);
+        gears = new GearLog(on.estimate(), course.stretches(), GearChoice.turning(call), drivetrain);
     }
 
     /**
@@ -124,8 +124,9 @@ public final class RoadBookMaker {
     }
 
     private boolean goesOn(Stretch one, Stretch other) {
-        return on.estimate().way().isMeasured() || sameSlope(one.ascent(), one.length(), other.ascent(), other.length())
-                && sameSlope(one.descent(), one.length(), other.descent(), other.length());
+        boolean passedAlike = one.onFoot() == other.onFoot() && one.isFerried() == other.isFerried();
+        return passedAlike && (on.estimate().way().isMeasured() || sameSlope(one.ascent(), one.length(), other.ascent(), other.length())
+                && sameSlope(one.descent(), one.length(), other.descent(), other.length()));
     }
 
     private static boolean sameSlope(Double one, double oneOver, Double other, double otherOver) {

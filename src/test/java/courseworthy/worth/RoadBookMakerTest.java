@@ -47,13 +47,26 @@ class RoadBookMakerTest {
     @TempDir
     private Path folder;
 
+    private static final String CROSSING = """
+            name: Crossing
+            stretches:
+              - {length: 6 km, ascent: 20 m, descent: 20 m, surface: asphalt, smoothness: good}
+              - {length: 900 m, ferry: 12 min}
+              - {length: 300 m, ascent: 20 m, descent: 0 m, on foot: yes}
+              - {length: 6 km, ascent: 20 m, descent: 20 m, surface: asphalt, smoothness: good}
+            """;
+
     private Call call(String event) {
         return CallFixture.call(folder, COURSE, RIDER, event);
     }
 
     private RoadBook book(Call call, String assumed) throws IOException {
+        return book(call, COURSE, assumed);
+    }
+
+    private RoadBook book(Call call, String written, String assumed) throws IOException {
         Faults faults = new Faults();
-        Path file = Files.writeString(folder.resolve("book.yaml"), COURSE);
+        Path file = Files.writeString(folder.resolve("book.yaml"), written);
         Course course = CourseReader.read(file, "book.yaml", assumed, faults);
         faults.throwIfAny();
         return RoadBookMaker.of(course, call, GEARS);
@@ -128,5 +141,17 @@ class RoadBookMakerTest {
         RoadBook filled = book(call, "smoothness=very_bad");
         assertThat(filled.ground()).extracting(piece -> piece.look().certainty())
                 .containsExactly(GroundCertainty.WRITTEN, GroundCertainty.WRITTEN, GroundCertainty.WRITTEN, GroundCertainty.ASSUMED);
+    }
+
+    /** A ferry of twelve minutes takes twelve minutes of the clock, and nobody turns a gear on it; what must be walked is walked. */
+    @Test
+    void aFerryAndAWalkAreToldAsSuch() throws IOException {
+        Call call = CallFixture.call(folder, CROSSING, RIDER, "");
+        RoadBook book = book(call, CROSSING, null);
+        assertThat(book.ground()).extracting(piece -> piece.use().effort())
+                .containsExactly(Effort.PEDALLED, Effort.BY_FERRY, Effort.ON_FOOT, Effort.PEDALLED);
+        assertThat(book.ground()).extracting(piece -> piece.use().gear() == null).containsExactly(false, true, true, false);
+        double onTheFerry = book.ground().get(2).reached().mid() - book.ground().get(1).reached().mid();
+        assertThat(onTheFerry).isEqualTo(720, within(0.02 * 720));
     }
 }

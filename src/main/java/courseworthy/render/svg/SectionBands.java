@@ -31,6 +31,7 @@ final class SectionBands {
     private static final double LEAST_HATCH = 12;
     private static final double LEAST_STROKES = 4;
     private static final String ON_FOOT = "walk";
+    private static final String BY_FERRY = "ferry";
 
     private final SectionFrame frame;
     private final LongSection section;
@@ -178,6 +179,7 @@ final class SectionBands {
                 case PEDALLED -> oneRing ? Integer.toString(each.sprocket()) : each.gear().replace('x', '\u00d7');
                 case COASTING -> "";
                 case ON_FOOT -> ON_FOOT;
+                case BY_FERRY -> BY_FERRY;
             };
             all.add(new BandPiece<>(each.fromMetres(), each.toMetres(), words, false));
             least = Math.max(least, each.effort() == Effort.PEDALLED ? TextWidths.of(words, true) + 6 : 0);
@@ -193,9 +195,9 @@ final class SectionBands {
         double left = frame.at(piece.from());
         double right = frame.at(piece.to());
         frame.canvas().line("divide", left, top + 2, left, top + BAND - 2);
-        if (piece.value().equals(ON_FOOT)) {
+        if (piece.value().equals(ON_FOOT) || piece.value().equals(BY_FERRY)) {
             frame.canvas().shade(left, top + 2, right - left, BAND - 4);
-            frame.canvas().plate(TextStyle.PLAIN, left, right, top + 14, ON_FOOT);
+            frame.canvas().plate(TextStyle.PLAIN, left, right, top + 14, piece.value());
         } else {
             frame.canvas().label(TextStyle.VALUE, Anchor.MIDDLE, (left + right) / 2, top + 14, piece.value());
         }

@@ -61,7 +61,7 @@ public record LongSection(double lengthMetres, int laps, Integer startOfDay, Hei
     }
 
     /** How a length is ridden. */
-    public enum Effort { PEDALLED, COASTING, ON_FOOT }
+    public enum Effort { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
 
     /** When the rider is at a place: seconds from the start of the ride, stops counted. */
     public record Passage(double atMetres, ValueRange afterSeconds) {
