@@ -6,6 +6,7 @@ import courseworthy.report.BriefPageReport;
 import courseworthy.report.BriefReport;
 import courseworthy.report.PrintedBrief;
 import courseworthy.report.Report;
+import courseworthy.report.RuleLinks;
 import courseworthy.report.TopicReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
@@ -24,6 +25,7 @@ final class BriefCommand extends RequestCommand {
     private final Given<Boolean> full = flag("Prints everything; without it text has the main points. JSON, Markdown and HTML always have everything.", "--full");
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
+    private final Given<String> rulePages = rulePages();
 
     private final PdfOutput pdf = new PdfOutput(this);
 
@@ -41,6 +43,7 @@ final class BriefCommand extends RequestCommand {
     @Override
     boolean isTaken(Workspace workspace, Request request, Format asked, Output to) {
         checkOptions(asked);
+        ruleLinks(rulePages, asked, to.folder());
         if (!pdf.isAsked(asked, to)) {
             return false;
         }
@@ -51,23 +54,27 @@ final class BriefCommand extends RequestCommand {
 
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        RuleLinks links = ruleLinks(rulePages, format, outputFolder());
         if (topic.value() != null) {
-            return topic(workspace, request, format);
+            return topic(workspace, request, format, links);
         }
         BriefResult made = BriefTask.of(workspace, request);
         Brief brief = made.brief();
-        return format == Format.ICS ? calendar(made) : render(format, () -> report(brief, format), () -> JsonBrief.of(brief));
+        return format == Format.ICS ? calendar(made) : render(format, () -> report(brief, format, links), () -> JsonBrief.of(brief));
     }
 
-    private Report report(Brief brief, Format format) {
+    private Report report(Brief brief, Format format, RuleLinks links) {
         return part.value() != null ? BriefReport.part(brief, part.value())
-                : format == Format.HTML ? BriefPageReport.of(brief) : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
+                : format == Format.HTML ? BriefPageReport.of(brief, links) : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
     }
 
     private void checkOptions(Format format) {
         checkWholeBriefOnly(format);
         if (part.value() != null && (topic.value() != null || full.value())) {
             throw new BadInput(Fault.of("--part", 0, "", topic.value() != null ? "--topic beside it" : "--full beside it", "one of --part, --topic and --full", ""));
+        }
+        if (part.value() != null && rulePages.value() != null) {
+            throw new BadInput(Fault.of("--part", 0, "", "--rule-pages beside it", "one of them", "The reasons of the whole brief, or of one --topic, lead to the pages of rules."));
         }
         if (part.value() != null && format == Format.JSON) {
             throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text, markdown or html", "JSON always has everything: take the field you need."));
@@ -82,9 +89,9 @@ final class BriefCommand extends RequestCommand {
         }
     }
 
-    private String topic(Workspace workspace, Request request, Format format) {
+    private String topic(Workspace workspace, Request request, Format format, RuleLinks links) {
         TopicResult result = topicResult(workspace, request);
-        return render(format, () -> TopicReport.of(result), () -> JsonBrief.of(result.brief(), result.topic(), result.flips()));
+        return render(format, () -> TopicReport.of(result, links), () -> JsonBrief.of(result.brief(), result.topic(), result.flips()));
     }
 
     private TopicResult topicResult(Workspace workspace, Request request) {

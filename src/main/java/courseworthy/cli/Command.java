@@ -7,7 +7,9 @@ import courseworthy.problem.TextSanitiser;
 import courseworthy.render.Renderer;
 import courseworthy.render.TerminalRenderer;
 import courseworthy.report.Report;
+import courseworthy.report.RuleLinks;
 import courseworthy.task.MapRequest;
+import courseworthy.task.PageSet;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -24,6 +26,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * than the rest of the parsing (measured: about as long as an empty virtual machine takes to start).
  */
 abstract class Command implements Runnable {
+
+    private static final String RULE_PAGES = "--rule-pages";
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
     private final Terminal terminal;
@@ -171,6 +175,31 @@ abstract class Command implements Runnable {
         Given<String> word = choice("--format", "FORMAT",
                 "text (the default), " + String.join(", ", words.subList(1, last)) + " or " + words.get(last) + ".", words);
         return () -> formats.get(words.indexOf(word.value()));
+    }
+
+    /** The option {@code --rule-pages DIR}: the folder of the catalogue to which reasons on pages of HTML lead; null where it is not given. */
+    final Given<String> rulePages() {
+        return option(RULE_PAGES, "DIR", "With --format html: the folder that 'courseworthy pages --format html' wrote; each reason leads to the page of its rule there.");
+    }
+
+    /**
+     * Ways to the pages of rules.
+     *
+     * @param from the folder from which they lead
+     */
+    final RuleLinks ruleLinks(Given<String> rulePages, Format format, Path from) {
+        if (rulePages.value() == null) {
+            return RuleLinks.NONE;
+        }
+        if (format != Format.HTML) {
+            throw new BadInput(Fault.of(RULE_PAGES, 0, "", "--format " + format + " beside it", "--format html", ""));
+        }
+        Path to = PageSet.catalogue(workspace(), RULE_PAGES, rulePages.value()).toAbsolutePath().normalize();
+        try {
+            return RuleLinks.to(from.toAbsolutePath().normalize().relativize(to).toString().replace(to.getFileSystem().getSeparator(), "/"));
+        } catch (IllegalArgumentException otherDrive) {
+            throw new BadInput(Fault.of(RULE_PAGES, 0, "", "a folder on another drive", "one on that of the page", ""));
+        }
     }
 
     /** Where the command works; warnings go to standard error. */

@@ -40,6 +40,11 @@ final class Output {
         return file.value();
     }
 
+    /** The folder of the file that was named, or the one the user stands in. */
+    Path folder() {
+        return toFile() ? path().toAbsolutePath().getParent() : Path.of("");
+    }
+
     /** True where the result goes to a file, and so takes no colours. */
     boolean toFile() {
         return file.value() != null;

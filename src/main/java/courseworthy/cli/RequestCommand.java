@@ -8,6 +8,7 @@ import courseworthy.task.CalendarTask;
 import courseworthy.task.MapRequest;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -49,6 +50,11 @@ abstract class RequestCommand extends Command {
             return;
         }
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
+    }
+
+    /** The folder in which the result is to stand. */
+    final Path outputFolder() {
+        return output.folder();
     }
 
     final String render(Format format, Supplier<Report> report, Supplier<String> json) {

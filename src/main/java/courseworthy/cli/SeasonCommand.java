@@ -1,14 +1,18 @@
 package courseworthy.cli;
 
 import courseworthy.build.SeasonPlan;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
 import courseworthy.render.Renderer;
 import courseworthy.render.TerminalRenderer;
+import courseworthy.report.RuleLinks;
 import courseworthy.report.SeasonCsv;
 import courseworthy.report.SeasonPages;
 import courseworthy.report.SeasonReport;
 import courseworthy.report.json.JsonSeason;
 import courseworthy.task.PageSet;
 import courseworthy.task.SeasonTask;
+import java.nio.file.Path;
 
 /** Plans a season: every set-up and build, the changes between them, what clashes, and what is worth buying. */
 final class SeasonCommand extends Command {
@@ -18,6 +22,7 @@ final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
     private final Given<Format> format = format(Format.CSV);
+    private final Given<String> rulePages = rulePages();
     private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
 
     SeasonCommand(Terminal terminal) {
@@ -34,6 +39,9 @@ final class SeasonCommand extends Command {
             writePages();
             return;
         }
+        if (rulePages.value() != null) {
+            throw new BadInput(Fault.of("--rule-pages", 0, "", "no folder of pages to write", "--format html and -o with a folder", ""));
+        }
         SeasonPlan season;
         try (ProgressMeter meter = meter("working out the season")) {
             season = SeasonTask.of(workspace(), folder.value(), meter);
@@ -46,9 +54,10 @@ final class SeasonCommand extends Command {
     private void writePages() {
         PageSet pages = PageSet.ofSeason();
         pages.check(workspace(), output.typed());
+        RuleLinks links = ruleLinks(rulePages, Format.HTML, Path.of(output.typed()));
         SeasonTask season = SeasonTask.read(workspace(), folder.value());
         pages.check(workspace(), output.typed());
-        SeasonPages reports = new SeasonPages(season.starts());
+        SeasonPages reports = new SeasonPages(season.starts(), links);
         Renderer renderer = Format.HTML.renderer(TerminalRenderer.STANDARD_WIDTH, false);
         try (ProgressMeter meter = meter("working out the season")) {
             SeasonPlan plan = season.work(meter, (ride, brief) -> pages.add(reports.path(ride), renderer.render(reports.brief(ride, brief))));

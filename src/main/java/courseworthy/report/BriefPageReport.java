@@ -29,14 +29,22 @@ public final class BriefPageReport {
     private final BriefReport parts;
     private final Map<String, Assumed> assumed = new LinkedHashMap<>();
 
-    private BriefPageReport(Brief brief) {
+    private final RuleLinks links;
+
+    private BriefPageReport(Brief brief, RuleLinks links) {
         this.brief = brief;
+        this.links = links;
         parts = new BriefReport(brief);
         brief.demands().assumed().forEach(each -> assumed.put(each.what(), each));
     }
 
     public static Report of(Brief brief) {
-        return new BriefPageReport(brief).report();
+        return of(brief, RuleLinks.NONE);
+    }
+
+    /** @param links from reasons to the pages of rules */
+    public static Report of(Brief brief, RuleLinks links) {
+        return new BriefPageReport(brief, links).report();
     }
 
     private Report report() {
@@ -90,9 +98,9 @@ public final class BriefPageReport {
                 .caution(GroundPhrases.rests(brief, decision))
                 .bullets("To set:", SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
         boolean decided = decision.value() != null;
-        listed(out, decided ? "For:" : "Limits:", decision.taken().stream().map(ClaimItems::full).toList(),
+        listed(out, decided ? "For:" : "Limits:", decision.taken().stream().map(claim -> ClaimItems.full(claim, links)).toList(),
                 decided ? "No rule recommends it; it is the default." : "");
-        listed(out, decided ? "Against:" : "Set aside:", decision.lost().stream().map(ClaimItems::full).toList(),
+        listed(out, decided ? "Against:" : "Set aside:", decision.lost().stream().map(lost -> ClaimItems.full(lost, links)).toList(),
                 decided ? "No rule recommends anything else." : "");
         out.paragraph(assumedUnder(decision));
         TopicReport.addGains(out, WorthReport.worth(brief, topic));

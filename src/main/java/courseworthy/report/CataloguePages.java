@@ -14,18 +14,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The catalogue as pages: one for each topic and each measure, one of stretches, and one to begin with. */
+/** The catalogue as pages: one for each topic, each measure and each rule, one of stretches, one that lists the rules, and one to begin with. */
 public final class CataloguePages {
 
     /** A case of a rule that is shown; its sheet's cases hold them all. */
     private static final int MOST_CASES = 3;
 
-    private static final String STRETCHES = "measures/stretches.md";
+    /** From a page in a folder to those beside the folder. */
+    private static final String UP = "../";
 
+    private final String first;
+    private final String suffix;
     private final List<RulePage> rules;
     private final Map<Measure, List<Long>> turns;
 
-    public CataloguePages(PagesResult catalogue) {
+    /**
+     * @param first  the name of the page to begin with
+     * @param suffix what the names of all files end in: {@code .md}
+     */
+    public CataloguePages(PagesResult catalogue, String first, String suffix) {
+        this.first = first;
+        this.suffix = suffix;
         this.rules = catalogue.rules();
         this.turns = catalogue.thresholds();
     }
@@ -33,31 +42,52 @@ public final class CataloguePages {
     /** The pages by path, the first the one to begin with. */
     public Map<String, Report> pages() {
         Map<String, Report> out = new LinkedHashMap<>();
-        out.put("README.md", first());
+        out.put(first, first());
         for (Topic topic : Topics.all()) {
             out.put(path(topic), topic(topic));
         }
         for (Measure measure : Measure.values()) {
             out.put(path(measure), measure(measure));
         }
-        out.put(STRETCHES, stretches());
+        out.put(stretchesPath(), stretches());
+        out.put(rulesPath(), list());
+        for (RulePage rule : rules) {
+            out.put(path(rule.rule().author().rule(), suffix), rule(rule));
+        }
         return out;
     }
 
-    private static String path(Topic topic) {
-        return "topics/" + file(topic.name());
+    private String path(Topic topic) {
+        return "topics/" + file(topic.name(), suffix);
     }
 
-    private static String path(Measure measure) {
-        return "measures/" + file(measure.written());
+    private String path(Measure measure) {
+        return "measures/" + file(measure.written(), suffix);
+    }
+
+    private String stretchesPath() {
+        return "measures/stretches" + suffix;
+    }
+
+    private String rulesPath() {
+        return "rules/all" + suffix;
+    }
+
+    /**
+     * Where the page of a shipped rule stands.
+     *
+     * @param rule its qualified id
+     */
+    static String path(String rule, String suffix) {
+        return "rules/" + file(rule, suffix);
     }
 
     /** {@code front-tyre-width.md}. */
-    private static String file(String name) {
-        return name.replace(' ', '-').replace(':', '-') + ".md";
+    private static String file(String name, String suffix) {
+        return name.replace(' ', '-').replace(':', '-').replace('/', '-') + suffix;
     }
 
-    private static Report first() {
+    private Report first() {
         List<RichText> topics = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             topics.add(link(topic.name(), path(topic), topic.about()));
@@ -72,7 +102,8 @@ public final class CataloguePages {
                 .section(Section.builder("topics", "Topics").bullets(topics))
                 .section(Section.builder("measures", "Measures").bullets(measures))
                 .section(Section.builder("stretches", "Stretches").bullets(List.of(
-                        link("stretches", STRETCHES, "What any stretch, no stretch and share of course may test"))))
+                        link("stretches", stretchesPath(), "What any stretch, no stretch and share of course may test"))))
+                .section(Section.builder("rules", "Rules").bullets(List.of(link("all rules", rulesPath(), "Each with its reason, its evidence and its cases"))))
                 .build();
     }
 
@@ -91,7 +122,7 @@ public final class CataloguePages {
         }
         List<RichText> testing = new ArrayList<>();
         for (RulePage page : testing(topic)) {
-            testing.add(RichText.of(page.rule().author().rule() + ", " + page.rule().author().where()));
+            testing.add(link(page, UP).text(", " + page.rule().author().where()));
         }
         return Report.builder(RichText.of(Phrases.capital(topic.name()))).paragraph(topic.about() + ".").definitions(facts)
                 .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may say:")
@@ -188,7 +219,46 @@ public final class CataloguePages {
                 .build();
     }
 
-    private static Section.Builder rules(String heading, List<RulePage> pages) {
+    private RichText link(RulePage page, String to) {
+        String rule = page.rule().author().rule();
+        return RichText.EMPTY.link(rule, to + path(rule, suffix));
+    }
+
+    private Report list() {
+        List<RichText> lines = new ArrayList<>();
+        for (RulePage page : rules) {
+            lines.add(link(page, UP).text(": " + page.rule().author().because()));
+        }
+        return Report.builder(RichText.of("All rules")).subtitle(Phrases.count(rules.size(), "rule")).paragraph(home()).bullets(lines).build();
+    }
+
+    private RichText home() {
+        return RichText.EMPTY.link("Topics, measures and rules", UP + first);
+    }
+
+    private Report rule(RulePage page) {
+        RuleOrigin author = page.rule().author();
+        List<RichText> reads = new ArrayList<>();
+        page.measures().forEach(each -> reads.add(RichText.EMPTY.link(each.written(), UP + path(each)).text(": " + each.about() + ".")));
+        page.decided().forEach(each -> reads.add(link(each).text(", as decided")));
+        List<RichText> about = new ArrayList<>();
+        page.rule().topics().forEach(each -> about.add(link(each)));
+        return Report.builder(RichText.of(author.rule())).subtitle(author.force().word()).paragraph(home())
+                .section(Section.builder("says", "What it says").bullets(CatalogueReport.says(page.rule())).bullets("On:", about))
+                .section(Section.builder("why", "Why").paragraph(author.because()).paragraph(RichText.of("How it is known: ").append(Phrases.origin(author)).text(".")))
+                .section(Section.builder("reads", "What it depends on").bullets(reads))
+                .section(Section.builder("applies", "Where it applies").bullets(page.applies().stream().map(RichText::of).toList()))
+                .section(Section.builder("silent", "Where it does not").bullets(page.silent().stream().map(RichText::of).toList()))
+                .section(Section.builder("written", "Where it is written").listing("yaml", page.written()).remark(author.where().toString()))
+                .build();
+    }
+
+    private RichText link(String topic) {
+        Topic found = Topics.find(topic);
+        return found == null ? RichText.of(topic) : RichText.EMPTY.link(topic, UP + path(found));
+    }
+
+    private Section.Builder rules(String heading, List<RulePage> pages) {
         Section.Builder out = Section.builder("rules", heading).paragraph(pages.isEmpty() ? "No shipped rule." : "");
         for (int i = 0; i < pages.size(); i++) {
             RulePage page = pages.get(i);
@@ -196,7 +266,7 @@ public final class CataloguePages {
             out.section(Section.builder("rule-" + (i + 1), author.rule()).bullets(CatalogueReport.says(page.rule()))
                     .paragraph(author.because() + " (" + author.force().word() + "; " + Phrases.standing(author) + ")")
                     .paragraph(cases("Applies", page.applies())).paragraph(cases("Does not apply", page.silent()))
-                    .remark(author.where().toString()));
+                    .remark(RichText.EMPTY.link("The rule's page", UP + path(author.rule(), suffix)).text(", " + author.where())));
         }
         return out;
     }

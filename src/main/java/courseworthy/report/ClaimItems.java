@@ -40,21 +40,30 @@ final class ClaimItems {
 
     /** Everything that is known of a claim: its reason, how that is known, its facts, and where the rule is written. */
     static Item full(Claim claim) {
-        return full(claim, RichText.EMPTY);
+        return full(claim, RuleLinks.NONE);
     }
 
     static Item full(Lost lost) {
-        return full(lost.claim(), RichText.of(": ").quoted(Phrases.lost(lost)));
+        return full(lost, RuleLinks.NONE);
     }
 
-    private static Item full(Claim claim, RichText lost) {
+    /** With a way to the page of the rule. */
+    static Item full(Claim claim, RuleLinks links) {
+        return full(claim, RichText.EMPTY, links);
+    }
+
+    static Item full(Lost lost, RuleLinks links) {
+        return full(lost.claim(), RichText.of(": ").quoted(Phrases.lost(lost)), links);
+    }
+
+    private static Item full(Claim claim, RichText lost, RuleLinks links) {
         List<Block> below = new ArrayList<>();
         below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
         below.add(new Paragraph(RichText.of(claim.author().force().word() + "; ").append(Phrases.origin(claim.author())), Role.BODY));
         if (!claim.grounds().isEmpty()) {
             below.add(ItemList.bulleted(facts(claim)));
         }
-        below.add(new Paragraph(RichText.ofQuoted(claim.author().rule() + ", " + claim.author().where()), Role.REMARK));
+        below.add(new Paragraph(links.of(claim.author()).quoted(", " + claim.author().where()), Role.REMARK));
         return new Item(RichText.EMPTY.append(says(claim).in(Style.STRONG)).append(lost), below);
     }
 

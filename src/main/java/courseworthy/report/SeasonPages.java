@@ -33,7 +33,11 @@ public final class SeasonPages {
     private final Map<List<Object>, String> events = new HashMap<>();
     private final Map<Integer, String> briefs = new HashMap<>();
 
-    public SeasonPages(List<SeasonStart> starts) {
+    private final RuleLinks links;
+
+    /** @param links from the page to begin with to the pages of rules */
+    public SeasonPages(List<SeasonStart> starts, RuleLinks links) {
+        this.links = links.fromBelow();
         PageNames names = new PageNames();
         for (SeasonStart start : starts) {
             riders.computeIfAbsent(start.rider(), name -> names.path("riders/", "rider", name));
@@ -58,7 +62,7 @@ public final class SeasonPages {
 
     /** A brief with ways to the pages it belongs to. */
     public Report brief(Ride ride, Brief brief) {
-        Report page = BriefPageReport.of(brief);
+        Report page = BriefPageReport.of(brief, links);
         List<Section> sections = new ArrayList<>(page.sections());
         sections.add(Section.builder("season", "In this season").bullets(List.of(
                 RichText.of("The season: ").link("all events and riders", UP + FIRST),

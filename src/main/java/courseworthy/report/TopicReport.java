@@ -17,6 +17,11 @@ public final class TopicReport {
     }
 
     public static Report of(TopicResult result) {
+        return of(result, RuleLinks.NONE);
+    }
+
+    /** @param links from reasons to the pages of rules */
+    public static Report of(TopicResult result, RuleLinks links) {
         Brief brief = result.brief();
         Decision decision = brief.on(result.topic());
         Report.Builder out = ClaimItems.head(decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
@@ -24,7 +29,7 @@ public final class TopicReport {
                 .paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).caution(GroundPhrases.rests(brief, decision))
                 .section(settings(brief, result.topic())).section(gains(WorthReport.worth(brief, decision.topic())));
-        addClaims(out, decision);
+        addClaims(out, decision, links);
         return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();
     }
 
@@ -59,9 +64,9 @@ public final class TopicReport {
         worth.notes().forEach(out::remark);
     }
 
-    private static void addClaims(Report.Builder out, Decision decision) {
-        List<Item> taken = decision.taken().stream().map(ClaimItems::full).toList();
-        List<Item> lost = decision.lost().stream().map(ClaimItems::full).toList();
+    private static void addClaims(Report.Builder out, Decision decision, RuleLinks links) {
+        List<Item> taken = decision.taken().stream().map(claim -> ClaimItems.full(claim, links)).toList();
+        List<Item> lost = decision.lost().stream().map(each -> ClaimItems.full(each, links)).toList();
         boolean decided = decision.value() != null;
         out.section(Section.builder("for", decided ? "For" : "Limits")
                 .paragraph(decided && taken.isEmpty() ? "No rule recommends it; it is the default." : "").items(taken));

@@ -1,5 +1,7 @@
 package courseworthy.task;
 
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
 import courseworthy.problem.OutputFailure;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -36,6 +38,20 @@ public final class PageSet {
         return new PageSet(new PageManifest("catalogue-pages.sha256"));
     }
 
+    /**
+     * The folder of pages of the catalogue that a page is to refer to.
+     *
+     * @param option where it was typed
+     * @throws BadInput where there are none
+     */
+    public static Path catalogue(Workspace workspace, String option, String typed) {
+        Path folder = workspace.path(typed);
+        if (!Files.isRegularFile(folder.resolve(ofCatalogue().manifest.name())) || !Files.isRegularFile(folder.resolve("index.html"))) {
+            throw new BadInput(Fault.of(option, 0, "", "\"" + typed + "\"", "a folder that \"courseworthy pages --format html\" wrote", ""));
+        }
+        return folder;
+    }
+
     /** @param path in the folder, with slashes */
     public void add(String path, String page) {
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
@@ -59,7 +75,7 @@ public final class PageSet {
      * To be asked before anything is worked out.
      *
      * @param typed the folder as the user typed it
-     * @throws courseworthy.problem.BadInput where the pages may not be written there
+     * @throws BadInput where the pages may not be written there
      */
     public void check(Workspace workspace, String typed) {
         Path folder = workspace.path(typed);
@@ -70,7 +86,7 @@ public final class PageSet {
     /**
      * Writes all pages, or none: into a new or an empty folder, or over pages that were written by this before and that nobody has changed since.
      *
-     * @throws courseworthy.problem.BadInput where that may not be
+     * @throws BadInput where that may not be
      * @throws OutputFailure where writing fails; the folder is then as it was before
      */
     public void write(Workspace workspace, String typed) {

@@ -1,5 +1,6 @@
 package courseworthy.task;
 
+import courseworthy.claim.SourceLocation;
 import courseworthy.demand.Measure;
 import courseworthy.engine.ShippedRules;
 import courseworthy.problem.Faults;
@@ -10,7 +11,7 @@ import courseworthy.sheet.RuleInputs;
 import courseworthy.sheet.Sheet;
 import courseworthy.topic.Topic;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,39 +26,24 @@ import java.util.TreeSet;
 /** The catalogue of topics, measures and rules, made from the catalogue, the shipped rules and their cases. */
 public final class PagesTask {
 
+    /** How far the rows of a sheet are indented. */
+    private static final int INDENT = 2;
+
     /** Where cases are looked for, below rules; null where there is no such folder. */
     private final Path home;
     private final Map<String, List<RuleCase>> cases = new HashMap<>();
+    private final Map<String, List<String>> sheets = new HashMap<>();
 
     private PagesTask(Path home) {
         this.home = home;
     }
 
-    /** The catalogue as it is shipped. */
+    /** The catalogue as it is shipped; nothing is to be written where its rules are. */
     public static PagesResult of(Workspace workspace) {
-        return new PagesTask(workspace.home()).catalogue();
-    }
-
-    /**
-     * Writes pages into a folder, which must be new or empty.
-     *
-     * @param pages texts by their path in the folder
-     */
-    public static void write(Workspace workspace, String typed, Map<String, String> pages) {
-        Path folder = workspace.path(typed);
         if (workspace.home() != null) {
             workspace.protect(workspace.home().resolve("rules"));
-            workspace.mayWriteOver(folder, typed);
         }
-        NewFolder.write(folder, typed, into -> fill(into, pages));
-    }
-
-    private static void fill(Path into, Map<String, String> pages) throws IOException {
-        for (Map.Entry<String, String> page : pages.entrySet()) {
-            Path file = into.resolve(page.getKey());
-            Files.createDirectories(file.getParent());
-            Files.write(file, page.getValue().getBytes(StandardCharsets.UTF_8));
-        }
+        return new PagesTask(workspace.home()).catalogue();
     }
 
     private PagesResult catalogue() {
@@ -89,8 +75,8 @@ public final class PagesTask {
         List<RulePage> out = new ArrayList<>();
         for (RuleEntry rule : RulesTask.of(null)) {
             Row row = rows.get(rule.author().rule());
-            out.add(row == null ? new RulePage(rule, List.of(), List.of(), List.of(), List.of())
-                    : new RulePage(rule, measures(row), topics(row), sentences(row, true), sentences(row, false)));
+            out.add(row == null ? new RulePage(rule, List.of(), List.of(), List.of(), List.of(), List.of())
+                    : new RulePage(rule, measures(row), topics(row), sentences(row, true), sentences(row, false), written(row)));
         }
         return out;
     }
@@ -120,6 +106,31 @@ public final class PagesTask {
             }
         }
         return out;
+    }
+
+    /** The lines of a row in its sheet: from the item of the list that it is to the next item, blank line or comment. */
+    private List<String> written(Row row) {
+        SourceLocation where = row.author().where();
+        List<String> lines = sheets.computeIfAbsent(where.file(), this::lines);
+        List<String> out = new ArrayList<>();
+        for (int i = where.line() - 1; i < lines.size(); i++) {
+            String line = lines.get(i);
+            boolean next = !out.isEmpty() && (line.isBlank() || line.startsWith("  - ") || line.startsWith("  #") || !line.startsWith(" "));
+            if (next) {
+                break;
+            }
+            out.add(line.substring(Math.min(INDENT, line.length())));
+        }
+        return out;
+    }
+
+    private List<String> lines(String file) {
+        Path path = home == null ? null : home.resolve(file);
+        try {
+            return path == null || !Files.exists(path) ? List.of() : Files.readAllLines(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** For each measure the values at which a shipped rule turns, least first. */

@@ -56,7 +56,7 @@ final class ExamplePages {
         return new ToolOutput().run(line.toArray(String[]::new));
     }
 
-    /** Writes them into a folder, and in a folder in it the pages of the example season. */
+    /** Writes them into a folder, and in folders in it the pages of the example season and of the catalogue. */
     static Map<String, Path> write(Path folder) throws IOException {
         Map<String, Path> out = new LinkedHashMap<>();
         for (Map.Entry<String, List<String>> each : LINES.entrySet()) {
@@ -66,6 +66,7 @@ final class ExamplePages {
             out.put(each.getKey(), Files.writeString(folder.resolve(each.getKey().replace(' ', '-') + ".html"), page));
         }
         new ToolOutput().run("season", "docs/examples", "--format", "html", "-o", folder.resolve("season").toString());
+        new ToolOutput().run("pages", folder.resolve("catalogue").toString(), "--format", "html");
         return out;
     }
 }

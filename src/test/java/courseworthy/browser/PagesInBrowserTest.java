@@ -197,7 +197,20 @@ class PagesInBrowserTest {
             all = files.filter(each -> each.toString().endsWith(".html")).sorted().toList();
         }
         assertThat(all).hasSize(19);
-        List<String> checked = List.of("index.html", "ida.html", "2026-06-20-heather-ridge-marathon.html");
+        visit(browser, all, List.of("index.html", "ida.html", "2026-06-20-heather-ridge-marathon.html"));
+    }
+
+    /** One page of each kind of the catalogue: there are some hundred of a kind. */
+    @Test
+    void pagesOfTheCatalogueAreFine(Browser browser) throws IOException {
+        Path catalogue = pages.get("season").resolveSibling("catalogue");
+        List<Path> all = Stream.of("index.html", "topics/rear-tyre-casing.html", "measures/going.html", "measures/stretches.html", "rules/all.html",
+                "rules/shipped-less-pressure-in-the-wet.html").map(catalogue::resolve).toList();
+        visit(browser, all, List.of("rear-tyre-casing.html", "going.html", "stretches.html", "shipped-less-pressure-in-the-wet.html"));
+    }
+
+    /** @param checked names of files on which the checkers look too */
+    private static void visit(Browser browser, List<Path> all, List<String> checked) throws IOException {
         try (BrowserPage page = browser.open()) {
             page.offline();
             for (Path each : all) {

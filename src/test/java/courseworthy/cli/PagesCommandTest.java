@@ -2,10 +2,18 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.ToolOutput;
 import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,16 +23,58 @@ class PagesCommandTest {
     private Path folder;
 
     @Test
-    void writesThemWholeAndOverwritesNothing() throws IOException {
+    void writesThemWholeAndOverwritesOnlyItsOwn() throws IOException {
         String typed = folder.resolve("handbook").toString();
         CommandRun ran = CommandRun.of("pages", typed);
         long written;
         try (Stream<Path> all = Files.walk(folder)) {
-            written = all.filter(Files::isRegularFile).count();
+            written = all.filter(each -> each.toString().endsWith(".md")).count();
         }
         assertThat(ran).isEqualTo(new CommandRun(0, "Wrote " + written + " pages; begin with " + typed + "/README.md\n", ""));
-        assertThat(written).isGreaterThan(100);
-        assertThat(CommandRun.of("pages", typed)).isEqualTo(
-                new CommandRun(2, "", typed + ": found a folder with something in it, expected a new or an empty folder\n    Nothing was written.\n"));
+        assertThat(written).isGreaterThan(500);
+        assertThat(CommandRun.of("pages", typed)).isEqualTo(ran);
+        Files.writeString(folder.resolve("handbook/notes.md"), "mine");
+        assertThat(CommandRun.of("pages", typed)).isEqualTo(new CommandRun(2, "", typed + ": found \"notes.md\" in it, which is none of its pages, expected a new or an "
+                + "empty folder, or one of pages that this command wrote and nobody changed\n    Nothing was written.\n"));
+    }
+
+    /** Every link leads to a page, and the reasons of a brief lead to the pages of their rules. */
+    @Test
+    void pagesOfHtmlLeadToOneAnotherAndReasonsLeadToThem() throws IOException {
+        Path handbook = folder.resolve("hand book#1");
+        new ToolOutput().run("pages", handbook.toString(), "--format", "html");
+        Path page = Files.createDirectory(folder.resolve("out")).resolve("brief.html");
+        new ToolOutput().run("brief", "heather-ridge", "--format", "html", "--rule-pages", handbook.toString(), "-o", page.toString());
+        Set<String> rules = new HashSet<>();
+        for (Element link : Jsoup.parse(Files.readString(page)).select("#topics a[href^=..]")) {
+            assertThat(link.attr("href")).startsWith("../hand%20book%231/rules/");
+            Path to = page.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize();
+            assertThat(to).isRegularFile();
+            assertThat(Jsoup.parse(Files.readString(to)).select("h1").text()).isEqualTo(link.text());
+            rules.add(link.text());
+        }
+        assertThat(rules).hasSizeGreaterThan(60);
+        int links = 0;
+        for (String each : List.of("index.html", "topics/rear-tyre-casing.html", "rules/all.html", "rules/shipped-less-pressure-in-the-wet.html")) {
+            Path at = handbook.resolve(each);
+            for (Element link : Jsoup.parse(Files.readString(at)).select("a[href]:not([href^=#])")) {
+                assertThat(at.getParent().resolve(link.attr("href")).normalize()).as(each).isRegularFile();
+                links++;
+            }
+        }
+        assertThat(links).isGreaterThan(600);
+    }
+
+    @Test
+    void rulePagesAreRefusedWhereThereAreNoneOrNoPageRefersToThem() throws IOException {
+        Path none = Files.createDirectory(folder.resolve("none"));
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--format", "html", "--rule-pages", none.toString())).isEqualTo(new CommandRun(2, "",
+                "--rule-pages: found \"" + none + "\", expected a folder that \"courseworthy pages --format html\" wrote\n"));
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--rule-pages", none.toString()).err())
+                .isEqualTo("--rule-pages: found --format text beside it, expected --format html\n");
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--format", "html", "--part", "close", "--rule-pages", none.toString()).err())
+                .startsWith("--part: found --rule-pages beside it, expected one of them\n");
+        assertThat(CommandRun.of("season", "docs/examples", "--rule-pages", none.toString()).err())
+                .isEqualTo("--rule-pages: found no folder of pages to write, expected --format html and -o with a folder\n");
     }
 }

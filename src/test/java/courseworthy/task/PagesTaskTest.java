@@ -29,11 +29,11 @@ class PagesTaskTest {
     private static final Map<String, String> PAGES = new TreeMap<>();
 
     static {
-        new CataloguePages(PagesTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { }))).pages()
+        new CataloguePages(PagesTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { })), "README.md", ".md").pages()
                 .forEach((path, page) -> PAGES.put(path, new MarkdownRenderer().render(page)));
     }
 
-    private static final Pattern CODE = Pattern.compile("```yaml\n(.*?)\n```", Pattern.DOTALL);
+    private static final Pattern CODE = Pattern.compile("```yaml\n((?:when|say):.*?)\n```", Pattern.DOTALL);
     private static final Pattern LINK = Pattern.compile("^- \\[[^]]+]\\(([^)]+)\\)", Pattern.MULTILINE);
 
     @TempDir
@@ -46,9 +46,10 @@ class PagesTaskTest {
         while (link.find()) {
             linked.add(link.group(1));
         }
-        assertThat(linked).hasSize(Topics.all().size() + Measure.values().length + 1).doesNotHaveDuplicates();
+        assertThat(linked).hasSize(Topics.all().size() + Measure.values().length + 2).doesNotHaveDuplicates();
         List<String> others = new ArrayList<>(PAGES.keySet());
         others.remove("README.md");
+        others.removeIf(path -> path.startsWith("rules/") && !path.equals("rules/all.md"));
         assertThat(linked).containsExactlyInAnyOrderElementsOf(others);
     }
 
@@ -71,6 +72,27 @@ class PagesTaskTest {
         Faults faults = new Faults();
         SheetReader.read(file, "examples.yaml", 0, faults);
         assertThat(faults.faults()).isEmpty();
+    }
+
+    /** Each rule has a page with all that is known of it, which the list of rules leads to; what is shown of the sheet is the row itself. */
+    @Test
+    void everyRuleHasAPage() throws IOException {
+        List<RuleEntry> rules = RulesTask.of(null);
+        assertThat(rules).hasSizeGreaterThan(400);
+        for (RuleEntry rule : rules) {
+            String path = "rules/" + rule.author().rule().replace('/', '-') + ".md";
+            assertThat(PAGES.get("rules/all.md")).contains("(../" + path + ")");
+            assertThat(PAGES.get(path)).as(path).startsWith("# " + rule.author().rule() + ", " + rule.author().force().word() + "\n").contains(rule.author().where().toString());
+        }
+        for (Row row : ShippedRules.rules()) {
+            String page = PAGES.get("rules/" + row.author().rule().replace('/', '-') + ".md");
+            Matcher listing = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL).matcher(page);
+            assertThat(listing.find()).as(row.author().rule()).isTrue();
+            String id = row.author().rule().substring(row.author().rule().indexOf('/') + 1);
+            assertThat(listing.group(1)).startsWith("- id: " + id + "\n").contains("because: ").containsOnlyOnce("id: ");
+        }
+        assertThat(PAGES.get("rules/shipped-less-pressure-in-the-wet.md")).contains("[going](../measures/going.md)").contains("[front tyre pressure](../topics/front-tyre-pressure.md)")
+                .contains("In the wet a twentieth less pressure puts more rubber on slippery ground.").contains("common practice").contains("## Where it applies");
     }
 
     /** Every shipped row that says something stands on the page of each of its topics, with its reason, its place and a case. */
