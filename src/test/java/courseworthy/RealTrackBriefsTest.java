@@ -32,7 +32,7 @@ class RealTrackBriefsTest {
     void aTrackAloneAsksForItsGround(Path track) {
         Request request = Request.builder(track.toString()).build();
         String text = tool.brief(request, Format.TEXT);
-        assertThat(text).contains("Most of the ground is not known.").containsPattern("(?m)^  ground +surface, smoothness, ");
+        assertThat(text).contains("Most of the ground is not known.", "--map EXTRACT").containsPattern("(?m)^  ground +surface, smoothness, ");
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
         JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
         assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1}]");

@@ -31,6 +31,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Sentences and phrases made from the model's records, the same for every output that is read by people. */
@@ -126,7 +127,9 @@ public final class Phrases {
     static String missingGround(Brief brief) {
         MeasureValue known = brief.demands().get(Measure.KNOWN_GROUND);
         boolean mostly = known != null && Measure.KNOWN_GROUND.scale().resolution().base(known.mid()) >= 0.5;
-        return mostly ? "" : "Most of the ground is not known. Say what it is, for example --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
+        boolean mappable = brief.course().basis() == null && brief.course().file().toLowerCase(Locale.ROOT).matches(".*[.]gpx([.]gz)?");
+        return mostly ? "" : "Most of the ground is not known. " + (mappable ? "Take it from a map that holds the track, with --map EXTRACT, or say" : "Say")
+                + " what it is, for example --ground 'surface=gravel, smoothness=bad, mtb:scale=1'.";
     }
 
     /** A number with some decimals, never an exponent or a negative zero. */
