@@ -45,7 +45,7 @@ final class BackPlanFigure {
     /** The first moment that must not be missed: of plan B where there is one, else when work begins. */
     private static String title(Preparation preparation, int start) {
         if (!preparation.lastMoments().isEmpty()) {
-            return "The last moment for plan B is " + PlanReport.ofDay(start + preparation.lastMoments().get(0).at());
+            return "Plan B: start work by " + PlanReport.ofDay(start + preparation.lastMoments().get(0).at());
         }
         Sitting first = preparation.sittings().get(0);
         return "Work begins at " + PlanReport.ofDay(start + first.from());
@@ -53,7 +53,7 @@ final class BackPlanFigure {
 
     private static String sentence(Preparation preparation, int start) {
         int items = preparation.sittings().stream().mapToInt(Sitting::items).sum();
-        String waits = preparation.waits().isEmpty() ? "" : "; longest left alone: " + longest(preparation.waits());
+        String waits = preparation.waits().isEmpty() ? "" : "; longest wait: " + longest(preparation.waits());
         return Phrases.count(items, "thing") + " to do in " + Phrases.count(preparation.sittings().size(), "sitting") + " before the start at "
                 + PlanReport.ofDay(start) + waits + ".";
     }

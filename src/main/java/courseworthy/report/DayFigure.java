@@ -42,7 +42,8 @@ final class DayFigure {
 
     private static String title(DayPlan plan) {
         Hour hottest = DayPlanSummary.hottest(plan.hours());
-        return hottest == null ? "Food and drink by the hour" : "Hottest, " + Phrases.number(hottest.temperature(), 0) + " C, in hour " + (plan.hours().indexOf(hottest) + 1);
+        return hottest == null ? "Food and drink by the hour" : "Warmest, " + Phrases.number(hottest.temperature(), 0) + " C, from "
+                + clock(plan, hottest.from()) + (plan.start() == null ? " h after the start" : "");
     }
 
     private static String sentence(DayPlan plan) {

@@ -23,7 +23,7 @@ final class WorthFigure {
         }
         WorthChart chart = new WorthChart(told.stream().map(WorthFigure::row).toList());
         DecisionWorth largest = DecisionWorth.largest(all);
-        return new Figure(RichText.of(largest == null ? "No other choice is surely faster or slower" : "Most time hangs on the " + name(largest)), chart,
+        return new Figure(RichText.of(largest == null ? "No other choice is surely faster or slower" : Phrases.capital(name(largest)) + " makes the most difference"), chart,
                 RichText.of(sentence(told.get(0), largest)), data(all));
     }
 
@@ -46,13 +46,13 @@ final class WorthFigure {
         if (even == null) {
             return "";
         }
-        return even.rides().mid() < 1 ? "even at " + Phrases.number(1 / even.rides().mid(), 1) + " " + even.stop() + "s a ride"
-                : "even at one " + even.stop() + " in " + Phrases.number(even.rides().mid(), even.rides().mid() < 10 ? 1 : 0) + " rides";
+        return even.rides().mid() < 1 ? "equal at " + Phrases.number(1 / even.rides().mid(), 1) + " " + even.stop() + "s a ride"
+                : "equal at one " + even.stop() + " in " + Phrases.number(even.rides().mid(), even.rides().mid() < 10 ? 1 : 0) + " rides";
     }
 
     private static String sentence(DecisionWorth first, DecisionWorth largest) {
         DecisionWorth told = largest == null ? first : largest;
-        return "Against what is recommended, " + name(told) + " " + value(told) + " in place of " + told.decision().phrase() + " "
+        return Phrases.capital(name(told)) + ": " + value(told) + " in place of the recommended " + told.decision().phrase() + " "
                 + WorthReport.returns(told.saved()) + ".";
     }
 

@@ -140,8 +140,8 @@ class PictureReportTest {
             assertThat(row.close()).isEqualTo(!sure);
             largest = sure && (largest == null || Math.abs(row.savedSeconds().mid()) > Math.abs(largest.savedSeconds().mid())) ? row : largest;
         }
-        assertThat(figure.title().plain()).isEqualTo("Most time hangs on the " + largest.topic());
-        assertThat(figure.textEquivalent().plain()).contains(largest.topic() + " " + largest.alternative() + " in place of " + largest.recommended());
+        assertThat(figure.title().plain()).isEqualTo(Phrases.capital(largest.topic()) + " makes the most difference");
+        assertThat(figure.textEquivalent().plain()).startsWith(Phrases.capital(largest.topic()) + ": " + largest.alternative() + " in place of the recommended " + largest.recommended());
         assertThat(figure.data().rows()).hasSizeGreaterThan(chart.rows().size() + 20);
     }
 
@@ -171,7 +171,7 @@ class PictureReportTest {
         assertThat(drunk).isEqualTo(brief.outlook().plan().fluids().drink().mid(), within(1e-6));
         assertThat(at).isEqualTo(brief.demands().estimated().estimate().total().mid());
         assertThat(strip.light()).extracting(DayStrip.LightSpan::light).containsExactly(DayStrip.Light.DAY);
-        assertThat(figure.title().plain()).startsWith("Hottest, ");
+        assertThat(figure.title().plain()).startsWith("Warmest, ").endsWith(" C, from 11:00");
         assertThat(figure.data().rows()).hasSize(strip.hours().size());
     }
 
