@@ -19,8 +19,10 @@ final class AxisDrawing {
 
     /** Lines across, labelled at their left ends. */
     static void linesAcross(SvgCanvas canvas, AxisTicks ticks, Scale scale, double left, double right) {
+        StringBuilder lines = new StringBuilder();
+        ticks.values().forEach(each -> lines.append(LinePath.across(left, right, scale.at(each))));
+        canvas.path("grid", lines.toString(), 0);
         for (double each : ticks.values()) {
-            canvas.line("grid", left, scale.at(each), right, scale.at(each));
             canvas.text(TextStyle.PALE, Anchor.END, left - 6, scale.at(each) + 4, NumberText.fixed(each, ticks.decimals()));
         }
     }
@@ -29,15 +31,15 @@ final class AxisDrawing {
     static double kilometres(SvgCanvas canvas, double kilometres, Scale scale, double y) {
         String end = NumberText.withUnit(NumberText.shortest(kilometres, 1), "km");
         double right = scale.at(kilometres);
-        canvas.line("axis", scale.at(0), y, right, y);
-        canvas.line("axis", right, y, right, y + 4);
+        StringBuilder lines = new StringBuilder(LinePath.across(scale.at(0), right, y)).append(LinePath.down(right, y, y + 4));
         canvas.text(TextStyle.PALE, Anchor.END, Math.min(canvas.width(), right + 6), y + LABEL_BELOW, end);
         AxisTicks ticks = AxisTicks.within(0, kilometres, canvas.narrow() ? 6 : 12);
         for (double each : ticks.values()) {
             if (canvas.label(TextStyle.PALE, Anchor.MIDDLE, scale.at(each), y + LABEL_BELOW, NumberText.fixed(each, ticks.decimals()))) {
-                canvas.line("axis", scale.at(each), y, scale.at(each), y + 4);
+                lines.append(LinePath.down(scale.at(each), y, y + 4));
             }
         }
+        canvas.path("axis", lines.toString(), y + 4);
         return y + LABEL_BELOW + TextWidths.DESCENT;
     }
 }

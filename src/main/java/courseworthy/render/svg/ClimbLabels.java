@@ -19,19 +19,18 @@ final class ClimbLabels {
     }
 
     static void draw(SectionFrame frame, List<ClimbBand> climbs, double top) {
-        for (ClimbBand climb : climbs) {
-            bracket(frame, climb, top + BRACKET);
-        }
+        StringBuilder brackets = new StringBuilder();
+        climbs.forEach(climb -> brackets.append(bracket(frame, climb, top + BRACKET)));
+        frame.canvas().path("bracket", brackets.toString(), top + BRACKET + HOOK);
         climbs.stream().sorted(Comparator.comparingDouble(ClimbBand::riseMetres).reversed().thenComparing(ClimbBand::number))
                 .forEach(climb -> label(frame, climb, climbs, top));
     }
 
-    private static void bracket(SectionFrame frame, ClimbBand climb, double y) {
+    private static String bracket(SectionFrame frame, ClimbBand climb, double y) {
         double from = frame.at(climb.footMetres()) + 0.5;
         double to = Math.max(from + 1, frame.at(climb.topMetres()) - 0.5);
-        String path = "M" + SvgWriter.number(from) + " " + SvgWriter.number(y + HOOK) + "V" + SvgWriter.number(y) + "H" + SvgWriter.number(to)
+        return "M" + SvgWriter.number(from) + " " + SvgWriter.number(y + HOOK) + "V" + SvgWriter.number(y) + "H" + SvgWriter.number(to)
                 + "v" + SvgWriter.number(HOOK);
-        frame.canvas().path("bracket", path, y + HOOK);
     }
 
     private static double middle(SectionFrame frame, ClimbBand climb) {

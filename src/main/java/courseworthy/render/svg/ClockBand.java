@@ -16,6 +16,7 @@ final class ClockBand {
     private final SectionFrame frame;
     private final LongSection section;
     private final double top;
+    private final StringBuilder ticks = new StringBuilder();
 
     private ClockBand(SectionFrame frame, LongSection section, double top) {
         this.frame = frame;
@@ -32,6 +33,7 @@ final class ClockBand {
         frame.canvas().text(TextStyle.PALE, Anchor.END, frame.left() - 6, top + 18, section.startOfDay() == null ? "Time" : "Clock");
         List<Passage> shown = band.byImportance().stream().filter(band::time).toList();
         shown.forEach(band::range);
+        frame.canvas().path("divide", band.ticks.toString(), top + 6);
         return top + HEIGHT;
     }
 
@@ -67,7 +69,7 @@ final class ClockBand {
         String words = text(passage.afterSeconds().mid());
         boolean written = frame.canvas().labelInside(TextStyle.VALUE, Math.max(x, frame.left() + TextWidths.of(words, true) / 2), top + 18, words);
         if (written) {
-            frame.canvas().line("divide", x, top, x, top + 6);
+            ticks.append(LinePath.down(x, top, top + 6));
         }
         return written;
     }

@@ -2,7 +2,7 @@ package courseworthy.render.svg;
 
 import java.util.BitSet;
 
-/** A line through points as the value of the attribute d, without points that nobody would see. */
+/** Lines as the value of the attribute d. */
 final class LinePath {
 
     /** Less than half a pixel cannot be seen. */
@@ -11,7 +11,19 @@ final class LinePath {
     private LinePath() {
     }
 
+    /** A line straight down. */
+    static String down(double x, double top, double bottom) {
+        return "M" + SvgWriter.number(x) + " " + SvgWriter.number(top) + "V" + SvgWriter.number(bottom);
+    }
+
+    /** A line straight across. */
+    static String across(double left, double right, double y) {
+        return "M" + SvgWriter.number(left) + " " + SvgWriter.number(y) + "H" + SvgWriter.number(right);
+    }
+
     /**
+     * A line through points, without those that nobody would see.
+     *
      * @param x places in pixels
      * @param y places in pixels, as many
      */

@@ -95,15 +95,13 @@ final class LongSectionDrawing {
     }
 
     private void key(SectionBands bands, double top) {
-        PictureKey key = new PictureKey(canvas, canvas.narrow() ? 0 : frame.left(), top);
-        bands.withoutWords().forEach((material, words) -> key.ground(material, String.join(", ", words)));
+        PictureKey key = new PictureKey(canvas, canvas.narrow() ? 1 : frame.left(), top);
+        bands.addTo(key);
         Set<Kind> kinds = CourseMarkDrawing.kinds(section);
         if (canvas.narrow() || section.marks().size() > 1) {
             key.marks(kinds);
         }
-        if (bands.merged()) {
-            key.words("Short pieces drawn longer, or together");
-        }
+        bands.addRemarksTo(key);
         canvas.reach(key.bottom());
     }
 }

@@ -2,6 +2,7 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.GroundBand;
+import courseworthy.report.picture.GroundBand.Basis;
 import courseworthy.report.picture.GroundBand.TechnicalGrade;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.LongSection;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 
@@ -35,7 +37,11 @@ final class SectionBands {
 
     private final SectionFrame frame;
     private final LongSection section;
+    /** Grounds whose hatch has its words nowhere in the band, with these words. */
     private final Map<GroundMaterial, Set<String>> withoutWords = new EnumMap<>(GroundMaterial.class);
+    private final List<String> keyWords = new ArrayList<>();
+    /** How shaded lengths are passed that have no room for the word. */
+    private final Set<String> shadedWithoutWord = new TreeSet<>();
     private boolean merged;
     private double y;
 
@@ -45,14 +51,20 @@ final class SectionBands {
         this.y = top;
     }
 
-    /** Grounds whose hatch has its words nowhere in the band, with these words. */
-    Map<GroundMaterial, Set<String>> withoutWords() {
-        return withoutWords;
+    /** Adds what is drawn without words of its own. */
+    void addTo(PictureKey key) {
+        withoutWords.forEach((material, words) -> key.ground(material, String.join(", ", words)));
+        if (!shadedWithoutWord.isEmpty()) {
+            key.shade(String.join(" or ", shadedWithoutWord));
+        }
     }
 
-    /** True where a piece is not drawn to scale. */
-    boolean merged() {
-        return merged;
+    /** Adds what else has to be said of the bands. */
+    void addRemarksTo(PictureKey key) {
+        keyWords.forEach(key::words);
+        if (merged) {
+            key.words("short pieces drawn longer, or together");
+        }
     }
 
     /** Draws all bands. @return where they end */
@@ -98,24 +110,39 @@ final class SectionBands {
     }
 
     /** What is shown of a surface. */
-    private record Hatch(GroundMaterial material, String words) {
+    private record Hatch(GroundMaterial material, String words, boolean assumed) {
+
+        static Hatch of(GroundBand ground) {
+            return new Hatch(ground.material(), ground.surface(), ground.basis() == Basis.ASSUMED || ground.basis() == Basis.INFERRED);
+        }
     }
 
     private void surface() {
         double top = band("Surface");
         Set<Hatch> worded = new HashSet<>();
-        List<BandPiece<Hatch>> pieces = pieces(ground(band -> new Hatch(band.material(), band.surface())), LEAST_HATCH, longer());
+        StringBuilder edges = new StringBuilder(LinePath.across(frame.left(), frame.right(), top)).append(LinePath.across(frame.left(), frame.right(), top + BAND));
+        StringBuilder assumed = new StringBuilder();
+        List<BandPiece<Hatch>> pieces = pieces(ground(Hatch::of), LEAST_HATCH, longer());
         for (BandPiece<Hatch> each : pieces) {
             GroundMaterial material = each.value().material();
             double left = frame.at(each.from());
             double right = frame.at(each.to());
-            frame.canvas().hatch(material, left, top, right - left, BAND);
+            frame.canvas().hatchAlone(material, left, top, right - left, BAND);
+            edges.append(LinePath.down(left, top, top + BAND));
+            if (each.value().assumed()) {
+                assumed.append(LinePath.across(left + 1, right - 1, top + BAND + 3));
+            }
             if (frame.canvas().plate(TextStyle.PLAIN, left, right, top + 14, each.value().words())) {
                 worded.add(each.value());
             } else if (material == GroundMaterial.UNKNOWN) {
                 frame.canvas().label(TextStyle.VALUE, Anchor.MIDDLE, (left + right) / 2, top + 14, "?");
             }
         }
+        if (!assumed.isEmpty()) {
+            frame.canvas().path("assumed", assumed.toString(), top + BAND + BETWEEN);
+            keyWords.add("dotted below: surface assumed or inferred");
+        }
+        frame.canvas().path("edge", edges.append(LinePath.down(frame.right(), top, top + BAND)).toString(), top + BAND);
         pieces.stream().map(BandPiece::value).filter(each -> !worded.contains(each))
                 .forEach(each -> withoutWords.computeIfAbsent(each.material(), any -> new LinkedHashSet<>()).add(each.words()));
     }
@@ -123,7 +150,7 @@ final class SectionBands {
     /** Of two surfaces the one that is longer on the whole course. */
     private BinaryOperator<Hatch> longer() {
         Map<Hatch, Double> lengths = new HashMap<>();
-        ground(band -> new Hatch(band.material(), band.surface())).forEach(each -> lengths.merge(each.value(), each.length(), Double::sum));
+        ground(Hatch::of).forEach(each -> lengths.merge(each.value(), each.length(), Double::sum));
         return (a, b) -> lengths.get(a) >= lengths.get(b) ? a : b;
     }
 
@@ -184,20 +211,25 @@ final class SectionBands {
             all.add(new BandPiece<>(each.fromMetres(), each.toMetres(), words, false));
             least = Math.max(least, each.effort() == Effort.PEDALLED ? TextWidths.of(words, true) + 6 : 0);
         }
+        if (all.stream().anyMatch(each -> each.value().isEmpty())) {
+            keyWords.add("no " + (oneRing ? "sprocket" : "gear") + ": coasting");
+        }
+        StringBuilder divisions = new StringBuilder();
         for (BandPiece<String> each : pieces(all, Math.max(least, LEAST_HATCH), null)) {
             gear(each, top);
+            divisions.append(LinePath.down(frame.at(each.from()), top + 2, top + BAND - 2));
         }
-        double end = frame.right();
-        frame.canvas().line("divide", end, top + 2, end, top + BAND - 2);
+        frame.canvas().path("divide", divisions.append(LinePath.down(frame.right(), top + 2, top + BAND - 2)).toString(), top + BAND);
     }
 
     private void gear(BandPiece<String> piece, double top) {
         double left = frame.at(piece.from());
         double right = frame.at(piece.to());
-        frame.canvas().line("divide", left, top + 2, left, top + BAND - 2);
         if (piece.value().equals(ON_FOOT) || piece.value().equals(BY_FERRY)) {
             frame.canvas().shade(left, top + 2, right - left, BAND - 4);
-            frame.canvas().plate(TextStyle.PLAIN, left, right, top + 14, piece.value());
+            if (!frame.canvas().plate(TextStyle.PLAIN, left, right, top + 14, piece.value())) {
+                shadedWithoutWord.add(piece.value());
+            }
         } else {
             frame.canvas().label(TextStyle.VALUE, Anchor.MIDDLE, (left + right) / 2, top + 14, piece.value());
         }

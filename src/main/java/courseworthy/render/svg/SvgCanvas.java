@@ -95,9 +95,15 @@ final class SvgCanvas {
 
     /** A rectangle filled with the hatch of a ground, whose tiles begin at its corner; what is unknown is left blank for a question mark. */
     void hatch(GroundMaterial material, double x, double y, double wide, double high) {
+        hatchAlone(material, x, y, wide, high);
+        rectangle("edge", x, y, wide, high);
+    }
+
+    /** As {@link #hatch}, without an edge. */
+    void hatchAlone(GroundMaterial material, double x, double y, double wide, double high) {
         hatches.add(material);
         HatchPattern.of(material).fill(body, x, y, wide, high);
-        rectangle("edge", x, y, wide, high);
+        reach(y + high + 1);
     }
 
     /** A rectangle filled with the slanted strokes of what cannot be, is only waited for, or lies in the dark. */

@@ -69,6 +69,7 @@ class PictureStyleTest {
         all.add(SamplePictures.dayStrip(30, 12));
         for (int seed = 0; seed < 5; seed++) {
             all.add(SamplePictures.trackPlan(62, 40, seed));
+            all.add(SamplePictures.longSection(62, 40, seed));
         }
         for (Picture each : all) {
             String markup = pictures.draw(SamplePictures.figure(each));

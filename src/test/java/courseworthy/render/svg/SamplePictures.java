@@ -121,7 +121,7 @@ final class SamplePictures {
             case UNKNOWN -> "unknown";
             default -> GroundWords.of(material);
         };
-        return new GroundBand(from, to, material, surface, List.of(), unknown ? GroundBand.Basis.UNKNOWN : GroundBand.Basis.WRITTEN,
+        return new GroundBand(from, to, material, surface, List.of(), unknown ? GroundBand.Basis.UNKNOWN : grade == 3 ? GroundBand.Basis.INFERRED : GroundBand.Basis.WRITTEN,
                 unknown ? null : new ValueRange(roughness, roughness + 0.2, roughness + 0.4),
                 grade < GRADES.length ? new TechnicalGrade(grade / 3.0, GRADES[grade]) : null, new Climbing(random.nextInt(300), random.nextInt(300)),
                 new Ridden("34x" + SPROCKETS[grade % 12], SPROCKETS[grade % 12], passage(from).afterSeconds()));
