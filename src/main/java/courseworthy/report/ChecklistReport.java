@@ -37,6 +37,11 @@ public final class ChecklistReport {
         if (sections.isEmpty()) {
             sections.add(Section.builder(ID, "Checklist").paragraph("There is nothing to do.").build());
         }
+        Section rests = Section.builder("basis", "What this rests on").paragraphs(SheetNames.paragraphs(brief.sheets()))
+                .paragraphs(GroundPhrases.paragraphs(brief.course())).build();
+        if (!rests.isEmpty()) {
+            sections.add(rests);
+        }
         RichText whose = RichText.ofQuoted(Phrases.whose(brief));
         return new PrintedReport(RichText.ofQuoted(brief.course().name()), RichText.join(", ", List.of(RichText.of("Checklist (! = safety-critical), " + ReportHead.purpose(brief)), whose)),
                 List.of(sections), ReportHead.foot(brief), null);

@@ -52,6 +52,13 @@ class CalendarTest {
         assertThat(checks).hasSizeGreaterThan(80).allSatisfy(check -> assertThat(all).contains(check));
     }
 
+    /** Whoever's advice it is, is named. */
+    @Test
+    void theSheetsInForceAreNamed() {
+        String ics = CommandRun.of("checklist", COURSE, "--event", EVENT, "--sheet", "docs/examples/sheets/hill-country.yaml", "--format", "ics").out();
+        assertThat(new ReadCalendar(ics).events()).anySatisfy(entry -> assertThat(entry.getDescription().getValue()).contains("With the advice of \"Hill country\""));
+    }
+
     /** A second import replaces the first: what changes with the forecast leaves each entry its name, another rider has entries apart. */
     @Test
     void entriesKeepTheirNameWhenTheForecastChanges() throws IOException {

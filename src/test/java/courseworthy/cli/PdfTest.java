@@ -99,6 +99,12 @@ class PdfTest {
                 + "    A printed brief has two sides, and no part alone: leave out " + option + ".\n");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"checklist", "brief"})
+    void theSheetsInForceAreNamed(String command) throws IOException {
+        assertThat(made(command, COURSE, "--event", EVENT, "--sheet", "docs/examples/sheets/hill-country.yaml").text().replaceAll("\\s+", " ")).contains("With the advice of \"Hill country\"");
+    }
+
     @Test
     void theSameInputGivesTheSameBytes() throws IOException {
         assertThat(made("checklist", COURSE, "--event", EVENT).bytes()).isEqualTo(made("checklist", COURSE, "--event", EVENT).bytes())
