@@ -72,6 +72,13 @@ final class PartDetailReader {
 
     private int[] teeth(FieldReader from, String key, PartDetail detail) {
         List<Node> items = from.items(key);
+        if (from.node(key) instanceof Node.Scalar scalar && scalar.text().matches("[0-9]{1,2} ?[-/x] ?[0-9]{1,2}")) {
+            String[] ends = scalar.text().split(" ?[-/x] ?");
+            boolean sprockets = detail == PartDetail.SPROCKETS;
+            from.fault(key, scalar.describe(), sprockets ? "every sprocket in a list, smallest first" : "the rings in a list, large first",
+                    sprockets ? "Write those between as well: [" + ends[0] + ", ..., " + ends[1] + "]." : "Write [" + ends[0] + ", " + ends[1] + "].");
+            return null;
+        }
         int[] out = new int[items.size()];
         for (int i = 0; i < out.length; i++) {
             Integer teeth = items.get(i) instanceof Node.Scalar scalar ? whole(scalar.text()) : null;

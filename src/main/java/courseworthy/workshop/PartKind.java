@@ -60,6 +60,17 @@ public enum PartKind {
         return word;
     }
 
+    /** More than the heaviest of its kind, with all that may be written with it, kg (common practice, no source). */
+    double heaviest() {
+        return switch (this) {
+            case BIKE -> 30;
+            case FORK, WHEEL -> 5;
+            case TYRE, CRANK, SEATPOST, LIGHTS -> 3;
+            case SHOCK, CASSETTE, DERAILLEUR, SHIFTER, BAR, EXTENSIONS, SADDLE, PEDALS, BAG -> 2;
+            case INSERT, SEALANT, ROTOR, CHAINRING, CHAIN, STEM, SPACERS, METER, PADS -> 1;
+        };
+    }
+
     /** Kinds of parts that it may be mounted on. */
     public List<PartKind> hosts() {
         return hosts;

@@ -85,9 +85,20 @@ public final class WorkshopReader {
         fields.done();
         oneTrainedOn(bikes);
         mount();
+        parts.forEach(this::goesOnItsWheel);
         places(parts);
         lonelyLabels();
         return new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes);
+    }
+
+    /** A rotor that is written on a wheel has that wheel's mount: with an adapter, the mount is the adapter's. */
+    private void goesOnItsWheel(Part part) {
+        String rotor = part.kind() == PartKind.ROTOR ? part.word(PartDetail.ROTOR_MOUNT) : null;
+        String wheel = part.on() == null ? null : part.on().word(PartDetail.ROTOR_MOUNT);
+        if (rotor != null && wheel != null && !rotor.equals(wheel)) {
+            faults.add(shown, mounted.get(part).line(), "on", "\"" + part.name() + "\" with rotor mount " + rotor + " on \"" + part.on().name()
+                    + "\" with " + wheel, "the same rotor mount on both", "If an adapter joins them, write the wheel's mount for the rotor too.");
+        }
     }
 
     private void oneTrainedOn(List<Part> bikes) {
@@ -187,6 +198,10 @@ public final class WorkshopReader {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
+        if (!part.owned() && !part.has(PartDetail.PRICE)) {
+            faults.add(Fault.warning(shown, from.line(), "price", "no price of \"" + part.name() + "\", which is on the wish list", "one",
+                    "Without it the wish list cannot say what it saves for its price."));
+        }
         for (PartDetail detail : UNUSED.getOrDefault(part.kind(), Set.of())) {
             if (part.has(detail)) {
                 String key = detail.written();
@@ -224,6 +239,7 @@ public final class WorkshopReader {
         inOrder(part, from, PartDetail.SHOCK_STROKE, PartDetail.SHOCK_LENGTH);
         inOrder(part, from, PartDetail.CHAINSTAY, PartDetail.WHEELBASE);
         nearlyAsMarked(part, from);
+        asHeavyAsItsKind(part, from);
         List<Double> pieces = part.sizes(PartDetail.PIECES);
         if (pieces != null && Math.abs(sum(pieces) - part.number(PartDetail.HEIGHT)) > 0.0005) {
             from.fault("pieces", "pieces that do not add up to the height of \"" + part.name() + "\"", "pieces that do", "");
@@ -253,6 +269,16 @@ public final class WorkshopReader {
         }
     }
 
+    /** A slip of the decimal point, or grams written as kilograms. */
+    private static void asHeavyAsItsKind(Part part, FieldReader from) {
+        Double mass = part.number(PartDetail.MASS);
+        double most = part.kind().heaviest();
+        if (mass != null && mass > most) {
+            from.fault("mass", from.node("mass").describe(), "the mass of a " + part.kind().word() + ", at most " + Math.round(most) + " kg",
+                    "Is it " + Math.round(mass * 100) + " g?");
+        }
+    }
+
     private static void inOrder(Part part, FieldReader from, PartDetail least, PartDetail most) {
         Double low = part.number(least);
         Double high = part.number(most);
@@ -275,7 +301,10 @@ public final class WorkshopReader {
         }
     }
 
-    /** A label that nothing else carries and that is nearly another is a slip of the pen. */
+    /**
+     * A label that nothing else carries and that is nearly another is a slip of the pen; but a family that a part is published with need not
+     * be in the workshop.
+     */
     private void lonelyLabels() {
         for (List<Label> family : labels.values()) {
             Map<String, Integer> count = new LinkedHashMap<>();
@@ -283,7 +312,7 @@ public final class WorkshopReader {
                 count.merge(label.text(), 1, Integer::sum);
             }
             for (Label label : family) {
-                if (count.get(label.text()) == 1) {
+                if (count.get(label.text()) == 1 && label.detail() != PartDetail.PUBLISHED_WITH) {
                     lonely(label, count.keySet());
                 }
             }

@@ -47,6 +47,16 @@ class PositionCommandTest {
         assertThat(CommandRun.of("position", CELLAR).out().lines()).allMatch(line -> line.length() <= 80).contains("steel bike", "hardtail", "borrowed bike");
     }
 
+    /** What the workshop's file leaves to be asked is said here as in a brief. */
+    @Test
+    void warnsAsABriefDoes() throws IOException {
+        String text = Files.readString(Path.of(CELLAR)).replace("kind: pedals, on: borrowed crank, stays: yes, mass: 510 g", "kind: pedals, on: borrowed crank, stays: yes");
+        String file = Files.writeString(folder.resolve("w.yaml"), text).toString();
+        String said = CommandRun.of("position", file).err();
+        assertThat(said).contains("warning: mass: found no mass of \"borrowed pedals\"");
+        assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--workshop", file).err()).isEqualTo(said);
+    }
+
     /** The same figures stand in all three. */
     @Test
     void outputsAgree() {

@@ -152,6 +152,44 @@ class WorkshopReaderTest {
     }
 
     @Test
+    void aRotorThatDoesNotGoOnItsWheel() {
+        String spline = "  - {name: disc, kind: rotor, on: front hoop, mass: 120 g, rotor mount: spline}\n";
+        read(TWO.replace("end: front, mass", "end: front, rotor mount: six bolts, mass") + spline);
+        assertThat(said()).containsExactly("w.yaml:8: on: found \"disc\" with rotor mount spline on \"front hoop\" with six bolts, expected the same rotor"
+                + " mount on both\n    If an adapter joins them, write the wheel's mount for the rotor too.");
+    }
+
+    @Test
+    void aTyreTenTimesTooHeavy() {
+        read(TWO.replace("mass: 700 g", "mass: 7.6 kg"));
+        assertThat(said()).containsExactly("w.yaml:6: mass: found \"7.6 kg\", expected the mass of a tyre, at most 3 kg\n    Is it 760 g?");
+    }
+
+    @Test
+    void aWishWithoutAPrice() {
+        read(TWO + "  - {name: dream hoop, kind: wheel, owned: no, end: rear, mass: 600 g}\n");
+        assertThat(said()).isEmpty();
+        assertThat(warned()).containsExactly("w.yaml:8: warning: price: found no price of \"dream hoop\", which is on the wish list, expected one\n"
+                + "    Without it the wish list cannot say what it saves for its price.");
+    }
+
+    @Test
+    void aRangeOfSprocketsIsNoList() {
+        read(TWO + "  - {name: cogs, kind: cassette, mass: 300 g, sprockets: 11-34}\n  - {name: rings, kind: chainring, mass: 100 g, teeth: 46/30}\n");
+        assertThat(said()).containsExactly("w.yaml:8: sprockets: found \"11-34\", expected every sprocket in a list, smallest first\n"
+                + "    Write those between as well: [11, ..., 34].", "w.yaml:9: teeth: found \"46/30\", expected the rings in a list, large first\n    Write [46, 30].");
+    }
+
+    /** A family that a part is published to work with need not be in the workshop, however near its name is to one that is. */
+    @Test
+    void aFamilyNamedByPublishedWithIsNoSlip() {
+        read(TWO + "  - {name: cogs, kind: cassette, mass: 300 g, drivetrain: hill group, published with: [hills group]}\n"
+                + "  - {name: mech, kind: derailleur, mass: 300 g, drivetrain: hill group}\n");
+        assertThat(said()).isEmpty();
+        assertThat(warned()).isEmpty();
+    }
+
+    @Test
     void aMassThatIsMissingStopsNothing() {
         Workshop workshop = read(TWO.replace(", mass: 400 g", ""));
         assertThat(said()).isEmpty();
