@@ -3,11 +3,14 @@ package courseworthy.build;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The parts that realise a call on one bike of a workshop.
@@ -21,7 +24,8 @@ import java.util.Set;
  * @param unweighed  parts of the build, and the frame, whose mass is not known
  * @param swaps      what to change, in the order of work
  * @param plan       the work evening by evening
- * @param back       the work back to what is mounted now, on all bikes, in order; empty where it is not a race
+ * @param back       the work back to what is mounted now, on all bikes, in order
+ * @param returns    what has to be back on another bike before that one is ridden
  * @param notMet     decisions that the build does not meet
  * @param toMind     what the rules of fit say of the build: what is not known, what to mind
  * @param inTheWay   where no bike can be built: what does not fit as each bike stands
@@ -35,7 +39,7 @@ import java.util.Set;
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        WorkPlan plan, List<Swap> back, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
+        WorkPlan plan, List<Swap> back, List<Return> returns, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
         PositionTransfer position, WorthwhileChanges worthwhile, long loss, MountingState after) {
 
     public Build {
@@ -44,6 +48,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         unweighed = List.copyOf(unweighed);
         swaps = List.copyOf(swaps);
         back = List.copyOf(back);
+        returns = List.copyOf(returns);
         notMet = List.copyOf(notMet);
         toMind = List.copyOf(toMind);
         inTheWay = List.copyOf(inTheWay);
@@ -55,8 +60,20 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, WorkPlan evenings, double before) {
-        return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
+        return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
                 worthwhile, loss, after);
+    }
+
+    /**
+     * The same with days by which parts return.
+     *
+     * @param next the next day on which a bike is ridden; null where there is none
+     */
+    Build returning(Function<Part, LocalDate> next) {
+        List<Return> due = new ArrayList<>();
+        returns.forEach(each -> due.add(new Return(each.part(), each.to(), each.bike(), next.apply(each.bike()))));
+        return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, due, notMet, toMind, inTheWay, pressures, set, wear, lacking,
+                position, worthwhile, loss, after);
     }
 
     /** The parts by place. */
@@ -144,6 +161,17 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     }
 
     /**
+     * A part that was lent, and goes back.
+     *
+     * @param part what goes back
+     * @param to   what it was mounted on
+     * @param bike the bike it was on
+     * @param by   the day on which that bike is ridden next; null where that is not known
+     */
+    public record Return(Part part, Part to, Part bike, LocalDate by) {
+    }
+
+    /**
      * A decision that the build does not meet.
      *
      * @param topic  the topic's name
@@ -198,6 +226,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private List<Swap> swaps = List.of();
         private WorkPlan plan = WorkPlan.NONE;
         private List<Swap> back = List.of();
+        private List<Return> returns = List.of();
         private List<NotMet> notMet = List.of();
         private List<Finding> toMind = List.of();
         private List<Finding> inTheWay = List.of();
@@ -252,6 +281,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         public Builder back(List<Swap> value) {
             back = value;
+            return this;
+        }
+
+        public Builder returns(List<Return> value) {
+            returns = value;
             return this;
         }
 
@@ -311,7 +345,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         }
 
         public Build build() {
-            return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, notMet, toMind, inTheWay, pressures, set, wear,
+            return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear,
                     lacking, position, worthwhile, loss, after);
         }
     }

@@ -216,7 +216,8 @@ public final class BuildFinder {
         List<Swap> swaps = swaps(bike, parts, lights, before, after);
         BuildPressures inflated = BuildPressures.of(call, parts);
         return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, date, WorkPlan.FREE))
-                .back(back(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
+                .back(WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after))
+                .returns(returns(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
                 .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
                 .position(position(bike, parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
@@ -289,11 +290,17 @@ public final class BuildFinder {
         return out;
     }
 
-    /** The work back after a race; what is set up for training stays. */
-    private List<Swap> back(Part bike, MountingState before, MountingState after) {
-        MeasureValue role = call.demands().get(Measure.ROLE);
-        boolean race = role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
-        return race ? WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after) : List.of();
+    /** What was lent by another bike: that one cannot be ridden as it was before it is back. */
+    private List<Build.Return> returns(Part bike, MountingState before, MountingState after) {
+        List<Build.Return> out = new ArrayList<>();
+        for (Part part : workshop.parts()) {
+            Part owner = before.bike(part);
+            boolean carried = before.on(part) != null && before.on(part) != owner && after.on(part) == before.on(part);
+            if (owner != null && owner != bike && after.bike(part) != owner && !carried) {
+                out.add(new Build.Return(part, before.on(part), owner, null));
+            }
+        }
+        return out;
     }
 
     private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {

@@ -136,7 +136,7 @@ public final class SeasonPlanner {
                 from = i;
             }
         }
-        return new Result(planner.rides, planner.clashes, planner.wishes(), planner.open);
+        return new Result(ReturnDates.of(planner.rides), planner.clashes, planner.wishes(), planner.open);
     }
 
     private void day(List<Outing> outings) {

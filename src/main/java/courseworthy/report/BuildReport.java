@@ -46,7 +46,8 @@ final class BuildReport {
         }
         WorthwhileReport.add(out, build);
         list(out, "lacking", lacking(build), build.lacking());
-        list(out, "put-back", "After the race: put the bike back as it is now", back(build));
+        list(out, "returns", "What has to be back on another bike", returns(build));
+        list(out, "put-back", "Afterwards: put the bike back as it is now", back(build));
         list(out, "wear", "Worn", build.wear());
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
         list(out, "check", "Check before you build", findings(build.toMind()));
@@ -163,6 +164,15 @@ final class BuildReport {
         if (!out.isEmpty()) {
             out.add(count(build.back().size()) + ", about " + Math.round(build.minutesBack()) + " min of work by estimate. What each needs "
                     + "afterwards is on the checklist.");
+        }
+        return out;
+    }
+
+    static List<String> returns(Build build) {
+        List<String> out = new ArrayList<>();
+        for (Build.Return each : build.returns()) {
+            String to = each.to() == each.bike() ? " to " + each.bike() : " to " + each.to() + " on " + each.bike();
+            out.add(each.part() + to + ", before " + each.bike() + " is ridden next" + (each.by() == null ? "" : ", on " + each.by()));
         }
         return out;
     }

@@ -83,6 +83,7 @@ public final class SeasonReport {
                         Definition.of("Build", build.bike() == null ? RichText.EMPTY.styled(build(ride), Style.ATTENTION)
                                 : RichText.ofQuoted(build(ride)))));
         return out.bullets(toChange(season) + ":", quoted(swaps(ride)))
+                .bullets("To go back (the way back is about " + Math.round(build.minutesBack()) + " min of work in all):", quoted(BuildReport.returns(build)))
                 .bullets(BuildReport.lacking(build) + ":", quoted(build.lacking()))
                 .bullets("Not met:", quoted(notMet(ride)))
                 .bullets("Worn:", quoted(build.wear()));

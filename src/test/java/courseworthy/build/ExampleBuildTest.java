@@ -87,6 +87,20 @@ class ExampleBuildTest {
         assertThat(list.substring(list.toLowerCase(Locale.ROOT).lastIndexOf("after the race, 1"))).contains("Fit power pedals, on steel bike");
     }
 
+    /** A training ride takes the shared pedals too: they have to be back before the steel bike is ridden, and the way back is told with its work. */
+    @Test
+    void afterTrainingWhatWasLentGoesBack() throws IOException {
+        Request training = Request.builder("home-trails").event("docs/examples/events/home-trails.yaml").rider(RACE.rider())
+                .workshop(RACE.workshop()).build();
+        JsonNode build = new ObjectMapper().readTree(new ToolOutput().brief(training, Format.JSON)).get("build");
+        assertThat(build.get("returns")).extracting(each -> each.get("part").asText() + " to " + each.get("to").asText() + " on " + each.get("bike").asText())
+                .contains("power pedals to lane crank on steel bike", "flat bar 720 to hardtail stem 70 on hardtail");
+        assertThat(build.get("back")).extracting(each -> each.get("on").asText() + " on " + each.get("bike").asText())
+                .contains("power pedals on steel bike", "borrowed pedals on borrowed bike");
+        String list = new ToolOutput().brief(training, Format.TEXT).replaceAll("\\s+", " ");
+        assertThat(list).contains("power pedals to lane crank on steel bike, before steel bike is ridden next", "Fit power pedals, on steel bike");
+    }
+
     /** A bar, a pedal or a tyre put on badly throws the rider; worn pads are done before the ride that tries the build (common practice). */
     @Test
     void theChecklistMarksWhatARiderHangsOnAndNamesWhatIsWorn() {

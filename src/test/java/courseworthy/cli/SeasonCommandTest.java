@@ -85,6 +85,25 @@ class SeasonCommandTest {
         }
     }
 
+    /** A part that another bike lent has to be back when that bike is ridden next, if it is: never on the day itself, never before. */
+    @Test
+    void lentPartsAreBackWhenTheirBikeIsRiddenNext() throws IOException {
+        int dated = 0;
+        for (JsonNode ride : season.get("rides")) {
+            for (JsonNode each : ride.get("build").get("returns")) {
+                String next = null;
+                for (JsonNode other : season.get("rides")) {
+                    boolean later = other.get("date").asText().compareTo(ride.get("date").asText()) > 0;
+                    boolean same = other.get("build").get("bike").asText().equals(each.get("bike").asText());
+                    next = later && same && (next == null || other.get("date").asText().compareTo(next) < 0) ? other.get("date").asText() : next;
+                }
+                dated += next == null ? 0 : 1;
+                assertThat(each.get("by").isNull() ? null : each.get("by").asText()).as(ride.get("event") + " " + each).isEqualTo(next);
+            }
+        }
+        assertThat(dated).isPositive();
+    }
+
     /** The borrowed bike's parts stay with it, also where a build for somebody else has taken them off it on the same day. */
     @Test
     void whatStaysServesNoOtherBike() {

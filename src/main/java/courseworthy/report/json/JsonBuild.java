@@ -46,6 +46,7 @@ final class JsonBuild {
         json.objects("swaps", build.swaps(), this::swap);
         json.objects("evenings", build.plan().evenings(), each -> evening(build.plan(), each));
         json.objects("back", build.back(), this::swap);
+        json.objects("returns", build.returns(), this::returned);
         json.objects("not_met", build.notMet(), each -> {
             json.string("topic", each.topic());
             json.string("wanted", each.wanted());
@@ -59,6 +60,13 @@ final class JsonBuild {
         new JsonWorthwhile(json).of(build);
         json.strings("position", PositionReport.inBrief(build.position()));
         json.close();
+    }
+
+    private void returned(Build.Return each) throws IOException {
+        json.string("part", each.part().name());
+        json.string("to", each.to().name());
+        json.string("bike", each.bike().name());
+        json.string("by", each.by() == null ? null : each.by().toString());
     }
 
     private void evening(WorkPlan plan, WorkPlan.Evening evening) throws IOException {
