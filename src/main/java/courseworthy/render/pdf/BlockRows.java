@@ -187,12 +187,10 @@ final class BlockRows implements BlockVisitor {
         add(gap() * 1.5, lines);
     }
 
+    /** Its sentence: paper has no room for what the page shows as a picture, nor for all its figures. */
     @Override
     public void figure(Figure figure) {
         paragraph(new Paragraph(figure.textEquivalent(), Paragraph.Role.BODY));
-        if (figure.data() != null) {
-            table(figure.data());
-        }
     }
 
     @Override

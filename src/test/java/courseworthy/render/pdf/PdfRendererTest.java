@@ -86,6 +86,13 @@ class PdfRendererTest {
         assertThat(read.text().codePoints()).noneMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' || c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069);
     }
 
+    /** What stands in the title stands in the metadata, which are XML, and at the foot. */
+    @Property(tries = 20, seed = "14290")
+    void aTitleOfAnyKindKeepsToTheStandard(@ForAll("hostile") String text) {
+        PrintedReport report = new PrintedReport(RichText.ofQuoted("T" + text), RichText.ofQuoted(text), boxes(text, 2).sides(), RichText.ofQuoted(text), null);
+        assertThat(printed(report).faults()).isEmpty();
+    }
+
     /** Without what is not shown; what no face has is left out on both sides. */
     private static String unspaced(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFC).replaceAll("[^\\x21-\\x7e\\u00c0-\\u00ff]", "");
