@@ -8,6 +8,7 @@ import courseworthy.topic.Topics;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.WorthCalculator;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
@@ -24,11 +25,16 @@ public record Recommendation(Call call, WorthCalculator worths, Function<String,
         return new Recommendation(call, worths, null);
     }
 
-    /** @param on what the same ride demands on another kind of bike */
+    /**
+     * What is worked out for a kind of bike is kept: a season asks for it again with each set of parts.
+     *
+     * @param on what the same ride demands on another kind of bike
+     */
     public static Recommendation of(RuleSet rules, Call call, WorthCalculator worths, Function<String, Demands> on) {
-        return new Recommendation(call, worths, kind -> {
-            Call other = CallMaker.call(rules, on.apply(kind), Map.of(Topics.BIKE, (long) Topics.BIKE.option(kind)));
+        Map<String, Recommendation> known = new ConcurrentHashMap<>();
+        return new Recommendation(call, worths, kind -> known.computeIfAbsent(kind, each -> {
+            Call other = CallMaker.call(rules, on.apply(each), Map.of(Topics.BIKE, (long) Topics.BIKE.option(each)));
             return of(other, worths == null ? null : new WorthCalculator(other, Sensitivity.of(other.demands())));
-        });
+        }));
     }
 }
