@@ -35,9 +35,11 @@ public final class RoadBookMaker {
     private static final double HEIGHT_PARTS = 360;
     /** Nobody reads a height more closely than this, m (judgement). */
     private static final double LEAST_TOLERANCE = 0.5;
-    /** How closely clock and gears are told, m: by the kilometre, on a lap shorter than so many of them more closely (judgement). */
-    private static final double[] SPACING = {1000, 500, 200, 100};
+    /** How closely clock and gears are told, m: by the kilometre, but in no fewer parts of a lap and no more than so many (judgement). */
+    private static final double[] CLOSER = {1000, 500, 200, 100};
+    private static final double[] WIDER = {1000, 2000, 5000, 10_000};
     private static final double LEAST_PARTS = 30;
+    private static final double MOST_PARTS = 400;
     /** Gradients no further apart are one (computing). */
     private static final double SAME_SLOPE = 1e-9;
     /** What is shorter is left over from adding up lengths, m (computing). */
@@ -155,10 +157,7 @@ public final class RoadBookMaker {
 
     /** Places on a lap where clock and gears are told: its ends, every so many metres between, and where the ground changes. */
     private TreeSet<Double> places(List<GroundPiece> ground) {
-        double spacing = SPACING[0];
-        for (int i = 1; i < SPACING.length && lap / spacing < LEAST_PARTS; i++) {
-            spacing = SPACING[i];
-        }
+        double spacing = spacing();
         TreeSet<Double> out = new TreeSet<>();
         out.add(0.0);
         out.add(lap);
@@ -172,6 +171,17 @@ public final class RoadBookMaker {
             }
         }
         return out;
+    }
+
+    private double spacing() {
+        double spacing = CLOSER[0];
+        for (int i = 1; i < CLOSER.length && lap / spacing < LEAST_PARTS; i++) {
+            spacing = CLOSER[i];
+        }
+        for (int i = 1; i < WIDER.length && lap / spacing > MOST_PARTS; i++) {
+            spacing = WIDER[i];
+        }
+        return spacing;
     }
 
     /** Without a measured line nobody knows where on a stretch its hills are, so the gear is told for the whole of it. */

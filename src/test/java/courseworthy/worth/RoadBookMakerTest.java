@@ -154,4 +154,17 @@ class RoadBookMakerTest {
         double onTheFerry = book.ground().get(2).reached().mid() - book.ground().get(1).reached().mid();
         assertThat(onTheFerry).isEqualTo(720, within(0.02 * 720));
     }
+
+    /** By the kilometre as a rule; a lap of 1200 km by 5 km, one of 2 km by 100 m. */
+    @Test
+    void theClockIsToldByTheKilometre() throws IOException {
+        assertThat(spacing("60 km")).isEqualTo(1000);
+        assertThat(spacing("1200 km")).isEqualTo(5000);
+        assertThat(spacing("2 km")).isEqualTo(100);
+    }
+
+    private double spacing(String length) throws IOException {
+        String written = "name: Flat\nstretches:\n  - {length: " + length + ", ascent: 5 m, descent: 5 m, surface: asphalt}\n";
+        return book(CallFixture.call(folder, written, RIDER, ""), written, null).passages().get(1).at();
+    }
 }
