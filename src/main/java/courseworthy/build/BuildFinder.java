@@ -9,6 +9,8 @@ import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.fit.BuildLoad;
+import courseworthy.fit.FitChecks;
+import courseworthy.fit.FitChecks.Check;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.fit.FitResult;
 import courseworthy.fit.FitRules;
@@ -191,6 +193,10 @@ public final class BuildFinder {
                 MountingEffort.meterOn(workshop, chosen.get(MountingPlace.CRANK)));
         Map<MountingPlace, Part> parts = new EnumMap<>(chosen);
         carriedAlong(bike, parts);
+        PositionTransfer position = rules == null ? null : position(bike, new EnumMap<>(parts));
+        if (stemOf(position, bike, parts) != null) {
+            parts.put(MountingPlace.STEM, stemOf(position, bike, parts));
+        }
         List<Fitted> fitted = new ArrayList<>();
         List<Part> unweighed = new ArrayList<>();
         double mass = known(bike, unweighed) + orZero(bike.number(PartDetail.OTHER_MASS));
@@ -205,22 +211,38 @@ public final class BuildFinder {
         }
         Build.Builder out = Build.builder(workshop.name(), bike).parts(fitted).mass(mass).massNow(massNow(bike)).unweighed(unweighed)
                 .notMet(notMet(bike, parts, lights)).loss(loss);
-        return rules == null ? out.build() : worked(out, bike, parts, lights, rules);
+        return rules == null ? out.build() : worked(out.position(position), bike, parts, lights, rules, position);
     }
 
     /** The build with its work, its fit and its worth. */
-    private Build worked(Build.Builder out, Part bike, Map<MountingPlace, Part> parts, LightSelection lights, FitRules rules) {
+    private Build worked(Build.Builder out, Part bike, Map<MountingPlace, Part> parts, LightSelection lights, FitRules rules, PositionTransfer position) {
         MountingState before = MountingState.of(workshop);
         MountingState after = before.with(bike, parts);
         lights.mount(after);
-        List<Swap> swaps = swaps(bike, parts, lights, before, after);
+        List<Swap> swaps = swaps(bike, parts, lights, before, after, position);
         BuildPressures inflated = BuildPressures.of(call, parts);
         return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, date, WorkPlan.FREE))
                 .back(WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after))
                 .returns(returns(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
                 .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
-                .position(position(bike, parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
+    }
+
+    /** The stem that brings the hands closest to the position carried over, if it goes with the build's parts; null where there is none. */
+    private Part stemOf(PositionTransfer position, Part bike, Map<MountingPlace, Part> parts) {
+        boolean carried = position != null && position.closest() != null && !position.otherBar() && parts.get(MountingPlace.STEM) != null;
+        if (!carried) {
+            return null;
+        }
+        Map<MountingPlace, Part> with = new EnumMap<>(parts);
+        with.put(MountingPlace.STEM, position.closest().stem());
+        for (Check check : FitChecks.all()) {
+            boolean asked = check.places().contains(MountingPlace.STEM) && SwapReasons.complete(check, with);
+            if (asked && !BuildVariables.allowed(bike, load, check, SwapReasons.parts(check, with))) {
+                return null;
+            }
+        }
+        return position.closest().stem();
     }
 
     private PositionTransfer position(Part bike, Map<MountingPlace, Part> parts) {
@@ -268,7 +290,8 @@ public final class BuildFinder {
         return sum;
     }
 
-    private List<Swap> swaps(Part bike, Map<MountingPlace, Part> parts, LightSelection lights, MountingState before, MountingState after) {
+    private List<Swap> swaps(Part bike, Map<MountingPlace, Part> parts, LightSelection lights, MountingState before, MountingState after,
+            PositionTransfer position) {
         List<Swap> out = new ArrayList<>();
         SwapReasons purpose = new SwapReasons(workshop, aims, load, bike, parts);
         List<Swap> work = WorkPlan.inOrder(WorkOrder.on(bike, workshop, before, after), before);
@@ -278,6 +301,10 @@ public final class BuildFinder {
                 continue;
             }
             boolean moves = swap.over() != null && swap.off() == null;
+            if (position != null && swap.place() == MountingPlace.STEM && swap.off() != null && position.now().parts().get(MountingPlace.STEM) != swap.on()) {
+                out.add(swap.because(List.of("your position on " + position.from().bike())));
+                continue;
+            }
             out.add(swap.because(moves ? purpose.ofMove(swap.place(), after.on(swap.on())) : purpose.of(swap.place(), swap.off(), unchanged(swap, work))));
         }
         return out;

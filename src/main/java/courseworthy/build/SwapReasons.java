@@ -242,7 +242,7 @@ final class SwapReasons {
         return BuildVariables.allowed(bike, load, check, parts(check, from));
     }
 
-    private static Part[] parts(Check check, Map<MountingPlace, Part> from) {
+    static Part[] parts(Check check, Map<MountingPlace, Part> from) {
         Part[] parts = new Part[check.places().size()];
         for (int i = 0; i < parts.length; i++) {
             parts[i] = from.get(check.places().get(i));

@@ -141,6 +141,18 @@ class ExampleBuildTest {
                 "Move Ida's saddle across from hardtail: you are used to it.");
     }
 
+    /** The stem that the position asks for is the one that the build has, mounts and counts the work of. */
+    @Test
+    void positionAndBuildNameTheSameStem() throws IOException {
+        JsonNode build = build();
+        assertThat(part(build, "stem")).isEqualTo("spare stem 60");
+        JsonNode swap = build.get("swaps").get(places(build.get("swaps")).indexOf("stem"));
+        assertThat(swap.get("off").asText()).isEqualTo("borrowed stem 45");
+        assertThat(swap.get("why")).extracting(JsonNode::asText).containsExactly("your position on hardtail");
+        assertThat(build.get("position").get(0).asText()).startsWith("Take spare stem 60");
+        assertThat(build.get("back")).extracting(each -> each.get("on").asText()).contains("borrowed stem 45");
+    }
+
     /** Nobody is set up as somebody else: the hardtail is trained on by a lighter rider, and the heavier one has a bike of his own. */
     @Test
     void thePositionIsTheRidersOwn() throws IOException {
