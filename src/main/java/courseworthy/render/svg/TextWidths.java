@@ -48,15 +48,18 @@ final class TextWidths {
         if (of(text, bold) <= width) {
             return text;
         }
-        int end = text.length();
-        while (end > 0) {
-            end = text.offsetByCodePoints(end, -1);
-            String shorter = text.substring(0, end).stripTrailing() + "\u2026";
-            if (of(shorter, bold) <= width) {
-                return shorter;
+        double room = width - of("\u2026", bold);
+        double used = 0;
+        int end = 0;
+        while (end < text.length()) {
+            int next = text.offsetByCodePoints(end, 1);
+            used += of(text.substring(end, next), bold);
+            if (used > room) {
+                break;
             }
+            end = next;
         }
-        return "";
+        return room < 0 ? "" : text.substring(0, end).stripTrailing() + "\u2026";
     }
 
     private static int thousandths(int c, boolean bold) {

@@ -123,6 +123,22 @@ class PictureLayoutTest {
         }
     }
 
+    /** Places and figures that the script reads are those of the picture's data, and of what is drawn. */
+    @Test
+    void figuresForTheScriptAreThoseOfThePicture() {
+        LongSection section = SamplePictures.longSection(62, 12, 1);
+        for (Element svg : drawn(section)) {
+            assertThat(Double.parseDouble(svg.getAttribute("data-length-m"))).isEqualTo(section.lengthMetres());
+            double left = Double.parseDouble(svg.getAttribute("data-left"));
+            double right = Double.parseDouble(svg.getAttribute("data-right"));
+            DrawnText twenty = DrawnText.of(svg).stream().filter(each -> each.words().equals("20")).findFirst().orElseThrow();
+            assertThat((twenty.box().left() + twenty.box().right()) / 2).isCloseTo(left + (right - left) * 20_000 / 62_000, org.assertj.core.data.Offset.offset(0.1));
+        }
+        Element narrow = drawn(section).get(0);
+        assertThat(narrow.getAttribute("data-passages-at-m").split(" ")).extracting(Double::parseDouble)
+                .containsExactlyElementsOf(section.passages().stream().map(LongSection.Passage::atMetres).toList());
+    }
+
     @Test
     void idsAreCountedOverThePage() {
         SvgPictures pictures = new SvgPictures("p");
