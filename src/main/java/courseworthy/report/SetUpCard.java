@@ -26,7 +26,12 @@ final class SetUpCard {
     static Section.Builder section(Brief brief) {
         List<Definition> rows = new ArrayList<>();
         for (Entry entry : SetUpSummary.of(brief)) {
-            rows.add(entry.about().equals(SetUpSummary.PRESSURE) ? pressure(brief, entry) : entry.about().equals(SetUpSummary.BUILD) ? build(entry) : row(entry));
+            rows.add(switch (entry.about()) {
+                case SetUpSummary.PRESSURE -> pressure(brief, entry);
+                case SetUpSummary.GEARS -> gears(brief, entry);
+                case SetUpSummary.BUILD -> build(entry);
+                default -> row(entry);
+            });
         }
         return Section.builder("in-short", "In short").settings(rows).note(leastSure(brief.leastSure()));
     }
@@ -77,6 +82,12 @@ final class SetUpCard {
         PressureSettings set = brief.outlook().pressures();
         List<String> start = set == null ? List.of() : SettingReport.atTheStart(set);
         return start.isEmpty() ? row(entry) : row(entry.about(), start, RichText.of(SettingReport.toPump(set)));
+    }
+
+    /** Those of the build, which may be others than those recommended. */
+    private static Definition gears(Brief brief, Entry entry) {
+        boolean built = brief.build() != null && brief.build().bike() != null && brief.roadBook() != null && brief.roadBook().drivetrain() != null;
+        return built ? row(entry.about(), List.of(brief.roadBook().drivetrain().teeth()), RichText.ofQuoted("recommended: " + entry.values())) : row(entry);
     }
 
     private static Definition build(Entry entry) {

@@ -36,6 +36,7 @@ final class SetUpSummary {
     }
 
     static final String PRESSURE = "Pressure";
+    static final String GEARS = "Gears";
     static final String BUILD = "Build";
     /** Where the parts of the build stand. */
     private static final String SEE_BUILD = "see THE BUILD";
@@ -96,7 +97,7 @@ final class SetUpSummary {
         add(out, "Tyres", both(Topics.FRONT_TYRE_WIDTH, ""), both(Topics.FRONT_TYRE_TREAD, " tread"), both(Topics.FRONT_TYRE_CASING, " casing"), insert());
         lead(out, 2, PRESSURE, after("front ", Topics.FRONT_TYRE_PRESSURE), after("rear ", Topics.REAR_TYRE_PRESSURE));
         lead(out, 2, "Wheels", both(Topics.FRONT_RIM_MATERIAL, ""), both(Topics.FRONT_RIM_DEPTH, ""));
-        add(out, "Gears", gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
+        add(out, GEARS, gears(), before(Topics.CHAINRINGS, value(Topics.CHAINRINGS).equals("two") ? " chainrings" : " chainring"));
         add(out, "Carry", water(), before(Topics.FOOD, " food"), count(Topics.PLUGS, "plug"), count(Topics.TUBES, "tube"), lights());
         return out;
     }
