@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "similar", "position", "season", "debrief", "import",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "similar", "position", "roster", "season", "debrief", "import",
             "topics", "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
@@ -33,6 +33,7 @@ final class Commands {
             case "similar" -> new SimilarCommand(terminal);
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
+            case "roster" -> new RosterCommand(terminal);
             case "season" -> new SeasonCommand(terminal);
             case "import" -> new ImportCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);

@@ -17,6 +17,16 @@ final class PageNames {
     private static final String DEVICE = "con|prn|aux|nul|com[0-9]|lpt[0-9]";
 
     private final Set<String> taken = new HashSet<>();
+    private final String ending;
+
+    PageNames() {
+        this(".html");
+    }
+
+    /** @param ending of every file, with its dot */
+    PageNames(String ending) {
+        this.ending = ending;
+    }
 
     /**
      * The path of a page.
@@ -34,7 +44,7 @@ final class PageNames {
         for (int number = 2; base.matches(DEVICE) && path.endsWith(base) || !taken.add(path); number++) {
             path = folder + base + "-" + number;
         }
-        return path + ".html";
+        return path + ending;
     }
 
     private static String slug(String name) {

@@ -5,7 +5,6 @@ import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
-import courseworthy.problem.TextSanitiser;
 import courseworthy.ride.Range;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -13,8 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes a season as comma-separated values (RFC 4180, with line feeds): one row for each ride, each conflict and each wish, told apart by
- * the first column. A text that a spreadsheet would take for a formula gets an apostrophe before it.
+ * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, told apart by the first column.
  */
 public final class SeasonCsv {
 
@@ -22,31 +20,30 @@ public final class SeasonCsv {
             "work_min", "what", "choices", "price", "returns_s_low", "returns_s", "returns_s_high", "returns_s_for_one_unit_of_money",
             "break_even_events_low", "break_even_events_high");
 
-    private final StringBuilder out = new StringBuilder();
+    private final CsvWriter out = new CsvWriter(HEAD);
 
     private SeasonCsv() {
     }
 
     public static String of(SeasonPlan season) {
         SeasonCsv csv = new SeasonCsv();
-        csv.row(HEAD);
         season.rides().forEach(csv::ride);
         season.clashes().forEach(csv::clash);
         season.wishes().forEach(csv::wish);
-        return csv.out.toString();
+        return csv.out.text();
     }
 
     private void ride(Ride ride) {
         Build build = ride.build();
         boolean none = build.bike() == null;
         List<String> notMet = SeasonReport.notMet(ride);
-        row(List.of("ride", ride.date().toString(), ride.rider(), ride.event(), ride.course(), ride.role(), ride.workshop(),
+        out.row(List.of("ride", ride.date().toString(), ride.rider(), ride.event(), ride.course(), ride.role(), ride.workshop(),
                 none ? "" : build.bike().name(), none ? "" : number(build.mass(), 2), Integer.toString(build.swaps().size()),
                 number(build.minutes(), 0), String.join("; ", notMet)));
     }
 
     private void clash(Clash clash) {
-        row(List.of("conflict", clash.date().toString(), String.join("; ", clash.wanting()), "", "", "", "", "", "", "", "",
+        out.row(List.of("conflict", clash.date().toString(), String.join("; ", clash.wanting()), "", "", "", "", "", "", "", "",
                 String.join("; ", clash.what()), String.join(" ", SeasonReport.choices(clash))));
     }
 
@@ -58,25 +55,11 @@ public final class SeasonCsv {
                 : List.of(number(returned.low(), 0), number(returned.mid(), 0), number(returned.high(), 0)));
         cells.add(wish.perMoney() == null ? "" : number(wish.perMoney().mid(), 4));
         cells.addAll(wish.repaid() == null ? List.of("", "") : List.of(number(wish.repaid().low(), 1), number(wish.repaid().high(), 1)));
-        row(cells);
+        out.row(cells);
     }
 
     private static String number(double value, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
-    }
-
-    private void row(List<String> cells) {
-        for (int i = 0; i < HEAD.size(); i++) {
-            out.append(i == 0 ? "" : ",").append(i < cells.size() ? cell(cells.get(i)) : "");
-        }
-        out.append('\n');
-    }
-
-    private static String cell(String text) {
-        String plain = TextSanitiser.line(text);
-        boolean figure = !plain.isEmpty() && plain.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.' || c == '-');
-        String safe = !figure && !plain.isEmpty() && "=+-@".indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
-        return safe.contains(",") || safe.contains("\"") ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
     }
 }

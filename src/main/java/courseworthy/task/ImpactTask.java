@@ -18,14 +18,11 @@ import courseworthy.problem.Progress;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
-import courseworthy.rider.RiderReader;
 import courseworthy.sheet.Row;
 import courseworthy.sheet.Rulebook;
-import courseworthy.sheet.RulesFolder;
 import courseworthy.sheet.Sheet;
 import courseworthy.sheet.SheetReader;
 import courseworthy.topic.Topic;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,7 +33,6 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Calls every ride of a roster over a library of courses under two sheets, and compares. What is surveyed is the same for both. */
 public final class ImpactTask {
@@ -44,7 +40,6 @@ public final class ImpactTask {
     /** Stands for no sheet at all, where there is no file of that name. */
     static final String NONE = "none";
 
-    private static final String ENDING = ".yaml";
     private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final String SHIPPED_EVENTS = "docs/examples/events";
 
@@ -124,7 +119,7 @@ public final class ImpactTask {
         List<Outing> out = new ArrayList<>();
         Path shippedEvents = home == null || courses != null ? null : home.resolve(SHIPPED_EVENTS);
         Path days = events == null ? shippedEvents : inputs.path(events);
-        for (Found found : courses == null ? shippedCourses() : files("--courses", courses)) {
+        for (YamlFolder.Found found : courses == null ? shippedCourses() : files("--courses", courses)) {
             Course course = CourseReader.read(found.path(), found.shown(), null, faults);
             Event event = event(days, events == null ? SHIPPED_EVENTS : events, found.name());
             ConsistencyCheck.check(course, event, faults);
@@ -139,48 +134,21 @@ public final class ImpactTask {
     }
 
     private Event event(Path days, String typed, String name) {
-        Path path = days == null ? null : days.resolve(name + ENDING);
-        return path == null || !Files.isRegularFile(path) ? Event.UNKNOWN : EventReader.read(path, shown(typed, name + ENDING), faults);
+        Path path = days == null ? null : days.resolve(name + YamlFolder.ENDING);
+        return path == null || !Files.isRegularFile(path) ? Event.UNKNOWN : EventReader.read(path, YamlFolder.shown(typed, name + YamlFolder.ENDING), faults);
     }
 
-    /** A file of a folder, with its path as shown and its name without ending. */
-    private record Found(Path path, String shown, String name) {
-    }
-
-    private List<Found> shippedCourses() {
+    private List<YamlFolder.Found> shippedCourses() {
         if (home == null) {
             faults.add("--courses", 0, "", "no folder", "a folder of course profiles", "");
             return List.of();
         }
-        return files("--courses", home.resolve("course-profiles"), "course-profiles");
+        return YamlFolder.files("--courses", home.resolve("course-profiles"), "course-profiles", faults);
     }
 
-    private List<Found> files(String option, String typed) {
+    private List<YamlFolder.Found> files(String option, String typed) {
         Path folder = inputs.path(typed);
-        return folder == null ? List.of() : files(option, folder, typed);
-    }
-
-    private List<Found> files(String option, Path folder, String typed) {
-        List<Found> out = new ArrayList<>();
-        faults.reads(folder);
-        try (Stream<Path> all = Files.list(folder)) {
-            for (String file : all.map(path -> path.getFileName().toString()).sorted().toList()) {
-                if (file.endsWith(ENDING) && !file.endsWith(RulesFolder.CASES)) {
-                    out.add(new Found(folder.resolve(file), shown(typed, file), file.substring(0, file.length() - ENDING.length())));
-                }
-            }
-        } catch (IOException cannot) {
-            faults.add(option, 0, "", RequestReader.quoted(typed) + ", which cannot be read as a folder", "a folder of .yaml files", "");
-            return out;
-        }
-        if (out.isEmpty()) {
-            faults.add(option, 0, "", RequestReader.quoted(typed) + ", which has no .yaml file in it", "a folder of .yaml files", "");
-        }
-        return out;
-    }
-
-    private static String shown(String folder, String file) {
-        return folder.endsWith("/") ? folder + file : folder + "/" + file;
+        return folder == null ? List.of() : YamlFolder.files(option, folder, typed, faults);
     }
 
     private List<Ridden> roster(String riders, List<Sheet> was, List<Sheet> is) {
@@ -190,22 +158,13 @@ public final class ImpactTask {
             return List.of(new Ridden("", Rider.UNKNOWN, before, after));
         }
         List<Ridden> out = new ArrayList<>();
-        for (Found found : files("--riders", riders)) {
-            Rider rider = RiderReader.read(found.path(), found.shown(), faults);
-            if (rider == null) {
-                continue;
-            }
+        for (RosterFolder.Member member : RosterFolder.read(inputs, riders, faults)) {
+            Rider rider = member.rider();
+            String name = member.name();
             List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
-            String name = named(rider, found.name(), out);
             out.add(own.isEmpty() ? new Ridden(name, rider, before, after) : new Ridden(name, rider, rules(own, was), rules(own, is)));
         }
         return out;
-    }
-
-    /** Of two riders of one name the second is told by the file. */
-    private static String named(Rider rider, String file, List<Ridden> before) {
-        boolean taken = before.stream().anyMatch(each -> each.name().equals(rider.name()));
-        return rider.name().isEmpty() ? file : taken ? rider.name() + " (" + file + ")" : rider.name();
     }
 
     private DroolsRules rules(List<Row> own, List<Sheet> sheets) {

@@ -33,6 +33,11 @@ public final class PageSet {
         return new PageSet(new PageManifest("season-pages.sha256"));
     }
 
+    /** The briefs of a roster. */
+    public static PageSet ofRoster() {
+        return new PageSet(new PageManifest("roster-briefs.sha256"));
+    }
+
     /** The pages of the catalogue. */
     public static PageSet ofCatalogue() {
         return new PageSet(new PageManifest("catalogue-pages.sha256"));

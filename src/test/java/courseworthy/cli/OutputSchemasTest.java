@@ -110,6 +110,12 @@ class OutputSchemasTest {
     }
 
     @Test
+    void roster() {
+        keeps("roster", "roster", List.of("heather-ridge", "--riders", "docs/examples/riders", "--event", "docs/examples/events/heather-ridge.yaml", "--sheet", SHEET));
+        keeps("roster", "roster", List.of("market-roads", "--riders", "docs/examples/riders"));
+    }
+
+    @Test
     void compare() {
         keeps("compare", "compare", KIM, "--set", "bike=trail", "--set", "front tyre casing=light, rear tyre casing=light");
         keeps("compare", "compare", JOSS, "--set", "rear tyre width=32 mm");

@@ -1,0 +1,101 @@
+package courseworthy.report;
+
+import courseworthy.decision.Decision;
+import courseworthy.report.TableColumn.Alignment;
+import courseworthy.task.LeastSure;
+import courseworthy.task.RosterResult;
+import courseworthy.task.RosterResult.Comparison;
+import courseworthy.task.RosterResult.Entry;
+import courseworthy.topic.BothEnds;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The riders of a roster on one course: who differs from most, and in what. */
+public final class RosterReport {
+
+    private static final String MOST = "Most riders";
+    private static final String MARKED = "Bold: another value than most riders have. Where two values are equally common, none is.";
+
+    private final RosterResult roster;
+
+    private RosterReport(RosterResult roster) {
+        this.roster = roster;
+    }
+
+    public static Report of(RosterResult roster) {
+        return new RosterReport(roster).report();
+    }
+
+    private Report report() {
+        RichText who = RichText.of(Phrases.count(roster.entries().size(), "rider") + " in ").quoted(roster.folder());
+        return Report.builder(RichText.ofQuoted(roster.course().name())).subtitle("roster")
+                .identity(roster.course().name(), roster.folder(), roster.date() == null ? roster.role() : roster.date().toString())
+                .paragraph((roster.event().isEmpty() ? who : who.text(", ").quoted(roster.event())).text(roster.date() == null ? "" : ", " + Phrases.date(roster.date())))
+                .paragraphs(SheetNames.paragraphs(roster.sheets())).paragraphs(GroundPhrases.paragraphs(roster.course()))
+                .section(riders()).section(topics()).section(differences()).section(alike()).build();
+    }
+
+    private Section.Builder riders() {
+        Table.Builder table = Table.builder().column("Rider").figures("Time").column("Least sure").column(RichText.of("Tags"), Alignment.LEFT, true);
+        for (Entry each : roster.entries()) {
+            LeastSure open = each.leastSure();
+            table.row(RichText.ofQuoted(each.name()), RichText.of(each.time() == null ? "unknown" : Figures.time(each.time())),
+                    RichText.of(open == null ? "none" : open.decision().topic().name() + " " + open.decision().phrase()),
+                    RichText.ofQuoted(String.join(", ", each.tags())));
+        }
+        return Section.builder("riders", "Riders").table(table.build());
+    }
+
+    private Section.Builder topics() {
+        List<Column> columns = columns(roster.differing());
+        Section.Builder out = Section.builder("topics", "Where riders differ");
+        if (columns.isEmpty()) {
+            return out.paragraph("The recommendation is the same for all riders.");
+        }
+        Table.Builder table = Table.builder().column("Rider");
+        columns.forEach(each -> table.column(each.name()));
+        List<RichText> most = new ArrayList<>(List.of(RichText.of(MOST)));
+        columns.forEach(each -> most.add(RichText.of(each.topic().most() == null ? "no one value" : each.topic().most())));
+        table.row(most);
+        for (int i = 0; i < roster.entries().size(); i++) {
+            List<RichText> row = new ArrayList<>(List.of(RichText.ofQuoted(roster.entries().get(i).name())));
+            for (Column each : columns) {
+                String value = each.topic().decisions().get(i).phrase();
+                row.add(each.topic().differs(i) ? RichText.ofStrong(value) : RichText.of(value));
+            }
+            table.row(row);
+        }
+        return out.table(table.build()).remark(MARKED);
+    }
+
+    /** The same, rider by rider, which can be read where nothing is bold. */
+    private Section.Builder differences() {
+        List<Definition> out = new ArrayList<>();
+        for (int i = 0; i < roster.entries().size(); i++) {
+            int rider = i;
+            List<Decision> decisions = roster.differing(i).stream().map(each -> each.decisions().get(rider)).toList();
+            if (!decisions.isEmpty()) {
+                out.add(new Definition(RichText.ofQuoted(roster.entries().get(i).name()), RichText.of(Phrases.values(decisions)), RichText.EMPTY, List.of()));
+            }
+        }
+        return Section.builder("differences", "What each has that most have not").definitions(out);
+    }
+
+    private Section.Builder alike() {
+        return Section.builder("alike", "The same for all").paragraph(Phrases.values(roster.alike().stream().map(each -> each.decisions().get(0)).toList()));
+    }
+
+    /** A column of the table: a topic, or one of both ends where every rider has the same front and rear. */
+    private record Column(String name, Comparison topic) {
+    }
+
+    private static List<Column> columns(List<Comparison> topics) {
+        List<Column> out = new ArrayList<>();
+        for (int i = 0; i < topics.size(); i++) {
+            boolean pair = i + 1 < topics.size() && topics.get(i).isPairedWith(topics.get(i + 1));
+            out.add(new Column(pair ? BothEnds.name(topics.get(i).topic()) : topics.get(i).topic().name(), topics.get(i)));
+            i += pair ? 1 : 0;
+        }
+        return out;
+    }
+}

@@ -1,0 +1,141 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.report.json.OutputSchema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that compares the recommendations for a folder of riders. What it says of a rider is what the command brief says. */
+class RosterCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private String course;
+
+    @BeforeEach
+    void roster() throws IOException {
+        course = write("lane.yaml", "name: Lane\nstretches:\n  - {length: 8 km, surface: gravel, smoothness: bad, ascent: 120 m}\n");
+        write("riders/ann.yaml", "name: Ann\nmass: 58 kg\nbike: {kind: gravel}\ntags: [juniors]\n");
+        write("riders/bea.yaml", "name: Bea\nmass: 58 kg\nbike: {kind: gravel}\n");
+        write("riders/cy.yaml", "name: Cy\nmass: 58 kg\nbike: {kind: gravel}\nconstraints:\n  - {id: four, say: {plugs: at least 7}, because: Sharp stones.}\n");
+    }
+
+    private String write(String name, String text) throws IOException {
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, text).toString();
+    }
+
+    private CommandRun run(String... more) {
+        return CommandRun.of(Stream.concat(Stream.of("roster", course, "--riders", folder + "/riders"), Stream.of(more)).toArray(String[]::new));
+    }
+
+    private static JsonNode named(JsonNode list, String field, String name) {
+        for (JsonNode each : list) {
+            if (each.get(field).asText().equals(name)) {
+                return each;
+            }
+        }
+        throw new AssertionError(name);
+    }
+
+    /** Two ask for nothing of their own and one for more plugs: that one differs in plugs and nobody in anything else. */
+    @Test
+    void whoDiffersFromMostIsMarked() throws IOException {
+        JsonNode json = OutputSchema.tree(run("--format", "json").out());
+        List<String> differing = new ArrayList<>();
+        json.get("riders").forEach(rider -> rider.get("decisions").forEach(decision -> {
+            if (decision.get("differs").asBoolean()) {
+                differing.add(rider.get("rider").asText() + " " + decision.get("topic").asText() + " " + decision.get("text").asText());
+            }
+        }));
+        assertThat(differing).containsExactly("Cy plugs 7");
+        assertThat(named(json.get("topics"), "topic", "plugs").get("alike").asBoolean()).isFalse();
+        assertThat(named(json.get("topics"), "topic", "tubes").get("alike").asBoolean()).isTrue();
+        assertThat(named(json.get("riders"), "rider", "Ann").get("tags").get(0).asText()).isEqualTo("juniors");
+        assertThat(run("--format", "markdown").out()).contains("| Cy | **7** |").contains("The same for all").containsPattern("- \\*\\*Cy:\\*\\* plugs 7");
+        assertThat(run().out()).containsPattern("Most riders +\\d").containsPattern("Cy +plugs 7");
+    }
+
+    /** Of two riders neither is most. */
+    @Test
+    void noneIsMarkedWhereNoValueIsAhead() throws IOException {
+        Files.delete(folder.resolve("riders/bea.yaml"));
+        JsonNode json = OutputSchema.tree(run("--format", "json").out());
+        assertThat(named(json.get("topics"), "topic", "plugs").get("most").isNull()).isTrue();
+        json.get("riders").forEach(rider -> rider.get("decisions").forEach(each -> assertThat(each.get("differs").asBoolean()).isFalse()));
+    }
+
+    /** Each rider's decisions and time are those of the brief made alone. */
+    @Test
+    void eachIsAsInTheBrief() throws IOException {
+        JsonNode json = OutputSchema.tree(run("--format", "json", "--each", folder + "/briefs").out());
+        for (String name : List.of("ann", "cy")) {
+            String alone = CommandRun.of("brief", course, "--rider", folder + "/riders/" + name + ".yaml", "--format", "json").out();
+            assertThat(Files.readString(folder.resolve("briefs/" + name + ".json"))).isEqualTo(alone);
+            JsonNode brief = OutputSchema.tree(alone);
+            JsonNode rider = named(json.get("riders"), "file", folder + "/riders/" + name + ".yaml");
+            brief.get("decisions").forEach(each -> assertThat(named(rider.get("decisions"), "topic", each.get("topic").asText()).get("value")).isEqualTo(each.get("value")));
+            JsonNode open = brief.get("least_sure");
+            assertThat(rider.get("least_sure").isNull() ? "" : rider.get("least_sure").get("topic").asText())
+                    .isEqualTo(open.isEmpty() ? "" : open.get(0).get("topic").asText());
+        }
+    }
+
+    @Test
+    void tableForSpreadsheets() {
+        List<String> lines = run("--format", "csv").out().lines().toList();
+        assertThat(lines).hasSize(4);
+        assertThat(lines.get(0)).startsWith("rider,file,tags,time_s_low,time_s,time_s_high,least_sure,differs_in,").contains(",plugs,");
+        assertThat(lines.get(1)).startsWith("Ann,").contains(",juniors,");
+        assertThat(lines.get(3)).startsWith("Cy,").contains(",plugs,");
+        assertThat(lines).allMatch(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length == lines.get(0).split(",").length);
+    }
+
+    /** Of names that no file system would take, or that it would take for one. */
+    @Test
+    void briefsHaveNamesOfTheirOwn() throws IOException {
+        write("riders/ann2.yaml", "name: ../Ann\nbike: {kind: gravel}\n");
+        write("riders/dot.yaml", "name: \"\\u5c71\"\nbike: {kind: gravel}\n");
+        CommandRun ran = run("--each", folder + "/briefs");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEqualTo("Wrote 5 briefs to " + folder + "/briefs\n");
+        try (Stream<Path> all = Files.list(folder.resolve("briefs"))) {
+            assertThat(all.map(each -> each.getFileName().toString())).containsExactlyInAnyOrder("ann.txt", "ann-2.txt", "bea.txt", "cy.txt", "rider.txt", "roster-briefs.sha256");
+        }
+    }
+
+    /** A folder with something of the user's in it stays as it is. */
+    @Test
+    void nothingOfTheUsersIsWrittenOver() throws IOException {
+        write("mine/letter.txt", "Dear Ann");
+        CommandRun ran = run("--each", folder + "/mine");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("Nothing was written.");
+        assertThat(Files.readString(folder.resolve("mine/letter.txt"))).isEqualTo("Dear Ann");
+        assertThat(run("--each", folder + "/riders").code()).isEqualTo(2);
+    }
+
+    @Test
+    void refusals() throws IOException {
+        assertThat(CommandRun.of("roster", course)).isEqualTo(new CommandRun(2, "", "--riders: found nothing, expected a folder of riders' files\n    Add \"--riders DIR\".\n"));
+        assertThat(run("--each", folder + "/briefs", "--format", "csv").err()).startsWith("--each: found --format csv beside it, expected text, markdown, html or json");
+        Files.createDirectory(folder.resolve("empty"));
+        assertThat(CommandRun.of("roster", course, "--riders", folder + "/empty").err()).contains("which has no .yaml file in it");
+        write("riders/ann.yaml", "name: Ann\nmass: 58\n");
+        write("riders/bea.yaml", "name: Bea\nskill: wizard\n");
+        CommandRun ran = run();
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("riders/ann.yaml:2: mass:").contains("riders/bea.yaml:2: skill:");
+    }
+}
