@@ -2,12 +2,12 @@ package courseworthy.task;
 
 import courseworthy.problem.Faults;
 import courseworthy.rider.Rider;
-import courseworthy.rider.RiderReader;
+import courseworthy.rider.SharedRider;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads a folder of riders' files, one for each rider, in the order of their names. */
+/** Reads a folder of riders' files, one for each rider, in the order of their names, with what {@link SharedRider} says of all. */
 final class RosterFolder {
 
     private static final String OPTION = "--riders";
@@ -32,8 +32,17 @@ final class RosterFolder {
     static List<Member> read(RequestReader inputs, String typed, Faults faults) {
         Path folder = inputs.path(typed);
         List<Member> out = new ArrayList<>();
-        for (YamlFolder.Found found : folder == null ? List.<YamlFolder.Found>of() : YamlFolder.files(OPTION, folder, typed, faults)) {
-            Rider rider = RiderReader.read(found.path(), found.shown(), faults);
+        if (folder == null) {
+            return out;
+        }
+        List<YamlFolder.Found> files = YamlFolder.files(OPTION, folder, typed, faults);
+        List<YamlFolder.Found> riders = files.stream().filter(each -> !each.path().endsWith(SharedRider.FILE)).toList();
+        if (riders.isEmpty() && !files.isEmpty()) {
+            faults.add(OPTION, 0, "", RequestReader.quoted(typed) + ", which has no file of a rider in it beside " + SharedRider.FILE, "a file for each rider", "");
+        }
+        SharedRider shared = SharedRider.in(folder, YamlFolder.shown(typed, ""), faults);
+        for (YamlFolder.Found found : riders) {
+            Rider rider = shared.read(found.path(), found.shown(), faults);
             if (rider != null) {
                 out.add(new Member(named(rider, found.name(), out), rider));
             }
