@@ -17,6 +17,11 @@ final class ReportHead {
                 .paragraphs(GroundPhrases.paragraphs(brief.course()));
     }
 
+    /** What is to be kept in mind of the rider; empty where nothing is written. */
+    static RichText notes(Brief brief) {
+        return brief.notes().isEmpty() ? RichText.EMPTY : RichText.of("Notes on the rider: ").quoted(brief.notes());
+    }
+
     /** What tells a day of one rider from others. */
     static String[] identity(Brief brief) {
         return new String[] {brief.course().name(), brief.rider(), brief.date() == null ? brief.role() : brief.date().toString()};

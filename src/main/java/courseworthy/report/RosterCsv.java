@@ -10,7 +10,7 @@ import java.util.List;
 /** Writes a roster as comma-separated values: a row for each rider, a column for each topic that applies to any, and one with the topics that differ. */
 public final class RosterCsv {
 
-    private static final List<String> HEAD = List.of("rider", "file", "tags", "time_s_low", "time_s", "time_s_high", "least_sure", "differs_in");
+    private static final List<String> HEAD = List.of("rider", "file", "tags", "notes", "time_s_low", "time_s", "time_s_high", "least_sure", "differs_in");
 
     private RosterCsv() {
     }
@@ -29,7 +29,7 @@ public final class RosterCsv {
     private static List<String> row(RosterResult roster, int rider, List<Comparison> topics) {
         Entry entry = roster.entries().get(rider);
         Range time = entry.time();
-        List<String> out = new ArrayList<>(List.of(entry.name(), entry.file(), String.join("; ", entry.tags())));
+        List<String> out = new ArrayList<>(List.of(entry.name(), entry.file(), String.join("; ", entry.tags()), entry.notes()));
         out.addAll(time == null ? List.of("", "", "") : List.of(seconds(time.low()), seconds(time.mid()), seconds(time.high())));
         out.add(entry.leastSure() == null ? "" : entry.leastSure().decision().topic().name());
         out.add(String.join("; ", roster.differing(rider).stream().map(each -> each.topic().name()).toList()));

@@ -32,7 +32,7 @@ public final class RosterReport {
                 .identity(roster.course().name(), roster.folder(), roster.date() == null ? roster.role() : roster.date().toString())
                 .paragraph((roster.event().isEmpty() ? who : who.text(", ").quoted(roster.event())).text(roster.date() == null ? "" : ", " + Phrases.date(roster.date())))
                 .paragraphs(SheetNames.paragraphs(roster.sheets())).paragraphs(GroundPhrases.paragraphs(roster.course()))
-                .section(riders()).section(topics()).section(differences()).section(alike()).build();
+                .section(riders()).section(topics()).section(differences()).section(alike()).section(notes()).build();
     }
 
     private Section.Builder riders() {
@@ -83,6 +83,12 @@ public final class RosterReport {
 
     private Section.Builder alike() {
         return Section.builder("alike", "The same for all").paragraph(Phrases.values(roster.alike().stream().map(each -> each.decisions().get(0)).toList()));
+    }
+
+    private Section.Builder notes() {
+        List<Definition> out = roster.entries().stream().filter(each -> !each.notes().isEmpty())
+                .map(each -> new Definition(RichText.ofQuoted(each.name()), RichText.ofQuoted(each.notes()), RichText.EMPTY, List.of())).toList();
+        return Section.builder("notes", "Notes on riders").definitions(out);
     }
 
     /** A column of the table: a topic, or one of both ends where every rider has the same front and rear. */

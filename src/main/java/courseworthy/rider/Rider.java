@@ -22,10 +22,11 @@ import java.util.List;
  * @param constraints      advice rows of the rider's own, as written; may be null
  * @param stops            what stops cost
  * @param tags             what the rider belongs to, in the coach's words
+ * @param notes            what is to be kept in mind of the rider, in the coach's words; may be empty
  */
 public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints, StopCosts stops, List<String> tags) {
+        Node constraints, StopCosts stops, List<String> tags, String notes) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
@@ -74,7 +75,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
     /** The same rider by another name. */
     public Rider named(String other) {
         return new Rider(other, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
-                stops, tags);
+                stops, tags, notes);
     }
 
     public static Builder builder() {
@@ -100,6 +101,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
         private Node constraints;
         private StopCosts stops = StopCosts.UNKNOWN;
         private List<String> tags = List.of();
+        private String notes = "";
 
         private Builder() {
         }
@@ -184,9 +186,14 @@ public record Rider(String name, String file, Double mass, Double height, Double
             return this;
         }
 
+        public Builder notes(String value) {
+            notes = value;
+            return this;
+        }
+
         public Rider build() {
             return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate,
-                    barWidth, bike, constraints, stops, tags);
+                    barWidth, bike, constraints, stops, tags, notes);
         }
     }
 }

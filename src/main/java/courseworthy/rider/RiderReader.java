@@ -17,12 +17,14 @@ public final class RiderReader {
 
     /** The keys of a rider's file. */
     public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
-            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "tags", "bike", "constraints");
+            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "tags", "notes", "bike", "constraints");
 
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
 
     private static final double HOUR = 3600;
+    /** Longest notes, in characters: they stand at the head of a brief (judgement). */
+    private static final int LONGEST_NOTES = 1000;
     /** Least power that is believed, W. */
     private static final double LEAST_POWER = 50;
     /**
@@ -80,9 +82,10 @@ public final class RiderReader {
         Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
         Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
         List<String> tags = fields.names("tags");
+        String notes = fields.line("notes", LONGEST_NOTES);
         Rider rider = Rider.builder().name(name).file(shown).mass(mass).height(height).kit(kit).efforts(efforts).skill(skill)
                 .climbingCadence(climbing).highestCadence(highest).racesAYear(races).sweatRate(sweat).barWidth(bar).bike(bike())
-                .constraints(constraints()).stops(stops).tags(tags).build();
+                .constraints(constraints()).stops(stops).tags(tags).notes(notes == null ? "" : notes).build();
         fields.done();
         return rider;
     }

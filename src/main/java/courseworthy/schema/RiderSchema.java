@@ -35,6 +35,7 @@ final class RiderSchema {
                 .key("tube stop", about("Time a puncture costs that takes a tube", amount(Dimension.TIME)))
                 .key("lost group", about("Time lost by riding on alone after a stop", amount(Dimension.TIME)))
                 .key("tags", about("What the rider belongs to, for sheets to ask for", SchemaFragments.names("")))
+                .key("notes", about("What to keep in mind of the rider, for the brief", SchemaFragments.text()))
                 .key("bike", about("The bike at hand", bike()))
                 .key("constraints", about("Rows of advice of the rider's own", SchemaFragments.listOf(SchemaFragments.reference(SheetSchema.ROW))))
                 .also("$defs", SheetSchema.definitions())

@@ -24,6 +24,7 @@ import java.util.List;
  * @param course       the ground of one lap
  * @param event        the event's name; may be empty
  * @param rider        the rider's name; may be empty
+ * @param notes        on the rider, as written; may be empty
  * @param role         {@code training} or {@code race}
  * @param date         the day; null where it is not known
  * @param demands      what course, rider and day ask for, with what was assumed
@@ -41,7 +42,7 @@ import java.util.List;
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
  * @param sheets       coaches' sheets in force, in the order given
  */
-public record Brief(CourseSummary course, String event, String rider, String role, LocalDate date, Demands demands,
+public record Brief(CourseSummary course, String event, String rider, String notes, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
         List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, BriefDetail detail, Build build, List<SheetInForce> sheets) {
 
@@ -134,6 +135,7 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         private final CourseSummary course;
         private String event = "";
         private String rider = "";
+        private String notes = "";
         private final String role;
         private LocalDate date;
         private final Demands demands;
@@ -165,6 +167,11 @@ public record Brief(CourseSummary course, String event, String rider, String rol
 
         public Builder rider(String value) {
             rider = value;
+            return this;
+        }
+
+        public Builder notes(String value) {
+            notes = value;
             return this;
         }
 
@@ -234,7 +241,7 @@ public record Brief(CourseSummary course, String event, String rider, String rol
         }
 
         public Brief build() {
-            return new Brief(course, event, rider, role, date, demands, decisions, reasons, leaveAlone, couldNotTell, wanted, close,
+            return new Brief(course, event, rider, notes, role, date, demands, decisions, reasons, leaveAlone, couldNotTell, wanted, close,
                     cautions, checklist, outlook, worths, detail, build, sheets);
         }
     }

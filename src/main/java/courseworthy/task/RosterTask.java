@@ -67,6 +67,7 @@ public final class RosterTask {
         ConsistencyCheck.check(course, event, faults);
         Bike ofEvent = event == null || event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
         readSheets(request.sheets(), inputs, faults);
+        TagCheck.check(folder, members, sheets, faults);
         DroolsRules shared = rules(List.of(), faults);
         for (RosterFolder.Member each : members) {
             List<Row> own = SheetReader.rider(each.rider().constraints(), each.rider().file(), faults);

@@ -69,7 +69,7 @@ final class DocFileReader {
             WorkshopReader.read(file, name, faults);
         } else if (has(text, "stretches") || has(text, "track")) {
             CourseReader.read(file, name, null, faults);
-        } else if (has(text, "mass")) {
+        } else if (has(text, "mass") || has(text, "races a year")) {
             RiderReader.read(file, name, faults);
         } else {
             EventReader.read(file, name, faults);

@@ -96,8 +96,8 @@ class RosterCommandTest {
     void tableForSpreadsheets() {
         List<String> lines = run("--format", "csv").out().lines().toList();
         assertThat(lines).hasSize(4);
-        assertThat(lines.get(0)).startsWith("rider,file,tags,time_s_low,time_s,time_s_high,least_sure,differs_in,").contains(",plugs,");
-        assertThat(lines.get(1)).startsWith("Ann,").contains(",juniors,");
+        assertThat(lines.get(0)).startsWith("rider,file,tags,notes,time_s_low,time_s,time_s_high,least_sure,differs_in,").contains(",plugs,");
+        assertThat(lines.get(1)).startsWith("Ann,").contains(",juniors,,");
         assertThat(lines.get(3)).startsWith("Cy,").contains(",plugs,");
         assertThat(lines).allMatch(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length == lines.get(0).split(",").length);
     }
@@ -124,6 +124,67 @@ class RosterCommandTest {
         assertThat(ran.err()).contains("Nothing was written.");
         assertThat(Files.readString(folder.resolve("mine/letter.txt"))).isEqualTo("Dear Ann");
         assertThat(run("--each", folder + "/riders").code()).isEqualTo(2);
+    }
+
+    /** A rider with the shared file is the rider with all of it in the own file; what the own file says counts before it. */
+    @Test
+    void whatRidersShareStandsOnce() throws IOException {
+        write("whole/ann.yaml", "name: Ann\nmass: 58 kg\npower: 200 W\nheld for: 20 min\nskill: novice\nbike: {kind: gravel}\n");
+        write("whole/bea.yaml", "name: Bea\nmass: 71 kg\npower: [{for: 5 min, power: 280 W}]\nskill: expert\nbike: {kind: road}\n");
+        write("parts/riders.yaml", "held for: 20 min\nskill: novice\nbike: {kind: gravel}\n");
+        write("parts/ann.yaml", "name: Ann\nmass: 58 kg\npower: 200 W\n");
+        write("parts/bea.yaml", "name: Bea\nmass: 71 kg\npower: [{for: 5 min, power: 280 W}]\nskill: expert\nbike: {kind: road}\n");
+        CommandRun whole = CommandRun.of("roster", course, "--riders", folder + "/whole", "--format", "csv");
+        CommandRun parts = CommandRun.of("roster", course, "--riders", folder + "/parts", "--format", "csv");
+        assertThat(whole.code()).isZero();
+        assertThat(parts).isEqualTo(new CommandRun(0, whole.out().replace("/whole/", "/parts/"), whole.err()));
+    }
+
+    /** Each fault is told where it stands, of both files at once, and that of what is shared once. */
+    @Test
+    void faultsOfWhatRidersShareAreToldWhereTheyStand() throws IOException {
+        write("riders/riders.yaml", "name: Club\n\nkit: 3 kg\nskill: wizard\nbike:\n  kind: gravel\n  mas: 9 kg\nconstraints: []\nraces a yera: 4\n");
+        write("riders/bea.yaml", "name: Bea\nmass: 900 kg\n");
+        CommandRun ran = run();
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err().lines().filter(line -> !line.startsWith(" ")).map(line -> line.replaceAll("^.*/riders/(.*?: .*?): .*$", "$1")))
+                .containsExactly("bea.yaml:2: mass", "riders.yaml:1: name", "riders.yaml:4: skill", "riders.yaml:7: mas", "riders.yaml:8: constraints", "riders.yaml:9: races a yera");
+        Files.createDirectory(folder.resolve("shared"));
+        write("shared/riders.yaml", "skill: good\n");
+        assertThat(CommandRun.of("roster", course, "--riders", folder + "/shared").err()).contains("which has no file of a rider in it beside riders.yaml");
+    }
+
+    /** As written, whatever stands in them. */
+    @Test
+    void notesAreCarriedAlong() throws IOException {
+        write("riders/bea.yaml", "name: Bea\nmass: 58 kg\nbike: {kind: gravel}\nnotes: =Left wrist, \"sore\" <b>\n");
+        assertThat(OutputSchema.tree(run("--format", "json").out()).get("riders").get(1).get("notes").asText()).isEqualTo("=Left wrist, \"sore\" <b>");
+        assertThat(run("--format", "csv").out()).contains("\"'=Left wrist, \"\"sore\"\" <b>\"");
+        assertThat(run("--format", "html", "--each", folder + "/briefs").out()).contains("=Left wrist, ").contains("&lt;b&gt;").doesNotContain("sore\" <b>");
+        assertThat(Files.readString(folder.resolve("briefs/bea.html"))).contains("Notes on the rider: ").contains("Left wrist").doesNotContain("sore\" <b>");
+        assertThat(Files.readString(folder.resolve("briefs/ann.html"))).doesNotContain("Left wrist");
+        CommandRun brief = CommandRun.of("brief", course, "--rider", folder + "/riders/bea.yaml");
+        assertThat(brief.out()).contains("Notes on the rider: =Left wrist, \"sore\" <b>");
+        assertThat(OutputSchema.tree(CommandRun.of("brief", course, "--rider", folder + "/riders/bea.yaml", "--format", "json").out()).get("rider_notes").asText()).startsWith("=Left");
+    }
+
+    /** Capital letters count like small ones, as where sheets are asked. */
+    @Test
+    void tagsThatNoSheetAsksForAreRemarkedOnOnce() throws IOException {
+        write("riders/bea.yaml", "name: Bea\nbike: {kind: gravel}\ntags: [JUNIORS, juniers, masters]\n");
+        write("riders/dot.yaml", "name: Dot\nbike: {kind: gravel}\ntags: [masters]\n");
+        String sheet = write("sheet.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - {id: two, when: {none of: [{rider tag: [juniors, first season]}]}, say: {tubes: prefer 2}, because: Long way.}\n");
+        assertThat(run("--sheet", sheet, "--format", "csv").err()).isEqualTo(folder + "/riders: warning: tags: found \"juniers\", \"masters\" of 2 riders, "
+                + "expected tags that a sheet asks for: first season, juniors\n    Did you mean \"juniors\"?\n");
+        assertThat(run("--format", "csv").err()).isEmpty();
+    }
+
+    @Test
+    void seasonsReadWhatRidersShare() throws IOException {
+        write("season/season.yaml", "season: One day\nriders:\n  - {name: Ann, rider: riders/ann.yaml, workshop: none.yaml}\nevents:\n  - {course: heather-ridge, date: 2026-05-16}\n");
+        write("season/riders/ann.yaml", "name: Ann\n");
+        write("season/riders/riders.yaml", "kit: 2 kg\nskill: wizard\n");
+        assertThat(CommandRun.of("season", folder + "/season").err()).contains("season/riders/riders.yaml:2: skill: found \"wizard\"");
     }
 
     @Test

@@ -80,6 +80,7 @@ public final class JsonBrief {
 
     private void brief(Brief brief, List<Decision> decisions) throws IOException {
         head(brief);
+        notes(brief);
         course(brief.course());
         JsonGround.reliance(brief, json);
         demands(brief.demands().values());
@@ -98,6 +99,13 @@ public final class JsonBrief {
         }
         new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());
+    }
+
+    /** No field where nothing is written. */
+    private void notes(Brief brief) throws IOException {
+        if (!brief.notes().isEmpty()) {
+            json.string("rider_notes", brief.notes());
+        }
     }
 
     void head(Brief brief) throws IOException {

@@ -50,6 +50,7 @@ public final class JsonRoster {
         json.string("rider", entry.name());
         json.string("file", entry.file());
         json.strings("tags", entry.tags());
+        json.string("notes", entry.notes());
         json.range("time_s", entry.time(), 0);
         json.object("least_sure", entry.leastSure(), open -> {
             json.string("topic", open.decision().topic().name());
