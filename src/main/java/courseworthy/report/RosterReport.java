@@ -14,7 +14,7 @@ import java.util.List;
 public final class RosterReport {
 
     private static final String MOST = "Most riders";
-    private static final String MARKED = "Bold: another value than most riders have. Where two values are equally common, none is.";
+    private static final String MARKED = "Bold: another value than most riders have. Where no value is that of more than half of them, none is.";
 
     private final RosterResult roster;
 

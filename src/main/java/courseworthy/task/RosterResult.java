@@ -62,7 +62,7 @@ public record RosterResult(CourseSummary course, String event, String role, Loca
      *
      * @param topic     the topic
      * @param decisions one for each rider, in the order of the roster
-     * @param most      what more riders have than have any other value; null where no value is ahead
+     * @param most      what more than half of the riders have; null where there is no such value
      */
     public record Comparison(Topic topic, List<Decision> decisions, String most) {
 
@@ -73,9 +73,8 @@ public record RosterResult(CourseSummary course, String event, String role, Loca
         static Comparison of(Topic topic, List<Decision> decisions) {
             Map<String, Integer> riders = new LinkedHashMap<>();
             decisions.forEach(each -> riders.merge(each.phrase(), 1, Integer::sum));
-            int largest = riders.values().stream().mapToInt(each -> each).max().orElse(0);
-            List<String> ahead = riders.keySet().stream().filter(each -> riders.get(each) == largest).toList();
-            return new Comparison(topic, decisions, ahead.size() == 1 ? ahead.get(0) : null);
+            String most = riders.keySet().stream().filter(each -> 2 * riders.get(each) > decisions.size()).findFirst().orElse(null);
+            return new Comparison(topic, decisions, most);
         }
 
         /** Whether it comes out alike for all riders. */
@@ -88,7 +87,7 @@ public record RosterResult(CourseSummary course, String event, String role, Loca
             return decisions.stream().anyMatch(each -> each.value() != null);
         }
 
-        /** Whether a rider has another value than most have; false where no value is ahead. */
+        /** Whether a rider has another value than most have; false where there is no such value. */
         public boolean differs(int rider) {
             return most != null && !most.equals(decisions.get(rider).phrase());
         }

@@ -67,10 +67,10 @@ class RosterCommandTest {
         assertThat(run().out()).containsPattern("Most riders +\\d").containsPattern("Cy +plugs 7");
     }
 
-    /** Of two riders neither is most. */
+    /** Two of four are not most, though no other value has as many. */
     @Test
-    void noneIsMarkedWhereNoValueIsAhead() throws IOException {
-        Files.delete(folder.resolve("riders/bea.yaml"));
+    void noneIsMarkedWhereNoValueIsThatOfMoreThanHalf() throws IOException {
+        write("riders/dot.yaml", "name: Dot\nmass: 58 kg\nbike: {kind: gravel}\nconstraints:\n  - {id: four, say: {plugs: at least 8}, because: Sharp stones.}\n");
         JsonNode json = OutputSchema.tree(run("--format", "json").out());
         assertThat(named(json.get("topics"), "topic", "plugs").get("most").isNull()).isTrue();
         json.get("riders").forEach(rider -> rider.get("decisions").forEach(each -> assertThat(each.get("differs").asBoolean()).isFalse()));
@@ -177,6 +177,13 @@ class RosterCommandTest {
         assertThat(run("--sheet", sheet, "--format", "csv").err()).isEqualTo(folder + "/riders: warning: tags: found \"juniers\", \"masters\" of 2 riders, "
                 + "expected tags that a sheet asks for: first season, juniors\n    Did you mean \"juniors\"?\n");
         assertThat(run("--format", "csv").err()).isEmpty();
+    }
+
+    @Test
+    void impactReadsWhatRidersShare() throws IOException {
+        write("riders/riders.yaml", "skill: wizard\n");
+        String sheet = write("sheet.yaml", "sheet: Mine\nauthor: me\nadvice:\n  - {id: two, say: {tubes: prefer 2}, because: Long way.}\n");
+        assertThat(CommandRun.of("sheet", "impact", "none", sheet, "--riders", folder + "/riders").err()).contains("riders/riders.yaml:1: skill: found \"wizard\"");
     }
 
     @Test
