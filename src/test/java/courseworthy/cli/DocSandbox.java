@@ -21,7 +21,7 @@ final class DocSandbox {
 
     private static final Pattern WORD = Pattern.compile("'([^']*)'|\"([^\"]*)\"|(\\S+)");
     private static final Set<String> FILE_OPTIONS = Set.of("-o", "--output", "--event", "--rider", "--sheet", "--workshop", "--examples",
-            "--riders", "--courses", "--events");
+            "--riders", "--courses", "--events", "--each");
     /** Commands whose argument is a file or a folder that need not be there yet. */
     private static final Set<String> MAKERS = Set.of("new", "pages");
 
