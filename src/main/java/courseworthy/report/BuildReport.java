@@ -46,7 +46,7 @@ final class BuildReport {
         }
         WorthwhileReport.add(out, build);
         list(out, "lacking", lacking(build), build.lacking());
-        list(out, "returns", "What has to be back on another bike", returns(build));
+        list(out, "due-back", "What has to be back on another bike", returns(build));
         list(out, "put-back", "Afterwards: put the bike back as it is now", back(build));
         list(out, "wear", "Worn", build.wear());
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());

@@ -93,7 +93,7 @@ class ExampleBuildTest {
         Request training = Request.builder("home-trails").event("docs/examples/events/home-trails.yaml").rider(RACE.rider())
                 .workshop(RACE.workshop()).build();
         JsonNode build = new ObjectMapper().readTree(new ToolOutput().brief(training, Format.JSON)).get("build");
-        assertThat(build.get("returns")).extracting(each -> each.get("part").asText() + " to " + each.get("to").asText() + " on " + each.get("bike").asText())
+        assertThat(build.get("due_back")).extracting(each -> each.get("part").asText() + " to " + each.get("to").asText() + " on " + each.get("bike").asText())
                 .contains("power pedals to lane crank on steel bike", "flat bar 720 to hardtail stem 70 on hardtail");
         assertThat(build.get("back")).extracting(each -> each.get("on").asText() + " on " + each.get("bike").asText())
                 .contains("power pedals on steel bike", "borrowed pedals on borrowed bike");

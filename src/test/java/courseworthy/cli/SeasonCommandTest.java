@@ -90,7 +90,7 @@ class SeasonCommandTest {
     void lentPartsAreBackWhenTheirBikeIsRiddenNext() throws IOException {
         int dated = 0;
         for (JsonNode ride : season.get("rides")) {
-            for (JsonNode each : ride.get("build").get("returns")) {
+            for (JsonNode each : ride.get("build").get("due_back")) {
                 String next = null;
                 for (JsonNode other : season.get("rides")) {
                     boolean later = other.get("date").asText().compareTo(ride.get("date").asText()) > 0;

@@ -46,7 +46,7 @@ final class JsonBuild {
         json.objects("swaps", build.swaps(), this::swap);
         json.objects("evenings", build.plan().evenings(), each -> evening(build.plan(), each));
         json.objects("back", build.back(), this::swap);
-        json.objects("returns", build.returns(), this::returned);
+        json.objects("due_back", build.returns(), this::returned);
         json.objects("not_met", build.notMet(), each -> {
             json.string("topic", each.topic());
             json.string("wanted", each.wanted());
