@@ -100,10 +100,10 @@ class AnswersTest {
 
     @Test
     void aFormatThatThereIsNotIsRefused() {
-        CommandRun ran = CommandRun.of("brief", COURSE, "--format", "html");
-        assertThat(ran).isEqualTo(new CommandRun(2, "", "--format: found \"html\", expected text, json or markdown\n"));
+        CommandRun ran = CommandRun.of("brief", COURSE, "--format", "rtf");
+        assertThat(ran).isEqualTo(new CommandRun(2, "", "--format: found \"rtf\", expected text, json, markdown, html, ics or pdf\n"));
         assertThat(CommandRun.of("topics", "--format", "jsn")).isEqualTo(new CommandRun(2, "",
-                "--format: found \"jsn\", expected text, json or markdown\n    Did you mean \"json\"?\n"));
+                "--format: found \"jsn\", expected text, json, markdown or html\n    Did you mean \"json\"?\n"));
     }
 
     @Test
