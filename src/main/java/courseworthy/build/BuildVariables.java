@@ -24,7 +24,7 @@ import java.util.Set;
  *
  * <p>A cost is the loss against the decisions, the time that mass costs on the course and the work of swaps, all in notches: 10 s are one,
  * and so is a quarter of an hour of work, a swap never being less than one. What has to be taken off something else, and goes back, counts
- * twice. A pair of tyres goes before two of different kinds. A combination that is unknown is taken only where it stands so now on this
+ * twice. A pair of tyres is preferred to two of different kinds. A combination that is unknown is taken only where it stands so now on this
  * bike; it never counts as fitting for a swap.
  */
 final class BuildVariables {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * One place on a bike before and after its build. Lights, of which a bike has several, are not told so.
+ * One place on a bike before and after its build. Lights, of which a bike has several, are left out.
  *
  * @param place  where
  * @param before the part there now; null for none

@@ -21,7 +21,7 @@ public final class PictureReport {
         return GearLadderFigure.of(brief);
     }
 
-    /** What decisions are worth in time; null where none can be told. */
+    /** What decisions are worth in time; null where none is known. */
     public static Figure worth(Brief brief) {
         return WorthFigure.of(brief);
     }

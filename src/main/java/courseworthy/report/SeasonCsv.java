@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, told apart by the first column.
+ * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, each kind named in the first column.
  */
 public final class SeasonCsv {
 

@@ -14,17 +14,17 @@ final class WorthFigure {
     private WorthFigure() {
     }
 
-    /** Null where no time can be told of any decision. */
+    /** Null where the time of no decision is known. */
     static Figure of(Brief brief) {
         List<DecisionWorth> all = brief.worthOfDecisions();
-        List<DecisionWorth> told = all.stream().filter(each -> each.best() != null).toList();
-        if (told.isEmpty()) {
+        List<DecisionWorth> known = all.stream().filter(each -> each.best() != null).toList();
+        if (known.isEmpty()) {
             return null;
         }
-        WorthChart chart = new WorthChart(told.stream().map(WorthFigure::row).toList());
+        WorthChart chart = new WorthChart(known.stream().map(WorthFigure::row).toList());
         DecisionWorth largest = DecisionWorth.largest(all);
         return new Figure(RichText.of(largest == null ? "No other choice is surely faster or slower" : Phrases.capital(name(largest)) + " makes the most difference"), chart,
-                RichText.of(sentence(told.get(0), largest)), data(all));
+                RichText.of(sentence(known.get(0), largest)), data(all));
     }
 
     private static WorthChart.Row row(DecisionWorth worth) {
@@ -51,9 +51,9 @@ final class WorthFigure {
     }
 
     private static String sentence(DecisionWorth first, DecisionWorth largest) {
-        DecisionWorth told = largest == null ? first : largest;
-        return Phrases.capital(name(told)) + ": " + value(told) + " in place of the recommended " + told.decision().phrase() + " "
-                + WorthReport.returns(told.saved()) + ".";
+        DecisionWorth shown = largest == null ? first : largest;
+        return Phrases.capital(name(shown)) + ": " + value(shown) + " in place of the recommended " + shown.decision().phrase() + " "
+                + WorthReport.returns(shown.saved()) + ".";
     }
 
     private static Table data(List<DecisionWorth> worths) {

@@ -4,7 +4,7 @@ import courseworthy.report.picture.GroundMaterial;
 import java.util.Collection;
 import java.util.Locale;
 
-/** The hatch of each ground: tiles of strokes in the ink of the page, told apart by their form alone, on screens and in print. */
+/** The hatch of each ground: tiles of strokes in the ink of the page, distinct by their form alone, on screens and in print. */
 enum HatchPattern {
     /** One rule. */
     PAVED(20, 20, 2, "M0 10h20"),

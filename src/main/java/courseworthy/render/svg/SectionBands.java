@@ -29,7 +29,7 @@ final class SectionBands {
     private static final double BETWEEN = 5;
     /** Room above a band for its name, where there is none beside it. */
     private static final double NAME = 15;
-    /** Below this a hatch cannot be told from another, pixels. Measured on drawings at one and two pixels to the dot. */
+    /** Below this width hatches look alike, pixels. Measured on drawings at one and two pixels to the dot. */
     private static final double LEAST_HATCH = 12;
     private static final double LEAST_STROKES = 4;
     private static final String ON_FOOT = "walk";

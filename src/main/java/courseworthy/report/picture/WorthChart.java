@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Time that other values of decisions save or cost against what is recommended, the most saved first.
  *
- * @param rows those of which time can be told
+ * @param rows those whose time is known
  */
 public record WorthChart(List<Row> rows) implements Picture {
 
@@ -20,7 +20,7 @@ public record WorthChart(List<Row> rows) implements Picture {
      * @param recommended  its value in words
      * @param alternative  the other value in words
      * @param savedSeconds above 0 where the alternative is faster
-     * @param close        whether its range spans 0, so that which is faster cannot be told
+     * @param close        whether its range spans 0, so that which is faster is not known
      * @param breakEven    at what odds of a stop both are equal, in a few words for the row's end; empty where there is none
      */
     public record Row(String topic, String recommended, String alternative, ValueRange savedSeconds, boolean close, String breakEven) {
