@@ -61,8 +61,8 @@ final class WorthFigure {
         for (DecisionWorth each : worths) {
             if (each.best() != null) {
                 out.row(name(each), each.decision().phrase(), value(each), WorthReport.returns(each.saved()), odds(each.best()));
-            } else if (each.untold() != DecisionWorth.Untold.DOES_NOT_APPLY) {
-                out.row(name(each), each.decision().phrase(), "", each.untold().words(), "");
+            } else if (each.unknownReason() != DecisionWorth.UnknownReason.DOES_NOT_APPLY) {
+                out.row(name(each), each.decision().phrase(), "", each.unknownReason().words(), "");
             }
         }
         return out.build();

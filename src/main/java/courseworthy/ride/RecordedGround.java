@@ -32,7 +32,7 @@ public final class RecordedGround {
             Ground.builder().smoothness(Smoothness.HORRIBLE).mtbScale(2.0).build());
     /** Over less a recorded time says little, m (judgement: a quarter of a minute lost at a gate would be a sixth of it). */
     private static final double SHORTEST = 400;
-    /** Longer pieces are told part by part, m (judgement). */
+    /** Longer pieces are judged part by part, m (judgement). */
     private static final double LONGEST = 2000;
     /** So much known ground is needed to tell how hard the ride was ridden, m (judgement). */
     private static final double REFERENCE = 2000;

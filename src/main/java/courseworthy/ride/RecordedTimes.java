@@ -10,8 +10,8 @@ import java.util.Map;
 
 /**
  * How long each part of a course took in a recorded ride, standing apart. Points of the ride are laid on the track by place, heading and how far
- * the ride has come since the point before, so that a way out and a way back on one road are told apart. Where the ride left the course, or stood,
- * nothing is told.
+ * the ride has come since the point before, so that a way out and a way back on one road are kept apart. Where the ride left the course, or stood,
+ * no time is given.
  */
 final class RecordedTimes {
 
@@ -30,7 +30,7 @@ final class RecordedTimes {
     /** Who gets on more slowly than this over so many seconds stands, m/s and s: a receiver at rest wanders (judgement). */
     private static final double STANDING = 0.9;
     private static final double WINDOW = 10;
-    /** A part is told where so much of it was recorded (judgement). */
+    /** A part is known where so much of it was recorded (judgement). */
     private static final double TOLD = 0.8;
     /** Mean radius of the earth, m (exact to its digits, IUGG 1980, from memory). */
     private static final double EARTH = 6_371_009;

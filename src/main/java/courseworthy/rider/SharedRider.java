@@ -21,7 +21,7 @@ public final class SharedRider {
     /** Keys that are one rider's alone. */
     private static final List<String> OWN = List.of("name", "notes", "constraints");
     private static final String HELD = "held for";
-    /** Added to the lines of what is shared while it stands among what is not, so that either can be told; no file has so many lines (computing). */
+    /** Added to the lines of what is shared while it stands among what is not, so that a line shows which file it is of; no file has so many lines (computing). */
     private static final int APART = 1 << 28;
 
     private final String shown;

@@ -38,7 +38,7 @@ import java.util.List;
  * @param checklist    what to do and when
  * @param outlook      what to set, the day's plan, and what changes if the forecast turns
  * @param worths       what decisions are worth, worked out when it is written; null where nothing is
- * @param detail       what is told at length of the ride, worked out when it is asked for; null where nothing is
+ * @param detail       the ride in detail, worked out when it is asked for; null where nothing is
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
  * @param sheets       coaches' sheets in force, in the order given
  */
@@ -61,7 +61,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         return UsualDifference.of(decisions, demands);
     }
 
-    /** What each decision is worth, or why that cannot be told; empty where nothing was worked out. */
+    /** What each decision is worth, or why that is not known; empty where nothing was worked out. */
     public List<DecisionWorth> worthOfDecisions() {
         return worths == null ? List.of() : worths.all();
     }

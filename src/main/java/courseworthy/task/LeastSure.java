@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record LeastSure(Decision decision, CloseThreshold close, List<MissingInputs> wanted) {
 
-    /** So many are told (judgement: what a reader keeps in mind). */
+    /** So many are named (judgement: what a reader keeps in mind). */
     private static final int TOLD = 3;
     /** How much less sure advice that is split makes a decision than advice that leans, a close threshold, a rule in want (judgement). */
     private static final int SPLIT = 4;
@@ -37,7 +37,7 @@ public record LeastSure(Decision decision, CloseThreshold close, List<MissingInp
 
     /**
      * The decisions that are least sure, the least sure first: advice that is split weighs most, then a threshold within what its measure may
-     * be, then advice that leans, then rules in want of knowledge; of equals the first in the catalogue. Of two ends alike the front is told.
+     * be, then advice that leans, then rules in want of knowledge; of equals the first in the catalogue. Of two ends alike the front is named.
      */
     static List<LeastSure> of(Brief brief) {
         List<LeastSure> all = new ArrayList<>();

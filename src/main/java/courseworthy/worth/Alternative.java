@@ -17,7 +17,7 @@ public record Alternative(String value, Effect effect, Range saved, List<BreakEv
         breakEvens = List.copyOf(breakEvens);
     }
 
-    /** The one to tell where one is told: of the stops for a puncture that for a tube; null where there is none. */
+    /** The one to show where one is shown: of the stops for a puncture that for a tube; null where there is none. */
     public BreakEven leading() {
         return breakEvens.isEmpty() ? null : breakEvens.get(Math.min(1, breakEvens.size() - 1));
     }

@@ -13,22 +13,22 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What a decision is worth in time against its best alternative, or why that cannot be told.
+ * What a decision is worth in time against its best alternative, or why that is not known.
  *
  * @param decision the decision; of two ends that are decided alike and worked out together, the front's
  * @param both     whether it stands for front and rear
- * @param best     the alternative that saves most, or costs least; null where no time can be told
+ * @param best     the alternative that saves most, or costs least; null where no time is known
  * @param others   the other alternatives
- * @param untold   why no time can be told; null where it can
+ * @param unknownReason why no time is known; null where it is
  */
-public record DecisionWorth(Decision decision, boolean both, Alternative best, List<Alternative> others, Untold untold) {
+public record DecisionWorth(Decision decision, boolean both, Alternative best, List<Alternative> others, UnknownReason unknownReason) {
 
     public DecisionWorth {
         others = List.copyOf(others);
     }
 
-    /** Why no time can be told. */
-    public enum Untold {
+    /** Why no time is known. */
+    public enum UnknownReason {
         NO_RIDE("no ride was estimated"),
         NONE_POSSIBLE("no value is possible"),
         DOES_NOT_APPLY("does not apply to this bike"),
@@ -40,7 +40,7 @@ public record DecisionWorth(Decision decision, boolean both, Alternative best, L
 
         private final String words;
 
-        Untold(String words) {
+        UnknownReason(String words) {
             this.words = words;
         }
 
@@ -49,7 +49,7 @@ public record DecisionWorth(Decision decision, boolean both, Alternative best, L
         }
     }
 
-    /** The time the best alternative saves, s, below 0 where it costs time; null where none can be told. */
+    /** The time the best alternative saves, s, below 0 where it costs time; null where none is known. */
     public Range saved() {
         return best == null ? null : best.saved();
     }
@@ -60,26 +60,26 @@ public record DecisionWorth(Decision decision, boolean both, Alternative best, L
     }
 
     /**
-     * What all decisions are worth: those of which time can be told first, the most that an alternative saves at the top, then the others in
+     * What all decisions are worth: those whose time is known first, the most that an alternative saves at the top, then the others in
      * the order of the catalogue.
      */
     static List<DecisionWorth> of(List<Decision> decisions, WorthCalculator worths) {
-        List<DecisionWorth> told = new ArrayList<>();
-        List<DecisionWorth> untold = new ArrayList<>();
+        List<DecisionWorth> known = new ArrayList<>();
+        List<DecisionWorth> unknown = new ArrayList<>();
         for (Decision decision : decisions) {
             DecisionWorth worth = of(decision, worths);
             if (worth.best() == null) {
-                untold.add(worth);
+                unknown.add(worth);
             } else if (!worth.both() || decision.topic().end() == End.FRONT) {
-                told.add(worth);
+                known.add(worth);
             }
         }
-        told.sort(Comparator.comparingDouble((DecisionWorth each) -> each.saved().mid()).reversed());
-        told.addAll(untold);
-        return told;
+        known.sort(Comparator.comparingDouble((DecisionWorth each) -> each.saved().mid()).reversed());
+        known.addAll(unknown);
+        return known;
     }
 
-    /** The told one at which most time hangs, either way, and of which it is sure which is faster; null where there is none. */
+    /** Of those known the one at which most time hangs, either way, and of which it is sure which is faster; null where there is none. */
     public static DecisionWorth largest(List<DecisionWorth> worths) {
         DecisionWorth out = null;
         for (DecisionWorth each : worths) {
@@ -90,25 +90,25 @@ public record DecisionWorth(Decision decision, boolean both, Alternative best, L
     }
 
     private static DecisionWorth of(Decision decision, WorthCalculator worths) {
-        Untold none = none(decision, worths);
+        UnknownReason none = none(decision, worths);
         Worth worth = none == null ? worths.on(decision.topic()) : null;
         List<Alternative> alternatives = worth == null ? List.of() : worth.extensions() == null ? worth.alternatives() : extensions(decision, worth.extensions());
         if (alternatives.isEmpty()) {
-            return new DecisionWorth(decision, false, null, List.of(), none == null ? untold(decision.topic()) : none);
+            return new DecisionWorth(decision, false, null, List.of(), none == null ? unknownReason(decision.topic()) : none);
         }
         Alternative best = alternatives.stream().max(Comparator.comparingDouble(each -> each.saved().mid())).orElseThrow();
         return new DecisionWorth(decision, worth.both(), best, alternatives.stream().filter(each -> each != best).toList(), null);
     }
 
-    private static Untold none(Decision decision, WorthCalculator worths) {
-        return decision.status() == Status.NOT_APPLICABLE ? Untold.DOES_NOT_APPLY : decision.status() == Status.NONE_POSSIBLE ? Untold.NONE_POSSIBLE
-                : !worths.known() ? Untold.NO_RIDE : null;
+    private static UnknownReason none(Decision decision, WorthCalculator worths) {
+        return decision.status() == Status.NOT_APPLICABLE ? UnknownReason.DOES_NOT_APPLY : decision.status() == Status.NONE_POSSIBLE ? UnknownReason.NONE_POSSIBLE
+                : !worths.known() ? UnknownReason.NO_RIDE : null;
     }
 
-    private static Untold untold(Topic topic) {
+    private static UnknownReason unknownReason(Topic topic) {
         boolean figures = PartEffects.between(topic, topic.least(), topic.most()) != null;
-        return topic.work() == Work.GEARS && topic.kind() == Topic.Kind.QUANTITY ? Untold.GEARS : figures ? Untold.NO_OTHER_VALUE
-                : topic.concerns().contains(Concern.SAFETY) ? Untold.SAFETY : topic.concerns().contains(Concern.WEATHER) ? Untold.WEATHER : Untold.NO_FIGURE;
+        return topic.work() == Work.GEARS && topic.kind() == Topic.Kind.QUANTITY ? UnknownReason.GEARS : figures ? UnknownReason.NO_OTHER_VALUE
+                : topic.concerns().contains(Concern.SAFETY) ? UnknownReason.SAFETY : topic.concerns().contains(Concern.WEATHER) ? UnknownReason.WEATHER : UnknownReason.NO_FIGURE;
     }
 
     /** Extensions against none, or none against extensions. */

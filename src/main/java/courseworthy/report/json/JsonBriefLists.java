@@ -34,7 +34,7 @@ final class JsonBriefLists {
         json.string("topic", worth.decision().topic().name());
         json.yesNo("front_and_rear", worth.both());
         json.string("recommended", worth.decision().phrase());
-        json.string("untold", worth.untold() == null ? null : worth.untold().words());
+        json.string("unknown_because", worth.unknownReason() == null ? null : worth.unknownReason().words());
         if (worth.best() == null) {
             return;
         }

@@ -38,16 +38,16 @@ class BriefFiguresTest {
     void everyDecisionHasItsWorthOrAReasonWhyNot(String name) {
         Set<String> listed = new HashSet<>();
         double before = Double.MAX_VALUE;
-        boolean untold = false;
+        boolean unknown = false;
         for (JsonNode each : brief(name).get("worth")) {
             Topic topic = Topics.find(each.get("topic").asText());
             assertThat(listed.add(topic.name())).isTrue();
             if (each.get("front_and_rear").asBoolean()) {
                 assertThat(listed.add(topic.otherEnd().name())).isTrue();
             }
-            untold |= !each.get("untold").isNull();
-            assertThat(each.get("untold").isNull()).as("told before untold, at %s", topic).isEqualTo(!untold);
-            if (!untold) {
+            unknown |= !each.get("unknown_because").isNull();
+            assertThat(each.get("unknown_because").isNull()).as("known before unknown, at %s", topic).isEqualTo(!unknown);
+            if (!unknown) {
                 double saved = each.get("saved_s").get("value").asDouble();
                 assertThat(saved).isLessThanOrEqualTo(before);
                 before = saved;
