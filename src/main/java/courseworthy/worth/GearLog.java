@@ -18,7 +18,7 @@ final class GearLog {
     private final List<Gear> gears;
     private final GearShifting shifting;
 
-    /** @param drivetrain null where none is known: then it is told only what is pedalled */
+    /** @param drivetrain null where none is known: then only what is pedalled is known */
     GearLog(RideEstimate estimate, List<Stretch> stretches, CadenceAnalysis cadence, Drivetrain drivetrain) {
         this.estimate = estimate;
         this.stretches = stretches;

@@ -72,7 +72,7 @@ public record HeldGradients(Drivetrain drivetrain, Range power, double rolling, 
     /**
      * Works it out for a call.
      *
-     * @param mounted rings and cassette of a build, in place of the decided; null for none
+     * @param mounted rings and cassette of a build, in place of those recommended; null for none
      * @return null where no ride was estimated, or the decisions name no gears that are made
      */
     public static HeldGradients of(Call call, Drivetrain mounted) {

@@ -35,7 +35,7 @@ public final class RoadBookMaker {
     private static final double HEIGHT_PARTS = 360;
     /** Nobody reads a height more closely than this, m (judgement). */
     private static final double LEAST_TOLERANCE = 0.5;
-    /** How closely clock and gears are told, m: by the kilometre, but in no fewer parts of a lap and no more than so many (judgement). */
+    /** How closely clock and gears are given, m: by the kilometre, but in no fewer parts of a lap and no more than so many (judgement). */
     private static final double[] CLOSER = {1000, 500, 200, 100};
     private static final double[] WIDER = {1000, 2000, 5000, 10_000};
     private static final double LEAST_PARTS = 30;
@@ -67,7 +67,7 @@ public final class RoadBookMaker {
      * The road book of a call.
      *
      * @param course  what was surveyed for it
-     * @param mounted rings and cassette of a build, in place of the decided; null for none
+     * @param mounted rings and cassette of a build, in place of those recommended; null for none
      * @return null where no ride was estimated
      */
     public static RoadBook of(Course course, Call call, Drivetrain mounted) {
@@ -155,7 +155,7 @@ public final class RoadBookMaker {
         return one == null || other == null ? null : new HeightChange(one.ascent() + other.ascent(), one.descent() + other.descent());
     }
 
-    /** Places on a lap where clock and gears are told: its ends, every so many metres between, and where the ground changes. */
+    /** Places on a lap where clock and gears are given: its ends, every so many metres between, and where the ground changes. */
     private TreeSet<Double> places(List<GroundPiece> ground) {
         double spacing = spacing();
         TreeSet<Double> out = new TreeSet<>();
@@ -184,7 +184,7 @@ public final class RoadBookMaker {
         return spacing;
     }
 
-    /** Without a measured line nobody knows where on a stretch its hills are, so the gear is told for the whole of it. */
+    /** Without a measured line nobody knows where on a stretch its hills are, so the gear is given for the whole of it. */
     private TreeSet<Double> gearPlaces(List<GroundPiece> ground, TreeSet<Double> places) {
         if (on.estimate().way().isMeasured()) {
             return places;

@@ -289,7 +289,7 @@ public final class WorthCalculator {
         return new Range(0, all.mid() / 2, Math.max(all.mid() / 2, all.high()));
     }
 
-    /** What all decisions are worth, or why that cannot be told. */
+    /** What all decisions are worth, or why that is not known. */
     public List<DecisionWorth> all() {
         return DecisionWorth.of(call.decisions(), this);
     }
