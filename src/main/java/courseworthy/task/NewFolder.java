@@ -70,7 +70,7 @@ final class NewFolder {
     /**
      * As {@link #write(Path, String, Filling)}, also over what was written before.
      *
-     * @param manifest lists what is written, and lets the next run replace it; null where nothing may be
+     * @param manifest names the files, and lets the next run replace it; null where nothing may be
      */
     static void write(Path folder, String typed, Filling filling, PageManifest manifest) {
         try {
