@@ -107,7 +107,7 @@ class RiderReaderTest {
                     + "Add a line \"held for: 1:00 h\", or whatever the time was.",
             "held for: 1:00 h|r.yaml:1: held for: found a time without a power, expected power beside it;Add a line \"power: 240 W\".",
             "weight: 64 kg|r.yaml:1: weight: found an unknown key, expected one of: name, mass, height, kit, power, held for, skill, "
-                    + "climbing cadence, highest cadence, plug stop, tube stop, lost group, races a year, sweat rate, bar width, tags, bike, constraints;Did you mean \"mass\"?"})
+                    + "climbing cadence, highest cadence, plug stop, tube stop, lost group, races a year, sweat rate, bar width, tags, notes, bike, constraints;Did you mean \"mass\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));
