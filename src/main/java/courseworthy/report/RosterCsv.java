@@ -7,10 +7,14 @@ import courseworthy.task.RosterResult.Entry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Writes a roster as comma-separated values: a row for each rider, a column for each topic that applies to any, and one with the topics that differ. */
+/**
+ * Writes a roster as comma-separated values: a row for each rider, a column for each topic that applies to any, one with the topics that differ,
+ * and one that names who made the map.
+ */
 public final class RosterCsv {
 
-    private static final List<String> HEAD = List.of("rider", "file", "tags", "notes", "time_s_low", "time_s", "time_s_high", "least_sure", "differs_in");
+    private static final List<String> HEAD = List.of("rider", "file", "tags", "notes", "time_s_low", "time_s", "time_s_high", "least_sure", "differs_in",
+            "map_data");
 
     private RosterCsv() {
     }
@@ -33,6 +37,7 @@ public final class RosterCsv {
         out.addAll(time == null ? List.of("", "", "") : List.of(seconds(time.low()), seconds(time.mid()), seconds(time.high())));
         out.add(entry.leastSure() == null ? "" : entry.leastSure().decision().topic().name());
         out.add(String.join("; ", roster.differing(rider).stream().map(each -> each.topic().name()).toList()));
+        out.add(roster.course().attribution());
         topics.forEach(each -> out.add(each.decisions().get(rider).text()));
         return out;
     }

@@ -12,7 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, each kind named in the first column.
+ * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, and one that names
+ * who made the map, each kind named in the first column.
  */
 public final class SeasonCsv {
 
@@ -30,6 +31,9 @@ public final class SeasonCsv {
         season.rides().forEach(csv::ride);
         season.clashes().forEach(csv::clash);
         season.wishes().forEach(csv::wish);
+        if (!season.attribution().isEmpty()) {
+            csv.out.row(List.of("map data", "", "", "", "", "", "", "", "", "", "", season.attribution()));
+        }
         return csv.out.text();
     }
 

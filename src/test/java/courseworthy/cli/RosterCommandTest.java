@@ -96,7 +96,7 @@ class RosterCommandTest {
     void tableForSpreadsheets() {
         List<String> lines = run("--format", "csv").out().lines().toList();
         assertThat(lines).hasSize(4);
-        assertThat(lines.get(0)).startsWith("rider,file,tags,notes,time_s_low,time_s,time_s_high,least_sure,differs_in,").contains(",plugs,");
+        assertThat(lines.get(0)).startsWith("rider,file,tags,notes,time_s_low,time_s,time_s_high,least_sure,differs_in,map_data,").contains(",plugs,");
         assertThat(lines.get(1)).startsWith("Ann,").contains(",juniors,,");
         assertThat(lines.get(3)).startsWith("Cy,").contains(",plugs,");
         assertThat(lines).allMatch(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length == lines.get(0).split(",").length);

@@ -45,7 +45,7 @@ class SeasonMapTest {
 
     /** Open Database Licence 1.0, section 4.3: whoever sees what was made from the data must be told of it. */
     @ParameterizedTest
-    @ValueSource(strings = {"text", "markdown", "json"})
+    @ValueSource(strings = {"text", "markdown", "json", "csv", "html"})
     void whoMadeTheMapIsNamed(String format) throws IOException {
         CommandRun ran = season("map: mapped.osm", "--format", format);
         assertThat(ran.code()).as(ran.err()).isZero();
