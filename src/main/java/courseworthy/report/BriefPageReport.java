@@ -151,7 +151,7 @@ public final class BriefPageReport {
     private Section.Builder course() {
         Section.Builder out = Section.builder("course", "The course, and what this rests on");
         Phrases.course(brief).forEach(out::paragraph);
-        return out.figure(PictureReport.track(brief)).caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
+        return out.figure(PictureReport.track(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).section(parts.courseFile());
     }
 

@@ -33,7 +33,8 @@ final class SetUpCard {
                 default -> row(entry);
             });
         }
-        return Section.builder("in-short", "In short").settings(rows).note(leastSure(brief.leastSure()));
+        return Section.builder("in-short", "In short").settings(rows).note(leastSure(brief.leastSure()))
+                .caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief));
     }
 
     /** The least sure decision and what would settle it, with the names of those that come next; empty where all are firm. */
