@@ -59,8 +59,11 @@ public final class TextSanitiser {
 
     private static boolean obeyed(char c) {
         boolean control = Character.isISOControl(c) && c != '\n' && c != '\t';
-        boolean bidirectional = c == '\u200e' || c == '\u200f' || c == '\u061c'
-                || c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
-        return control || bidirectional;
+        return control || reorders(c);
+    }
+
+    /** Whether a character turns or embeds the direction of the text around it (Unicode Standard Annex 9, marks and explicit formatting). */
+    public static boolean reorders(int c) {
+        return c == 0x200e || c == 0x200f || c == 0x061c || c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
     }
 }

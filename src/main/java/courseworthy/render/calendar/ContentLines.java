@@ -1,5 +1,6 @@
 package courseworthy.render.calendar;
 
+import courseworthy.problem.TextSanitiser;
 import java.nio.charset.StandardCharsets;
 
 /** Content lines of RFC 5545 (section 3.1): name, value, CR LF, folded so that none is longer than 75 octets of UTF-8. */
@@ -46,7 +47,7 @@ final class ContentLines {
 
     /** Control characters, which the grammar does not allow, and those that turn or embed the direction of the text around them. */
     private static boolean isDropped(int c) {
-        return Character.isISOControl(c) || c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
+        return Character.isISOControl(c) || TextSanitiser.reorders(c);
     }
 
     private void fold(String line) {

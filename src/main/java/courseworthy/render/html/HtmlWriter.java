@@ -1,5 +1,6 @@
 package courseworthy.render.html;
 
+import courseworthy.render.MarkupEscaper;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
@@ -36,7 +37,7 @@ final class HtmlWriter {
     /** @throws IllegalStateException where no start tag is open */
     HtmlWriter attribute(String name, String value) {
         requireStartTag(name);
-        out.append(' ').append(name).append("=\"").append(HtmlEscaper.attribute(value)).append('"');
+        out.append(' ').append(name).append("=\"").append(MarkupEscaper.attribute(value)).append('"');
         return this;
     }
 
@@ -55,7 +56,7 @@ final class HtmlWriter {
 
     HtmlWriter text(String text) {
         endStartTag();
-        out.append(HtmlEscaper.text(text));
+        out.append(MarkupEscaper.text(text));
         return this;
     }
 

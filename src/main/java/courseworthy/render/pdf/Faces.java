@@ -1,5 +1,6 @@
 package courseworthy.render.pdf;
 
+import courseworthy.problem.TextSanitiser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.text.Normalizer;
@@ -93,7 +94,7 @@ final class Faces {
     }
 
     private static boolean isDropped(int c) {
-        return Character.isISOControl(c) || c == 0x200e || c == 0x200f || c == 0x061c || c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
+        return Character.isISOControl(c) || TextSanitiser.reorders(c);
     }
 
     private record Loaded(TrueTypeFont font, CmapLookup glyphs, PDFont embedded, int unitsPerEm) {

@@ -1,5 +1,6 @@
 package courseworthy.render.svg;
 
+import courseworthy.render.MarkupEscaper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayDeque;
@@ -11,7 +12,6 @@ import java.util.Deque;
  */
 final class SvgWriter {
 
-    private static final char REPLACEMENT = '\ufffd';
 
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
@@ -33,7 +33,7 @@ final class SvgWriter {
             throw new IllegalStateException("attribute " + name + " outside of a start tag");
         }
         out.append(' ').append(name).append("=\"");
-        escape(value);
+        out.append(MarkupEscaper.attribute(value));
         out.append('"');
         return this;
     }
@@ -45,7 +45,7 @@ final class SvgWriter {
 
     SvgWriter text(String words) {
         endTag();
-        escape(words);
+        out.append(MarkupEscaper.text(words));
         return this;
     }
 
@@ -110,40 +110,5 @@ final class SvgWriter {
         if (name.isEmpty()) {
             throw new IllegalArgumentException("an empty name");
         }
-    }
-
-    private void escape(String words) {
-        for (int i = 0; i < words.length(); i++) {
-            char c = words.charAt(i);
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                case '\'' -> out.append("&#39;");
-                default -> {
-                    if (!reorders(c)) {
-                        out.append(allowed(words, i) ? c : REPLACEMENT);
-                    }
-                }
-            }
-        }
-    }
-
-    /** Marks that would turn the text round them about (Unicode Standard Annex 9): they are left out. */
-    private static boolean reorders(char c) {
-        return c == '\u200e' || c == '\u200f' || c == '\u061c' || c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
-    }
-
-    /** What XML 1.0 allows in a document, but for the control characters from U+007F to U+009F, and half a surrogate pair, which say nothing. */
-    private static boolean allowed(String words, int i) {
-        char c = words.charAt(i);
-        if (Character.isHighSurrogate(c)) {
-            return i + 1 < words.length() && Character.isLowSurrogate(words.charAt(i + 1));
-        }
-        if (Character.isLowSurrogate(c)) {
-            return i > 0 && Character.isHighSurrogate(words.charAt(i - 1));
-        }
-        return c == '\n' || c == '\t' || !Character.isISOControl(c) && c < '\ufffe';
     }
 }

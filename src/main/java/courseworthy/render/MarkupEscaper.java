@@ -1,12 +1,14 @@
-package courseworthy.render.html;
+package courseworthy.render;
+
+import courseworthy.problem.TextSanitiser;
 
 /**
- * Makes text harmless in HTML. Characters that HTML gives a meaning become references; those that reorder what is shown are dropped; other
- * control characters, and halves of surrogate pairs, become U+FFFD, since HTML allows no reference to them (HTML, 13.5).
+ * Makes text harmless in HTML and XML. Characters that markup gives a meaning become references; those that reorder what is shown are dropped;
+ * other control characters, and halves of surrogate pairs, become U+FFFD, since neither allows a reference to them (HTML, 13.5; XML 1.0, 2.2).
  */
-public final class HtmlEscaper {
+public final class MarkupEscaper {
 
-    private HtmlEscaper() {
+    private MarkupEscaper() {
     }
 
     /** Text between tags. */
@@ -35,16 +37,11 @@ public final class HtmlEscaper {
                 out.append("&quot;");
             } else if (quotes && c == '\'') {
                 out.append("&#39;");
-            } else if (!reorders(c)) {
+            } else if (!TextSanitiser.reorders(c)) {
                 out.append(isUnfit(c) ? '\ufffd' : c);
             }
         }
         return out.toString();
-    }
-
-    /** The explicit bidirectional formatting characters and marks (Unicode Standard Annex 9, table 4). */
-    private static boolean reorders(char c) {
-        return c == '\u200e' || c == '\u200f' || c == '\u061c' || c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
     }
 
     private static boolean isUnfit(char c) {
