@@ -34,6 +34,9 @@ final class HtmlBlocks implements BlockVisitor {
 
     private static final String DATA_OF_FIGURE = "The figures of this picture";
 
+    /** From here on a table is to be scrolled anyway, so that its columns may be as wide as they read well (judgement). */
+    private static final int MANY_COLUMNS = 10;
+
     private final HtmlWriter out;
     private final FootnoteIndex footnotes;
     private final Set<String> sections;
@@ -113,7 +116,7 @@ final class HtmlBlocks implements BlockVisitor {
 
     private void table(Table table, String cssClass, CellMark marks) {
         String label = table.caption().isEmpty() ? heading.plain() : table.caption().plain();
-        out.open("div", "table").attribute("role", "region").attribute("tabindex", "0").attribute("aria-label", label.isEmpty() ? "Table" : "Table: " + label);
+        out.open("div", table.columns().size() > MANY_COLUMNS ? "table many" : "table").attribute("role", "region").attribute("tabindex", "0").attribute("aria-label", label.isEmpty() ? "Table" : "Table: " + label);
         out.open("table");
         if (!cssClass.isEmpty()) {
             out.attribute("class", cssClass);
