@@ -20,6 +20,7 @@ import courseworthy.report.picture.LongSection.HeightPoint;
 import courseworthy.report.picture.LongSection.Passage;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
+import courseworthy.task.CourseSummary;
 import courseworthy.worth.Gear;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.RoadBook.GearUse;
@@ -82,8 +83,14 @@ public final class LongSectionFigure {
                     + " %; ";
         }
         RoadBook.Passage last = book.passages().get(book.passages().size() - 1);
-        return Phrases.capital(climb + Figures.distance(book.lap()) + (book.laps() == 1 ? "" : " a lap, " + book.laps() + " laps") + " of "
-                + Phrases.surfaces(brief.course().surfaces(), 3) + ", finished after " + Figures.time(last.after()) + ".");
+        return Phrases.capital(climb + Figures.distance(book.lap()) + (book.laps() == 1 ? "" : " a lap, " + book.laps() + " laps") + groundWords()
+                + ", finished after " + Figures.time(last.after()) + ".");
+    }
+
+    /** {@code  of gravel 60 %, asphalt 40 %}. */
+    private String groundWords() {
+        boolean unknown = brief.course().surfaces().size() == 1 && brief.course().surfaces().get(0).surface().equals(CourseSummary.UNKNOWN);
+        return unknown ? " on ground that is not known" : " of " + Phrases.surfaces(brief.course().surfaces(), 3);
     }
 
     private HeightLine heights() {

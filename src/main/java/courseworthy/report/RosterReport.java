@@ -78,7 +78,7 @@ public final class RosterReport {
                 out.add(new Definition(RichText.ofQuoted(roster.entries().get(i).name()), RichText.of(Phrases.values(decisions)), RichText.EMPTY, List.of()));
             }
         }
-        return Section.builder("differences", "What each has that most have not").definitions(out);
+        return Section.builder("differences", "How each differs from most").definitions(out);
     }
 
     private Section.Builder alike() {

@@ -47,7 +47,7 @@ final class WorthFigure {
             return "";
         }
         return even.rides().mid() < 1 ? "equal at " + Phrases.number(1 / even.rides().mid(), 1) + " " + even.stop() + "s a ride"
-                : "equal at one " + even.stop() + " in " + Phrases.number(even.rides().mid(), even.rides().mid() < 10 ? 1 : 0) + " rides";
+                : "equal at one " + even.stop() + " in " + WorthReport.count(even.rides().mid()) + " rides";
     }
 
     private static String sentence(DecisionWorth first, DecisionWorth largest) {

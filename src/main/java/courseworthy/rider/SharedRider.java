@@ -48,7 +48,7 @@ public final class SharedRider {
         for (Node.Entry entry : tree.entries()) {
             if (OWN.contains(entry.key().text())) {
                 String mend = !entry.key().text().equals("constraints") ? "" : "Advice for all riders belongs in a sheet.";
-                faults.add(shown, entry.key().line(), entry.key().text(), entry.value().describe(), "what all riders of the folder share, which this is not", mend);
+                faults.add(shown, entry.key().line(), entry.key().text(), entry.value().describe(), "only what all riders of the folder share: this belongs in a rider's own file", mend);
             } else {
                 out.add(apart(entry));
             }
