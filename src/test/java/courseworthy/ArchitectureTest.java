@@ -76,7 +76,7 @@ class ArchitectureTest {
         MAY_USE.put("task", "text course rider event workshop ride topic demand claim sheet engine decision call analysis fit worth build "
                 + "checklist debrief scout schema");
         MAY_USE.put("report", MAY_USE.get("task") + " task");
-        MAY_USE.put("render", "report");
+        MAY_USE.put("render", "report text");
         MAY_USE.put("cli", "task report render");
     }
 

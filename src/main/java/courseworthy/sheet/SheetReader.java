@@ -12,6 +12,7 @@ import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
+import courseworthy.text.Sha256;
 import courseworthy.text.YamlReader;
 import courseworthy.topic.BothEnds;
 import courseworthy.topic.Topic;
@@ -19,11 +20,8 @@ import courseworthy.topic.Topics;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -80,16 +78,7 @@ public final class SheetReader {
     public static Sheet read(Path path, String shown, int order, Faults faults) {
         byte[] bytes = YamlReader.bytes(path, shown, MOST_BYTES, faults);
         Node.Mapping root = bytes == null ? null : YamlReader.read(bytes, shown, MOST_BYTES, faults);
-        return root == null ? null : decode(root, shown, Rank.COACH, order, faults).from(sha256(bytes));
-    }
-
-    /** SHA-256 as in FIPS 180-4, in small hexadecimal digits. */
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException("every Java platform has SHA-256", never);
-        }
+        return root == null ? null : decode(root, shown, Rank.COACH, order, faults).from(Sha256.hex(bytes));
     }
 
     /** Decodes the tree of a sheet of a rank, which may name values of its own. */

@@ -1,15 +1,13 @@
 package courseworthy.task;
 
+import courseworthy.text.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,7 +28,7 @@ record PageManifest(String name) {
 
     /** @param path of a page, with slashes */
     static String line(String path, byte[] page) {
-        return digest(page) + BETWEEN + path + "\n";
+        return Sha256.hex(page) + BETWEEN + path + "\n";
     }
 
     /**
@@ -71,7 +69,7 @@ record PageManifest(String name) {
         if (!Files.isRegularFile(each, LinkOption.NOFOLLOW_LINKS) || !listed.containsKey(path)) {
             return "\"" + path + "\" in it, which is none of its pages";
         }
-        return digest(Files.readAllBytes(each)).equals(listed.get(path)) ? "" : "\"" + path + "\" in it, changed since it was written";
+        return Sha256.hex(Files.readAllBytes(each)).equals(listed.get(path)) ? "" : "\"" + path + "\" in it, changed since it was written";
     }
 
     private static Map<String, String> listed(Path list) throws IOException {
@@ -82,13 +80,5 @@ record PageManifest(String name) {
             }
         }
         return out;
-    }
-
-    private static String digest(byte[] page) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(page));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -1,8 +1,6 @@
 package courseworthy.render.html;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import courseworthy.text.Sha256;
 import java.util.Base64;
 import java.util.HexFormat;
 
@@ -17,19 +15,11 @@ final class Digest {
 
     /** A short name for a text, made of hexadecimal digits. */
     static String of(String text) {
-        return HexFormat.of().formatHex(sha256(text)).substring(0, LENGTH);
+        return HexFormat.of().formatHex(Sha256.of(text)).substring(0, LENGTH);
     }
 
     /** A source of a content security policy that allows this very text (Content Security Policy Level 3, 2.3.1). */
     static String policySource(String text) {
-        return "'sha256-" + Base64.getEncoder().encodeToString(sha256(text)) + "'";
-    }
-
-    private static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return "'sha256-" + Base64.getEncoder().encodeToString(Sha256.of(text)) + "'";
     }
 }

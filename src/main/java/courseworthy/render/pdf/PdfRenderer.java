@@ -5,13 +5,11 @@ import courseworthy.render.pdf.ColumnFiller.Placed;
 import courseworthy.render.pdf.Row.Piece;
 import courseworthy.report.PrintedReport;
 import courseworthy.report.RichText;
+import courseworthy.text.Sha256;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigInteger;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -36,7 +34,7 @@ public final class PdfRenderer {
      */
     public static byte[] render(PrintedReport report, String source, PaperSize paper) {
         try (PDDocument document = new PDDocument()) {
-            byte[] digest = digest(source);
+            byte[] digest = Sha256.of(source);
             document.setDocumentId(new BigInteger(digest).longValue());
             Faces faces = new Faces(document);
             PageLayout layout = new PageLayout(report, faces, paper);
@@ -68,14 +66,6 @@ public final class PdfRenderer {
         pieces.add(new Piece(null, width - wide, List.of(new Row.Run(Face.REGULAR, FOOT_SIZE, 0, right))));
         Row row = new Row(0, FOOT_SIZE * 2, FOOT_SIZE * 1.5, false, pieces, List.of(new Row.Mark(null, 0, 0, width, 0.5, 0)));
         return List.of(new Placed(row, at.page(), at.x(), at.top()));
-    }
-
-    private static byte[] digest(String source) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(source.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     private static String hex(byte[] digest) {
