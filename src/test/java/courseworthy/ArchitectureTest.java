@@ -59,6 +59,7 @@ class ArchitectureTest {
         MAY_USE.put("event", "text topic");
         MAY_USE.put("workshop", "text");
         MAY_USE.put("ride", "course rider event workshop");
+        MAY_USE.put("wear", "text workshop ride");
         MAY_USE.put("demand", "course rider event workshop ride topic");
         MAY_USE.put("claim", "topic");
         MAY_USE.put("sheet", "text demand topic claim");
@@ -68,12 +69,12 @@ class ArchitectureTest {
         MAY_USE.put("analysis", "sheet engine call decision demand topic claim");
         MAY_USE.put("fit", "engine sheet workshop topic claim");
         MAY_USE.put("worth", "course call ride engine sheet demand decision topic claim");
-        MAY_USE.put("build", "call worth ride workshop fit engine sheet demand decision topic claim");
-        MAY_USE.put("checklist", "call build event demand decision topic claim");
+        MAY_USE.put("build", "call worth ride workshop wear fit engine sheet demand decision topic claim");
+        MAY_USE.put("checklist", "call build wear event demand decision topic claim");
         MAY_USE.put("scout", "call ride engine demand decision course topic claim event rider sheet");
         MAY_USE.put("debrief", "call sheet claim topic text");
         MAY_USE.put("schema", "text course rider event workshop demand topic claim sheet debrief");
-        MAY_USE.put("task", "text course rider event workshop ride topic demand claim sheet engine decision call analysis fit worth build "
+        MAY_USE.put("task", "text course rider event workshop ride wear topic demand claim sheet engine decision call analysis fit worth build "
                 + "checklist debrief scout schema");
         MAY_USE.put("report", MAY_USE.get("task") + " task");
         MAY_USE.put("render", "report text");

@@ -2,6 +2,7 @@ package courseworthy.build;
 
 import courseworthy.ride.Range;
 import courseworthy.sheet.Sheet;
+import courseworthy.wear.UpkeepPlan;
 import courseworthy.workshop.Part;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,9 +20,10 @@ import java.util.Map;
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
  * @param wishes   what returns most time for its price first; what cannot be told of last
+ * @param upkeep   service, renewal and shopping by week; empty where no workshop has a log
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
-        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes) {
+        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes, UpkeepPlan upkeep) {
 
     public SeasonPlan {
         sheets = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sheets));

@@ -27,6 +27,7 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.sheet.Sheet;
+import courseworthy.wear.UpkeepPlan;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
@@ -353,7 +354,7 @@ public final class SeasonTask {
         rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
         clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
         wishes.sort(Comparator.comparingDouble(SeasonTask::rank));
-        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes);
+        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, UpkeepPlan.NONE);
     }
 
     /** Who must be named for the courses of the season, each once. */

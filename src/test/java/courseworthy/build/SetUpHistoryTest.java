@@ -6,6 +6,7 @@ import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Decided;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SetUpHistory.Entry;
+import courseworthy.wear.UpkeepPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ class SetUpHistoryTest {
 
     private static SeasonPlan season(Ride... rides) {
         Clash clash = new Clash(JUNE, List.of("pedals"), List.of("Ida", "Joss"), List.of());
-        return new SeasonPlan("", "", null, true, Map.of(), "", List.of(rides), List.of(clash), List.of());
+        return new SeasonPlan("", "", null, true, Map.of(), "", List.of(rides), List.of(clash), List.of(), UpkeepPlan.NONE);
     }
 
     @Test

@@ -1,0 +1,26 @@
+package courseworthy.wear;
+
+import java.time.LocalDate;
+
+/**
+ * A job of service or renewal, planned into a week.
+ *
+ * @param week     the Monday of the week in which it is planned
+ * @param due      the day by which it should be done
+ * @param latest   the day after which it is overdue at the longest interval; null where that is not reached
+ * @param workshop its name; may be empty
+ * @param bike     the bike that the part is on; empty where it lies loose
+ * @param part     the part, or the bike where the job is on the bike itself
+ * @param job      what to do, in a few words: {@code renew}, {@code oil and seals}
+ * @param minutes  of work
+ * @param safety   whether the rider falls or cannot stop where it is left undone
+ * @param why      hours, distance or days that it rests on, in a phrase
+ */
+public record ServiceWork(LocalDate week, LocalDate due, LocalDate latest, String workshop, String bike, String part, String job, int minutes,
+        boolean safety, String why) {
+
+    /** {@code hardtail chain: renew}. */
+    public String what() {
+        return part + ": " + job;
+    }
+}
