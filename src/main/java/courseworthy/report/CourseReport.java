@@ -22,7 +22,7 @@ public final class CourseReport {
         CourseSummary course = result.summary();
         Report.Builder out = Report.builder(RichText.ofQuoted(course.name()))
                 .paragraph(RichText.ofQuoted(course.summary()))
-                .paragraph(RichText.ofQuoted(Phrases.surfaces(course.surfaces(), course.surfaces().size())))
+                .paragraph(RichText.ofQuoted(Phrases.surfaces(course.ground(), course.surfaces().size())))
                 .paragraphs(GroundPhrases.paragraphs(course));
         ElevationLine line = course.line();
         if (line != null) {

@@ -90,7 +90,7 @@ public final class LongSectionFigure {
     /** {@code  of gravel 60 %, asphalt 40 %}. */
     private String groundWords() {
         boolean unknown = brief.course().surfaces().size() == 1 && brief.course().surfaces().get(0).surface().equals(CourseSummary.UNKNOWN);
-        return unknown ? " on ground that is not known" : " of " + Phrases.surfaces(brief.course().surfaces(), 3);
+        return unknown ? " on ground that is not known" : " of " + Phrases.surfaces(brief.course().ground(), 3);
     }
 
     private HeightLine heights() {

@@ -39,6 +39,7 @@ public final class Phrases {
 
     private static final List<String> MONTHS = List.of("January", "February", "March", "April", "May", "June", "July", "August",
             "September", "October", "November", "December");
+    private static final String NOTHING = percent(BigDecimal.ZERO);
 
     private Phrases() {
     }
@@ -82,7 +83,7 @@ public final class Phrases {
         if (nothing) {
             return "ground unknown";
         }
-        out.add(surfaces(brief.course().surfaces(), 2));
+        out.add(surfaces(brief.course().ground(), 2));
         out.add(band(demands, Measure.ROUGHNESS));
         out.add(prefixed("worst tenth ", band(demands, Measure.WORST_ROUGHNESS)));
         out.add(demands.known(Measure.ROUGHNESS) ? "" : "roughness unknown");
@@ -103,20 +104,28 @@ public final class Phrases {
         return out.toString();
     }
 
-    /** The largest surfaces with their shares; the others together. */
-    static String surfaces(List<SurfaceShare> surfaces, int most) {
+    /** The largest surfaces with their shares, as ranges where several are possible; the others together. */
+    static String surfaces(CourseSummary.Ground ground, int most) {
         Phrase out = new Phrase();
-        BigDecimal rest = BigDecimal.ZERO;
-        for (int i = 0; i < surfaces.size(); i++) {
-            SurfaceShare surface = surfaces.get(i);
-            if (i < most || surfaces.size() == most + 1) {
-                out.add(surface.surface().replace('_', ' ') + " " + percent(surface.share()));
-            } else {
-                rest = rest.add(surface.share());
-            }
+        List<SurfaceShare> named = ground.surfaces().stream().filter(each -> !each.surface().equals(CourseSummary.UNKNOWN))
+                .filter(each -> !percent(each.atMost()).equals(NOTHING)).toList();
+        int shown = named.size() == most + 1 ? named.size() : Math.min(most, named.size());
+        for (SurfaceShare each : named.subList(0, shown)) {
+            out.add(each.surface().replace('_', ' ') + " " + percents(each.share(), each.atMost()));
         }
-        out.add(rest.signum() == 0 ? "" : "other " + percent(rest));
+        List<SurfaceShare> others = named.subList(shown, named.size());
+        BigDecimal least = others.stream().map(SurfaceShare::share).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal largest = others.stream().map(SurfaceShare::atMost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        out.add(others.isEmpty() ? "" : "other " + percents(least, largest.min(least.add(ground.narrowed()))));
+        BigDecimal unknown = ground.unknown();
+        out.add(percent(unknown).equals(NOTHING) && !out.toString().isEmpty() ? "" : CourseSummary.UNKNOWN + " " + percent(unknown));
         return out.toString();
+    }
+
+    private static String percents(BigDecimal least, BigDecimal most) {
+        String from = percent(least);
+        String to = percent(most);
+        return from.equals(to) ? from : from.replace(" %", "") + " to " + to;
     }
 
     static String percent(BigDecimal share) {

@@ -31,7 +31,7 @@ final class TrackFigure {
         TrackPlan plan = new TrackPlan(map.legs().stream().map(TrackFigure::leg).toList(), marks, point(first.points().get(0)),
                 point(last.points().get(last.points().size() - 1)));
         String title = Figures.distance(brief.course().distance()) + " seen from above, " + (map.isLoop() ? "back to its start" : "from one place to another");
-        return new Figure(RichText.of(title), plan, RichText.of("The track runs over " + Phrases.surfaces(brief.course().surfaces(), 3) + ", and "
+        return new Figure(RichText.of(title), plan, RichText.of("The track runs over " + Phrases.surfaces(brief.course().ground(), 3) + ", and "
                 + (map.isLoop() ? "ends where it starts." : "ends " + Figures.distance(map.apart()) + " from its start.")), data(map));
     }
 

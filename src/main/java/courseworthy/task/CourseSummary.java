@@ -8,9 +8,12 @@ import courseworthy.course.Stretch;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The course as a brief shows it: one lap.
@@ -32,20 +35,32 @@ public record CourseSummary(String name, String summary, String file, double dis
     /** Stands for ground without a surface. */
     public static final String UNKNOWN = "unknown";
 
-    /** A surface and its share of the length, 0 to 1, to four decimals. */
-    public record SurfaceShare(String surface, BigDecimal share) {
+    /**
+     * A surface and its share of the length, 0 to 1, to four decimals.
+     *
+     * @param share  where it is sure
+     * @param atMost with the parts of which it is one of several possible surfaces
+     */
+    public record SurfaceShare(String surface, BigDecimal share, BigDecimal atMost) {
     }
 
     /**
      * What a course is ridden on.
      *
-     * @param surfaces    by share of the length, largest first; what has no surface written is {@code unknown}
+     * @param surfaces    by share of the length, largest first; where none is sure it is {@code unknown}
+     * @param narrowed    share of the length of which no surface is sure, but several possible ones are known, 0 to 1
      * @param basis       where it is known from; null where none of it comes from a map
      * @param attribution who must be named in what is made from the course; empty for nobody
      */
-    public record Ground(List<SurfaceShare> surfaces, GroundBasis basis, String attribution) {
+    public record Ground(List<SurfaceShare> surfaces, BigDecimal narrowed, GroundBasis basis, String attribution) {
 
-        static final Ground NONE = new Ground(List.of(), null, "");
+        /** Share of the length of which nothing is known of the surface, 0 to 1. */
+        public BigDecimal unknown() {
+            return surfaces.stream().filter(each -> each.surface().equals(UNKNOWN)).map(SurfaceShare::share).reduce(BigDecimal.ZERO, BigDecimal::add)
+                    .subtract(narrowed).max(BigDecimal.ZERO);
+        }
+
+        static final Ground NONE = new Ground(List.of(), BigDecimal.ZERO, null, "");
     }
 
     public List<SurfaceShare> surfaces() {
@@ -61,24 +76,32 @@ public record CourseSummary(String name, String summary, String file, double dis
     }
 
     public static CourseSummary of(Course course) {
-        return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.climbing(),
-                new Ground(surfaces(course), GroundBasis.of(course.stretches()), course.attribution()), course.line(), course.repairs(), course.assumed(),
-                course.notes());
+        return new CourseSummary(course.name(), course.summary(), course.file(), course.length(), course.climbing(), ground(course), course.line(),
+                course.repairs(), course.assumed(), course.notes());
     }
 
-    private static List<SurfaceShare> surfaces(Course course) {
-        Map<String, Double> lengths = new LinkedHashMap<>();
+    private static Ground ground(Course course) {
+        Map<String, Double> sure = new TreeMap<>();
+        Map<String, Double> possible = new TreeMap<>();
+        double narrowed = 0;
         for (Stretch stretch : course.stretches()) {
-            String surface = stretch.ground().surface() == null ? UNKNOWN : stretch.ground().surface().tag();
-            lengths.merge(surface, stretch.length(), Double::sum);
+            Set<String> surfaces = new TreeSet<>();
+            stretch.possible().stream().filter(each -> each.surface() != null).forEach(each -> surfaces.add(each.surface().tag()));
+            sure.merge(surfaces.size() == 1 ? surfaces.iterator().next() : UNKNOWN, stretch.length(), Double::sum);
+            surfaces.forEach(each -> possible.merge(each, stretch.length(), Double::sum));
+            narrowed += surfaces.size() > 1 ? stretch.length() : 0;
         }
         List<SurfaceShare> out = new ArrayList<>();
-        lengths.forEach((surface, length) -> out.add(new SurfaceShare(surface, share(length, course.length()))));
-        out.sort((a, b) -> b.share().equals(a.share()) ? a.surface().compareTo(b.surface()) : b.share().compareTo(a.share()));
-        return List.copyOf(out);
+        possible.forEach((surface, length) -> out.add(new SurfaceShare(surface, share(sure.getOrDefault(surface, 0.0), course), share(length, course))));
+        if (sure.containsKey(UNKNOWN)) {
+            BigDecimal unknown = share(sure.get(UNKNOWN), course);
+            out.add(new SurfaceShare(UNKNOWN, unknown, unknown));
+        }
+        out.sort(Comparator.comparing(SurfaceShare::share).thenComparing(SurfaceShare::atMost).reversed().thenComparing(SurfaceShare::surface));
+        return new Ground(List.copyOf(out), share(narrowed, course), GroundBasis.of(course.stretches()), course.attribution());
     }
 
-    private static BigDecimal share(double length, double whole) {
-        return BigDecimal.valueOf(whole > 0 ? length / whole : 0).setScale(4, RoundingMode.HALF_UP);
+    private static BigDecimal share(double length, Course course) {
+        return BigDecimal.valueOf(course.length() > 0 ? length / course.length() : 0).setScale(4, RoundingMode.HALF_UP);
     }
 }

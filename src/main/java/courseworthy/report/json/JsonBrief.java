@@ -133,6 +133,7 @@ public final class JsonBrief {
         json.objects("surfaces", course.surfaces(), surface -> {
             json.string("surface", surface.surface());
             json.number("share", surface.share());
+            json.number("share_at_most", surface.atMost());
         });
         json.objects("repairs", course.repairs(), repair -> {
             json.string("what", repair.what());
