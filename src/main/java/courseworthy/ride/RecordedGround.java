@@ -267,7 +267,8 @@ public final class RecordedGround {
         }
         String of = kilometres(told) + " of the " + kilometres(asked) + " km of unknown ground that it passes over";
         return told == 0 ? noted("The recorded ride gives no hint on any of the " + kilometres(asked) + " km of unknown ground that it passes over.")
-                : withNote(out, "The recorded ride hints at how rough the ground may be on " + of + ": a range, from its speed alone.");
+                : withNote(out, "The recorded ride hints at how rough the ground may be on " + of + ": a range, from its speed alone, as of a ride on a "
+                + kind.written() + " bike.");
     }
 
     /** A stretch with fewer grounds that it may be; null where the ride leaves out none, or all. */

@@ -77,6 +77,7 @@ public final class BriefTask {
         RequestReader inputs = workspace.reader(faults);
         Rider rider = inputs.rider(request.rider());
         RuleLoader loading = RuleLoader.start(workspace.home(), rider, request.sheets());
+        inputs.recordedBy(rider);
         Course course = inputs.course(request.course(), request.ground(), request.map());
         Event event = inputs.event(request);
         Workshop workshop = inputs.workshop(request.workshop());

@@ -40,6 +40,8 @@ final class RequestReader {
     private final Path home;
     private final Faults faults;
     private final Function<String, ProgressWatch> watches;
+    /** The bike of a recorded ride, where the rider's is not known. */
+    private BikeKind recorded = BikeKind.GRAVEL;
 
     /** @param home the folder of the checkout, where shipped courses lie; null where it is not known */
     RequestReader(Path home, Faults faults) {
@@ -84,7 +86,7 @@ final class RequestReader {
             faults.add("--recording", 0, "", "a course without a track", "a course with a track, on which a ride has its place", "Name a GPX track, or a profile that names one.");
             return course;
         }
-        return course == null || ride == null ? course : RecordedGround.hinted(course, ride, BikeKind.GRAVEL);
+        return course == null || ride == null ? course : RecordedGround.hinted(course, ride, recorded);
     }
 
     /** What courses are read with besides their own files. */
@@ -179,6 +181,12 @@ final class RequestReader {
         Rider rider = path == null ? null : RiderReader.read(path, typed, own);
         take(own, typed, "--rider");
         return rider;
+    }
+
+    /** A recorded ride counts as one on the bike of this rider, where that is known. */
+    void recordedBy(Rider rider) {
+        BikeKind kind = rider == null || rider.bike().kind() == null ? null : BikeKind.of(rider.bike().kind());
+        recorded = kind == null ? recorded : kind;
     }
 
     /** The workshop; null where no file is named. */

@@ -53,6 +53,21 @@ class RecordedRideOptionTest {
     }
 
     @Test
+    void aRideCountsAsOneOnTheRidersKindOfBike() throws IOException {
+        Path rider = Files.writeString(folder.resolve("rider.yaml"), "bike: {kind: cross-country hardtail}\n");
+        String ride = ride(7).toString();
+        assertThat(notes("course", TRACK, "--map", EXTRACT, "--no-cache", "--recording", ride)).contains("as of a ride on a gravel bike");
+        assertThat(notes("brief", TRACK, "--map", EXTRACT, "--no-cache", "--recording", ride, "--full", "--rider", rider.toString()))
+                .contains("as of a ride on a cross-country hardtail bike").doesNotContain("as of a ride on a gravel bike");
+    }
+
+    private static String notes(String... arguments) {
+        CommandRun ran = CommandRun.of(arguments);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return ran.out().replaceAll("\\s+", " ");
+    }
+
+    @Test
     void aProfileWithoutATrackCannotTakeARide() throws IOException {
         CommandRun ran = CommandRun.of("course", "course-profiles/market-roads.yaml", "--recording", ride(7).toString());
         assertThat(ran.code()).isEqualTo(2);
