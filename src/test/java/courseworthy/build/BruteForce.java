@@ -10,6 +10,7 @@ import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,6 +26,10 @@ final class BruteForce {
     private final MountingEffort work;
     private final List<MountingPlace> places;
     private final Map<MountingPlace, List<Part>> candidates;
+    /** The checks that can be asked once a place is filled, those before it being filled. */
+    private final List<List<Check>> due = new ArrayList<>();
+    private final Map<MountingPlace, Map<Part, Long>> losses = new EnumMap<>(MountingPlace.class);
+    private final Map<MountingPlace, Map<Part, Long>> masses = new EnumMap<>(MountingPlace.class);
     private long least = Long.MAX_VALUE;
 
     BruteForce(Workshop workshop, Part bike, BuildLoad load, BuildObjective aims) {
@@ -35,10 +40,34 @@ final class BruteForce {
         this.work = new MountingEffort(workshop);
         this.candidates = BuildVariables.candidates(workshop, bike);
         this.places = new ArrayList<>(candidates.keySet());
+        for (int i = 0; i < places.size(); i++) {
+            due.add(due(places.subList(0, i + 1)));
+        }
+        candidates.forEach((place, parts) -> {
+            losses.put(place, new HashMap<>());
+            masses.put(place, new HashMap<>());
+            parts.forEach(part -> losses.get(place).put(part, aims.of(place, part)));
+            parts.forEach(part -> masses.get(place).put(part, grams(place, part)));
+        });
+    }
+
+    private List<Check> due(List<MountingPlace> filled) {
+        List<Check> out = new ArrayList<>();
+        for (Check check : FitChecks.all()) {
+            boolean all = check.places().stream().allMatch(place -> filled.contains(place) || place == check.optional() && !candidates.containsKey(place));
+            if (all && check.places().contains(filled.get(filled.size() - 1))) {
+                out.add(check);
+            }
+        }
+        return out;
+    }
+
+    private boolean frameIsAllowed() {
+        return permitted(Map.of(), FitChecks.all().stream().filter(check -> check.places().isEmpty()).toList());
     }
 
     long least() {
-        if (permitted(Map.of(), null)) {
+        if (frameIsAllowed()) {
             fill(0, new EnumMap<>(MountingPlace.class));
         }
         return least;
@@ -47,11 +76,11 @@ final class BruteForce {
     /** Whether these parts go together: each one a candidate in its place, and every check answered. */
     boolean allows(Map<MountingPlace, Part> parts) {
         for (int i = 0; i < places.size(); i++) {
-            if (!candidates.get(places.get(i)).contains(parts.get(places.get(i))) || !permitted(parts, places.subList(0, i + 1))) {
+            if (!candidates.get(places.get(i)).contains(parts.get(places.get(i))) || !permitted(parts, due.get(i))) {
                 return false;
             }
         }
-        return permitted(Map.of(), null) && parts.values().stream().distinct().count() == parts.size();
+        return frameIsAllowed() && parts.values().stream().distinct().count() == parts.size();
     }
 
     private void fill(int at, Map<MountingPlace, Part> parts) {
@@ -66,23 +95,28 @@ final class BruteForce {
             if (part != null) {
                 parts.put(places.get(at), part);
             }
-            if (permitted(parts, places.subList(0, at + 1))) {
+            if (permitted(parts, due.get(at))) {
                 fill(at + 1, parts);
             }
             parts.remove(places.get(at));
         }
     }
 
-    /** @param decided places decided so far, null for the frame alone */
-    private boolean permitted(Map<MountingPlace, Part> parts, List<MountingPlace> decided) {
-        for (Check check : FitChecks.all()) {
-            boolean due = decided == null ? check.places().isEmpty()
-                    : check.places().contains(decided.get(decided.size() - 1)) && check.places().stream().allMatch(
-                            place -> decided.contains(place) || place == check.optional() && !candidates.containsKey(place));
-            boolean known = !due || check.on(bike, load, parts).fits() || check.on(bike, load, parts).result() == FitResult.Result.UNKNOWN
-                    && check.places().stream().allMatch(place -> parts.get(place) == null || parts.get(place).bike() == bike
-                    && parts.get(place).place() == place);
+    private boolean permitted(Map<MountingPlace, Part> parts, List<Check> checks) {
+        for (Check check : checks) {
+            FitResult fit = check.on(bike, load, parts);
+            boolean known = fit.fits() || fit.result() == FitResult.Result.UNKNOWN && asItStands(check, parts);
             if (!known) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean asItStands(Check check, Map<MountingPlace, Part> parts) {
+        for (MountingPlace place : check.places()) {
+            Part part = parts.get(place);
+            if (part != null && (part.bike() != bike || part.place() != place)) {
                 return false;
             }
         }
@@ -97,8 +131,8 @@ final class BruteForce {
         long grams = 0;
         for (MountingPlace place : places) {
             Part part = parts.get(place);
-            loss += aims.of(place, part);
-            grams += grams(place, part);
+            loss += losses.get(place).get(part);
+            grams += masses.get(place).get(part);
             Part host = place.host() == null ? null : parts.get(place.host());
             if (loss >= BuildObjective.FORBIDDEN) {
                 return Long.MAX_VALUE;

@@ -18,9 +18,12 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopGenerator;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -63,25 +66,65 @@ class BuildSearchTest {
         };
     }
 
-    /** Seven hundred and fifty small workshops: no combination is cheaper, and one is found exactly where there is one. */
+    /**
+     * Two thousand small workshops of one to three bikes, whose parts may be lent to one another: no combination is cheaper on any of
+     * the bikes, and one is found exactly where there is one.
+     */
     @Test
     void nothingIsCheaper() {
         int found = 0;
-        for (int seed = 0; seed < 750; seed++) {
-            Workshop workshop = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1, 26 + seed % 8);
+        int lent = 0;
+        int timed = 0;
+        for (int seed = 0; seed < 2_000; seed++) {
+            int bikes = 1 + seed % 3;
+            Workshop workshop = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(bikes, bikes == 1 ? 26 + seed % 8 : 28 + seed % 6);
             BuildObjective aims = new BuildObjective(call(seed), returns(seed));
             BuildLoad load = new BuildLoad(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
-            Part bike = workshop.bikes().get(0);
-            BuildSearch search = new BuildSearch(workshop, bike, load, aims);
-            Map<MountingPlace, Part> best = search.solve();
-            long brute = new BruteForce(workshop, bike, load, aims).least();
-            assertThat(best == null ? Long.MAX_VALUE : search.cost()).as("seed " + seed).isEqualTo(brute);
-            if (best != null) {
-                found++;
-                assertThat(new BruteForce(workshop, bike, load, aims).costOf(best)).as("seed " + seed).isEqualTo(brute);
+            for (Part bike : workshop.bikes()) {
+                BuildSearch search = new BuildSearch(workshop, bike, load, aims);
+                Map<MountingPlace, Part> best = search.solve();
+                BruteForce brute = new BruteForce(workshop, bike, load, aims);
+                String where = "seed " + seed + " " + bike;
+                assertThat(best == null ? Long.MAX_VALUE : search.cost()).as(where).isEqualTo(brute.least());
+                if (best != null) {
+                    found++;
+                    lent += best.values().stream().anyMatch(part -> part.bike() != null && part.bike() != bike) ? 1 : 0;
+                    timed += new BruteForce(workshop, bike, load, new BuildObjective(call(seed), TimeSavings.NONE)).costOf(best) != search.cost() ? 1 : 0;
+                    assertThat(brute.costOf(best)).as(where).isEqualTo(search.cost());
+                }
             }
         }
-        assertThat(found).isBetween(100, 490);
+        assertThat(found).isGreaterThan(1_500);
+        assertThat(lent).as("builds with parts of another bike").isGreaterThan(900);
+        assertThat(timed).as("builds on which time counts").isGreaterThan(1_400);
+    }
+
+    /** Of several bikes the one whose build costs least by brute force: of the kind that is called, if one of it can be built whole. */
+    @Test
+    void noOtherBikeIsCheaper() {
+        int several = 0;
+        for (int seed = 0; seed < 200; seed++) {
+            Workshop workshop = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(3, 28 + seed % 6);
+            Call call = call(seed);
+            BuildObjective aims = new BuildObjective(call, TimeSavings.NONE);
+            Map<Part, Long> least = new LinkedHashMap<>();
+            Map<Part, Long> called = new LinkedHashMap<>();
+            for (Part bike : workshop.bikes()) {
+                long cost = new BruteForce(workshop, bike, new BuildLoad(null, null, null), aims).least();
+                if (cost < Long.MAX_VALUE) {
+                    least.put(bike, cost);
+                }
+                if (cost < BuildObjective.EMPTY * BuildVariables.LOSS && call.on(Topics.BIKE).text().equals(bike.word(PartDetail.KIND))) {
+                    called.put(bike, cost);
+                }
+            }
+            several += least.size() > 1 ? 1 : 0;
+            Map<Part, Long> from = called.isEmpty() ? least : called;
+            String cheapest = from.isEmpty() ? null : Collections.min(from.entrySet(), Map.Entry.comparingByValue()).getKey().name();
+            Build build = BuildFinder.parts(Recommendation.of(call, null), workshop, null);
+            assertThat(build.bike() == null ? null : build.bike().name()).as("seed " + seed + " " + least).isEqualTo(cheapest);
+        }
+        assertThat(several).isGreaterThan(50);
     }
 
     /** Ten thousand workshops: no build breaks a rule, uses a part twice, or takes what stays elsewhere. */
