@@ -29,6 +29,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Finds the build of a call: on each bike the cheapest, and of these the cheapest; of equals the bike that is written first. A bike of the kind
@@ -84,12 +85,17 @@ public final class BuildFinder {
      * differ or nothing can be computed.
      */
     static Range returned(Call call, WorthCalculator worths, Workshop workshop, Build before, Build after) {
+        return returned(call, worths, workshop, before, after, EnumSet.allOf(MountingPlace.class));
+    }
+
+    /** The same for what is in some places alone. */
+    static Range returned(Call call, WorthCalculator worths, Workshop workshop, Build before, Build after, Set<MountingPlace> places) {
         if (before.bike() == null || after.bike() == null || !before.bike().name().equals(after.bike().name())) {
             return null;
         }
         BuildObjective aims = new BuildObjective(call, TimeSavings.of(call, worths));
         return new BuildComparison(workshop, call, aims, load(call), worths, before.bike(), before.inPlace())
-                .returns(EnumSet.allOf(MountingPlace.class), before.inPlace(), after.inPlace());
+                .returns(places, before.inPlace(), after.inPlace());
     }
 
     /** What the bike must bear: the high ends. */

@@ -5,6 +5,7 @@ import courseworthy.sheet.Sheet;
 import courseworthy.wear.UpkeepPlan;
 import courseworthy.workshop.Part;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -19,7 +20,7 @@ import java.util.Map;
  * @param attribution who must be named for the courses; empty for nobody
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
- * @param wishes   what returns most time for its price first; what cannot be told of last
+ * @param wishes   what is required first, then what saves most time for its price; what cannot be told of last
  * @param upkeep   service, renewal and shopping by week; empty where no workshop has a log
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
@@ -82,22 +83,52 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
     }
 
     /**
-     * A part on the wish list.
+     * A part on the wish list, or parts that are bought together.
      *
-     * @param price    as written; null where it is not
+     * @param parts    one part, or a set that does more than its parts do one by one
+     * @param price    of all of them, as written; null where one has none
      * @param workshop the name of the workshop whose wish it is
-     * @param rides    where it would be used: {@code Ida, Heather Ridge}
-     * @param returned time it returns over all of these, s; null where it cannot be told for one of them
-     * @param perMoney time returned for one unit of money, s; null where it cannot be told
-     * @param repaid   such events after which what it returned is worth its price; null where that is never, or cannot be told
-     * @param serves   decisions that are met with it alone
+     * @param rides    where all of it would be used: {@code Ida, Heather Ridge}
+     * @param returned time that these parts save over all of these against the best build without them, s, whatever else changes with
+     *                 them; null where it cannot be told for one of them
+     * @param perMoney time saved for one unit of money, s; null where it cannot be told
+     * @param repaid   such events after which what it saved is worth its price; null where that is never, or cannot be told
+     * @param required what the event, the law or a safety limit requires and is met only with it
+     * @param serves   decisions that are met only with it
      * @param notches  loss against the decisions that it spares, over all rides
      */
-    public record Wish(Part part, Double price, String workshop, List<String> rides, Range returned, Range perMoney, Range repaid,
-            List<String> serves, long notches) {
+    public record Wish(List<Part> parts, Double price, String workshop, List<String> rides, Range returned, Range perMoney, Range repaid,
+            List<String> required, List<String> serves, long notches) {
+
+        /** More than any part saves for its price, and more than any loss (computing). */
+        private static final double REQUIRED = 1e12;
+
         public Wish {
+            parts = List.copyOf(parts);
             rides = List.copyOf(rides);
+            required = List.copyOf(required);
             serves = List.copyOf(serves);
+        }
+
+        /** What is required first, then most time for its price; of no price, or of what cannot be told, what meets more of the calls. */
+        public static Comparator<Wish> byWorth() {
+            return Comparator.comparingDouble(Wish::rank);
+        }
+
+        private double rank() {
+            if (!required.isEmpty()) {
+                return -REQUIRED - notches;
+            }
+            return perMoney != null && !rides.isEmpty() ? -perMoney.mid() : REQUIRED - notches;
+        }
+
+        /** The parts in words: {@code front tyre A and front tyre B}. */
+        public String name() {
+            StringBuilder out = new StringBuilder();
+            for (int i = 0; i < parts.size(); i++) {
+                out.append(i == 0 ? "" : i == parts.size() - 1 ? " and " : ", ").append(parts.get(i));
+            }
+            return out.toString();
         }
     }
 }

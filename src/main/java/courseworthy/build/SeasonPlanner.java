@@ -1,7 +1,6 @@
 package courseworthy.build;
 
 import courseworthy.build.Build.Fitted;
-import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.SeasonPlan.Choice;
 import courseworthy.build.SeasonPlan.Clash;
@@ -34,7 +33,6 @@ public final class SeasonPlanner {
 
     /** A test ride on the build after its swaps, min (common practice, no source). */
     private static final Range SHAKEDOWN = new Range(30, 45, 60);
-    private static final double MINUTE = 60;
     /** So many who want the same on one day are tried in every order (computing); more, in the order written. */
     private static final int EVERY_ORDER = 3;
     /** A build that cannot be had costs more than any other (computing). */
@@ -47,7 +45,7 @@ public final class SeasonPlanner {
     private final List<Ride> rides = new ArrayList<>();
     private final Map<Integer, Workshop> open = new LinkedHashMap<>();
     private final List<Clash> clashes = new ArrayList<>();
-    private final Map<Part, Wished> wished = new LinkedHashMap<>();
+    private final WishList wishes;
     private Workshop now;
     private List<Outing> before = List.of();
     private double minutesBack;
@@ -104,15 +102,8 @@ public final class SeasonPlanner {
     /** A build, with the workshop from which it was made. */
     private record Made(Outing outing, Workshop from, Build build) {
         long loss() {
-            return build.bike() == null ? NONE : build.loss();
+            return SeasonPlanner.loss(build);
         }
-    }
-
-    private static final class Wished {
-        private final List<String> rides = new ArrayList<>();
-        private final Set<String> serves = new LinkedHashSet<>();
-        private Range returned = Range.exact(0);
-        private long notches;
     }
 
     private SeasonPlanner(Workshop workshop, Terms terms, FitRules rules, Runnable eachDone) {
@@ -121,6 +112,7 @@ public final class SeasonPlanner {
         this.now = workshop;
         this.terms = terms;
         this.rules = rules;
+        this.wishes = new WishList(workshop, terms.minuteWorth());
     }
 
     /**
@@ -136,7 +128,7 @@ public final class SeasonPlanner {
                 from = i;
             }
         }
-        return new Result(ReturnDates.of(planner.rides), planner.clashes, planner.wishes(), planner.open);
+        return new Result(ReturnDates.of(planner.rides), planner.clashes, planner.wishes.all(), planner.open);
     }
 
     private void day(List<Outing> outings) {
@@ -155,7 +147,7 @@ public final class SeasonPlanner {
             rides.add(new Ride(outing.order(), outing.rider(), outing.event(), outing.course(), start.name(), outing.date(), outing.role(),
                     decided(outing.call()), each.build()));
             open.put(outing.order(), each.from());
-            wishes(each);
+            wishes.ride(outing, each.from(), each.build());
             eachDone.run();
             minutesBack += terms.back() ? each.build().minutes() : 0;
         }
@@ -204,7 +196,8 @@ public final class SeasonPlanner {
 
     // What two want on one day
 
-    private static Set<String> used(Build build) {
+    /** The bike and the parts of a build, by name. */
+    static Set<String> used(Build build) {
         Set<String> out = new LinkedHashSet<>();
         if (build.bike() != null) {
             out.add(build.bike().name());
@@ -282,6 +275,10 @@ public final class SeasonPlanner {
             }
         }
         return false;
+    }
+
+    static long loss(Build build) {
+        return build.bike() == null ? NONE : build.loss();
     }
 
     private static long loss(List<Made> made) {
@@ -431,58 +428,5 @@ public final class SeasonPlanner {
             out.add(new Made(each.outing(), alone, build));
         }
         return shared(out).isEmpty() ? out : null;
-    }
-
-    // What is worth buying
-
-    private void wishes(Made made) {
-        for (Part part : start.parts()) {
-            if (!part.owned()) {
-                Wished wish = wished.computeIfAbsent(part, each -> new Wished());
-                Workshop bought = made.from().owning(part.name());
-                if (bought.find(part.name()) != null) {
-                    wish(wish, part, made, bought);
-                }
-            }
-        }
-    }
-
-    private void wish(Wished wish, Part part, Made made, Workshop bought) {
-        Outing outing = made.outing();
-        Build build = BuildFinder.parts(outing.recommended(), bought, outing.bike());
-        if (!used(build).contains(part.name())) {
-            return;
-        }
-        wish.rides.add(outing.rider() + ", " + outing.event());
-        Range returned = BuildFinder.returned(outing.call(), outing.worths(), bought, made.build(), build);
-        wish.returned = wish.returned == null || returned == null ? null : wish.returned.plus(returned);
-        wish.notches += made.loss() - build.loss();
-        Set<String> open = new LinkedHashSet<>();
-        build.notMet().forEach(each -> open.add(each.topic()));
-        for (NotMet each : made.build().notMet()) {
-            if (!open.contains(each.topic())) {
-                wish.serves.add(each.topic() + " " + each.wanted());
-            }
-        }
-    }
-
-    private List<Wish> wishes() {
-        List<Wish> out = new ArrayList<>();
-        wished.forEach((part, wish) -> {
-            Double price = part.number(PartDetail.PRICE);
-            Range returned = wish.rides.isEmpty() ? Range.exact(0) : wish.returned;
-            Range perMoney = price == null || price <= 0 || returned == null ? null : returned.times(1 / price);
-            out.add(new Wish(part, price, start.name(), wish.rides, returned, perMoney, repaid(wish, price), List.copyOf(wish.serves), wish.notches));
-        });
-        return out;
-    }
-
-    /** Its price over what its minutes are worth at one event. */
-    private Range repaid(Wished wish, Double price) {
-        if (price == null || terms.minuteWorth() == null || wish.rides.isEmpty() || wish.returned == null || wish.returned.low() <= 0) {
-            return null;
-        }
-        double each = terms.minuteWorth() / wish.rides.size() / MINUTE;
-        return new Range(price / (wish.returned.high() * each), price / (wish.returned.mid() * each), price / (wish.returned.low() * each));
     }
 }

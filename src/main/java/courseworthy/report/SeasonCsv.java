@@ -53,13 +53,19 @@ public final class SeasonCsv {
 
     private void wish(Wish wish) {
         List<String> cells = new ArrayList<>(List.of("wish", "", "", String.join("; ", wish.rides()), "", "", wish.workshop(), "", "", "", "",
-                wish.part().name(), String.join("; ", wish.serves()), wish.price() == null ? "" : number(wish.price(), 2)));
+                wish.name(), met(wish), wish.price() == null ? "" : number(wish.price(), 2)));
         Range returned = wish.returned();
         cells.addAll(returned == null ? List.of("", "", "")
                 : List.of(number(returned.low(), 0), number(returned.mid(), 0), number(returned.high(), 0)));
         cells.add(wish.perMoney() == null ? "" : number(wish.perMoney().mid(), 4));
         cells.addAll(wish.repaid() == null ? List.of("", "") : List.of(number(wish.repaid().low(), 1), number(wish.repaid().high(), 1)));
         out.row(cells);
+    }
+
+    private static String met(Wish wish) {
+        List<String> out = new ArrayList<>(wish.required());
+        out.addAll(wish.serves());
+        return String.join("; ", out);
     }
 
     private static String number(double value, int decimals) {

@@ -206,20 +206,25 @@ public final class SeasonReport {
     static String wish(SeasonPlan season, Wish wish) {
         String price = wish.price() == null ? "no price given" : money(season, wish.price());
         String from = wish.workshop().isEmpty() ? "" : ", for " + wish.workshop();
-        return wish.part() + " (" + wish.part().kind().word() + ", " + price + from + "): " + worth(season, wish);
+        boolean set = wish.parts().size() > 1;
+        return wish.name() + " (" + (set ? "together, " : wish.parts().get(0).kind().word() + ", ") + price + from + "): " + required(wish) + worth(season, wish);
+    }
+
+    private static String required(Wish wish) {
+        return wish.required().isEmpty() ? "" : "required, since you have nothing that meets " + String.join(", ", wish.required()) + "; ";
     }
 
     private static String worth(SeasonPlan season, Wish wish) {
         if (wish.rides().isEmpty()) {
-            return "it would be used at none of these events.";
+            return (wish.parts().size() > 1 ? "all of it" : "by itself it") + " would be used at none of these events.";
         }
         String where = " over " + count(wish.rides().size(), "start") + " (" + String.join("; ", wish.rides()) + ")";
-        String serves = wish.serves().isEmpty() ? "" : " It alone would satisfy " + String.join(", ", wish.serves()) + ".";
+        String serves = wish.serves().isEmpty() ? "" : (wish.parts().size() > 1 ? " Only together would they satisfy " : " It alone would satisfy ") + String.join(", ", wish.serves()) + ".";
         if (wish.returned() == null) {
             return "the time it saves" + where + " is not known." + serves;
         }
         if (wish.returned().mid() < 0) {
-            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? " No time gain." : serves);
+            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? wish.required().isEmpty() ? " No time gain." : "" : serves);
         }
         String perMoney = wish.perMoney() == null ? "" : ", " + seconds(wish.perMoney()) + " for each 100 "
                 + (season.currency().isEmpty() ? "of money" : season.currency());

@@ -353,7 +353,7 @@ public final class SeasonTask {
         }
         rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
         clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
-        wishes.sort(Comparator.comparingDouble(SeasonTask::rank));
+        wishes.sort(SeasonPlan.Wish.byWorth());
         return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, UpkeepPlan.NONE);
     }
 
@@ -363,10 +363,5 @@ public final class SeasonTask {
         planned.values().forEach(starts -> starts.forEach(each -> out.add(each.course().attribution())));
         out.remove("");
         return String.join("; ", out);
-    }
-
-    /** Most time for its price first; of no price, or of what cannot be told, what meets more of the calls. */
-    private static double rank(SeasonPlan.Wish wish) {
-        return wish.perMoney() != null && !wish.rides().isEmpty() ? -wish.perMoney().mid() : 1e9 - wish.notches();
     }
 }

@@ -104,9 +104,9 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
         return anew(Map.of(), part -> part.copyFor(rider));
     }
 
-    /** The same with a part of the wish list bought and ridden in. */
-    public Workshop owning(String name) {
-        return anew(Map.of(), part -> part.copy(part.name().equals(name)));
+    /** The same with some parts of the wish list bought and ridden in. */
+    public Workshop owning(Set<String> names) {
+        return anew(Map.of(), part -> part.copy(names.contains(part.name())));
     }
 
     private Workshop anew(Map<String, String> on, UnaryOperator<Part> copier) {

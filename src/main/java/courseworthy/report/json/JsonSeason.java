@@ -6,6 +6,7 @@ import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.report.SeasonReport;
 import courseworthy.sheet.SheetInForce;
+import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -56,14 +57,16 @@ public final class JsonSeason {
     }
 
     private static void wish(Json json, Wish wish) throws IOException {
-        json.string("part", wish.part().name());
-        json.string("kind", wish.part().kind().word());
+        json.string("part", wish.name());
+        json.strings("parts", wish.parts().stream().map(Part::name).toList());
+        json.string("kind", wish.parts().get(0).kind().word());
         json.string("workshop", wish.workshop());
         json.number("price", wish.price() == null ? null : BigDecimal.valueOf(wish.price()).stripTrailingZeros());
         json.strings("rides", wish.rides());
         json.range("returns_s", wish.returned(), 0);
         json.range("returns_s_for_one_unit_of_money", wish.perMoney(), 4);
         json.range("break_even_events", wish.repaid(), 1);
+        json.strings("required", wish.required());
         json.strings("serves", wish.serves());
     }
 }
