@@ -9,6 +9,7 @@ import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.fit.BuildLoad;
+import courseworthy.fit.CockpitFit;
 import courseworthy.fit.FitChecks;
 import courseworthy.fit.FitChecks.Check;
 import courseworthy.fit.FitFindings.Finding;
@@ -36,6 +37,8 @@ import java.util.Set;
  * that is called goes before any other.
  */
 public final class BuildFinder {
+
+    private static final String STEERER_LENGTH = "steerer-length";
 
     private final Workshop workshop;
     private final Call call;
@@ -230,25 +233,43 @@ public final class BuildFinder {
         return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, date, WorkPlan.FREE))
                 .back(WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after))
                 .returns(returns(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
-                .toMind(rules.on(bike, parts, load)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
+                .toMind(toMind(rules, bike, parts, position)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
     }
 
-    /** The stem that brings the hands closest to the position carried over, if it goes with the build's parts; null where there is none. */
+    /**
+     * The stem that the position carried over asks for, if it goes with the build's parts; null where there is none. The length of the steerer
+     * was asked with the spacers that go with it.
+     */
     private Part stemOf(PositionTransfer position, Part bike, Map<MountingPlace, Part> parts) {
-        boolean carried = position != null && position.closest() != null && !position.otherBar() && parts.get(MountingPlace.STEM) != null;
+        boolean carried = position != null && position.advised() != null && !position.otherBar() && parts.get(MountingPlace.STEM) != null;
         if (!carried) {
             return null;
         }
         Map<MountingPlace, Part> with = new EnumMap<>(parts);
-        with.put(MountingPlace.STEM, position.closest().stem());
+        with.put(MountingPlace.STEM, position.advised().stem());
         for (Check check : FitChecks.all()) {
-            boolean asked = check.places().contains(MountingPlace.STEM) && SwapReasons.complete(check, with);
+            boolean asked = check.places().contains(MountingPlace.STEM) && !check.rule().equals(STEERER_LENGTH) && SwapReasons.complete(check, with);
             if (asked && !BuildVariables.allowed(bike, load, check, SwapReasons.parts(check, with))) {
                 return null;
             }
         }
-        return position.closest().stem();
+        return position.advised().stem();
+    }
+
+    /** What the rules of fit say of the build; of the steerer, with the spacers that the position asks for under its stem. */
+    private List<Finding> toMind(FitRules rules, Part bike, Map<MountingPlace, Part> parts, PositionTransfer position) {
+        List<Finding> out = new ArrayList<>();
+        boolean carried = position != null && position.advised() != null && position.advised().stem() == parts.get(MountingPlace.STEM)
+                && parts.get(MountingPlace.FORK) != null;
+        for (Finding each : rules.on(bike, parts, load)) {
+            FitResult stacked = carried && each.author().rule().endsWith("/" + STEERER_LENGTH)
+                    ? CockpitFit.steererLength(parts.get(MountingPlace.FORK), position.advised().stem(), position.advised().under(), bike) : each.fit();
+            if (stacked != FitResult.FITS) {
+                out.add(new Finding(each.author(), stacked, each.parts()));
+            }
+        }
+        return out;
     }
 
     private PositionTransfer position(Part bike, Map<MountingPlace, Part> parts) {
@@ -307,13 +328,23 @@ public final class BuildFinder {
                 continue;
             }
             boolean moves = swap.over() != null && swap.off() == null;
-            if (position != null && swap.place() == MountingPlace.STEM && swap.off() != null && position.now().parts().get(MountingPlace.STEM) != swap.on()) {
+            if (servesPosition(swap, position, parts)) {
                 out.add(swap.because(List.of("your position on " + position.from().bike())));
                 continue;
             }
             out.add(swap.because(moves ? purpose.ofMove(swap.place(), after.on(swap.on())) : purpose.of(swap.place(), swap.off(), unchanged(swap, work))));
         }
         return out;
+    }
+
+    /** Whether a swap fits the stem of the position carried over, or moves over to it what that stem came without. */
+    private static boolean servesPosition(Swap swap, PositionTransfer position, Map<MountingPlace, Part> parts) {
+        Part stem = parts.get(MountingPlace.STEM);
+        if (position == null || swap.off() == null || stem == null || position.now().parts().get(MountingPlace.STEM) == stem) {
+            return false;
+        }
+        return swap.place() == MountingPlace.STEM || WorkOrder.carrier(swap.place()) == MountingPlace.STEM
+                && position.now().parts().get(swap.place()) == swap.on() && swap.over() != null;
     }
 
     /** What comes with a wheel or a crank, but for what has a swap of its own. */

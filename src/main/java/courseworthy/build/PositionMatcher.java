@@ -15,6 +15,7 @@ import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +31,9 @@ public final class PositionMatcher {
     private static final double WORTH_MEASURING = 0.001;
     /** What is not in the workshop is told of where it comes closer by this, m (judgement, no source). */
     private static final double WORTH_BUYING = 0.003;
+    /** The hands so much closer are a notch, m, and weigh as advice that should be followed (judgement, no source). */
+    private static final double NOTCH = 0.005;
+    private static final int WEIGHT = 2;
     /** Stem lengths, mm, and angles, degrees, in which stems are commonly made (common practice, no source). */
     private static final int[] LENGTHS = {35, 40, 50, 60, 70, 80, 90, 100, 110, 120, 130};
     private static final int[] ANGLES = {0, -6, 6, -10, 10, -17, 17};
@@ -60,12 +64,12 @@ public final class PositionMatcher {
         List<String> toMeasure = new ArrayList<>(from.toMeasure());
         toMeasure.addAll(to.toMeasure());
         if (from.hands() == null || to.cockpit() == null) {
-            return new PositionTransfer(from, to, List.of(), null, List.of(), null, saddle(), toMeasure, toMind(null));
+            return new PositionTransfer(from, to, List.of(), null, null, List.of(), null, saddle(), toMeasure, toMind(null));
         }
         List<Choice> all = all(toMeasure);
         List<Choice> fitting = bestOfEach(all, FitResult.Result.FITS);
         Choice closest = fitting.isEmpty() ? null : fitting.get(0);
-        return new PositionTransfer(from, to, fitting, unknown(all, closest), refused(all, fitting), wished(closest), saddle(), toMeasure, toMind(closest));
+        return new PositionTransfer(from, to, fitting, advised(fitting, work(fitting)), unknown(all, closest), refused(all, fitting), wished(closest), saddle(), toMeasure, toMind(closest));
     }
 
     // Stem and spacers
@@ -182,6 +186,38 @@ public final class PositionMatcher {
             if (!has(out, choice.stem())) {
                 out.add(choice);
             }
+        }
+        return out;
+    }
+
+    /**
+     * The stem to fit, by the count of a build: a notch for each 5 mm that the hands are off, times 2, and the work of the swap. A stem that
+     * is not known to fit is no reason to keep it.
+     */
+    private static Choice advised(List<Choice> fitting, Map<Part, Long> work) {
+        Choice best = null;
+        long least = 0;
+        for (Choice choice : fitting) {
+            long cost = WEIGHT * Math.round(choice.apart() / NOTCH) * BuildVariables.LOSS + work.get(choice.stem());
+            if (best == null || cost < least) {
+                best = choice;
+                least = cost;
+            }
+        }
+        return best;
+    }
+
+    /** What it takes to fit each stem; what comes off another bike counts twice, and with a stem that carries another bar the bar moves over. */
+    private Map<Part, Long> work(List<Choice> fitting) {
+        MountingEffort effort = new MountingEffort(workshop);
+        Map<Part, Long> out = new HashMap<>();
+        for (Choice choice : fitting) {
+            Part stem = choice.stem();
+            boolean there = stem.bike() == to.bike();
+            boolean lent = stem.bike() != null && !there;
+            boolean otherBar = workshop.parts().stream().anyMatch(part -> part.kind() == PartKind.BAR && part.on() == stem && part != to.parts().get(MountingPlace.BAR));
+            long swap = there ? 0 : (lent ? 2 : 1) * effort.cost(PartKind.STEM);
+            out.put(stem, swap + (otherBar ? effort.cost(PartKind.BAR) : 0));
         }
         return out;
     }

@@ -14,6 +14,8 @@ import java.util.Map;
  * @param from      the position to carry
  * @param now       the other bike as it stands
  * @param choices   stems of the workshop that are known to fit, each with the spacers that bring the hands closest, the closest first
+ * @param advised   of these, the one to fit: the closest, where it comes so much closer than the stem that is on it as its work is worth;
+ *                  null where none is known to fit
  * @param unknown   the closest of those not known to fit, where it comes closer by more than a millimetre; else null
  * @param refused   stems that do not fit, each as it would come closest
  * @param wished    a stem of a common size that would come closer than any at hand; null where none would by much
@@ -21,7 +23,7 @@ import java.util.Map;
  * @param toMeasure what is missing, in sentences without a full stop
  * @param toMind    what to mind, in sentences without a full stop
  */
-public record PositionTransfer(Position from, Position now, List<Choice> choices, Choice unknown, List<Choice> refused, Choice wished, Saddle saddle,
+public record PositionTransfer(Position from, Position now, List<Choice> choices, Choice advised, Choice unknown, List<Choice> refused, Choice wished, Saddle saddle,
         List<String> toMeasure, List<String> toMind) {
 
     public PositionTransfer {

@@ -70,7 +70,7 @@ final class SwapItems {
     }
 
     private static Item position(Build build) {
-        return new Item("Set stem, spacers and saddle to your position on " + build.position().from().bike(),
+        return new Item("Set " + (build.position().otherBar() ? "the saddle" : "stem, spacers and saddle") + " to your position on " + build.position().from().bike(),
                 "As the build says under position; bolts as marked, post past its insertion mark",
                 "A position that is not yours hurts before the day is over.", true, PART, "", null, POSITION_MINUTES);
     }

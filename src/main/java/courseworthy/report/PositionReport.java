@@ -62,7 +62,7 @@ public final class PositionReport {
                 .paragraph(RichText.ofQuoted(carried.now().bike().name()).text(", set up to the position of ").quoted(carried.from().bike().name()).text("."))
                 .table(figures(carried))
                 .section(list("to-measure", "To measure", carried.toMeasure()))
-                .section(Section.builder("stem", "The closest stem").paragraphs(quoted(closest(carried)))
+                .section(Section.builder("stem", "The stem").paragraphs(quoted(closest(carried)))
                         .section(Section.builder("other-stems", "Other stems, each at its closest").bullets(quoted(others(carried)))))
                 .section(Section.builder("saddle", "The saddle").paragraphs(quoted(saddle(carried))))
                 .section(Section.builder("check", "Check").bullets(quoted(sentences(carried.toMind())))
@@ -206,10 +206,14 @@ public final class PositionReport {
             out.add(carried.from().hands() == null || carried.now().hands() == null ? "Not known until you measure what is missing."
                     : "No stem in the workshop is known to fit.");
         } else {
-            out.add(sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest)));
-            out.add(sentence("it leaves " + leaves(closest)));
-            if (closest.above() != null && closest.above() >= 0.003) {
-                out.add("About " + millimetres(closest.above()) + " of spacers go above it, because the steerer is cut long.");
+            Choice advised = carried.advised();
+            out.add(sentence((advised.asNow() ? "keep " : "take ") + stem(carried, advised)));
+            out.add(sentence("it leaves " + leaves(advised)));
+            if (advised.above() != null && advised.above() >= 0.003) {
+                out.add("About " + millimetres(advised.above()) + " of spacers go above it, because the steerer is cut long.");
+            }
+            if (advised != closest) {
+                out.add("Closer, but by too little for the work of the swap: " + stem(carried, closest) + ", leaving " + leaves(closest) + ".");
             }
         }
         if (carried.unknown() != null) {
@@ -225,8 +229,10 @@ public final class PositionReport {
     /** Other stems, closest first, then those that do not fit. */
     static List<String> others(PositionTransfer carried) {
         List<String> out = new ArrayList<>();
-        for (Choice choice : carried.choices().subList(Math.min(1, carried.choices().size()), carried.choices().size())) {
-            out.add(stem(carried, choice) + ": " + leaves(choice));
+        for (Choice choice : carried.choices()) {
+            if (choice != carried.closest() && choice != carried.advised()) {
+                out.add(stem(carried, choice) + ": " + leaves(choice));
+            }
         }
         for (Choice choice : carried.refused()) {
             out.add(choice.stem() + ", does not fit: " + choice.fit().words());
@@ -309,7 +315,7 @@ public final class PositionReport {
     }
 
     private static String bar(PositionTransfer carried) {
-        Choice closest = carried.closest();
+        Choice closest = carried.advised();
         if (carried.otherBar()) {
             return "Bar: " + carried.now().barShape() + " and " + carried.from().barShape() + " bars put the hands in different places, so bar position is "
                     + "not copied.";

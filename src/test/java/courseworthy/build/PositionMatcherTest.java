@@ -179,6 +179,26 @@ class PositionMatcherTest {
         assertThat(carried(loose.replace("stack: 570 mm", "least stem: 90 mm, stack: 570 mm")).closest().stem().name()).isEqualTo("stem other");
     }
 
+    /**
+     * The stem on it leaves the hands 7.1 mm off, a notch of 5 mm, which counts twice; a swap of 15 min has to be worth one. A loose stem of
+     * 100 mm leaves 2.9 mm, the same notch, and stays off; one of 98 mm leaves 1 mm and goes on, also from another bike, which counts twice;
+     * where a stem takes three quarters of an hour it does not.
+     */
+    @Test
+    void aStemGoesOnWhereItIsWorthItsWork() {
+        String loose = ONE.replace("  - {name: bar one", "  - {name: loose stem, kind: stem, mass: 1 g, stem length: 100 mm, stem angle: -17 deg, "
+                + "clamp height: 40 mm, steerer clamp: 28.6 mm, bar clamp: 31.8 mm}\n  - {name: bar one");
+        assertThat(carried(loose).closest().stem().name()).isEqualTo("loose stem");
+        assertThat(carried(loose).advised().stem().name()).isEqualTo("stem other");
+        isMillimetres(carried(loose).advised().under(), 10);
+        String nearer = loose.replace("name: loose stem, kind: stem, mass: 1 g, stem length: 100 mm", "name: loose stem, kind: stem, mass: 1 g, stem length: 98 mm");
+        assertThat(carried(nearer).advised().stem().name()).isEqualTo("loose stem");
+        assertThat(carried("minutes: {stem: 45 min}\n" + nearer).advised().stem().name()).isEqualTo("stem other");
+        String lent = nearer.replace("parts:\n", "  - {name: third, mass: 2 kg}\nparts:\n").replace("name: loose stem, kind: stem,", "name: loose stem, kind: stem, on: third,");
+        assertThat(carried(lent).advised().stem().name()).isEqualTo("loose stem");
+        assertThat(carried("minutes: {stem: 16 min}\n" + lent).advised().stem().name()).isEqualTo("stem other");
+    }
+
     /** Unknown never counts as fitting: more spacers than now, a stem turned over, a loose spacer of unknown diameter. */
     @Test
     void whatIsNotKnownIsToldAndNotTaken() {

@@ -122,7 +122,7 @@ class SwapItemsTest {
 
     private static PositionTransfer carried() {
         Position position = Position.of(new Workshop("", "", List.of(BIKE), List.of(), Map.of()), BIKE);
-        return new PositionTransfer(position, position, List.of(), null, List.of(), null, null, List.of(), List.of());
+        return new PositionTransfer(position, position, List.of(), null, null, List.of(), null, null, List.of(), List.of());
     }
 
     private static Build build(List<Swap> swaps, List<Swap> back, List<String> wear, PositionTransfer position) {

@@ -39,7 +39,7 @@ class PositionCommandTest {
                 hands forward          434 mm             412 mm      -22 mm
                 """).contains("""
 
-                THE CLOSEST STEM
+                THE STEM
                   Take spare stem 60 (60 mm at -6 deg), with 3 mm of jar of spacers under it.
                   It leaves the hands 2 mm too far forward.
                 """, "  - lane stem 90, does not fit: bar clamp: 35 mm against 31.8 mm\n", "change nothing on race", "qualified\n    fitter or a doctor",
@@ -90,7 +90,7 @@ class PositionCommandTest {
         CommandRun ran = CommandRun.of("position", file, "--from", "old", "--to", "new");
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("  - Measure the stack of old.\n", "  - List the bar that is on new.\n",
-                "\nTHE CLOSEST STEM\n  Not known until you measure what is missing.\n", "\nTHE SADDLE\n  Height: not known.\n");
+                "\nTHE STEM\n  Not known until you measure what is missing.\n", "\nTHE SADDLE\n  Height: not known.\n");
         assertThat(ran.out()).doesNotContain("null", "NaN");
         assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "json").code()).isZero();
         assertThat(CommandRun.of("position", file, "--from", "old", "--to", "new", "--format", "markdown").out()).doesNotContain("null");

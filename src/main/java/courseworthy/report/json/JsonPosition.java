@@ -58,6 +58,7 @@ public final class JsonPosition {
         position(carried.now());
         json.close();
         choices("stems", carried.choices());
+        json.object("advised", carried.advised(), this::one);
         json.object("closer_if_known", carried.unknown(), this::one);
         choices("refused", carried.refused());
         json.object("not_in_workshop", carried.wished(), this::one);
