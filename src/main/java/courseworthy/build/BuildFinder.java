@@ -411,7 +411,11 @@ public final class BuildFinder {
                         out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
                     }
                 }
-                case SEALANT -> sealant(out, part);
+                case SEALANT -> {
+                    if (!isNew(each.getKey(), parts)) {
+                        sealant(out, part);
+                    }
+                }
                 default -> {
                 }
             }
@@ -431,6 +435,13 @@ public final class BuildFinder {
         if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
             out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
         }
+    }
+
+    /** Whether sealant goes in anew, with another tyre than the one that is on its wheel. */
+    private static boolean isNew(MountingPlace sealant, Map<MountingPlace, Part> parts) {
+        Part wheel = parts.get(sealant.host());
+        Part tyre = parts.get(sealant == MountingPlace.FRONT_SEALANT ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE);
+        return wheel != null && tyre != null && !MountingEffort.isOn(tyre, wheel);
     }
 
     private void sealant(List<String> out, Part part) {
