@@ -3,10 +3,10 @@ package courseworthy.course;
 import courseworthy.course.terrain.ElevationFolder;
 import courseworthy.course.terrain.ElevationTiles;
 import courseworthy.problem.Faults;
+import courseworthy.text.RelativeFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +29,7 @@ public final class CourseReader {
     /** Longest course, m. */
     public static final double LONGEST = TrackCleaner.LONGEST;
 
+    private static final RelativeFile TRACK = new RelativeFile("profile", "track", "a GPX file");
     /** How far the stretches' total may miss the track's length. */
     private static final double MOST_MISSED = 0.02;
     /** A total that misses by less than this share needs no word. */
@@ -217,11 +218,11 @@ public final class CourseReader {
     }
 
     private Course overTrack(Path path, ProfileReader.Profile profile) {
-        Path track = beside(path, profile);
+        Path track = TRACK.find(path, shown, "track", profile.trackLine(), profile.track(), faults);
         if (track == null) {
             return null;
         }
-        String trackShown = shown.substring(0, shown.lastIndexOf('/') + 1) + profile.track();
+        String trackShown = RelativeFile.shown(shown, profile.track());
         GpxFile gpx = GpxReader.read(track, trackShown, faults);
         TrackCleaner.Cleaned cleaned = gpx == null ? null : TrackCleaner.of(gpx, trackShown, faults);
         if (cleaned == null) {
@@ -258,38 +259,6 @@ public final class CourseReader {
             attribution = attribution.isEmpty() ? surveyed.attribution() : attribution + "; " + surveyed.attribution();
         }
         return out;
-    }
-
-    /** The track's file: it may not lie outside the profile's folder, nor behind a link that leads out of it. */
-    private Path beside(Path path, ProfileReader.Profile profile) {
-        String expected = "a GPX file in the profile's folder or below it";
-        try {
-            Path folder = path.toAbsolutePath().normalize().getParent();
-            Path track = folder.resolve(profile.track()).normalize();
-            if (!track.startsWith(folder) || Path.of(profile.track()).isAbsolute()) {
-                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which lies outside the profile's folder", expected,
-                        "Put the track beside the profile.");
-                return null;
-            }
-            if (!Files.isRegularFile(track)) {
-                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which is no file", expected,
-                        "Check the spelling; the path starts at the profile's folder.");
-                return null;
-            }
-            if (!track.toRealPath().startsWith(folder.toRealPath())) {
-                faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", a link that leads out of the profile's folder",
-                        expected, "Put the track itself beside the profile.");
-                return null;
-            }
-            return track;
-        } catch (IOException | InvalidPathException e) {
-            faults.add(shown, profile.trackLine(), "track", quoted(profile.track()) + ", which cannot be read", expected, "");
-            return null;
-        }
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace('\n', ' ') + "\"";
     }
 
     /** The stretches with their lengths made to add up to the track's; null with a fault where they miss it by too much. */

@@ -78,27 +78,40 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param goodTo  how far its temperatures may be off either way, C
      * @param or      what it may turn to; whatever is not written there is as here
      * @param air     humidity and pressure of the air
+     * @param hours   hour by hour, in order; empty where there are none. What they give is not given for the whole day, except that low and high are
+     *                the least and the most of their temperatures
      */
-    public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, Air air) {
+    public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, Air air,
+            List<WeatherHour> hours) {
         public static final Forecast UNKNOWN = builder().build();
         /** Words for the going, driest first. */
         public static final List<String> GOINGS = List.of("dry", "damp", "wet");
 
+        public Forecast {
+            hours = List.copyOf(hours);
+        }
+
         /** The same with temperatures so much higher, and no alternative. */
         public Forecast warmer(double by) {
             return new Forecast(low == null ? null : Double.valueOf(low + by), high == null ? null : Double.valueOf(high + by), going, wind,
-                    from, goodTo, null, air);
+                    from, goodTo, null, air, hours.stream().map(hour -> hour.warmer(by)).toList());
         }
 
         /** The same with what it may turn to. */
         public Forecast turningTo(Forecast other) {
-            return new Forecast(low, high, going, wind, from, goodTo, other, air);
+            return new Forecast(low, high, going, wind, from, goodTo, other, air, hours);
         }
 
         /** What it may turn to, with what is not given here taken from the forecast. */
         public Forecast orElse(Forecast forecast) {
             return new Forecast(known(low, forecast.low), known(high, forecast.high), known(going, forecast.going), known(wind, forecast.wind),
-                    known(from, forecast.from), forecast.goodTo, null, air.orElse(forecast.air));
+                    known(from, forecast.from), forecast.goodTo, null, air.orElse(forecast.air), hours.isEmpty() ? left(forecast.hours) : hours);
+        }
+
+        /** Of the hours of another forecast what is not given here for the whole day. */
+        private List<WeatherHour> left(List<WeatherHour> others) {
+            List<WeatherHour> out = others.stream().map(hour -> hour.without(this)).toList();
+            return out.stream().anyMatch(WeatherHour::saysAnything) ? out : List.of();
         }
 
         public static Builder builder() {
@@ -116,6 +129,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
             private Double goodTo;
             private Forecast or;
             private Air air = Air.UNKNOWN;
+            private List<WeatherHour> hours = List.of();
 
             private Builder() {
             }
@@ -160,8 +174,13 @@ public record Event(String name, String file, String role, LocalDate date, Local
                 return this;
             }
 
+            public Builder hours(List<WeatherHour> value) {
+                hours = value;
+                return this;
+            }
+
             public Forecast build() {
-                return new Forecast(low, high, going, wind, from, goodTo, or, air);
+                return new Forecast(low, high, going, wind, from, goodTo, or, air, hours);
             }
         }
     }

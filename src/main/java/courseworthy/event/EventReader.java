@@ -8,7 +8,6 @@ import courseworthy.text.YamlReader;
 import courseworthy.topic.Work;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
-import courseworthy.units.Unit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -28,9 +27,6 @@ public final class EventReader {
     /** The keys of an event's file. */
     public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "time limit",
             "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
-    /** The keys of {@code forecast}. */
-    public static final List<String> FORECAST_KEYS = List.of("low", "high", "going", "wind", "wind from", "humidity", "air pressure",
-            "good to", "or");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -42,15 +38,9 @@ public final class EventReader {
     public static final List<String> ALLOWED = List.of("forbidden", "allowed");
     /** Words for a rule that requires. */
     public static final List<String> REQUIRED = List.of("not required", "required");
-    /** The compass, clockwise from north in steps of 22.5 degrees. */
-    public static final List<String> COMPASS = List.of("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W",
-            "WNW", "NW", "NNW");
-
     private static final double HOUR = 3600;
     /** Nobody keeps up more from the start to a point on the way, m/s (60 km/h; judgement). */
     private static final double FASTEST = 60 / 3.6;
-    /** Between a day's low and high, degrees: the widest on record is about 57 C (from memory); half of it is a slip. */
-    private static final double WIDEST_DAY = 40;
     private static final String AT_MOST = "at most ";
     private static final String CLOCK = "a time of day as HH:MM, such as 07:30";
     private static final String OFFSET = "local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00";
@@ -60,12 +50,15 @@ public final class EventReader {
     /** Keys whose value is held against the course once that is known. */
     private static final List<String> LOCATED = List.of("zone", "utc offset", "laps", "time limit", "start height");
 
+    private final Path path;
     private final String shown;
     private final Faults faults;
     private final FieldReader fields;
     private Double timeLimit;
 
-    private EventReader(String shown, Node.Mapping tree, Faults faults) {
+    /** @param path of the event's own file; null where it stands in another one */
+    private EventReader(Path path, String shown, Node.Mapping tree, Faults faults) {
+        this.path = path;
         this.shown = shown;
         this.faults = faults;
         this.fields = new FieldReader(shown, tree, faults);
@@ -79,12 +72,12 @@ public final class EventReader {
      */
     public static Event read(Path path, String shown, Faults faults) {
         Node.Mapping tree = YamlReader.read(path, shown, faults);
-        return tree == null ? null : new EventReader(shown, tree, faults).event();
+        return tree == null ? null : new EventReader(path, shown, tree, faults).event();
     }
 
     /** Reads what would stand in an event's file from a block of another one. */
     public static Event read(Node.Mapping block, String shown, Faults faults) {
-        return new EventReader(shown, block, faults).event();
+        return new EventReader(null, shown, block, faults).event();
     }
 
     private Event event() {
@@ -97,7 +90,7 @@ public final class EventReader {
         String aim = fields.word("aim", Event.AIMS);
         timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
-        Event.Forecast forecast = forecast();
+        Event.Forecast forecast = new ForecastReader(path, date, start, faults).read(fields);
         List<Event.Support> support = support();
         Event.Rules rules = rules();
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
@@ -129,17 +122,11 @@ public final class EventReader {
         if (value == null) {
             return null;
         }
-        LocalTime start = clock(value);
+        LocalTime start = ClockTime.of(value.text());
         if (start == null) {
             fields.fault("start", value.describe(), CLOCK, "");
         }
         return start;
-    }
-
-    /** A time of day; null where it is none. */
-    private static LocalTime clock(Node.Scalar value) {
-        int[] parts = numbers(value.text(), "dd:dd");
-        return parts == null || parts[0] > 23 || parts[1] > 59 ? null : LocalTime.of(parts[0], parts[1]);
     }
 
     private ZoneOffset offset() {
@@ -148,7 +135,7 @@ public final class EventReader {
             return null;
         }
         String text = value.text();
-        int[] parts = text.startsWith("+") || text.startsWith("-") ? numbers(text.substring(1), "dd:dd") : null;
+        int[] parts = text.startsWith("+") || text.startsWith("-") ? ClockTime.numbers(text.substring(1), "dd:dd") : null;
         int minutes = parts == null || parts[1] > 59 ? 9999 : (text.charAt(0) == '-' ? -1 : 1) * (parts[0] * 60 + parts[1]);
         if (minutes < -12 * 60 || minutes > 14 * 60) {
             fields.fault("utc offset", value.describe(), OFFSET, "");
@@ -191,95 +178,6 @@ public final class EventReader {
                 to.put(path + key, from.lineOf(key));
             }
         }
-    }
-
-    /** The numbers in a text of a form in which {@code d} stands for a digit; null where it has another form. */
-    private static int[] numbers(String text, String form) {
-        if (text.length() != form.length()) {
-            return null;
-        }
-        int[] out = new int[3];
-        int part = 0;
-        for (int i = 0; i < form.length(); i++) {
-            char c = text.charAt(i);
-            if (form.charAt(i) != 'd') {
-                if (c != form.charAt(i)) {
-                    return null;
-                }
-                part++;
-            } else if (c < '0' || c > '9') {
-                return null;
-            } else {
-                out[part] = out[part] * 10 + c - '0';
-            }
-        }
-        return out;
-    }
-
-    private Event.Forecast forecast() {
-        FieldReader from = fields.fields("forecast");
-        return from == null ? Event.Forecast.UNKNOWN : forecast(from, null);
-    }
-
-    /** Reads a forecast, or the alternative to one, which says only what differs. */
-    private Event.Forecast forecast(FieldReader from, Event.Forecast first) {
-        String range = "a temperature from -40 C to 55 C";
-        Double low = value(from, "low", Dimension.TEMPERATURE, -40, 55, range);
-        Double high = value(from, "high", Dimension.TEMPERATURE, -40, 55, range);
-        String going = from.word("going", Event.Forecast.GOINGS);
-        Double wind = value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
-        Double direction = windFrom(from);
-        Event.Air air = new Event.Air(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
-                value(from, "air pressure", Dimension.PRESSURE, 85_000, 108_500, "a pressure at sea level from 850 hPa to 1085 hPa"));
-        if (first != null) {
-            low = low == null ? first.low() : low;
-            high = high == null ? first.high() : high;
-        }
-        if (low != null && high != null && low > high) {
-            String key = from.has("low") ? "low" : "high";
-            from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "no more than the high", first == null ? ""
-                    : "What is not given in the alternative is as in the forecast: write both low and high.");
-        }
-        if (low != null && high != null && high - low > WIDEST_DAY) {
-            String key = from.has("high") ? "high" : "low";
-            from.fault(key, from.node(key) == null ? "an alternative" : from.node(key).describe(), "at most 40 C above the low", "Check the units of low and high.");
-        }
-        Event.Forecast written = Event.Forecast.builder().low(low).high(high).going(going).wind(wind).from(direction)
-                .goodTo(first == null ? goodTo(from) : null).air(air).build();
-        Event.Forecast forecast = first == null ? alternative(from, written) : written.orElse(first);
-        from.done();
-        return forecast;
-    }
-
-    private Event.Forecast alternative(FieldReader from, Event.Forecast first) {
-        FieldReader or = from.fields("or");
-        if (or == null) {
-            return first;
-        }
-        if (or.block().entries().isEmpty()) {
-            from.fault("or", "nothing", "what the day may turn to, such as {going: wet, high: 12 C}", "");
-        }
-        return first.turningTo(forecast(or, first));
-    }
-
-    /** How far temperatures may be off: a difference, so in degrees of either scale. */
-    private static Double goodTo(FieldReader from) {
-        String expected = "how far its temperatures may be off, such as 3 C or 5 F";
-        Node.Scalar value = from.scalar("good to", expected);
-        if (value == null) {
-            return null;
-        }
-        try {
-            Amount amount = Amount.parse(value.text(), Dimension.TEMPERATURE);
-            double degrees = amount.inBase() - Amount.parse(amount.unit() == Unit.F ? "0 F" : "0 C", Dimension.TEMPERATURE).inBase();
-            if (degrees > 0 && degrees <= 20) {
-                return degrees;
-            }
-        } catch (Amount.NotAnAmount e) {
-            // Said below.
-        }
-        from.fault("good to", value.describe(), expected, "It is over 0 C and at most 20 C.");
-        return null;
     }
 
     private List<Event.Cutoff> cutoffs(LocalTime start) {
@@ -326,7 +224,7 @@ public final class EventReader {
     /** A time of day as seconds from the start: on the next day where it is not after the start's. */
     private Double by(FieldReader from, LocalTime start) {
         Node.Scalar value = from.scalar("by", CLOCK);
-        LocalTime by = value == null ? null : clock(value);
+        LocalTime by = value == null ? null : ClockTime.of(value.text());
         if (value != null && by == null) {
             from.fault("by", value.describe(), CLOCK, "");
         } else if (by != null && start == null) {
@@ -365,28 +263,6 @@ public final class EventReader {
         }
         from.done();
         return out;
-    }
-
-    private Double windFrom(FieldReader from) {
-        String expected = "a direction the wind comes from, such as SW or 225 deg";
-        Node.Scalar value = from.scalar("wind from", expected);
-        if (value == null) {
-            return null;
-        }
-        int point = COMPASS.indexOf(value.text());
-        if (point >= 0) {
-            return point * 22.5;
-        }
-        try {
-            double degrees = Amount.parse(value.text(), Dimension.ANGLE).inBase();
-            if (degrees >= 0 && degrees <= 360) {
-                return degrees % 360;
-            }
-        } catch (Amount.NotAnAmount e) {
-            // Neither a point of the compass nor an angle.
-        }
-        from.fault("wind from", value.describe(), expected, Spelling.didYouMean(value.text(), COMPASS));
-        return null;
     }
 
     private List<Event.Support> support() {

@@ -5,6 +5,7 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.WindDirection;
 import courseworthy.topic.Work;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
@@ -79,9 +80,28 @@ final class EventSchema {
                 .key("high", about("Highest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
                 .key("going", SchemaFragments.word(Event.Forecast.GOINGS))
                 .key("wind", about("Mean wind", amount(Dimension.SPEED)))
-                .key("wind from", about("Where it comes from", SchemaFragments.anyOf(SchemaFragments.word(EventReader.COMPASS), amount(Dimension.ANGLE))))
+                .key("wind from", about("Where it comes from", direction()))
                 .key("humidity", about("Mean relative humidity of the ride", amount(Dimension.SHARE)))
-                .key("air pressure", about("At sea level, as weather services give it", amount(Dimension.PRESSURE)));
+                .key("air pressure", about("At sea level, as weather services give it", amount(Dimension.PRESSURE)))
+                .key("hours", about("The forecast hour by hour, or the name of a CSV file with these columns",
+                        SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.listOf(hour()))));
+    }
+
+    private static Map<String, Object> hour() {
+        return new SchemaFragments.Block()
+                .key("hour", about("Local time, HH:MM or YYYY-MM-DDTHH:MM", SchemaFragments.pattern("([0-9]{4}-[0-9]{2}-[0-9]{2}[T ])?[0-9]{2}:[0-9]{2}")))
+                .key("temperature", about("At the height of the start", amount(Dimension.TEMPERATURE)))
+                .key("wind", about("Mean wind until the next hour", amount(Dimension.SPEED)))
+                .key("gust", about("Strongest gust until the next hour", amount(Dimension.SPEED)))
+                .key("from", about("Where the wind comes from", direction()))
+                .key("rain", about("Rain in an hour", amount(Dimension.LENGTH)))
+                .key("humidity", about("Relative humidity", amount(Dimension.SHARE)))
+                .required("hour")
+                .shape();
+    }
+
+    private static Map<String, Object> direction() {
+        return SchemaFragments.anyOf(SchemaFragments.word(WindDirection.COMPASS), amount(Dimension.ANGLE));
     }
 
     private static Map<String, Object> support() {

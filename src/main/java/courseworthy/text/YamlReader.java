@@ -182,7 +182,7 @@ public final class YamlReader {
         return false;
     }
 
-    private static String decode(byte[] bytes, String shown, Faults faults) {
+    static String decode(byte[] bytes, String shown, Faults faults) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
         CoderResult result = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).decode(in, out, true);

@@ -228,7 +228,7 @@ class EventReaderTest {
             "forecast: {wind: 300 km/h}|e.yaml:1: wind: found \"300 km/h\", expected a mean wind from 0 m/s to 50 m/s",
             "forecast: {wind from: sw}|e.yaml:1: wind from: found \"sw\", expected a direction the wind comes from, such as SW or 225 deg;Did you mean \"SW\"?",
             "forecast: {wind from: 400 deg}|e.yaml:1: wind from: found \"400 deg\", expected a direction the wind comes from, such as SW or 225 deg",
-            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure, good to, or",
+            "forecast: {rain: yes}|e.yaml:1: rain: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure, hours, good to, or",
             "support: plenty|e.yaml:1: support: found \"plenty\", expected a list of points, or none;Start each point with a dash: \"- {at: 42 km, water: yes}\".",
             "support: [{water: yes}]|e.yaml:1: at: found nothing, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
             "support: [{at: 42 km}]|e.yaml:1: support: found a point that offers nothing, expected water, food or bag;Add what there is, such as \"water: yes\".",
@@ -244,7 +244,7 @@ class EventReaderTest {
             "forecast: {good to: often}|e.yaml:1: good to: found \"often\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",
             "forecast: {or: wet}|e.yaml:1: or: found \"wet\", expected a block of keys",
             "forecast: {or: {}}|e.yaml:1: or: found nothing, expected what the day may turn to, such as {going: wet, high: 12 C}",
-            "forecast: {or: {or: {going: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure",
+            "forecast: {or: {or: {going: wet}}}|e.yaml:1: or: found an unknown key, expected one of: low, high, going, wind, wind from, humidity, air pressure, hours",
             "forecast: {low: 9 C, high: 21 C, or: {high: 4 C}}|e.yaml:1: high: found \"4 C\", expected no more than the high;What is not given in the alternative is as in the forecast: write both low and high.",
             "cut-offs: [{at: 33 km}]|e.yaml:1: cut-offs: found a point without a latest time, expected by or within;Write \"by: 12:30\", or \"within: 4:30 h\" from the start.",
             "cut-offs: [{within: 3 h}]|e.yaml:1: at: found nothing, expected the distance from the start of the event, over all laps;Add a line \"at: ...\".",
@@ -280,7 +280,7 @@ class EventReaderTest {
         read("zzz: 1\n");
         assertThat(said().get(0)).contains("one of: " + String.join(", ", EventReader.KEYS));
         assertThat(read("forecast: {zzz: 1}\nsupport: [{zzz: 1}]\nrules: {zzz: 1}\n")).isNotNull();
-        assertThat(said()).anyMatch(s -> s.contains("one of: " + String.join(", ", EventReader.FORECAST_KEYS)));
+        assertThat(said()).anyMatch(s -> s.contains("one of: " + String.join(", ", ForecastReader.KEYS)));
         assertThat(said()).anyMatch(s -> s.contains("one of: " + String.join(", ", EventReader.SUPPORT_KEYS)));
     }
 }

@@ -16,6 +16,7 @@ import courseworthy.course.GroundOriginReader;
 import courseworthy.course.GroundReader;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
+import courseworthy.event.ForecastReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
@@ -313,7 +314,9 @@ class SchemasTest {
         assertThat(keys("rider", "/properties/bike/properties")).containsExactlyInAnyOrderElementsOf(BikeReader.KEYS);
         assertThat(keys("workshop", "/properties")).containsExactlyInAnyOrderElementsOf(WorkshopReader.KEYS);
         assertThat(keys("event", "/properties")).containsExactlyInAnyOrderElementsOf(EventReader.KEYS);
-        assertThat(keys("event", "/properties/forecast/properties")).containsExactlyInAnyOrderElementsOf(EventReader.FORECAST_KEYS);
+        assertThat(keys("event", "/properties/forecast/properties")).containsExactlyInAnyOrderElementsOf(ForecastReader.KEYS);
+        assertThat(keys("event", "/properties/forecast/properties/hours/anyOf/1/items/properties"))
+                .containsExactlyInAnyOrderElementsOf(ForecastReader.HOUR_KEYS);
         assertThat(keys("event", "/properties/support/anyOf/1/items/properties"))
                 .containsExactlyInAnyOrderElementsOf(EventReader.SUPPORT_KEYS);
         assertThat(keys("event", "/properties/rules/properties")).containsExactlyInAnyOrderElementsOf(EventReader.RULES_KEYS);
