@@ -6,11 +6,13 @@ import courseworthy.course.ElevationLine;
 import courseworthy.course.Stretch;
 import courseworthy.demand.Demands.Assumed;
 import courseworthy.event.Event;
+import courseworthy.event.WeatherHour;
 import courseworthy.ride.Air;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.DragArea;
 import courseworthy.ride.Endurance;
+import courseworthy.ride.HourlyWeather;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideAssumptions;
 import courseworthy.ride.Roughness;
@@ -268,9 +270,9 @@ final class SurveyAssumptions {
         assumeIf(!climbingKnown, "climbing where it is not given, for the estimate of time", "10 m per km (0 to 25)");
         assumeIf(!heightKnown(), "height of the start, for the density of air", number(START_HEIGHT, 0) + " m");
         Event.Forecast forecast = event.forecast();
-        assumeIf(forecast.going() == null, "going, for the estimate of time", "dry");
+        assumeIf(forecast.going() == null, rained() ? "going when the hours of the forecast begin" : "going, for the estimate of time", "dry");
         assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
-        assumeIf(forecast.wind() == null, "wind, for the estimate of time", "none (to 3 m/s)");
+        assumeIf(!windKnown(), "wind, for the estimate of time", "none (to 3 m/s)");
         return new RideAssumptions(kind, startLineMass, dragArea(), new RideAssumptions.Pacing(hourPower, intensity(), training), skill, wetness(), laps, points(),
                 climbingKnown ? climbing() : ASSUMED_CLIMBING, weather());
     }
@@ -289,10 +291,31 @@ final class SurveyAssumptions {
         Event.Forecast forecast = event.forecast();
         Event.Air air = forecast.air();
         Double mean = meanTemperature();
-        return new RideAssumptions.Weather(mean == null ? TEMPERATURE : mean, startHeight(), forecast.wind() != null,
-                forecast.wind() == null ? 0 : forecast.wind(), forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from()),
-                hours(), humidity(),
-                air.pressure() == null ? Air.STANDARD_PRESSURE : air.pressure(), air.pressure() != null);
+        HourlyWeather hourly = hourly();
+        double wind = hourly != null && hourly.hasWind() ? hourly.meanWind(0, until(hourly)) : forecast.wind() == null ? 0 : forecast.wind();
+        double from = hourly != null && hourly.hasWind() && hourly.hasDirection() ? hourly.meanFrom(0, until(hourly))
+                : forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from());
+        return new RideAssumptions.Weather(mean == null ? TEMPERATURE : mean, startHeight(), windKnown(), wind, from, hours(), humidity(),
+                air.pressure() == null ? Air.STANDARD_PRESSURE : air.pressure(), air.pressure() != null, hourly);
+    }
+
+    /** The weather by the hour; null where the forecast is of the whole day. */
+    HourlyWeather hourly() {
+        Event.Forecast forecast = event.forecast();
+        return forecast.hours().isEmpty() ? null
+                : new HourlyWeather(forecast.hours(), start, forecast.wind(), forecast.from(), forecast.going() == null ? null : wetness());
+    }
+
+    private static double until(HourlyWeather hourly) {
+        return Math.max(0, hourly.lastBegins()) + 3600;
+    }
+
+    private boolean rained() {
+        return WeatherHour.give(event.forecast().hours(), WeatherHour::rain);
+    }
+
+    boolean windKnown() {
+        return event.forecast().wind() != null || WeatherHour.give(event.forecast().hours(), WeatherHour::wind);
     }
 
     /**
@@ -301,6 +324,9 @@ final class SurveyAssumptions {
      */
     private double humidity() {
         Double written = event.forecast().air().humidity();
+        if (WeatherHour.give(event.forecast().hours(), WeatherHour::humidity)) {
+            return event.forecast().hours().stream().mapToDouble(WeatherHour::humidity).average().orElseThrow();
+        }
         Double low = event.forecast().low();
         boolean dew = event.forecast().high() != null && low != null;
         return written != null ? written : dew ? Air.saturationPressure(low) / Air.saturationPressure(meanTemperature()) : RideAssumptions.Weather.HUMIDITY;

@@ -65,7 +65,7 @@ final class SurveyInput {
      */
     private Range waterOnTheScales() {
         RideAssumptions basis = estimate.basis();
-        if (basis.wetness() == 0 || support.atTheStart() == null) {
+        if (basis.isDry() || support.atTheStart() == null) {
             return support.atTheStart();
         }
         RideEstimate other = RideEstimate.of(estimate.way(), basis.dry(), course.stretches());

@@ -42,6 +42,21 @@ public final class DayTemperature {
     }
 
     /**
+     * A day of which the temperature is known by the hour.
+     *
+     * @param seconds the ride lasts at most, s
+     */
+    DayTemperature(HourlyWeather weather, double seconds) {
+        low = 0;
+        high = 1;
+        shape = new double[(int) Math.ceil(seconds / STEP) + 2];
+        apart = new double[shape.length];
+        for (int i = 0; i < shape.length; i++) {
+            shape[i] = weather.temperature(i * STEP);
+        }
+    }
+
+    /**
      * Temperature, °C.
      *
      * @param seconds     from the start

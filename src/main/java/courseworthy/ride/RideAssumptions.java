@@ -19,7 +19,17 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
 
     /** The same on dry ground. */
     public RideAssumptions dry() {
-        return new RideAssumptions(kind, mass, dragArea, pacing, skill, 0, laps, points, climbing, weather);
+        return new RideAssumptions(kind, mass, dragArea, pacing, skill, 0, laps, points, climbing, weather.withoutRain());
+    }
+
+    /** Whether the ground is dry all day. */
+    public boolean isDry() {
+        return wetness == 0 && !rains();
+    }
+
+    /** Whether the going is that of rain by the hour, and {@link #wetness} that at the start. */
+    public boolean rains() {
+        return weather.hourly() != null && weather.hourly().hasRain();
     }
 
     /**
@@ -44,9 +54,10 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
      * @param humidity    relative, 0 to 1
      * @param pressure    at sea level, Pa
      * @param pressureKnown whether that is forecast
+     * @param hourly      the weather by the hour; null where the forecast is of the whole day. Wind and where it comes from are then means of it
      */
     public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
-            double pressure, boolean pressureKnown) {
+            double pressure, boolean pressureKnown, HourlyWeather hourly) {
 
         /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 % (calculated by CIPM-2007). */
         public static final double HUMIDITY = 0.5;
@@ -66,7 +77,19 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
 
         /** Temperature held over the ride, usual humidity, standard pressure. */
         public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from) {
-            this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE, false);
+            this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE, false, null);
+        }
+
+        /** A forecast of the whole day. */
+        public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
+                double pressure, boolean pressureKnown) {
+            this(temperature, startHeight, windKnown, wind, from, hours, humidity, pressure, pressureKnown, null);
+        }
+
+        /** The same without rain by the hour. */
+        private Weather withoutRain() {
+            return hourly == null ? this : new Weather(temperature, startHeight, windKnown, wind, from, hours, humidity, pressure, pressureKnown,
+                    hourly.withoutRain());
         }
 
         /** Factor on density for what is not known of the air. */
@@ -76,7 +99,12 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
 
         /** The day's temperature for a ride of so many seconds in all; null where it is held. */
         DayTemperature day(double seconds) {
-            return hours == null ? null : new DayTemperature(hours.start(), seconds, hours.low(), hours.high(), hours.rise(), hours.set());
+            return hourly != null && hourly.hasTemperature() ? new DayTemperature(hourly, seconds) : hours == null ? null : new DayTemperature(hours.start(), seconds, hours.low(), hours.high(), hours.rise(), hours.set());
+        }
+
+        /** Whether it is known where the wind comes from. */
+        public boolean directed() {
+            return hourly != null ? hourly.hasDirection() : !Double.isNaN(from);
         }
 
         /** Wind at the rider's height, m/s. */

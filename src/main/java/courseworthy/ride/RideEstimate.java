@@ -1,6 +1,5 @@
 package courseworthy.ride;
 
-import courseworthy.course.Ground;
 import courseworthy.course.Stretch;
 import java.util.HashMap;
 import java.util.List;
@@ -36,19 +35,22 @@ public final class RideEstimate {
     private static final double GROWTH = 1.6;
     private static final double THINNED_FIRST = 60;
     private static final double THINNED_GROWTH = 2.5;
+    /** How often time and power are found on the thinned way; by the hour the weather moves with the ride, and is met anew each time (computing). */
+    private static final int ROUNDS = 2;
+    private static final int ROUNDS_BY_HOUR = 4;
 
     private final DiscretisedCourse way;
     private final RideAssumptions basis;
     private final int stretches;
-    private final Range[] rolling;
-    private final Range[] cap;
-    private final Range[] sideways;
+    private final GroundFigures ground;
+    private final GoingByHour going;
     private final Map<Double, Range> arrivals = new HashMap<>();
-    private final double[] turns;
     private final RideSimulator whole;
     private final RideSimulator thin;
     private final RideRun middle;
     private final RideTrace trace;
+    /** Under a forecast by the hour; else null. */
+    private final HourlyConditions conditions;
     private final Range riding;
     private final RidePortions portions;
     private final Range stops;
@@ -67,44 +69,25 @@ public final class RideEstimate {
         this.basis = basis;
         this.sustainable = new SustainablePower(basis);
         this.stretches = stretches.size();
-        this.rolling = new Range[way.grounds()];
-        double[] harder = new double[way.grounds()];
-        this.cap = new Range[way.grounds()];
-        this.sideways = new Range[way.grounds()];
-        this.turns = new double[way.grounds()];
-        for (int i = 0; i < rolling.length; i++) {
-            Stretch stretch = stretches.get(way.stretchOf(i));
-            Ground ground = stretch.ground();
-            ground(i, stretch);
-            harder[i] = TrailCorner.on(ground.mtbScale(), 0) ? harder(i, ground) : 0;
-        }
-        whole = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
-        thin = new RideSimulator(way.thinned(), way, basis.weather(), turns, THINNED_FIRST, THINNED_GROWTH);
-        settle();
+        ground = new GroundFigures(way, basis, stretches);
+        going = basis.rains() ? new GoingByHour(basis.weather().hourly()) : null;
+        double[] harder = ground.harder();
+        whole = new RideSimulator(way, way, basis.weather(), ground.turns, FIRST, GROWTH);
+        DiscretisedCourse thinned = way.thinned();
+        thin = new RideSimulator(thinned, way, basis.weather(), ground.turns, THINNED_FIRST, THINNED_GROWTH);
+        settle(thinned);
         prepare(whole);
+        conditions = basis.weather().hourly() == null ? null : conditions(way);
+        if (going != null) {
+            ground.asRidden(conditions);
+        }
         middle = sustainable.held(whole, inputs(), about, AGREED, true);
         trace = middle.steps();
-        walked = walked(trace);
+        walked = trace.walked();
         riding = spread();
         portions = new RidePortions(this, harder);
         stops = Stops.of(middle.seconds(), basis.points(), basis.pacing().training());
         total = riding.plus(stops);
-    }
-
-    private void ground(int i, Stretch stretch) {
-        Ground ground = stretch.ground();
-        List<Ground> possible = stretch.possible();
-        double more = way.harder(i);
-        Range passed = SpeedLimits.passing(stretch);
-        rolling[i] = RollingResistance.of(possible, more, basis.kind(), basis.wetness());
-        cap[i] = passed != null ? passed : SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), basis.wetness());
-        sideways[i] = SpeedLimits.sideways(possible, basis.skill(), basis.wetness());
-        turns[i] = ground.turnsPerKm() == null ? 0 : Math.max(0, ground.turnsPerKm() / 1000 - way.turnsShown(way.stretchOf(i)));
-    }
-
-    /** By what share a ground rolls worse where it is a technical grade harder. */
-    private double harder(int i, Ground ground) {
-        return RollingResistance.of(ground, way.harder(i) + 1, basis.kind(), basis.wetness()).mid() / rolling[i].mid() - 1;
     }
 
     /** The estimate for a way whose steps name stretches by index. */
@@ -112,32 +95,51 @@ public final class RideEstimate {
         return new RideEstimate(way, basis, stretches);
     }
 
-    /** Finds time and power on the thinned way, from which air by the hour, pacing and tiring follow; then once more with these. */
-    private void settle() {
+    /** Finds time and power on the thinned way, from which weather by the hour, pacing and tiring follow; then again with these. */
+    private void settle(DiscretisedCourse thinned) {
         double expected = way.length() * basis.laps() / 6.5 + 60;
         sustainable.expect(expected);
         double watts = basis.pacing().hourPower().mid() * Endurance.share(expected, 0) * basis.pacing().intensity().mid();
         about = new RideRun(expected, watts, watts, watts, watts, 0, null);
-        for (int round = 0; round < 2; round++) {
+        int rounds = basis.weather().hourly() == null ? ROUNDS : ROUNDS_BY_HOUR;
+        for (int round = 0; round < rounds; round++) {
             sustainable.expect(about.seconds());
-            thin.air(basis.weather(), sustainable.expected(), basis.laps());
+            weather(thin, thinned);
             thin.pace(inputs(), about.power());
-            about = sustainable.held(thin, inputs(), about, round == 0 ? ENDS_AGREED : PAIRED, true);
+            about = sustainable.held(thin, inputs(), about, round < rounds - 1 ? ENDS_AGREED : PAIRED, true);
         }
         thin.ride(inputs(), basis.laps(), about.power() * 1.01, sustainable.hour(inputs()), sustainable.expected(), false);
         timeByPower = Math.log(thin.seconds / about.seconds()) / Math.log(1.01);
         about = about.corrected(timeByPower);
     }
 
-    /** Air and pacing for the whole way as settled on the thinned one. */
+    /** Weather and pacing for the whole way as settled on the thinned one. */
     void prepare(RideSimulator other) {
-        other.air(basis.weather(), sustainable.expected(), basis.laps());
+        weather(other, way);
         other.paceAs(thin);
+    }
+
+    private void weather(RideSimulator ridden, DiscretisedCourse on) {
+        if (basis.weather().hourly() == null) {
+            ridden.air(basis.weather(), sustainable.expected(), basis.laps());
+        } else {
+            ridden.weather(basis.weather(), conditions(on), basis.laps());
+        }
+    }
+
+    private HourlyConditions conditions(DiscretisedCourse on) {
+        return HourlyConditions.along(on, basis, going, ground, this::clock);
+    }
+
+    /** Time from the start at a distance from it by the ride settled so far, stops spread evenly, s; before there is one, at an even pace. */
+    private double clock(double distance) {
+        double seconds = about.steps() == null ? about.seconds() * distance / (way.length() * basis.laps()) : about.steps().arrivalAt(distance);
+        return seconds * (1 + Stops.of(about.seconds(), basis.points(), basis.pacing().training()).mid() / about.seconds());
     }
 
     /** The whole way made ready once more, for a thread of its own. */
     RideSimulator another() {
-        RideSimulator other = new RideSimulator(way, way, basis.weather(), turns, FIRST, GROWTH);
+        RideSimulator other = new RideSimulator(way, way, basis.weather(), ground.turns, FIRST, GROWTH);
         prepare(other);
         return other;
     }
@@ -170,9 +172,9 @@ public final class RideEstimate {
         in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
         in.airFactor = at(basis.weather().densityOff(), -places[Uncertain.AIR.ordinal()]);
         in.fade = at(Endurance.fade(sustainable.expected()), -places[Uncertain.TIRING.ordinal()]);
-        in.rolling = at(rolling, -places[Uncertain.ROLLING.ordinal()]);
-        in.cap = at(cap, places[Uncertain.CAP.ordinal()]);
-        in.sideways = at(sideways, places[Uncertain.CAP.ordinal()]);
+        in.rolling = at(ground.rolling, -places[Uncertain.ROLLING.ordinal()]);
+        in.cap = at(ground.cap, places[Uncertain.CAP.ordinal()]);
+        in.sideways = at(ground.sideways, places[Uncertain.CAP.ordinal()]);
         in.turnInside = at(TrailCorner.INSIDE, places[Uncertain.CAP.ordinal()]);
         in.tread = at(TrailCorner.TREAD, places[Uncertain.CAP.ordinal()]);
         in.walking = at(Walking.SPEED, places[Uncertain.CAP.ordinal()]);
@@ -326,6 +328,11 @@ public final class RideEstimate {
         return trace;
     }
 
+    /** The weather that the middle ride meets; null where the forecast is of the whole day. */
+    public HourlyConditions conditions() {
+        return conditions;
+    }
+
     /** Riding time, s. */
     public Range riding() {
         return riding;
@@ -346,14 +353,6 @@ public final class RideEstimate {
     /** Of the riding time what is walked beside the bike, s. */
     public double walked() {
         return walked;
-    }
-
-    private static double walked(RideTrace trace) {
-        double sum = 0;
-        for (int at = 0; at < trace.size(); at++) {
-            sum += trace.onFoot(at);
-        }
-        return sum;
     }
 
     /** Riding and stopping, s. */
@@ -436,22 +435,22 @@ public final class RideEstimate {
 
     /** Rolling resistance coefficient on a stretch as written, or on a {@linkplain DiscretisedCourse#ground ground}. */
     public Range rolling(int ground) {
-        return rolling[ground];
+        return this.ground.rolling[ground];
     }
 
     /** Cap on speed on a stretch as written, or on a {@linkplain DiscretisedCourse#ground ground}, m/s. */
     public Range cap(int ground) {
-        return cap[ground];
+        return this.ground.cap[ground];
     }
 
     /** Sideways acceleration that bends of a stretch are taken with, m/s². */
     public Range sideways(int stretchIndex) {
-        return sideways[stretchIndex];
+        return ground.sideways[stretchIndex];
     }
 
     /** Turns of a stretch that must be braked for, per m: as written, less those that the track shows itself; 0 where none are. */
     public double turnsPerMetre(int stretchIndex) {
-        return turns[stretchIndex];
+        return ground.turns[stretchIndex];
     }
 
     /** Number of stretches. */
@@ -461,7 +460,7 @@ public final class RideEstimate {
 
     /** Number of grounds, the stretches as written first. */
     public int grounds() {
-        return rolling.length;
+        return ground.turns.length;
     }
 
     /** Temperature at the start's height at a moment of the riding time, °C. */
@@ -482,7 +481,7 @@ public final class RideEstimate {
 
     /** The power balance on a stretch, all inputs in the middle. */
     public PowerBalance balance(int stretchIndex) {
-        return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), rolling[stretchIndex].mid());
+        return PowerBalance.of(basis.mass().mid(), basis.dragArea().mid(), ground.rolling[stretchIndex].mid());
     }
 
     /** Density of air at the start, kg/m³. */

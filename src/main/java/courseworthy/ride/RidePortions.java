@@ -72,7 +72,7 @@ final class RidePortions {
      */
     private double alongTheWind(double from, double to, double speed) {
         RideAssumptions basis = estimate.basis();
-        if (!way.hasHeadings() || !Double.isNaN(basis.weather().from())) {
+        if (!way.hasHeadings() || basis.weather().directed()) {
             return 0;
         }
         Range wind = basis.weather().windAtRider();

@@ -26,6 +26,13 @@ final class RideSimulator {
     /** By lap and piece where the air changes with the hour, else by piece. */
     private double[] halfDensity;
     private boolean hourly;
+    /** By lap and piece where the forecast is by the hour, else by piece: headwind over the wind's strength, and ground. */
+    private double[] head;
+    private int[] ground;
+    /** Whether the forecast is by the hour. */
+    private boolean byHour;
+    /** Where the lap under way begins in what is by lap and piece under a forecast by the hour, else 0. */
+    private int lapStart;
     /** Whether only the strength of the wind is known. */
     private final boolean anyWay;
     /** Share of the power uphill that each piece, and each step, is ridden at. */
@@ -74,11 +81,13 @@ final class RideSimulator {
         stepOf = new int[full.size()];
         lengths = new double[full.size()];
         joined(full);
-        boolean headings = way.hasHeadings() && !Double.isNaN(weather.from());
+        boolean headings = way.hasHeadings() && weather.directed();
         anyWay = !headings && (!weather.windKnown() || weather.wind() > 0);
         pieces = new CoursePieces(way, anyWay, headings ? weather.from() : Double.NaN, turnsPerMetre, first, growth);
         size = pieces.size;
         step = pieces.step;
+        head = pieces.head;
+        ground = pieces.ground;
     }
 
     private void joined(DiscretisedCourse full) {
@@ -120,6 +129,25 @@ final class RideSimulator {
         }
     }
 
+    /** Fills in air, wind and ground as each lap meets them under a forecast by the hour. */
+    void weather(RideAssumptions.Weather weather, HourlyConditions conditions, int laps) {
+        DensityByHeight densities = new DensityByHeight(way, weather);
+        hourly = true;
+        byHour = true;
+        halfDensity = new double[size * laps];
+        head = new double[size * laps];
+        ground = new int[size * laps];
+        for (int lap = 0; lap < laps; lap++) {
+            for (int i = 0; i < size; i++) {
+                int at = lap * way.size() + step[i];
+                int here = lap * size + i;
+                halfDensity[here] = halfDensity(i, densities) * conditions.density(at);
+                head[here] = (anyWay ? pieces.head[i] : 1) * conditions.wind(at);
+                ground[here] = pieces.ground[i] + way.grounds() * conditions.slotAt(at);
+            }
+        }
+    }
+
     private double halfDensity(int i, DensityByHeight densities) {
         int s = step[i];
         return 0.5 * densities.at(way.height(s));
@@ -139,34 +167,43 @@ final class RideSimulator {
      * @param uphill at the crank, W
      */
     void pace(RideParameters inputs, double uphill) {
-        paceOfStep = new double[way.size()];
-        pace = new double[size];
-        for (int i = 0; i < size; i++) {
-            int s = step[i];
-            if (i == 0 || s != step[i - 1]) {
-                paceOfStep[s] = pace(i, inputs, uphill * PowerBalance.EFFICIENCY);
+        int laps = laps();
+        paceOfStep = new double[way.size() * laps];
+        pace = new double[size * laps];
+        for (int lap = 0; lap < laps; lap++) {
+            for (int i = 0; i < size; i++) {
+                int s = lap * way.size() + step[i];
+                if (i == 0 || step[i] != step[i - 1]) {
+                    paceOfStep[s] = pace(lap, i, inputs, uphill * PowerBalance.EFFICIENCY);
+                }
+                pace[lap * size + i] = paceOfStep[s];
             }
-            pace[i] = paceOfStep[s];
         }
     }
 
-    private double pace(int i, RideParameters inputs, double wheelPower) {
-        double air = halfDensity[i] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
-        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[pieces.ground[i]] * pieces.cosine[i] + inputs.climbing * pieces.sine[i])
+    /** Laps that are paced each by itself: all under a forecast by the hour, else one stands for all. */
+    private int laps() {
+        return byHour ? halfDensity.length / size : 1;
+    }
+
+    private double pace(int lap, int i, RideParameters inputs, double wheelPower) {
+        int at = lap * size + i;
+        double air = halfDensity[at] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
+        double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[ground[at]] * pieces.cosine[i] + inputs.climbing * pieces.sine[i])
                 + PowerBalance.BEARING_FORCE;
-        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * pieces.head[i], steady, 6);
+        return Pacing.share(wheelPower, air, anyWay ? 0 : inputs.wind * head[at], steady, 6);
     }
 
     /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
     void paceAs(RideSimulator thinned) {
-        pace = new double[size];
-        for (int i = 0; i < size; i++) {
-            pace[i] = thinned.paceOf(step[i]);
+        pace = new double[size * laps()];
+        for (int at = 0; at < pace.length; at++) {
+            pace[at] = thinned.paceOf(at / size, step[at % size]);
         }
     }
 
-    private double paceOf(int fullStep) {
-        return paceOfStep[stepOf[fullStep]];
+    private double paceOf(int lap, int fullStep) {
+        return paceOfStep[lap * way.size() + stepOf[fullStep]];
     }
 
     /**
@@ -216,7 +253,7 @@ final class RideSimulator {
         rollingForce = new double[in.rolling.length];
         caps = in.cap;
         for (int i = 0; i < rollingForce.length; i++) {
-            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i));
+            rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i % way.grounds()));
         }
     }
 
@@ -231,13 +268,13 @@ final class RideSimulator {
         double[] sharply = pieces.sharp;
         double[] along = pieces.cosine;
         double[] up = pieces.sine;
-        double[] winds = pieces.head;
+        double[] winds = head;
         double[] rolls = rollingForce;
         double[] limits = caps;
         double mean = power;
         double highest = most;
         double per = lasting;
-        int[] on = pieces.ground;
+        int[] on = ground;
         double fade = in.fade;
         double airFactor = in.airFactor;
         double area = plainArea;
@@ -250,18 +287,20 @@ final class RideSimulator {
         double inGear = slowest;
         double fast = fastest;
         int shift = hourly ? lap * size : 0;
+        int begin = byHour ? lap * size : 0;
+        lapStart = begin;
         double now = seconds;
         double fourths = fourth;
         double works = work;
         double turning = pedalling;
         for (int i = first; i < end; i++) {
-            int s = on[i];
+            int s = on[begin + i];
             double gone = now * per;
-            double fresh = mean * paces[i] * (1 + fade * (0.5 - (gone < 1 ? gone : 1)));
+            double fresh = mean * paces[begin + i] * (1 + fade * (0.5 - (gone < 1 ? gone : 1)));
             fresh = fresh < highest ? fresh : highest;
             double steady = rolls[s] * along[i] + slope * up[i] + PowerBalance.BEARING_FORCE;
             double air = densities[shift + i] * airFactor * (apart ? this.area[i] : area);
-            double wind = windSpeed * winds[i];
+            double wind = windSpeed * winds[begin + i];
             double cap = bends[i] < DiscretisedCourse.STRAIGHT_RADIUS ? inBend(i, s) : limits[s];
             double took = sharply[i] > 0 ? throughCorner(i, s) : 0;
             double from = m.speed();
@@ -329,7 +368,7 @@ final class RideSimulator {
             motion.ride(pieces.length[i], load * PowerBalance.EFFICIENCY, air, wind, steady);
         }
         v = motion.speed();
-        if (v > cap && caps[pieces.ground[i]] == in.walking) {
+        if (v > cap && caps[ground[lapStart + i]] == in.walking) {
             walk(i, from);
             pedalled = 0;
         } else if (v > cap) {

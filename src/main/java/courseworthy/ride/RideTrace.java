@@ -61,6 +61,15 @@ public final class RideTrace {
         return onFoot[at];
     }
 
+    /** Of the riding time what is walked, s. */
+    double walked() {
+        double sum = 0;
+        for (double each : onFoot) {
+            sum += each;
+        }
+        return sum;
+    }
+
     /** Riding time of the whole, s. */
     public double total() {
         return arrival.length == 0 ? 0 : arrival[arrival.length - 1];
