@@ -19,6 +19,7 @@ public final class DayDemands {
     private final WeatherDemands weather;
     private final SupportPoints support;
     private final List<Climbs.Climb> climbs;
+    private final RideWeather met;
 
     DayDemands(SurveyAssumptions on, RideEstimate estimate, WeatherDemands weather, SupportPoints support, List<Climbs.Climb> climbs) {
         this.on = on;
@@ -26,6 +27,7 @@ public final class DayDemands {
         this.weather = weather;
         this.support = support;
         this.climbs = climbs;
+        met = new RideWeather(estimate);
     }
 
     /**
@@ -164,6 +166,11 @@ public final class DayDemands {
         double lap = estimate.way().length();
         double along = distance >= lap * on.laps ? lap : distance % lap;
         return weather.temperature(ridingSeconds, estimate.way().height(estimate.stepAt(along)));
+    }
+
+    /** The weather that the rider meets from one moment to another, s from the start; null where none is forecast by the hour. */
+    public HourWeather weather(double from, double to) {
+        return met.between(from, to);
     }
 
     /** Mass of the body, kg. */

@@ -202,10 +202,11 @@ final class GearDemands {
         return Math.max(Math.max(pedalled, flat(tailwind, groupShare)) / COMFORTABLE, sprint(tailwind, groupShare));
     }
 
-    /** What may push, m/s at the rider's height: none, half and all of the forecast's wind. */
+    /** What may push, m/s at the rider's height: none, half and all of the forecast's wind, by the hour that of the windiest. */
     private Range tailwind() {
         RideAssumptions.Weather weather = estimate.basis().weather();
-        return weather.windKnown() ? new Range(0, weather.atRider() / 2, weather.atRider()) : SOME_TAILWIND;
+        double most = weather.mostAtRider(estimate.total().mid());
+        return weather.windKnown() ? new Range(0, most / 2, most) : SOME_TAILWIND;
     }
 
     /**

@@ -115,7 +115,7 @@ public enum Measure {
     SHARP_STONES("sharp stones", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("sharp stones"), range(s -> s.terrain.sharpStones()),
             "Share of the course by length written to have stones that cut casings; unknown where no stretch says anything; a tenth of the ground that "
                     + "does not say counts at the high end"),
-    MUD("mud", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("mud when wet"), range(s -> s.terrain.mud(s.forecast().going())),
+    MUD("mud", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("mud when wet"), range(s -> s.terrain.mud(s.weather.goingWord())),
             "Share of the course by length that is mud on the day: mud always, what turns to mud in rain when it is wet, half of that when "
                     + "it is damp"),
     SAND("sand", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("sand"), range(s -> s.terrain.sand()),
@@ -168,8 +168,9 @@ public enum Measure {
                     + "2 % of body mass, at the least what thirst asks for, 15 % in reserve, and no less than half a litre"),
     WATER_AT_THE_START("water at the start", RIDE, quantity(Unit.L, "0.1", 0, 5000), event("support", "forecast"), range(s -> s.support.waterToStartWith()),
             "Water to leave the start with, worked out likewise for the way to the first place to fill bottles"),
-    GOING("going", DAY, words(Event.Forecast.GOINGS), event("forecast"), word(s -> s.forecast().going()),
-            "Whether the ground is dry, damp or wet, by the forecast"),
+    GOING("going", DAY, words(Event.Forecast.GOINGS), event("forecast"), ticks(s -> s.weather.going()),
+            "Whether the ground is dry, damp or wet, by the forecast; under rain by the hour from the driest to the wettest on the way, rules going by the "
+                    + "wettest under at least a third of the distance"),
     START_TEMPERATURE("start temperature", DAY, quantity(Unit.C, "1", -110, 70), event("forecast"), range(s -> s.temperatures.start()),
             "Temperature at the start"),
     SUMMIT_TEMPERATURE("summit temperature", DAY, quantity(Unit.C, "1", -110, 70), event("forecast"), range(s -> s.temperatures.summit()),
@@ -180,8 +181,9 @@ public enum Measure {
             "Highest temperature anywhere on the ride, at its place and hour"),
     NIGHT_TEMPERATURE("night temperature", DAY, quantity(Unit.C, "1", -110, 70), event("forecast"), range(s -> s.temperatures.night()),
             "Lowest temperature while it is dark"),
-    WIND("wind", DAY, quantity(Unit.KM_PER_H, "1", 0, 180), event("forecast"), exact(s -> s.forecast().wind()),
-            "Mean wind of the forecast at 10 m height"),
+    WIND("wind", DAY, quantity(Unit.KM_PER_H, "1", 0, 180), event("forecast"), range(s -> s.weather.wind()),
+            "Mean wind of the forecast at 10 m height; by the hour that of the windiest hour of the ride, and where gusts are given at least the wind in "
+                    + "which the strongest of them is usual, a 1.66th of it"),
     GROUP_SHARE("group share", RIDER, quantity(Unit.PERCENT, "1", 0, 100), event("group share"), range(s -> s.assumptions.groupShare),
             "Share of the distance ridden in a group"),
     START_LINE_MASS("start-line mass", RIDER, quantity(Unit.KG, "0.5", 30, 500), rider("mass"), range(s -> s.startLineMass),

@@ -1,8 +1,11 @@
 package courseworthy.demand;
 
 import courseworthy.event.Event;
+import courseworthy.event.WeatherHour;
 import courseworthy.ride.DayTemperature;
 import courseworthy.ride.DiscretisedCourse;
+import courseworthy.ride.HourlyConditions;
+import courseworthy.ride.HourlyWeather;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 
@@ -14,15 +17,24 @@ final class WeatherDemands {
      * Meteorol. 46:193, of several such curves).
      */
     private static final double HOURS_OFF = 3;
+    /** The same where the forecast itself is by the hour, as one of the day before is (from memory; no input states it). */
+    private static final double FORECAST_HOURS_OFF = 2;
+    /** A gust of 3 s over the mean of ten minutes inland (Harper, Kepert, Ginger 2010, WMO/TD-No. 1555, from memory). */
+    private static final double GUST_FACTOR = 1.66;
+    /** Share of the distance over which ground has to be so wet that the bike is set up for it (practice). */
+    private static final double WET_ENOUGH = 1.0 / 3;
     /** Where only the lowest or the highest of the day is forecast, the other is this far off, °C (practice). */
     private static final double USUAL_SWING = 10;
     /** Where the start is not written it may be this much earlier or later, s (judgement). */
     static final int START_OFF = 2 * 3600;
+    private static final double HOUR = 3600;
 
     private final SurveyAssumptions on;
     private final RideEstimate estimate;
     private final DiscretisedCourse way;
     private final double slower;
+    /** The weather by the hour; null where the forecast is of the whole day. */
+    private final HourlyWeather hourly;
     private DayTemperature day;
     /** The same day for a start that may be earlier or later. */
     private DayTemperature early;
@@ -34,7 +46,12 @@ final class WeatherDemands {
         this.way = estimate.way();
         this.slower = estimate.total().high() / estimate.riding().mid();
         Event.Forecast forecast = on.event.forecast();
-        if (forecast.low() != null || forecast.high() != null) {
+        hourly = estimate.basis().weather().hourly();
+        if (hourly != null && hourly.hasTemperature()) {
+            day = new DayTemperature(hourly, estimate.total().high());
+            early = day;
+            late = day;
+        } else if (forecast.low() != null || forecast.high() != null) {
             double low = forecast.low() != null ? forecast.low() : forecast.high() - USUAL_SWING;
             double high = forecast.high() != null ? forecast.high() : forecast.low() + USUAL_SWING;
             double[] sun = on.sun();
@@ -54,6 +71,12 @@ final class WeatherDemands {
         if (day != null && (forecast.low() == null || forecast.high() == null)) {
             on.assume(forecast.low() == null ? "lowest temperature" : "highest temperature",
                     Math.round(USUAL_SWING) + " C " + (forecast.low() == null ? "under" : "over") + " the other");
+        }
+        if (hourly != null && hourly.lastBegins() + HOUR < estimate.total().mid()) {
+            on.assume("weather after the hours of the forecast", "as in the last of them");
+        }
+        if (hourly != null && hourly.hasWind() && hourly.hasDirection() && !way.hasHeadings()) {
+            on.assume("headings against the wind, without a track", "every way, so only how strong it is each hour counts");
         }
     }
 
@@ -142,6 +165,57 @@ final class WeatherDemands {
     /** How far temperatures may be off, °C: as the forecast says, else the usual, beside what the curves differ by. */
     private double off(double curves) {
         Double written = on.event.forecast().goodTo();
-        return Math.hypot(written == null ? HOURS_OFF : written, curves);
+        double usual = hourly != null && hourly.hasTemperature() ? FORECAST_HOURS_OFF : HOURS_OFF;
+        return Math.hypot(written == null ? usual : written, curves);
+    }
+
+    /**
+     * How wet the ground is: by the hour from the driest to the wettest on the way, its middle the wettest that lies under at least a third of the
+     * distance, or what is wetter still; null where neither going nor rain is forecast.
+     */
+    MeasureValue going() {
+        String written = on.event.forecast().going();
+        if (hourly == null || !hourly.hasRain()) {
+            return written == null ? null : MeasureValue.exact(Event.Forecast.GOINGS.indexOf(written));
+        }
+        double[] share = goingShares();
+        int wettest = share[2] > 0 ? 2 : share[1] > 0 ? 1 : 0;
+        int driest = share[0] > 0 ? 0 : share[1] > 0 ? 1 : 2;
+        int mid = share[2] >= WET_ENOUGH ? 2 : share[1] + share[2] >= WET_ENOUGH ? 1 : 0;
+        return new MeasureValue(Math.min(driest, mid), mid, Math.max(mid, wettest));
+    }
+
+    /** The going that the bike is set up for, in words; null where it is not known. */
+    String goingWord() {
+        MeasureValue going = going();
+        return going == null ? null : Event.Forecast.GOINGS.get((int) going.mid());
+    }
+
+    /** Shares of the distance on dry, damp and wet ground. */
+    private double[] goingShares() {
+        HourlyConditions conditions = estimate.conditions();
+        double[] out = new double[Event.Forecast.GOINGS.size()];
+        for (int at = 0; at < way.size() * on.laps; at++) {
+            out[conditions.wetness(at)] += way.length(at % way.size()) / (way.length() * on.laps);
+        }
+        return out;
+    }
+
+    /**
+     * The wind that the bike has to be set up for, m/s: by the hour that of the windiest, down to the lightest; at least the wind in which the
+     * strongest gust would be usual. Null where no wind is forecast.
+     */
+    Range wind() {
+        if (hourly == null) {
+            Double written = on.event.forecast().wind();
+            return written == null ? null : Range.exact(written);
+        }
+        double until = estimate.total().mid();
+        double gust = hourly.hasGusts() ? hourly.most(0, until, WeatherHour::gust) / GUST_FACTOR : 0;
+        if (!hourly.hasWind()) {
+            return hourly.hasGusts() ? new Range(0, gust, gust) : null;
+        }
+        double most = Math.max(hourly.mostWind(0, until), gust);
+        return new Range(hourly.leastWind(0, until), most, most);
     }
 }

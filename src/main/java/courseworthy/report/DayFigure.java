@@ -1,9 +1,12 @@
 package courseworthy.report;
 
 import courseworthy.demand.DayDemands;
+import courseworthy.demand.HourWeather;
+import courseworthy.event.WindDirection;
 import courseworthy.report.picture.DayStrip;
 import courseworthy.report.picture.DayStrip.Light;
 import courseworthy.report.picture.DayStrip.LightSpan;
+import courseworthy.report.picture.ValueRange;
 import courseworthy.task.Brief;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Hour;
@@ -12,6 +15,9 @@ import java.util.List;
 
 /** The day of a brief hour by hour: temperature, light, food and drink. */
 final class DayFigure {
+
+    private static final double KM_PER_H = 3.6;
+    private static final double MM = 1000;
 
     private DayFigure() {
     }
@@ -29,7 +35,13 @@ final class DayFigure {
     }
 
     private static DayStrip.Hour hour(Hour hour, boolean fed) {
-        return new DayStrip.Hour(hour.from(), hour.to(), hour.temperature(), Ranges.of(hour.drink()), fed ? Ranges.of(hour.carbohydrate()) : null);
+        return new DayStrip.Hour(hour.from(), hour.to(), hour.temperature(), Ranges.of(hour.drink()), fed ? Ranges.of(hour.carbohydrate()) : null,
+                hour.weather() == null ? null : weather(hour.weather()));
+    }
+
+    private static DayStrip.Weather weather(HourWeather met) {
+        return new DayStrip.Weather(met.wind() == null ? null : Double.valueOf(met.wind() * KM_PER_H), met.from() == null ? "" : WindDirection.word(met.from()),
+                met.rain() == null ? null : new ValueRange(met.rain() * MM, met.rain() * MM, met.rain() * MM), WeatherReport.going(met));
     }
 
     private static LightSpan span(DayDemands.LightSpan span) {

@@ -46,7 +46,7 @@ public final class DayTemperature {
      *
      * @param seconds the ride lasts at most, s
      */
-    DayTemperature(HourlyWeather weather, double seconds) {
+    public DayTemperature(HourlyWeather weather, double seconds) {
         low = 0;
         high = 1;
         shape = new double[(int) Math.ceil(seconds / STEP) + 2];

@@ -70,11 +70,13 @@ public final class HourlyConditions {
         return !directed ? strength : Double.isNaN(from) ? 0 : strength * Math.cos(from - way.bearing(step));
     }
 
-    double density(int at) {
+    /** Density of the air over that at the mean temperature and humidity. */
+    public double density(int at) {
         return density[at];
     }
 
-    double wind(int at) {
+    /** Headwind over the wind of the forecast where the heading is known, else the strength of the wind over that. */
+    public double wind(int at) {
         return wind[at];
     }
 
@@ -89,7 +91,7 @@ public final class HourlyConditions {
     }
 
     /** Which of the figures of a ground hold: the first where no rain is forecast by the hour, else those of dry, damp and wet after it. */
-    int slotAt(int at) {
+    public int slotAt(int at) {
         return rains ? slot(wetness[at]) : 0;
     }
 

@@ -112,6 +112,11 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
             return windKnown ? wind * AT_RIDER_HEIGHT : 0;
         }
 
+        /** The strongest wind at the rider's height over a ride of so many seconds, m/s. */
+        public double mostAtRider(double seconds) {
+            return hourly != null && hourly.hasWind() ? hourly.mostWind(0, seconds) * AT_RIDER_HEIGHT : atRider();
+        }
+
         /** How strong the wind at the rider's height may be, m/s. */
         public Range windAtRider() {
             return windKnown ? new Range(1 - FORECAST_OFF, 1, 1 + FORECAST_OFF).times(atRider()) : new Range(0, 0, IF_UNKNOWN * AT_RIDER_HEIGHT);

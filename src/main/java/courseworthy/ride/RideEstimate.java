@@ -56,13 +56,13 @@ public final class RideEstimate {
     private final Range stops;
     private final double walked;
     private final Range total;
-    private final double[][] draws = RangeSampler.draws(RangeSampler.DRAWS, Uncertain.COUNT);
+    private final double[][] draws = RangeSampler.draws(RangeSampler.DRAWS, UncertainInput.COUNT);
     private final SustainablePower sustainable;
     RideRun about;
     private double timeByPower;
     private RangeSampler.Together together = RangeSampler.APART;
     /** By input and place on the thinned way; null where not ridden. */
-    private final RideRun[][] runs = new RideRun[Uncertain.COUNT][RangeSampler.PLACES.length];
+    private final RideRun[][] runs = new RideRun[UncertainInput.COUNT][RangeSampler.PLACES.length];
 
     private RideEstimate(DiscretisedCourse way, RideAssumptions basis, List<Stretch> stretches) {
         this.way = way;
@@ -77,7 +77,7 @@ public final class RideEstimate {
         thin = new RideSimulator(thinned, way, basis.weather(), ground.turns, THINNED_FIRST, THINNED_GROWTH);
         settle(thinned);
         prepare(whole);
-        conditions = basis.weather().hourly() == null ? null : conditions(way);
+        conditions = basis.weather().hourly() == null ? null : conditionsOn(way);
         if (going != null) {
             ground.asRidden(conditions);
         }
@@ -123,11 +123,12 @@ public final class RideEstimate {
         if (basis.weather().hourly() == null) {
             ridden.air(basis.weather(), sustainable.expected(), basis.laps());
         } else {
-            ridden.weather(basis.weather(), conditions(on), basis.laps());
+            ridden.weather(basis.weather(), conditionsOn(on), basis.laps());
         }
     }
 
-    private HourlyConditions conditions(DiscretisedCourse on) {
+    /** The same on a way thinned or not. */
+    public HourlyConditions conditionsOn(DiscretisedCourse on) {
         return HourlyConditions.along(on, basis, going, ground, this::clock);
     }
 
@@ -144,20 +145,12 @@ public final class RideEstimate {
         return other;
     }
 
-    /** Inputs that are uncertain independently of each other. */
-    enum Uncertain {
-        POWER, ROLLING, DRAG, WIND, CAP, MASS, CLIMBING, AIR, TIRING;
-
-        /** How many there are (computing). */
-        static final int COUNT = 9;
-    }
-
     private RideParameters inputs() {
-        return inputs(new double[Uncertain.COUNT]);
+        return inputs(new double[UncertainInput.COUNT]);
     }
 
     private RideParameters inputs(int which, double place) {
-        double[] places = new double[Uncertain.COUNT];
+        double[] places = new double[UncertainInput.COUNT];
         places[which] = place;
         return inputs(places);
     }
@@ -165,19 +158,19 @@ public final class RideEstimate {
     /** Each input at its place between its ends: -1 the slow end, 0 the middle, 1 the fast end. */
     RideParameters inputs(double[] places) {
         RideParameters in = new RideParameters();
-        in.powerFactor = at(powerFactor(), places[Uncertain.POWER.ordinal()]);
-        in.mass = at(basis.mass(), -places[Uncertain.MASS.ordinal()]);
-        in.dragArea = at(basis.dragArea(), -places[Uncertain.DRAG.ordinal()]);
-        in.climbing = at(basis.climbing(), -places[Uncertain.CLIMBING.ordinal()]);
-        in.wind = at(basis.weather().windAtRider(), -places[Uncertain.WIND.ordinal()]);
-        in.airFactor = at(basis.weather().densityOff(), -places[Uncertain.AIR.ordinal()]);
-        in.fade = at(Endurance.fade(sustainable.expected()), -places[Uncertain.TIRING.ordinal()]);
-        in.rolling = at(ground.rolling, -places[Uncertain.ROLLING.ordinal()]);
-        in.cap = at(ground.cap, places[Uncertain.CAP.ordinal()]);
-        in.sideways = at(ground.sideways, places[Uncertain.CAP.ordinal()]);
-        in.turnInside = at(TrailCorner.INSIDE, places[Uncertain.CAP.ordinal()]);
-        in.tread = at(TrailCorner.TREAD, places[Uncertain.CAP.ordinal()]);
-        in.walking = at(Walking.SPEED, places[Uncertain.CAP.ordinal()]);
+        in.powerFactor = at(powerFactor(), places[UncertainInput.POWER.ordinal()]);
+        in.mass = at(basis.mass(), -places[UncertainInput.MASS.ordinal()]);
+        in.dragArea = at(basis.dragArea(), -places[UncertainInput.DRAG.ordinal()]);
+        in.climbing = at(basis.climbing(), -places[UncertainInput.CLIMBING.ordinal()]);
+        in.wind = at(basis.weather().windAtRider(), -places[UncertainInput.WIND.ordinal()]);
+        in.airFactor = at(basis.weather().densityOff(), -places[UncertainInput.AIR.ordinal()]);
+        in.fade = at(Endurance.fade(sustainable.expected()), -places[UncertainInput.TIRING.ordinal()]);
+        in.rolling = at(ground.rolling, -places[UncertainInput.ROLLING.ordinal()]);
+        in.cap = at(ground.cap, places[UncertainInput.CAP.ordinal()]);
+        in.sideways = at(ground.sideways, places[UncertainInput.CAP.ordinal()]);
+        in.turnInside = at(TrailCorner.INSIDE, places[UncertainInput.CAP.ordinal()]);
+        in.tread = at(TrailCorner.TREAD, places[UncertainInput.CAP.ordinal()]);
+        in.walking = at(Walking.SPEED, places[UncertainInput.CAP.ordinal()]);
         return in;
     }
 
@@ -210,7 +203,7 @@ public final class RideEstimate {
 
     /** Rides the thinned way with each input at its places. */
     private void rideEnds() {
-        for (int i = 0; i < Uncertain.COUNT; i++) {
+        for (int i = 0; i < UncertainInput.COUNT; i++) {
             runs[i][0] = at(i, 0);
             runs[i][4] = at(i, 4);
             double most = Math.max(Math.abs(runs[i][0].seconds() - about.seconds()), Math.abs(runs[i][4].seconds() - about.seconds()));
@@ -219,13 +212,13 @@ public final class RideEstimate {
                 runs[i][3] = at(i, 3);
             }
         }
-        if (runs[Uncertain.ROLLING.ordinal()][1] != null && runs[Uncertain.CAP.ordinal()][1] != null) {
-            double[] both = new double[Uncertain.COUNT];
-            both[Uncertain.ROLLING.ordinal()] = -1;
-            both[Uncertain.CAP.ordinal()] = -1;
-            double apart = runs[Uncertain.ROLLING.ordinal()][0].seconds() * runs[Uncertain.CAP.ordinal()][0].seconds() / about.seconds();
+        if (runs[UncertainInput.ROLLING.ordinal()][1] != null && runs[UncertainInput.CAP.ordinal()][1] != null) {
+            double[] both = new double[UncertainInput.COUNT];
+            both[UncertainInput.ROLLING.ordinal()] = -1;
+            both[UncertainInput.CAP.ordinal()] = -1;
+            double apart = runs[UncertainInput.ROLLING.ordinal()][0].seconds() * runs[UncertainInput.CAP.ordinal()][0].seconds() / about.seconds();
             double joined = sustainable.held(thin, inputs(both), about, ENDS_AGREED, false).corrected(timeByPower).seconds();
-            together = new RangeSampler.Together(Uncertain.ROLLING.ordinal(), Uncertain.CAP.ordinal(), joined / apart);
+            together = new RangeSampler.Together(UncertainInput.ROLLING.ordinal(), UncertainInput.CAP.ordinal(), joined / apart);
         }
     }
 
@@ -249,7 +242,7 @@ public final class RideEstimate {
     Range spread(double mid, ToDoubleFunction<RideRun> of, boolean apart) {
         double base = of.applyAsDouble(about);
         double[][] results = places();
-        for (int i = 0; i < Uncertain.COUNT; i++) {
+        for (int i = 0; i < UncertainInput.COUNT; i++) {
             for (int place = 0; place < RangeSampler.PLACES.length; place++) {
                 results[i][place] = runs[i][place] == null ? Double.NaN : mid * of.applyAsDouble(runs[i][place]) / base;
             }
@@ -259,11 +252,11 @@ public final class RideEstimate {
 
     /** The ride where everything rolls at the slow end. */
     RideRun rollingWorse() {
-        return runs[Uncertain.ROLLING.ordinal()][0];
+        return runs[UncertainInput.ROLLING.ordinal()][0];
     }
 
     private static double[][] places() {
-        return new double[Uncertain.COUNT][RangeSampler.PLACES.length];
+        return new double[UncertainInput.COUNT][RangeSampler.PLACES.length];
     }
 
     /** Riding time to a distance from the start over all laps, s, with its range; kept once it is worked out. */
@@ -299,7 +292,7 @@ public final class RideEstimate {
         double mid = about.seconds() - sustainable.held(thin, in, about, PAIRED, false).corrected(timeByPower).seconds();
         double plain = saved(change, inputs(), about);
         double[][] saved = places();
-        for (int i = 0; i < Uncertain.COUNT; i++) {
+        for (int i = 0; i < UncertainInput.COUNT; i++) {
             for (int place = 0; place < RangeSampler.PLACES.length; place++) {
                 saved[i][place] = runs[i][place] == null ? Double.NaN
                         : mid + saved(change, inputs(i, RangeSampler.PLACES[place]), runs[i][place]) - plain;
@@ -456,6 +449,11 @@ public final class RideEstimate {
     /** Number of stretches. */
     public int stretches() {
         return stretches;
+    }
+
+    /** Number of figures there are of grounds: of each as it is ridden, and under rain by the hour dry, damp and wet after all these. */
+    public int groundFigures() {
+        return ground.rolling.length;
     }
 
     /** Number of grounds, the stretches as written first. */

@@ -17,7 +17,7 @@ public final class SampledEstimate {
 
     private SampledEstimate(RideEstimate estimate, int runs) {
         this.estimate = estimate;
-        this.draws = RangeSampler.draws(runs, RideEstimate.Uncertain.COUNT);
+        this.draws = RangeSampler.draws(runs, UncertainInput.COUNT);
         this.without = rides(RideChange.NONE);
     }
 

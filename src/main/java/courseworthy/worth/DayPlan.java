@@ -8,6 +8,7 @@ import courseworthy.demand.DayDemands.LightSpan;
 import courseworthy.demand.DayDemands.Stop;
 import courseworthy.demand.Demands;
 import courseworthy.demand.FluidBalance;
+import courseworthy.demand.HourWeather;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
@@ -135,8 +136,10 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param drink        L
      * @param sweat        lost, L
      * @param temperature  in its middle, C; null without a forecast
+     * @param weather      that the rider meets; null where none is forecast by the hour
      */
-    public record Hour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature) {
+    public record Hour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature,
+            HourWeather weather) {
     }
 
     /**
@@ -329,7 +332,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                 Range ridden = energy(done);
                 Range energy = new Range(ridden.low() + walked[0][i], ridden.mid() + walked[1][i], ridden.high() + walked[2][i]);
                 out.add(new Hour(from, to, done, energy, rate == null ? Range.exact(0) : rate.times(part),
-                        drink, sweat, temperature));
+                        drink, sweat, temperature, day.weather(from, to)));
             }
             return out;
         }

@@ -97,14 +97,14 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
         return out;
     }
 
-    /** Several hours as one: sums, and the highest temperature. */
+    /** Several hours as one: sums, and the highest temperature; the weather is told hour by hour. */
     private static Hour together(List<Hour> hours) {
         Hour out = hours.get(0);
         for (Hour hour : hours.subList(1, hours.size())) {
             Double hottest = out.temperature() == null ? hour.temperature() : hour.temperature() == null ? out.temperature()
                     : Double.valueOf(Math.max(out.temperature(), hour.temperature()));
             out = new Hour(out.from(), hour.to(), sum(out.work(), hour.work()), sum(out.energy(), hour.energy()),
-                    sum(out.carbohydrate(), hour.carbohydrate()), sum(out.drink(), hour.drink()), sum(out.sweat(), hour.sweat()), hottest);
+                    sum(out.carbohydrate(), hour.carbohydrate()), sum(out.drink(), hour.drink()), sum(out.sweat(), hour.sweat()), hottest, null);
         }
         return out;
     }

@@ -24,7 +24,7 @@ public class RideBenchmark {
 
     private final RideEstimate estimate = estimate();
     private final RideSimulator riding = estimate.another();
-    private final RideParameters inputs = estimate.inputs(new double[RideEstimate.Uncertain.COUNT]);
+    private final RideParameters inputs = estimate.inputs(new double[UncertainInput.COUNT]);
 
     private static RideEstimate estimate() {
         Course course = InventedCourse.measured(

@@ -120,7 +120,7 @@ class SchemasTest {
 
     static Stream<Path> files() throws IOException {
         List<Path> out = new ArrayList<>();
-        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events",
+        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events", "docs/examples/by-the-hour",
                 "docs/examples/workshops", "docs/examples/debriefs")) {
             try (Stream<Path> all = Files.list(Path.of(place))) {
                 all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);

@@ -146,7 +146,7 @@ class DayPlanSummaryTest {
 
     private static Hour hour(int number, Double temperature) {
         return new Hour(number * HOUR, (number + 1) * HOUR, Range.within(600_000, 30_000), new Range(2_400_000, 2_700_000, 3_000_000), new Range(30, 60, 90),
-                new Range(0.4, 0.5, 0.6), new Range(0.6, 0.9, 1.2), temperature);
+                new Range(0.4, 0.5, 0.6), new Range(0.6, 0.9, 1.2), temperature, null);
     }
 
     /** A plan of what a test writes, the rest as little as can be. */

@@ -9,6 +9,8 @@ import courseworthy.report.picture.DayStrip.LightSpan;
 final class DayRowsDrawing {
 
     private static final double ROW = 22;
+    /** A second line, for the weather. */
+    private static final double SECOND = 17;
     private static final double TOP = 22;
     private static final double LIGHT_LEFT = 52;
     private static final double LIGHT_WIDTH = 76;
@@ -18,10 +20,13 @@ final class DayRowsDrawing {
 
     private final SvgCanvas canvas;
     private final DayStrip strip;
+    /** Height of a row. */
+    private final double row;
 
     private DayRowsDrawing(SvgCanvas canvas, DayStrip strip) {
         this.canvas = canvas;
         this.strip = strip;
+        row = ROW + (DayStripDrawing.has(strip, Hour::weather) ? SECOND : 0);
     }
 
     static void draw(SvgCanvas canvas, DayStrip strip) {
@@ -38,7 +43,7 @@ final class DayRowsDrawing {
         light();
         for (Hour each : strip.hours()) {
             row(each, y);
-            y += ROW;
+            y += row;
         }
         canvas.line("axis", 0, y, width(), y);
     }
@@ -64,6 +69,24 @@ final class DayRowsDrawing {
         if (hour.carbohydrateGrams() != null) {
             value(EAT_RIGHT, y, hour.carbohydrateGrams().mid(), 0);
         }
+        if (hour.weather() != null) {
+            canvas.text(TextStyle.PALE, Anchor.END, EAT_RIGHT, y + SECOND, weather(hour));
+            String going = hour.weather().going();
+            canvas.text(TextStyle.PALE, Anchor.START, 0, y + SECOND, going.substring(going.lastIndexOf(' ') + 1));
+        }
+    }
+
+    /** {@code 18 km/h SW, 1.2 mm}. */
+    private static String weather(Hour hour) {
+        StringBuilder out = new StringBuilder();
+        if (hour.windKilometresPerHour() != null) {
+            out.append(NumberText.fixed(hour.windKilometresPerHour(), 0)).append(" km/h").append(hour.weather().windFrom().isEmpty() ? "" : " ")
+                    .append(hour.weather().windFrom());
+        }
+        if (hour.rainMillimetres() != null) {
+            out.append(out.length() == 0 ? "" : ", ").append(NumberText.fixed(hour.rainMillimetres().mid(), 1)).append(" mm");
+        }
+        return out.toString();
     }
 
     private void value(double right, double y, double value, int decimals) {
@@ -72,7 +95,7 @@ final class DayRowsDrawing {
 
     /** One column of all rows: the light of each moment at its place in its hour. */
     private void light() {
-        Scale down = Scale.linear(0, strip.hours().size(), TOP, TOP + strip.hours().size() * ROW);
+        Scale down = Scale.linear(0, strip.hours().size(), TOP, TOP + strip.hours().size() * row);
         for (LightSpan each : strip.light()) {
             double top = down.at(rows(each.fromSeconds()));
             double bottom = down.at(rows(each.toSeconds()));

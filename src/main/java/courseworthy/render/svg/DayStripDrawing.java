@@ -15,6 +15,8 @@ final class DayStripDrawing {
     private static final double LEAST_COLUMN = 40;
     private static final double TEMPERATURES = 50;
     private static final double BAND = 20;
+    private static final double WINDS = 28;
+    private static final double GOINGS = 14;
     private static final double BARS = 34;
     private static final double BETWEEN = 10;
 
@@ -48,6 +50,15 @@ final class DayStripDrawing {
         double y = clock();
         if (has(strip, Hour::temperatureCelsius)) {
             y = temperatures(y);
+        }
+        if (has(strip, Hour::windKilometresPerHour)) {
+            y = winds(y);
+        }
+        if (has(strip, Hour::rainMillimetres)) {
+            y = bars(y, "Rain, mm", Hour::rainMillimetres, 1);
+        }
+        if (strip.hours().stream().anyMatch(each -> each.weather() != null && !each.weather().going().isEmpty())) {
+            y = goings(y);
         }
         y = light(y);
         if (has(strip, Hour::drinkLitres)) {
@@ -101,6 +112,31 @@ final class DayStripDrawing {
             canvas.label(TextStyle.VALUE, Anchor.MIDDLE, x[i], y[i] - 6, NumberText.fixed(known.get(i).temperatureCelsius(), 0));
         }
         return top + TEMPERATURES + BETWEEN;
+    }
+
+    private double winds(double top) {
+        name("Wind, km/h", top + 12);
+        for (Hour each : strip.hours()) {
+            if (each.windKilometresPerHour() != null) {
+                canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), top + 12, NumberText.fixed(each.windKilometresPerHour(), 0));
+                canvas.label(TextStyle.PALE, Anchor.MIDDLE, middle(each), top + 26, each.weather().windFrom());
+            }
+        }
+        return top + WINDS + BETWEEN;
+    }
+
+    /** A word where the going becomes another; it stands until the next. */
+    private double goings(double top) {
+        name("Going", top + 12);
+        String before = "";
+        for (Hour each : strip.hours()) {
+            String now = each.weather() == null ? "" : each.weather().going();
+            if (!now.isEmpty() && !now.equals(before)) {
+                canvas.label(TextStyle.PLAIN, Anchor.START, across.at(each.fromSeconds()) + 4, top + 12, now);
+            }
+            before = now;
+        }
+        return top + GOINGS + BETWEEN;
     }
 
     private double light(double top) {

@@ -1,6 +1,8 @@
 package courseworthy.report.json;
 
 import courseworthy.demand.DayDemands;
+import courseworthy.demand.HourWeather;
+import courseworthy.event.Event;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Hour;
@@ -144,6 +146,22 @@ final class JsonPlan {
         json.string("stands", split.stands() == null ? null : split.stands().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
+    private void weather(HourWeather met) throws IOException {
+        if (met == null) {
+            json.string("weather", null);
+            return;
+        }
+        json.object("weather");
+        json.decimal("wind_m_s", met.wind(), 1);
+        json.decimal("gust_m_s", met.gust(), 1);
+        json.decimal("wind_from_deg", met.from(), 0);
+        json.decimal("headwind_m_s", met.headwind(), 1);
+        json.decimal("rain_mm", met.rain() == null ? null : Double.valueOf(met.rain() * 1000), 1);
+        json.string("driest_going", met.driest() == null ? null : Event.Forecast.GOINGS.get(met.driest()));
+        json.string("wettest_going", met.wettest() == null ? null : Event.Forecast.GOINGS.get(met.wettest()));
+        json.close();
+    }
+
     private void hour(Hour hour) throws IOException {
         json.decimal("from_s", hour.from(), 0);
         json.decimal("to_s", hour.to(), 0);
@@ -153,6 +171,7 @@ final class JsonPlan {
         json.range("drink_l", hour.drink(), 2);
         json.range("sweat_l", hour.sweat(), 2);
         json.decimal("temperature_c", hour.temperature(), 1);
+        weather(hour.weather());
     }
 
     private void otherwise(PlanB other) throws IOException {

@@ -2,6 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.ride.DiscretisedCourse;
 import courseworthy.ride.Endurance;
+import courseworthy.ride.HourlyConditions;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.SpeedLimits;
 import courseworthy.ride.Walking;
@@ -54,12 +55,12 @@ final class JsonSteps {
 
     private void grounds() throws IOException {
         json.list("grounds");
-        for (int ground = 0; ground < estimate.grounds(); ground++) {
+        for (int ground = 0; ground < estimate.groundFigures(); ground++) {
             json.open();
             json.decimal("rolling_resistance", estimate.rolling(ground).mid(), 6);
             json.decimal("fastest_m_s", estimate.cap(ground).mid(), 3);
             json.decimal("sideways_in_bends_m_s2", estimate.sideways(ground).mid(), 3);
-            json.decimal("turns_per_km", 1000 * estimate.turnsPerMetre(ground), 3);
+            json.decimal("turns_per_km", 1000 * estimate.turnsPerMetre(ground % estimate.grounds()), 3);
             json.close();
         }
         json.endList();
@@ -74,7 +75,18 @@ final class JsonSteps {
         known("heading_deg", way.hasHeadings(), step -> Math.toDegrees(way.bearing(step)), 0);
         known("bend_m", way.hasBends(), step -> way.radius(step) < DiscretisedCourse.STRAIGHT_RADIUS ? way.radius(step) : 0, 1);
         known("turns_sharply_deg", way.hasBends(), step -> Math.toDegrees(way.corner(step)), 0);
+        byHour();
         json.close();
+    }
+
+    /** What the hours bring by lap and step, laps one after the other; empty under a forecast of the whole day. */
+    private void byHour() throws IOException {
+        HourlyConditions met = estimate.conditions() == null ? null : estimate.conditionsOn(way);
+        int size = met == null ? 0 : way.size() * estimate.basis().laps();
+        double wind = estimate.basis().weather().atRider();
+        json.decimals("wind_by_lap_m_s", size, at -> met.wind(at) * wind, 2);
+        json.decimals("density_by_lap", size, at -> met.density(at), 4);
+        json.decimals("ground_by_lap", size, at -> way.ground(at % way.size()) + met.slotAt(at) * estimate.grounds(), 0);
     }
 
     private void column(String field, IntToDoubleFunction of, int decimals) throws IOException {

@@ -24,8 +24,36 @@ public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> lig
      * @param temperatureCelsius in its middle; null where not known
      * @param drinkLitres        to drink in it
      * @param carbohydrateGrams  to eat in it; null where nothing is decided
+     * @param weather            in it; null where it is not forecast by the hour
      */
-    public record Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
+    public record Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams,
+            Weather weather) {
+
+        /** An hour of which the weather is not told. */
+        public Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
+            this(fromSeconds, toSeconds, temperatureCelsius, drinkLitres, carbohydrateGrams, null);
+        }
+
+        /** Mean wind in km/h; null where not known. */
+        public Double windKilometresPerHour() {
+            return weather == null ? null : weather.windKilometresPerHour();
+        }
+
+        /** Rain in mm; null where not known. */
+        public ValueRange rainMillimetres() {
+            return weather == null ? null : weather.rainMillimetres();
+        }
+    }
+
+    /**
+     * The weather of an hour; null where not known.
+     *
+     * @param windKilometresPerHour mean wind
+     * @param windFrom              point of the compass; empty where not known
+     * @param rainMillimetres       that falls
+     * @param going                 of the ground, in a word or two; empty where not known
+     */
+    public record Weather(Double windKilometresPerHour, String windFrom, ValueRange rainMillimetres, String going) {
     }
 
     /** How light it is from one moment to another, seconds from the start. */

@@ -87,6 +87,7 @@ class PictureLayoutTest {
     void daysOfAnyLengthAreReadable() {
         for (int hours = 1; hours < 40; hours++) {
             assertLaidOut(SamplePictures.dayStrip(hours, 5 + hours % 14));
+            assertLaidOut(SamplePictures.dayStripByHour(hours, 5 + hours % 14));
         }
     }
 

@@ -48,7 +48,7 @@ final class SamplePictures {
 
     /** One of every kind. */
     static List<Picture> all() {
-        return List.of(longSection(62, 12, 1), gearLadder(List.of(34)), pressureLine(), worthChart(), dayStrip(5, 8), backPlan(), beforeAfter(),
+        return List.of(longSection(62, 12, 1), gearLadder(List.of(34)), pressureLine(), worthChart(), dayStrip(5, 8), dayStripByHour(5, 8), backPlan(), beforeAfter(),
                 trackPlan(62, 12, 1), elevationProfile(), barChart());
     }
 
@@ -192,6 +192,20 @@ final class SamplePictures {
         double dark = Math.min(end, sunset + 2200);
         return new DayStrip(startHour * 3600, out, List.of(new DayStrip.LightSpan(0, sunset, DayStrip.Light.DAY),
                 new DayStrip.LightSpan(sunset, dark, DayStrip.Light.TWILIGHT), new DayStrip.LightSpan(dark, end, DayStrip.Light.NIGHT)));
+    }
+
+    /** The same with the weather of each hour. */
+    static DayStrip dayStripByHour(int hours, int startHour) {
+        List<String> goings = List.of("dry", "dry to damp", "damp", "damp to wet", "wet");
+        DayStrip plain = dayStrip(hours, startHour);
+        List<DayStrip.Hour> out = new ArrayList<>();
+        for (int i = 0; i < hours; i++) {
+            DayStrip.Hour hour = plain.hours().get(i);
+            double rain = i % 7 * 1.7;
+            out.add(new DayStrip.Hour(hour.fromSeconds(), hour.toSeconds(), hour.temperatureCelsius(), hour.drinkLitres(), hour.carbohydrateGrams(),
+                    new DayStrip.Weather(8.0 + 5 * i % 60, List.of("SW", "WSW", "N").get(i % 3), new ValueRange(rain, rain, rain), goings.get(i % goings.size()))));
+        }
+        return new DayStrip(plain.startOfDay(), out, plain.light());
     }
 
     static BackPlan backPlan() {

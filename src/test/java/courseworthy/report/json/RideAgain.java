@@ -22,6 +22,9 @@ final class RideAgain {
     private final double[] bend;
     private final double[] sharp;
     private final double[] temperatures;
+    private final double[] windByLap;
+    private final double[] densityByLap;
+    private final double[] groundByLap;
     private final double[] rolling;
     private final double[] fastest;
     private final double[] sideways;
@@ -45,6 +48,9 @@ final class RideAgain {
         heading = column(steps, "heading_deg");
         bend = column(steps, "bend_m");
         sharp = column(steps, "turns_sharply_deg");
+        windByLap = column(steps, "wind_by_lap_m_s");
+        densityByLap = column(steps, "density_by_lap");
+        groundByLap = column(steps, "ground_by_lap");
         temperatures = column(in, "temperature_by_the_half_hour_c");
         rolling = grounds("rolling_resistance");
         fastest = grounds("fastest_m_s");
@@ -128,15 +134,30 @@ final class RideAgain {
         return seconds < 3600 ? Math.pow(seconds / 3600, -0.07) : shares[i] + part * (shares[i + 1] - shares[i]);
     }
 
-    private double headwind(int step, double along) {
-        double wind = likely("wind_at_the_rider_m_s");
-        if (heading.length > 0 && !in.get("wind_from_deg").isNull()) {
+    private double headwind(int step, double along, int round) {
+        boolean byHour = windByLap.length > 0;
+        double wind = byHour ? windByLap[round * length.length + step] : likely("wind_at_the_rider_m_s");
+        if (byHour && directed()) {
+            return wind;
+        }
+        if (!byHour && heading.length > 0 && !in.get("wind_from_deg").isNull()) {
             return wind * Math.cos(Math.toRadians(number("wind_from_deg") - heading[step]));
         }
         return wind * new double[] {1, 0, -1, 0}[(int) Math.floor(along / 250) % 4];
     }
 
+    private boolean directed() {
+        return heading.length > 0 && !in.get("wind_from_deg").isNull();
+    }
+
+    private int on(int step, int round) {
+        return (int) (groundByLap.length > 0 ? groundByLap[round * length.length + step] : ground[step]);
+    }
+
     private double air(int step, double along, int round, double whole) {
+        if (densityByLap.length > 0) {
+            return 0.5 * density[step] * densityByLap[round * length.length + step] * area;
+        }
         double[] by = temperatures;
         double at = Math.min(by.length - 1.0, (round + along / lap) / laps * whole / 1800);
         int i = (int) Math.min(by.length - 2.0, at);
@@ -144,9 +165,9 @@ final class RideAgain {
         return 0.5 * density[step] * (number("temperature_c") + ICE) / (now + ICE) * area;
     }
 
-    private double steady(int step) {
+    private double steady(int step, int round) {
         double flat = 1 / Math.sqrt(1 + gradient[step] * gradient[step]);
-        return mass * number("gravity_m_s2") * flat * (rolling[(int) ground[step]] + climbing * gradient[step]) + number("bearing_force_n");
+        return mass * number("gravity_m_s2") * flat * (rolling[on(step, round)] + climbing * gradient[step]) + number("bearing_force_n");
     }
 
     private double against(double v, double air, double wind, double steady) {
@@ -154,18 +175,17 @@ final class RideAgain {
     }
 
     /** Share of the power uphill on a step: the fourth power of it goes with e / (4 - e), e being what speed gains for power. */
-    private double pace(int step, double uphill) {
-        boolean known = heading.length > 0 && !in.get("wind_from_deg").isNull();
-        double wind = known ? headwind(step, 0) : 0;
-        double air = 0.5 * density[step] * area;
+    private double pace(int step, int lap, double uphill) {
+        double wind = directed() ? headwind(step, 0, lap) : 0;
+        double air = 0.5 * density[step] * (densityByLap.length > 0 ? densityByLap[lap * length.length + step] : 1) * area;
         double share = 1;
-        for (int round = 0; round < 2; round++) {
+        for (int again = 0; again < 2; again++) {
             double wheel = uphill * number("drive_efficiency") * share;
             double low = 0;
             double high = 100;
             for (int i = 0; i < 60; i++) {
                 double v = (low + high) / 2;
-                if (v * against(v, air, wind, steady(step)) > wheel) {
+                if (v * against(v, air, wind, steady(step, lap)) > wheel) {
                     high = v;
                 } else {
                     low = v;
@@ -179,9 +199,9 @@ final class RideAgain {
     }
 
     private double ride(double uphill, double hour, double whole) {
-        double[] paces = new double[length.length];
+        double[] paces = new double[length.length * laps];
         for (int i = 0; i < paces.length; i++) {
-            paces[i] = pace(i, uphill);
+            paces[i] = pace(i % length.length, windByLap.length > 0 ? i / length.length : 0, uphill);
         }
         double v = number("walking_m_s");
         double time = 0;
@@ -191,7 +211,7 @@ final class RideAgain {
         for (int round = 0; round < laps; round++) {
             double along = 0;
             for (int i = 0; i < length.length; i++) {
-                int on = (int) ground[i];
+                int on = on(i, round);
                 double cap = fastest[on];
                 if (bend.length > 0 && bend[i] > 0) {
                     cap = Math.min(cap, Math.sqrt(sideways[on] * bend[i]));
@@ -209,12 +229,12 @@ final class RideAgain {
                 }
                 int pieces = (int) Math.ceil(length[i] / STEP);
                 double dx = length[i] / pieces;
-                double steady = steady(i);
+                double steady = steady(i, round);
                 for (int k = 0; k < pieces; k++) {
-                    double power = uphill * paces[i] * (1 + likely("power_lost_by_the_end") * (0.5 - Math.min(1, time / whole)));
+                    double power = uphill * paces[round * length.length + i] * (1 + likely("power_lost_by_the_end") * (0.5 - Math.min(1, time / whole)));
                     power = Math.min(most(hour), power);
                     double air = air(i, along, round, whole);
-                    double wind = headwind(i, along);
+                    double wind = headwind(i, along, round);
                     double drive = power * number("drive_efficiency");
                     double counts = power;
                     double took;

@@ -27,7 +27,11 @@ class RideAgainTest {
     }
 
     private static JsonNode ride(String file) {
-        Request request = Request.builder("course-profiles/" + file).event("docs/examples/events/" + file)
+        return ride(file, "docs/examples/events/" + file);
+    }
+
+    private static JsonNode ride(String file, String event) {
+        Request request = Request.builder("course-profiles/" + file).event(event)
                 .rider("docs/examples/riders/kim-cross-country.yaml").role("race").build();
         return OutputSchema.tree(new ToolOutput().brief(request, Format.JSON)).get("ride");
     }
@@ -51,7 +55,15 @@ class RideAgainTest {
     @ParameterizedTest
     @MethodSource("courses")
     void theTimeCanBeWorkedOutAgain(String file) {
-        JsonNode ride = ride(file);
+        again(file, ride(file));
+    }
+
+    @Test
+    void underAForecastByTheHourToo() {
+        again("flintmoor-100 by the hour", ride("flintmoor-100.yaml", "docs/examples/by-the-hour/flintmoor-100.yaml"));
+    }
+
+    private static void again(String file, JsonNode ride) {
         double told = ride.get("riding_s").get("value").asDouble();
         double again = new RideAgain(ride).seconds();
         assertThat(Math.abs(again / told - 1)).as("%s: %.0f s told, %.0f s again", file, told, again).isLessThan(0.01);
