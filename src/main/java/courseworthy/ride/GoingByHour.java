@@ -13,6 +13,7 @@ final class GoingByHour {
 
     /** How finely time is cut, s (computing). */
     private static final double STEP = 300;
+    /** s, exact by definition. */
     private static final double HOUR = 3600;
 
     private final HourlyWeather weather;

@@ -10,6 +10,7 @@ import java.util.List;
  */
 final class GroundFigures {
 
+    /** Dry, damp and wet (computing). */
     private static final int WETNESSES = 3;
 
     private final DiscretisedCourse way;

@@ -10,6 +10,7 @@ import java.util.function.Function;
  */
 public final class HourlyWeather {
 
+    /** s, exact by definition. */
     private static final double HOUR = 3600;
 
     private final List<WeatherHour> hours;

@@ -5,9 +5,14 @@ import courseworthy.call.CallMaker;
 import courseworthy.demand.RideInput;
 import courseworthy.engine.RuleSet;
 import courseworthy.event.Event.Forecast;
+import courseworthy.event.WeatherHour;
 import courseworthy.worth.PlanB;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Surveys and calls anew for each day that the forecast says may come instead; where it says none, does nothing. */
 final class AlternativeForecasts {
@@ -52,7 +57,22 @@ final class AlternativeForecasts {
         if (or.from() != null && !or.from().equals(first.from())) {
             add(out, "wind from " + Math.round(or.from()) + " deg");
         }
+        add(out, first, or, WeatherHour::wind, most -> "wind to " + Math.round(most * 3.6) + " km/h");
+        add(out, first, or, WeatherHour::gust, most -> "gusts to " + Math.round(most * 3.6) + " km/h");
+        add(out, first, or, WeatherHour::rain, most -> "rain to " + Math.round(most * 10_000) / 10.0 + " mm an hour");
         return out.length() == 0 ? "as the forecast's other says" : out.toString();
+    }
+
+    /** The most that the hours bring of something, where it is not the same. */
+    private static void add(StringBuilder out, Forecast first, Forecast or, Function<WeatherHour, Double> figure, Function<Double, String> words) {
+        Optional<Double> most = most(or.hours(), figure);
+        if (most.isPresent() && !most.equals(most(first.hours(), figure))) {
+            add(out, words.apply(most.get()));
+        }
+    }
+
+    private static Optional<Double> most(List<WeatherHour> hours, Function<WeatherHour, Double> figure) {
+        return hours.stream().map(figure).filter(Objects::nonNull).max(Comparator.naturalOrder());
     }
 
     private static void add(StringBuilder out, String what) {
