@@ -65,7 +65,7 @@ class ArchitectureTest {
         MAY_USE.put("sheet", "text demand topic claim");
         MAY_USE.put("engine", "text sheet demand topic claim");
         MAY_USE.put("decision", "topic claim");
-        MAY_USE.put("call", "engine sheet decision demand topic claim");
+        MAY_USE.put("call", "text engine sheet decision demand topic claim");
         MAY_USE.put("analysis", "sheet engine call decision demand topic claim");
         MAY_USE.put("fit", "engine sheet workshop topic claim");
         MAY_USE.put("worth", "course call ride engine sheet demand decision topic claim");

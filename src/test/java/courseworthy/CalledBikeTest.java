@@ -159,8 +159,8 @@ class CalledBikeTest {
         drop((ArrayNode) brief.get("decisions"), "topic", "bike");
         // A threshold at which another bike would be called makes that decision close and no other, so what else is close hangs on the choice.
         brief.get("decisions").forEach(decision -> ((ObjectNode) decision).remove(List.of("close", "close_to")));
-        // For the same reason which three decisions are least sure; and a bike of another kind is the one thing that is not as usual.
-        brief.remove(List.of("least_sure", "differences"));
+        // For the same reason which three decisions are least firm; and a bike of another kind is the one thing that is not as usual.
+        brief.remove(List.of("least_firm", "differences"));
         drop((ArrayNode) brief.get("demands"), "name", "bike at hand");
         drop((ArrayNode) brief.get("could_not_tell"), "rule", "limit/bike-above-its-marks");
         Iterator<JsonNode> cautions = brief.get("cautions").iterator();

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EveryCourseTest {
 
     private static final Path HOME = Path.of("");
-    private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}((?:settled|leaning|split|bounded|assumed)(?:, close)?)");
+    private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}((?:firm|fair|thin)(?: \u00b1)?)");
 
     private final List<String> remarks = new ArrayList<>();
     private final ToolOutput tool = new ToolOutput(HOME, remarks::add);
@@ -56,7 +56,7 @@ class EveryCourseTest {
         Map<String, List<String>> rows = rows(text);
         for (JsonNode decision : json.get("decisions")) {
             String topic = decision.get("topic").asText();
-            List<String> row = List.of(shown(topic, decision.get("text").asText()), decision.get("standing").asText() + (decision.get("close").asBoolean() ? ", close" : ""));
+            List<String> row = List.of(shown(topic, decision.get("text").asText()), decision.get("firmness").asText() + (decision.get("close").asBoolean() ? " \u00b1" : ""));
             if (decision.get("status").asText().equals("settled")) {
                 assertThat(rows.remove(topic)).as(topic).isEqualTo(row);
                 assertThat(markdown).contains("\n- **" + topic + ":** **" + row.get(0) + "** (" + row.get(1) + ")\n");
@@ -170,7 +170,7 @@ class EveryCourseTest {
 
     private static Map<String, List<String>> rows(String text) {
         Map<String, List<String>> out = new LinkedHashMap<>();
-        String call = text.substring(text.indexOf("RECOMMENDED SET-UP"), text.indexOf("settled: all advice agrees"));
+        String call = text.substring(text.indexOf("RECOMMENDED SET-UP"), text.indexOf("firm: a limit decides"));
         for (String line : call.split("\n")) {
             Matcher row = ROW.matcher(line);
             if (row.matches()) {

@@ -97,7 +97,7 @@ class PageNumbersTest {
                 assertThat(shown).as(topic).isNull();
             } else {
                 assertThat(numbers(shown.select("summary").text())).as(topic).isEqualTo(numbers(decision.path("text").asText()));
-                assertThat(shown.select("summary").text()).startsWith(topic + ": ").contains(decision.path("standing").asText());
+                assertThat(shown.select("summary").text()).startsWith(topic + ": ").contains(decision.path("firmness").asText());
             }
         }
     }

@@ -130,8 +130,14 @@ class WhyTest {
     @Test
     void theWholeChain() {
         assertThat(text(why(null, null))).isEqualTo("""
-                front tyre width: 57 mm                                      confidence: leaning
+                front tyre width: 57 mm                                           firmness: thin
                 Heather Ridge, set up for the race
+
+                HOW FIRM IT IS
+                  Thin. One person's view is not yet a habit of the trade.
+                  - Best evidence: one person's view, Seven/wide
+                  - Advice: most of it agrees
+                  - Not known, and could change it: tyre width allowed
 
                 FROM MEASURES TO DECISION
                   - bike: cross-country hardtail
@@ -175,7 +181,7 @@ class WhyTest {
     @Test
     void aRuleThatDidNotApply() {
         assertThat(text(why(null, "Seven/mud"))).isEqualTo("""
-                front tyre width: 57 mm                                      confidence: leaning
+                front tyre width: 57 mm                                           firmness: thin
                 Heather Ridge, set up for the race
 
                 Seven/mud
@@ -210,7 +216,7 @@ class WhyTest {
     @Test
     void aValueThatWasOutvoted() {
         assertThat(text(why("50 mm", null))).isEqualTo("""
-                front tyre width: 57 mm                                      confidence: leaning
+                front tyre width: 57 mm                                           firmness: thin
                 Heather Ridge, set up for the race
 
                 WHY NOT 50 MM
@@ -232,7 +238,7 @@ class WhyTest {
     @Test
     void aValueThatIsRuledOut() {
         assertThat(text(why("62 mm", null))).isEqualTo("""
-                front tyre width: 57 mm                                      confidence: leaning
+                front tyre width: 57 mm                                           firmness: thin
                 Heather Ridge, set up for the race
 
                 WHY NOT 62 MM
@@ -271,7 +277,7 @@ class WhyTest {
     @Test
     void markdownSaysTheSame() {
         assertThat(markdown(why(null, "Seven/sand"))).isEqualTo("""
-                # front tyre width: 57 mm, confidence: leaning
+                # front tyre width: 57 mm, firmness: thin
 
                 Heather Ridge, set up for the race
 

@@ -133,13 +133,13 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
         went.forEach(claim -> restsOn.addAll(read(claim)));
         for (Topic each : restsOn) {
             Turned before = turned.get(each);
-            if (before != null && before.change() != Impact.Change.STANDING) {
+            if (before != null && before.change() != Impact.Change.FIRMNESS) {
                 return before.cause().through() == null ? before : before.cause().through();
             }
         }
         // On another kind of bike the ride itself is another: hours, loads, gears.
         Turned bike = turned.get(Topics.BIKE);
-        return bike != null && bike.change() != Impact.Change.STANDING && !topic.equals(bike.topic()) ? bike : null;
+        return bike != null && bike.change() != Impact.Change.FIRMNESS && !topic.equals(bike.topic()) ? bike : null;
     }
 
     /** The topics that a claim tests, and those from which its value derives. */

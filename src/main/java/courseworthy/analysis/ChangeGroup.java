@@ -79,7 +79,7 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
         String to = switch (turned.change()) {
             case UP, DOWN, NEWLY -> "";
             case INSTEAD, NO_LONGER -> turned.is().text();
-            case STANDING -> turned.is().standing().word();
+            case FIRMNESS -> turned.isFirm();
         };
         return turned.topic().name() + "\n" + turned.change() + "\n" + to;
     }
@@ -112,7 +112,7 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
     private static List<String> steps(ChangeGroup alike) {
         List<String> out = new ArrayList<>();
         for (Turned each : alike.members()) {
-            String what = each.by() != 0 ? Long.toString(each.by()) : each.was().text() + "\n" + each.is().text() + "\n" + each.was().standing();
+            String what = each.by() != 0 ? Long.toString(each.by()) : each.was().text() + "\n" + each.is().text() + "\n" + each.wasFirm();
             out.add(each.ride().course() + "\n" + each.ride().rider() + "\n" + each.change() + "\n" + what);
         }
         return out;

@@ -1,6 +1,7 @@
 package courseworthy.analysis;
 
 import courseworthy.call.Call;
+import courseworthy.call.Firmness;
 import courseworthy.claim.Task;
 import courseworthy.decision.Decision;
 import courseworthy.sheet.Sheet;
@@ -58,8 +59,8 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
         DOWN("down"), UP("up"),
         /** Another of the chosen values; or another reason that there is none. */
         INSTEAD("instead"), NEWLY("newly decided"), NO_LONGER("no longer decided"),
-        /** The same value, more or less surely. */
-        STANDING("standing");
+        /** The same value, more or less firmly. */
+        FIRMNESS("firmness");
 
         private final String words;
 
@@ -73,7 +74,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
         static Change of(Decision was, Decision is) {
             if (was.text().equals(is.text())) {
-                return STANDING;
+                return FIRMNESS;
             }
             if (was.value() == null || is.value() == null) {
                 return was.value() != null ? NO_LONGER : is.value() != null ? NEWLY : INSTEAD;
@@ -84,11 +85,13 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /**
-     * One decision that turned out differently on one ride, or is only more or less sure.
+     * One decision that turned out differently on one ride, or is only more or less firm.
      *
-     * @param cause what brought it
+     * @param wasFirm how firm it was, in a word; empty where it had no value
+     * @param isFirm  how firm it is, likewise
+     * @param cause   what brought it
      */
-    public record Turned(Ride ride, Decision was, Decision is, Change change, ChangeCause cause) {
+    public record Turned(Ride ride, Decision was, Decision is, String wasFirm, String isFirm, Change change, ChangeCause cause) {
 
         public Topic topic() {
             return is.topic();
@@ -184,13 +187,19 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
         for (Topic topic : inLayers()) {
             Decision one = before.call().on(topic);
             Decision other = after.call().on(topic);
-            if (!one.text().equals(other.text()) || one.standing() != other.standing()) {
+            String wasFirm = word(before.call().firmness(topic));
+            String isFirm = word(after.call().firmness(topic));
+            if (!one.text().equals(other.text()) || !wasFirm.equals(isFirm)) {
                 ChangeCause cause = ChangeCause.of(one, other, before.sheets(), after.sheets(), turned);
-                turned.put(topic, new Turned(ride, one, other, Change.of(one, other), cause));
+                turned.put(topic, new Turned(ride, one, other, wasFirm, isFirm, Change.of(one, other), cause));
             }
         }
         List<Turned> inOrder = Topics.all().stream().map(turned::get).filter(Objects::nonNull).toList();
         return new Difference(inOrder, listed(ride, before.tasks(), after.tasks()));
+    }
+
+    private static String word(Firmness firmness) {
+        return firmness == null ? "" : firmness.word();
     }
 
     /** What is decided first comes first, so that what follows from it can be told so. */

@@ -135,7 +135,7 @@ public final class BuildCall {
         List<Claim> taken = new ArrayList<>(pressure.taken());
         long ticks = (long) Math.floor(most / topic.resolution().base(1) + 1e-6);
         taken.add(0, Claim.of(MARKED, topic, Verb.AT_MOST, ticks, topic.text(ticks), List.of()));
-        return new Decision(topic, pressure.status(), pressure.value(), pressure.label(), pressure.standing(), taken, pressure.lost(), pressure.why());
+        return new Decision(topic, pressure.status(), pressure.value(), pressure.label(), pressure.consensus(), taken, pressure.lost(), pressure.why());
     }
 
     private Demands demands() {

@@ -23,6 +23,11 @@ public record Call(Demands demands, List<Decision> decisions, List<Task> tasks, 
         couldNotTell = List.copyOf(couldNotTell);
     }
 
+    /** How firm the decision on a topic is; null where it has no value. */
+    public Firmness firmness(Topic topic) {
+        return FirmnessGrader.on(this, topic);
+    }
+
     /** The decision on a topic. */
     public Decision on(Topic topic) {
         for (Decision decision : decisions) {

@@ -18,12 +18,12 @@ import java.util.List;
  * @param status   whether there is an answer
  * @param value    ticks or position; null unless {@link Status#SETTLED}
  * @param label    a text of its own for the value ({@code 34x50}), else empty
- * @param standing how sure; null unless {@link Status#SETTLED}
+ * @param consensus how far the advice agrees; null unless {@link Status#SETTLED}
  * @param taken    claims that the value meets, by rank, force, id; without a value, the limits
  * @param lost     claims that it does not meet, by rank, force, id; without a value, all that are no limits
  * @param why      for {@code none possible} and {@code not applicable}, the reason in words; else empty
  */
-public record Decision(Topic topic, Status status, Long value, String label, Standing standing, List<Claim> taken, List<Lost> lost,
+public record Decision(Topic topic, Status status, Long value, String label, Consensus consensus, List<Claim> taken, List<Lost> lost,
         String why) {
 
     public Decision {
@@ -49,22 +49,22 @@ public record Decision(Topic topic, Status status, Long value, String label, Sta
         }
     }
 
-    /** How sure a decision is. */
-    public enum Standing {
+    /** How far the advice behind a decision agrees. */
+    public enum Consensus {
         /** All voting weight is for the value, nothing of the same rank overruled. */
-        SETTLED("settled"),
+        UNANIMOUS("unanimous"),
         /** At least two thirds of the voting weight is for the value. */
-        LEANING("leaning"),
+        MAJORITY("majority"),
         /** Less than that. */
-        SPLIT("split"),
+        DIVIDED("divided"),
         /** Bounds but no preference. */
-        BOUNDED("bounded"),
+        BOUNDS_ALONE("bounds alone"),
         /** Nothing said: the topic's default. */
-        ASSUMED("assumed");
+        DEFAULT("default");
 
         private final String word;
 
-        Standing(String word) {
+        Consensus(String word) {
             this.word = word;
         }
 

@@ -5,7 +5,7 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.How;
 import courseworthy.decision.Decision.Lost;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
@@ -23,7 +23,7 @@ import java.util.TreeSet;
  * <li>Bounds and vetoes, strongest level first; levels compare rank, then force, then for coaches the later sheet before the
  * earlier. Within a level each is taken in turn if it leaves something, else it is overruled: the safe side's bounds first, tightest
  * first, then the opposite ones, tightest first, then vetoes from the least safe option to the safest. Where no side is safe, bounds
- * of one level that contradict each other are set aside, and the standing is split.</li>
+ * of one level that contradict each other are set aside, and the advice is divided.</li>
  * <li>Limits are never overruled: where they leave nothing, no answer is possible.</li>
  * <li>Preferences: only the highest rank that prefers anything votes, with weights must 4, should 2, may 1. Quantities and ordered
  * options take the weighted median, ties to the safe side (none: the middle), then the nearest value inside the bounds. Other options
@@ -32,7 +32,7 @@ import java.util.TreeSet;
  * <li>Bounds and no preference: the default, brought inside them. Nothing at all: the default.</li>
  * <li>A quantity is rounded to its step, inside the bounds, toward the safe side. Where only some values exist, it is the existing
  * value inside the bounds that is nearest; bounds that are no limits give way where none is inside.</li>
- * <li>For and against follow from the value, as {@link Agreement} has it, and the standing from the voting weight that is for it.</li>
+ * <li>For and against follow from the value, as {@link Agreement} has it, and the consensus from the voting weight that is for it.</li>
  * </ol>
  *
  * <p>A topic's sensible range holds defaults and preferences, and gives way to bounds.
@@ -99,7 +99,7 @@ public final class Settler {
             }
         }
         taken.sort(ClaimOrder.OUTPUT);
-        return new Decision(topic, Status.SETTLED, value, "", Standing.BOUNDED, taken, inOrder(lost), "");
+        return new Decision(topic, Status.SETTLED, value, "", Consensus.BOUNDS_ALONE, taken, inOrder(lost), "");
     }
 
     /** The decision on a topic that does not apply: its claims are kept, unsettled. */
@@ -173,7 +173,7 @@ public final class Settler {
         ClaimSides sides = new ClaimSides(topic, value, bounds, ballot);
         List<Claim> taken = new ArrayList<>(sides.taken());
         taken.sort(ClaimOrder.OUTPUT);
-        return new Decision(topic, Status.SETTLED, value, label(value), standing(sides), taken, inOrder(sides.lost()), "");
+        return new Decision(topic, Status.SETTLED, value, label(value), consensus(sides), taken, inOrder(sides.lost()), "");
     }
 
     private long quantity() {
@@ -209,17 +209,17 @@ public final class Settler {
         return "";
     }
 
-    private Standing standing(ClaimSides sides) {
+    private Consensus consensus(ClaimSides sides) {
         if (bounds.contradicted()) {
-            return Standing.SPLIT;
+            return Consensus.DIVIDED;
         }
         if (ballot.rank() == null) {
-            return bounding.isEmpty() && ballot.strikes().isEmpty() ? Standing.ASSUMED : Standing.BOUNDED;
+            return bounding.isEmpty() && ballot.strikes().isEmpty() ? Consensus.DEFAULT : Consensus.BOUNDS_ALONE;
         }
         if (sides.weightFor() == sides.weight() && !sides.overruled(ballot.rank())) {
-            return Standing.SETTLED;
+            return Consensus.UNANIMOUS;
         }
-        return 3 * sides.weightFor() >= 2 * sides.weight() ? Standing.LEANING : Standing.SPLIT;
+        return 3 * sides.weightFor() >= 2 * sides.weight() ? Consensus.MAJORITY : Consensus.DIVIDED;
     }
 
     private enum LostOrder implements Comparator<Lost> {

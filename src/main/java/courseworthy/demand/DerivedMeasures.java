@@ -34,6 +34,11 @@ public final class DerivedMeasures {
         return measure.derived() ? measure.derivation().topics() : measure.ofTheBike() ? List.of(Topics.BIKE) : List.of();
     }
 
+    /** The measures from which one derives; none where it is what it is. */
+    static List<Measure> measuresRead(Measure measure) {
+        return measure.derived() ? measure.derivation().measures() : List.of();
+    }
+
     /** Whether a measure derives from other measures too, those of {@link #read()}, and not from decisions alone. */
     public static boolean readsMeasures(Measure measure) {
         return measure.derived() && !measure.derivation().measures().isEmpty();

@@ -32,9 +32,11 @@ final class ClaimEmitter {
         private final RuleOrigin author;
         private Collection<String> topics;
         private Collection<String> wanting;
+        private final List<Saying> sayings;
 
-        Muted(RuleOrigin author, Collection<String> topics, Collection<String> wanting) {
-            this.author = author;
+        Muted(Row row, Collection<String> topics, Collection<String> wanting) {
+            this.author = row.author();
+            this.sayings = row.sayings();
             this.topics = topics;
             this.wanting = wanting;
         }
@@ -73,7 +75,7 @@ final class ClaimEmitter {
         Saying.Times times = (Saying.Times) saying.worth();
         MeasureValue value = stage.demands().get(times.measure());
         if (value == null) {
-            mute(row.author(), List.of(saying.topic().name()), Set.of(times.measure().written()));
+            mute(row, List.of(saying.topic().name()), Set.of(times.measure().written()));
             return;
         }
         List<TestedFact> with = new ArrayList<>(grounds);
@@ -93,14 +95,14 @@ final class ClaimEmitter {
         if (row.condition().could(stage, true)) {
             Set<String> wanting = new LinkedHashSet<>();
             row.condition().wanting(stage, wanting);
-            mute(row.author(), row.topics(), wanting);
+            mute(row, row.topics(), wanting);
         }
     }
 
-    private void mute(RuleOrigin author, List<String> topics, Set<String> wanting) {
-        Muted about = muted.get(author.rule());
+    private void mute(Row row, List<String> topics, Set<String> wanting) {
+        Muted about = muted.get(row.author().rule());
         if (about == null) {
-            muted.put(author.rule(), new Muted(author, topics, wanting));
+            muted.put(row.author().rule(), new Muted(row, topics, wanting));
         } else {
             about.join(topics, wanting);
         }
@@ -125,7 +127,7 @@ final class ClaimEmitter {
         List<UndeterminedRule> out = new ArrayList<>(ids.length);
         for (String id : ids) {
             Muted about = muted.get(id);
-            out.add(new UndeterminedRule(about.author, List.copyOf(about.topics), List.copyOf(about.wanting)));
+            out.add(new UndeterminedRule(about.author, List.copyOf(about.topics), List.copyOf(about.wanting), about.sayings));
         }
         return out;
     }

@@ -1,6 +1,7 @@
 package courseworthy.engine;
 
 import courseworthy.claim.RuleOrigin;
+import courseworthy.sheet.Saying;
 import java.util.List;
 
 /**
@@ -9,6 +10,11 @@ import java.util.List;
  * @param author  the rule
  * @param topics  the topics it would have spoken on
  * @param wanting the measures that are unknown, as sheets write them ({@code sharp stones} of stretches included)
+ * @param sayings what it would have said; empty where that is not known
  */
-public record UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting) {
+public record UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting, List<Saying> sayings) {
+
+    public UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting) {
+        this(author, topics, wanting, List.of());
+    }
 }

@@ -33,7 +33,7 @@ public final class BikeAtHandReport {
     }
 
     private static List<SetUpSummary.Entry> rows(BikeAtHand bike) {
-        return bike.possible() ? SetUpSummary.of(bike.call().decisions(), bike.call().demands()) : List.of();
+        return bike.possible() ? SetUpSummary.of(bike.call()) : List.of();
     }
 
     public static List<String> lines(BikeAtHand bike) {

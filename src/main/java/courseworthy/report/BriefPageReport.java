@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A brief in the order in which a page of it is read: what to set and to pack first, then what is least sure, the plan, what is not usual and
+ * A brief in the order in which a page of it is read: what to set and to pack first, then what is least firm, the plan, what is not usual and
  * what to watch; then each topic with its reasons, to be opened, and what was assumed.
  */
 public final class BriefPageReport {
@@ -73,13 +73,12 @@ public final class BriefPageReport {
     }
 
     private Section.Builder unusual() {
-        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
-        return Section.builder(SetUpCard.CHECK_FIRST, "Not your usual, or not firm").bullets(parts.unusual()).paragraph(split)
-                .bullets("Least sure, and what would settle it:", brief.leastSure().stream().map(SetUpCard::leastSure).toList()).section(parts.close());
+        return Section.builder(SetUpCard.CHECK_FIRST, "Not your usual, or not firm").bullets(parts.unusual())
+                .bullets(SetUpCard.LEAST_FIRM, brief.leastFirm().stream().map(SetUpCard::leastFirm).toList()).section(parts.close());
     }
 
     private Section.Builder topics() {
-        Section.Builder out = Section.builder(TOPICS, "Every decision with its reasons").remark(BriefReport.CONFIDENCE_MEANS);
+        Section.Builder out = Section.builder(TOPICS, "Every decision with its reasons").remark(BriefReport.FIRMNESS_MEANS);
         for (TopicGroup group : TopicGroup.values()) {
             Section.Builder ofGroup = Section.builder(TOPICS + "-" + slug(group.title()), group.title());
             brief.decisions().stream().filter(each -> each.topic().group() == group).filter(each -> each.status() != Status.NOT_APPLICABLE)
@@ -93,7 +92,7 @@ public final class BriefPageReport {
     private Section.Builder topic(Decision decision) {
         Topic topic = decision.topic();
         Section.Builder out = Section.builder(anchor(topic), RichText.of(topic.name() + ": ").quoted(decision.phrase())).detail()
-                .aside(decision.standing() == null ? "" : Phrases.sure(brief, decision))
+                .aside(Phrases.firmness(brief, decision))
                 .paragraph(Phrases.sentence(topic.about())).caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
                 .caution(GroundPhrases.rests(brief, decision))
                 .bullets("To set:", SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());
@@ -102,6 +101,7 @@ public final class BriefPageReport {
                 decided ? "No rule recommends it; it is the default." : "");
         listed(out, decided ? "Against:" : "Set aside:", decision.lost().stream().map(lost -> ClaimItems.full(lost, links)).toList(),
                 decided ? "No rule recommends anything else." : "");
+        FirmnessReport.addTo(out, brief, decision);
         out.paragraph(assumedUnder(decision));
         TopicReport.addGains(out, WorthReport.worth(brief, topic));
         change(out, decision);

@@ -32,8 +32,9 @@ public final class BriefReport {
     public static final List<String> PARTS = List.of(IN_SHORT, SET_UP, CLOSE, SettingReport.ID, PlanReport.ID, ForecastReport.ID, BikeAtHandReport.ID,
             WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
 
-    static final String CONFIDENCE_MEANS = "settled: all advice agrees. leaning: about two thirds agrees. split: less than that. bounded: within limits,"
-            + " but nothing preferred. assumed: no advice, a common value.";
+    static final String FIRMNESS_MEANS = "firm: a limit decides, or a published source or several habits of the trade agree, on what is known. fair:"
+            + " one habit, some advice against it, or something assumed. thin: divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
+            + ": close; a small change in one figure would change it.";
 
     private final Brief brief;
 
@@ -73,10 +74,10 @@ public final class BriefReport {
 
     /** What is not as the rider is used to, and what may turn out differently. */
     private Section.Builder differences() {
-        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
-        RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("A small change in these figures would change what is in brackets (details: ")
-                .code("--part " + CLOSE).text("): ").quoted(Phrases.closeMeasures(brief.close())).text(".");
-        return Section.builder("check-first", "Not your usual, or not firm").bullets(unusual()).paragraph(split).paragraph(close);
+        RichText close = brief.close().isEmpty() ? RichText.EMPTY : RichText.of("Close, so that a small change in one figure would change them: "
+                + Phrases.count(brief.close().size(), "decision") + ", with ").code("--part " + CLOSE).text(".");
+        return Section.builder("check-first", "Not your usual, or not firm").bullets(unusual())
+                .bullets(SetUpCard.LEAST_FIRM, brief.leastFirm().stream().map(SetUpCard::leastFirm).toList()).paragraph(close);
     }
 
     /** What is not as the rider is used to, a line each. */
@@ -114,20 +115,20 @@ public final class BriefReport {
     }
 
     private Section.Builder setUp() {
-        Section.Builder out = Section.builder(SET_UP, "Recommended set-up").aside("confidence");
+        Section.Builder out = Section.builder(SET_UP, "Recommended set-up").aside("how firm");
         for (TopicGroup group : TopicGroup.values()) {
             out.definitions(group.title(), brief.decisions().stream().filter(each -> each.topic().group() == group)
                     .filter(each -> each.status() != Status.NOT_APPLICABLE).map(this::row).toList());
         }
         List<String> without = Phrases.without(brief.decisions());
-        return out.remark(without.isEmpty() ? "" : "Does not apply to this bike: " + String.join(", ", without) + ".").remark(CONFIDENCE_MEANS);
+        return out.remark(without.isEmpty() ? "" : "Does not apply to this bike: " + String.join(", ", without) + ".").remark(FIRMNESS_MEANS);
     }
 
     private Definition row(Decision decision) {
         String name = decision.topic().name();
         return decision.status() == Status.NONE_POSSIBLE
                 ? Definition.of(name, RichText.EMPTY.styled("none possible: ", Style.ATTENTION).quoted(decision.why()))
-                : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(RichText.of(Phrases.sure(brief, decision)));
+                : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(RichText.of(Phrases.firmness(brief, decision)));
     }
 
     Section.Builder close() {

@@ -6,6 +6,7 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
 import courseworthy.report.ItemList.Item;
 import courseworthy.report.Paragraph.Role;
+import courseworthy.task.Brief;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,10 +16,9 @@ final class ClaimItems {
     private ClaimItems() {
     }
 
-    /** {@code 57 mm: leaning} as the head of a report on one decision. */
-    static Report.Builder head(Decision decision) {
-        String confidence = decision.standing() == null ? "" : "confidence: " + decision.standing().word();
-        return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.phrase())).subtitle(confidence);
+    /** {@code 57 mm}, and how firm it is, as the head of a report on one decision. */
+    static Report.Builder head(Brief brief, Decision decision) {
+        return Report.builder(RichText.of(decision.topic().name() + ": ").quoted(decision.phrase())).subtitle(decision.value() == null ? "" : "firmness: " + Phrases.firmness(brief, decision));
     }
 
     /** The rule and its facts: {@code prefer 45 mm: shipped/x, should}. */

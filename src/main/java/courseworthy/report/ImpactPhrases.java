@@ -67,7 +67,7 @@ public final class ImpactPhrases {
             case INSTEAD -> befores(alike) + " becomes " + first.is().phrase();
             case NEWLY -> "newly decided: " + nows(alike);
             case NO_LONGER -> "no longer decided: " + first.is().phrase() + " instead of " + befores(alike);
-            case STANDING -> standings(alike) + " becomes " + first.is().standing().word();
+            case FIRMNESS -> wordsBefore(alike) + " becomes " + first.isFirm();
         };
     }
 
@@ -111,9 +111,9 @@ public final class ImpactPhrases {
         return either(is);
     }
 
-    private static String standings(ChangeGroup alike) {
+    private static String wordsBefore(ChangeGroup alike) {
         Set<String> was = new TreeSet<>();
-        alike.members().forEach(each -> was.add(each.was().standing().word()));
+        alike.members().forEach(each -> was.add(each.wasFirm()));
         return either(was);
     }
 
@@ -186,9 +186,9 @@ public final class ImpactPhrases {
 
     /** {@code Ann on stony, from 1.80 bar to 1.65 bar}. */
     public static String example(Turned turned) {
-        boolean sure = turned.change() == Impact.Change.STANDING;
-        return named(turned.ride()) + ", " + (sure ? turned.is().phrase() + ", " + turned.was().standing().word() + " and now "
-                + turned.is().standing().word() : turned.was().phrase() + " becomes " + turned.is().phrase());
+        boolean same = turned.change() == Impact.Change.FIRMNESS;
+        return named(turned.ride()) + ", " + (same ? turned.is().phrase() + ", " + turned.wasFirm() + " and now "
+                + turned.isFirm() : turned.was().phrase() + " becomes " + turned.is().phrase());
     }
 
     static String named(Ride ride) {

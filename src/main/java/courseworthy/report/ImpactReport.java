@@ -34,9 +34,9 @@ public final class ImpactReport {
         ImpactReport report = new ImpactReport(impact, false);
         List<ChangeGroup> groups = ChangeGroup.of(impact);
         return report.head()
-                .section(report.groups("other-decisions", "Different decisions", groups.stream().filter(each -> each.change() != Change.STANDING).toList()))
-                .section(report.groups("other-confidence", "The same decisions, more or less firm",
-                        groups.stream().filter(each -> each.change() == Change.STANDING).toList()))
+                .section(report.groups("other-decisions", "Different decisions", groups.stream().filter(each -> each.change() != Change.FIRMNESS).toList()))
+                .section(report.groups("other-firmness", "The same decisions, more or less firm",
+                        groups.stream().filter(each -> each.change() == Change.FIRMNESS).toList()))
                 .section(report.checklist())
                 .section(Section.builder("more", "More").paragraph(RichText.EMPTY.code("--topic NAME").text(" shows one topic in full, ")
                         .code("--format json").text(" all of them."))).build();
@@ -67,8 +67,8 @@ public final class ImpactReport {
     }
 
     private static String step(Turned turned) {
-        return turned.change() == Change.STANDING ? turned.is().phrase() + ", " + turned.was().standing().word() + " becomes "
-                + turned.is().standing().word() : turned.was().phrase() + " becomes " + turned.is().phrase();
+        return turned.change() == Change.FIRMNESS ? turned.is().phrase() + ", " + turned.wasFirm() + " becomes "
+                + turned.isFirm() : turned.was().phrase() + " becomes " + turned.is().phrase();
     }
 
     private Section.Builder groups(String id, String heading, List<ChangeGroup> groups) {

@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.call.CloseThreshold;
+import courseworthy.call.Firmness;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Rank;
@@ -299,9 +300,13 @@ public final class Phrases {
         return topic.step(topic.most()) == topic.step() ? step : step + ", and of " + PressureSteps.WIDE;
     }
 
-    /** How sure a decision is, and whether it is close. */
-    static String sure(Brief brief, Decision decision) {
-        return decision.standing().word() + (brief.close(decision) == null ? "" : ", close");
+    /** Stands beside the word of a decision that is close: it could be one value or the other. */
+    static final String CLOSE_MARK = "\u00b1";
+
+    /** How firm a decision is, in a word, with a mark where it is close: {@code fair} and the mark; empty where it has no value. */
+    static String firmness(Brief brief, Decision decision) {
+        Firmness firmness = brief.firmness(decision);
+        return firmness == null ? "" : firmness.word() + (brief.close(decision) == null ? "" : " " + CLOSE_MARK);
     }
 
     static final String CLOSE_MEANS = "Each figure may really be on the other side of a rule's threshold; the value after the colon would then be recommended.";

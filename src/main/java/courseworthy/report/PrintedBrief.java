@@ -31,10 +31,10 @@ public final class PrintedBrief {
     }
 
     private Section unusual() {
-        RichText split = brief.split().isEmpty() ? RichText.EMPTY : RichText.of("Advice is split; on balance: ").quoted(Phrases.values(brief.split())).text(".");
         RichText close = brief.close().isEmpty() ? RichText.EMPTY
                 : RichText.of("A small change in these figures would change what is in brackets: ").quoted(Phrases.closeMeasures(brief.close())).text(".");
-        return Section.builder("check-first", "Not your usual, or not firm").bullets(parts.unusual()).paragraph(split).paragraph(close).build();
+        return Section.builder("check-first", "Not your usual, or not firm").bullets(parts.unusual())
+                .bullets(SetUpCard.LEAST_FIRM, brief.leastFirm().stream().map(SetUpCard::leastFirm).toList()).paragraph(close).build();
     }
 
     private List<Section> plan() {

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class RosterCsv {
 
-    private static final List<String> HEAD = List.of("rider", "file", "tags", "notes", "time_s_low", "time_s", "time_s_high", "least_sure", "differs_in",
+    private static final List<String> HEAD = List.of("rider", "file", "tags", "notes", "time_s_low", "time_s", "time_s_high", "least_firm", "differs_in",
             "map_data");
 
     private RosterCsv() {
@@ -35,7 +35,7 @@ public final class RosterCsv {
         Range time = entry.time();
         List<String> out = new ArrayList<>(List.of(entry.name(), entry.file(), String.join("; ", entry.tags()), entry.notes()));
         out.addAll(time == null ? List.of("", "", "") : List.of(seconds(time.low()), seconds(time.mid()), seconds(time.high())));
-        out.add(entry.leastSure() == null ? "" : entry.leastSure().decision().topic().name());
+        out.add(entry.leastFirm() == null ? "" : entry.leastFirm().decision().topic().name());
         out.add(String.join("; ", roster.differing(rider).stream().map(each -> each.topic().name()).toList()));
         out.add(roster.course().attribution());
         topics.forEach(each -> out.add(each.decisions().get(rider).text()));

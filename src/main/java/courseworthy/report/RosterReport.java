@@ -2,7 +2,7 @@ package courseworthy.report;
 
 import courseworthy.decision.Decision;
 import courseworthy.report.TableColumn.Alignment;
-import courseworthy.task.LeastSure;
+import courseworthy.task.LeastFirm;
 import courseworthy.task.RosterResult;
 import courseworthy.task.RosterResult.Comparison;
 import courseworthy.task.RosterResult.Entry;
@@ -36,9 +36,9 @@ public final class RosterReport {
     }
 
     private Section.Builder riders() {
-        Table.Builder table = Table.builder().column("Rider").figures("Time").column("Least sure").column(RichText.of("Tags"), Alignment.LEFT, true);
+        Table.Builder table = Table.builder().column("Rider").figures("Time").column("Least firm").column(RichText.of("Tags"), Alignment.LEFT, true);
         for (Entry each : roster.entries()) {
-            LeastSure open = each.leastSure();
+            LeastFirm open = each.leastFirm();
             table.row(RichText.ofQuoted(each.name()), RichText.of(each.time() == null ? "unknown" : Figures.time(each.time())),
                     RichText.of(open == null ? "none" : open.decision().topic().name() + " " + open.decision().phrase()),
                     RichText.ofQuoted(String.join(", ", each.tags())));

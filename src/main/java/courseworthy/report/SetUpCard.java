@@ -1,11 +1,11 @@
 package courseworthy.report;
 
 import courseworthy.call.CloseThreshold;
-import courseworthy.decision.Decision;
+import courseworthy.call.Firmness;
 import courseworthy.demand.MeasureScale;
 import courseworthy.report.SetUpSummary.Entry;
 import courseworthy.task.Brief;
-import courseworthy.task.LeastSure;
+import courseworthy.task.LeastFirm;
 import courseworthy.task.MissingInputs;
 import courseworthy.worth.PressureSettings;
 import java.util.ArrayList;
@@ -33,36 +33,41 @@ final class SetUpCard {
                 default -> row(entry);
             });
         }
-        return Section.builder("in-short", "In short").settings(rows).note(leastSure(brief.leastSure()))
+        return Section.builder("in-short", "In short").settings(rows).note(leastFirm(brief.leastFirm()))
                 .caution(Phrases.missingGround(brief)).caution(GroundPhrases.mayChange(brief));
     }
 
-    /** The least sure decision and what would settle it, with the names of those that come next; empty where all are firm. */
-    private static RichText leastSure(List<LeastSure> all) {
+    static final String LEAST_FIRM = "Least firm, and what would settle it:";
+
+    /** The least firm decision and what would settle it, with the names of those that come next; empty where all are firm. */
+    private static RichText leastFirm(List<LeastFirm> all) {
         if (all.isEmpty()) {
             return RichText.EMPTY;
         }
-        RichText first = RichText.of("Least sure: ").append(leastSure(all.get(0)));
+        RichText first = RichText.of("Least firm: ").append(leastFirm(all.get(0)));
         List<String> next = all.subList(1, all.size()).stream().map(each -> each.decision().topic().name()).toList();
         return next.isEmpty() ? first : first.text(" ").crossReference("Next: " + String.join(", ", next), CHECK_FIRST).text(".");
     }
 
-    /** {@code bike (split): 20 cm of ledge height instead of 50 cm would make it gravel.} */
-    static RichText leastSure(LeastSure each) {
-        Decision decision = each.decision();
-        RichText name = RichText.of(decision.topic().name() + " (" + decision.standing().word() + (each.close() == null ? "" : ", close") + "). ");
+    /** {@code bike (fair, close). A look at the ground: at a ledge height of 20 cm instead of 50 cm it would be gravel.} */
+    static RichText leastFirm(LeastFirm each) {
+        RichText name = RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase())
+                .text(" (" + each.firmness().word() + (each.close() == null ? "" : ", close") + "). " + Phrases.capital(each.means().words()));
         if (each.close() != null) {
             CloseThreshold close = each.close();
             MeasureScale scale = close.measure().scale();
-            return name.text("Find out more about " + close.measure().written() + ": at " + scale.text(close.threshold()) + " instead of "
-                    + scale.text(close.from()) + " it would be ").quoted(close.otherwise().phrase()).text(".");
+            return name.text(": with " + close.measure().written() + " " + scale.text(close.threshold()) + " instead of " + scale.text(close.from())
+                    + " it would be ").quoted(close.otherwise().phrase()).text(".");
         }
         if (!each.wanted().isEmpty()) {
             MissingInputs wanted = each.wanted().get(0);
-            return name.text("Give ").append(RichText.join(" and ", wanted.keys().stream().limit(2).map(RichText.EMPTY::code).toList()))
+            return name.text(": give ").append(RichText.join(" and ", wanted.keys().stream().limit(2).map(RichText.EMPTY::code).toList()))
                     .text(" (" + wanted.place().word() + ").");
         }
-        return name.text("Advice differs: your own preference decides.");
+        if (!each.firmness().assumed().isEmpty()) {
+            return name.text(": " + each.firmness().assumed().get(0) + " was assumed.");
+        }
+        return name.text(each.firmness().agreement() == Firmness.Agreement.ALL ? ": little is known of it." : ": advice differs.");
     }
 
     private static Definition row(Entry entry) {

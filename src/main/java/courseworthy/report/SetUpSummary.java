@@ -1,5 +1,8 @@
 package courseworthy.report;
 
+import courseworthy.call.Call;
+import courseworthy.call.Firmness;
+import courseworthy.call.FirmnessGrader;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
@@ -11,7 +14,9 @@ import courseworthy.units.PressureSteps;
 import courseworthy.worth.PressureSettings;
 import courseworthy.worth.TyreSetting;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The call in a handful of lines, for a reader with ten seconds. */
 final class SetUpSummary {
@@ -42,15 +47,17 @@ final class SetUpSummary {
     private static final String SEE_BUILD = "see THE BUILD";
 
     private final List<Decision> decisions;
+    private final Set<Topic> thin = new HashSet<>();
     private final Demands demands;
 
-    private SetUpSummary(List<Decision> decisions, Demands demands) {
+    private SetUpSummary(List<Decision> decisions, List<Firmness> firmness, Demands demands) {
         this.decisions = decisions;
+        firmness.stream().filter(each -> each.level() == Firmness.Level.THIN).forEach(each -> thin.add(each.decision().topic()));
         this.demands = demands;
     }
 
     static List<Entry> of(Brief brief) {
-        List<Entry> out = of(brief.decisions(), brief.demands());
+        List<Entry> out = new SetUpSummary(brief.decisions(), brief.firmness(), brief.demands()).entries();
         if (brief.build() != null && brief.build().bike() != null) {
             out.add(out.size() - 1, new Entry(BUILD, List.of(brief.build().bike().toString(), SEE_BUILD + pressures(brief)), 1));
         }
@@ -73,13 +80,13 @@ final class SetUpSummary {
 
     private static void pressure(List<String> out, Topic pressure, Brief brief, TyreSetting tyre) {
         String text = tyre == null ? "" : PressureSteps.text(tyre.start(), tyre.ceiling());
-        if (tyre != null && !text.equals(new SetUpSummary(brief.decisions(), brief.demands()).value(pressure))) {
+        if (tyre != null && !text.equals(new SetUpSummary(brief.decisions(), brief.firmness(), brief.demands()).value(pressure))) {
             out.add(pressure.end().word() + " " + text);
         }
     }
 
-    static List<Entry> of(List<Decision> decisions, Demands demands) {
-        return new SetUpSummary(decisions, demands).entries();
+    static List<Entry> of(Call call) {
+        return new SetUpSummary(call.decisions(), FirmnessGrader.of(call), call.demands()).entries();
     }
 
     private Decision on(Topic topic) {
@@ -120,11 +127,11 @@ final class SetUpSummary {
         return decision.status() == Decision.Status.NOT_APPLICABLE ? "" : decision.text();
     }
 
-    /** A mark where advice on any of these was divided. */
+    /** The word where any of these is thin. */
     private String mark(Topic... topics) {
         for (Topic topic : topics) {
-            if (on(topic).standing() == Decision.Standing.SPLIT) {
-                return " (split)";
+            if (thin.contains(topic)) {
+                return " (" + Firmness.Level.THIN.word() + ")";
             }
         }
         return "";

@@ -24,11 +24,12 @@ public final class TopicReport {
     public static Report of(TopicResult result, RuleLinks links) {
         Brief brief = result.brief();
         Decision decision = brief.on(result.topic());
-        Report.Builder out = ClaimItems.head(decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
+        Report.Builder out = ClaimItems.head(brief, decision).paragraph(decision.topic().about() + ".").caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
                 .paragraph(RichText.ofQuoted(brief.course().name()).text(", " + ReportHead.purpose(brief)))
                 .paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).caution(GroundPhrases.rests(brief, decision))
                 .section(settings(brief, result.topic())).section(gains(WorthReport.worth(brief, decision.topic())));
+        out.section(FirmnessReport.section(brief, decision));
         addClaims(out, decision, links);
         return out.section(FlipReport.section(result.flips())).section(unchecked(brief, result.topic())).build();
     }

@@ -24,7 +24,7 @@ public final class WhyReport {
 
     /** The whole chain, or what was asked of one value or one rule. */
     public static Report of(WhyResult result) {
-        Report.Builder out = result.decision() == null ? Report.builder(RichText.of(WhyResult.CHECKLIST)) : ClaimItems.head(result.decision());
+        Report.Builder out = result.decision() == null ? Report.builder(RichText.of(WhyResult.CHECKLIST)) : ClaimItems.head(result.brief(), result.decision());
         out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + ReportHead.purpose(result.brief())))
                 .paragraphs(SheetNames.paragraphs(result.brief().sheets()))
                 .paragraphs(GroundPhrases.paragraphs(result.brief().course())).caution(GroundPhrases.rests(result.brief(), result.decision()));
@@ -35,7 +35,7 @@ public final class WhyReport {
             out.section(instead(result.instead(), result.decision()));
         }
         if (!result.narrow()) {
-            out.section(chain(result)).section(inapplicable(result.silent())).section(FlipReport.section(result.flips()));
+            out.section(FirmnessReport.section(result.brief(), result.decision())).section(chain(result)).section(inapplicable(result.silent())).section(FlipReport.section(result.flips()));
         }
         return out.build();
     }

@@ -61,11 +61,11 @@ final class CasesSchema {
                 .key("measures", about("What is known, instead of a course", SchemaFragments.reference(FACTS)))
                 .key("stretches", about("The stretches of the course, instead of a course", stretches()))
                 .key("expect", about("What must be decided", expect()))
-                .key("standing", about("How sure it must be", byTopic(topic -> SchemaFragments.word(CaseReader.STANDINGS))))
+                .key("firmness", about("How firm it must be", byTopic(topic -> SchemaFragments.word(CaseReader.FIRMNESS))))
                 .key("fires", about("Rules that must apply", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .key("silent", about("Rules that must not apply", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .required("call")
-                .also("anyOf", List.of(SchemaFragments.of("required", List.of("expect")), SchemaFragments.of("required", List.of("standing")),
+                .also("anyOf", List.of(SchemaFragments.of("required", List.of("expect")), SchemaFragments.of("required", List.of("firmness")),
                         SchemaFragments.of("required", List.of("fires")), SchemaFragments.of("required", List.of("silent"))))
                 .shape();
     }

@@ -14,12 +14,12 @@ import java.util.Map;
  * @param ride     null where measures stand for course, rider and day
  * @param situation what is known where there is no course
  * @param expect   what must be settled, by topic
- * @param standing how sure it must be, by topic
+ * @param firmness how firm it must be, by topic
  * @param fires    rules that must apply
  * @param silent   rules that must stay silent
  */
 public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, Expected> expect,
-        Map<Topic, String> standing, List<Named> fires, List<Named> silent) {
+        Map<Topic, String> firmness, List<Named> fires, List<Named> silent) {
 
     /** What stands for a topic that does not apply. */
     public static final String NOT_APPLICABLE = "not applicable";

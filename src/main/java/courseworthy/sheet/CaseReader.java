@@ -22,7 +22,7 @@ import java.util.function.BiConsumer;
 public final class CaseReader {
 
     /** The words for how sure a decision is, surest first. */
-    public static final List<String> STANDINGS = List.of("settled", "leaning", "split", "bounded", "assumed");
+    public static final List<String> FIRMNESS = List.of("firm", "fair", "thin");
 
     private static final List<String> OF_A_RULE = List.of("fires", "still fires", "silent");
 
@@ -115,22 +115,22 @@ public final class CaseReader {
                 expect.put(topic, expected);
             }
         });
-        Map<Topic, String> standing = new LinkedHashMap<>();
-        byTopic(fields, "standing", (topic, value) -> {
-            String word = value instanceof Node.Scalar scalar ? fields.word("standing", scalar, STANDINGS) : null;
+        Map<Topic, String> firmness = new LinkedHashMap<>();
+        byTopic(fields, "firmness", (topic, value) -> {
+            String word = value instanceof Node.Scalar scalar ? fields.word("firmness", scalar, FIRMNESS) : null;
             if (word != null) {
-                standing.put(topic, word);
+                firmness.put(topic, word);
             }
         });
         List<CallCase.Named> fires = named(fields, "fires");
         List<CallCase.Named> silent = named(fields, "silent");
         fields.done();
         sources(fields, course);
-        if (!fields.has("expect") && !fields.has("standing") && !fields.has("fires") && !fields.has("silent")) {
-            faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, standing, fires or silent", "");
+        if (!fields.has("expect") && !fields.has("firmness") && !fields.has("fires") && !fields.has("silent")) {
+            faults.add(file, fields.line(), "call", "nothing that must come of it", "expect, firmness, fires or silent", "");
         }
         calls.add(new CallCase(sentence == null ? "" : sentence, new SourceLocation(file, fields.lineOf("call")),
-                course == null ? null : new CallCase.RideSources(course, ground, rider, event), situation, expect, standing, fires, silent));
+                course == null ? null : new CallCase.RideSources(course, ground, rider, event), situation, expect, firmness, fires, silent));
     }
 
     /** A course with its rider and day, or measures in their stead. */

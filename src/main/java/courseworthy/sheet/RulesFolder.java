@@ -28,6 +28,11 @@ public final class RulesFolder {
     /** The table of the order of work on the stand, which is none either. */
     public static final String STAND = "rules/stand/";
 
+    /** The table of how firm decisions are, which is none either. */
+    public static final String FIRMNESS = "rules/firmness/";
+
+    private static final List<String> OTHER_TABLES = List.of(GROUND, STAND, FIRMNESS);
+
     /** Where limits are that join topics. */
     static final String PAIRING = "rules/pairing/";
 
@@ -69,11 +74,16 @@ public final class RulesFolder {
         return out;
     }
 
-    /** Every tree below the folder but cases and what infers ground, by shown path, in the order of paths. */
+    /** Whether a file is a table of its own kind, and no sheet. */
+    public static boolean isOtherTable(String shown) {
+        return OTHER_TABLES.stream().anyMatch(shown::startsWith);
+    }
+
+    /** Every tree below the folder but cases and tables of another kind, by shown path, in the order of paths. */
     public static Map<String, Node.Mapping> trees(Path rules, Faults faults) {
         Map<String, Node.Mapping> out = new LinkedHashMap<>();
         for (Path path : files(rules, ".yaml")) {
-            if (!path.toString().endsWith(CASES) && !shown(rules, path).startsWith(GROUND) && !shown(rules, path).startsWith(STAND)) {
+            if (!path.toString().endsWith(CASES) && !isOtherTable(shown(rules, path))) {
                 Node.Mapping tree = YamlReader.read(path, shown(rules, path), faults);
                 if (tree != null) {
                     out.put(shown(rules, path), tree);

@@ -3,9 +3,10 @@ package courseworthy.task;
 import courseworthy.build.Build;
 import courseworthy.call.Call;
 import courseworthy.call.CloseThreshold;
+import courseworthy.call.Firmness;
+import courseworthy.call.FirmnessGrader;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Standing;
 import courseworthy.demand.Demands;
 import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.SheetInForce;
@@ -29,6 +30,7 @@ import java.util.List;
  * @param date         the day; null where it is not known
  * @param demands      what course, rider and day ask for, with what was assumed
  * @param decisions    one for each topic, in the order of the catalogue
+ * @param firmness     how firm each decision is that has a value, in the order of the catalogue
  * @param reasons      the leading reason of each decision, those with one reason together
  * @param leaveAlone   what is not to be changed before a race; empty in training
  * @param couldNotTell rules that could not tell
@@ -43,11 +45,12 @@ import java.util.List;
  * @param sheets       coaches' sheets in force, in the order given
  */
 public record Brief(CourseSummary course, String event, String rider, String notes, String role, LocalDate date, Demands demands,
-        List<Decision> decisions, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
+        List<Decision> decisions, List<Firmness> firmness, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
         List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, BriefDetail detail, Build build, List<SheetInForce> sheets) {
 
     public Brief {
         decisions = List.copyOf(decisions);
+        firmness = List.copyOf(firmness);
         reasons = List.copyOf(reasons);
         leaveAlone = List.copyOf(leaveAlone);
         couldNotTell = List.copyOf(couldNotTell);
@@ -66,9 +69,9 @@ public record Brief(CourseSummary course, String event, String rider, String not
         return worths == null ? List.of() : worths.all();
     }
 
-    /** The three decisions that are least sure, and what would settle them; fewer where fewer are open. */
-    public List<LeastSure> leastSure() {
-        return LeastSure.of(this);
+    /** The three decisions that are least firm or closest, and what would settle them; fewer where fewer are open. */
+    public List<LeastFirm> leastFirm() {
+        return LeastFirm.of(this);
     }
 
     /** The decisions that could change with ground that is inferred or unknown, in order. */
@@ -96,9 +99,14 @@ public record Brief(CourseSummary course, String event, String rider, String not
         return detail == null ? null : detail.roadBook();
     }
 
-    /** Decisions on which advice is split. */
-    public List<Decision> split() {
-        return decisions.stream().filter(each -> each.standing() == Standing.SPLIT).toList();
+    /** How firm a decision is; null where it has no value. */
+    public Firmness firmness(Decision decision) {
+        for (Firmness each : firmness) {
+            if (each.decision().topic().equals(decision.topic())) {
+                return each;
+            }
+        }
+        return null;
     }
 
     /** The threshold on which a decision rests closely; null where it does not. */
@@ -138,8 +146,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         private String notes = "";
         private final String role;
         private LocalDate date;
-        private final Demands demands;
-        private final List<Decision> decisions;
+        private final Call call;
         private List<LeadingReason> reasons = List.of();
         private List<LeaveAlone> leaveAlone = List.of();
         private List<UndeterminedRule> couldNotTell = List.of();
@@ -156,8 +163,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         private Builder(CourseSummary course, String role, Call call) {
             this.course = course;
             this.role = role;
-            this.demands = call.demands();
-            this.decisions = call.decisions();
+            this.call = call;
         }
 
         public Builder event(String value) {
@@ -241,8 +247,9 @@ public record Brief(CourseSummary course, String event, String rider, String not
         }
 
         public Brief build() {
-            return new Brief(course, event, rider, notes, role, date, demands, decisions, reasons, leaveAlone, couldNotTell, wanted, close,
-                    cautions, checklist, outlook, worths, detail, build, sheets);
+            List<Firmness> firmness = FirmnessGrader.of(new Call(call.demands(), call.decisions(), call.tasks(), couldNotTell));
+            return new Brief(course, event, rider, notes, role, date, call.demands(), call.decisions(), firmness, reasons, leaveAlone, couldNotTell, wanted,
+                    close, cautions, checklist, outlook, worths, detail, build, sheets);
         }
     }
 }

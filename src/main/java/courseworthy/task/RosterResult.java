@@ -40,10 +40,10 @@ public record RosterResult(CourseSummary course, String event, String role, Loca
      * @param tags      what the rider belongs to
      * @param notes     on the rider, as written; may be empty
      * @param time      of the ride, s; null where it was not estimated
-     * @param leastSure the least sure decision; null where all are firm
+     * @param leastFirm the least firm decision; null where all are firm
      * @param decisions one for each topic, in the order of the catalogue
      */
-    public record Entry(String name, String file, List<String> tags, String notes, Range time, LeastSure leastSure, List<Decision> decisions) {
+    public record Entry(String name, String file, List<String> tags, String notes, Range time, LeastFirm leastFirm, List<Decision> decisions) {
 
         public Entry {
             tags = List.copyOf(tags);
@@ -51,7 +51,7 @@ public record RosterResult(CourseSummary course, String event, String role, Loca
         }
 
         static Entry of(String name, Rider rider, Brief brief) {
-            List<LeastSure> open = brief.leastSure();
+            List<LeastFirm> open = brief.leastFirm();
             return new Entry(name, rider.file(), rider.tags(), rider.notes(), brief.demands().estimated() == null ? null : brief.demands().estimated().estimate().total(),
                     open.isEmpty() ? null : open.get(0), brief.decisions());
         }

@@ -2,6 +2,7 @@ package courseworthy.task;
 
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
+import courseworthy.call.Firmness;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Task;
 import courseworthy.course.Course;
@@ -227,7 +228,7 @@ public final class TestTask {
         Set<String> spoke = spoke(call);
         List<String> differences = new ArrayList<>();
         ready.one().expect().forEach((topic, expected) -> expect(call.on(topic), expected, differences));
-        ready.one().standing().forEach((topic, word) -> standing(call.on(topic), word, differences));
+        ready.one().firmness().forEach((topic, word) -> firmness(call, topic, word, differences));
         Situation end = situation(call);
         ready.one().fires().forEach(named -> spoken(rule(named, ready.one()), true, spoke, end, differences));
         ready.one().silent().forEach(named -> spoken(rule(named, ready.one()), false, spoke, end, differences));
@@ -269,10 +270,11 @@ public final class TestTask {
         }
     }
 
-    private static void standing(Decision decision, String word, List<String> differences) {
-        String found = decision.standing() == null ? decision.status().words() : decision.standing().word();
+    private static void firmness(Call call, Topic topic, String word, List<String> differences) {
+        Firmness firmness = call.firmness(topic);
+        String found = firmness == null ? call.on(topic).status().words() : firmness.word();
         if (!found.equals(word)) {
-            differences.add("standing of " + decision.topic().name() + ": found " + found + ", expected " + word);
+            differences.add("firmness of " + topic.name() + ": found " + found + ", expected " + word);
         }
     }
 

@@ -26,7 +26,7 @@ import java.util.Set;
  * @param group      the topics that it is shown among
  * @param work       what kind of work a change on it means
  * @param concerns   what hangs on it besides speed
- * @param notch      by how many ticks one part is a size from another (practice); 1 for options
+ * @param notch      by how many ticks a value is another one to a rider or mechanic: one part a size from another, one setting from another that is felt (practice); 1 for options
  */
 public record Topic(String name, String about, Kind kind, Resolution resolution, long step, long least, long most,
         List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, Set<Concern> concerns, long notch) {
@@ -216,7 +216,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
             return this;
         }
 
-        /** By how many ticks one part is a size from another, where that is not the rounding step. */
+        /** By how many ticks a value is another one to a rider or mechanic, where that is not the rounding step. */
         public Builder notch(long ticks) {
             notch = ticks;
             return this;

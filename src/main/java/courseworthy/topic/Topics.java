@@ -34,16 +34,16 @@ public final class Topics {
             .layer(3).safe(Safe.UP).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.TRAVEL)
             .about("Stiffness of the fork: stanchion diameter and crown"));
     public static final Topic FRONT_SAG = add(quantity("front sag", Unit.PERCENT, "1").range("10", "40").standard("20")
-            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS).notch(5)
             .about("Sag of the fork in full kit, as a share of its travel"));
     public static final Topic REAR_SAG = add(quantity("rear sag", Unit.PERCENT, "1").range("10", "40").standard("25")
-            .layer(5).where(BIKE, FULL_SUSPENSION).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .layer(5).where(BIKE, FULL_SUSPENSION).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS).notch(5)
             .about("Sag of the rear suspension in full kit, as a share of its travel"));
     public static final Topic REBOUND = add(quantity("rebound", Unit.PERCENT, "1").range("0", "100").standard("50").step(5)
-            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS).notch(10)
             .about("Rebound damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"));
     public static final Topic COMPRESSION = add(quantity("compression", Unit.PERCENT, "1").range("0", "100").standard("70").step(5)
-            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
+            .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS).notch(10)
             .about("Low-speed compression damping to start from: clicks open from fully closed as a share of the range; the manufacturer's chart takes precedence"));
     public static final Topic LOCKOUT = add(options("lockout", "none", "at the fork/shock", "remote").standard("at the fork/shock")
             .layer(5).where(BIKE, MTB).group(TopicGroup.SUSPENSION).work(Work.SUSPENSION_SETTINGS)
@@ -85,10 +85,10 @@ public final class Topics {
             .layer(4).group(TopicGroup.TYRES).work(Work.TYRES)
             .about("Rear tyre with a tube, or tubeless with sealant"));
     public static final Topic FRONT_TYRE_PRESSURE = add(quantity("front tyre pressure", Unit.BAR, "0.05").range("0.80", "8.00").standard("2.00")
-            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE)
+            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE).notch(2)
             .about("Pressure of the front tyre at the start, at the temperature there"));
     public static final Topic REAR_TYRE_PRESSURE = add(quantity("rear tyre pressure", Unit.BAR, "0.05").range("0.80", "8.00").standard("2.00")
-            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE)
+            .layer(6).group(TopicGroup.TYRES).work(Work.PRESSURE).notch(2)
             .about("Pressure of the rear tyre at the start, at the temperature there"));
     public static final Topic FRONT_RIM_MATERIAL = add(options("front rim material", "alloy", "carbon").standard("alloy")
             .layer(3).group(TopicGroup.WHEELS).work(Work.WHEELS)
@@ -157,7 +157,7 @@ public final class Topics {
             .layer(7).safe(Safe.UP).where(LIGHTS, "to see by", "to see by with a backup").group(TopicGroup.ELECTRONICS).work(Work.LIGHTS).notch(2)
             .about("Run time the main light must have at the mode used"));
     public static final Topic BATTERY_RESERVE = add(quantity("battery reserve", Unit.PERCENT, "1").range("0", "150").standard("30").step(5)
-            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS)
+            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS).notch(10)
             .about("Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"));
     public static final Topic FRONT_ROTOR = add(quantity("front rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
             .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20).concerns(Concern.SAFETY)
@@ -178,22 +178,22 @@ public final class Topics {
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
             .about("The cassette"));
     public static final Topic SEALANT_AGE = add(quantity("sealant age", Unit.DAYS, "1").range("1", "180").standard("90")
-            .layer(6).safe(Safe.DOWN).where(REAR_SEALANT, "tubeless").group(TopicGroup.UPKEEP).work(Work.UPKEEP)
+            .layer(6).safe(Safe.DOWN).where(REAR_SEALANT, "tubeless").group(TopicGroup.UPKEEP).work(Work.UPKEEP).notch(7)
             .about("Most days since sealant was last topped up"));
     public static final Topic PAD_THICKNESS = add(quantity("pad thickness", Unit.MM, "0.1").range("0.5", "4.0").standard("1.0")
-            .layer(6).safe(Safe.UP).group(TopicGroup.UPKEEP).work(Work.BRAKES)
+            .layer(6).safe(Safe.UP).group(TopicGroup.UPKEEP).work(Work.BRAKES).notch(2)
             .about("Least friction material left on each pad at the start; the manufacturer's wear mark takes precedence"));
     public static final Topic CABLES_OR_BATTERIES = add(options("cables or batteries", "check", "renew or charge").standard("check")
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
             .about("Shift cables, or batteries of electronic shifting"));
     public static final Topic WATER = add(quantity("water", Unit.L, "0.1").range("0.3", "60.0").standard("0.7")
-            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY).concerns(Concern.SAFETY)
+            .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY).notch(5).concerns(Concern.SAFETY)
             .about("Water to leave the start with; what each tap on the way is left with stands in the day's plan"));
     public static final Topic WATER_CARRIER = add(ordered("water carrier", "one bottle", "two bottles", "bottles and a pack").standard("one bottle")
             .layer(7).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)
             .about("How the water is carried, also over the gap that needs most: a bottle holds 0.8 L, two 1.6 L, bottles and a pack 4.6 L"));
     public static final Topic FOOD = add(quantity("food", Unit.G_PER_H, "1").range("0", "90").standard("40").step(5)
-            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY)
+            .layer(6).group(TopicGroup.CARRIED).work(Work.CARRY).notch(10)
             .about("Carbohydrate to carry and eat, an hour"));
     public static final Topic PLUGS = add(quantity("plugs", Unit.ONE, "1").range("0", "10").standard("2")
             .layer(6).safe(Safe.UP).group(TopicGroup.CARRIED).work(Work.CARRY)

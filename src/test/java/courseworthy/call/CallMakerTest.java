@@ -118,7 +118,7 @@ class CallMakerTest {
     void whatIsUnknownLeavesTheDefaultAndIsTold() {
         Call call = call(Map.of());
         assertThat(text(call, "bike")).isEqualTo("gravel");
-        assertThat(call.on(Topics.BIKE).standing()).isEqualTo(Decision.Standing.ASSUMED);
+        assertThat(call.on(Topics.BIKE).consensus()).isEqualTo(Decision.Consensus.DEFAULT);
         assertThat(call.couldNotTell()).extracting(untold -> untold.author().rule() + " " + untold.wanting())
                 .containsExactly("Layers/rough-asks-for-full-suspension [roughness]", "Layers/smooth-asks-for-a-road-bike [roughness]");
     }

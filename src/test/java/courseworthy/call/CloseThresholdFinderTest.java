@@ -45,7 +45,11 @@ class CloseThresholdFinderTest {
             assertThat(value.mid()).isEqualTo(margin.from());
             assertThat(itself(margin.measure(), topic)).isFalse();
             if (!FORECAST.contains(margin.measure())) {
-                assertThat(margin.threshold()).isBetween(value.low(), value.high());
+                // In its range, or the very next step to which it is rounded.
+                assertThat(margin.threshold()).isBetween(Math.min(value.low(), value.mid() - 1), Math.max(value.high(), value.mid() + 1));
+            }
+            if (topic.kind() == Topic.Kind.QUANTITY && margin.otherwise().value() != null) {
+                assertThat(Math.abs(margin.otherwise().value() - margin.decision().value())).as("%s", margin).isGreaterThanOrEqualTo(topic.notch());
             }
             assertThat(margin.decision()).isEqualTo(call.on(topic));
             assertThat(topic == BIKE || Objects.equals(at(day.demands(), margin.measure(), margin.threshold(), BIKE), call.on(BIKE).value()))
@@ -95,12 +99,18 @@ class CloseThresholdFinderTest {
             for (Decision decision : anotherBike ? List.of(call.on(BIKE)) : call.decisions()) {
                 Long then = beyond.on(decision.topic()).value();
                 boolean differs = !Objects.equals(below.on(decision.topic()).value(), above.on(decision.topic()).value());
-                if (decision.value() != null && !itself(measure, decision.topic()) && differs && !Objects.equals(then, decision.value())) {
+                if (decision.value() != null && !itself(measure, decision.topic()) && differs && another(decision, then)) {
                     out.add(decision.topic().name());
                 }
             }
         }
         return out;
+    }
+
+    /** Whether a value is another one by a notch of its topic, or there is none any more. */
+    private static boolean another(Decision decision, Long then) {
+        return then == null || (decision.topic().kind() == Topic.Kind.QUANTITY ? Math.abs(then - decision.value()) >= decision.topic().notch()
+                : !then.equals(decision.value()));
     }
 
     /** That the water at the start is close to the water at the start helps nobody. */

@@ -7,7 +7,7 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.engine.DroolsRules;
 import courseworthy.topic.Topic;
@@ -50,9 +50,9 @@ class ForAndAgainstTest {
         for (Decision decision : CallMaker.call(SHIPPED, day.demands()).decisions()) {
             Rank voting = voting(decision);
             boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting);
-            if (decision.standing() == Standing.SETTLED) {
+            if (decision.consensus() == Consensus.UNANIMOUS) {
                 assertThat(against).as("%s", decision).isFalse();
-            } else if (decision.standing() == Standing.LEANING) {
+            } else if (decision.consensus() == Consensus.MAJORITY) {
                 assertThat(against).as("%s", decision).isTrue();
             }
         }

@@ -8,7 +8,7 @@ import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Deadline;
 import courseworthy.claim.Task;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
 import courseworthy.event.Event;
@@ -28,7 +28,7 @@ class ChecklistMakerTest {
     /** Degani and Wiener, guideline 1: the response states the desired value, not "checked". 1 bar is 14.504 psi (NIST SP 811). */
     @Test
     void anItemStatesTheDecidedValue() {
-        example.decided("front tyre pressure", 31, Standing.SETTLED, List.of(), List.of());
+        example.decided("front tyre pressure", 31, Consensus.UNANIMOUS, List.of(), List.of());
         example.task("shipped/p", "Pump", "Front {front tyre pressure}, rear {rear tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
         assertThat(only().find()).isEqualTo("Front 1.55 bar (22 psi), rear 2.00 bar (29 psi)");
     }

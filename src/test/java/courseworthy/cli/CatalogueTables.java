@@ -1,6 +1,7 @@
 package courseworthy.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.call.FirmnessTable;
 import courseworthy.report.json.OutputSchema;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -34,9 +35,20 @@ final class CatalogueTables {
     }
 
     static String topics() {
-        StringBuilder out = new StringBuilder("| topic | what is decided | values | default |\n| --- | --- | --- | --- |\n");
+        StringBuilder out = new StringBuilder("| topic | what is decided | values | default | notch |\n| --- | --- | --- | --- | --- |\n");
         for (Topic topic : Topics.all()) {
-            out.append(row("`" + topic.name() + "`", topic.about(), values(topic), topic.text(topic.standard())));
+            out.append(row("`" + topic.name() + "`", topic.about(), values(topic), topic.text(topic.standard()),
+                    topic.kind() == Topic.Kind.QUANTITY ? topic.resolution().text(topic.notch()) : "another word"));
+        }
+        return out.toString();
+    }
+
+    /** A row for each grade of firmness, with what is found and the word for it. */
+    static String firmness() {
+        StringBuilder out = new StringBuilder("| best evidence | advice that agrees | under it | firmness | why |\n| --- | --- | --- | --- | --- |\n");
+        for (FirmnessTable.Grade grade : FirmnessTable.shipped().grades()) {
+            out.append(row(String.join(", ", grade.evidence()), String.join(", ", grade.agreement()), String.join(", ", grade.knowledge()),
+                    "**" + grade.level().word() + "**", grade.because()));
         }
         return out.toString();
     }

@@ -93,9 +93,9 @@ class ImpactRecountTest {
             }
         }
         assertThat(inGroups).as("each change in one group").isEqualTo(members);
-        for (String standing : List.of("no", "yes")) {
+        for (String firmness : List.of("no", "yes")) {
             json.get("groups").forEach(group -> {
-                if (group.get("change").asText().equals("standing") == standing.equals("yes")) {
+                if (group.get("change").asText().equals("firmness") == firmness.equals("yes")) {
                     counts.add(group.get("calls").asInt());
                 }
             });
@@ -119,7 +119,7 @@ class ImpactRecountTest {
             String change = each.get("change").asText();
             boolean same = each.get("topic").asText().equals(topic) && change.equals(group.get("change").asText());
             if (same && (!change.equals("instead") || words.endsWith(" becomes " + each.get("to").get("text").asText()))
-                    && (!change.equals("standing") || words.endsWith(" becomes " + each.get("to").get("standing").asText()))) {
+                    && (!change.equals("firmness") || words.endsWith(" becomes " + each.get("to").get("firmness").asText()))) {
                 out.add(each);
             }
         }
@@ -135,7 +135,7 @@ class ImpactRecountTest {
             switch (group.get("change").asText()) {
                 case "up" -> by.add(to.decimalValue().subtract(from.decimalValue()));
                 case "down" -> by.add(from.decimalValue().subtract(to.decimalValue()));
-                case "standing" -> assertThat(to).isEqualTo(from);
+                case "firmness" -> assertThat(to).isEqualTo(from);
                 default -> assertThat(to).isNotEqualTo(from);
             }
         }
@@ -195,6 +195,6 @@ class ImpactRecountTest {
     }
 
     private static String decision(JsonNode decision) {
-        return decision.get("status").asText() + ", " + decision.get("text").asText() + ", " + decision.get("standing").asText();
+        return decision.get("status").asText() + ", " + decision.get("text").asText() + ", " + decision.get("firmness").asText();
     }
 }

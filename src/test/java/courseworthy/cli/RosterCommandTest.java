@@ -86,8 +86,8 @@ class RosterCommandTest {
             JsonNode brief = OutputSchema.tree(alone);
             JsonNode rider = named(json.get("riders"), "file", folder + "/riders/" + name + ".yaml");
             brief.get("decisions").forEach(each -> assertThat(named(rider.get("decisions"), "topic", each.get("topic").asText()).get("value")).isEqualTo(each.get("value")));
-            JsonNode open = brief.get("least_sure");
-            assertThat(rider.get("least_sure").isNull() ? "" : rider.get("least_sure").get("topic").asText())
+            JsonNode open = brief.get("least_firm");
+            assertThat(rider.get("least_firm").isNull() ? "" : rider.get("least_firm").get("topic").asText())
                     .isEqualTo(open.isEmpty() ? "" : open.get(0).get("topic").asText());
         }
     }
@@ -96,7 +96,7 @@ class RosterCommandTest {
     void tableForSpreadsheets() {
         List<String> lines = run("--format", "csv").out().lines().toList();
         assertThat(lines).hasSize(4);
-        assertThat(lines.get(0)).startsWith("rider,file,tags,notes,time_s_low,time_s,time_s_high,least_sure,differs_in,map_data,").contains(",plugs,");
+        assertThat(lines.get(0)).startsWith("rider,file,tags,notes,time_s_low,time_s,time_s_high,least_firm,differs_in,map_data,").contains(",plugs,");
         assertThat(lines.get(1)).startsWith("Ann,").contains(",juniors,,");
         assertThat(lines.get(3)).startsWith("Cy,").contains(",plugs,");
         assertThat(lines).allMatch(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length == lines.get(0).split(",").length);

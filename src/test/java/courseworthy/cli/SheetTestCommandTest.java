@@ -49,7 +49,7 @@ class SheetTestCommandTest {
               - call: a short easy day
                 measures: {bike at hand: gravel, hours: 2:00 h, roughness: 1.0}
                 expect: {plugs: 3, fork travel: not applicable}
-                standing: {plugs: leaning}
+                firmness: {plugs: firm}
                 fires: [always, long-and-rough]
                 silent: [winter]
             """;
@@ -65,7 +65,7 @@ class SheetTestCommandTest {
                 - roughness at least rough: true, found rough (2.0)
             F/mine.cases.yaml:15: a short easy day
                 - plugs: found 4, expected 3
-                - standing of plugs: found settled, expected leaning
+                - firmness of plugs: found thin, expected firm
                 - Mine/long-and-rough: must apply, but does not
                   - hours over 4:00 h: false, found 2:00 h, short by 2:01 h
                   - roughness at least rough: false, found mixed (1.0), short by 1.0
@@ -206,7 +206,7 @@ class SheetTestCommandTest {
                   - call: another
                     measures: {hours: 3:00 h, decided: {bike: rode}}
                     rider: kim.yaml
-                    standing: {fork travel: sure}
+                    firmness: {fork travel: sure}
                   - {call: c, course: no-such-course}
                   - {rule: [a, b], fires: {x: {hours: 3 h}}}
                   - rule: winter
@@ -222,7 +222,7 @@ class SheetTestCommandTest {
         assertThat(ran.err().replace(cases, "C").lines().filter(line -> line.startsWith("C:")).map(line -> line.split(",")[0])).containsExactly(
                 "C:1: cases for: found \"Yours\"", "C:4: found \"hourz\"", "C:4: rule: found \"long-and-ruff\"", "C:6: course: found \"../x.yaml\"",
                 "C:7: mass: found \"58\"", "C:8: expect: found \"fork travl\"", "C:9: call: found \"nobody\"", "C:11: bike: found \"rode\"",
-                "C:12: rider: found no course for it", "C:13: standing: found \"sure\"", "C:14: call: found nothing that must come of it", "C:14: course: found \"no-such-course\"",
+                "C:12: rider: found no course for it", "C:13: firmness: found \"sure\"", "C:14: call: found nothing that must come of it", "C:14: course: found \"no-such-course\"",
                 "C:15: rule: found a list", "C:15: rule: found \"\"", "C:18: food: found \"1 x ratio needed on the last climb\"",
                 "C:18: by: found nothing", "C:18: bye: found an unknown key", "C:19: plugs: found \"many\"",
                 "C:19: easiest gear: found \"1 x ratio needed on the last climb\"", "C:19: does: found \"later\"",

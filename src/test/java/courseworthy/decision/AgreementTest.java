@@ -64,7 +64,7 @@ class AgreementTest {
         Topic width = Topics.of("front tyre width");
         Decision given = Settler.given(width, List.of(claim(width, Verb.PREFER, 45), claim(width, Verb.AT_LEAST, 38), claim(width, Verb.AT_LEAST, 38)), 40);
         assertThat(given.value()).isEqualTo(40);
-        assertThat(given.standing()).isEqualTo(Decision.Standing.BOUNDED);
+        assertThat(given.consensus()).isEqualTo(Decision.Consensus.BOUNDS_ALONE);
         assertThat(given.taken()).extracting(Claim::verb).containsExactly(Verb.AT_LEAST);
         assertThat(given.lost()).hasSize(1);
         assertThat(given.lost().get(0).how()).isEqualTo(Decision.How.SET_ASIDE);

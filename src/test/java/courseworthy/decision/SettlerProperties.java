@@ -44,7 +44,7 @@ class SettlerProperties {
         Decision decision = Settler.settle(situation.get1(), situation.get2());
         SlowSettling second = new SlowSettling(situation.get1(), situation.get2());
         assertThat(decision.text()).isEqualTo(second.value);
-        assertThat(decision.standing() == null ? "null" : decision.standing().word()).isEqualTo(second.standing);
+        assertThat(decision.consensus() == null ? "null" : decision.consensus().word()).isEqualTo(second.consensus);
         assertThat(lost(decision)).isEqualTo(second.lost);
     }
 
@@ -92,9 +92,9 @@ class SettlerProperties {
     void theStandingFollowsFromWhatIsForAndAgainst(@ForAll("situations") Tuple2<Topic, List<Claim>> situation) {
         Decision decision = Settler.settle(situation.get1(), situation.get2());
         boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting(situation.get2()));
-        if (decision.standing() == Decision.Standing.SETTLED) {
+        if (decision.consensus() == Decision.Consensus.UNANIMOUS) {
             assertThat(against).isFalse();
-        } else if (decision.standing() == Decision.Standing.LEANING) {
+        } else if (decision.consensus() == Decision.Consensus.MAJORITY) {
             assertThat(against).isTrue();
         }
     }

@@ -35,7 +35,7 @@ class SettlerTest {
     void settlesAsTheTableSays(SettlingTable.Case one) {
         Decision decision = Settler.settle(one.topic(), one.claims());
         assertThat(decision.text()).isEqualTo(one.gives());
-        assertThat(decision.standing() == null ? null : decision.standing().word()).isEqualTo(one.standing());
+        assertThat(decision.consensus() == null ? null : decision.consensus().word()).isEqualTo(one.consensus());
         assertThat(inWords(decision.lost())).isEqualTo(one.lost());
         assertThat(decision.why()).isEqualTo(one.why() == null ? "" : one.why());
         List<Claim> others = new ArrayList<>(one.claims());
@@ -65,10 +65,10 @@ class SettlerTest {
         Map<String, Integer> seen = new HashMap<>();
         cases().forEach(one -> {
             Decision decision = Settler.settle(one.topic(), one.claims());
-            seen.merge(decision.standing() == null ? decision.status().words() : decision.standing().word(), 1, Integer::sum);
+            seen.merge(decision.consensus() == null ? decision.status().words() : decision.consensus().word(), 1, Integer::sum);
             decision.lost().forEach(lost -> seen.merge(lost.how().words(), 1, Integer::sum));
         });
-        assertThat(seen).containsOnlyKeys("settled", "leaning", "split", "bounded", "assumed", "none possible", "overruled", "outvoted",
+        assertThat(seen).containsOnlyKeys("unanimous", "majority", "divided", "bounds alone", "default", "none possible", "overruled", "outvoted",
                 "set aside");
     }
 

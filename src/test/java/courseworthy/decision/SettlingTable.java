@@ -33,7 +33,7 @@ import java.util.regex.Pattern;
 final class SettlingTable {
 
     /** One case: what is claimed, and what must come of it. */
-    record Case(String sentence, Topic topic, List<Claim> claims, String gives, String standing, Map<String, String> lost, String why) {
+    record Case(String sentence, Topic topic, List<Claim> claims, String gives, String consensus, Map<String, String> lost, String why) {
         @Override
         public String toString() {
             return sentence;
@@ -100,7 +100,7 @@ final class SettlingTable {
             FieldReader listed = fields.fields("lost");
             listed.block().entries().forEach(entry -> lost.put(entry.key().text(), listed.prose(entry.key().text())));
         }
-        Case read = new Case(fields.prose("case"), topic, claims, fields.prose("gives"), fields.prose("standing"), lost,
+        Case read = new Case(fields.prose("case"), topic, claims, fields.prose("gives"), fields.prose("consensus"), lost,
                 fields.prose("why"));
         fields.done();
         return read;

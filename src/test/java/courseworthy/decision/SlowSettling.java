@@ -26,7 +26,7 @@ final class SlowSettling {
     private Set<Long> left = new TreeSet<>();
     private boolean contradicted;
     String value = "none possible";
-    String standing = "null";
+    String consensus = "null";
 
     SlowSettling(Topic topic, List<Claim> claims) {
         this.topic = topic;
@@ -317,7 +317,7 @@ final class SlowSettling {
                 lost.put(id(c), heard && left.size() == 1 ? "overruled" : "outvoted");
             }
         }
-        standing = standing(met, all);
+        consensus = consensus(met, all);
     }
 
     private Set<Long> withoutExisting() {
@@ -325,18 +325,18 @@ final class SlowSettling {
         return values(holding);
     }
 
-    private String standing(long near, long all) {
+    private String consensus(long near, long all) {
         if (contradicted) {
-            return "split";
+            return "divided";
         }
         if (voting() == null) {
-            return claims.isEmpty() ? "assumed" : "bounded";
+            return claims.isEmpty() ? "default" : "bounds alone";
         }
         boolean clash = claims.stream().anyMatch(c -> c.author().rank() == voting() && "overruled".equals(lost.get(id(c))));
         if (near == all && !clash) {
-            return "settled";
+            return "unanimous";
         }
-        return near * 3 >= all * 2 ? "leaning" : "split";
+        return near * 3 >= all * 2 ? "majority" : "divided";
     }
 
     /** A wish is met by its own value, a quantity also by one that is no whole step away, or one tick where that is the step. */

@@ -33,8 +33,7 @@ final class CheckCases {
     static List<Path> sheets(Path rules, String only) {
         return RulesFolder.files(rules, ".yaml").stream()
                 .filter(p -> !p.toString().endsWith(".cases.yaml"))
-                .filter(p -> !RulesFolder.shown(rules, p).equals(RulesFolder.REAL_PAIRS) && !RulesFolder.shown(rules, p).startsWith(RulesFolder.GROUND)
-                        && !RulesFolder.shown(rules, p).startsWith(RulesFolder.STAND))
+                .filter(p -> !RulesFolder.shown(rules, p).equals(RulesFolder.REAL_PAIRS) && !RulesFolder.isOtherTable(RulesFolder.shown(rules, p)))
                 .filter(p -> RulesFolder.shown(rules, p).contains(only)).toList();
     }
 }

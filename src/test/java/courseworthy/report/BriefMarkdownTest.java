@@ -42,7 +42,7 @@ class BriefMarkdownTest {
     @Test
     void headingsReadFromTheCourseDownToTheChecklist() {
         assertThat(headings(page(BriefReport.of(brief)))).containsExactly("Heather Ridge, set up for the race, 14 June 2025", "In short",
-                "Recommended set-up, confidence", "Leave alone", "Reasons", "Advice that was not followed", "Assumed (not given in your files)",
+                "Recommended set-up, how firm", "Leave alone", "Reasons", "Advice that was not followed", "Assumed (not given in your files)",
                 "Rules not checked: missing information", "Notes on the course file", "Cautions",
                 "Checklist (! = safety-critical), 14 June 2025", "Two days before", "Night before", "Race morning");
     }
@@ -52,7 +52,7 @@ class BriefMarkdownTest {
         List<String> items = items(page(BriefReport.of(brief)));
         for (Decision decision : brief.decisions()) {
             if (decision.status() == Status.SETTLED) {
-                assertThat(items).contains(decision.topic().name() + ": " + decision.phrase() + " (" + decision.standing().word() + ")");
+                assertThat(items).contains(decision.topic().name() + ": " + decision.phrase() + " (" + brief.firmness(decision).word() + ")");
             }
         }
         assertThat(items).contains("front tyre pressure: none possible: the floor against rim strikes lies above the marking");

@@ -3,7 +3,7 @@ package courseworthy.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.render.TerminalRenderer;
 import courseworthy.render.TextWidth;
@@ -33,7 +33,7 @@ class BriefTextTest {
         for (Decision decision : brief.decisions()) {
             if (decision.status() == Status.SETTLED) {
                 assertThat(text.lines()).anyMatch(line -> line.matches("  " + decision.topic().name() + " +" + java.util.regex.Pattern.quote(
-                        decision.phrase()) + " +" + decision.standing().word()));
+                        decision.phrase()) + " +" + brief.firmness(decision).word()));
             } else {
                 assertThat(text.replaceAll("\\s+", " ")).contains(decision.topic().name());
             }
@@ -78,7 +78,7 @@ class BriefTextTest {
             for (int i = 0; i < topic.options().size(); i++) {
                 value = topic.text(i).length() > topic.text(value).length() ? i : value;
             }
-            widest.decided(topic.name(), value, Standing.BOUNDED, List.of(), List.of());
+            widest.decided(topic.name(), value, Consensus.BOUNDS_ALONE, List.of(), List.of());
         });
         assertNarrow(text(BriefReport.of(widest.brief())));
     }

@@ -23,7 +23,7 @@ import courseworthy.course.Surface;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.How;
 import courseworthy.decision.Decision.Lost;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
@@ -57,7 +57,7 @@ public final class ExampleBrief {
 
     public ExampleBrief() {
         for (Topic topic : Topics.all()) {
-            decisions.put(topic.name(), new Decision(topic, Status.SETTLED, topic.standard(), "", Standing.ASSUMED, List.of(), List.of(), ""));
+            decisions.put(topic.name(), new Decision(topic, Status.SETTLED, topic.standard(), "", Consensus.DEFAULT, List.of(), List.of(), ""));
         }
         demand(Measure.DISTANCE, 246, 246, 246);
         demand(Measure.LAPS, 3, 3, 3);
@@ -83,7 +83,7 @@ public final class ExampleBrief {
                 new SourceLocation("rules/tyres/width.yaml", 12));
     }
 
-    public ExampleBrief decided(String topic, long value, Standing standing, List<Claim> taken, List<Lost> lost) {
+    public ExampleBrief decided(String topic, long value, Consensus standing, List<Claim> taken, List<Lost> lost) {
         decisions.put(topic, new Decision(Topics.of(topic), Status.SETTLED, value, "", standing, taken, lost, ""));
         return this;
     }
@@ -117,7 +117,7 @@ public final class ExampleBrief {
 
     /** What would change the decision on food: something smaller, and something that cannot be told apart from what is. */
     public static List<Flip> flips() {
-        Decision more = new Decision(Topics.FOOD, Status.SETTLED, 60L, "", Standing.SETTLED, List.of(), List.of(), "");
+        Decision more = new Decision(Topics.FOOD, Status.SETTLED, 60L, "", Consensus.UNANIMOUS, List.of(), List.of(), "");
         Decision none = new Decision(Topics.FOOD, Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
         return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more, List.of()), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none, List.of()));
     }
@@ -128,9 +128,9 @@ public final class ExampleBrief {
         TestedFact rough = new TestedFact("roughness", "rough (2.3)", new BigDecimal("2.3"), "", "at least rough", true, true);
         Claim wide = claim("shipped/wide-on-rough", "front tyre width", Verb.PREFER, 45, rough);
         Claim narrow = claim("Fast lines/narrow", "front tyre width", Verb.PREFER, 38);
-        out.decided("front tyre width", 45, Standing.LEANING, List.of(wide),
+        out.decided("front tyre width", 45, Consensus.MAJORITY, List.of(wide),
                 List.of(new Lost(narrow, List.of("shipped/wide-on-rough", "shipped/x"), How.OUTVOTED)));
-        out.decided("rear tyre width", 45, Standing.SETTLED, List.of(claim("shipped/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
+        out.decided("rear tyre width", 45, Consensus.UNANIMOUS, List.of(claim("shipped/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
                 List.of());
         out.nonePossible("front tyre pressure", "the floor against rim strikes lies above the marking");
         for (String topic : List.of("fork travel", "rear travel", "fork chassis", "front sag", "rear sag", "rebound", "compression", "lockout",

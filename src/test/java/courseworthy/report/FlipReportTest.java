@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.call.Flip;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Measure;
 import courseworthy.render.MarkdownRenderer;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class FlipReportTest {
 
     private static Decision settled(String topic, long value) {
-        return new Decision(Topics.of(topic), Status.SETTLED, value, "", Standing.SETTLED, List.of(), List.of(), "");
+        return new Decision(Topics.of(topic), Status.SETTLED, value, "", Consensus.UNANIMOUS, List.of(), List.of(), "");
     }
 
     /** More air in mud is the narrower tyre's, and never reads as if mud asked for it. */

@@ -7,7 +7,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.How;
 import courseworthy.decision.Decision.Lost;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.task.LeadingReason;
 import courseworthy.topic.Topics;
@@ -37,11 +37,11 @@ class LeadingReasonTest {
     void ofTwoBoundsTheOneThatKeepsItFromAPreference() {
         Claim most = ExampleBrief.claim("pairing/most", "front tyre width", Verb.AT_MOST, 45);
         Claim narrow = ExampleBrief.claim("shipped/narrow", "front tyre width", Verb.PREFER, 40);
-        Decision decision = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Standing.SPLIT, List.of(most, bound),
+        Decision decision = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Consensus.DIVIDED, List.of(most, bound),
                 List.of(new Lost(narrow, List.of("shipped/bound"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(decision)).isEqualTo(bound);
         Claim wide = ExampleBrief.claim("shipped/wide", "front tyre width", Verb.PREFER, 50);
-        Decision lowered = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Standing.SPLIT, List.of(bound, most),
+        Decision lowered = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Consensus.DIVIDED, List.of(bound, most),
                 List.of(new Lost(wide, List.of("pairing/most"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(lowered)).isEqualTo(most);
     }
@@ -55,9 +55,9 @@ class LeadingReasonTest {
     @Test
     void decisionsOfOneRuleStandTogether() {
         Decision front = decided(near);
-        Decision rear = new Decision(Topics.REAR_TYRE_WIDTH, Status.SETTLED, 46L, "", Standing.SETTLED,
+        Decision rear = new Decision(Topics.REAR_TYRE_WIDTH, Status.SETTLED, 46L, "", Consensus.UNANIMOUS,
                 List.of(ExampleBrief.claim("shipped/near", "rear tyre width", Verb.PREFER, 46)), List.of(), "");
-        Decision none = new Decision(Topics.FOOD, Status.SETTLED, 40L, "", Standing.ASSUMED, List.of(), List.of(), "");
+        Decision none = new Decision(Topics.FOOD, Status.SETTLED, 40L, "", Consensus.DEFAULT, List.of(), List.of(), "");
         List<LeadingReason> reasons = LeadingReason.of(List.of(front, none, rear));
         assertThat(reasons).hasSize(1);
         assertThat(reasons.get(0).decisions()).containsExactly(front, rear);
@@ -65,6 +65,6 @@ class LeadingReasonTest {
     }
 
     private static Decision decided(Claim... taken) {
-        return new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Standing.SETTLED, List.of(taken), List.of(), "");
+        return new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Consensus.UNANIMOUS, List.of(taken), List.of(), "");
     }
 }

@@ -26,7 +26,7 @@ class TopicReportTest {
     @Test
     void everyClaimIsNamedWithItsFactsAndItsPlace() {
         String topic = text("front tyre width");
-        assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("confidence: leaning");
+        assertThat(topic.lines().toList().get(0)).startsWith("front tyre width: 45 mm").endsWith("firmness: thin");
         assertThat(topic.replaceAll("\\s+", " ")).contains("FOR - prefer 45 mm Sharp stones cut")
                 .contains("should; common practice - roughness: rough (2.3), needs at least rough")
                 .contains("shipped/wide-on-rough, rules/tyres/width.yaml:12")

@@ -21,7 +21,9 @@ import courseworthy.event.SeasonReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.RiderReader;
+import courseworthy.call.FirmnessTable;
 import courseworthy.sheet.CaseReader;
+import courseworthy.sheet.RulesFolder;
 import courseworthy.sheet.SheetReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -142,7 +144,7 @@ class SchemasTest {
         List<Path> out = new ArrayList<>();
         try (Stream<Path> all = Files.walk(Path.of("rules"))) {
             all.filter(path -> path.toString().endsWith(".yaml") && !path.toString().endsWith(".cases.yaml")
-                    && !path.endsWith("real-pairs.yaml") && !path.startsWith("rules/ground") && !path.startsWith("rules/stand")).sorted().forEach(out::add);
+                    && !path.endsWith("real-pairs.yaml") && !RulesFolder.isOtherTable(path.toString().replace('\\', '/'))).sorted().forEach(out::add);
         }
         return out.stream();
     }
@@ -164,7 +166,7 @@ class SchemasTest {
         List<Path> out = new ArrayList<>(List.of(Path.of("docs/examples/sheets/hill-country.cases.yaml"),
                 Path.of("src/main/resources/courseworthy/new/sheet.cases.yaml")));
         try (Stream<Path> all = Files.walk(Path.of("rules"))) {
-            all.filter(path -> path.toString().endsWith(".cases.yaml") && !path.startsWith("rules/fit") && !path.startsWith("rules/ground") && !path.startsWith("rules/stand")).sorted().forEach(out::add);
+            all.filter(path -> path.toString().endsWith(".cases.yaml") && !path.startsWith("rules/fit") && !RulesFolder.isOtherTable(path.toString().replace('\\', '/'))).sorted().forEach(out::add);
         }
         return out.stream();
     }
@@ -179,7 +181,7 @@ class SchemasTest {
     @ValueSource(strings = {"{rule: x, fires: {a: {hourz: 3 h}}}", "{rule: x, fires: {a: {hours: 3}}}", "{rule: x, fires: {a: {hours: over 3 h}}}",
         "{rule: x, sounds: {a: {hours: 3 h}}}", "{rule: x, fires: {a: {decided: {bike: tandem}}}}", "{rule: x, fires: {a: {stretches: [{ascent: 3 m}]}}}",
         "{rule: x, fires: {a: {date: 9 May}}}", "{fires: {a: {hours: 3 h}}}", "{call: a day, course: x, expect: {fork travl: 3 mm}}",
-        "{call: a day, course: x, expect: {fork travel: soft}}", "{call: a day, course: x, standing: {fork travel: sure}}", "{call: a day, course: x}",
+        "{call: a day, course: x, expect: {fork travel: soft}}", "{call: a day, course: x, firmness: {fork travel: sure}}", "{call: a day, course: x}",
         "{call: a day, course: x, rider: {mass: 58}, fires: y}", "{call: a day, course: x, event: {laps: 0}, fires: y}"})
     void wrongCasesAreRefusedByReaderAndSchema(String text) throws IOException {
         assertThat(validate("cases", "cases for: Mine\ncases:\n  - " + text + "\n")).as("the schema").isNotEmpty();
@@ -343,9 +345,8 @@ class SchemasTest {
     }
 
     @Test
-    void theStandingsAreThoseThereAre() {
-        assertThat(CaseReader.STANDINGS).containsExactlyElementsOf(
-                Arrays.stream(courseworthy.decision.Decision.Standing.values()).map(courseworthy.decision.Decision.Standing::word).toList());
+    void theWordsForFirmnessAreThoseThereAre() {
+        assertThat(CaseReader.FIRMNESS).containsExactlyElementsOf(FirmnessTable.words());
     }
 
     private static List<String> keys(String kind, String pointer) {

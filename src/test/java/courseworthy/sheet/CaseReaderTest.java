@@ -37,7 +37,7 @@ class CaseReaderTest {
         "{hours: 5:00 h} | '{hours: 5:00 h, does: later}' | 'c.yaml:4: does: found \"later\", expected by, needs, critical and after, such as {by: night before}'",
         "{hours: 1:00 h} | '{hours: 1:00 h, says: {plugs: prefer 3}}' | c.yaml:5: an hour: found what comes of it where it must not apply, expected facts alone;"
                 + "Move says and does to a case under fires or still fires.",
-        "', fires: long' | '' | c.yaml:6: call: found nothing that must come of it, expected expect, standing, fires or silent",
+        "', fires: long' | '' | c.yaml:6: call: found nothing that must come of it, expected expect, firmness, fires or silent",
         "fires: long | 'fires: [{long: yes}]' | c.yaml:6: fires: found a block of keys, expected ids of rules",
         "', course: c.yaml' | '' | c.yaml:6: call: found no course, expected course, or measures;Add a line \"course: ...\".",
         "fires: long | 'fires: long, measures: {hours: 5:00 h}' | c.yaml:6: measures: found a course besides, expected either a course or measures",

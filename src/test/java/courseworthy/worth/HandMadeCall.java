@@ -9,7 +9,7 @@ import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.SourceLocation;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Standing;
+import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.topic.Topic;
@@ -68,6 +68,6 @@ final class HandMadeCall {
     }
 
     private static Decision settled(Topic topic, long value, List<Claim> taken) {
-        return new Decision(topic, Status.SETTLED, value, "", Standing.SETTLED, taken, List.of(), "");
+        return new Decision(topic, Status.SETTLED, value, "", Consensus.UNANIMOUS, taken, List.of(), "");
     }
 }

@@ -39,7 +39,7 @@ final class JsonBikeAtHand {
             json.value("value", decision.topic(), decision.value());
             json.string("unit", Json.unit(decision.topic()));
             json.string("text", decision.text());
-            json.string("standing", decision.standing() == null ? null : decision.standing().word());
+            json.string("firmness", decision.value() == null ? null : bike.call().firmness(decision.topic()).word());
         });
         json.close();
     }

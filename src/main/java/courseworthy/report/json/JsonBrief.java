@@ -1,6 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.call.CloseThreshold;
+import courseworthy.call.Firmness;
 import courseworthy.call.Flip;
 import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.Checklist.Section;
@@ -36,6 +37,9 @@ public final class JsonBrief {
     /** Whose decisions are written, where what they are worth is written too; else null. */
     private Brief worthOf;
 
+    /** Whose decisions are written. */
+    private Brief firmnessOf;
+
     private JsonBrief(Json json) {
         this.json = json;
     }
@@ -55,8 +59,10 @@ public final class JsonBrief {
     }
 
     /** Writes decisions and claims into a document of another kind. */
-    static JsonBrief on(Json json) {
-        return new JsonBrief(json);
+    static JsonBrief on(Json json, Brief brief) {
+        JsonBrief writer = new JsonBrief(json);
+        writer.firmnessOf = brief;
+        return writer;
     }
 
     /** The course and its demands alone. */
@@ -87,6 +93,7 @@ public final class JsonBrief {
         assumed(brief);
         new JsonRide(json).of(brief.demands().estimated());
         worthOf = brief;
+        firmnessOf = brief;
         decisions("decisions", decisions);
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());
@@ -185,7 +192,7 @@ public final class JsonBrief {
         json.value("value", decision.topic(), decision.value());
         json.string("unit", Json.unit(decision.topic()));
         json.string("text", decision.text());
-        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        firmness(firmnessOf.firmness(decision));
         json.string("why", decision.why());
         if (worthOf != null) {
             close(json, worthOf.close(decision));
@@ -202,6 +209,20 @@ public final class JsonBrief {
         if (flips != null) {
             JsonFlips.add("flips", json, flips);
         }
+    }
+
+    /** How firm, and what that follows from. */
+    private void firmness(Firmness firmness) throws IOException {
+        json.string("firmness", firmness == null ? null : firmness.word());
+        if (firmness == null) {
+            return;
+        }
+        json.object("firmness_from");
+        json.string("evidence", firmness.evidence().word());
+        json.string("agreement", firmness.agreement().word());
+        json.strings("assumed", firmness.assumed());
+        json.strings("unchecked", firmness.unknown().stream().map(rule -> rule.author().rule()).toList());
+        json.close();
     }
 
     /** Whether it is close, and to what. */

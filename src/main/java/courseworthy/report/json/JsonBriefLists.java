@@ -2,7 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.demand.InputKeys;
 import courseworthy.task.Brief;
-import courseworthy.task.LeastSure;
+import courseworthy.task.LeastFirm;
 import courseworthy.task.Preparation;
 import courseworthy.worth.Alternative;
 import courseworthy.worth.DecisionWorth;
@@ -10,7 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes what every decision is worth, what differs from the usual, what is least sure, and the days before the start. */
+/** Writes what every decision is worth, what differs from the usual, what is least firm, and the days before the start. */
 final class JsonBriefLists {
 
     private final Json json;
@@ -26,7 +26,7 @@ final class JsonBriefLists {
             json.string("recommended", each.decision().phrase());
             json.string("usual", each.usual());
         });
-        json.objects("least_sure", brief.leastSure(), this::leastSure);
+        json.objects("least_firm", brief.leastFirm(), this::leastFirm);
         json.object("preparation", brief.preparation(), this::preparation);
     }
 
@@ -72,10 +72,10 @@ final class JsonBriefLists {
         });
     }
 
-    private void leastSure(LeastSure each) throws IOException {
+    private void leastFirm(LeastFirm each) throws IOException {
         json.string("topic", each.decision().topic().name());
         json.string("value", each.decision().phrase());
-        json.string("standing", each.decision().standing().word());
+        json.string("firmness", each.firmness().word());
         JsonBrief.close(json, each.close());
         json.list("settled_by");
         if (each.close() != null) {
@@ -86,7 +86,7 @@ final class JsonBriefLists {
             keys(null, wanted.place(), wanted.keys());
         }
         json.endList();
-        json.yesNo("preference", each.isPreference());
+        json.string("settled_with", each.means().words());
     }
 
     private void keys(String measure, InputKeys.InputPlace place, List<String> keys) throws IOException {

@@ -102,8 +102,8 @@ public final class JsonImpact {
             json.string("topic", first.topic().name());
             json.string("unit", Json.unit(first.topic()));
             json.string("change", first.change().words());
-            decision("from", first.was());
-            decision("to", first.is());
+            decision("from", first.was(), first.wasFirm());
+            decision("to", first.is(), first.isFirm());
             rides(alike.stream().map(Turned::ride).toList());
             cause(first.cause());
         });
@@ -113,22 +113,22 @@ public final class JsonImpact {
     private Collection<List<Turned>> together() {
         Map<String, List<Turned>> out = new LinkedHashMap<>();
         impact.topics().forEach(topic -> impact.turned().stream().filter(each -> each.topic().equals(topic)).forEach(each -> {
-            String key = topic.name() + "\n" + text(each.was()) + "\n" + text(each.is()) + "\n" + ImpactPhrases.why(each);
+            String key = topic.name() + "\n" + text(each.was(), each.wasFirm()) + "\n" + text(each.is(), each.isFirm()) + "\n" + ImpactPhrases.why(each);
             out.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
         }));
         return out.values();
     }
 
-    private static String text(Decision decision) {
-        return decision.text() + "\n" + decision.standing();
+    private static String text(Decision decision, String firmness) {
+        return decision.text() + "\n" + firmness;
     }
 
-    private void decision(String field, Decision decision) throws IOException {
+    private void decision(String field, Decision decision, String firmness) throws IOException {
         json.object(field);
         json.string("status", decision.status().words());
         json.value("value", decision.topic(), decision.value());
         json.string("text", decision.text());
-        json.string("standing", decision.standing() == null ? null : decision.standing().word());
+        json.string("firmness", firmness.isEmpty() ? null : firmness);
         json.close();
     }
 

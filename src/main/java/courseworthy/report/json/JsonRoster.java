@@ -52,7 +52,7 @@ public final class JsonRoster {
         json.strings("tags", entry.tags());
         json.string("notes", entry.notes());
         json.range("time_s", entry.time(), 0);
-        json.object("least_sure", entry.leastSure(), open -> {
+        json.object("least_firm", entry.leastFirm(), open -> {
             json.string("topic", open.decision().topic().name());
             json.string("text", open.decision().phrase());
         });

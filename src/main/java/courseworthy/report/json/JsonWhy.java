@@ -18,14 +18,14 @@ public final class JsonWhy {
     private final Json json;
     private final JsonBrief parts;
 
-    private JsonWhy(Json json) {
+    private JsonWhy(Json json, WhyResult reasoning) {
         this.json = json;
-        this.parts = JsonBrief.on(json);
+        this.parts = JsonBrief.on(json, reasoning.brief());
     }
 
     /** One decision with everything that explains it, or with what was asked of one value or one rule. */
     public static String of(WhyResult reasoning) {
-        return Json.written(json -> new JsonWhy(json).write(reasoning));
+        return Json.written(json -> new JsonWhy(json, reasoning).write(reasoning));
     }
 
     private void write(WhyResult reasoning) throws IOException {

@@ -25,10 +25,10 @@ class JsonBriefTest {
     @Test
     void theSchemaRefusesWhatIsNotABrief() {
         ObjectNode broken = (ObjectNode) OutputSchema.tree(json);
-        ((ObjectNode) broken.get("decisions").get(0)).put("standing", "sure");
+        ((ObjectNode) broken.get("decisions").get(0)).put("firmness", "sure");
         ((ObjectNode) broken.get("course")).remove("distance_m");
         ((ObjectNode) broken.get("demands").get(0)).put("unit", "km");
-        assertThat(OutputSchema.faults(broken.toString())).anyMatch(f -> f.contains("standing")).anyMatch(f -> f.contains("distance_m"))
+        assertThat(OutputSchema.faults(broken.toString())).anyMatch(f -> f.contains("firmness")).anyMatch(f -> f.contains("distance_m"))
                 .anyMatch(f -> f.contains("unit")).hasSizeGreaterThanOrEqualTo(3);
     }
 
@@ -85,7 +85,7 @@ class JsonBriefTest {
         JsonNode none = decision("front tyre pressure");
         assertThat(none.get("value").isNull()).isTrue();
         assertThat(none.get("status").asText()).isEqualTo("none possible");
-        assertThat(none.get("standing").isNull()).isTrue();
+        assertThat(none.get("firmness").isNull()).isTrue();
     }
 
     @Test

@@ -1,0 +1,146 @@
+package courseworthy.call;
+
+import courseworthy.call.Firmness.Agreement;
+import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.Knowledge;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Rank;
+import courseworthy.claim.TestedFact;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Settler;
+import courseworthy.demand.Assumptions;
+import courseworthy.demand.Demands;
+import courseworthy.demand.MeasureValue;
+import courseworthy.engine.UndeterminedRule;
+import courseworthy.sheet.Saying;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Grades the decisions of a call by {@link FirmnessTable}. What leads to a value is found by taking claims away: a limit decides where without
+ * limits the value would be another one; so does a bound among the other claims; a preference leads to a value that it is met by.
+ */
+public final class FirmnessGrader {
+
+    private final Demands demands;
+    private final List<UndeterminedRule> couldNotTell;
+
+    private FirmnessGrader(Call call) {
+        demands = call.demands();
+        couldNotTell = call.couldNotTell();
+    }
+
+    /** How firm each decision is that has a value, in the order of the catalogue. */
+    public static List<Firmness> of(Call call) {
+        FirmnessGrader grader = new FirmnessGrader(call);
+        return call.decisions().stream().filter(each -> each.value() != null).map(grader::grade).toList();
+    }
+
+    /** How firm the decision on a topic is; null where it has no value. */
+    public static Firmness on(Call call, Topic topic) {
+        Decision decision = call.on(topic);
+        return decision.value() == null ? null : new FirmnessGrader(call).grade(decision);
+    }
+
+    private Firmness grade(Decision decision) {
+        List<Claim> claims = new ArrayList<>(decision.taken());
+        decision.lost().forEach(lost -> claims.add(lost.claim()));
+        List<Claim> carriers = carriers(decision, claims);
+        List<String> assumed = assumed(carriers);
+        List<UndeterminedRule> unknown = couldNotTell.stream().filter(rule -> mayChange(rule, decision, claims)).toList();
+        Evidence evidence = EvidenceGrader.best(carriers);
+        Agreement agreement = Agreement.of(decision);
+        FirmnessTable.Grade grade = FirmnessTable.shipped().grade(evidence, agreement, Knowledge.of(assumed, unknown));
+        return new Firmness(decision, grade, evidence, agreement, carriers, assumed, unknown);
+    }
+
+    // What leads to the value
+
+    private static List<Claim> carriers(Decision decision, List<Claim> claims) {
+        List<Claim> limits = decision.taken().stream().filter(FirmnessGrader::isLimit).toList();
+        List<Claim> binding = binding(decision, claims, limits);
+        if (!binding.isEmpty()) {
+            return binding;
+        }
+        List<Claim> out = new ArrayList<>(decision.taken().stream().filter(claim -> claim.verb() == Verb.PREFER).toList());
+        out.addAll(binding(decision, claims, decision.taken().stream().filter(claim -> isBound(claim) && !isLimit(claim)).toList()));
+        return out;
+    }
+
+    /** Those of some bounds on which the value lies, where it would be another one without them all; of vetoes all. */
+    private static List<Claim> binding(Decision decision, List<Claim> claims, List<Claim> bounds) {
+        if (bounds.isEmpty()) {
+            return List.of();
+        }
+        List<Claim> others = new ArrayList<>(claims);
+        others.removeAll(bounds);
+        Decision without = Settler.settle(decision.topic(), others);
+        if (Objects.equals(without.value(), decision.value())) {
+            return List.of();
+        }
+        return bounds.stream().filter(claim -> keepsFrom(claim, without.value())).toList();
+    }
+
+    /** Whether a claim does not allow a value. */
+    private static boolean keepsFrom(Claim claim, Long value) {
+        return value == null || switch (claim.verb()) {
+            case AT_LEAST -> value < claim.value();
+            case AT_MOST -> value > claim.value();
+            case RULE_OUT, AVOID -> value == claim.value();
+            default -> false;
+        };
+    }
+
+    /** A bound that nothing may overrule; that only some values exist decides nothing between them. */
+    private static boolean isLimit(Claim claim) {
+        return isBound(claim) && claim.author().rank().compareTo(Rank.RIDER) <= 0;
+    }
+
+    private static boolean isBound(Claim claim) {
+        return claim.verb() != Verb.PREFER && claim.verb() != Verb.ONE_OF;
+    }
+
+    // What was assumed or is unknown
+
+    private List<String> assumed(List<Claim> carriers) {
+        Set<String> out = new LinkedHashSet<>();
+        for (Claim claim : carriers) {
+            for (TestedFact fact : claim.grounds()) {
+                out.addAll(Assumptions.under(fact.measure(), demands));
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** Whether a rule that could not be checked would change the value if it applied. */
+    private boolean mayChange(UndeterminedRule rule, Decision decision, List<Claim> claims) {
+        if (!rule.topics().contains(decision.topic().name())) {
+            return false;
+        }
+        List<Claim> all = new ArrayList<>(claims);
+        for (Saying saying : rule.sayings()) {
+            if (saying.topic().equals(decision.topic())) {
+                Long value = value(saying);
+                if (value == null) {
+                    return true;
+                }
+                all.add(Claim.of(rule.author(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
+            }
+        }
+        return rule.sayings().isEmpty() || !Objects.equals(Settler.settle(decision.topic(), all).value(), decision.value());
+    }
+
+    /** What is said; null where it comes from a measure that is unknown. */
+    private Long value(Saying saying) {
+        if (saying.worth() instanceof Saying.Times times) {
+            MeasureValue value = demands.get(times.measure());
+            return value == null ? null : Long.valueOf(times.on(saying.topic(), value.mid()));
+        }
+        return ((Saying.Literal) saying.worth()).value();
+    }
+}

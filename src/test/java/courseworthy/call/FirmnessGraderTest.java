@@ -1,0 +1,145 @@
+package courseworthy.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.call.Firmness.Agreement;
+import courseworthy.call.Firmness.Level;
+import courseworthy.claim.Claim;
+import courseworthy.claim.Evidence;
+import courseworthy.claim.Force;
+import courseworthy.claim.Rank;
+import courseworthy.claim.RuleOrigin;
+import courseworthy.claim.SourceLocation;
+import courseworthy.claim.TestedFact;
+import courseworthy.claim.Verb;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Settler;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Demands.Assumed;
+import courseworthy.engine.UndeterminedRule;
+import courseworthy.sheet.Saying;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What is behind a decision, from claims as a mechanic and a coach would make them. */
+class FirmnessGraderTest {
+
+    private static final Topic WIDTH = Topics.FRONT_TYRE_WIDTH;
+
+    private final List<Claim> claims = new ArrayList<>();
+    private final List<Assumed> assumed = new ArrayList<>();
+    private final List<UndeterminedRule> unchecked = new ArrayList<>();
+
+    /** All want 50 mm, and the frame takes 45 mm: the marking decides, and nothing is firmer, however many want something else. */
+    @Test
+    void aMarkedLimitIsFirmAgainstAllAdvice() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 50, "roughness");
+        say("shipped/novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 50, "skill");
+        say("limit/clearance", Rank.LIMIT, Evidence.PRACTICE, Verb.AT_MOST, 45, "tyre clearance");
+        Firmness firmness = grade();
+        assertThat(firmness.decision().value()).isEqualTo(45);
+        assertThat(firmness.evidence()).isEqualTo(Firmness.Evidence.LIMIT);
+        assertThat(firmness.agreement()).isEqualTo(Agreement.DIVIDED);
+        assertThat(firmness.level()).isEqualTo(Level.FIRM);
+        assertThat(firmness.carriers()).extracting(claim -> claim.author().rule()).containsExactly("limit/clearance");
+    }
+
+    /** A clearance of 60 mm says nothing for 45 mm. */
+    @Test
+    void aLimitThatDoesNotDecideIsNoEvidence() {
+        say("limit/clearance", Rank.LIMIT, Evidence.PRACTICE, Verb.AT_MOST, 60, "tyre clearance");
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.PRACTICE);
+        assertThat(grade().level()).isEqualTo(Level.FAIR);
+    }
+
+    /** Two rows on roughness are one habit in two steps; roughness and skill are two habits. */
+    @Test
+    void habitsAreIndependentWhereTheyRestOnDifferentFacts() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        say("shipped/rougher", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness", "bike at hand");
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.PRACTICE);
+        say("shipped/novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "skill", "bike at hand");
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.PRACTICES);
+        assertThat(grade().level()).isEqualTo(Level.FIRM);
+        say("shipped/rough-novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "skill", "roughness");
+        assertThat(grade().evidence()).as("one that joins both makes one habit of them").isEqualTo(Firmness.Evidence.PRACTICE);
+    }
+
+    @Test
+    void twoPeopleOnOneFactAreTwoHabits() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        say("Hill country/rough", Rank.COACH, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.PRACTICES);
+    }
+
+    @Test
+    void aSourceIsFirmAndAnOpinionThin() {
+        say("shipped/measured", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 45, "roughness");
+        assertThat(grade().level()).isEqualTo(Level.FIRM);
+        claims.clear();
+        say("coach/view", Rank.COACH, Evidence.OPINION, Verb.PREFER, 45, "roughness");
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+        claims.clear();
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.NONE);
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+    }
+
+    /** Half for 40 mm, half for 50 mm. */
+    @Test
+    void dividedAdviceIsThinHoweverGood() {
+        say("shipped/one", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 40, "roughness");
+        say("shipped/other", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 50, "skill");
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+    }
+
+    /** Start-line mass follows from the rider's mass; what was assumed of something else does not matter. */
+    @Test
+    void whatWasAssumedUnderItCounts() {
+        say("shipped/measured", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 45, "start-line mass");
+        assumed.add(new Assumed("highest cadence", "100 rpm"));
+        assertThat(grade().level()).isEqualTo(Level.FIRM);
+        assumed.add(new Assumed("rider mass", "75 kg"));
+        assertThat(grade().assumed()).containsExactly("rider mass");
+        assertThat(grade().level()).isEqualTo(Level.FAIR);
+    }
+
+    /** A rule that cannot be checked matters where it would move the value, and only there. */
+    @Test
+    void whatIsUnknownCountsWhereItWouldChangeTheValue() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        unchecked.add(unchecked("shipped/agrees", WIDTH, Verb.AT_MOST, 50));
+        unchecked.add(unchecked("shipped/elsewhere", Topics.REAR_TYRE_WIDTH, Verb.AT_MOST, 30));
+        assertThat(grade().unknown()).isEmpty();
+        assertThat(grade().level()).isEqualTo(Level.FAIR);
+        unchecked.add(unchecked("shipped/narrower", WIDTH, Verb.AT_MOST, 40));
+        assertThat(grade().unknown()).extracting(rule -> rule.author().rule()).containsExactly("shipped/narrower");
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+    }
+
+    private Firmness grade() {
+        List<Decision> decisions = List.of(Settler.settle(WIDTH, claims));
+        return FirmnessGrader.on(new Call(new Demands(Map.of(), List.of(), assumed), decisions, List.of(), unchecked), WIDTH);
+    }
+
+    private void say(String rule, Rank rank, Evidence evidence, Verb verb, long value, String... facts) {
+        List<TestedFact> grounds = new ArrayList<>();
+        for (String fact : facts) {
+            grounds.add(new TestedFact(fact, "so", null, "", "so", true, false));
+        }
+        claims.add(Claim.of(author(rule, rank, evidence), WIDTH, verb, value, value + " mm", grounds));
+    }
+
+    private static UndeterminedRule unchecked(String rule, Topic topic, Verb verb, long value) {
+        Saying saying = new Saying(topic, verb, new Saying.Literal(value), value + " mm");
+        return new UndeterminedRule(author(rule, Rank.SHIPPED, Evidence.PRACTICE), List.of(topic.name()), List.of("sand"), List.of(saying));
+    }
+
+    private static RuleOrigin author(String rule, Rank rank, Evidence evidence) {
+        return new RuleOrigin(rule, rank, 0, rank == Rank.LIMIT ? Force.MUST : Force.SHOULD, evidence, "", "So.", new SourceLocation("a.yaml", 1));
+    }
+}
