@@ -37,9 +37,10 @@ public record SeasonFile(String name, String file, String currency, Double minut
      *
      * @param rider    the rider's file
      * @param workshop the workshop's file; riders who share one name the same
+     * @param log      the log of that workshop; null where its own file names it, or there is none
      * @param sheets   coaches' sheets, in order
      */
-    public record Starter(String name, Named rider, Named workshop, List<Named> sheets, int line) {
+    public record Starter(String name, Named rider, Named workshop, Named log, List<Named> sheets, int line) {
         public Starter {
             sheets = List.copyOf(sheets);
         }

@@ -24,7 +24,7 @@ public final class SeasonReader {
     /** The keys of a season's file. */
     public static final List<String> KEYS = List.of("season", "currency", "a minute is worth", "time for work", "after each event", "riders", "events");
     /** The keys of a rider of a season. */
-    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "sheets");
+    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "log", "sheets");
     /** The keys of an event of a season. */
     public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "elevation", "date", "role", "starts");
     /** The keys of a start. */
@@ -84,9 +84,10 @@ public final class SeasonReader {
             String name = each.line("name", LONGEST);
             Named rider = inside(each, "rider");
             Named workshop = inside(each, "workshop");
+            Named log = inside(each, "log");
             List<Named> sheets = files(each, "sheets");
             each.done();
-            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, sheets, each.line())) != null) {
+            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, log, sheets, each.line())) != null) {
                 faults.add(shown, each.lineOf("name"), "name", "a second \"" + name + "\"", "a name of its own for every rider", "");
             }
         }

@@ -6,13 +6,15 @@ import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.ride.Range;
+import courseworthy.wear.Purchase;
+import courseworthy.wear.ServiceWork;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes a season as comma-separated values: one row for each ride, each conflict and each wish, and one that names
+ * Writes a season as comma-separated values: one row for each ride, each conflict, each wish, each job of service and each purchase, and one that names
  * who made the map, each kind named in the first column.
  */
 public final class SeasonCsv {
@@ -31,6 +33,8 @@ public final class SeasonCsv {
         season.rides().forEach(csv::ride);
         season.clashes().forEach(csv::clash);
         season.wishes().forEach(csv::wish);
+        season.upkeep().work().forEach(csv::service);
+        season.upkeep().purchases().forEach(csv::purchase);
         if (!season.attribution().isEmpty()) {
             csv.out.row(List.of("map data", "", "", "", "", "", "", "", "", "", "", season.attribution()));
         }
@@ -66,6 +70,16 @@ public final class SeasonCsv {
         List<String> out = new ArrayList<>(wish.required());
         out.addAll(wish.serves());
         return String.join("; ", out);
+    }
+
+    private void service(ServiceWork work) {
+        out.row(List.of("service", work.due().toString(), "", "", "", "", work.workshop(), work.bike(), "", "", Integer.toString(work.minutes()), work.what(),
+                UpkeepReport.detail(work)));
+    }
+
+    private void purchase(Purchase purchase) {
+        out.row(List.of("purchase", purchase.by().toString(), "", "", "", "", purchase.workshop(), "", "", "", "", purchase.quantity() + " " + purchase.item(),
+                purchase.why(), purchase.price() == null ? "" : number(purchase.price(), 2)));
     }
 
     private static String number(double value, int decimals) {

@@ -97,6 +97,8 @@ public final class SeasonPages {
                 .section(Section.builder("starts", "Events and riders").paragraph("Each bike leads to the brief: what to set, the plan of the day, and the checklist.")
                         .table(table.build()))
                 .section(SeasonReport.clashes(season.clashes()))
+                .section(UpkeepReport.weeks(season.upkeep()))
+                .section(UpkeepReport.shopping(season.upkeep(), season.currency()))
                 .section(SeasonReport.wishes(season))
                 .section(SeasonReport.method())
                 .build();

@@ -42,7 +42,8 @@ public final class SeasonReport {
             Ride ride = season.rides().get(i);
             out.section(ride(season, ride, RichText.ofQuoted(ride(ride)), "ride-" + (i + 1)));
         }
-        return out.section(wishes(season)).section(method()).build();
+        return out.section(UpkeepReport.weeks(season.upkeep())).section(UpkeepReport.shopping(season.upkeep(), season.currency()))
+                .section(wishes(season)).section(method()).build();
     }
 
     static Report.Builder head(SeasonPlan season) {

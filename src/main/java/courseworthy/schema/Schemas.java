@@ -7,7 +7,7 @@ import java.util.Map;
 public final class Schemas {
 
     /** The kinds of files people write. */
-    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "cases", "debrief", "season");
+    public static final List<String> KINDS = List.of("course", "rider", "event", "workshop", "sheet", "cases", "debrief", "season", "log");
 
     private Schemas() {
     }
@@ -23,6 +23,7 @@ public final class Schemas {
             case "cases" -> CasesSchema.of();
             case "debrief" -> DebriefSchema.of();
             case "season" -> SeasonSchema.of();
+            case "log" -> RideLogSchema.of();
             default -> throw new IllegalArgumentException(kind);
         };
     }

@@ -39,6 +39,7 @@ final class SeasonSchema {
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("rider", about("The rider's file", SchemaFragments.text()))
                 .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
+                .key("log", about("The log of that workshop, where the workshop's file names none", SchemaFragments.text()))
                 .key("sheets", about("Coaches' sheets, in order", SchemaFragments.listOf(SchemaFragments.text())))
                 .required("name", "workshop")
                 .shape();

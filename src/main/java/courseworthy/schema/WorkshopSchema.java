@@ -6,6 +6,7 @@ import static courseworthy.schema.SchemaFragments.amount;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
+import courseworthy.workshop.StockItem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ final class WorkshopSchema {
                 .key("minutes", about("How long one swap takes, by kind of part", minutes()))
                 .key("bikes", SchemaFragments.listOf(bike()))
                 .key("parts", SchemaFragments.listOf(SchemaFragments.of("oneOf", parts())))
+                .key("log", about("The file of its log, beside this one or below it", SchemaFragments.text()))
+                .key("stock", about("What is used up and bought again", SchemaFragments.listOf(stock())))
                 .file("Workshop");
     }
 
@@ -79,8 +82,27 @@ final class WorkshopSchema {
             case TEETH -> SchemaFragments.oneOrMore(SchemaFragments.whole((int) detail.least(), (int) detail.most()));
             case DAY -> SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}");
             case SIZES -> SchemaFragments.oneOrMore(amount(detail.dimension()));
+            case INTERVALS -> SchemaFragments.oneOrMore(interval());
             case CLEARANCES -> SchemaFragments.anyOf(amount(Dimension.LENGTH), SchemaFragments.listOf(clearance()));
         };
+    }
+
+    private static Map<String, Object> interval() {
+        return new SchemaFragments.Block().key("job", about("What is done", SchemaFragments.text())).key("hours", amount(Dimension.TIME))
+                .key("length", amount(Dimension.LENGTH)).key("days", SchemaFragments.whole(1, 7300)).required("job").shape();
+    }
+
+    private static Map<String, Object> stock() {
+        Map<String, Object> quantity = SchemaFragments.anyOf(SchemaFragments.whole(0, 10_000), amount(Dimension.VOLUME));
+        return new SchemaFragments.Block()
+                .key("name", about("A name of its own", SchemaFragments.text()))
+                .key("kind", about("What it is", SchemaFragments.word(StockItem.KINDS)))
+                .key("quantity", about("Pieces, or the volume of a liquid, as counted", quantity))
+                .key("keep", about("How much should always be there", quantity))
+                .key("for", about("Bikes and parts it is for; all where it is not given", SchemaFragments.oneOrMore(SchemaFragments.text())))
+                .key("price", about("Of one piece, or of a litre", amount(Dimension.NUMBER)))
+                .key("counted", about("The day it was counted; before the log begins where it is not given", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
+                .required("name", "kind", "quantity").shape();
     }
 
     private static Map<String, Object> clearance() {

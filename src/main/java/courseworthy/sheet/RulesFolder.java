@@ -31,7 +31,10 @@ public final class RulesFolder {
     /** The table of how firm decisions are, which is none either. */
     public static final String FIRMNESS = "rules/firmness/";
 
-    private static final List<String> OTHER_TABLES = List.of(GROUND, STAND, FIRMNESS);
+    /** The table of how long parts last, which is none either. */
+    public static final String WEAR = "rules/wear/";
+
+    private static final List<String> OTHER_TABLES = List.of(GROUND, STAND, FIRMNESS, WEAR);
 
     /** Where limits are that join topics. */
     static final String PAIRING = "rules/pairing/";

@@ -6,6 +6,7 @@ import courseworthy.event.EventReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.problem.Fault;
 import courseworthy.rider.RiderReader;
+import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,6 +24,7 @@ enum FileKind {
     WORKSHOP("a workshop", "--workshop", "Pass it with --workshop.", WorkshopReader.KEYS),
     SEASON("a season", null, "Its folder goes with: courseworthy season DIR", SeasonReader.KEYS),
     SHEET("a sheet of advice", "--sheet", "Pass it with --sheet.", List.of("sheet", "author", "version", "licence", "advice")),
+    LOG("a log", null, "A workshop names it: log: FILE", RideLogReader.KEYS),
     DEBRIEF("a debrief", null, "Its file goes with: courseworthy debrief FILE", DebriefReader.KEYS);
 
     private static final String CASES = "cases for";

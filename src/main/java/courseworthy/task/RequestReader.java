@@ -193,7 +193,7 @@ final class RequestReader {
     Workshop workshop(String typed) {
         Path path = typed == null ? null : path(typed);
         Faults own = new Faults();
-        Workshop workshop = path == null ? null : WorkshopReader.read(path, typed, own);
+        Workshop workshop = path == null ? null : RideLogFiles.read(WorkshopReader.read(path, typed, own), own);
         take(own, typed, "--workshop");
         return workshop;
     }

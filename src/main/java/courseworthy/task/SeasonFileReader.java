@@ -10,12 +10,15 @@ import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
 import courseworthy.event.SeasonFile.Named;
+import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
 import courseworthy.rider.SharedRider;
 import courseworthy.text.MissingFile;
+import courseworthy.workshop.RideLog;
+import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -57,9 +60,32 @@ final class SeasonFileReader {
         T read(Path path, String shown, Faults faults);
     }
 
-    /** Null where it is not named or cannot be used. */
-    Workshop workshop(Named named) {
-        return read("workshop", named, FileKind.WORKSHOP, WorkshopReader::read);
+    /** With its log, that of its own file or the one that a rider names; null where it cannot be used. */
+    Workshop workshop(Starter starter) {
+        Workshop workshop = read("workshop", starter.workshop(), FileKind.WORKSHOP, (path, typed, own) -> RideLogFiles.read(WorkshopReader.read(path, typed, own), own));
+        Named named = logOf(starter);
+        if (workshop == null || named == null) {
+            return workshop;
+        }
+        if (workshop.log() != null) {
+            refuse("log", named, " beside the log that " + workshop.file() + " names", "one log for a workshop", "Leave one of them out.");
+            return workshop;
+        }
+        RideLog log = read("log", named, named.text() + "\n" + starter.workshop().text(), FileKind.LOG, (path, typed, own) -> RideLogReader.read(path, typed, workshop, own));
+        return log == null ? workshop : once("logged", starter.workshop().text(), () -> RideLogFiles.read(workshop.with(log), faults));
+    }
+
+    /** The log that any rider names for the same workshop; null where none does. */
+    private Named logOf(Starter starter) {
+        Named out = null;
+        for (Starter each : season.starters()) {
+            boolean same = each.log() != null && each.workshop().text().equals(starter.workshop().text());
+            if (same && out != null && !out.text().equals(each.log().text())) {
+                refuse("log", each.log(), " beside \"" + out.text() + "\"", "one log for a workshop", "Leave one of them out.");
+            }
+            out = same && out == null ? each.log() : out;
+        }
+        return out;
     }
 
     /** Null where it cannot be used. */

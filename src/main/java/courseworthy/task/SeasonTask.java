@@ -137,7 +137,7 @@ public final class SeasonTask {
     private void plan() {
         SeasonFileReader files = new SeasonFileReader(home, folder, shown, file, faults);
         for (Starter starter : file.starters()) {
-            workshops.put(starter.workshop().text(), files.workshop(starter.workshop()));
+            workshops.put(starter.workshop().text(), files.workshop(starter));
             planned.computeIfAbsent(starter.workshop().text(), each -> new ArrayList<>());
             files.sheets(starter.sheets());
         }
@@ -283,12 +283,12 @@ public final class SeasonTask {
         int all = Math.max(1, order() * (briefs == null ? 1 : 2));
         AtomicInteger done = new AtomicInteger();
         Runnable eachDone = () -> progress.at(done.incrementAndGet(), all);
-        List<Result> results = new ArrayList<>();
+        List<Outcome> results = new ArrayList<>();
         ExecutorService workers = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), SeasonTask::worker);
         try {
-            List<Future<Result>> futures = new ArrayList<>();
+            List<Future<Outcome>> futures = new ArrayList<>();
             planned.forEach((path, starts) -> futures.add(workers.submit(() -> plan(workshops.get(path), starts, terms, fit, briefs, eachDone))));
-            for (Future<Result> each : futures) {
+            for (Future<Outcome> each : futures) {
                 results.add(each.get());
             }
         } catch (ExecutionException e) {
@@ -302,7 +302,11 @@ public final class SeasonTask {
         return joined(results);
     }
 
-    private Result plan(Workshop workshop, List<Planned> starts, Terms terms, FitRules fit, BiConsumer<SeasonPlan.Ride, Brief> briefs,
+    /** What came of the starts of one workshop. */
+    private record Outcome(Result result, UpkeepPlan upkeep) {
+    }
+
+    private Outcome plan(Workshop workshop, List<Planned> starts, Terms terms, FitRules fit, BiConsumer<SeasonPlan.Ride, Brief> briefs,
             Runnable eachDone) {
         List<Outing> outings = outings(starts);
         Result result = SeasonPlanner.of(workshop, outings, terms, fit, eachDone);
@@ -312,7 +316,7 @@ public final class SeasonTask {
             briefs.accept(ride, brief(start, outing, result.open().get(ride.order()), fit, ride.build()));
             eachDone.run();
         }
-        return result;
+        return new Outcome(result, SeasonUpkeep.of(workshop, outings, result.rides(), (int) Math.round(terms.workADay())));
     }
 
     /** What a forecast that turns would change is in it; warnings on that are those of a brief made alone. */
@@ -342,7 +346,9 @@ public final class SeasonTask {
         return out;
     }
 
-    private SeasonPlan joined(List<Result> results) {
+    private SeasonPlan joined(List<Outcome> outcomes) {
+        List<Result> results = outcomes.stream().map(Outcome::result).toList();
+        UpkeepPlan upkeep = UpkeepPlan.of(outcomes.stream().map(Outcome::upkeep).toList());
         List<SeasonPlan.Ride> rides = new ArrayList<>();
         List<SeasonPlan.Clash> clashes = new ArrayList<>();
         List<SeasonPlan.Wish> wishes = new ArrayList<>();
@@ -354,7 +360,7 @@ public final class SeasonTask {
         rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
         clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
         wishes.sort(SeasonPlan.Wish.byWorth());
-        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, UpkeepPlan.NONE);
+        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, upkeep);
     }
 
     /** Who must be named for the courses of the season, each once. */

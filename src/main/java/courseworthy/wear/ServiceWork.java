@@ -1,6 +1,7 @@
 package courseworthy.wear;
 
 import java.time.LocalDate;
+import java.util.List;
 
 /**
  * A job of service or renewal, planned into a week.
@@ -18,6 +19,16 @@ import java.time.LocalDate;
  */
 public record ServiceWork(LocalDate week, LocalDate due, LocalDate latest, String workshop, String bike, String part, String job, int minutes,
         boolean safety, String why) {
+
+    /** Whether even the longest interval is over by the day on which it is due. */
+    public boolean overdue() {
+        return latest != null && !latest.isAfter(due);
+    }
+
+    /** Minutes of several jobs together. */
+    public static int total(List<ServiceWork> work) {
+        return work.stream().mapToInt(ServiceWork::minutes).sum();
+    }
 
     /** {@code hardtail chain: renew}. */
     public String what() {

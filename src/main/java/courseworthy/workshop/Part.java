@@ -18,7 +18,7 @@ public final class Part {
     /**
      * @param name    unique in its workshop
      * @param line    where it is written, 1-based
-     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>} or {@code List<Double>} by the form
+     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>}, {@code List<Interval>} or {@code List<Double>} by the form
      */
     public Part(String name, PartKind kind, int line, Map<PartDetail, ?> details) {
         this.name = name;
@@ -35,6 +35,17 @@ public final class Part {
      * @param width    m
      */
     public record Clearance(Double beadSeat, double width) {
+    }
+
+    /**
+     * How often something is done to a part, whichever comes first.
+     *
+     * @param job    what is done
+     * @param hours  s; null where not stated
+     * @param length m; null where not stated
+     * @param days   null where not stated
+     */
+    public record Interval(String job, Double hours, Double length, Integer days) {
     }
 
     public String name() {
@@ -158,6 +169,12 @@ public final class Part {
     @SuppressWarnings("unchecked")
     public List<Double> sizes(PartDetail detail) {
         return (List<Double>) details.get(detail);
+    }
+
+    /** Service and renewal as the maker states them; empty where not written. */
+    @SuppressWarnings("unchecked")
+    public List<Interval> intervals() {
+        return (List<Interval>) details.getOrDefault(PartDetail.INTERVALS, List.of());
     }
 
     /** Null where not written. */

@@ -15,7 +15,9 @@ public enum PartDetail {
     MASS("mass", "a mass from 1 g to 30 kg", Dimension.MASS, 0.001, 30, "as weighed"),
     OTHER_MASS("other mass", "a mass from 0 kg to 10 kg", Dimension.MASS, 0, 10, "everything on the bike that is not listed as a part: brakes, cables, headset"),
     PRICE("price", Form.NUMBER, 0, 100_000, "in any one currency; of parts on a wish list"),
-    HOURS_USED("hours used", "a time from 0 h to 20000 h", Dimension.TIME, 0, 72e6, "ridden so far"),
+    HOURS_USED("hours used", "a time from 0 h to 20000 h", Dimension.TIME, 0, 72e6, "ridden so far; with a log, before it was fitted or the log begins"),
+    FITTED("fitted", Form.DAY, 0, 0, "the day it was put on new, or as used as hours used says"),
+    INTERVALS("intervals", Form.INTERVALS, 0, 0, "service and renewal as the maker states them: [{job: oil and seals, hours: 50 h, days: 365}]"),
     STAYS("stays", Form.YES_NO, 0, 0, "never taken off to serve elsewhere"),
     OWNED("owned", Form.YES_NO, 0, 0, "no for a part on the wish list"),
 
@@ -149,6 +151,7 @@ public enum PartDetail {
     THICKNESS("thickness", "a thickness from 0.5 mm to 4 mm", Dimension.LENGTH, 0.0005, 0.004, "of a rotor, as measured"),
     LEAST_THICKNESS("least thickness", "a thickness from 0.5 mm to 4 mm", Dimension.LENGTH, 0.0005, 0.004, "as marked on the rotor"),
     COMPOUND("compound", List.of("organic", "sintered"), "of the pads"),
+    LEAST_LEFT("least left", "a thickness from 0 mm to 5 mm", Dimension.LENGTH, 0, 0.005, "friction material at which the pads' maker has them renewed"),
     LEFT("left", "a thickness from 0 mm to 5 mm", Dimension.LENGTH, 0, 0.005, "friction material left on each pad"),
 
     RUN_TIME("run time", "a run time from 1 min to 100 h", Dimension.TIME, 60, 360_000, "at the mode used"),
@@ -156,7 +159,7 @@ public enum PartDetail {
     VOLUME("volume", "a volume from 0.1 L to 60 L", Dimension.VOLUME, 0.1, 60, "");
 
     /** How a detail is written. */
-    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES, SIZES }
+    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES, SIZES, INTERVALS }
 
     private static final Map<String, PartDetail> BY_NAME = new LinkedHashMap<>();
 

@@ -13,6 +13,8 @@ import java.util.TreeSet;
 /** Reads what is written of one detail of a part, each in the form that {@link PartDetail} declares for it. */
 final class PartDetailReader {
 
+    private static final int LONGEST_JOB = 60;
+
     private final String shown;
     private final Faults faults;
 
@@ -41,6 +43,7 @@ final class PartDetailReader {
             case DAY -> from.day(key);
             case CLEARANCES -> clearances(from, key);
             case SIZES -> sizes(from, key, detail);
+            case INTERVALS -> intervals(from, key);
         };
     }
 
@@ -150,6 +153,28 @@ final class PartDetailReader {
                 each.fault("bead seat", "a second clearance for " + each.node("bead seat").describe(), "one for each wheel size", "");
             } else if (bead != null && width != null) {
                 out.add(new Part.Clearance(bead.inBase(), width));
+            }
+        }
+        return out.isEmpty() ? null : List.copyOf(out);
+    }
+
+    private static List<Part.Interval> intervals(FieldReader from, String key) {
+        List<Part.Interval> out = new ArrayList<>();
+        Set<String> jobs = new TreeSet<>();
+        for (FieldReader each : from.blocks(key)) {
+            each.required("job", "what is done");
+            String job = each.line("job", LONGEST_JOB);
+            Amount hours = each.amount("hours", Dimension.TIME, 3600, 36e6, "a time from 1 h to 10000 h");
+            Amount length = each.amount("length", Dimension.LENGTH, 1e4, 1e9, "a distance from 10 km to 1000000 km");
+            Integer days = each.whole("days", 1, 7300);
+            each.done();
+            boolean none = !each.has("hours") && !each.has("length") && !each.has("days");
+            if (none) {
+                each.fault("hours", "no hours, length or days", "at least one of them", "Write how often the maker has it done: \"hours: 50 h\".");
+            } else if (job != null && !jobs.add(job)) {
+                each.fault("job", "a second \"" + job + "\"", "each job once", "");
+            } else if (job != null && (hours != null || length != null || days != null)) {
+                out.add(new Part.Interval(job, hours == null ? null : Double.valueOf(hours.inBase()), length == null ? null : Double.valueOf(length.inBase()), days));
             }
         }
         return out.isEmpty() ? null : List.copyOf(out);

@@ -18,21 +18,34 @@ import java.util.function.UnaryOperator;
  * @param bikes   in the order written
  * @param parts   in the order written
  * @param minutes work for taking one off and putting another on, s, by kind, where the rider wrote it
+ * @param log     what was ridden and serviced; null where it names no log
+ * @param stock   what is used up and bought again, in the order written
  * @param listed  the places of each bike, by its name, that had a part as the file was written
  */
 public record Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<PartKind, Double> minutes,
-        Map<String, Set<MountingPlace>> listed) {
+        RideLog log, List<StockItem> stock, Map<String, Set<MountingPlace>> listed) {
 
     public Workshop {
         bikes = List.copyOf(bikes);
         parts = List.copyOf(parts);
         minutes = Map.copyOf(minutes);
+        stock = List.copyOf(stock);
         listed = Map.copyOf(listed);
     }
 
     /** As the file is written. */
     public Workshop(String name, String file, List<Part> bikes, List<Part> parts, Map<PartKind, Double> minutes) {
-        this(name, file, bikes, parts, minutes, places(bikes, parts));
+        this(name, file, bikes, parts, minutes, null, List.of(), places(bikes, parts));
+    }
+
+    /** The same with what its log says. */
+    public Workshop with(RideLog other) {
+        return new Workshop(name, file, bikes, parts, minutes, other, stock, listed);
+    }
+
+    /** The same with a stock. */
+    Workshop stocked(List<StockItem> items) {
+        return new Workshop(name, file, bikes, parts, minutes, log, items, listed);
     }
 
     private static Map<String, Set<MountingPlace>> places(List<Part> bikes, List<Part> parts) {
@@ -121,7 +134,7 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
                 copy.mount(host);
             }
         }
-        return new Workshop(name, file, newBikes, newParts, minutes, listed);
+        return new Workshop(name, file, newBikes, newParts, minutes, log, stock, listed);
     }
 
     private static List<Part> copies(List<Part> from, Map<String, Part> to, UnaryOperator<Part> copier) {

@@ -30,11 +30,15 @@ public final class WorkshopReader {
             PartKind.SHOCK, Set.of(PartDetail.LOCKOUT));
 
     /** The keys of a workshop's file. */
-    public static final List<String> KEYS = List.of("workshop", "minutes", "bikes", "parts");
+    public static final List<String> KEYS = List.of("workshop", "minutes", "bikes", "parts", "log", "stock");
     /** The keys of a part beside its details. */
     public static final List<String> PART_KEYS = List.of("name", "kind", "on");
     /** The keys of a {@code tyre clearance} for one wheel size. */
     public static final List<String> CLEARANCE_KEYS = List.of("bead seat", "width");
+    /** The keys of one of a part's {@code intervals}. */
+    public static final List<String> INTERVAL_KEYS = List.of("job", "hours", "length", "days");
+    /** The keys of a stock. */
+    public static final List<String> STOCK_KEYS = StockReader.STOCK_KEYS;
 
     private static final int LONGEST_NAME = 80;
 
@@ -63,15 +67,16 @@ public final class WorkshopReader {
      */
     public static Workshop read(Path path, String shown, Faults faults) {
         Node.Mapping tree = YamlReader.read(path, shown, faults);
-        return tree == null ? null : decode(tree, shown, faults);
+        return tree == null ? null : new WorkshopReader(shown, faults).workshop(new FieldReader(shown, tree, faults), path);
     }
 
     /** As {@link #read}, from a tree. */
     public static Workshop decode(Node.Mapping tree, String shown, Faults faults) {
-        return new WorkshopReader(shown, faults).workshop(new FieldReader(shown, tree, faults));
+        return new WorkshopReader(shown, faults).workshop(new FieldReader(shown, tree, faults), null);
     }
 
-    private Workshop workshop(FieldReader fields) {
+    /** @param path the file; null where it is not known, and then no other is read */
+    private Workshop workshop(FieldReader fields, Path path) {
         String name = fields.prose("workshop");
         Map<PartKind, Double> minutes = minutes(fields.fields("minutes"));
         List<Part> bikes = new ArrayList<>();
@@ -82,13 +87,17 @@ public final class WorkshopReader {
         for (FieldReader each : fields.blocks("parts")) {
             add(parts, part(each, kind(each)));
         }
+        StockReader others = new StockReader(shown, byName.keySet(), faults);
+        List<StockItem> stock = others.stock(fields);
+        fields.has("log");
         fields.done();
         oneTrainedOn(bikes);
         mount();
         parts.forEach(this::goesOnItsWheel);
         places(parts);
         lonelyLabels();
-        return new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes);
+        Workshop out = new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes).stocked(stock);
+        return out.with(others.log(fields, path, out));
     }
 
     /** A rotor that is written on a wheel has that wheel's mount: with an adapter, the mount is the adapter's. */

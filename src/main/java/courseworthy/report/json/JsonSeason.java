@@ -27,6 +27,7 @@ public final class JsonSeason {
             json.objects("rides", season.rides(), ride -> ride(json, season, ride));
             json.objects("conflicts", season.clashes(), clash -> clash(json, clash));
             json.objects("wishes", season.wishes(), wish -> wish(json, wish));
+            JsonUpkeep.write(season.upkeep(), json);
             json.strings("rests_on", SeasonReport.METHOD);
         });
     }

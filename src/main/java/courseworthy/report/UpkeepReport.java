@@ -1,0 +1,52 @@
+package courseworthy.report;
+
+import courseworthy.wear.Purchase;
+import courseworthy.wear.ServiceWork;
+import courseworthy.wear.UpkeepPlan;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Service and renewal week by week, and what to buy for them. */
+final class UpkeepReport {
+
+    private UpkeepReport() {
+    }
+
+    /** A list item for each week, with its jobs below it. */
+    static Section.Builder weeks(UpkeepPlan plan) {
+        List<ItemList.Item> items = new ArrayList<>();
+        plan.weeks().forEach((monday, work) -> {
+            RichText week = RichText.of("Week of " + monday + ", about " + ServiceWork.total(work) + " min");
+            items.add(ItemList.Item.of(week, work.stream().map(each -> RichText.ofQuoted(line(each))).toList()));
+        });
+        return Section.builder("service", "Service week by week").items(items)
+                .paragraphs(items.isEmpty() ? List.of() : plan.notes().stream().map(RichText::ofQuoted).toList());
+    }
+
+    private static String line(ServiceWork work) {
+        String bike = work.bike().isEmpty() || work.bike().equals(work.part()) ? "" : " (" + work.bike() + ")";
+        return work.part() + bike + ": " + work.job() + ", " + work.minutes() + " min, " + detail(work) + ".";
+    }
+
+    /** {@code by 2026-06-12, overdue from 2026-07-03; 64 h by then ...}. */
+    static String detail(ServiceWork work) {
+        String overdue = work.latest() == null ? "" : work.overdue() ? ", overdue" : ", overdue from " + work.latest();
+        return "by " + work.due() + overdue + ": " + work.why() + (work.safety() ? " (safety)" : "");
+    }
+
+    static Section.Builder shopping(UpkeepPlan plan, String currency) {
+        List<RichText> items = new ArrayList<>();
+        for (Purchase each : plan.purchases()) {
+            String price = each.price() == null ? "" : ", " + money(each.price()) + (currency.isEmpty() ? "" : " " + currency);
+            items.add(RichText.ofQuoted("By " + each.by() + ": " + each.quantity() + (each.quantity().contains(" ") ? " of " : " x ") + each.item() + price + " (" + each.why() + ")."));
+        }
+        return Section.builder("shopping", "Shopping list").bullets(items);
+    }
+
+    private static String money(double price) {
+        BigDecimal plain = BigDecimal.valueOf(price).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
+    }
+}

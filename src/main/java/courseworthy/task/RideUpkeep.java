@@ -1,0 +1,54 @@
+package courseworthy.task;
+
+import courseworthy.build.Build;
+import courseworthy.call.Call;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.wear.RideUse;
+import courseworthy.wear.UpkeepPlanner.Change;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.PartKind;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** How the ride of a call on a build wears its parts. */
+final class RideUpkeep {
+
+    private RideUpkeep() {
+    }
+
+    /** Null where there is no bike, or the hours are not known. */
+    static RideUse use(Call call, Build build, LocalDate date, String event) {
+        if (build.bike() == null || call.demands().estimated() == null) {
+            return null;
+        }
+        Set<String> parts = new LinkedHashSet<>(Set.of(build.bike().name()));
+        build.parts().forEach(each -> parts.add(each.part().name()));
+        MeasureValue going = call.demands().get(Measure.GOING);
+        MeasureValue mud = call.demands().get(Measure.MUD);
+        MeasureValue length = call.demands().get(Measure.DISTANCE);
+        return new RideUse(date, build.bike().name(), parts, call.demands().estimated().estimate().riding(),
+                length == null ? null : Double.valueOf(Measure.DISTANCE.scale().resolution().base(length.mid())),
+                going == null ? null : Measure.GOING.scale().text(going.mid()),
+                mud == null ? null : Double.valueOf(Measure.MUD.scale().resolution().base(mud.mid())), event);
+    }
+
+    /** The wheels that get another tyre for a ride. */
+    static List<Change> changes(Build build, LocalDate date) {
+        Map<MountingPlace, String> inPlace = new EnumMap<>(MountingPlace.class);
+        build.parts().forEach(each -> inPlace.put(each.place(), each.part().name()));
+        List<Change> out = new ArrayList<>();
+        for (Build.Swap swap : build.swaps()) {
+            String wheel = swap.place().kind() == PartKind.TYRE ? inPlace.get(swap.place().host()) : null;
+            if (wheel != null && swap.on() != null) {
+                out.add(new Change(date, wheel));
+            }
+        }
+        return out;
+    }
+}
