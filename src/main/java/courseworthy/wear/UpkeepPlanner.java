@@ -172,13 +172,23 @@ public final class UpkeepPlanner {
         int minutes = minutes(job);
         boolean tight = free(week) < minutes;
         free.merge(week, -minutes, Integer::sum);
-        LocalDate sunday = week.plusDays(6);
-        LocalDate day = week.isAfter(job.by) ? week : sunday.isBefore(job.by) ? sunday : job.by.isAfter(from) ? job.by.minusDays(1) : from.minusDays(1);
         LocalDate latest = job.due.latest() == null || !job.due.latest().isBefore(job.by) ? job.due.latest() : job.by;
         planned.add(new ServiceWork(week, job.by, latest, workshop.name(), job.part.bike() == null ? job.before.bike() : job.part.bike().name(), job.part.name(), job.interval.job(), minutes,
                 job.interval.work().safety(), ServicePhrases.why(job.interval, job.start, job.due) + (tight ? "; no week before it has the time" : "")));
         done.add(job);
-        restart(job, day);
+        restart(job, day(job, week));
+    }
+
+    /** The day from which the next rides count for a job that is done in a week. */
+    private LocalDate day(Job job, LocalDate week) {
+        LocalDate sunday = week.plusDays(6);
+        return week.isAfter(job.by) ? week : sunday.isBefore(job.by) ? sunday : job.by.isAfter(from) ? job.by.minusDays(1) : from.minusDays(1);
+    }
+
+    /** Whether a job that is done on a day is due again by the day for which it was done. */
+    private boolean returns(Job job, LocalDate day) {
+        Job next = new Job(job.part, job.interval, ServiceStart.done(day, job.interval.job()));
+        return falls(next) && !next.by.isAfter(job.by);
     }
 
     /** Begins the job anew, and what is done with it on other jobs. */
@@ -192,10 +202,12 @@ public final class UpkeepPlanner {
             }
         }
         queue.removeAll(same);
-        same.add(job);
         for (Job each : same) {
             queue(new Job(each.part, each.interval, ServiceStart.done(day, job.interval.job())));
         }
+        // One ride alone may fill an interval: then the next ride counts.
+        LocalDate next = returns(job, day) ? job.before.date() : day;
+        queue(new Job(job.part, job.interval, ServiceStart.done(next, job.interval.job())));
     }
 
     private int minutes(Job job) {
@@ -222,7 +234,7 @@ public final class UpkeepPlanner {
             }
         }
         for (LocalDate week = last.minusWeeks(1); !week.isBefore(first); week = week.minusWeeks(1)) {
-            if (free(week) >= minutes) {
+            if (free(week) >= minutes && !returns(job, day(job, week))) {
                 return week;
             }
         }

@@ -118,6 +118,7 @@ final class CatalogueTables {
             case WHOLE -> "a whole number from " + (int) detail.least() + " to " + (int) detail.most();
             case TEETH -> "one or several whole numbers from " + (int) detail.least() + " to " + (int) detail.most();
             case SIZES -> "one or several sizes";
+            case INTERVALS -> "one or several blocks of job with hours, length or days";
             case CLEARANCES -> "a width, or one for each wheel size";
             case AMOUNT -> detail.range();
         };

@@ -315,6 +315,20 @@ class SeasonCommandTest {
         assertThat(ran.code()).isEqualTo(2);
     }
 
+    /** A workshop has one log, that of its own file or the one that riders name. */
+    @Test
+    void aSecondLogIsRefused() throws IOException {
+        Files.writeString(folder.resolve("log.yaml"), "rides: []\n");
+        Files.writeString(folder.resolve("more.yaml"), "rides: []\n");
+        String two = GOOD.replace("workshop: w.yaml}", "workshop: w.yaml, log: log.yaml}\n  - {name: Bea, workshop: w.yaml, log: more.yaml}");
+        assertThat(run(two, WORKSHOP).err()).isEqualTo(folder + "/season.yaml:3: log: found \"more.yaml\" beside \"log.yaml\", expected one log for a workshop\n"
+                + "    Leave one of them out.\n");
+        String one = GOOD.replace("workshop: w.yaml}", "workshop: w.yaml, log: log.yaml}");
+        assertThat(run(one, "log: log.yaml\n" + WORKSHOP).err()).isEqualTo(folder + "/season.yaml:2: log: found \"log.yaml\" beside the log that " + folder
+                + "/w.yaml names, expected one log for a workshop\n    Leave one of them out.\n");
+        assertThat(run(one, WORKSHOP).code()).isZero();
+    }
+
     @Test
     void whatIsNoFileOfTheFolderIsSaidInFull() throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("away.yaml"), Path.of("docs/examples/riders/kim-cross-country.yaml").toAbsolutePath());

@@ -46,6 +46,7 @@ class UnusedKeysTest {
             Map.entry("cases/cases/silent", List.of("vest")),
             Map.entry("season/riders/rider", List.of("joss-steel.yaml")),
             Map.entry("season/riders/workshop", List.of("attic.yaml")),
+            Map.entry("season/riders/log", List.of("other-log.yaml")),
             Map.entry("season/events/course", List.of("course.yaml")),
             Map.entry("season/events/event", List.of("event.yaml")),
             Map.entry("season/events/map", List.of("far.osm")),
@@ -104,6 +105,8 @@ class UnusedKeysTest {
         }
         Files.writeString(folder.resolve("quern-course.yaml"), Files.readString(Path.of("course-profiles", "quern-hills.yaml")));
         Files.writeString(folder.resolve("every-key.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")).replace("sheet: Club", "sheet: Elders"));
+        Files.writeString(folder.resolve("attic-log.yaml"), "rides: [{date: 2026-07-01, bike: steel bike, hours: 20 h}]\n");
+        Files.writeString(folder.resolve("other-log.yaml"), "rides: [{date: 2026-07-01, bike: hardtail, hours: 20 h}]\n");
         Files.copy(Path.of("docs/examples/maps/sorrel-wood.gpx"), folder.resolve("wood.gpx"));
         Files.copy(Path.of("docs/examples/maps/sorrel-wood.osm"), folder.resolve("wood.osm"));
         Files.writeString(folder.resolve("far.osm"), "<osm version=\"0.6\"><bounds minlat=\"1\" minlon=\"1\" maxlat=\"2\" maxlon=\"2\"/>"
