@@ -23,15 +23,17 @@ class RideLogKeyUseTest {
     private static final String WORKSHOP = """
             log: log.yaml
             stock:
-              - {name: jug, kind: sealant, quantity: 80 ml, keep: 30 ml, for: [hoop], price: 26, counted: 2026-02-28}
+              - {name: jug, kind: sealant, quantity: 80 ml, keep: 30 ml, for: [milk], price: 26, counted: 2026-02-28}
+              - {name: can, kind: brake fluid, quantity: 50 ml, keep: 50 ml, counted: 2026-02-28}
               - {name: links in a bag, kind: chain, quantity: 0, keep: 1, for: [pony], price: 30, counted: 2026-02-28}
             bikes:
               - {name: pony, kind: gravel, mass: 9 kg, hours used: 90 h, fitted: 2026-02-01, intervals: [{job: headset bearings, hours: 100 h, length: 2000 km, days: 60}]}
             parts:
-              - {name: hoop, kind: wheel, on: pony, end: rear, mass: 900 g, hours used: 10 h}
+              - {name: hoop, kind: wheel, on: pony, end: rear, mass: 900 g, hours used: 40 h}
               - {name: milk, kind: sealant, on: hoop, mass: 60 g, added: 2026-02-01}
-              - {name: other hoop, kind: wheel, end: rear, mass: 900 g, hours used: 10 h}
-              - {name: links, kind: chain, on: pony, mass: 250 g, hours used: 5 h, fitted: 2026-02-01, intervals: [{job: renew, hours: 60 h, length: 600 km, days: 60}]}
+              - {name: other hoop, kind: wheel, end: rear, mass: 900 g, hours used: 40 h}
+              - {name: links, kind: chain, on: pony, mass: 250 g, hours used: 5 h}
+              - {name: legs, kind: fork, on: pony, mass: 900 g, fitted: 2026-02-01, intervals: [{job: look, hours: 40 h}, {job: paint, length: 400 km}, {job: wax, days: 100}]}
               - {name: pads, kind: brake pads, on: pony, end: rear, mass: 20 g, left: 1.8 mm, least left: 0.8 mm}
               - {name: disc, kind: rotor, on: hoop, mass: 120 g, thickness: 1.7 mm, least thickness: 1.5 mm}
             """;
@@ -58,10 +60,10 @@ class RideLogKeyUseTest {
             Map.entry("log/rides/date", List.of("2026-03-04")), Map.entry("log/rides/from", List.of("2026-02-18")), Map.entry("log/rides/to", List.of("2026-01-20")),
             Map.entry("log/rides/with", List.of("hoop")), Map.entry("log/each week/with", List.of("hoop")), Map.entry("log/rides/recordings", List.of("b.gpx")),
             Map.entry("log/rides/debrief", List.of("other.yaml")), Map.entry("log/service/part", List.of("donkey")), Map.entry("log/service/job", List.of("check for wear")),
-            Map.entry("log/service/date", List.of("2026-04-20")), Map.entry("log/used/date", List.of("2026-02-10")), Map.entry("log/used/stock", List.of("links in a bag")),
-            Map.entry("workshop/stock/name", List.of("can")), Map.entry("workshop/stock/kind", List.of("brake fluid")), Map.entry("workshop/stock/for", List.of("donkey")),
+            Map.entry("log/service/date", List.of("2026-04-20")), Map.entry("log/used/date", List.of("2026-02-10")), Map.entry("log/used/stock", List.of("can")),
+            Map.entry("workshop/stock/name", List.of("tin")), Map.entry("workshop/stock/kind", List.of("brake fluid")), Map.entry("workshop/stock/for", List.of("donkey")),
             Map.entry("workshop/stock/counted", List.of("2026-04-01")), Map.entry("workshop/log", List.of("other-log.yaml")),
-            Map.entry("workshop/parts/chain/fitted", List.of("2026-03-01")), Map.entry("workshop/bikes/fitted", List.of("2026-03-03")));
+            Map.entry("workshop/parts/fork/fitted", List.of("2026-03-01")), Map.entry("workshop/bikes/fitted", List.of("2026-03-03")));
 
     @TempDir
     private Path folder;
@@ -91,11 +93,11 @@ class RideLogKeyUseTest {
         assertThat(use.unused()).isEmpty();
     }
 
-    /** Of the kinds of parts a chain stands for all: they have the same three keys. */
+    /** Of the kinds of parts a fork stands for all: they have the same three keys. */
     @Test
     void everyKeyOfAStockAndOfIntervalsIsUsed() throws IOException {
         Map<String, List<JsonNode>> keys = new LinkedHashMap<>(SchemaKeys.of("workshop"));
-        keys.keySet().removeIf(key -> !key.startsWith("stock/") && !key.equals("log") && !key.startsWith("parts/chain/intervals") && !key.equals("parts/chain/fitted")
+        keys.keySet().removeIf(key -> !key.startsWith("stock/") && !key.equals("log") && !key.startsWith("parts/fork/intervals") && !key.equals("parts/fork/fitted")
                 && !key.startsWith("bikes/intervals") && !key.equals("bikes/fitted") && !key.equals("bikes/hours used") && !key.equals("parts/brake pads/least left"));
         KeyUse use = new KeyUse(folder, "workshop", OTHERS, keys);
         use.look(folder.resolve("w.yaml"), COMMANDS);
