@@ -158,6 +158,27 @@ class PagesInBrowserTest {
         }
     }
 
+    /** A mile is 1609.344 m, a foot 0.3048 m (NIST Special Publication 811, B.8); the reading, the pictures and the tables turn together. */
+    @Test
+    void unitsTurnInPicturesTablesAndReadings(Browser browser) throws IOException {
+        JsonNode passage = new ObjectMapper().readTree(ExamplePages.json("brief in short")).get("road_book").get("clock").get(10);
+        try (BrowserPage page = browser.open()) {
+            page.width(360).show(pages.get("brief in short")).openAll();
+            String read = "const slider = document.querySelector('.reading input'); slider.value = 10; slider.dispatchEvent(new Event('input'));"
+                    + "return document.querySelector('output').textContent";
+            String ground = page.run(read).asText().replaceAll("^.*?, ", "");
+            page.run("[...document.querySelectorAll('.tools button')].find(each => /units/.test(each.textContent)).click()");
+            String turned = page.evaluate("document.querySelector('output').textContent").asText();
+            assertThat(turned).startsWith(String.format(Locale.ROOT, "mile %.1f: ", passage.get("at_m").asDouble() / 1609.344)).contains("\u202fft, ");
+            assertThat(page.run(read).asText()).isEqualTo(turned).endsWith(ground);
+            String drawn = page.evaluate("[...document.querySelectorAll('figure svg text')].map(each => each.textContent).join('|')").asText();
+            assertThat(drawn).contains("\u2009mi|").contains("|ft|").doesNotContain("\u2009km|").doesNotContain("|m|").doesNotContain("km/h");
+            String heads = page.evaluate("[...document.querySelectorAll('figure thead th')].map(each => each.textContent).join('|')").asText();
+            assertThat(heads).contains("mi|").contains("Up, ft|").doesNotContain("km");
+            assertThat(page.overflow()).isLessThanOrEqualTo(0);
+        }
+    }
+
     /** Six values and their second lines before anything is scrolled, on the smallest phone that is in use (360 by 640 CSS pixels, common practice). */
     @Test
     void theSetUpInShortIsOnTheFirstScreenOfAPhone(Browser browser) {

@@ -1,5 +1,6 @@
 package courseworthy.render.html;
 
+import courseworthy.render.Quantity;
 import courseworthy.render.FootnoteIndex;
 import courseworthy.render.svg.SvgPictures;
 import courseworthy.report.Block;
@@ -125,20 +126,25 @@ final class HtmlBlocks implements BlockVisitor {
         element("caption", "", table.caption());
         out.open("thead").open("tr");
         for (TableColumn column : table.columns()) {
-            cell(column.heading().isEmpty() ? "td" : "th", column, "col", "", column.heading());
+            String heading = column.heading().plain();
+            String unit = Quantity.unitOfColumn(heading);
+            String customary = unit.isEmpty() ? "" : heading.substring(0, heading.length() - unit.length()) + Quantity.customaryUnit(unit);
+            cell(column.heading().isEmpty() ? "td" : "th", column, "col", "", column.heading(), customary);
         }
         out.close("tr").close("thead").line().open("tbody").line();
+        List<String> units = table.columns().stream().map(each -> Quantity.unitOfColumn(each.heading().plain())).toList();
         for (int row = 0; row < table.rows().size(); row++) {
             out.open("tr");
             for (int i = 0; i < table.columns().size(); i++) {
-                cell(i < table.keyColumns() ? "th" : "td", table.columns().get(i), "row", marks.before(row, i), table.rows().get(row).get(i));
+                cell(i < table.keyColumns() ? "th" : "td", table.columns().get(i), "row", marks.before(row, i), table.rows().get(row).get(i),
+                        units.get(i).isEmpty() ? "" : Quantity.customaryNumber(table.rows().get(row).get(i).plain(), units.get(i)));
             }
             out.close("tr").line();
         }
         out.close("tbody").close("table").close("div").line();
     }
 
-    private void cell(String element, TableColumn column, String scope, String mark, RichText text) {
+    private void cell(String element, TableColumn column, String scope, String mark, RichText text, String customary) {
         out.open(element);
         if (element.equals("th")) {
             out.attribute("scope", scope);
@@ -147,7 +153,11 @@ final class HtmlBlocks implements BlockVisitor {
             out.attribute("class", "figures");
         }
         out.markup(mark);
-        inline(text);
+        if (customary.isEmpty()) {
+            inline(text);
+        } else {
+            out.open("span").attribute("data-us", customary).text(text.plain()).close("span");
+        }
         out.close(element);
     }
 

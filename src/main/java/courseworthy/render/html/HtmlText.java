@@ -1,5 +1,6 @@
 package courseworthy.render.html;
 
+import courseworthy.render.Quantity;
 import courseworthy.render.FootnoteIndex;
 import courseworthy.report.RichText;
 import courseworthy.report.Span;

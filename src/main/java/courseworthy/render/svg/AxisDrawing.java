@@ -13,29 +13,29 @@ final class AxisDrawing {
     }
 
     /** How wide the labels of an axis are. */
-    static double labelWidth(AxisTicks ticks) {
-        return ticks.values().stream().mapToDouble(each -> TextWidths.of(NumberText.fixed(each, ticks.decimals()), false)).max().orElse(0);
+    static double labelWidth(AxisTicks ticks, String unit) {
+        return ticks.values().stream().mapToDouble(each -> PictureText.number(each, ticks.decimals(), unit, 0).width(false)).max().orElse(0);
     }
 
     /** Lines across, labelled at their left ends. */
-    static void linesAcross(SvgCanvas canvas, AxisTicks ticks, Scale scale, double left, double right) {
+    static void linesAcross(SvgCanvas canvas, AxisTicks ticks, String unit, Scale scale, double left, double right) {
         StringBuilder lines = new StringBuilder();
         ticks.values().forEach(each -> lines.append(LinePath.across(left, right, scale.at(each))));
         canvas.path("grid", lines.toString(), 0);
         for (double each : ticks.values()) {
-            canvas.text(TextStyle.PALE, Anchor.END, left - 6, scale.at(each) + 4, NumberText.fixed(each, ticks.decimals()));
+            canvas.text(TextStyle.PALE, Anchor.END, left - 6, scale.at(each) + 4, PictureText.number(each, ticks.decimals(), unit, 0));
         }
     }
 
     /** Kilometres along a line. The end is always written, with the unit, and marks that come too near to it are left out. @return what its labels reach down to */
     static double kilometres(SvgCanvas canvas, double kilometres, Scale scale, double y) {
-        String end = NumberText.withUnit(NumberText.shortest(kilometres, 1), "km");
+        PictureText end = PictureText.shortest(kilometres, 1, "km");
         double right = scale.at(kilometres);
         StringBuilder lines = new StringBuilder(LinePath.across(scale.at(0), right, y)).append(LinePath.down(right, y, y + 4));
         canvas.text(TextStyle.PALE, Anchor.END, Math.min(canvas.width(), right + 6), y + LABEL_BELOW, end);
         AxisTicks ticks = AxisTicks.within(0, kilometres, canvas.narrow() ? 6 : 12);
         for (double each : ticks.values()) {
-            if (canvas.label(TextStyle.PALE, Anchor.MIDDLE, scale.at(each), y + LABEL_BELOW, NumberText.fixed(each, ticks.decimals()))) {
+            if (canvas.label(TextStyle.PALE, Anchor.MIDDLE, scale.at(each), y + LABEL_BELOW, PictureText.number(each, ticks.decimals(), "km", each == 0 ? 0 : 1))) {
                 lines.append(LinePath.down(scale.at(each), y, y + 4));
             }
         }

@@ -15,8 +15,8 @@ final class DayRowsDrawing {
     private static final double LIGHT_LEFT = 52;
     private static final double LIGHT_WIDTH = 76;
     private static final double TEMPERATURE_RIGHT = 172;
-    private static final double DRINK_RIGHT = 236;
-    private static final double EAT_RIGHT = 300;
+    private static final double DRINK_RIGHT = 244;
+    private static final double EAT_RIGHT = 308;
 
     private final SvgCanvas canvas;
     private final DayStrip strip;
@@ -36,8 +36,8 @@ final class DayRowsDrawing {
     private void draw() {
         heading(Anchor.START, 0, strip.startOfDay() == null ? "Time" : "Clock");
         heading(Anchor.START, LIGHT_LEFT, "Light");
-        heading(Anchor.END, TEMPERATURE_RIGHT, "\u00b0C");
-        heading(Anchor.END, DRINK_RIGHT, "Drink, L");
+        heading(Anchor.END, TEMPERATURE_RIGHT, new PictureText("\u00b0C", "\u00b0F"));
+        heading(Anchor.END, DRINK_RIGHT, PictureText.heading("Drink, ", "L"));
         heading(Anchor.END, EAT_RIGHT, "Eat, g");
         double y = TOP;
         light();
@@ -53,6 +53,10 @@ final class DayRowsDrawing {
     }
 
     private void heading(Anchor anchor, double x, String words) {
+        heading(anchor, x, PictureText.of(words));
+    }
+
+    private void heading(Anchor anchor, double x, PictureText words) {
         canvas.text(TextStyle.PALE, anchor, x, 13, words);
     }
 
@@ -61,13 +65,13 @@ final class DayRowsDrawing {
         double y = top + 15;
         canvas.text(TextStyle.PLAIN, Anchor.START, 0, y, MomentText.of(strip.startOfDay(), hour.fromSeconds()));
         if (hour.temperatureCelsius() != null) {
-            value(TEMPERATURE_RIGHT, y, hour.temperatureCelsius(), 0);
+            value(TEMPERATURE_RIGHT, y, hour.temperatureCelsius(), 0, "C", 0);
         }
         if (hour.drinkLitres() != null) {
-            value(DRINK_RIGHT, y, hour.drinkLitres().mid(), 2);
+            value(DRINK_RIGHT, y, hour.drinkLitres().mid(), 2, "L", -2);
         }
         if (hour.carbohydrateGrams() != null) {
-            value(EAT_RIGHT, y, hour.carbohydrateGrams().mid(), 0);
+            value(EAT_RIGHT, y, hour.carbohydrateGrams().mid(), 0, "g", 0);
         }
         if (hour.weather() != null) {
             canvas.text(TextStyle.PALE, Anchor.END, EAT_RIGHT, y + SECOND, weather(hour));
@@ -89,8 +93,8 @@ final class DayRowsDrawing {
         return out.toString();
     }
 
-    private void value(double right, double y, double value, int decimals) {
-        canvas.text(TextStyle.VALUE, Anchor.END, right, y, NumberText.fixed(value, decimals));
+    private void value(double right, double y, double value, int decimals, String unit, int finer) {
+        canvas.text(TextStyle.VALUE, Anchor.END, right, y, PictureText.number(value, decimals, unit, finer));
     }
 
     /** One column of all rows: the light of each moment at its place in its hour. */

@@ -55,17 +55,17 @@ final class DayStripDrawing {
             y = winds(y);
         }
         if (has(strip, Hour::rainMillimetres)) {
-            y = bars(y, "Rain, mm", Hour::rainMillimetres, 1);
+            y = bars(y, PictureText.of("Rain, mm"), Hour::rainMillimetres, 1, "mm");
         }
         if (strip.hours().stream().anyMatch(each -> each.weather() != null && !each.weather().going().isEmpty())) {
             y = goings(y);
         }
         y = light(y);
         if (has(strip, Hour::drinkLitres)) {
-            y = bars(y, "Drink, L", Hour::drinkLitres, 2);
+            y = bars(y, PictureText.heading("Drink, ", "L"), Hour::drinkLitres, 2, "L");
         }
         if (has(strip, Hour::carbohydrateGrams)) {
-            y = bars(y, "Eat, g", Hour::carbohydrateGrams, 0);
+            y = bars(y, PictureText.of("Eat, g"), Hour::carbohydrateGrams, 0, "g");
         }
         for (Hour each : strip.hours()) {
             canvas.line("grid", across.at(each.fromSeconds()), 20, across.at(each.fromSeconds()), y - BETWEEN);
@@ -75,6 +75,10 @@ final class DayStripDrawing {
     }
 
     private void name(String words, double y) {
+        name(PictureText.of(words), y);
+    }
+
+    private void name(PictureText words, double y) {
         canvas.text(TextStyle.PALE, Anchor.END, LEFT - 24, y, words);
     }
 
@@ -98,7 +102,7 @@ final class DayStripDrawing {
     }
 
     private double temperatures(double top) {
-        name("Air, \u00b0C", top + TEMPERATURES / 2 + 4);
+        name(new PictureText("Air, \u00b0C", "Air, \u00b0F"), top + TEMPERATURES / 2 + 4);
         List<Hour> known = strip.hours().stream().filter(each -> each.temperatureCelsius() != null).toList();
         double low = known.stream().mapToDouble(Hour::temperatureCelsius).min().orElse(0);
         double high = known.stream().mapToDouble(Hour::temperatureCelsius).max().orElse(0);
@@ -109,16 +113,16 @@ final class DayStripDrawing {
         canvas.path("line", LinePath.of(x, y), top + TEMPERATURES);
         for (int i = 0; i < x.length; i++) {
             canvas.circle("dot", x[i], y[i], 2.5);
-            canvas.label(TextStyle.VALUE, Anchor.MIDDLE, x[i], y[i] - 6, NumberText.fixed(known.get(i).temperatureCelsius(), 0));
+            canvas.label(TextStyle.VALUE, Anchor.MIDDLE, x[i], y[i] - 6, PictureText.number(known.get(i).temperatureCelsius(), 0, "C", 0));
         }
         return top + TEMPERATURES + BETWEEN;
     }
 
     private double winds(double top) {
-        name("Wind, km/h", top + 12);
+        name(PictureText.heading("Wind, ", "km/h"), top + 12);
         for (Hour each : strip.hours()) {
             if (each.windKilometresPerHour() != null) {
-                canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), top + 12, NumberText.fixed(each.windKilometresPerHour(), 0));
+                canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), top + 12, PictureText.number(each.windKilometresPerHour(), 0, "km/h", 0));
                 canvas.label(TextStyle.PALE, Anchor.MIDDLE, middle(each), top + 26, each.weather().windFrom());
             }
         }
@@ -173,7 +177,7 @@ final class DayStripDrawing {
         };
     }
 
-    private double bars(double top, String name, java.util.function.Function<Hour, ValueRange> amount, int decimals) {
+    private double bars(double top, PictureText name, java.util.function.Function<Hour, ValueRange> amount, int decimals, String unit) {
         name(name, top + BARS - 2);
         double most = strip.hours().stream().map(amount).filter(java.util.Objects::nonNull).mapToDouble(ValueRange::mid).max().orElse(0);
         double base = top + BARS;
@@ -186,7 +190,7 @@ final class DayStripDrawing {
                 if (half > 0) {
                     canvas.rectangle("solid", middle(each) - half, base - tall, half * 2, tall);
                 }
-                canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), base - tall - 4, NumberText.fixed(value.mid(), decimals));
+                canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), base - tall - 4, PictureText.number(value.mid(), decimals, unit, -decimals));
             }
         }
         canvas.line("axis", across.at(strip.hours().get(0).fromSeconds()), base, canvas.width() - 22, base);

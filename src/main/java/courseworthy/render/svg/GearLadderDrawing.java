@@ -163,9 +163,9 @@ final class GearLadderDrawing {
             for (double each : ticks.values()) {
                 double x = speeds.at(each / KILOMETRES_AN_HOUR);
                 canvas.line("axis", x, y + ROW, x, y + ROW + 4);
-                canvas.text(TextStyle.PALE, Anchor.MIDDLE, x, y + ROW + 16, NumberText.fixed(each, ticks.decimals()));
+                canvas.text(TextStyle.PALE, Anchor.MIDDLE, x, y + ROW + 16, PictureText.number(each, ticks.decimals(), "km/h", 0));
             }
-            canvas.label(TextStyle.PALE, Anchor.END, canvas.width(), y + ROW + 16, "km/h");
+            canvas.label(TextStyle.PALE, Anchor.END, canvas.width(), y + ROW + 16, PictureText.heading("", "km/h"));
         }
 
         private String shortName(Rung rung) {
@@ -175,7 +175,7 @@ final class GearLadderDrawing {
 
         private void mark(SpeedMark mark, Scale speeds, double top, double y) {
             double x = speeds.at(mark.speed().mid());
-            String words = mark.label() + " " + NumberText.withUnit(NumberText.shortest(mark.speed().mid() * KILOMETRES_AN_HOUR, 0), "km/h");
+            PictureText words = PictureText.shortest(mark.speed().mid() * KILOMETRES_AN_HOUR, 0, "km/h").after(mark.label() + " ");
             double baseline = canvas.labelOver(TextStyle.PLAIN, x, top + 26, words) ? top + 26 : top + 11;
             if (baseline < top + 26) {
                 canvas.labelOver(TextStyle.PLAIN, x, baseline, words);

@@ -7,6 +7,7 @@ import java.util.List;
 /** The height line of a course over a height axis. */
 final class HeightLineDrawing {
 
+    private static final String UNIT = "m";
     /** A level course has to look level: the axis spans at least this, m. Common practice, no source. */
     private static final double LEAST_SPAN_METRES = 100;
 
@@ -33,14 +34,14 @@ final class HeightLineDrawing {
 
     /** What the labels of the height axis take. */
     double labelWidth() {
-        return AxisDrawing.labelWidth(ticks);
+        return AxisDrawing.labelWidth(ticks, UNIT);
     }
 
     /** Draws it between two heights of the picture. */
     void draw(SectionFrame frame, double top, double bottom) {
         Scale up = Scale.linear(ticks.first(), ticks.last(), bottom, top);
-        AxisDrawing.linesAcross(frame.canvas(), ticks, up, frame.left(), frame.right());
-        frame.canvas().text(TextStyle.PALE, Anchor.END, frame.left() - 6, top - 12, "m");
+        AxisDrawing.linesAcross(frame.canvas(), ticks, UNIT, up, frame.left(), frame.right());
+        frame.canvas().text(TextStyle.PALE, Anchor.END, frame.left() - 6, top - 12, PictureText.heading("", UNIT));
         int from = 0;
         while (from < heights.length) {
             int to = from;

@@ -64,6 +64,17 @@ final class PressureLineDrawing {
         return NumberText.fixed(pascals / PASCALS_OF_A_BAR, 2);
     }
 
+    /** Whole pounds per square inch, as elsewhere in a brief: what keeps to the limit is not rounded to above it. */
+    private static String psi(double pascals, Double ceiling) {
+        double exact = pascals / PASCALS_OF_A_PSI;
+        boolean above = ceiling != null && pascals <= ceiling + 1 && Math.round(exact) * PASCALS_OF_A_PSI > ceiling + 1;
+        return NumberText.fixed(above ? Math.floor(ceiling / PASCALS_OF_A_PSI) : exact, 0);
+    }
+
+    private static PictureText pressure(String before, double pascals, Double ceiling) {
+        return new PictureText(before + bar(pascals), before + psi(pascals, ceiling));
+    }
+
     private void draw() {
         double y = 0;
         for (Wheel each : line.wheels()) {
@@ -93,22 +104,23 @@ final class PressureLineDrawing {
         canvas.path("mark", "M" + SvgWriter.number(set - 6) + " " + SvgWriter.number(y - 15) + "h12l-6 9z", y);
         canvas.line("mark-line", set, y - 7, set, y + 7);
         boolean gauge = !bar(wheel.gaugePascals()).equals(bar(wheel.startPascals()));
-        String words = "set " + bar(wheel.startPascals()) + (gauge ? ", gauge " + bar(wheel.gaugePascals()) : "");
+        PictureText start = pressure("set ", wheel.startPascals(), wheel.ceilingPascals());
+        PictureText words = gauge ? pressure(", gauge ", wheel.gaugePascals(), wheel.ceilingPascals()).after(start) : start;
         canvas.labelInside(TextStyle.VALUE, set, y - 19, words);
         ends(wheel, y);
         if (wheel.wetPascals() != null) {
             canvas.circle("dot open", at(wheel.wetPascals()), y, 4);
-            under(TextStyle.PLAIN, at(wheel.wetPascals()), y, 1, "wet " + bar(wheel.wetPascals()));
+            under(TextStyle.PLAIN, at(wheel.wetPascals()), y, 1, pressure("wet ", wheel.wetPascals(), wheel.ceilingPascals()));
         }
-        String strikes = "rim strikes under " + bar(wheel.floorPascals());
-        under(TextStyle.PALE, floor - TextWidths.of(strikes, false) / 2, y, 1, strikes);
+        PictureText strikes = pressure("rim strikes under ", wheel.floorPascals(), null);
+        under(TextStyle.PALE, floor - strikes.width(false) / 2, y, 1, strikes);
         limit(wheel, ceiling, y);
     }
 
     /** The ends of the range, beside it rather than under it, so that a narrow range leaves them apart. */
     private void ends(Wheel wheel, double y) {
-        String low = bar(wheel.lowPascals());
-        String high = bar(wheel.highPascals());
+        PictureText low = pressure("", wheel.lowPascals(), wheel.ceilingPascals());
+        PictureText high = pressure("", wheel.highPascals(), wheel.ceilingPascals());
         canvas.label(TextStyle.PALE, Anchor.END, at(wheel.lowPascals()) + 4, y + ROWS[0], low);
         if (!high.equals(low)) {
             canvas.label(TextStyle.PALE, Anchor.START, at(wheel.highPascals()) - 4, y + ROWS[0], high);
@@ -126,11 +138,11 @@ final class PressureLineDrawing {
         } else {
             canvas.shade(ceiling, y - 7, right - ceiling, 14);
         }
-        under(TextStyle.PALE, ceiling, y, 0, "limit " + bar(wheel.ceilingPascals()));
+        under(TextStyle.PALE, ceiling, y, 0, pressure("limit ", wheel.ceilingPascals(), wheel.ceilingPascals()));
     }
 
     /** Words as near under a place as there is room. */
-    private void under(TextStyle style, double x, double y, int firstRow, String words) {
+    private void under(TextStyle style, double x, double y, int firstRow, PictureText words) {
         for (int row = firstRow; row < ROWS.length; row++) {
             if (canvas.labelOver(style, x, y + ROWS[row], words)) {
                 return;

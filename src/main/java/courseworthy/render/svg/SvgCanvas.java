@@ -120,10 +120,15 @@ final class SvgCanvas {
 
     /** Text at its place, whatever else is there. */
     void text(TextStyle style, Anchor anchor, double x, double y, String words) {
+        text(style, anchor, x, y, PictureText.of(words));
+    }
+
+    /** As above, in the units that the reader chooses. */
+    void text(TextStyle style, Anchor anchor, double x, double y, PictureText words) {
         write(body, style, anchor, x, y, words);
     }
 
-    private void write(SvgWriter layer, TextStyle style, Anchor anchor, double x, double y, String words) {
+    private void write(SvgWriter layer, TextStyle style, Anchor anchor, double x, double y, PictureText words) {
         if (words.isEmpty()) {
             return;
         }
@@ -136,12 +141,21 @@ final class SvgCanvas {
         if (anchor != Anchor.START) {
             layer.attribute("text-anchor", anchor.value());
         }
-        layer.attribute("x", x).attribute("y", y).text(words).close("text");
+        layer.attribute("x", x).attribute("y", y);
+        if (words.differs()) {
+            layer.attribute("data-us", words.customary());
+        }
+        layer.text(words.metric()).close("text");
         reach(box.bottom());
     }
 
     /** Text at its place, if it stays in the picture and off other text. @return whether it was written */
     boolean label(TextStyle style, Anchor anchor, double x, double y, String words) {
+        return label(style, anchor, x, y, PictureText.of(words));
+    }
+
+    /** As above, in the units that the reader chooses. */
+    boolean label(TextStyle style, Anchor anchor, double x, double y, PictureText words) {
         if (!hasRoom(TextBox.of(words, style, anchor, x, y))) {
             return false;
         }
@@ -151,19 +165,30 @@ final class SvgCanvas {
 
     /** Text as near its place as the left and right edges of the picture let it, if it keeps off other text. @return whether it was written */
     boolean labelInside(TextStyle style, double middle, double y, String words) {
-        double half = TextWidths.of(words, style.bold()) / 2;
+        return labelInside(style, middle, y, PictureText.of(words));
+    }
+
+    /** As above, in the units that the reader chooses. */
+    boolean labelInside(TextStyle style, double middle, double y, PictureText words) {
+        double half = words.width(style.bold()) / 2;
         return half * 2 <= width() && label(style, Anchor.MIDDLE, Math.max(half, Math.min(width() - half, middle)), y, words);
     }
 
     /** Text that begins at its place, on a plate of paper over all lines, whatever else is there. */
-    void textOver(TextStyle style, double x, double y, String words) {
+    void textOver(TextStyle style, double x, double y, String line) {
+        PictureText words = PictureText.of(line);
         plate(top, TextBox.of(words, style, Anchor.START, x, y));
         write(top, style, Anchor.START, x, y, words);
     }
 
     /** As {@link #labelInside}, on a plate of paper over all lines, whenever these are drawn. @return whether it was written */
     boolean labelOver(TextStyle style, double middle, double y, String words) {
-        double half = TextWidths.of(words, style.bold()) / 2;
+        return labelOver(style, middle, y, PictureText.of(words));
+    }
+
+    /** As above, in the units that the reader chooses. */
+    boolean labelOver(TextStyle style, double middle, double y, PictureText words) {
+        double half = words.width(style.bold()) / 2;
         double x = Math.max(half, Math.min(width() - half, middle));
         TextBox box = TextBox.of(words, style, Anchor.MIDDLE, x, y);
         if (!hasRoom(box)) {
@@ -175,7 +200,8 @@ final class SvgCanvas {
     }
 
     /** Text on a plate of paper, in the middle of a hatched rectangle, if it fits into it. @return whether it was written */
-    boolean plate(TextStyle style, double left, double right, double y, String words) {
+    boolean plate(TextStyle style, double left, double right, double y, String line) {
+        PictureText words = PictureText.of(line);
         TextBox box = TextBox.of(words, style, Anchor.MIDDLE, (left + right) / 2, y);
         if (box.left() - left < ROOM_BETWEEN_LABELS || !hasRoom(box)) {
             return false;

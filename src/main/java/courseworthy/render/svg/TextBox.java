@@ -20,8 +20,8 @@ record TextBox(double left, double top, double right, double bottom) {
     }
 
     /** @param y of the line that its letters stand on */
-    static TextBox of(String words, TextStyle style, Anchor anchor, double x, double y) {
-        double width = TextWidths.of(words, style.bold());
+    static TextBox of(PictureText words, TextStyle style, Anchor anchor, double x, double y) {
+        double width = words.width(style.bold());
         double left = switch (anchor) {
             case START -> x;
             case MIDDLE -> x - width / 2;

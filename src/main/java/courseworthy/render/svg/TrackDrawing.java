@@ -78,10 +78,10 @@ final class TrackDrawing {
         double finishY = y(plan.finish());
         boolean loop = Math.hypot(startX - finishX, startY - finishY) < 12;
         canvas.circle("place", startX, startY, 5);
-        beside(TextStyle.VALUE, startX, startY, loop ? "start, finish" : "start");
+        beside(TextStyle.VALUE, startX, startY, PictureText.of(loop ? "start, finish" : "start"));
         if (!loop) {
             canvas.rectangle("place", finishX - 4.5, finishY - 4.5, 9, 9);
-            beside(TextStyle.VALUE, finishX, finishY, "finish");
+            beside(TextStyle.VALUE, finishX, finishY, PictureText.of("finish"));
         }
     }
 
@@ -90,7 +90,7 @@ final class TrackDrawing {
         for (int step : new int[] {100, 50, 20, 10, 5, 2, 1}) {
             for (KilometreMark each : plan.kilometres()) {
                 if (each.kilometre() % step == 0 && each.kilometre() > 0 && firstAt(each.kilometre(), step) && clearOfTicks(each)
-                        && beside(TextStyle.PLAIN, x(each.at()), y(each.at()), Integer.toString(each.kilometre()))) {
+                        && beside(TextStyle.PLAIN, x(each.at()), y(each.at()), PictureText.number(each.kilometre(), 0, "km", 1))) {
                     canvas.circle("tick", x(each.at()), y(each.at()), 2.5);
                     ticks.add(each);
                 }
@@ -113,10 +113,10 @@ final class TrackDrawing {
     }
 
     /** Words beside a place: where they stand off the line if there is such a side, else over it on a plate. */
-    private boolean beside(TextStyle style, double x, double y, String words) {
+    private boolean beside(TextStyle style, double x, double y, PictureText words) {
         for (boolean clear : new boolean[] {true, false}) {
             for (double[] each : BESIDE) {
-                double half = TextWidths.of(words, style.bold()) / 2;
+                double half = words.width(style.bold()) / 2;
                 double middle = x + Math.signum(each[0]) * (half + Math.abs(each[0]) - 5);
                 if ((!clear || isOffTheLine(TextBox.of(words, style, Anchor.MIDDLE, middle, y + each[1])))
                         && canvas.labelOver(style, middle, y + each[1], words)) {
@@ -149,8 +149,7 @@ final class TrackDrawing {
         double metres = ticks.last();
         double wide = metres * pixelsOfAMetre;
         canvas.path("axis", "M1 " + SvgWriter.number(y - 5) + "v5h" + SvgWriter.number(wide) + "v-5", y);
-        String words = metres >= 1000 ? NumberText.withUnit(NumberText.shortest(metres / 1000, 1), "km")
-                : NumberText.withUnit(NumberText.shortest(metres, 0), "m");
+        PictureText words = metres >= 1000 ? PictureText.shortest(metres / 1000, 1, "km") : PictureText.shortest(metres, 0, "m");
         canvas.label(TextStyle.PALE, Anchor.START, wide + 8, y, words);
     }
 

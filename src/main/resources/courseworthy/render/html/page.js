@@ -27,7 +27,9 @@
 
   // Units: metric as written, or those customary in the United States.
   var customary = false;
+  var readings = [];
   function showUnits() {
+    readings.forEach(function (again) { again(); });
     each("[data-us]", function (element) {
       if (!element.hasAttribute("data-metric")) { element.setAttribute("data-metric", element.textContent); }
       element.textContent = element.getAttribute(customary ? "data-us" : "data-metric");
@@ -78,10 +80,16 @@
     return hours + ":" + ("0" + (minutes - hours * 60)).slice(-2);
   }
 
+  // What is written in metric units, whichever are shown.
+  function metric(element) {
+    var changed = element.querySelector("[data-metric]");
+    return changed ? changed.getAttribute("data-metric") : element.textContent;
+  }
+
   function rowAt(figure, kilometre) {
     var found = null;
     Array.prototype.forEach.call(figure.querySelectorAll("details.data tbody tr"), function (row) {
-      if (parseFloat(row.cells[0].textContent) <= kilometre + 0.0005) { found = row; }
+      if (parseFloat(metric(row.cells[0])) <= kilometre + 0.0005) { found = row; }
     });
     return found;
   }
@@ -127,7 +135,10 @@
     });
     function read(index) {
       var at = places[index];
-      var text = "km " + (at / 1000).toFixed(1) + ": " + (heights.length ? Math.round(heights[index]) + "\u202fm, " : "")
+      // NIST Special Publication 811 (2008), appendix B.8: the mile and the foot in metres.
+      var place = customary ? "mile " + (at / 1609.344).toFixed(1) : "km " + (at / 1000).toFixed(1);
+      var height = customary ? Math.round(heights[index] / 0.3048) + "\u202fft, " : Math.round(heights[index]) + "\u202fm, ";
+      var text = place + ": " + (heights.length ? height : "")
         + clock(start + seconds[index]) + (first.hasAttribute("data-start-s") ? "" : "\u202fh") + ground(figure, at / 1000);
       words.textContent = text;
       slider.setAttribute("aria-valuetext", text);
@@ -160,6 +171,7 @@
     figure.insertBefore(label, caption);
     figure.insertBefore(words, caption);
     read(0);
+    readings.push(function () { read(Number(slider.value)); });
   });
 
   // A reference into something closed opens it.

@@ -34,6 +34,7 @@ class HtmlRendererProperties {
             if (!ROUND_TEXT.contains(element.normalName())) {
                 List<String> attributes = new ArrayList<>();
                 element.attributes().forEach(attribute -> attributes.add(attribute.getKey()));
+                attributes.remove("data-us");
                 out.add(element.normalName() + attributes);
             }
         }

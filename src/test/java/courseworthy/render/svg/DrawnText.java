@@ -24,6 +24,15 @@ record DrawnText(String words, TextBox box) {
     }
 
     static List<DrawnText> of(Element svg) {
+        return of(svg, "");
+    }
+
+    /** In customary units, for those who choose them. */
+    static List<DrawnText> customary(Element svg) {
+        return of(svg, "data-us");
+    }
+
+    private static List<DrawnText> of(Element svg, String attribute) {
         List<DrawnText> out = new ArrayList<>();
         NodeList texts = svg.getElementsByTagName("text");
         for (int i = 0; i < texts.getLength(); i++) {
@@ -37,17 +46,23 @@ record DrawnText(String words, TextBox box) {
                 case "end" -> Anchor.END;
                 default -> Anchor.START;
             };
-            out.add(new DrawnText(each.getTextContent(), TextBox.of(each.getTextContent(), style, anchor, Double.parseDouble(each.getAttribute("x")),
+            String words = each.hasAttribute(attribute) ? each.getAttribute(attribute) : each.getTextContent();
+            out.add(new DrawnText(words, TextBox.of(new PictureText(words, words), style, anchor, Double.parseDouble(each.getAttribute("x")),
                     Double.parseDouble(each.getAttribute("y")))));
         }
         return out;
     }
 
-    /** What overlaps or leaves the picture, in words. */
+    /** What overlaps or leaves the picture in either units, in words. */
     static List<String> faults(Element svg) {
+        List<String> out = faults(svg, of(svg));
+        out.addAll(faults(svg, customary(svg)));
+        return out;
+    }
+
+    private static List<String> faults(Element svg, List<DrawnText> all) {
         double width = Double.parseDouble(svg.getAttribute("width"));
         double height = Double.parseDouble(svg.getAttribute("height"));
-        List<DrawnText> all = of(svg);
         List<String> out = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             TextBox box = all.get(i).box;

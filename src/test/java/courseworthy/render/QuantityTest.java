@@ -1,4 +1,4 @@
-package courseworthy.render.html;
+package courseworthy.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -52,7 +52,7 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "12", "m", "34x50", "12 months", "1 Cow", "mtb:scale 2.7", "km 12", "2026-06-20", "4 plugs", "1.2.3 km"})
+    @ValueSource(strings = {"", "12", "m", "34x50", "12 months", "1 Cow", "mtb:scale 2.7", "km twelve", "skm 12", "km 12a", "2026-06-20", "4 plugs", "1.2.3 km"})
     void whatIsNoQuantityIsLeftAlone(String text) {
         assertThat(all(text)).isEmpty();
     }
@@ -61,5 +61,22 @@ class QuantityTest {
     void itSaysWhereItStands() {
         String line = "from 12 km on, 3 m wide";
         assertThat(all(line)).extracting(each -> line.substring(each.start(), each.end())).containsExactly("12 km", "3 m");
+    }
+
+    /** Kilometres as miles (1609.344 m, as above), a digit finer, since they are looked for on the ground. */
+    @ParameterizedTest
+    @CsvSource({"at km 12 turn left, at mile 7.5 turn left", "from km 3.4 to 10.0., from mile 2.1 to 6.2.", "12 km of 8 %, 7.5 mi of 8 %"})
+    void aPlaceAlongTheCourseIsInMiles(String metric, String customary) {
+        assertThat(Quantity.customary(metric)).isEqualTo(customary.replace("7.5 mi of", "7\u202fmi of"));
+    }
+
+    @Test
+    void aColumnIsConvertedByItsHeading() {
+        assertThat(List.of("km", "Speed, km/h", "Up, m", "Rough, 0 to 5", "h", "Gear")).extracting(Quantity::unitOfColumn)
+                .containsExactly("km", "km/h", "m", "", "", "");
+        assertThat(Quantity.customaryNumber("10.0", "km")).isEqualTo("6.2");
+        assertThat(Quantity.customaryNumber("20 to 30.5", "km")).isEqualTo("12.4 to 19.0");
+        assertThat(Quantity.customaryNumber("420", "m")).isEqualTo("1380");
+        assertThat(Quantity.customaryNumber("12 x 3", "m")).isEmpty();
     }
 }

@@ -1,4 +1,4 @@
-package courseworthy.render.html;
+package courseworthy.render;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -17,12 +17,18 @@ import java.util.regex.Pattern;
  * @param customary the same in customary units of the United States, without the range; empty where those who use them set and read it in metric ones
  * @param customarySpread the range in those units
  */
-record Quantity(int start, int end, String metric, String spread, String customary, String customarySpread) {
+public record Quantity(int start, int end, String metric, String spread, String customary, String customarySpread) {
 
     private static final String NUMBER = "[-\u2212]?\\d{1,9}(?:\\.\\d{1,6})?";
     /** A figure, perhaps up to another; its unit; the same pressure in psi, or the range of the figure, in brackets. */
     private static final Pattern FIGURE = Pattern.compile("(?<![\\w.,:\u2212-])(" + NUMBER + ")(?: to (" + NUMBER + "))? (bar|km/h|km|mm|m|kg|L|C|W|N m|rpm|%|min|h|s|g/h|g)"
             + "(?![\\w/])(?: \\((?:(\\d{1,4}(?:\\.\\d)?) psi|(" + NUMBER + ") to (" + NUMBER + "))\\))?");
+
+    /** A place along a course, perhaps up to another. */
+    private static final Pattern PLACE = Pattern.compile("(?<![\\w.])km (" + NUMBER + ")(?: to (" + NUMBER + "))?(?![\\w.]*\\w)");
+    private static final Pattern NUMBERS = Pattern.compile("(" + NUMBER + ")(?: to (" + NUMBER + "))?");
+    /** What a column heads: a unit alone, or behind a name. */
+    private static final Pattern HEADING = Pattern.compile("(?:.*, )?(bar|km/h|km|m|kg|L|C)");
 
     /** Room for the unit that no line break may part from its figure: U+202F. */
     private static final String NARROW_SPACE = "\u202f";
@@ -41,9 +47,72 @@ record Quantity(int start, int end, String metric, String spread, String customa
     }
 
     /** The next quantity at or after a place in a line; null where there is none. */
-    static Quantity next(String line, int from) {
-        Matcher matcher = FIGURE.matcher(line);
-        return matcher.find(from) ? of(matcher) : null;
+    public static Quantity next(String line, int from) {
+        Matcher figure = FIGURE.matcher(line);
+        Matcher place = PLACE.matcher(line);
+        boolean isFigure = figure.find(from);
+        if (place.find(from) && (!isFigure || place.start() < figure.start())) {
+            return new Quantity(place.start(), place.end(), place.group(), "", "mile " + places(place.group(1), place.group(2)), "");
+        }
+        return isFigure ? of(figure) : null;
+    }
+
+    /** Kilometres as miles, a digit finer: a place is looked for on the ground. */
+    private static String places(String from, String to) {
+        return upTo(place(from), to == null ? null : place(to));
+    }
+
+    private static String place(String kilometres) {
+        BigDecimal number = new BigDecimal(kilometres);
+        return BigDecimal.valueOf(inCustomaryUnit(number.doubleValue(), "km")).setScale(Math.max(1, number.scale()), RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    /** The metric unit that the numbers of a column are in, by its heading; empty where it is not exchanged for another. */
+    public static String unitOfColumn(String heading) {
+        Matcher matcher = HEADING.matcher(heading);
+        return matcher.matches() ? matcher.group(1) : "";
+    }
+
+    /** A number without its unit, perhaps up to another, in the customary unit; empty where the text is no such number. */
+    public static String customaryNumber(String text, String unit) {
+        Matcher matcher = NUMBERS.matcher(text);
+        if (!matcher.matches()) {
+            return "";
+        }
+        if (unit.equals("km")) {
+            return places(matcher.group(1), matcher.group(2));
+        }
+        Conversion conversion = CONVERSIONS.get(unit);
+        return upTo(conversion.of(matcher.group(1)), matcher.group(2) == null ? null : conversion.of(matcher.group(2)));
+    }
+
+    /** A line of text with all its figures in customary units; the line itself where it has none that differ. */
+    public static String customary(String line) {
+        String plain = line.replace('\u2009', ' ').replace(NARROW_SPACE, " ");
+        StringBuilder out = new StringBuilder();
+        int at = 0;
+        for (Quantity each = next(plain, 0); each != null; each = next(plain, at)) {
+            out.append(plain, at, each.start);
+            if (each.customary.isEmpty()) {
+                out.append(line, each.start, each.end);
+            } else {
+                out.append(each.customary).append(each.customarySpread.isEmpty() ? "" : " (" + each.customarySpread + ")");
+            }
+            at = each.end;
+        }
+        return at == 0 ? line : out.append(line, at, line.length()).toString();
+    }
+
+    /** The customary unit for a metric one; the same where there is no other. */
+    public static String customaryUnit(String metric) {
+        Conversion conversion = CONVERSIONS.get(metric);
+        return conversion == null ? metric : conversion.unit();
+    }
+
+    /** A number of a metric unit as one of the customary unit, however many decimals it has. */
+    public static double inCustomaryUnit(double number, String metric) {
+        Conversion conversion = CONVERSIONS.get(metric);
+        return conversion == null ? number : number * conversion.factor() + conversion.offset();
     }
 
     private static Quantity of(Matcher found) {
