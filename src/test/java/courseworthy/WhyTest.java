@@ -138,6 +138,15 @@ class WhyTest {
                   - Best evidence: one person's view, Seven/wide
                   - Advice: most of it agrees
                   - Not known, and could change it: tyre width allowed
+                  What is published on it:
+                  - Published: A larger mountain bike tyre was faster over a technical section
+                    and took impacts off the rider (Macdermid, Miller, Macdermid and Fink 2015,
+                    Shock and Vibration 191075); a wider tyre of the same type rolls about 10 %
+                    lighter (Rothhämel 2023, Int. J. Vehicle Systems Modelling and Testing
+                    17(1):67-80); width and pressure both bear on vibration at bar and saddle
+                    (Crenna et al. 2025, Eng 6(9):245).
+                  - Not found: A rolling resistance of bicycle tyres by width on gravel, sand or
+                    mud. The widths for each ground are common practice.
 
                 FROM MEASURES TO DECISION
                   - bike: cross-country hardtail

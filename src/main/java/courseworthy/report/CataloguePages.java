@@ -1,5 +1,7 @@
 package courseworthy.report;
 
+import courseworthy.call.TopicNote;
+import courseworthy.claim.Evidence;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.demand.InputKeys;
 import courseworthy.demand.Measure;
@@ -11,8 +13,11 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /** The catalogue as pages: one for each topic, each measure and each rule, one of stretches, one that lists the rules, and one to begin with. */
 public final class CataloguePages {
@@ -128,9 +133,14 @@ public final class CataloguePages {
                 .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may say:")
                         .listing("yaml", List.of("say:", "  " + topic.name() + ": " + saying(topic)))
                         .paragraph("It may test topics of layers before " + topic.layer() + " under decided, and any measure known by then."))
-                .section(rules("Rules on it", speaking(topic)))
+                .section(published(topic)).section(rules("Rules on it", speaking(topic)))
                 .section(Section.builder("tested-by", "Rules that test it").bullets(testing))
                 .build();
+    }
+
+    /** What is published on a topic and what is not, and why it hardly varies where it does not. */
+    private static Section.Builder published(Topic topic) {
+        return Section.builder("published", "What is published on it").bullets(FirmnessReport.published(TopicNote.on(topic)));
     }
 
     private static String values(Topic topic) {
@@ -245,12 +255,20 @@ public final class CataloguePages {
         page.rule().topics().forEach(each -> about.add(link(each)));
         return Report.builder(RichText.of(author.rule())).subtitle(author.force().word()).paragraph(home())
                 .section(Section.builder("says", "What it says").bullets(CatalogueReport.says(page.rule())).bullets("On:", about))
-                .section(Section.builder("why", "Why").paragraph(author.because()).paragraph(RichText.of("How it is known: ").append(Phrases.origin(author)).text(".")))
+                .section(Section.builder("why", "Why").paragraph(author.because()).paragraph(RichText.of("How it is known: ").append(Phrases.origin(author)).text("."))
+                        .bullets(author.evidence() == Evidence.PUBLISHED ? List.of() : publishedOn(page)))
                 .section(Section.builder("reads", "What it depends on").bullets(reads))
                 .section(Section.builder("applies", "Where it applies").bullets(page.applies().stream().map(RichText::of).toList()))
                 .section(Section.builder("silent", "Where it does not").bullets(page.silent().stream().map(RichText::of).toList()))
                 .section(Section.builder("written", "Where it is written").listing("yaml", page.written()).remark(author.where().toString()))
                 .build();
+    }
+
+    /** What is published on the topics of a rule that is not, a line each. */
+    private static List<RichText> publishedOn(RulePage page) {
+        Set<TopicNote> notes = new LinkedHashSet<>();
+        page.rule().topics().stream().map(Topics::find).filter(Objects::nonNull).map(TopicNote::on).filter(Objects::nonNull).forEach(notes::add);
+        return notes.stream().flatMap(note -> FirmnessReport.published(note).stream()).toList();
     }
 
     private RichText link(String topic) {

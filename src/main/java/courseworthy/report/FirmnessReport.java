@@ -2,6 +2,7 @@ package courseworthy.report;
 
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
+import courseworthy.call.TopicNote;
 import courseworthy.claim.Claim;
 import courseworthy.decision.Decision;
 import courseworthy.task.Brief;
@@ -26,7 +27,7 @@ final class FirmnessReport {
         Section.Builder out = Section.builder(ID, TITLE);
         Firmness firmness = decision == null ? null : brief.firmness(decision);
         return firmness == null ? out : out.paragraph(RichText.ofStrong(Phrases.capital(firmness.word()) + ".").text(" " + firmness.grade().because()))
-                .bullets(lines(firmness, brief.close(decision)));
+                .bullets(lines(firmness, brief.close(decision))).bullets("What is published on it:", published(TopicNote.on(decision.topic())));
     }
 
     /** The same among other things that are told of a decision. */
@@ -53,6 +54,24 @@ final class FirmnessReport {
             out.add(RichText.of("Close: ").quoted(Phrases.close(List.of(close)).get(0)));
         }
         return out;
+    }
+
+    /** What is published on a topic, where that disagrees, what was not found, and why it hardly varies; none for no note. */
+    static List<RichText> published(TopicNote note) {
+        List<RichText> out = new ArrayList<>();
+        if (note != null) {
+            add(out, "Published: ", note.published());
+            add(out, "Sources disagree: ", note.disagreement());
+            add(out, "Not found: ", note.notFound());
+            add(out, "From course to course: ", note.stays());
+        }
+        return out;
+    }
+
+    private static void add(List<RichText> out, String label, String text) {
+        if (!text.isEmpty()) {
+            out.add(RichText.ofStrong(label).text(text));
+        }
     }
 
     private static String evidence(Firmness firmness) {
