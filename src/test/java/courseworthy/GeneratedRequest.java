@@ -103,6 +103,8 @@ public final class GeneratedRequest {
     public Integer racesAYear;
     /** L/h. */
     public Double sweat;
+    /** Further lines of the rider's file, as {@code hand strength: weak}; none are drawn. */
+    public final List<String> riderLines = new ArrayList<>();
     public BikeBlock riderBike;
     public BikeBlock eventBike;
     public String role;
@@ -298,6 +300,7 @@ public final class GeneratedRequest {
         line(out, "skill: %s", skill);
         line(out, "races a year: %d", racesAYear);
         line(out, "sweat rate: %.1f L", sweat);
+        riderLines.forEach(each -> line(out, "%s", each));
         if (riderBike != null) {
             riderBike.write(out);
         }

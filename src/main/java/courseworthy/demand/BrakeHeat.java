@@ -5,6 +5,7 @@ import courseworthy.ride.DragArea;
 import courseworthy.ride.PowerBalance;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
+import courseworthy.ride.SpeedLimits;
 
 /**
  * What both brakes together turn into heat on the hardest quarter of an hour of the way: at the speed the ground lets run, what gravity gives
@@ -15,7 +16,8 @@ import courseworthy.ride.RideEstimate;
  *
  * <p>How long a step takes does not hang on the rider's mass, so that a heavier rider never comes out with less: down, the ground's cap is
  * ridden; up and on the flat {@value #BETWEEN} m/s (practice; the brakes cool there). Speed that is braked away before bends is not counted:
- * a stop from 50 km/h is 10 kJ at 100 kg, as much as 10 m of descent.
+ * a stop from 50 km/h is 10 kJ at 100 kg, as much as 10 m of descent. Nor does it hang on skill: the speed is that of a rider of good skill,
+ * since whoever is slower down drags the brakes instead, and is not to come out with smaller ones.
  */
 final class BrakeHeat {
 
@@ -27,11 +29,13 @@ final class BrakeHeat {
     private final RideEstimate estimate;
     private final DiscretisedCourse way;
     private final int steps;
+    private final double pace;
 
     BrakeHeat(SurveyAssumptions on, RideEstimate estimate) {
         this.on = on;
         this.estimate = estimate;
         this.way = estimate.way();
+        this.pace = SpeedLimits.pace(on.skill);
         this.steps = way.size() * Math.min(2, on.laps);
     }
 
@@ -72,11 +76,11 @@ final class BrakeHeat {
     }
 
     private double speed(int step, int cap) {
-        double ground = end(estimate.cap(way.ground(step)), cap);
+        double ground = end(estimate.cap(way.ground(step)), cap) / pace;
         if (way.gradient(step) >= 0) {
             return Math.min(ground, BETWEEN);
         }
-        double bend = Math.sqrt(end(estimate.sideways(way.ground(step)), cap) * way.radius(step));
+        double bend = Math.sqrt(end(estimate.sideways(way.ground(step)), cap) * way.radius(step)) / pace;
         return Math.min(ground, bend);
     }
 

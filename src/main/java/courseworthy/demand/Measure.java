@@ -156,8 +156,8 @@ public enum Measure {
             "Ratio useful at speed over ratio needed where it is steepest"),
     BRAKING_POWER("braking power", RIDE, quantity(Unit.W, "5", 0, 10_000), climbing("ascent", "descent"),
             range(s -> new BrakeHeat(s.assumptions, s.estimate).hardest()),
-            "Mean power that both brakes together turn into heat over the hardest quarter of an hour of the way, at the speed the ground lets run: "
-                    + "gravity on the start-line mass less rolling and air"),
+            "Mean power that both brakes together turn into heat over the hardest quarter of an hour of the way, at the speed the ground lets a rider of good "
+                    + "skill go: gravity on the start-line mass less rolling and air"),
     SUPPORT_GAP("support gap", RIDE, quantity(Unit.KM, "0.1", 0, 5000), event("support"), exact(s -> s.support.longest()),
             "Longest distance between places to fill bottles; start, finish and each passage of them count"),
     SUPPORT_GAP_HOURS("support gap hours", RIDE, quantity(Unit.MIN, "5", 0, 180_000), event("support"), range(s -> s.support.longestTime()),
@@ -214,6 +214,32 @@ public enum Measure {
             "Time lost by riding on alone after a stop, as the rider puts it"),
     USED_BAR_WIDTH("used bar width", RIDER, quantity(Unit.MM, "1", 300, 900), rider("bar width"), exact(s -> s.rider().barWidth()),
             "Width of the bar the rider is used to"),
+    RIDER_HEIGHT("rider height", RIDER, quantity(Unit.M, "0.01", 1.2, 2.3), rider("height"), exact(s -> s.rider().height()),
+            "Height of the rider, standing without shoes"),
+    SHOULDER_WIDTH("shoulder width", RIDER, quantity(Unit.MM, "1", 250, 550), rider("shoulder width"), exact(s -> s.rider().body().shoulderWidth()),
+            "Across the bony points at the tips of the rider's shoulders"),
+    DROP_BAR_WIDTH_BY_THE_SHOULDERS("drop bar width by the shoulders", RIDER, quantity(Unit.MM, "1", 270, 580), rider("shoulder width"),
+            exact(SurveyInput::dropBarWidth),
+            "Width of a drop bar, outside to outside, that is as wide as the shoulders from middle to middle of its ends; unknown where the width the rider "
+                    + "is used to is given"),
+    HAND_STRENGTH("hand strength", RIDER, words(Rider.HAND_STRENGTHS), rider("hand strength"), word(s -> s.rider().body().handStrength()),
+            "Strength of the hands, as the rider puts it"),
+    PREFERENCE("preference", RIDER, words(Rider.PREFERENCES), rider("preference"), word(s -> s.rider().preference()),
+            "What the rider favours where comfort and speed pull apart"),
+    RACING_AGE("racing age", RIDER, quantity(Unit.ONE, "1", 0, 200), rider("year of birth"), exact(SurveyInput::racingAge),
+            "The age the rider reaches in the year of the event, by which age groups go; unknown without the event's date"),
+    INJURED_HANDS("injured hands", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("hands")),
+            "Whether the rider's file says that hands or wrists are injured or sore"),
+    INJURED_NECK("injured neck", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("neck")),
+            "Whether the rider's file says that the neck is injured or sore"),
+    INJURED_SHOULDERS("injured shoulders", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("shoulders")),
+            "Whether the rider's file says that shoulders are injured or sore"),
+    INJURED_BACK("injured back", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("back")),
+            "Whether the rider's file says that the back is injured or sore"),
+    INJURED_KNEES("injured knees", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("knees")),
+            "Whether the rider's file says that knees are injured or sore"),
+    INJURED_SEAT("injured seat", RIDER, yesNo(), rider("injuries"), yesNo(s -> s.rider().body().injured("seat")),
+            "Whether the rider's file says that the skin or bones the rider sits on are injured or sore"),
     BIKE_AT_HAND("bike at hand", EQUIPMENT, options(Topics.BIKE.options()), bike("kind"), word(s -> s.bike().kind()),
             "The kind of bike the rider has"),
     RIM_INNER_WIDTH("rim inner width", BIKE, quantity(Unit.MM, "1", 12, 60), bike("rim inner width"), exact(s -> s.bike().rimInnerWidth()),
@@ -257,6 +283,12 @@ public enum Measure {
             "Whether the event allows aero extensions"),
     TYRE_WIDTH_ALLOWED("tyre width allowed", EVENT, quantity(Unit.MM, "1", 18, 130), event("rules"), atMost(s -> s.rules().tyreWidthMost()),
             "Widest tyre the event allows"),
+    GEARS_LIMITED("gears limited", EVENT, yesNo(), rider("year of birth"), yesNo(SurveyInput::gearsLimited),
+            "Whether the event limits how high this rider's gears may be; not where its rules name no limit, unknown where it holds to an age that is not known"),
+    DEVELOPMENT_ALLOWED("development allowed", EVENT, quantity(Unit.M, "0.01", 2.5, 12), event("rules"), atMost(SurveyInput::developmentAllowed),
+            "How far a turn of the cranks in the highest gear may take this rider's bike, by the event's rules and the rider's age"),
+    HARDEST_GEAR_ALLOWED("hardest gear allowed", EVENT, quantity(Unit.RATIO, "0.001", 0, 20), event("rules"), atMost(SurveyInput::hardestGearAllowed),
+            "The gear of the longest development allowed, on wheels of the usual size of the kind of bike"),
     LIGHTS_REQUIRED("lights required", EVENT, yesNo(), event("rules"), yesNo(s -> s.rules().lights()),
             "Whether the event requires lights"),
     MUDGUARDS_REQUIRED("mudguards required", EVENT, yesNo(), event("rules"), yesNo(s -> s.rules().mudguards()),
@@ -302,6 +334,10 @@ public enum Measure {
                     List.of(START_LINE_MASS, BIKE_AT_HAND, PAVED_SHARE, WORST_ROUGHNESS), s -> s.pressureFloor(End.REAR)),
             "Lowest pressure of the rear tyre that still keeps the rim off the ground on this course, a practice figure from wheel load, width, casing, "
                     + "insert and roughness");
+
+    /** What may be injured or sore. */
+    public static final List<Measure> INJURIES =
+            List.of(INJURED_HANDS, INJURED_NECK, INJURED_SHOULDERS, INJURED_BACK, INJURED_KNEES, INJURED_SEAT);
 
     private static final Map<String, Measure> BY_NAME = new LinkedHashMap<>();
 

@@ -14,6 +14,9 @@ import courseworthy.units.RuleValue;
 /** What measures are calculated from: what is given or assumed of course, rider and day, and what several measures need, worked out once. */
 final class SurveyInput {
 
+    /** Thickness of a drop bar at its ends, m: 24 mm is usual (common practice, no source). */
+    private static final double DROP_BAR_TUBE = 0.024;
+
     final Course course;
     final SurveyAssumptions assumptions;
     final ClimbingDemands climbing;
@@ -105,6 +108,38 @@ final class SurveyInput {
     /** Whether a bag waits at a support point; null where those are not written. */
     Boolean bagOnTheCourse() {
         return event().supportKnown() ? Boolean.valueOf(event().support().stream().anyMatch(Event.Support::bag)) : null;
+    }
+
+    /** The drop bar that goes with the shoulders, m; null where they are not known, and where a width that the rider is used to is. */
+    Double dropBarWidth() {
+        Double shoulders = rider().body().shoulderWidth();
+        return shoulders == null || rider().barWidth() != null ? null : Double.valueOf(shoulders + DROP_BAR_TUBE);
+    }
+
+    /** The age that the rider reaches in the year of the event; null where either is not written. */
+    Integer racingAge() {
+        return event().date() == null ? null : rider().body().ageIn(event().date().getYear());
+    }
+
+    /** Whether the event limits this rider's gears; null where that hangs on an age that is not known. */
+    Boolean gearsLimited() {
+        Event.GearLimit limit = rules().gearLimit();
+        if (limit == null || limit.toAge() == null) {
+            return limit != null;
+        }
+        Integer age = racingAge();
+        return age == null ? null : Boolean.valueOf(age <= limit.toAge());
+    }
+
+    /** How long the highest gear may be for this rider, m; null where no limit is known to hold. */
+    Double developmentAllowed() {
+        return Boolean.TRUE.equals(gearsLimited()) ? Double.valueOf(rules().gearLimit().development()) : null;
+    }
+
+    /** The ratio of that development. */
+    Double hardestGearAllowed() {
+        Double development = developmentAllowed();
+        return development == null ? null : Double.valueOf(development / assumptions.kind.circumference());
     }
 
     /** Of the pressures marked on tyre and rim at hand, Pa; null where neither is known. */

@@ -276,10 +276,20 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param outsideHelp    whether outside help is allowed
      * @param kit            required kit, in the event's words
      * @param edition        date or year of the rules, as written
+     * @param gearLimit      how high a gear may be
      */
     public record Rules(Boolean aeroExtensions, Double tyreWidthMost, Boolean lights, Boolean mudguards, Boolean outsideHelp,
-            List<String> kit, String edition) {
-        public static final Rules NONE = new Rules(null, null, null, null, null, List.of(), "");
+            List<String> kit, String edition, GearLimit gearLimit) {
+        public static final Rules NONE = new Rules(null, null, null, null, null, List.of(), "", null);
+    }
+
+    /**
+     * The highest gear that an event allows, as it is checked: by how far a turn of the cranks takes the bike.
+     *
+     * @param development m
+     * @param toAge       the highest age, as reached in the year of the event, that it holds for; null where it holds for all
+     */
+    public record GearLimit(double development, Integer toAge) {
     }
 
     public static Builder builder() {

@@ -31,7 +31,7 @@ public final class EventReader {
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
     public static final List<String> RULES_KEYS =
-            List.of("aero extensions", "tyre width", "lights", "mudguards", "outside help", "kit", "edition");
+            List.of("aero extensions", "tyre width", "longest development", "longest development to age", "lights", "mudguards", "outside help", "kit", "edition");
     /** What a bike can be set up for. */
     public static final List<String> ROLES = List.of("training", "race");
     /** Words for a rule that allows or forbids. */
@@ -41,7 +41,6 @@ public final class EventReader {
     private static final double HOUR = 3600;
     /** Nobody keeps up more from the start to a point on the way, m/s (60 km/h; judgement). */
     private static final double FASTEST = 60 / 3.6;
-    private static final String AT_MOST = "at most ";
     private static final String CLOCK = "a time of day as HH:MM, such as 07:30";
     private static final String OFFSET = "local time's offset from UTC as +HH:MM or -HH:MM, such as +02:00";
 
@@ -92,7 +91,7 @@ public final class EventReader {
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
         Event.Forecast forecast = new ForecastReader(path, date, start, faults).read(fields);
         List<Event.Support> support = support();
-        Event.Rules rules = rules();
+        Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
         Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
         Event event = Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).laps(laps).aim(aim)
@@ -301,45 +300,5 @@ public final class EventReader {
 
     private static boolean yes(Boolean answer) {
         return answer != null && answer;
-    }
-
-    private Event.Rules rules() {
-        FieldReader from = fields.fields("rules");
-        if (from == null) {
-            return Event.Rules.NONE;
-        }
-        String edition = from.prose("edition");
-        Event.Rules rules = new Event.Rules(second(from, "aero extensions", ALLOWED), tyreWidth(from), second(from, "lights", REQUIRED),
-                second(from, "mudguards", REQUIRED), second(from, "outside help", ALLOWED), List.copyOf(from.texts("kit")),
-                edition == null ? "" : edition);
-        from.done();
-        return rules;
-    }
-
-    /** Whether the second of two words is written; null where neither is. */
-    private static Boolean second(FieldReader from, String key, List<String> words) {
-        String word = from.word(key, words);
-        return word == null ? null : Boolean.valueOf(word.equals(words.get(1)));
-    }
-
-    private static Double tyreWidth(FieldReader from) {
-        String expected = "the widest tyre allowed, such as at most 45 mm";
-        Node.Scalar value = from.scalar("tyre width", expected);
-        if (value == null) {
-            return null;
-        }
-        String question = value.text().startsWith(AT_MOST) ? Amount.question(value.text().substring(AT_MOST.length())) : "";
-        try {
-            if (value.text().startsWith(AT_MOST)) {
-                double width = Amount.parse(value.text().substring(AT_MOST.length()), Dimension.LENGTH).inBase();
-                if (width >= 0.018 && width <= 0.130) {
-                    return width;
-                }
-            }
-        } catch (Amount.NotAnAmount e) {
-            // Said below.
-        }
-        from.fault("tyre width", value.describe(), expected, question.isEmpty() ? "Widths run from 18 mm to 130 mm." : question);
-        return null;
     }
 }

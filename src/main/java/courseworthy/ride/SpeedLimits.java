@@ -68,6 +68,11 @@ public final class SpeedLimits {
         return Range.of(of -> of[0] * cap(ground, harder, kind, of[1]), Range.within(1, OFF), roughness).times(can);
     }
 
+    /** How fast a rider of a skill takes ground and bends, as a share of one of good skill. */
+    public static double pace(int skill) {
+        return BY_SKILL[skill];
+    }
+
     /**
      * The speed with which a stretch is passed that is not ridden, m/s; null where it is. A cap at the speed of walking is walked
      * ({@link RideSimulator}).

@@ -23,13 +23,22 @@ import java.util.List;
  * @param stops            what stops cost
  * @param tags             what the rider belongs to, in the coach's words
  * @param notes            what is to be kept in mind of the rider, in the coach's words; may be empty
+ * @param body             what of the body bears on how a bike is set up, besides mass and height
+ * @param preference       one of {@link #PREFERENCES}
  */
 public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints, StopCosts stops, List<String> tags, String notes) {
+        Node constraints, StopCosts stops, List<String> tags, String notes, Body body, String preference) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
+
+    /** Words for what a rider would rather have where the two pull apart, most comfort first. */
+    public static final List<String> PREFERENCES = List.of("comfort", "balanced", "speed");
+    /** Words for the strength of the hands, least first. */
+    public static final List<String> HAND_STRENGTHS = List.of("weak", "usual", "strong");
+    /** What may be injured or sore and is spared by how a bike is set up. */
+    public static final List<String> INJURIES = List.of("hands", "neck", "shoulders", "back", "knees", "seat");
 
     /** The rider nothing is known of. */
     public static final Rider UNKNOWN = builder().build();
@@ -48,6 +57,31 @@ public record Rider(String name, String file, Double mass, Double height, Double
      */
     public record StopCosts(Double plug, Double tube, Double lostGroup) {
         public static final StopCosts UNKNOWN = new StopCosts(null, null, null);
+    }
+
+    /**
+     * What of the body bears on how a bike is set up; null means not written.
+     *
+     * @param shoulderWidth across the bony points at the tips of the shoulders, m
+     * @param handStrength  one of {@link #HAND_STRENGTHS}
+     * @param yearOfBirth   by which age groups of events go
+     * @param injuries      of {@link #INJURIES}, what is injured or sore; empty where nothing is written
+     */
+    public record Body(Double shoulderWidth, String handStrength, Integer yearOfBirth, List<String> injuries) {
+        public static final Body UNKNOWN = new Body(null, null, null, List.of());
+
+        public Body {
+            injuries = List.copyOf(injuries);
+        }
+
+        public boolean injured(String part) {
+            return injuries.contains(part);
+        }
+
+        /** The age that the rider reaches in a year, by which age groups go; null where the year of birth is not written. */
+        public Integer ageIn(int year) {
+            return yearOfBirth == null ? null : Integer.valueOf(year - yearOfBirth);
+        }
     }
 
     /**
@@ -75,7 +109,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
     /** The same rider by another name. */
     public Rider named(String other) {
         return new Rider(other, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
-                stops, tags, notes);
+                stops, tags, notes, body, preference);
     }
 
     public static Builder builder() {
@@ -102,6 +136,8 @@ public record Rider(String name, String file, Double mass, Double height, Double
         private StopCosts stops = StopCosts.UNKNOWN;
         private List<String> tags = List.of();
         private String notes = "";
+        private Body body = Body.UNKNOWN;
+        private String preference;
 
         private Builder() {
         }
@@ -191,9 +227,19 @@ public record Rider(String name, String file, Double mass, Double height, Double
             return this;
         }
 
+        public Builder body(Body value) {
+            body = value;
+            return this;
+        }
+
+        public Builder preference(String value) {
+            preference = value;
+            return this;
+        }
+
         public Rider build() {
             return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate,
-                    barWidth, bike, constraints, stops, tags, notes);
+                    barWidth, bike, constraints, stops, tags, notes, body, preference);
         }
     }
 }

@@ -2,6 +2,7 @@ package courseworthy.rider;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
@@ -17,7 +18,8 @@ public final class RiderReader {
 
     /** The keys of a rider's file. */
     public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
-            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width", "tags", "notes", "bike", "constraints");
+            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width",
+            "shoulder width", "hand strength", "year of birth", "injuries", "preference", "tags", "notes", "bike", "constraints");
 
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
@@ -36,6 +38,9 @@ public final class RiderReader {
     /** Mass over height squared, kg/m2: below and above it nobody rides (judgement; underweight starts at 18.5, WHO 1995). */
     private static final double LIGHTEST = 11;
     private static final double HEAVIEST = 75;
+    /** Years in which riders may have been born (judgement). */
+    private static final int EARLIEST_BIRTH = 1900;
+    private static final int LATEST_BIRTH = 2100;
     private static final String A_TIME = "a time from 3 min to 24 h";
     private static final String SPRINT = "Power over less than 3 min says nothing of an hour: write a longer best effort, such as one of 20 min.";
 
@@ -81,27 +86,44 @@ public final class RiderReader {
         Integer races = fields.whole("races a year", 0, 200);
         Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
         Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
+        Rider.Body body = body();
+        String preference = fields.word("preference", Rider.PREFERENCES);
         List<String> tags = fields.names("tags");
         String notes = fields.line("notes", LONGEST_NOTES);
         Rider rider = Rider.builder().name(name).file(shown).mass(mass).height(height).kit(kit).efforts(efforts).skill(skill)
                 .climbingCadence(climbing).highestCadence(highest).racesAYear(races).sweatRate(sweat).barWidth(bar).bike(bike())
-                .constraints(constraints()).stops(stops).tags(tags).notes(notes == null ? "" : notes).build();
+                .constraints(constraints()).stops(stops).tags(tags).notes(notes == null ? "" : notes).body(body)
+                .preference(preference).build();
         fields.done();
         return rider;
     }
 
-    /** No figure rests on it: it shows a slip in the mass, and the reader says that it does no more. */
     private Double height(Double mass) {
         Double height = value("height", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
         if (mass != null && height != null && (mass / (height * height) < LIGHTEST || mass / (height * height) > HEAVIEST)) {
             fields.fault("height", fields.node("height").describe() + " at a mass of " + fields.node("mass").describe(), "a body there can be",
                     "Check mass and height.");
         }
-        if (height != null) {
-            faults.add(Fault.warning(shown, fields.lineOf("height"), "height", fields.node("height").describe(), "what a figure or a rule rests on",
-                    "It is not used, save to check the mass beside it. Leave it out."));
-        }
         return height;
+    }
+
+    private Rider.Body body() {
+        Double shoulders = value("shoulder width", Dimension.LENGTH, 0.25, 0.55, "a width from 250 mm to 550 mm");
+        return new Rider.Body(shoulders, fields.word("hand strength", Rider.HAND_STRENGTHS), fields.whole("year of birth", EARLIEST_BIRTH, LATEST_BIRTH), injuries());
+    }
+
+    /** Each once; what the tool knows nothing of belongs into the notes. */
+    private List<String> injuries() {
+        List<String> out = new ArrayList<>();
+        for (String each : fields.names("injuries")) {
+            if (!Rider.INJURIES.contains(each)) {
+                fields.fault("injuries", "\"" + each + "\"", "any of: " + String.join(", ", Rider.INJURIES),
+                        (Spelling.didYouMean(each, Rider.INJURIES) + " Anything else belongs in notes.").strip());
+            } else if (!out.contains(each)) {
+                out.add(each);
+            }
+        }
+        return out;
     }
 
     private Double value(String key, Dimension dimension, double least, double most, String range) {

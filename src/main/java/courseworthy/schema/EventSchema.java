@@ -117,6 +117,8 @@ final class EventSchema {
         return new SchemaFragments.Block()
                 .key("aero extensions", SchemaFragments.word(EventReader.ALLOWED))
                 .key("tyre width", about("at most, and a width", SchemaFragments.pattern("at most " + Amount.pattern(Dimension.LENGTH))))
+                .key("longest development", about("The highest gear allowed: how far a turn of the cranks takes the bike", amount(Dimension.LENGTH)))
+                .key("longest development to age", about("The highest age it holds for, as reached in the year of the event", SchemaFragments.whole(8, 99)))
                 .key("lights", SchemaFragments.word(EventReader.REQUIRED))
                 .key("mudguards", SchemaFragments.word(EventReader.REQUIRED))
                 .key("outside help", SchemaFragments.word(EventReader.ALLOWED))

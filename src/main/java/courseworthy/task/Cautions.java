@@ -32,8 +32,10 @@ public final class Cautions {
         cautions.onBikeAtHand();
         cautions.onWork();
         cautions.onLimits();
+        cautions.onGearLimit();
         cautions.onExtensions();
         cautions.onTheDay();
+        cautions.onInjuries();
         return cautions.said;
     }
 
@@ -84,12 +86,34 @@ public final class Cautions {
                         + " rather than dragging, front and rear in turn, and stop to let them cool when a lever comes nearer the grip.");
     }
 
+    private void onGearLimit() {
+        Decision hardest = call.on(Topics.HARDEST_GEAR);
+        MeasureValue allowed = call.demands().get(Measure.HARDEST_GEAR_ALLOWED);
+        if (hardest == null || hardest.value() == null || allowed == null || hardest.value() <= allowed.mid()) {
+            return;
+        }
+        int at = hardest.label().indexOf('x');
+        double most = Measure.HARDEST_GEAR_ALLOWED.scale().resolution().shown(allowed.mid());
+        String sprocket = at < 1 ? "" : " With the " + hardest.label().substring(0, at) + " ring no sprocket may have fewer than "
+                + (int) Math.ceil(Integer.parseInt(hardest.label().substring(0, at)) / most) + " teeth.";
+        warn(true, "The event allows this rider at most " + word(Measure.DEVELOPMENT_ALLOWED) + " a turn of the cranks, and " + hardest.text() + " goes further; no"
+                + " common chainring and cassette combination with the easiest gear recommended here keeps to it." + sprocket
+                + " Ask the event whether sprockets may be blocked off, or fit a cassette made for the limit.");
+    }
+
     private void onExtensions() {
         warn(decided(Topics.AERO_EXTENSIONS, "fitted"),
                 "Hands off the aero extensions in a group, on descents, in bends and near others: they take you away from the"
                         + " brakes.");
         say(decided(Topics.AERO_EXTENSIONS, "fitted") && !known(Measure.AERO_EXTENSIONS_ALLOWED),
                 "Whether the event allows aero extensions is not given: ask before you fit them.");
+    }
+
+    private void onInjuries() {
+        List<String> hurt = Measure.INJURIES.stream().filter(this::yes).map(each -> each.written().substring("injured ".length())).toList();
+        warn(!hurt.isEmpty(), "Your file says that something is injured or sore (" + String.join(", ", hurt) + "). This set-up only takes some load off it and judges"
+                + " nothing: whether you may ride is for a doctor or physiotherapist to say, and your position for a bike fitter. Stop if it"
+                + " gets worse, if something goes numb and stays so, or if you cannot brake or steer surely.");
     }
 
     private void onTheDay() {
@@ -183,6 +207,11 @@ public final class Cautions {
     private boolean over(Measure measure, double shown) {
         MeasureValue value = call.demands().get(measure);
         return value != null && measure.scale().resolution().shown(value.mid()) > shown;
+    }
+
+    private boolean yes(Measure measure) {
+        MeasureValue value = call.demands().get(measure);
+        return value != null && value.mid() == 1;
     }
 
     private String word(Measure measure) {

@@ -199,7 +199,7 @@ class ChecklistMakerTest {
 
     @Test
     void whatTheEventRequiresIsPackedAndABagHandedIn() {
-        Event.Rules rules = new Event.Rules(null, null, null, null, null, List.of("foil blanket", "whistle"), "2025");
+        Event.Rules rules = new Event.Rules(null, null, null, null, null, List.of("foil blanket", "whistle"), "2025", null);
         Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race")
                 .support(List.of(new Event.Support(41_000, true, true, true, 0), new Event.Support(60_000, true, false, false, 0))).supportKnown(true)
                 .rules(rules).build();
@@ -230,7 +230,7 @@ class ChecklistMakerTest {
         for (int i = 1; i <= 12; i++) {
             kit.add("thing " + i);
         }
-        Event.Rules rules = new Event.Rules(null, null, null, null, null, kit, "");
+        Event.Rules rules = new Event.Rules(null, null, null, null, null, kit, "", null);
         Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race").supportKnown(true).rules(rules).build();
         List<Item> items = of(event).sections().stream().flatMap(section -> section.items().stream()).toList();
         assertThat(items).extracting(Item::what).containsExactlyElementsOf(kit.stream().map(each -> "Pack what the event requires: " + each).toList());

@@ -37,6 +37,7 @@ class UnusedKeysTest {
             Map.entry("sheet/advice/id", List.of("another")),
             Map.entry("sheet/values/cuts of a day/value", List.of("6")),
             Map.entry("sheet/advice/do/after", List.of("lamp")),
+            Map.entry("sheet/leave out/rule", List.of("shipped/keep-the-proven-saddle")),
             Map.entry("cases/cases/rule", List.of("charge")),
             Map.entry("cases/cases/course", List.of("other.yaml")),
             Map.entry("cases/cases/rider", List.of("other-rider.yaml")),
@@ -147,7 +148,8 @@ class UnusedKeysTest {
         keys.keySet().removeIf(key -> key.matches("cases/(expect|firmness|stretches)/.*|cases/(fires|still fires|silent|measures)"));
         Files.writeString(folder.resolve("sheet.yaml"), Files.readString(EXAMPLES.resolve("every-key.yaml")));
         Files.writeString(folder.resolve("other.yaml"), "stretches: [{length: 5 km, surface: sand}]\n");
-        Files.writeString(folder.resolve("other-rider.yaml"), "name: Bo\nmass: 80 kg\nskill: novice\n");
+        Files.writeString(folder.resolve("other-rider.yaml"), "name: Bo\nmass: 80 kg\nskill: novice\n"
+                + "constraints:\n  - {id: few, say: {plugs: at most 2}, because: My pocket is small.}\n");
         Files.writeString(folder.resolve("other-event.yaml"), "name: Ride\nrole: training\n");
         Files.writeString(folder.resolve("cases.yaml"), Files.readString(EXAMPLES.resolve("cases.yaml")));
         KeyUse use = new KeyUse(folder, "cases", OTHERS, keys);

@@ -195,7 +195,7 @@ class SurveyProperties {
         for (int i = 0; i < random.nextInt(4); i++) {
             support.add(new Event.Support(between(0, 50_000), random.nextBoolean(), random.nextBoolean(), random.nextBoolean(), 0));
         }
-        Event.Rules rules = new Event.Rules(perhapsYes(), perhaps(0.03, 0.08), perhapsYes(), perhapsYes(), perhapsYes(), List.of(), "");
+        Event.Rules rules = new Event.Rules(perhapsYes(), perhaps(0.03, 0.08), perhapsYes(), perhapsYes(), perhapsYes(), List.of(), "", null);
         return Event.builder().role(perhaps(List.of("training", "race")))
                 .date(perhaps() ? LocalDate.ofEpochDay(20_000 + random.nextInt(2000)) : null)
                 .start(perhaps() ? LocalTime.ofSecondOfDay(random.nextInt(86_400)) : null)

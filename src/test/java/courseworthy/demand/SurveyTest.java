@@ -56,7 +56,7 @@ class SurveyTest {
         return Event.builder().role("race").date(LocalDate.of(2027, 6, 21)).start(LocalTime.of(9, 0)).zone(ZoneOffset.ofHours(2)).laps(2)
                 .aim("podium").timeLimit(14_400.0).groupShare(0.2).forecast(forecast)
                 .support(List.of(new Event.Support(6000, true, false, false, 0), new Event.Support(13_000, false, true, true, 0))).supportKnown(true)
-                .rules(new Event.Rules(false, 0.0504, null, true, false, List.of(), "")).build();
+                .rules(new Event.Rules(false, 0.0504, null, true, false, List.of(), "", null)).build();
     }
 
     private static Demands surveyed() {
@@ -88,6 +88,47 @@ class SurveyTest {
      * Turns: (2 x 3 + 8 x 2) / 5 = 4.4, to the half: 4.5. Roughness over 8 known km: good 0.3 x 2, bad 1.7 x 3, sand 1.8, mtb:scale 2 with
      * roots 3.5 x 2: 14.5 / 8 = 1.81. The worst tenth is trail: 3.5.
      */
+    private static Demands ridden(Integer born, Integer toAge, Double barWidth) {
+        Rider rider = Rider.builder().height(1.72).barWidth(barWidth).preference("speed").body(new Rider.Body(0.4, "weak", born, List.of("back"))).build();
+        Event race = Event.builder().role("race").date(LocalDate.of(2026, 5, 2))
+                .rules(new Event.Rules(null, null, null, null, null, List.of(), "", new Event.GearLimit(6.94, toAge))).build();
+        return Survey.of(course(), rider, race, Bike.of("road"));
+    }
+
+    /** The age is the one reached in the year of the race, as in the rules of the sport's world body (UCI 1.1.034, from memory). */
+    @ParameterizedTest
+    @CsvSource({"2010, 16, true", "2009, 16, false", ", 16, false", ", , true", "1980, , true"})
+    void aLimitOnGearsHoldsToAnAge(Integer born, Integer toAge, boolean limited) {
+        Demands demands = ridden(born, toAge, null);
+        assertThat(demands.known(Measure.GEARS_LIMITED)).isEqualTo(born != null || toAge == null);
+        assertThat(demands.known(Measure.DEVELOPMENT_ALLOWED)).isEqualTo(limited);
+        assertThat(demands.known(Measure.HARDEST_GEAR_ALLOWED)).isEqualTo(limited);
+    }
+
+    /** 6.94 m is 46x14 on wheels of 2.11 m: 6.94 over 3.286. */
+    @Test
+    void theGearAllowedIsTheDevelopmentOverTheWheel() {
+        assertThat(mid(ridden(2010, 16, null), Measure.HARDEST_GEAR_ALLOWED)).isCloseTo(46 / 14.0, within(0.05));
+    }
+
+    @Test
+    void theBodyAsItIsWritten() {
+        Demands demands = ridden(2010, 16, null);
+        assertThat(mid(demands, Measure.RIDER_HEIGHT)).isEqualTo(1.72);
+        assertThat(mid(demands, Measure.SHOULDER_WIDTH)).isEqualTo(400);
+        assertThat(mid(demands, Measure.DROP_BAR_WIDTH_BY_THE_SHOULDERS)).isEqualTo(424);
+        assertThat(mid(demands, Measure.RACING_AGE)).isEqualTo(16);
+        assertThat(demands.get(Measure.HAND_STRENGTH).mid()).isZero();
+        assertThat(demands.get(Measure.PREFERENCE).mid()).isEqualTo(2);
+        assertThat(demands.get(Measure.INJURED_BACK).mid()).isEqualTo(1);
+        assertThat(demands.get(Measure.INJURED_KNEES).mid()).isZero();
+    }
+
+    @Test
+    void aBarThatTheRiderIsUsedToComesBeforeTheShoulders() {
+        assertThat(ridden(2010, 16, 0.42).known(Measure.DROP_BAR_WIDTH_BY_THE_SHOULDERS)).isFalse();
+    }
+
     @Test
     void meansAreByLength() {
         Demands demands = surveyed();

@@ -24,7 +24,7 @@ class ShippedReasonsTest {
             "no-drop-bar-on-rugged-trails", "trail-bike-fork", "cross-country-fork", "wide-enough-for-hookless", "wide-enough-for-its-pressure",
             "front-tyre-as-wide-as-the-rear-needs",
             "wide-gravel-tyres-in-sand", "wide-mountain-bike-tyres-in-sand", "narrow-tyres-for-deep-mud", "open-tread-for-mud",
-            "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb",
+            "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb", "gear-the-event-allows",
             "sintered-pads-in-the-wet", "sintered-pads-for-long-descents",
             // cold, dark, lost, dry or far from help
             "winter-gloves-in-the-cold", "long-sleeves-in-the-cold", "winter-layers-near-freezing", "clear-lenses-in-the-dark",

@@ -57,6 +57,8 @@ class EventReaderTest {
                 rules:
                   aero extensions: forbidden
                   tyre width: at most 45 mm
+                  longest development: 6.94 m
+                  longest development to age: 16
                   lights: required
                   mudguards: not required
                   outside help: allowed
@@ -81,7 +83,7 @@ class EventReaderTest {
                 new Event.Support(88_000, true, true, true, 12));
         assertThat(event.supportKnown()).isTrue();
         assertThat(event.rules()).isEqualTo(
-                new Event.Rules(false, 0.045, true, false, true, List.of("whistle", "foil blanket"), "2026, second issue"));
+                new Event.Rules(false, 0.045, true, false, true, List.of("whistle", "foil blanket"), "2026, second issue", new Event.GearLimit(6.94, 16)));
         assertThat(event.startHeight()).isEqualTo(365.76);
         assertThat(event.bike().get("kind").describe()).isEqualTo("\"gravel\"");
     }
@@ -237,7 +239,10 @@ class EventReaderTest {
             "rules: {lights: yes}|e.yaml:1: lights: found \"yes\", expected one of: not required, required",
             "rules: {tyre width: 45 mm}|e.yaml:1: tyre width: found \"45 mm\", expected the widest tyre allowed, such as at most 45 mm;Widths run from 18 mm to 130 mm.",
             "rules: {tyre width: at most 45 m}|e.yaml:1: tyre width: found \"at most 45 m\", expected the widest tyre allowed, such as at most 45 mm;Widths run from 18 mm to 130 mm.",
-            "rules: {helmets: required}|e.yaml:1: helmets: found an unknown key, expected one of: edition, aero extensions, tyre width, lights, mudguards, outside help, kit",
+            "rules: {helmets: required}|e.yaml:1: helmets: found an unknown key, expected one of: edition, aero extensions, tyre width, lights, mudguards, outside help, kit, longest development, longest development to age",
+            "rules: {longest development: 7 cm}|e.yaml:1: longest development: found \"7 cm\", expected a development from 3 m to 12 m",
+            "rules: {longest development to age: 16}|e.yaml:1: longest development to age: found an age without a development, expected longest development beside it;"
+                    + "Add a line \"longest development: 7.93 m\".",
             "start height: 12 km|e.yaml:1: start height: found \"12 km\", expected a height from -450 m to 9000 m",
             "bike: gravel|e.yaml:1: bike: found \"gravel\", expected a block of keys",
             "forecast: {good to: 0 C}|e.yaml:1: good to: found \"0 C\", expected how far its temperatures may be off, such as 3 C or 5 F;It is over 0 C and at most 20 C.",

@@ -53,12 +53,16 @@ class RiderReaderTest {
                 races a year: 9
                 sweat rate: 40 fl oz
                 bar width: 30 in
+                shoulder width: 15.5 in
+                hand strength: weak
+                year of birth: 2009
+                injuries: [back, knees, back]
+                preference: speed
                 bike: {kind: trail}
                 constraints:
                   - {id: narrow, say: {bar width: at most 760 mm}, because: Shoulder.}
                 """);
         assertThat(said()).isEmpty();
-        assertThat(faults.warnings()).extracting(Fault::text).anyMatch(text -> text.contains("height: found \"1.78 m\"") && text.contains("not used"));
         assertThat(rider.name()).isEqualTo("Ada Fell");
         assertThat(rider.file()).isEqualTo("r.yaml");
         assertThat(rider.mass()).isEqualTo(141 * 0.45359237);
@@ -71,6 +75,9 @@ class RiderReaderTest {
         assertThat(rider.racesAYear()).isEqualTo(9);
         assertThat(rider.sweatRate()).isEqualTo(40 * 0.0295735295625);
         assertThat(rider.barWidth()).isEqualTo(0.762);
+        assertThat(rider.body()).isEqualTo(new Rider.Body(0.3937, "weak", 2009, List.of("back", "knees")));
+        assertThat(rider.body().ageIn(2026)).isEqualTo(17);
+        assertThat(rider.preference()).isEqualTo("speed");
         assertThat(rider.bike().kind()).isEqualTo("trail");
         assertThat(((Node.Sequence) rider.constraints()).items()).hasSize(1);
     }
@@ -101,13 +108,20 @@ class RiderReaderTest {
             "races a year: some|r.yaml:1: races a year: found \"some\", expected a whole number from 0 to 200",
             "sweat rate: 8 L|r.yaml:1: sweat rate: found \"8 L\", expected litres an hour, from 0.1 L to 4 L",
             "bar width: 78 mm|r.yaml:1: bar width: found \"78 mm\", expected a width from 300 mm to 900 mm",
+            "shoulder width: 39 mm|r.yaml:1: shoulder width: found \"39 mm\", expected a width from 250 mm to 550 mm",
+            "hand strength: small|r.yaml:1: hand strength: found \"small\", expected one of: weak, usual, strong",
+            "year of birth: 16|r.yaml:1: year of birth: found \"16\", expected a whole number from 1900 to 2100",
+            "preference: comfrt|r.yaml:1: preference: found \"comfrt\", expected one of: comfort, balanced, speed;Did you mean \"comfort\"?",
+            "injuries: [knee]|r.yaml:1: injuries: found \"knee\", expected any of: hands, neck, shoulders, back, knees, seat;"
+                    + "Did you mean \"knees\"? Anything else belongs in notes.",
+            "injuries: [toenail]|r.yaml:1: injuries: found \"toenail\", expected any of: hands, neck, shoulders, back, knees, seat;Anything else belongs in notes.",
             "bike: trail|r.yaml:1: bike: found \"trail\", expected a block of keys",
             "constraints: none|r.yaml:1: constraints: found \"none\", expected a list of rows, as in a sheet's advice;Start each row with a dash.",
             "power: 240 W|r.yaml:1: power: found \"240 W\" without a time, expected the best power and the time it was held for;"
                     + "Add a line \"held for: 1:00 h\", or whatever the time was.",
             "held for: 1:00 h|r.yaml:1: held for: found a time without a power, expected power beside it;Add a line \"power: 240 W\".",
             "weight: 64 kg|r.yaml:1: weight: found an unknown key, expected one of: name, mass, height, kit, power, held for, skill, "
-                    + "climbing cadence, highest cadence, plug stop, tube stop, lost group, races a year, sweat rate, bar width, tags, notes, bike, constraints;Did you mean \"mass\"?"})
+                    + "climbing cadence, highest cadence, plug stop, tube stop, lost group, races a year, sweat rate, bar width, shoulder width, hand strength, year of birth, injuries, preference, tags, notes, bike, constraints;Did you mean \"mass\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));
@@ -118,14 +132,6 @@ class RiderReaderTest {
         read("mass: 200 kg\nheight: 1.2 m\n");
         assertThat(said()).containsExactly("r.yaml:2: height: found \"1.2 m\" at a mass of \"200 kg\", expected a body there can be\n"
                 + "    Check mass and height.");
-    }
-
-    @Test
-    void aHeightIsSaidToBeOfNoUse() {
-        read("mass: 64 kg\nheight: 1.78 m\n");
-        assertThat(said()).isEmpty();
-        assertThat(faults.warnings()).extracting(Fault::text).containsExactly("r.yaml:2: warning: height: found \"1.78 m\", expected what a figure "
-                + "or a rule rests on\n    It is not used, save to check the mass beside it. Leave it out.");
     }
 
     @Test
