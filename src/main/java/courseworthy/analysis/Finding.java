@@ -24,7 +24,8 @@ public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String tex
     public enum Kind {
         NEVER("can never apply"), SET_ASIDE("never counts"), CONTRADICTS("contradicts"), IDENTICAL("identical"),
         EQUIVALENT("same in other words"), NEEDLESS("adds nothing"), REPEATS("repeats a shipped rule"), ALWAYS("always holds"),
-        JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), GAP("no rule applies"), UNREASONED("not reasoned about");
+        JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), GAP("no rule applies"), SILENT("applies to nobody"),
+        UNBORNE("nobody has the tag"), UNREASONED("not reasoned about");
 
         private final String words;
 

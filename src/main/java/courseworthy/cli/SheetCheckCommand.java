@@ -14,6 +14,8 @@ final class SheetCheckCommand extends Command {
     private final Given<Boolean> gaps = flag("Also looks for situations, and for shipped courses, that no rule covers.", "--gaps");
     private final Given<Boolean> all = flag("Lists every finding (default: 100 per kind, 3 per row, rest counted).",
             "--all");
+    private final Given<String> riders = option("--riders", "DIR",
+            "A folder of riders' files: also tells which rows apply to none of them on any shipped course, and which tags none of them has.");
     private final Given<String> examples = option("--examples", "DIR",
             "Writes an example of each finding into a folder, for 'courseworthy why'; never overwrites a file.");
     private final Given<Format> format = format();
@@ -22,13 +24,17 @@ final class SheetCheckCommand extends Command {
     SheetCheckCommand(Terminal terminal) {
         super("check", terminal, "Checks a sheet by reasoning: rows that can never apply, always apply, add nothing, contradict each other or "
                 + "could be one, each with a situation that shows it.", "courseworthy sheet check mine.yaml",
-                "courseworthy sheet check mine.yaml --gaps --examples examples/");
+                "courseworthy sheet check mine.yaml --gaps --examples examples/",
+                "courseworthy sheet check mine.yaml --riders roster");
     }
 
     @Override
     public void run() {
         output.check();
-        CheckResult result = CheckTask.of(workspace(), file.value(), beside.value(), gaps.value(), all.value(), examples.value());
+        CheckResult result;
+        try (ProgressMeter meter = meter("calling rides")) {
+            result = CheckTask.of(workspace(), file.value(), beside.value(), gaps.value(), all.value(), riders.value(), examples.value(), meter);
+        }
         output.write(render(format.value(), output, () -> CheckReport.of(result),
                 () -> JsonCheck.of(result.file(), result.rows(), result.findings(), result.examples())));
     }

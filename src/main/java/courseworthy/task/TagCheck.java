@@ -42,6 +42,13 @@ final class TagCheck {
                 : "tags that a sheet asks for: " + String.join(", ", asked), near));
     }
 
+    /** The tags that a row asks for. */
+    static SortedSet<String> asked(Row row) {
+        SortedSet<String> out = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        collect(row, out);
+        return out;
+    }
+
     private static void collect(Row row, SortedSet<String> asked) {
         collect(row.condition(), asked);
     }
