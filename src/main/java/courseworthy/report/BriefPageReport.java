@@ -48,7 +48,8 @@ public final class BriefPageReport {
     }
 
     private Report report() {
-        Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief)).paragraph(ReportHead.notes(brief));
+        Report.Builder out = Report.builder(RichText.ofQuoted(brief.course().name())).subtitle(subtitle()).identity(ReportHead.identity(brief)).paragraph(ReportHead.notes(brief))
+                .paragraph(ReportHead.shared(brief));
         plan(out);
         out.section(unusual()).section(BriefReport.cautions("Cautions", Phrases.cautions(brief)))
                 .section(WorthReport.onPage(brief).figure(PictureReport.worth(brief))).section(BuildReport.section(brief.build(), PictureReport.beforeAfter(brief)))

@@ -98,7 +98,7 @@ public final class BriefReport {
     private Report.Builder head() {
         Report.Builder out = ReportHead.of(brief, ReportHead.purpose(brief));
         Phrases.course(brief).forEach(out::paragraph);
-        out.paragraph(ReportHead.notes(brief));
+        out.paragraph(ReportHead.notes(brief)).paragraph(ReportHead.shared(brief));
         ElevationLine line = brief.course().line();
         if (line != null) {
             out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), true), CourseReport.elevation(brief.course())));

@@ -49,6 +49,9 @@ public final class ChecklistCalendar {
         List<RichText> lines = new ArrayList<>();
         lines.add(RichText.of("About " + Phrases.range(brief.demands(), Measure.HOURS) + "; the entry ends at the slow estimate."));
         lines.addAll(whose());
+        if (!brief.notes().isEmpty()) {
+            lines.add(ReportHead.notes(brief));
+        }
         lines.addAll(SheetNames.paragraphs(brief.sheets()));
         lines.addAll(GroundPhrases.attribution(brief.course().attribution()));
         return new Entry(identity("start", 0), RichText.of("Start: ").quoted(name()), lines, schedule.start(), schedule.finish(), AN_HOUR_BEFORE);

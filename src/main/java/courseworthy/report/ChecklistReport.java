@@ -37,7 +37,7 @@ public final class ChecklistReport {
         if (sections.isEmpty()) {
             sections.add(Section.builder(ID, "Checklist").paragraph("There is nothing to do.").build());
         }
-        Section rests = Section.builder("basis", "What this rests on").paragraphs(SheetNames.paragraphs(brief.sheets()))
+        Section rests = Section.builder("basis", "What this rests on").paragraph(ReportHead.notes(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).build();
         if (!rests.isEmpty()) {
             sections.add(rests);

@@ -40,6 +40,7 @@ public final class PrintedBrief {
     private List<Section> plan() {
         Section.Builder course = Section.builder("course", "The course, and what this rests on");
         Phrases.course(brief).forEach(course::paragraph);
+        course.paragraph(ReportHead.notes(brief)).paragraph(ReportHead.shared(brief));
         course.paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course()));
         return filled(PlanReport.section(brief), ForecastReport.section(brief), course.build());

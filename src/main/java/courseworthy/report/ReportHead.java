@@ -22,6 +22,12 @@ final class ReportHead {
         return brief.notes().isEmpty() ? RichText.EMPTY : RichText.of("Notes on the rider: ").quoted(brief.notes());
     }
 
+    /** What was taken from the file that riders share; empty where nothing was. */
+    static RichText shared(Brief brief) {
+        return brief.shared().keys().isEmpty() ? RichText.EMPTY
+                : RichText.of("From ").quoted(brief.shared().file()).text(", which the riders of the folder share: " + String.join(", ", brief.shared().keys()) + ".");
+    }
+
     /** What tells a day of one rider from others. */
     static String[] identity(Brief brief) {
         return new String[] {brief.course().name(), brief.rider(), brief.date() == null ? brief.role() : brief.date().toString()};

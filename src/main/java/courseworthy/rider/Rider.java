@@ -25,10 +25,12 @@ import java.util.List;
  * @param notes            what is to be kept in mind of the rider, in the coach's words; may be empty
  * @param body             what of the body bears on how a bike is set up, besides mass and height
  * @param preference       one of {@link #PREFERENCES}
+ * @param shared           what was taken from the file that riders of a folder share
  */
 public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints, StopCosts stops, List<String> tags, String notes, Body body, String preference) {
+        Node constraints, StopCosts stops, List<String> tags, String notes, Body body, String preference,
+        Shared shared) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
@@ -85,6 +87,20 @@ public record Rider(String name, String file, Double mass, Double height, Double
     }
 
     /**
+     * What a rider's own file leaves out and the file that riders of its folder share says.
+     *
+     * @param file as shown to the user; empty where nothing was taken from one
+     * @param keys in the order of that file
+     */
+    public record Shared(String file, List<String> keys) {
+        public static final Shared NONE = new Shared("", List.of());
+
+        public Shared {
+            keys = List.copyOf(keys);
+        }
+    }
+
+    /**
      * The best power held for a time.
      *
      * @param seconds duration, s
@@ -109,7 +125,13 @@ public record Rider(String name, String file, Double mass, Double height, Double
     /** The same rider by another name. */
     public Rider named(String other) {
         return new Rider(other, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
-                stops, tags, notes, body, preference);
+                stops, tags, notes, body, preference, shared);
+    }
+
+    /** The same rider, some of which was taken from a shared file. */
+    Rider sharing(Shared from) {
+        return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
+                stops, tags, notes, body, preference, from);
     }
 
     public static Builder builder() {
@@ -239,7 +261,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
 
         public Rider build() {
             return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate,
-                    barWidth, bike, constraints, stops, tags, notes, body, preference);
+                    barWidth, bike, constraints, stops, tags, notes, body, preference, Shared.NONE);
         }
     }
 }

@@ -56,6 +56,13 @@ public final class SharedRider {
         return new SharedRider(shown, new Node.Mapping(out, tree.line(), tree.column()));
     }
 
+    /** Reads a rider's file with what its folder shares, unless it is the file of what is shared itself. */
+    public static Rider readWithFolder(Path path, String shown, Faults faults) {
+        Path folder = path.toAbsolutePath().getParent();
+        return folder == null || path.endsWith(FILE) ? RiderReader.read(path, shown, faults)
+                : in(folder, shown.substring(0, shown.lastIndexOf('/') + 1), faults).read(path, shown, faults);
+    }
+
     /** As {@link RiderReader#read(Path, String, Faults)}, with what is shared. */
     public Rider read(Path path, String file, Faults faults) {
         if (values.entries().isEmpty()) {
@@ -66,10 +73,12 @@ public final class SharedRider {
             return null;
         }
         Faults found = new Faults();
-        Rider rider = RiderReader.read(with(own), file, found);
+        Node.Mapping both = with(own);
+        Rider rider = RiderReader.read(both, file, found);
         found.faults().forEach(each -> faults.add(placed(each)));
         found.warnings().forEach(each -> faults.add(placed(each)));
-        return rider;
+        List<String> taken = both.entries().subList(own.entries().size(), both.entries().size()).stream().map(each -> each.key().text()).toList();
+        return rider == null || taken.isEmpty() ? rider : rider.sharing(new Rider.Shared(shown, taken));
     }
 
     /** A list of efforts has its times inside. */

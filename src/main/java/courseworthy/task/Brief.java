@@ -9,6 +9,7 @@ import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.engine.UndeterminedRule;
+import courseworthy.rider.Rider;
 import courseworthy.sheet.SheetInForce;
 import courseworthy.topic.Topic;
 import courseworthy.worth.DayOutlook;
@@ -26,6 +27,7 @@ import java.util.List;
  * @param event        the event's name; may be empty
  * @param rider        the rider's name; may be empty
  * @param notes        on the rider, as written; may be empty
+ * @param shared       what was taken from the file that riders share
  * @param role         {@code training} or {@code race}
  * @param date         the day; null where it is not known
  * @param demands      what course, rider and day ask for, with what was assumed
@@ -44,7 +46,7 @@ import java.util.List;
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
  * @param sheets       coaches' sheets in force, in the order given
  */
-public record Brief(CourseSummary course, String event, String rider, String notes, String role, LocalDate date, Demands demands,
+public record Brief(CourseSummary course, String event, String rider, String notes, Rider.Shared shared, String role, LocalDate date, Demands demands,
         List<Decision> decisions, List<Firmness> firmness, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
         List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, BriefDetail detail, Build build, List<SheetInForce> sheets) {
 
@@ -144,6 +146,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         private String event = "";
         private String rider = "";
         private String notes = "";
+        private Rider.Shared shared = Rider.Shared.NONE;
         private final String role;
         private LocalDate date;
         private final Call call;
@@ -173,6 +176,11 @@ public record Brief(CourseSummary course, String event, String rider, String not
 
         public Builder rider(String value) {
             rider = value;
+            return this;
+        }
+
+        public Builder shared(Rider.Shared value) {
+            shared = value;
             return this;
         }
 
@@ -248,7 +256,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
 
         public Brief build() {
             List<Firmness> firmness = FirmnessGrader.of(new Call(call.demands(), call.decisions(), call.tasks(), couldNotTell));
-            return new Brief(course, event, rider, notes, role, date, call.demands(), call.decisions(), firmness, reasons, leaveAlone, couldNotTell, wanted,
+            return new Brief(course, event, rider, notes, shared, role, date, call.demands(), call.decisions(), firmness, reasons, leaveAlone, couldNotTell, wanted,
                     close, cautions, checklist, outlook, worths, detail, build, sheets);
         }
     }

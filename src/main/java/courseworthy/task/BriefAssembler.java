@@ -52,7 +52,7 @@ public final class BriefAssembler {
     public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, GroundReliance reliance, Checklist checklist,
             DayOutlook outlook, WorthCalculator worths, Build build, List<Sheet> sheets) {
         List<UndeterminedRule> untold = untold(call, mounted);
-        return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).notes(rider.notes()).date(checklist.date())
+        return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).notes(rider.notes()).shared(rider.shared()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
                 .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
                 .worths(worths).detail(new BriefDetail(course, event, call, BuildCall.drivetrain(build), reliance)).build(build).sheets(SheetInForce.of(sheets)).build();

@@ -17,7 +17,7 @@ import courseworthy.problem.Spelling;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.RecordedGround;
 import courseworthy.rider.Rider;
-import courseworthy.rider.RiderReader;
+import courseworthy.rider.SharedRider;
 import courseworthy.text.Dates;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
@@ -171,14 +171,14 @@ final class RequestReader {
         return out;
     }
 
-    /** The rider, unknown where no file is named. */
+    /** The rider, with what the folder of the file shares; unknown where no file is named. */
     Rider rider(String typed) {
         if (typed == null) {
             return Rider.UNKNOWN;
         }
         Path path = path(typed);
         Faults own = new Faults();
-        Rider rider = path == null ? null : RiderReader.read(path, typed, own);
+        Rider rider = path == null ? null : SharedRider.readWithFolder(path, typed, own);
         take(own, typed, "--rider");
         return rider;
     }

@@ -14,7 +14,6 @@ import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.rider.Rider;
-import courseworthy.rider.RiderReader;
 import courseworthy.rider.SharedRider;
 import courseworthy.text.MissingFile;
 import courseworthy.workshop.RideLog;
@@ -90,15 +89,7 @@ final class SeasonFileReader {
 
     /** Null where it cannot be used. */
     Rider rider(Named named) {
-        return named == null ? Rider.UNKNOWN : read("rider", named, FileKind.RIDER, SeasonFileReader::rider);
-    }
-
-    /** With what riders share by the file beside theirs, unless it is that file itself. */
-    private static Rider rider(Path path, String shown, Faults faults) {
-        if (path.endsWith(SharedRider.FILE)) {
-            return RiderReader.read(path, shown, faults);
-        }
-        return SharedRider.in(path.getParent(), shown.substring(0, shown.lastIndexOf('/') + 1), faults).read(path, shown, faults);
+        return named == null ? Rider.UNKNOWN : read("rider", named, FileKind.RIDER, SharedRider::readWithFolder);
     }
 
     /** Null where it cannot be used. */

@@ -59,6 +59,15 @@ class CalendarTest {
         assertThat(new ReadCalendar(ics).events()).anySatisfy(entry -> assertThat(entry.getDescription().getValue()).contains("With the advice of \"Hill country\""));
     }
 
+    /** They stand with the ride, where the rider looks on the day. */
+    @Test
+    void notesOnTheRiderStandWithTheRide() throws IOException {
+        String rider = Files.writeString(folder.resolve("bea.yaml"), "name: Bea\nmass: 58 kg\nnotes: Left wrist is sore.\n").toString();
+        String ics = CommandRun.of("checklist", COURSE, "--event", EVENT, "--rider", rider, "--format", "ics").out();
+        assertThat(new ReadCalendar(ics).events()).filteredOn(entry -> entry.getSummary().getValue().startsWith("Start: "))
+                .singleElement().satisfies(entry -> assertThat(entry.getDescription().getValue()).contains("Notes on the rider: Left wrist is sore."));
+    }
+
     /** A second import replaces the first: what changes with the forecast leaves each entry its name, another rider has entries apart. */
     @Test
     void entriesKeepTheirNameWhenTheForecastChanges() throws IOException {

@@ -72,6 +72,13 @@ class PdfTest {
         assertThat(read.text()).contains("In short", "What to set", "Plan for the day", "For the top tube: cut out, 75 by 105 mm", "side 1 of 2");
     }
 
+    @Test
+    void notesOnTheRiderArePrinted() throws IOException {
+        String rider = Files.writeString(folder.resolve("bea.yaml"), "name: Bea\nmass: 58 kg\nnotes: Left wrist is sore.\n").toString();
+        assertThat(made("brief", COURSE, "--event", EVENT, "--rider", rider).text()).contains("Notes on the rider: Left wrist is sore.");
+        assertThat(made("checklist", COURSE, "--event", EVENT, "--rider", rider).text()).contains("Notes on the rider: Left wrist is sore.");
+    }
+
     /** Nothing of the parts that are printed is lost, and the plan on the card is that of the page. */
     @Test
     void aBriefHasItsSetUpAndItsPlan() throws IOException {

@@ -168,6 +168,21 @@ class RosterCommandTest {
         assertThat(OutputSchema.tree(CommandRun.of("brief", course, "--rider", folder + "/riders/bea.yaml", "--format", "json").out()).get("rider_notes").asText()).startsWith("=Left");
     }
 
+    /** What a rider's folder shares is read for one rider too, and the brief says so in one line. */
+    @Test
+    void aBriefReadsWhatTheFolderShares() throws IOException {
+        write("alone/riders.yaml", "skill: novice\nmass: 71 kg\n");
+        write("alone/bea.yaml", "name: Bea\nmass: 58 kg\nbike: {kind: gravel}\n");
+        String rider = folder + "/alone/bea.yaml";
+        assertThat(CommandRun.of("brief", course, "--rider", rider).out().replaceAll("\\s+", " ")).contains("alone/riders.yaml, which the riders of the folder share: skill.");
+        JsonNode json = OutputSchema.tree(CommandRun.of("brief", course, "--rider", rider, "--format", "json").out());
+        assertThat(json.get("rider_shared").get("keys")).extracting(JsonNode::asText).containsExactly("skill");
+        write("alone/riders.yaml", "mass: 71 kg\n");
+        assertThat(CommandRun.of("brief", course, "--rider", rider).out()).doesNotContain("riders of the folder share");
+        write("alone/riders.yaml", "skill: wizard\n");
+        assertThat(CommandRun.of("brief", course, "--rider", rider).err()).contains("riders.yaml:1: skill: found \"wizard\"");
+    }
+
     /** Capital letters count like small ones, as where sheets are asked. */
     @Test
     void tagsThatNoSheetAsksForAreRemarkedOnOnce() throws IOException {

@@ -113,6 +113,12 @@ public final class JsonBrief {
         if (!brief.notes().isEmpty()) {
             json.string("rider_notes", brief.notes());
         }
+        if (!brief.shared().keys().isEmpty()) {
+            json.object("rider_shared");
+            json.string("file", brief.shared().file());
+            json.strings("keys", brief.shared().keys());
+            json.close();
+        }
     }
 
     void head(Brief brief) throws IOException {
