@@ -1,6 +1,7 @@
 package courseworthy.demand;
 
 import courseworthy.event.Event;
+import courseworthy.event.Pit;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import courseworthy.rider.Bike;
@@ -49,6 +50,18 @@ public final class DayDemands {
      * @param bag   whether a bag of one's own waits there
      */
     public record Stop(double at, boolean water, boolean food, boolean bag) {
+    }
+
+    /**
+     * A place on each lap where things of one's own may wait.
+     *
+     * @param at      m from the start of the lap
+     * @param helper  whether somebody of one's own stands there
+     * @param bottles whether bottles may be taken there
+     * @param wheels  whether wheels may wait there
+     * @param bike    whether a second bike may wait there
+     */
+    public record PitPlace(double at, boolean helper, boolean bottles, boolean wheels, boolean bike) {
     }
 
     /**
@@ -123,6 +136,22 @@ public final class DayDemands {
             }
         }
         return out;
+    }
+
+    /** The pits of a lap, in order; those past its end are left out. */
+    public List<PitPlace> pits() {
+        List<PitPlace> out = new ArrayList<>();
+        for (Pit pit : on.event.plan().pits()) {
+            if (pit.at() <= estimate.way().length()) {
+                out.add(new PitPlace(pit.at(), pit.helper(), pit.bottles(), pit.wheels(), pit.bike()));
+            }
+        }
+        return out;
+    }
+
+    /** A stop to plug a tyre, s. */
+    public Range plugStop() {
+        return on.plugStop;
     }
 
     /** Latest times on the way and at the finish, in order; those past the finish are left out. */

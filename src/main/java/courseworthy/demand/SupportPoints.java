@@ -1,6 +1,7 @@
 package courseworthy.demand;
 
 import courseworthy.event.Event;
+import courseworthy.event.Pit;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
 import java.util.ArrayList;
@@ -120,6 +121,11 @@ final class SupportPoints {
         for (Event.Support point : on.event.support()) {
             if (point.water() && point.at() > 0 && point.at() < whole) {
                 places.add(point.at());
+            }
+        }
+        for (Pit pit : on.event.plan().pits()) {
+            for (int i = 0; pit.bottles() && i < on.laps && pit.at() < lap; i++) {
+                places.add(i * lap + pit.at());
             }
         }
         Collections.sort(places);

@@ -206,13 +206,15 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param cutoffs latest times on the way, in order
      * @param pumped  where the tyres are pumped; null where not written
      * @param changes how long changes take, s, by the kind of work; those that are written
+     * @param pits    of a race of laps, in the order of a lap
      */
-    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes) {
+    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits) {
 
-        public static final Plan NONE = new Plan(List.of(), null, Map.of());
+        public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of());
 
         public Plan {
             cutoffs = List.copyOf(cutoffs);
+            pits = List.copyOf(pits);
             changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
         }
     }

@@ -26,7 +26,7 @@ public final class EventReader {
 
     /** The keys of an event's file. */
     public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "time limit",
-            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "bike");
+            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "pits", "bike");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -93,7 +93,7 @@ public final class EventReader {
         List<Event.Support> support = support();
         Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
-        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes());
+        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes(), PitReader.read(fields, laps, rules, faults));
         Event event = Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).laps(laps).aim(aim)
                 .timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).rules(rules)
                 .startHeight(height).bike(bike()).plan(plan).lines(lines()).build();

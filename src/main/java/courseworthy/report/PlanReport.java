@@ -71,12 +71,13 @@ final class PlanReport {
         Section.Builder needs = Section.builder(NEEDS_ID, "Food and drink by the hour").table(intake());
         fuel().forEach(needs::paragraph);
         return start().paragraph(WeatherReport.inShort(plan)).paragraph(power()).paragraph(carry()).paragraph(light())
-                .section(WeatherReport.section(plan)).section(needs)
+                .section(WeatherReport.section(plan))
+                .section(PitReport.section(brief.outlook().pits(), this::time)).section(needs)
                 .section(Section.builder(EFFORT_ID, "Effort by the hour").table(effort()).paragraph(sums())).build();
     }
 
     private Section main() {
-        return start().paragraph(WeatherReport.inShort(plan)).paragraph(food() + " " + water()).paragraph(light()).bullets(ForecastReport.inShort(brief)).build();
+        return start().paragraph(WeatherReport.inShort(plan)).paragraph(food() + " " + water()).paragraph(light()).paragraph(PitReport.inShort(brief.outlook().pits())).bullets(ForecastReport.inShort(brief)).build();
     }
 
     private Table places() {

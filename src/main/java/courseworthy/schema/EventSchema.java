@@ -38,6 +38,7 @@ final class EventSchema {
                 .key("start height", about("Height of the start, where the course does not tell", amount(Dimension.LENGTH)))
                 .key("pumped at", about("Where the tyres are pumped, if not at the start", pumped()))
                 .key("time to change", about("How long a change takes, where it is known", changes()))
+                .key("pits", about("Places on each lap where things of one's own may wait", SchemaFragments.listOf(pit())))
                 .key("bike", about("The bike for this event", RiderSchema.bike()))
                 .file("Event");
     }
@@ -56,6 +57,17 @@ final class EventSchema {
                 .key("within", about("The latest time from the start", amount(Dimension.TIME)))
                 .required("at")
                 .also("oneOf", List.of(SchemaFragments.of("required", List.of("by")), SchemaFragments.of("required", List.of("within"))))
+                .shape();
+    }
+
+    private static Map<String, Object> pit() {
+        return new SchemaFragments.Block()
+                .key("at", about("Distance from the start of the lap", amount(Dimension.LENGTH)))
+                .key("helper", about("Whether somebody of one's own stands there and hands up", SchemaFragments.yesNo()))
+                .key("bottles", about("Whether bottles may be taken there", SchemaFragments.yesNo()))
+                .key("wheels", about("Whether wheels may wait there", SchemaFragments.yesNo()))
+                .key("bike", about("Whether a second bike may wait there", SchemaFragments.yesNo()))
+                .required("at")
                 .shape();
     }
 

@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.event.Event;
+import courseworthy.event.Pit;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.topic.Work;
@@ -40,6 +41,12 @@ final class ConsistencyCheck {
             if (point.at() > whole * (1 + MEASURED)) {
                 faults.add(Fault.warning(event.file(), point.line(), "support", "a point at " + km(point.at()), "points up to the finish at " + km(whole),
                         "It is not used. Check its distance, the laps and the course."));
+            }
+        }
+        for (Pit pit : event.plan().pits()) {
+            if (pit.at() > course.length() * (1 + MEASURED)) {
+                faults.add(Fault.warning(event.file(), pit.line(), "pits", "a pit at " + km(pit.at()), "pits within a lap of " + km(course.length()),
+                        "It is not used. Distances of pits are from the start of the lap."));
             }
         }
         if (event.timeLimit() != null && whole / event.timeLimit() > FASTEST) {

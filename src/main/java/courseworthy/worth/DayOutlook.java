@@ -11,13 +11,14 @@ import java.util.List;
  * @param plan       null where the call was not surveyed
  * @param otherwise  second calls; empty where the forecast states no other
  * @param bikeAtHand the bike at hand; null where it is the one that is called, or none is written
+ * @param pits       of a race of laps
  * @param shortfall  gears harder than the legs need; null where they are easy enough, or that was not asked
  */
 public record DayOutlook(PressureSettings pressures, SuspensionSettings suspension, DayPlan plan, List<PlanB> otherwise, BikeAtHand bikeAtHand,
-        GearShortfall shortfall) {
+        PitPlan pits, GearShortfall shortfall) {
 
     /** Where nobody asked. */
-    public static final DayOutlook NONE = new DayOutlook(null, null, null, List.of(), null, null);
+    public static final DayOutlook NONE = new DayOutlook(null, null, null, List.of(), null, PitPlan.NONE, null);
 
     public DayOutlook {
         otherwise = List.copyOf(otherwise);
@@ -25,7 +26,7 @@ public record DayOutlook(PressureSettings pressures, SuspensionSettings suspensi
 
     /** The same with what the gears lack. */
     public DayOutlook with(GearShortfall lacking) {
-        return new DayOutlook(pressures, suspension, plan, otherwise, bikeAtHand, lacking);
+        return new DayOutlook(pressures, suspension, plan, otherwise, bikeAtHand, pits, lacking);
     }
 
     /** The call on wet ground, where one was made; else null. */
@@ -45,7 +46,8 @@ public record DayOutlook(PressureSettings pressures, SuspensionSettings suspensi
     /** @param mounted the call made anew for the parts of a build, which are what is set; the call itself where there is no build */
     public static DayOutlook of(Call call, Call mounted, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         boolean surveyed = call.demands().estimated() != null;
+        DayPlan plan = DayPlan.of(call);
         return new DayOutlook(surveyed ? PressureSettings.of(mounted, wet(otherwise)) : null,
-                surveyed ? SuspensionSettings.of(mounted) : null, DayPlan.of(call), otherwise, bikeAtHand, null);
+                surveyed ? SuspensionSettings.of(mounted) : null, plan, otherwise, bikeAtHand, PitPlanner.of(mounted, plan, wet(otherwise)), null);
     }
 }

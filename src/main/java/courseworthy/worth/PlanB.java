@@ -177,7 +177,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * wants a night to find its leaks, a chain its lubricant a night to creep in or set, a battery to charge. What stops, steers, drives or springs the bike wants a ride
      * by daylight that beds it in and shows its faults, and a night in which a brake that draws air is found: it is done by the evening before.
      */
-    private static double hands(Work change) {
+    static double hands(Work change) {
         return switch (change) {
             case BIKE, BRAKES -> 60 * MIN;
             case TRAVEL -> 3 * HOUR;

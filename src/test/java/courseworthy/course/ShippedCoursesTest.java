@@ -7,6 +7,7 @@ import courseworthy.debrief.DebriefReader;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.ForecastReader;
+import courseworthy.event.PitReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
@@ -192,7 +193,7 @@ class ShippedCoursesTest {
     void everyKeyIsExplained() throws IOException {
         String pages = Files.readString(Path.of("docs", "reference", "files.md"));
         for (List<String> keys : List.of(CourseReader.PROFILE_KEYS, CourseReader.STRETCH_KEYS, GroundReader.KEYS, RiderReader.KEYS,
-                RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, ForecastReader.KEYS, ForecastReader.HOUR_KEYS, EventReader.SUPPORT_KEYS,
+                RiderReader.EFFORT_KEYS, BikeReader.KEYS, EventReader.KEYS, ForecastReader.KEYS, ForecastReader.HOUR_KEYS, PitReader.KEYS, EventReader.SUPPORT_KEYS,
                 EventReader.RULES_KEYS, DebriefReader.KEYS, DebriefReader.WEATHER_KEYS, DebriefReader.PUNCTURE_KEYS, DebriefReader.WALKED_KEYS,
                 SeasonReader.KEYS, SeasonReader.RIDER_KEYS, SeasonReader.EVENT_KEYS, SeasonReader.START_KEYS)) {
             assertThat(keys).allSatisfy(key -> assertThat(pages).containsPattern("[`{ ]" + key + "[`:]"));

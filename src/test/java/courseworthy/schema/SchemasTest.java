@@ -17,6 +17,7 @@ import courseworthy.course.GroundReader;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
 import courseworthy.event.ForecastReader;
+import courseworthy.event.PitReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
@@ -321,6 +322,7 @@ class SchemasTest {
                 .containsExactlyInAnyOrderElementsOf(ForecastReader.HOUR_KEYS);
         assertThat(keys("event", "/properties/support/anyOf/1/items/properties"))
                 .containsExactlyInAnyOrderElementsOf(EventReader.SUPPORT_KEYS);
+        assertThat(keys("event", "/properties/pits/items/properties")).containsExactlyInAnyOrderElementsOf(PitReader.KEYS);
         assertThat(keys("event", "/properties/rules/properties")).containsExactlyInAnyOrderElementsOf(EventReader.RULES_KEYS);
     }
 

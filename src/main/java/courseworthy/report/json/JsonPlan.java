@@ -7,6 +7,7 @@ import courseworthy.worth.DayOutlook;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Hour;
 import courseworthy.worth.DayPlan.Split;
+import courseworthy.worth.PitPlan;
 import courseworthy.worth.PlanB;
 import courseworthy.worth.PressureSettings;
 import courseworthy.worth.SuspensionSettings;
@@ -34,8 +35,42 @@ final class JsonPlan {
     void of(DayOutlook outlook) throws IOException {
         settings(outlook);
         plan(outlook.plan());
+        pits(outlook.pits());
         json.objects("plan_b", outlook.otherwise(), this::otherwise);
         JsonBikeAtHand.add(json, outlook.bikeAtHand());
+    }
+
+    private void pits(PitPlan plan) throws IOException {
+        json.object("pits", plan.pits().isEmpty() ? null : plan, of -> {
+            json.objects("places", of.pits(), stop -> {
+                json.decimal("at_m", stop.pit().at(), 0);
+                json.yesNo("helper", stop.pit().helper());
+                json.yesNo("bottles", stop.pit().bottles());
+                json.yesNo("wheels", stop.pit().wheels());
+                json.yesNo("bike", stop.pit().bike());
+                json.objects("passages", stop.passages(), each -> {
+                    json.number("lap", each.lap());
+                    json.decimal("at_m", each.at(), 0);
+                    json.range("after_s", each.after(), 0);
+                    json.yesNo("take_bottle", each.bottle());
+                });
+            });
+            json.string("front_wheel", of.wheels().front());
+            json.string("rear_wheel", of.wheels().rear());
+            json.objects("easy_to_drink", of.easy(), each -> {
+                json.decimal("from_m", each.from(), 0);
+                json.decimal("to_m", each.to(), 0);
+            });
+            json.decimal("furthest_on_foot_m", of.onFoot() == null ? null : Double.valueOf(of.onFoot().metres()), 0);
+            json.range("furthest_on_foot_s", of.onFoot() == null ? null : of.onFoot().seconds(), 0);
+            json.objects("choices", of.choices(), each -> {
+                json.string("what", each.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+                json.range("exchange_s", each.exchange(), 0);
+                json.decimal("work_s", each.work(), 0);
+                json.number("laps_left", each.laps());
+                json.range("pays_from_s_a_lap", each.pays(), 0);
+            });
+        });
     }
 
     private void settings(DayOutlook outlook) throws IOException {

@@ -1,0 +1,138 @@
+package courseworthy.report;
+
+import courseworthy.ride.Range;
+import courseworthy.worth.PitPlan;
+import courseworthy.worth.PitPlan.Choice;
+import courseworthy.worth.PitPlan.Passage;
+import courseworthy.worth.PitPlan.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** What waits in the pits of a race of laps, when the rider comes by, and what is worth having there. */
+final class PitReport {
+
+    static final String ID = "pits";
+    private static final double MINUTE = 60;
+    private static final String BOTTLE = "0.5 L";
+
+    private PitReport() {
+    }
+
+    /** Empty where there are no pits. */
+    static Section.Builder section(PitPlan plan, Function<Range, String> time) {
+        Section.Builder out = Section.builder(ID, "In the pit");
+        if (plan.pits().isEmpty()) {
+            return out;
+        }
+        out.table(passages(plan, time)).bullets(plan.pits().stream().map(stop -> RichText.of(waits(stop, plan))).toList());
+        out.paragraph(easy(plan)).paragraph(help(plan)).paragraph(walk(plan.onFoot()));
+        return plan.choices().isEmpty() ? out : out.table(choices(plan)).remark(
+                "Exchanges and work are common practice, no source. What each has to save a lap is over the laps left after the first.");
+    }
+
+    /** The bottles by lap in one line; empty where there are no pits. */
+    static String inShort(PitPlan plan) {
+        StringBuilder out = new StringBuilder();
+        for (Stop stop : plan.pits()) {
+            out.append(out.length() == 0 ? "In the pit: " : " ").append("at ").append(kilometres(stop.pit().at())).append(' ').append(bottles(stop)).append('.');
+        }
+        return out.toString();
+    }
+
+    private static Table passages(PitPlan plan, Function<Range, String> time) {
+        Table.Builder out = Table.builder().figures("Lap").figures("Pit at").column("Time").column("Take");
+        List<Passage> all = new ArrayList<>();
+        plan.pits().forEach(stop -> all.addAll(stop.passages()));
+        all.sort(Comparator.comparingDouble(Passage::at));
+        for (Passage each : all) {
+            out.row(Integer.toString(each.lap()), kilometres(place(plan, each)), time.apply(each.after()), each.bottle() ? "a bottle, " + BOTTLE : "");
+        }
+        return out.build();
+    }
+
+    private static double place(PitPlan plan, Passage of) {
+        return plan.pits().stream().filter(stop -> stop.passages().contains(of)).findFirst().orElseThrow().pit().at();
+    }
+
+    /** What waits in a pit and who hands it up. */
+    private static String waits(Stop stop, PitPlan plan) {
+        StringBuilder out = new StringBuilder(kilometres(stop.pit().at())).append(" into each lap, ")
+                .append(stop.pit().helper() ? "your helper hands up: " : "nobody hands up: ").append(bottles(stop));
+        if (stop.pit().wheels()) {
+            out.append("; front and rear wheel ready to ride (").append(plan.wheels().front()).append(" front, ")
+                    .append(plan.wheels().rear()).append(" rear), rotors and cassette as on the bike; pump, plugs, tube, tools");
+        }
+        return out.append(stop.pit().bike() ? "; a second bike, if you have one set up the same" : "").append('.').toString();
+    }
+
+    private static String bottles(Stop stop) {
+        if (!stop.pit().bottles()) {
+            return "no bottles";
+        }
+        List<String> laps = stop.passages().stream().filter(Passage::bottle).map(each -> Integer.toString(each.lap())).toList();
+        return laps.isEmpty() ? "no bottle is needed, keep one ready" : laps.size() + (laps.size() == 1 ? " bottle" : " bottles") + " of " + BOTTLE
+                + " and one in reserve, on lap" + (laps.size() == 1 ? " " : "s ") + String.join(", ", laps);
+    }
+
+    /** Where to drink and to be handed a bottle. */
+    private static String easy(PitPlan plan) {
+        List<String> pieces = plan.easy().stream().map(each -> Phrases.number(each.from() / 1000, 1) + " to " + kilometres(each.to())).toList();
+        return pieces.isEmpty() ? "Nowhere on the lap is it smooth, slow and level enough to drink at ease: drink where you are handed the bottle."
+                : "Easiest to drink and to be handed a bottle on a lap: " + String.join(", ", pieces) + ".";
+    }
+
+    private static String help(PitPlan plan) {
+        return plan.help() == null ? "Whether the rules allow outside help is not given: read them before you rely on a helper."
+                : plan.help() ? "" : "The rules forbid outside help: you take and change everything yourself.";
+    }
+
+    private static String walk(PitPlan.Walk walk) {
+        if (walk == null) {
+            return "";
+        }
+        boolean plug = walk.seconds().mid() > walk.plug().mid();
+        return "From the furthest place it is " + Figures.distance(walk.metres()) + " to the next wheels, " + minutes(walk.seconds()) + " on foot; a plug takes "
+                + minutes(walk.plug()) + ": " + (plug ? "carry plugs all the same." : "the pit is the quicker repair.");
+    }
+
+    private static Table choices(PitPlan plan) {
+        Table.Builder out = Table.builder().column("What may wait").column("Exchange").column("Work before").column("Pays");
+        for (Choice each : plan.choices()) {
+            out.row(what(each, plan), seconds(each.exchange()), Phrases.number(each.work() / MINUTE, 0) + " min", pays(each));
+        }
+        return out.build();
+    }
+
+    private static String what(Choice choice, PitPlan plan) {
+        return switch (choice.kind()) {
+            case SPARE_WHEELS -> "spare wheels with the same tyres";
+            case WET_WHEELS -> "wheels for the wet: " + String.join(", ", plan.wetTyres());
+            case SECOND_BIKE -> "a second bike, set up the same";
+        };
+    }
+
+    private static String pays(Choice choice) {
+        String each = seconds(choice.pays()) + " a lap over " + choice.laps() + (choice.laps() == 1 ? " lap" : " laps");
+        return switch (choice.kind()) {
+            case SPARE_WHEELS -> "after a flat that no plug holds";
+            case WET_WHEELS -> "if it turns and they save " + each;
+            case SECOND_BIKE -> "after a fault that wheels do not mend, or if a clean bike saves " + each;
+        };
+    }
+
+    private static String seconds(Range range) {
+        return Phrases.number(range.mid(), 0) + " s (" + Phrases.number(range.low(), 0) + " to " + Phrases.number(range.high(), 0) + ")";
+    }
+
+    private static String minutes(Range range) {
+        String low = Phrases.number(range.low() / MINUTE, 0);
+        String high = Phrases.number(range.high() / MINUTE, 0);
+        return Phrases.number(range.mid() / MINUTE, 0) + " min" + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+    }
+
+    private static String kilometres(double metres) {
+        return Phrases.number(metres / 1000, 1) + " km";
+    }
+}
