@@ -206,7 +206,7 @@ class ArchitectureTest {
             "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tubes", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
             "what a stop offers", List.of("JsonRoadBook food", "JsonRoadBook water", "LongSectionFigure food", "LongSectionFigure water", "PlanReport food", "PlanReport water", "TopTubeCard food", "TopTubeCard water"),
-            "things to get and to ride, and a column", List.of("ImpactTask bike", "RideLogSchema bike", "SeasonCsv bike"));
+            "things to get and to ride, and a column", List.of("ImpactTask bike", "JsonPlan bike", "RideLogSchema bike", "SeasonCsv bike"));
 
     /** Code names a topic by its constant: a name that is mistyped as text would be found only when it runs, or never. */
     @Test

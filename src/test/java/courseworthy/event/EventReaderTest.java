@@ -259,7 +259,7 @@ class EventReaderTest {
             "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
             "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
             "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, time limit, group share, "
-                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, bike;Did you mean \"laps\"?"})
+                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, pits, bike;Did you mean \"laps\"?"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));
