@@ -31,7 +31,7 @@ import java.util.function.Function;
  * @param inTheWay   where no bike can be built: what does not fit as each bike stands
  * @param pressures  what to start from with the tyres of the build, in sentences
  * @param set        the pressures to set with them, by topic, as text
- * @param wear       what is worn or is growing old
+ * @param wear       what is worn or is growing old, and what service falls due
  * @param lacking    what other bikes lack once parts are taken from them
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
@@ -73,6 +73,14 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<Return> due = new ArrayList<>();
         returns.forEach(each -> due.add(new Return(each.part(), each.to(), each.bike(), next.apply(each.bike()))));
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, due, notMet, toMind, inTheWay, pressures, set, wear, lacking,
+                position, worthwhile, loss, after);
+    }
+
+    /** The same with more that is worn or falls due. */
+    public Build wearing(List<String> more) {
+        List<String> all = new ArrayList<>(wear);
+        all.addAll(more);
+        return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, all, lacking,
                 position, worthwhile, loss, after);
     }
 

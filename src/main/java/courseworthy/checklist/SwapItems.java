@@ -76,7 +76,7 @@ final class SwapItems {
     }
 
     private static Item worn(Build build) {
-        return new Item("Replace or top up what is worn on this build", String.join("; ", build.wear()),
+        return new Item("Replace, top up or service what is worn or due on this build", String.join("; ", build.wear()),
                 "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
     }
 

@@ -48,7 +48,7 @@ final class BuildReport {
         list(out, "lacking", lacking(build), build.lacking());
         list(out, "due-back", "What has to be back on another bike", returns(build));
         list(out, "put-back", "Afterwards: put the bike back as it is now", back(build));
-        list(out, "wear", "Worn", build.wear());
+        list(out, "wear", "Worn or due", build.wear());
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
         list(out, "check", "Check before you build", findings(build.toMind()));
         return out.build();

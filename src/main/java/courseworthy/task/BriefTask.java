@@ -93,7 +93,8 @@ public final class BriefTask {
         Called called = new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name()));
         FitRules fit = workshop == null ? null : FitRules.load();
         Build build = workshop == null ? null : BuildFinder.of(Recommendation.of(rules, call, worths, ride::on), called.workshop(), event.date(), fit);
-        return assemble(called, fit, build, loading.given());
+        Build ready = build == null ? null : RideUpkeep.due(build, called.workshop(), call, event.date(), event.name().isEmpty() ? course.name() : event.name());
+        return assemble(called, fit, ready, loading.given());
     }
 
     private Sensitivity sensitivity(Demands demands) {

@@ -5,12 +5,18 @@ import courseworthy.call.Call;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.wear.RideUse;
+import courseworthy.wear.ServiceWork;
+import courseworthy.wear.UpkeepPlan;
+import courseworthy.wear.UpkeepPlanner;
 import courseworthy.wear.UpkeepPlanner.Change;
+import courseworthy.wear.WorkTime;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +24,9 @@ import java.util.Set;
 
 /** How the ride of a call on a build wears its parts. */
 final class RideUpkeep {
+
+    /** In a brief nobody asks in which week it is done, min. */
+    private static final int ANY_TIME = 24 * 60;
 
     private RideUpkeep() {
     }
@@ -36,6 +45,27 @@ final class RideUpkeep {
                 length == null ? null : Double.valueOf(Measure.DISTANCE.scale().resolution().base(length.mid())),
                 going == null ? null : Measure.GOING.scale().text(going.mid()),
                 mud == null ? null : Double.valueOf(Measure.MUD.scale().resolution().base(mud.mid())), event);
+    }
+
+    /**
+     * A build with what falls due on its parts before a ride or on it, by the log of the workshop; as it is where there is no log or no day.
+     *
+     * @param workshop from which it was made
+     */
+    static Build due(Build build, Workshop workshop, Call call, LocalDate date, String event) {
+        RideUse use = workshop.log() == null || date == null ? null : use(call, build, date, event);
+        if (use == null) {
+            return build;
+        }
+        UpkeepPlan plan = UpkeepPlanner.of(workshop, List.of(use), changes(build, date), new WorkTime(ANY_TIME, Map.of()), date);
+        Map<String, String> due = new LinkedHashMap<>();
+        for (ServiceWork work : plan.work()) {
+            boolean told = build.wear().stream().anyMatch(line -> line.startsWith(work.part() + " "));
+            if (use.parts().contains(work.part()) && !told) {
+                due.put(work.what(), work.what() + " falls due by " + work.due() + " (" + work.why() + ")");
+            }
+        }
+        return build.wearing(List.copyOf(due.values()));
     }
 
     /** The wheels that get another tyre for a ride. */

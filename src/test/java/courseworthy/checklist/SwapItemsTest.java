@@ -73,7 +73,7 @@ class SwapItemsTest {
     void whatIsWornIsSeenToOnItsOwn() {
         List<PendingItem> items = SwapItems.of(build(List.of(), List.of(), List.of("chain at 0.8 %", "pads at 1 mm"), null));
         assertThat(items).hasSize(1);
-        assertThat(items.get(0).item().what()).isEqualTo("Replace or top up what is worn on this build");
+        assertThat(items.get(0).item().what()).isEqualTo("Replace, top up or service what is worn or due on this build");
         assertThat(items.get(0).item().find()).isEqualTo("chain at 0.8 %; pads at 1 mm");
         assertThat(items.get(0).item().critical()).isTrue();
         assertThat(items.get(0).due()).isEqualTo(Deadline.WEEK_BEFORE);

@@ -9,6 +9,7 @@ import courseworthy.problem.Faults;
 import courseworthy.rider.RiderReader;
 import courseworthy.sheet.CaseReader;
 import courseworthy.sheet.SheetReader;
+import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -63,6 +64,8 @@ final class DocFileReader {
             SheetReader.read(file, name, 0, faults);
         } else if (has(text, "season")) {
             SeasonReader.read(file, name, faults);
+        } else if (has(text, "log") && has(text, "rides")) {
+            RideLogReader.read(file, name, null, faults);
         } else if (has(text, "debrief")) {
             DebriefReader.read(file, name, faults);
         } else if (has(text, "workshop")) {
