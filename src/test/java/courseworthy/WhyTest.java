@@ -137,7 +137,7 @@ class WhyTest {
                   Thin. One person's view is not yet a habit of the trade.
                   - Best evidence: one person's view, Seven/wide
                   - Advice: most of it agrees
-                  - Not known, and could change it: tyre width allowed
+                  - Assumed under it: no rules of the event
                   What is published on it:
                   - Published: A larger mountain bike tyre was faster over a technical section
                     and took impacts off the rider (Macdermid, Miller, Macdermid and Fink 2015,

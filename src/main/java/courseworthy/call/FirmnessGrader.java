@@ -23,7 +23,8 @@ import java.util.Set;
 
 /**
  * Grades the decisions of a call by {@link FirmnessTable}. What leads to a value is found by taking claims away: a limit decides where without
- * limits the value would be another one; so does a bound among the other claims; a preference leads to a value that it is met by.
+ * limits the value would be another one; so does a bound among the other claims; a preference leads to a value that it is met by. Where none
+ * of these does, a bound on which the value lies leads to it. What an event does not write it is taken not to ask for.
  */
 public final class FirmnessGrader {
 
@@ -51,8 +52,11 @@ public final class FirmnessGrader {
         List<Claim> claims = new ArrayList<>(decision.taken());
         decision.lost().forEach(lost -> claims.add(lost.claim()));
         List<Claim> carriers = carriers(decision, claims);
-        List<String> assumed = assumed(carriers);
-        List<UndeterminedRule> unknown = couldNotTell.stream().filter(rule -> mayChange(rule, decision, claims)).toList();
+        List<String> assumed = new ArrayList<>(assumed(carriers));
+        List<UndeterminedRule> unknown = new ArrayList<>(couldNotTell.stream().filter(rule -> mayChange(rule, decision, claims)).toList());
+        if (unknown.removeIf(rule -> Assumptions.areEventRules(rule.wanting()))) {
+            assumed.add(Assumptions.EVENT_RULES);
+        }
         Evidence evidence = EvidenceGrader.best(carriers);
         Agreement agreement = Agreement.of(decision);
         FirmnessTable.Grade grade = FirmnessTable.shipped().grade(evidence, agreement, Knowledge.of(assumed, unknown));
@@ -69,7 +73,7 @@ public final class FirmnessGrader {
         }
         List<Claim> out = new ArrayList<>(decision.taken().stream().filter(claim -> claim.verb() == Verb.PREFER).toList());
         out.addAll(binding(decision, claims, decision.taken().stream().filter(claim -> isBound(claim) && !isLimit(claim)).toList()));
-        return out;
+        return out.isEmpty() ? decision.taken().stream().filter(claim -> liesOn(decision, claim)).toList() : out;
     }
 
     /** Those of some bounds on which the value lies, where it would be another one without them all; of vetoes all. */
@@ -84,6 +88,11 @@ public final class FirmnessGrader {
             return List.of();
         }
         return bounds.stream().filter(claim -> keepsFrom(claim, without.value())).toList();
+    }
+
+    /** Whether the value is a bound's own, as a common value may be. */
+    private static boolean liesOn(Decision decision, Claim claim) {
+        return (claim.verb() == Verb.AT_LEAST || claim.verb() == Verb.AT_MOST) && claim.value() == decision.value();
     }
 
     /** Whether a claim does not allow a value. */

@@ -13,6 +13,8 @@ public final class Assumptions {
 
     /** Stands for ground that is mostly inferred or unknown. */
     public static final String GROUND = "ground";
+    /** Stands for rules of an event that are not written, and so taken to ask for nothing. */
+    public static final String EVENT_RULES = "no rules of the event";
     private static final String RIDER_MASS = "rider mass";
     private static final String HOUR_POWER = "hour power";
     private static final String TEMPERATURE = "temperature, for the water to carry";
@@ -42,6 +44,11 @@ public final class Assumptions {
             demands.assumed().stream().map(Demands.Assumed::what).filter(names(measure)::contains).forEach(out::add);
         }
         return List.copyOf(out);
+    }
+
+    /** Whether all that is wanting to check a rule are rules of the event. */
+    public static boolean areEventRules(List<String> wanting) {
+        return !wanting.isEmpty() && wanting.stream().map(Measure::find).allMatch(measure -> measure != null && measure.group() == MeasureGroup.EVENT);
     }
 
     private static boolean mostlyUnknown(Demands demands) {

@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.ride.Range;
+import courseworthy.task.Brief;
 import courseworthy.task.CompareResult;
 import courseworthy.topic.Topics;
 import courseworthy.worth.BreakEven;
@@ -26,7 +27,7 @@ public final class CompareReport {
             SetUp setUp = setUps.get(i);
             Section.Builder section = Section.builder("set-up-" + i, RichText.of(Phrases.capital(letter(i)) + ": ").quoted(setUp.written()));
             setUp.refused().forEach(each -> section.caution(refusal(each)));
-            out.section(section.bullets("Your choice:", changes(setUp, true)).bullets("What follows from it:", changes(setUp, false)).paragraphs(notes(setUp)));
+            out.section(section.bullets("Your choice:", changes(result.brief(), setUp, true)).bullets("What follows from it:", changes(result.brief(), setUp, false)).paragraphs(notes(setUp)));
         }
         return out.section(Section.builder("method", "How this is worked out").paragraph(MEANS)).build();
     }
@@ -91,11 +92,13 @@ public final class CompareReport {
                 + (refused.by().isEmpty() ? "." : ", because of " + String.join(", ", refused.by()) + ".");
     }
 
-    private static List<RichText> changes(SetUp setUp, boolean asked) {
+    /** What differs, with how firm the recommendation is where another value is asked for. */
+    private static List<RichText> changes(Brief brief, SetUp setUp, boolean asked) {
         List<RichText> out = new ArrayList<>();
         for (SetUp.Difference each : setUp.changes()) {
             if (each.asked() == asked) {
-                out.add(RichText.of(each.topic().name() + " ").strong(each.here()).text(" instead of " + each.recommended()));
+                String firmness = asked ? Phrases.firmness(brief, brief.on(each.topic())) : "";
+                out.add(RichText.of(each.topic().name() + " ").strong(each.here()).text(" instead of " + each.recommended() + (firmness.isEmpty() ? "" : " (" + firmness + ")")));
             }
         }
         return out;

@@ -65,7 +65,7 @@ final class SetUpCard {
                     .text(" (" + wanted.place().word() + ").");
         }
         if (!each.firmness().assumed().isEmpty()) {
-            return name.text(": " + each.firmness().assumed().get(0) + " was assumed.");
+            return name.text(": so far assumed, " + each.firmness().assumed().get(0) + ".");
         }
         return name.text(each.firmness().agreement() == Firmness.Agreement.ALL ? ": little is known of it." : ": advice differs.");
     }

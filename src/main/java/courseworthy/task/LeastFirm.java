@@ -76,6 +76,9 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         }
         String first = firmness.assumed().get(0);
         Measure measure = Measure.find(first);
+        if (first.equals(Assumptions.EVENT_RULES)) {
+            return Means.INPUT;
+        }
         return first.equals(Assumptions.GROUND) ? Means.SCOUTING : measure == null ? Means.MEASUREMENT : means(measure.input());
     }
 

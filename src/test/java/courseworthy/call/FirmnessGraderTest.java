@@ -14,6 +14,7 @@ import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Settler;
+import courseworthy.demand.Assumptions;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Demands.Assumed;
 import courseworthy.engine.UndeterminedRule;
@@ -119,6 +120,27 @@ class FirmnessGraderTest {
         unchecked.add(unchecked("shipped/narrower", WIDTH, Verb.AT_MOST, 40));
         assertThat(grade().unknown()).extracting(rule -> rule.author().rule()).containsExactly("shipped/narrower");
         assertThat(grade().level()).isEqualTo(Level.THIN);
+    }
+
+    /** An event that writes nothing of tyres is taken to allow any. */
+    @Test
+    void rulesThatTheEventDoesNotWriteAreAssumed() {
+        say("shipped/measured", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 45, "roughness");
+        unchecked.add(new UndeterminedRule(author("limit/allowed", Rank.LIMIT, Evidence.PRACTICE), List.of(WIDTH.name()), List.of("tyre width allowed")));
+        assertThat(grade().unknown()).isEmpty();
+        assertThat(grade().assumed()).containsExactly(Assumptions.EVENT_RULES);
+        assertThat(grade().level()).isEqualTo(Level.FAIR);
+    }
+
+    /** The common value is what a rule asks for at the least: the rule leads to it. */
+    @Test
+    void aBoundOnWhichTheCommonValueLiesLeadsToIt() {
+        say("shipped/least", Rank.SHIPPED, Evidence.PRACTICE, Verb.AT_LEAST, WIDTH.standard(), "roughness");
+        assertThat(grade().decision().value()).isEqualTo(WIDTH.standard());
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.PRACTICE);
+        claims.clear();
+        say("shipped/least", Rank.SHIPPED, Evidence.PRACTICE, Verb.AT_LEAST, WIDTH.standard() - 3, "roughness");
+        assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.NONE);
     }
 
     private Firmness grade() {

@@ -32,8 +32,8 @@ class CompareCommandTest {
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
         assertThat(ran.out()).startsWith("Heather Ridge Marathon                                      set-ups side by side\nfor Kim\n")
                 .contains("                    recommended         set-up A             set-up B\n", "                     recommended               set-up C\n",
-                        "\nSET-UP A: front tyre casing=light, rear tyre casing=light\n  Your choice:\n  - front tyre casing light instead of reinforced\n",
-                        "\n  What follows from it:\n  - rear tyre pressure 1.30 bar", "\n  - fork travel 100 mm instead of 120 mm\n");
+                        "\nSET-UP A: front tyre casing=light, rear tyre casing=light\n  Your choice:\n  - front tyre casing light instead of reinforced (fair)\n",
+                        "\n  What follows from it:\n  - rear tyre pressure 1.30 bar", "\n  - fork travel 100 mm instead of 120 mm (fair)\n");
     }
 
     /** What limits forbid is not compared: it stays as it is, and the limit is named. */
@@ -88,7 +88,7 @@ class CompareCommandTest {
     void theRecommendedBikeIsRiddenWhicheverIsAtHand(@TempDir Path folder) throws IOException {
         String onRoadBike = CommandRun.of("compare", HEATHER[1], "--rider", bike(folder, "road"), "--set", "bike=trail").out();
         String onFullSuspension = CommandRun.of("compare", HEATHER[1], "--rider", bike(folder, "cross-country full suspension"), "--set", "bike=trail").out();
-        assertThat(onRoadBike).contains("  - bike trail instead of cross-country full suspension\n");
+        assertThat(onRoadBike).contains("  - bike trail instead of cross-country full suspension (thin)\n");
         for (String row : List.of("riding time", "against recommended", "work")) {
             assertThat(line(onRoadBike, row)).isEqualTo(line(onFullSuspension, row));
         }

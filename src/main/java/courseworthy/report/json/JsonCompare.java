@@ -1,5 +1,6 @@
 package courseworthy.report.json;
 
+import courseworthy.call.Firmness;
 import courseworthy.report.CompareReport;
 import courseworthy.task.Brief;
 import courseworthy.worth.BreakEven;
@@ -23,13 +24,13 @@ public final class JsonCompare {
             json.string("course", brief.course().name());
             json.list("set_ups");
             for (int i = 0; i < setUps.size(); i++) {
-                new JsonCompare(json).setUp(setUps.get(i), CompareReport.heading(setUps, i));
+                new JsonCompare(json).setUp(brief, setUps.get(i), CompareReport.heading(setUps, i));
             }
             json.endList();
         });
     }
 
-    private void setUp(SetUp setUp, String heading) throws IOException {
+    private void setUp(Brief brief, SetUp setUp, String heading) throws IOException {
         json.open();
         json.string("heading", heading);
         json.string("written", setUp.written());
@@ -48,6 +49,8 @@ public final class JsonCompare {
             json.string("topic", each.topic().name());
             json.string("here", each.here());
             json.string("recommended", each.recommended());
+            Firmness firmness = brief.firmness(brief.on(each.topic()));
+            json.string("firmness", firmness == null ? null : firmness.word());
             json.yesNo("asked", each.asked());
         });
         json.objects("refused", setUp.refused(), each -> {
