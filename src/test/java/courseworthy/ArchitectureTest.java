@@ -69,7 +69,7 @@ class ArchitectureTest {
         MAY_USE.put("analysis", "sheet engine call decision demand topic claim");
         MAY_USE.put("fit", "engine sheet workshop topic claim");
         MAY_USE.put("worth", "course call ride engine sheet demand decision topic claim");
-        MAY_USE.put("build", "call worth ride workshop wear fit engine sheet demand decision topic claim");
+        MAY_USE.put("build", "call worth ride event workshop wear fit engine sheet demand decision topic claim");
         MAY_USE.put("checklist", "call build wear event demand decision topic claim");
         MAY_USE.put("scout", "call ride engine demand decision course topic claim event rider sheet");
         MAY_USE.put("debrief", "call sheet claim topic text");
@@ -206,7 +206,7 @@ class ArchitectureTest {
             "answers in a debrief", List.of("OutcomeTable food", "OutcomeTable plugs", "OutcomeTable tubes", "OutcomeTable water"),
             "parts that a checklist goes through", List.of("ItemOrder clothing", "ItemOrder seatpost"),
             "what a stop offers", List.of("JsonRoadBook food", "JsonRoadBook water", "LongSectionFigure food", "LongSectionFigure water", "PlanReport food", "PlanReport water", "TopTubeCard food", "TopTubeCard water"),
-            "things to get and to ride, and a column", List.of("ImpactTask bike", "JsonPlan bike", "RideLogSchema bike", "SeasonCsv bike"));
+            "things to get and to ride, and a column", List.of("ImpactTask bike", "JsonPlan bike", "RideLogSchema bike", "SeasonCsv bike", "SeasonWeeksCsv bike"));
 
     /** Code names a topic by its constant: a name that is mistyped as text would be found only when it runs, or never. */
     @Test

@@ -36,11 +36,12 @@ import java.util.function.Function;
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
  * @param loss       what is lost against the decisions, in notches times their force; the less, the nearer to the call
+ * @param leftOut    what there was no time for, and what is lost by it; null where there was time for all
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         WorkPlan plan, List<Swap> back, List<Return> returns, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
-        PositionTransfer position, WorthwhileChanges worthwhile, long loss, MountingState after) {
+        PositionTransfer position, WorthwhileChanges worthwhile, long loss, SeasonPlan.Choice leftOut, MountingState after) {
 
     public Build {
         parts = List.copyOf(parts);
@@ -61,7 +62,12 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, WorkPlan evenings, double before) {
         return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
-                worthwhile, loss, after);
+                worthwhile, loss, leftOut, after);
+    }
+
+    /** The same with the work on other evenings. */
+    Build planned(WorkPlan evenings) {
+        return after(swaps, evenings, massNow);
     }
 
     /**
@@ -73,7 +79,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<Return> due = new ArrayList<>();
         returns.forEach(each -> due.add(new Return(each.part(), each.to(), each.bike(), next.apply(each.bike()))));
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, due, notMet, toMind, inTheWay, pressures, set, wear, lacking,
-                position, worthwhile, loss, after);
+                position, worthwhile, loss, leftOut, after);
+    }
+
+    /** The same as what there was time for. @param choice what was left out, and what is lost by it */
+    Build leaving(SeasonPlan.Choice choice) {
+        return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking,
+                position, worthwhile, loss, choice, after);
     }
 
     /** The same with more that is worn or falls due. */
@@ -81,7 +93,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<String> all = new ArrayList<>(wear);
         all.addAll(more);
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, all, lacking,
-                position, worthwhile, loss, after);
+                position, worthwhile, loss, leftOut, after);
     }
 
     /** The parts by place. */
@@ -245,6 +257,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private PositionTransfer position;
         private WorthwhileChanges worthwhile;
         private long loss;
+        private SeasonPlan.Choice leftOut;
         private MountingState after;
 
         private Builder(String workshop, Part bike) {
@@ -354,7 +367,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         public Build build() {
             return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear,
-                    lacking, position, worthwhile, loss, after);
+                    lacking, position, worthwhile, loss, leftOut, after);
         }
     }
 }

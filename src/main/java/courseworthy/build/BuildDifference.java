@@ -1,6 +1,8 @@
 package courseworthy.build;
 
 import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.Swap;
+import courseworthy.build.SeasonPlan.Loss;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import java.util.ArrayList;
@@ -43,16 +45,44 @@ final class BuildDifference {
         return out;
     }
 
+    /** What is made of the changes and what is left out, where there is no time for all. */
+    static String inTime(Build wanted, Build got) {
+        List<String> made = new ArrayList<>();
+        got.swaps().forEach(each -> made.add(change(each)));
+        Map<MountingPlace, Part> has = got.inPlace();
+        Map<MountingPlace, Part> wants = wanted.inPlace();
+        List<String> left = new ArrayList<>();
+        for (Swap each : wanted.swaps()) {
+            MountingPlace host = each.place().host();
+            boolean withItsHost = host != null && !name(has.get(host)).equals(name(wants.get(host)));
+            if (!withItsHost && !made.contains(change(each))) {
+                left.add(change(each));
+            }
+        }
+        if (left.isEmpty()) {
+            return got.bike() + " as wanted";
+        }
+        return got.bike() + (made.isEmpty() ? " as it stands" : ", changed: " + String.join(", ", made)) + "; left out for want of time: " + String.join(", ", left);
+    }
+
+    private static String change(Swap swap) {
+        return swap.on() == null ? "no " + swap.off() : swap.on().name();
+    }
+
+    private static String name(Part part) {
+        return part == null ? "" : part.name();
+    }
+
     /** What one build does not meet that the other does. */
-    static List<String> losses(String rider, Build wanted, Build got) {
+    static List<Loss> losses(String rider, Build wanted, Build got) {
         Map<String, String> met = new LinkedHashMap<>();
         for (NotMet each : wanted.notMet()) {
             met.put(each.topic(), each.got());
         }
-        List<String> out = new ArrayList<>();
+        List<Loss> out = new ArrayList<>();
         for (NotMet each : got.notMet()) {
             if (!each.got().equals(met.get(each.topic()))) {
-                out.add(rider + ": " + each.topic() + " " + each.got() + " instead of the recommended " + each.wanted());
+                out.add(new Loss(rider, each.topic(), each.got(), each.wanted()));
             }
         }
         return out;

@@ -5,7 +5,6 @@ import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.fit.BuildLoad;
@@ -23,7 +22,6 @@ import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -39,10 +37,10 @@ import java.util.Set;
 public final class BuildFinder {
 
     private static final String STEERER_LENGTH = "steerer-length";
-
     private final Workshop workshop;
     private final Call call;
-    private final LocalDate date;
+    private final WorkDeadline deadline;
+    private final WornParts worn;
     private final BuildObjective aims;
     private final BuildLoad load;
     private final WorthCalculator worths;
@@ -52,12 +50,13 @@ public final class BuildFinder {
     /** What was recommended for another kind of bike than is built; null where the kind is the recommended one. */
     private final BuildFinder recommended;
 
-    private BuildFinder(Recommendation recommendation, Workshop workshop, LocalDate date, String only, BuildFinder recommended) {
+    private BuildFinder(Recommendation recommendation, Workshop workshop, WorkDeadline deadline, String only, BuildFinder recommended) {
         this.recommendation = recommendation;
         this.recommended = recommended;
         this.workshop = workshop;
         this.call = recommendation.call();
-        this.date = date;
+        this.deadline = deadline;
+        this.worn = new WornParts(call, deadline.ride());
         this.worths = recommendation.worths();
         this.aims = new BuildObjective(call, TimeSavings.of(call, worths));
         this.load = load(call);
@@ -65,22 +64,40 @@ public final class BuildFinder {
         this.only = only;
     }
 
-    /** As {@link #of(Recommendation, Workshop, LocalDate, FitRules, String)}, on any bike. */
+    /** On any bike, in the time that is assumed. @param date the day of the ride; null where it is not known */
     public static Build of(Recommendation recommendation, Workshop workshop, LocalDate date, FitRules rules) {
-        return of(recommendation, workshop, date, rules, null);
+        return of(recommendation, workshop, WorkDeadline.of(date), rules, null);
     }
 
     /**
-     * @param date the day of the ride; null where it is not known
-     * @param bike the name of the bike it must be; null for any
+     * @param deadline when the work has to be done
+     * @param bike     the name of the bike it must be; null for any
      */
-    public static Build of(Recommendation recommendation, Workshop workshop, LocalDate date, FitRules rules, String bike) {
-        return new BuildFinder(recommendation, workshop, date, bike, null).build(rules);
+    public static Build of(Recommendation recommendation, Workshop workshop, WorkDeadline deadline, FitRules rules, String bike) {
+        Build build = new BuildFinder(recommendation, workshop, deadline, bike, null).build(rules);
+        return build.bike() == null || build.plan().fits() ? build : TimeShortage.of(recommendation, workshop, deadline, rules, build);
+    }
+
+    /**
+     * What can be had between what stands on a bike and what is wanted on it.
+     *
+     * @param bike   of the workshop
+     * @param wanted what is wanted in each place
+     */
+    static PartialBuilds partial(Recommendation recommendation, Workshop workshop, WorkDeadline deadline, Part bike, Map<MountingPlace, Part> wanted) {
+        BuildFinder finder = new BuildFinder(recommendation, workshop, deadline, bike.name(), null).onKind(String.valueOf(bike.word(PartDetail.KIND)));
+        return new PartialBuilds(workshop, bike, finder.load, finder.aims, wanted, finder.worn::unsafe);
+    }
+
+    /** The build with certain parts. @param parts what is in each place */
+    static Build with(Recommendation recommendation, Workshop workshop, WorkDeadline deadline, FitRules rules, Part bike, Map<MountingPlace, Part> parts) {
+        BuildFinder finder = new BuildFinder(recommendation, workshop, deadline, bike.name(), null).onKind(String.valueOf(bike.word(PartDetail.KIND)));
+        return finder.built(bike, parts, rules, false);
     }
 
     /** The parts and what is not met alone, to hold builds against each other. @param bike the bike it must be; null for any */
     static Build parts(Recommendation recommendation, Workshop workshop, String bike) {
-        return new BuildFinder(recommendation, workshop, null, bike, null).build(null);
+        return new BuildFinder(recommendation, workshop, WorkDeadline.of(null), bike, null).build(null);
     }
 
     /**
@@ -139,7 +156,7 @@ public final class BuildFinder {
 
     private BuildFinder onKind(String kind) {
         boolean same = Topics.BIKE.option(kind) < 0 || kind.equals(call.on(Topics.BIKE).text()) || recommendation.onKind() == null;
-        return same ? this : new BuildFinder(recommendation.onKind().apply(kind), workshop, date, only, this);
+        return same ? this : new BuildFinder(recommendation.onKind().apply(kind), workshop, deadline, only, this);
     }
 
     /** A bike with parts in its places, and what is lost by it. */
@@ -198,12 +215,17 @@ public final class BuildFinder {
     }
 
     private Build built(Part bike, Map<MountingPlace, Part> chosen, FitRules rules) {
+        return built(bike, chosen, rules, true);
+    }
+
+    /** @param stem whether the stem may be another for the position that is carried over */
+    private Build built(Part bike, Map<MountingPlace, Part> chosen, FitRules rules, boolean stem) {
         long loss = aims.of(bike, chosen, BuildVariables.candidates(workshop, bike).keySet(),
                 MountingEffort.meterOn(workshop, chosen.get(MountingPlace.CRANK)));
         Map<MountingPlace, Part> parts = new EnumMap<>(chosen);
         carriedAlong(bike, parts);
         PositionTransfer position = rules == null ? null : position(bike, new EnumMap<>(parts));
-        if (stemOf(position, bike, parts) != null) {
+        if (stem && stemOf(position, bike, parts) != null) {
             parts.put(MountingPlace.STEM, stemOf(position, bike, parts));
         }
         List<Fitted> fitted = new ArrayList<>();
@@ -230,10 +252,10 @@ public final class BuildFinder {
         lights.mount(after);
         List<Swap> swaps = swaps(bike, parts, lights, before, after, position);
         BuildPressures inflated = BuildPressures.of(call, parts);
-        return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, date, WorkPlan.FREE))
+        return out.places(PlaceChange.of(bike, workshop.mounted(bike), parts, before, after)).swaps(swaps).plan(WorkPlan.of(swaps, before, deadline))
                 .back(WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after))
                 .returns(returns(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
-                .toMind(toMind(rules, bike, parts, position)).pressures(inflated.lines()).set(inflated.set()).wear(wear(parts))
+                .toMind(toMind(rules, bike, parts, position)).pressures(inflated.lines()).set(inflated.set()).wear(worn.of(parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
     }
 
@@ -393,66 +415,6 @@ public final class BuildFinder {
     private static String end(TopicPlacement wanted) {
         boolean both = TopicPlacement.all(wanted.topic()).size() > 1;
         return both && wanted.place().end().equals("rear") ? " at the rear" : "";
-    }
-
-    /** What is worn past its mark, or older than the call allows. */
-    private List<String> wear(Map<MountingPlace, Part> parts) {
-        List<String> out = new ArrayList<>();
-        for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
-            Part part = each.getValue();
-            switch (part.kind()) {
-                case CHAIN -> over(out, part, "is worn to its limit: change it, and look at the cassette, which wears with it",
-                        part.number(PartDetail.WEAR), part.number(PartDetail.WEAR_LIMIT));
-                case ROTOR -> over(out, part, "is worn to the thickness marked on it: change it", part.number(PartDetail.LEAST_THICKNESS),
-                        part.number(PartDetail.THICKNESS));
-                case PADS -> pads(out, part);
-                case TYRE -> {
-                    if (orZero(part.number(PartDetail.CUTS)) > 0) {
-                        out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
-                    }
-                }
-                case SEALANT -> {
-                    if (!isNew(each.getKey(), parts)) {
-                        sealant(out, part);
-                    }
-                }
-                default -> {
-                }
-            }
-        }
-        return out;
-    }
-
-    private static void over(List<String> out, Part part, String words, Double value, Double limit) {
-        if (value != null && limit != null && value >= limit - 1e-9) {
-            out.add(part + " " + words);
-        }
-    }
-
-    private void pads(List<String> out, Part part) {
-        Decision least = call.on(Topics.PAD_THICKNESS);
-        Double left = part.number(PartDetail.LEFT);
-        if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
-            out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
-        }
-    }
-
-    /** Whether sealant goes in anew, with another tyre than the one that is on its wheel. */
-    private static boolean isNew(MountingPlace sealant, Map<MountingPlace, Part> parts) {
-        Part wheel = parts.get(sealant.host());
-        Part tyre = parts.get(sealant == MountingPlace.FRONT_SEALANT ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE);
-        return wheel != null && tyre != null && !MountingEffort.isOn(tyre, wheel);
-    }
-
-    private void sealant(List<String> out, Part part) {
-        Decision most = call.on(Topics.SEALANT_AGE);
-        LocalDate added = part.day(PartDetail.ADDED);
-        if (added != null && date != null && most.status() == Status.SETTLED) {
-            long days = ChronoUnit.DAYS.between(added, date);
-            if (days > most.value()) {
-                out.add(part + " will be " + days + " days old on the day: top it up (at most " + most.topic().text(most.value()) + ")");
-            }
-        }
     }
 
     /** What stands in places of other bikes now and in none of them then. */

@@ -1,7 +1,6 @@
 package courseworthy.build;
 
 import courseworthy.build.SeasonPlan.Ride;
-import courseworthy.workshop.Part;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +15,17 @@ final class ReturnDates {
     static List<Ride> of(List<Ride> rides) {
         List<Ride> out = new ArrayList<>();
         for (Ride ride : rides) {
-            Build build = ride.build().returning(bike -> next(rides, bike, ride.date()));
-            out.add(new Ride(ride.order(), ride.rider(), ride.event(), ride.course(), ride.workshop(), ride.date(), ride.role(), ride.call(), build));
+            Build build = ride.build().returning(bike -> next(rides, bike.name(), ride.date()));
+            out.add(new Ride(ride.order(), ride.rider(), ride.day(), ride.workshop(), ride.call(), build));
         }
         return out;
     }
 
-    private static LocalDate next(List<Ride> rides, Part bike, LocalDate after) {
+    /** The next day on which a bike is ridden; null where there is none. */
+    static LocalDate next(List<Ride> rides, String bike, LocalDate after) {
         LocalDate out = null;
         for (Ride ride : rides) {
-            boolean later = ride.build().bike() != null && ride.build().bike().name().equals(bike.name()) && ride.date().isAfter(after);
+            boolean later = ride.build().bike() != null && ride.build().bike().name().equals(bike) && ride.date().isAfter(after);
             out = later && (out == null || ride.date().isBefore(out)) ? ride.date() : out;
         }
         return out;

@@ -21,10 +21,10 @@ import java.util.Map;
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
  * @param wishes   what is required first, then what saves most time for its price; what cannot be told of last
- * @param upkeep   service, renewal and shopping by week; empty where no workshop has a log
+ * @param work     the work on the bikes
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
-        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes, UpkeepPlan upkeep) {
+        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes, SeasonWork work) {
 
     public SeasonPlan {
         sheets = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sheets));
@@ -33,19 +33,41 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
         wishes = List.copyOf(wishes);
     }
 
+    /** Service, renewal and shopping by week; empty where no workshop has a log. */
+    public UpkeepPlan upkeep() {
+        return work.upkeep();
+    }
+
     /**
      * One rider at one event.
      *
      * @param order    by which rides of one date are sorted
+     * @param day      what is ridden, and when
      * @param workshop its name
-     * @param role     {@code race} or {@code training}
      * @param call     what is decided
      * @param build    with the swaps since the ride before
      */
-    public record Ride(int order, String rider, String event, String course, String workshop, LocalDate date, String role, List<Decided> call,
-            Build build) {
+    public record Ride(int order, String rider, EventDay day, String workshop, List<Decided> call, Build build) {
         public Ride {
             call = List.copyOf(call);
+        }
+
+        /** The name of the event. */
+        public String event() {
+            return day.name();
+        }
+
+        public String course() {
+            return day.course();
+        }
+
+        public LocalDate date() {
+            return day.date();
+        }
+
+        /** {@code race} or {@code training}. */
+        public String role() {
+            return day.role();
         }
     }
 
@@ -73,13 +95,22 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * One way out.
      *
      * @param what  in a sentence without a point at the end
-     * @param loses what is lost by it, in phrases
+     * @param loses what is lost by it
      * @param costs time it costs, s; null where it cannot be told
      */
-    public record Choice(String what, List<String> loses, Range costs) {
+    public record Choice(String what, List<Loss> loses, Range costs) {
         public Choice {
             loses = List.copyOf(loses);
         }
+    }
+
+    /**
+     * A decision that a rider does without.
+     *
+     * @param got    what the rider has instead
+     * @param wanted the decision as text
+     */
+    public record Loss(String rider, String topic, String got, String wanted) {
     }
 
     /**

@@ -3,7 +3,6 @@ package courseworthy.build;
 import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
 import courseworthy.build.SeasonPlan.Wish;
-import courseworthy.build.SeasonPlanner.Outing;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
@@ -85,7 +84,7 @@ final class WishList {
     private static void ride(Tried wish, Outing outing, Workshop bought, Build best) {
         Build build = BuildFinder.parts(outing.recommended(), bought, outing.bike());
         Set<String> names = names(wish.parts);
-        if (!SeasonPlanner.used(build).containsAll(names)) {
+        if (!OutingBuild.used(build).containsAll(names)) {
             return;
         }
         wish.rides.add(outing.rider() + ", " + outing.event());
@@ -93,7 +92,7 @@ final class WishList {
         wish.places.addAll(places);
         Range returned = BuildFinder.returned(outing.call(), outing.worths(), bought, best, build, places);
         wish.returned = wish.returned == null || returned == null ? null : wish.returned.plus(returned);
-        wish.notches += SeasonPlanner.loss(best) - SeasonPlanner.loss(build);
+        wish.notches += OutingBuild.loss(best) - OutingBuild.loss(build);
         met(wish, outing.call(), best, build);
     }
 

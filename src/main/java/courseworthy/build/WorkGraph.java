@@ -6,9 +6,12 @@ import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
 import courseworthy.workshop.WorkRules;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 
 /** The jobs of some swaps, with what each of them waits for: wheels go out and in once, and what follows from the work is a job too. */
 final class WorkGraph {
@@ -18,10 +21,17 @@ final class WorkGraph {
 
     private final WorkRules rules;
     private final MountingState before;
+    private final BiPredicate<Part, WorkRules.FollowUp> follows;
+    /** The wheel or crank that the part of a job goes on, by name. */
+    private final Map<WorkJob, String> hosts = new IdentityHashMap<>();
+    /** What goes on another bike. */
+    private final Set<Part> lent = new LinkedHashSet<>();
     private final List<WorkJob> jobs = new ArrayList<>();
+    private int[][] waits;
 
-    private WorkGraph(WorkRules rules, MountingState before) {
+    private WorkGraph(WorkRules rules, MountingState before, BiPredicate<Part, WorkRules.FollowUp> follows) {
         this.rules = rules;
+        this.follows = follows;
         this.before = before;
     }
 
@@ -30,16 +40,31 @@ final class WorkGraph {
      * @param before what is mounted before the work
      */
     static WorkGraph of(List<Swap> swaps, MountingState before, WorkRules rules) {
-        WorkGraph out = new WorkGraph(rules, before);
+        return of(swaps, before, rules, (bike, followUp) -> true);
+    }
+
+    /**
+     * The same where not everything follows.
+     *
+     * @param follows what of the work that follows is done on a bike
+     */
+    static WorkGraph of(List<Swap> swaps, MountingState before, WorkRules rules, BiPredicate<Part, WorkRules.FollowUp> follows) {
+        WorkGraph out = new WorkGraph(rules, before, follows);
         Set<Part> roots = new LinkedHashSet<>();
         for (Swap swap : swaps) {
             roots.add(swap.bike());
         }
         for (Part root : roots) {
             List<Swap> own = swaps.stream().filter(each -> each.bike() == root).toList();
+            swaps.stream().filter(each -> each.bike() != root && each.on() != null).forEach(each -> out.lent.add(each.on()));
             out.jobsOn(root, own);
         }
         return out;
+    }
+
+    /** No jobs. */
+    static WorkGraph none() {
+        return new WorkGraph(WorkRules.shipped(), null, (bike, followUp) -> false);
     }
 
     List<WorkJob> jobs() {
@@ -48,13 +73,86 @@ final class WorkGraph {
 
     /** Minutes from the end of one job to the start of another: -1 where the other does not wait for it. */
     int[][] waits() {
-        int[][] out = new int[jobs.size()][jobs.size()];
-        for (int i = 0; i < out.length; i++) {
-            for (int j = 0; j < out.length; j++) {
-                out[i][j] = i == j ? -1 : rules.wait(jobs.get(i).kind(), jobs.get(j).kind(), jobs.get(i).shared(jobs.get(j)));
+        if (waits == null) {
+            waits = new int[jobs.size()][jobs.size()];
+            for (int i = 0; i < waits.length; i++) {
+                for (int j = 0; j < waits.length; j++) {
+                    waits[i][j] = i == j ? -1 : rules.wait(jobs.get(i).kind(), jobs.get(j).kind(), jobs.get(i).shared(jobs.get(j)));
+                }
+            }
+            handOvers();
+        }
+        return waits;
+    }
+
+    /**
+     * What one job takes off is put on by another only afterwards. Where two parts change places, somebody has to put one of them down: the
+     * jobs are then done in the order given.
+     */
+    private void handOvers() {
+        for (int i = 0; i < waits.length; i++) {
+            Set<Part> off = takenOff(jobs.get(i));
+            for (int j = 0; j < waits.length; j++) {
+                Swap swap = jobs.get(j).swap();
+                boolean free = i < j && swap != null && (off.contains(swap.on()) || vacates(jobs.get(i).swap(), jobs.get(j)));
+                if (i != j && waits[i][j] < 0 && (free || strips(jobs.get(i).swap(), jobs.get(j))) && !waitsFor(i, j, new boolean[waits.length])) {
+                    waits[i][j] = 0;
+                }
             }
         }
+    }
+
+    /** Whether a swap takes its part from a wheel that a job puts in. */
+    private boolean strips(Swap swap, WorkJob job) {
+        Part from = swap == null || swap.on() == null ? null : before.on(swap.on());
+        return from != null && from.kind() == PartKind.WHEEL && job.kind().equals(WorkRules.WHEEL_IN) && job.wheels().contains(from.name())
+                && swap.on() != (job.swap() == null ? null : job.swap().on()) && (job.swap() == null || !job.swap().with().contains(swap.on()));
+    }
+
+    /** Whether a swap takes its part from the very place in which a job puts another. */
+    private boolean vacates(Swap swap, WorkJob job) {
+        Part part = swap == null ? null : swap.on();
+        Part from = part == null ? null : before.on(part);
+        if (from == null || job.swap().on() == null || job.swap().on() == part) {
+            return false;
+        }
+        MountingPlace place = job.swap().place();
+        return place.host() == null ? root(part) == job.bike() && before.place(part) == place
+                : part.kind() == place.kind() && from.name().equals(hosts.get(job));
+    }
+
+    /** The bike that a part is on, or the wheel or crank that lies loose; null where it lies loose itself. */
+    private Part root(Part part) {
+        Part at = before.on(part);
+        while (at != null && before.on(at) != null) {
+            at = before.on(at);
+        }
+        return at;
+    }
+
+    private Set<Part> takenOff(WorkJob job) {
+        Set<Part> out = new LinkedHashSet<>();
+        if (job.swap() != null && job.swap().off() != null) {
+            out.add(job.swap().off());
+        }
+        if (job.kind().equals(WorkRules.WHEEL_OUT)) {
+            out.addAll(before.places(job.bike()).values().stream().filter(each -> job.wheels().contains(each.name())).toList());
+        }
+        for (Part each : List.copyOf(out)) {
+            out.addAll(before.carried(each));
+        }
         return out;
+    }
+
+    /** Whether a job waits for another, or for one that waits for it. */
+    private boolean waitsFor(int job, int other, boolean[] seen) {
+        seen[job] = true;
+        for (int i = 0; i < waits.length; i++) {
+            if (waits[i][job] >= 0 && (i == other || !seen[i] && waitsFor(i, other, seen))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void jobsOn(Part root, List<Swap> swaps) {
@@ -70,14 +168,15 @@ final class WorkGraph {
             }
         }
         for (MountingPlace wheel : bike ? List.of(MountingPlace.FRONT_WHEEL, MountingPlace.REAR_WHEEL) : List.<MountingPlace>of()) {
-            boolean stays = swaps.stream().noneMatch(each -> each.place() == wheel);
-            if (stays && before.places(root).get(wheel) != null && swaps.stream().anyMatch(each -> goesOut(each, root, wheel))) {
+            Part in = before.places(root).get(wheel);
+            boolean stays = swaps.stream().noneMatch(each -> each.place() == wheel) && !lent.contains(in);
+            if (stays && in != null && swaps.stream().anyMatch(each -> goesOut(each, root, wheel))) {
                 jobs.add(new WorkJob(WorkRules.WHEEL_IN, root, wheel.end(), Set.of(before.places(root).get(wheel).name()),
                         "Put the " + wheel.words() + " back into " + root + ", axle as marked", WHEEL_MINUTES, null));
             }
         }
         for (WorkRules.FollowUp each : bike ? rules.followUps() : List.<WorkRules.FollowUp>of()) {
-            if (jobs.stream().anyMatch(job -> job.bike() == root && each.follows(job.kind()))) {
+            if (follows.test(root, each) && jobs.stream().anyMatch(job -> job.bike() == root && each.follows(job.kind()))) {
                 jobs.add(new WorkJob(each.job(), root, null, Set.of(), each.what(), each.minutes(), null));
             }
         }
@@ -120,21 +219,25 @@ final class WorkGraph {
             }
         }
         String kind = place.kind() == PartKind.WHEEL ? WorkRules.WHEEL_IN : place.kind().word();
-        return new WorkJob(kind, root, end(place), wheels, swap.what(), (int) Math.ceil(swap.work().minutes()), swap);
+        WorkJob out = new WorkJob(kind, root, end(place), wheels, swap.what(), (int) Math.ceil(swap.work().minutes()), swap);
+        if (place.host() != null) {
+            hosts.put(out, host(root, place, swaps));
+        }
+        return out;
     }
 
     private static boolean isWheel(MountingPlace place) {
         return place != null && place.kind() == PartKind.WHEEL;
     }
 
-    /** The wheel on which a part is mounted once all is done. */
+    /** The wheel or crank on which a part is mounted once all is done. */
     private String host(Part root, MountingPlace place, List<Swap> swaps) {
         for (Swap each : swaps) {
             if (each.place() == place.host() && each.on() != null) {
                 return each.on().name();
             }
         }
-        Part in = root.kind() == PartKind.WHEEL ? root : before.places(root).get(place.host());
+        Part in = root.kind() != PartKind.BIKE ? root : before.places(root).get(place.host());
         return in == null ? root.name() + " " + place.host().words() : in.name();
     }
 }

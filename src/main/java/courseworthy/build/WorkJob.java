@@ -2,6 +2,7 @@ package courseworthy.build;
 
 import courseworthy.build.Build.Swap;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.WorkRules;
 import courseworthy.workshop.WorkRules.Share;
 import java.util.Collections;
 import java.util.Set;
@@ -21,6 +22,14 @@ record WorkJob(String kind, Part bike, String end, Set<String> wheels, String wh
 
     WorkJob {
         wheels = Set.copyOf(wheels);
+    }
+
+    /** What it is in a word or two: the part that goes on, or the work that follows; empty for a wheel that goes out or back in. */
+    String label() {
+        if (swap != null) {
+            return swap.on() == null ? "take off " + swap.off() : swap.on().name();
+        }
+        return kind.equals(WorkRules.WHEEL_OUT) || kind.equals(WorkRules.WHEEL_IN) ? "" : kind;
     }
 
     /** The most that two jobs have in common. */

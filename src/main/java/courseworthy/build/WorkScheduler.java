@@ -10,24 +10,21 @@ import java.util.Map;
 /**
  * The order of jobs for one pair of hands that finishes earliest, and of those the one that changes bikes least: exact up to
  * {@link #EXACT} jobs, by branch and bound over orders, with states that are no better than another of the same jobs left out. A job starts
- * once all it waits for is done and its waits are over, in the first evening that has room for it. Of more jobs the best order found
- * within so many tries is taken.
+ * once all it waits for is done and its waits are over, in the first evening that has room for it; one longer than any evening takes one of
+ * the longest for itself and runs over. Of more jobs the best order found within so many tries is taken.
  */
 final class WorkScheduler {
 
     /** So many jobs are planned exactly. */
     static final int EXACT = 20;
     /** Tries for more than that (computing). */
-    private static final int TRIES = 100_000;
-    private static final int DAY = 24 * 60;
-    /** When work in the evening begins, min after midnight (common practice, no source). */
-    static final int EVENING = 19 * 60;
+    private static final int TRIES = 5_000;
 
     private final int[] minutes;
     private final int[][] waits;
     private final int[] bikes;
-    private final int free;
-    private final int room;
+    private final EveningTimes evenings;
+    private final int longest;
     private final int n;
     private final int[] tail;
     private final int[] waitTail;
@@ -37,30 +34,36 @@ final class WorkScheduler {
     private final int[] start;
     private int[] bestOrder;
     private int[] bestStart;
-    private int bestEnd = Integer.MAX_VALUE;
+    private int bestEnd;
     private int bestChanges = Integer.MAX_VALUE;
     private int nodes;
 
     /**
-     * @param minutes of each job
-     * @param waits   [i][j] minutes from the end of i to the start of j; -1 where j does not wait for i
-     * @param bikes   the bike of each job, by number
-     * @param free    minutes free in an evening; 0 for no end of time
+     * @param minutes  of each job
+     * @param waits    [i][j] minutes from the end of i to the start of j; -1 where j does not wait for i
+     * @param bikes    the bike of each job, by number
+     * @param evenings when there is time
      */
-    WorkScheduler(int[] minutes, int[][] waits, int[] bikes, int free) {
+    WorkScheduler(int[] minutes, int[][] waits, int[] bikes, EveningTimes evenings) {
         this.minutes = minutes;
         this.waits = waits;
         this.bikes = bikes;
-        this.free = free;
+        this.evenings = evenings;
         this.n = minutes.length;
-        this.room = Math.max(free, Arrays.stream(minutes).max().orElse(0));
+        this.longest = Arrays.stream(minutes).max().orElse(0);
         this.order = new int[n];
         this.start = new int[n];
         this.tail = tails(minutes);
         this.waitTail = tails(new int[n]);
+        this.bestEnd = EveningTimes.NEVER;
         if (n > 0) {
-            extend(0, new boolean[n], free == 0 ? 0 : EVENING, -1, 0);
+            extend(0, new boolean[n], evenings.begin(), -1, 0);
         }
+    }
+
+    /** Whether all of it is done before the last evening is over. */
+    boolean fits() {
+        return n == 0 || bestOrder != null;
     }
 
     /** Jobs in the order in which they are done. */
@@ -130,24 +133,13 @@ final class WorkScheduler {
         return true;
     }
 
-    /** The first time from t on at which a job can start. A job longer than any evening takes one of its own and runs over. */
-    private int earliest(int t, int job) {
-        if (free == 0) {
-            return t;
-        }
-        int midnight = t / DAY * DAY;
-        int at = Math.max(t - midnight, EVENING);
-        boolean fits = at + minutes[job] <= EVENING + free || at == EVENING;
-        return fits ? midnight + at : midnight + DAY + EVENING;
-    }
-
     private int startOf(int job, int depth, int t) {
         int out = t;
         for (int k = 0; k < depth; k++) {
             int i = order[k];
             out = waits[i][job] >= 0 ? Math.max(out, start[k] + minutes[i] + waits[i][job]) : out;
         }
-        return earliest(out, job);
+        return evenings.earliest(out, minutes[job]);
     }
 
     private void extend(int depth, boolean[] done, int t, int bike, int changes) {
@@ -159,11 +151,14 @@ final class WorkScheduler {
             return;
         }
         nodes++;
-        if (n > EXACT && nodes > TRIES && bestOrder != null || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
+        if (n > EXACT && nodes > TRIES || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
             return;
         }
         for (int job : candidates(done, bike)) {
             int at = startOf(job, depth, t);
+            if (at >= EveningTimes.NEVER) {
+                continue;
+            }
             order[depth] = job;
             start[depth] = at;
             done[job] = true;
@@ -184,28 +179,12 @@ final class WorkScheduler {
                 bikesLeft[bikes[job]] |= bikes[job] != bike;
             }
         }
-        end = Math.max(end, filled(t, left));
+        end = Math.max(end, evenings.filled(t, left, longest));
         int least = changes - (bike < 0 ? 1 : 0);
         for (boolean each : bikesLeft) {
             least += each ? 1 : 0;
         }
-        return end < bestEnd || end == bestEnd && least < bestChanges;
-    }
-
-    /** When so many minutes are done at the earliest, were they cut into any pieces. */
-    private int filled(int t, int left) {
-        if (free == 0 || left == 0) {
-            return t + left;
-        }
-        int midnight = t / DAY * DAY;
-        int at = Math.max(t - midnight, EVENING);
-        int tonight = Math.max(0, EVENING + room - at);
-        if (left <= tonight) {
-            return midnight + at + left;
-        }
-        int rest = left - tonight;
-        int evenings = (rest + room - 1) / room;
-        return midnight + evenings * DAY + EVENING + rest - (evenings - 1) * room;
+        return end < bestEnd || end == bestEnd && end < EveningTimes.NEVER && least < bestChanges;
     }
 
     /** Whether the same jobs were done no later before, with nothing that still waits ready later, on the same bike with no more changes. */

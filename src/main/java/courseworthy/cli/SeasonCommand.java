@@ -5,11 +5,16 @@ import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
 import courseworthy.render.Renderer;
 import courseworthy.render.TerminalRenderer;
+import courseworthy.render.calendar.CalendarRenderer;
 import courseworthy.report.RuleLinks;
+import courseworthy.report.SeasonCalendar;
 import courseworthy.report.SeasonCsv;
 import courseworthy.report.SeasonPages;
 import courseworthy.report.SeasonReport;
+import courseworthy.report.SeasonWeeksCsv;
+import courseworthy.report.SeasonWeeksReport;
 import courseworthy.report.json.JsonSeason;
+import courseworthy.report.json.JsonSeasonWeeks;
 import courseworthy.task.PageSet;
 import courseworthy.task.SeasonTask;
 import java.nio.file.Path;
@@ -21,7 +26,8 @@ final class SeasonCommand extends Command {
     private static final String ONE_PAGE = ".html";
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
-    private final Given<Format> format = format(Format.CSV);
+    private final Given<Boolean> byWeek = flag("Show the season week by week, riders across: starts, journeys, work by evening, service.", "--by-week");
+    private final Given<Format> format = format(Format.CSV, Format.ICS);
     private final Given<String> rulePages = rulePages();
     private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
 
@@ -30,7 +36,9 @@ final class SeasonCommand extends Command {
                 + "last, what two riders need on the same day, where time is short, and which purchase saves most.",
                 "courseworthy season my-season",
                 "courseworthy season my-season --format csv -o season.csv",
-                "courseworthy season my-season --format html -o season-pages");
+                "courseworthy season my-season --format html -o season-pages",
+                "courseworthy season my-season --by-week",
+                "courseworthy season my-season --by-week --format ics -o season.ics");
     }
 
     @Override
@@ -42,12 +50,31 @@ final class SeasonCommand extends Command {
         if (rulePages.value() != null) {
             throw new BadInput(Fault.of("--rule-pages", 0, "", "no folder of pages to write", "--format html and -o with a folder", ""));
         }
+        if (format.value() == Format.ICS && !byWeek.value()) {
+            throw new BadInput(Fault.of("--format ics", 0, "", "no --by-week", "--by-week beside it: a calendar holds the season day by day", ""));
+        }
+        if (byWeek.value()) {
+            writeWeeks();
+            return;
+        }
         SeasonPlan season;
         try (ProgressMeter meter = meter("working out the season")) {
             season = SeasonTask.of(workspace(), folder.value(), meter);
         }
         output.write(format.value() == Format.CSV ? SeasonCsv.of(season)
                 : render(format.value(), output, () -> SeasonReport.of(season), () -> JsonSeason.of(season)));
+    }
+
+    private void writeWeeks() {
+        SeasonPlan season;
+        try (ProgressMeter meter = meter("working out the season")) {
+            season = SeasonTask.byWeek(workspace(), folder.value(), meter);
+        }
+        output.write(switch (format.value()) {
+            case CSV -> SeasonWeeksCsv.of(season);
+            case ICS -> CalendarRenderer.render(SeasonCalendar.of(season));
+            default -> render(format.value(), output, () -> SeasonWeeksReport.of(season), () -> JsonSeasonWeeks.of(season));
+        });
     }
 
     /** Each brief becomes a page as soon as it is made: those of a whole season would need much memory. */
@@ -57,7 +84,7 @@ final class SeasonCommand extends Command {
         RuleLinks links = ruleLinks(rulePages, Format.HTML, Path.of(output.typed()));
         SeasonTask season = SeasonTask.read(workspace(), folder.value());
         pages.check(workspace(), output.typed());
-        SeasonPages reports = new SeasonPages(season.starts(), links);
+        SeasonPages reports = new SeasonPages(season.starts(), season.hasEvenings(), links);
         Renderer renderer = Format.HTML.renderer(TerminalRenderer.STANDARD_WIDTH, false);
         try (ProgressMeter meter = meter("working out the season")) {
             SeasonPlan plan = season.work(meter, (ride, brief) -> pages.add(reports.path(ride), renderer.render(reports.brief(ride, brief))));

@@ -57,6 +57,13 @@ public record Event(String name, String file, String role, LocalDate date, Local
                 timeLimit, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, lines);
     }
 
+    /** The same day with another journey; null leaves what is written. */
+    public Event with(Travel other) {
+        Plan changed = other == null ? plan : new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), other, plan.hours());
+        return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,
+                startHeight, bike, changed, lines);
+    }
+
     /** The same day under another forecast. */
     public Event with(Forecast other) {
         return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, other, support, supportKnown, rules,
@@ -207,10 +214,12 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param pumped  where the tyres are pumped; null where not written
      * @param changes how long changes take, s, by the kind of work; those that are written
      * @param pits    of a race of laps, in the order of a lap
+     * @param travel  the journey to the event and back
+     * @param hours   the time for work on bikes before it; null where not written
      */
-    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits) {
+    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits, Travel travel, WorkHours hours) {
 
-        public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of());
+        public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of(), Travel.NONE, null);
 
         public Plan {
             cutoffs = List.copyOf(cutoffs);

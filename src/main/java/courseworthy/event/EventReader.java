@@ -26,7 +26,8 @@ public final class EventReader {
 
     /** The keys of an event's file. */
     public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "time limit",
-            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "pits", "bike");
+            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "pits",
+            Travel.KEY, WorkHoursReader.KEY, "bike");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -93,7 +94,7 @@ public final class EventReader {
         List<Event.Support> support = support();
         Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
-        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes(), PitReader.read(fields, laps, rules, faults));
+        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes(), PitReader.read(fields, laps, rules, faults), travel(date), hours(date));
         Event event = Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).laps(laps).aim(aim)
                 .timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).rules(rules)
                 .startHeight(height).bike(bike()).plan(plan).lines(lines()).build();
@@ -262,6 +263,23 @@ public final class EventReader {
         }
         from.done();
         return out;
+    }
+
+    private Travel travel(LocalDate date) {
+        Travel travel = Travel.read(fields);
+        if (travel != null) {
+            travel.check(fields, date);
+        }
+        return travel == null ? Travel.NONE : travel;
+    }
+
+    private WorkHours hours(LocalDate date) {
+        WorkHours hours = WorkHoursReader.read(fields);
+        if (hours != null && date == null && !fields.has("date") && (hours.varies() || hours.from() != null)) {
+            fields.fault(WorkHoursReader.KEY, "evenings by their day, and no date of the event", "the date from which a plan by evening counts back",
+                    "Add a line \"date: 2026-05-09\", or write one time for every evening.");
+        }
+        return hours;
     }
 
     private List<Event.Support> support() {

@@ -10,12 +10,12 @@ import java.util.List;
  * @param file     the path as typed
  * @param currency in which prices are written; may be empty
  * @param minuteWorth what a minute at an event is worth to the rider, in that currency; null where not written
- * @param workADay time for work on bikes on each day between two dates, s; null where not written
+ * @param hours    time for work on bikes on each evening; null where not written
  * @param back     whether everything goes back to where it was after each date
  * @param starters in the order written
  * @param events   in the order written
  */
-public record SeasonFile(String name, String file, String currency, Double minuteWorth, Double workADay, boolean back, List<Starter> starters,
+public record SeasonFile(String name, String file, String currency, Double minuteWorth, WorkHours hours, boolean back, List<Starter> starters,
         List<Entry> events) {
 
     public SeasonFile {
@@ -39,8 +39,9 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param workshop the workshop's file; riders who share one name the same
      * @param log      the log of that workshop; null where its own file names it, or there is none
      * @param sheets   coaches' sheets, in order
+     * @param priority 1 goes first where parts or time are short; those for whom nothing is written go last
      */
-    public record Starter(String name, Named rider, Named workshop, Named log, List<Named> sheets, int line) {
+    public record Starter(String name, Named rider, Named workshop, Named log, List<Named> sheets, int priority, int line) {
         public Starter {
             sheets = List.copyOf(sheets);
         }
@@ -55,10 +56,11 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param map    files of map data that the ground is taken from; empty for none
      * @param elevation folder of elevation tiles; null for none
      * @param date   null where the event's file tells it
+     * @param travel null where the event's file tells it
      * @param role   null where the event's file tells it
      * @param starts who rides; empty for all
      */
-    public record Entry(Named event, Named course, Named ground, List<Named> map, Named elevation, LocalDate date, String role, List<Start> starts, int line) {
+    public record Entry(Named event, Named course, Named ground, List<Named> map, Named elevation, LocalDate date, Travel travel, String role, List<Start> starts, int line) {
         public Entry {
             map = List.copyOf(map);
             starts = List.copyOf(starts);

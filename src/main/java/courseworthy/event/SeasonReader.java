@@ -10,7 +10,6 @@ import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
-import courseworthy.units.Dimension;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,13 +23,16 @@ public final class SeasonReader {
     /** The keys of a season's file. */
     public static final List<String> KEYS = List.of("season", "currency", "a minute is worth", "time for work", "after each event", "riders", "events");
     /** The keys of a rider of a season. */
-    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "log", "sheets");
+    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "log", "sheets", "priority");
     /** The keys of an event of a season. */
-    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "elevation", "date", "role", "starts");
+    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "elevation", "date", Travel.KEY, "role", "starts");
     /** The keys of a start. */
     public static final List<String> START_KEYS = List.of("rider", "bike", "may change");
     /** What happens to the parts after each event. */
     public static final List<String> AFTERWARDS = List.of("stay", "back");
+
+    /** The last place that a rider can have. */
+    public static final int LAST = 100;
 
     private static final int LONGEST = 200;
     private static final String INSIDE = "a path inside the season's folder";
@@ -53,7 +55,7 @@ public final class SeasonReader {
         String name = from.line("season", LONGEST);
         String currency = from.line("currency", LONGEST);
         Amount worth = from.sum("a minute is worth", 0.01, 1e6, "a bare number from 0.01 to 1000000");
-        Amount work = from.amount("time for work", Dimension.TIME, 0, 86_400, "time for work on a day, from 0 min to 24 h");
+        WorkHours work = WorkHoursReader.read(from);
         String after = from.word("after each event", AFTERWARDS);
         List<Starter> starters = starters(from);
         List<Entry> events = events(from, starters);
@@ -61,7 +63,7 @@ public final class SeasonReader {
         notEmpty(from, "events");
         from.done();
         return new SeasonFile(orEmpty(name), shown, orEmpty(currency), worth == null ? null : Double.valueOf(worth.inBase()),
-                work == null ? null : Double.valueOf(work.inBase()), "back".equals(after),
+                work, "back".equals(after),
                 starters, events);
     }
 
@@ -86,8 +88,10 @@ public final class SeasonReader {
             Named workshop = inside(each, "workshop");
             Named log = inside(each, "log");
             List<Named> sheets = files(each, "sheets");
+            Integer priority = each.whole("priority", 1, LAST);
             each.done();
-            if (name != null && out.putIfAbsent(name, new Starter(name, rider, workshop, log, sheets, each.line())) != null) {
+            Starter starter = new Starter(name, rider, workshop, log, sheets, priority == null ? LAST + 1 : priority, each.line());
+            if (name != null && out.putIfAbsent(name, starter) != null) {
                 faults.add(shown, each.lineOf("name"), "name", "a second \"" + name + "\"", "a name of its own for every rider", "");
             }
         }
@@ -117,10 +121,14 @@ public final class SeasonReader {
             List<Named> map = files(each, "map");
             Named elevation = inside(each, "elevation");
             LocalDate date = each.day("date");
+            Travel travel = Travel.read(each);
+            if (travel != null) {
+                travel.check(each, date);
+            }
             String role = each.word("role", EventReader.ROLES);
             List<Start> starts = starts(each, starters);
             each.done();
-            out.add(new Entry(event, course, ground, map, elevation, date, role, starts, each.line()));
+            out.add(new Entry(event, course, ground, map, elevation, date, travel, role, starts, each.line()));
         }
         return out;
     }

@@ -5,10 +5,12 @@ import courseworthy.build.Build.Fitted;
 import courseworthy.build.Build.NotMet;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.WorkPlan;
+import courseworthy.event.WorkHours;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.workshop.Part;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,14 +42,17 @@ final class BuildReport {
         list(out, "blocked", "What stops each bike, as it is now", findings(build.inTheWay()));
         list(out, "pressures", "Pressures for these tyres", build.pressures());
         list(out, "swaps", "To change, in this order", swaps(build));
-        list(out, "evenings", "The work by evening, with " + Figures.time(build.plan().free() * 60.0) + " free in each", evenings(build.plan()));
+        if (build.leftOut() != null) {
+            out.paragraph(RichText.EMPTY.append(RichText.ofQuoted("In the time you have: " + SeasonReport.choice(build.leftOut()) + ".").in(Style.ATTENTION)));
+        }
+        list(out, "evenings", evenings(build.plan().hours()), evenings(build.plan()));
         if (build.position() != null) {
             list(out, "position", RichText.of("Position, as on ").quoted(build.position().from().bike().name()), PositionReport.inBrief(build.position()));
         }
         WorthwhileReport.add(out, build);
         list(out, "lacking", lacking(build), build.lacking());
         list(out, "due-back", "What has to be back on another bike", returns(build));
-        list(out, "put-back", "Afterwards: put the bike back as it is now", back(build));
+        list(out, "put-back", afterwards(build.plan().backFrom()), back(build));
         list(out, "wear", "Worn or due", build.wear());
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
         list(out, "check", "Check before you build", findings(build.toMind()));
@@ -98,14 +103,26 @@ final class BuildReport {
         return out;
     }
 
+    private static String afterwards(LocalDate from) {
+        return "Afterwards" + (from == null ? "" : ", from the evening of " + Phrases.date(from)) + ": put the bike back as it is now";
+    }
+
+    private static String evenings(WorkHours hours) {
+        return "The work by evening, " + (hours.varies() ? "in the time you have" : "with " + Figures.time(hours.usual() * 60.0) + " free in each");
+    }
+
     private static List<String> evenings(WorkPlan plan) {
         List<String> out = new ArrayList<>();
+        if (!plan.fits()) {
+            out.add("There is not enough time for it before the bike leaves, in the time for work that you have given.");
+        }
         for (WorkPlan.Evening evening : plan.evenings()) {
             List<String> steps = new ArrayList<>();
             evening.steps().forEach(each -> steps.add(each.what() + " (" + each.minutes() + " min)"
                     + (each.pause() == 0 ? "" : ", " + Figures.time(each.pause() * 60.0) + " before " + each.before())));
-            String day = plan.day(evening) == null ? "" : ", " + plan.day(evening) + " at the latest";
-            out.add("Evening " + evening.number() + day + ", " + evening.minutes() + " min: " + String.join("; ", steps) + ".");
+            String day = evening.date() == null ? "" : ", " + Phrases.date(evening.date()) + " at the latest";
+            String free = plan.hours().varies() ? " of " + evening.free() : "";
+            out.add("Evening " + evening.number() + day + ", " + evening.minutes() + free + " min: " + String.join("; ", steps) + ".");
         }
         return out;
     }

@@ -28,12 +28,23 @@ public record Calendar(RichText name, LocalDate day, ZoneId zone, List<Entry> en
      * @param from     when it begins
      * @param to       when it ends
      * @param warning  minutes before it begins at which to be reminded
+     * @param wholeDay whether it takes whole days: from midnight to midnight, and nobody is reminded
      */
-    public record Entry(List<String> identity, RichText title, List<RichText> lines, LocalDateTime from, LocalDateTime to, int warning) {
+    public record Entry(List<String> identity, RichText title, List<RichText> lines, LocalDateTime from, LocalDateTime to, int warning, boolean wholeDay) {
 
         public Entry {
             identity = List.copyOf(identity);
             lines = List.copyOf(lines);
+        }
+
+        /** An entry between two times of day. */
+        public Entry(List<String> identity, RichText title, List<RichText> lines, LocalDateTime from, LocalDateTime to, int warning) {
+            this(identity, title, lines, from, to, warning, false);
+        }
+
+        /** An entry of whole days. @param until the day after the last */
+        public static Entry ofDays(List<String> identity, RichText title, List<RichText> lines, LocalDate from, LocalDate until) {
+            return new Entry(identity, title, lines, from.atStartOfDay(), until.atStartOfDay(), 0, true);
         }
     }
 }

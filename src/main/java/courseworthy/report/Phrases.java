@@ -51,6 +51,18 @@ public final class Phrases {
                 : date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1) + " " + date.getYear();
     }
 
+    /** {@code Thursday 11 June}. */
+    static String weekday(LocalDate date) {
+        String day = date.getDayOfWeek().name();
+        return day.charAt(0) + day.substring(1).toLowerCase(java.util.Locale.ROOT) + " " + date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1);
+    }
+
+    /** {@code 15 to 21 June}, {@code 29 June to 5 July}. */
+    static String days(LocalDate from, LocalDate to) {
+        String month = from.getMonth() == to.getMonth() ? "" : " " + MONTHS.get(from.getMonthValue() - 1);
+        return from.getDayOfMonth() + month + " to " + to.getDayOfMonth() + " " + MONTHS.get(to.getMonthValue() - 1);
+    }
+
     /** The event where it has a name of its own, and the rider: {@code Moor Cup, for Kim}; empty where neither is named. */
     static String whose(Brief brief) {
         Phrase out = new Phrase();

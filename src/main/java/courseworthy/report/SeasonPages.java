@@ -25,6 +25,8 @@ public final class SeasonPages {
     /** The page to begin with. */
     public static final String FIRST = "index.html";
 
+    private static final String WEEKS = "weeks.html";
+
     /** From a page in a folder to those beside the folder. */
     private static final String UP = "../";
     private static final String CHANGED = "Bold with the value before it: changed since the event before.";
@@ -33,10 +35,15 @@ public final class SeasonPages {
     private final Map<List<Object>, String> events = new HashMap<>();
     private final Map<Integer, String> briefs = new HashMap<>();
 
+    private final boolean weeks;
     private final RuleLinks links;
 
-    /** @param links from the page to begin with to the pages of rules */
-    public SeasonPages(List<SeasonStart> starts, RuleLinks links) {
+    /**
+     * @param weeks whether there is a page of the weeks, for which the time for work and every start must be known
+     * @param links from the page to begin with to the pages of rules
+     */
+    public SeasonPages(List<SeasonStart> starts, boolean weeks, RuleLinks links) {
+        this.weeks = weeks;
         this.links = links.fromBelow();
         PageNames names = new PageNames();
         for (SeasonStart start : starts) {
@@ -77,6 +84,9 @@ public final class SeasonPages {
         List<SeasonEvent> all = SeasonEvent.of(season);
         List<SetUpHistory> histories = SetUpHistory.of(season);
         out.put(FIRST, first(season, all, histories));
+        if (weeks) {
+            out.put(WEEKS, SeasonWeeksReport.page(season, RichText.EMPTY.link("All events and riders", FIRST)));
+        }
         histories.forEach(each -> out.put(riders.get(each.rider()), rider(season, each)));
         all.forEach(each -> out.put(path(each), event(season, each)));
         return out;
@@ -94,6 +104,7 @@ public final class SeasonPages {
             table.row(row);
         }
         return SeasonReport.head(season)
+                .paragraph(weeks ? RichText.EMPTY.link("Week by week", WEEKS).text(": starts, journeys and the work of each evening.") : RichText.EMPTY)
                 .section(Section.builder("starts", "Events and riders").paragraph("Each bike leads to the brief: what to set, the plan of the day, and the checklist.")
                         .table(table.build()))
                 .section(SeasonReport.clashes(season.clashes()))

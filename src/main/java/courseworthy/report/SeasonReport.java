@@ -6,6 +6,7 @@ import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlan.Choice;
 import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Decided;
+import courseworthy.build.SeasonPlan.Loss;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.ride.Range;
@@ -186,11 +187,26 @@ public final class SeasonReport {
     static List<String> choices(Clash clash) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < clash.choices().size(); i++) {
-            Choice each = clash.choices().get(i);
-            String lost = each.loses().isEmpty() ? "" : ". Lost: " + String.join("; ", each.loses());
-            out.add((i == 0 ? "Planned: " : "Or: ") + each.what() + lost + costs(each) + ".");
+            out.add((i == 0 ? "Planned: " : "Or: ") + choice(clash.choices().get(i)) + ".");
         }
         return out;
+    }
+
+    /** What is done, what is lost by it and what it costs, without a point at the end. */
+    static String choice(Choice choice) {
+        String lost = choice.loses().isEmpty() ? "" : ". Lost" + lost(choice.loses());
+        return choice.what() + lost + costs(choice);
+    }
+
+    /** {@code  for Joss: rear rotor 160 mm (recommended 180 mm), ...; for Ida: ...}. */
+    private static String lost(List<Loss> losses) {
+        Map<String, List<String>> byRider = new LinkedHashMap<>();
+        for (Loss each : losses) {
+            byRider.computeIfAbsent(each.rider(), rider -> new ArrayList<>()).add(each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")");
+        }
+        List<String> out = new ArrayList<>();
+        byRider.forEach((rider, lost) -> out.add((rider.isEmpty() ? ": " : " for " + rider + ": ") + String.join(", ", lost)));
+        return String.join(";", out);
     }
 
     private static String costs(Choice choice) {

@@ -5,6 +5,8 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.Travel;
+import courseworthy.event.WorkHoursReader;
 import courseworthy.event.WindDirection;
 import courseworthy.topic.Work;
 import courseworthy.units.Amount;
@@ -39,6 +41,8 @@ final class EventSchema {
                 .key("pumped at", about("Where the tyres are pumped, if not at the start", pumped()))
                 .key("time to change", about("How long a change takes, where it is known", changes()))
                 .key("pits", about("Places on each lap where things of one's own may wait", SchemaFragments.listOf(pit())))
+                .key(WorkHoursReader.KEY, WorkSchema.hours("Time for work on bikes on each evening before it"))
+                .key(Travel.KEY, WorkSchema.travel())
                 .key("bike", about("The bike for this event", RiderSchema.bike()))
                 .file("Event");
     }

@@ -5,6 +5,8 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonReader;
+import courseworthy.event.Travel;
+import courseworthy.event.WorkHoursReader;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.PartKind;
 import java.util.Map;
@@ -20,7 +22,7 @@ final class SeasonSchema {
                 .key("season", about("Its name", SchemaFragments.text()))
                 .key("currency", about("In which prices are written", SchemaFragments.text()))
                 .key("a minute is worth", about("What a minute at an event is worth, in that currency", amount(Dimension.NUMBER)))
-                .key("time for work", about("Time for work on bikes on each day between two dates", amount(Dimension.TIME)))
+                .key(WorkHoursReader.KEY, WorkSchema.hours("Time for work on bikes on each evening"))
                 .key("after each event", about("Whether parts stay where they are or go back", SchemaFragments.word(SeasonReader.AFTERWARDS)))
                 .key("riders", atLeastOne(rider()))
                 .key("events", atLeastOne(event()))
@@ -41,6 +43,7 @@ final class SeasonSchema {
                 .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
                 .key("log", about("The log of that workshop, where the workshop's file names none", SchemaFragments.text()))
                 .key("sheets", about("Coaches' sheets, in order", SchemaFragments.listOf(SchemaFragments.text())))
+                .key("priority", about("Who goes first where parts or time are short: 1 before 2", SchemaFragments.whole(1, SeasonReader.LAST)))
                 .required("name", "workshop")
                 .shape();
     }
@@ -53,6 +56,7 @@ final class SeasonSchema {
                 .key("map", about("Map data that the ground under the track is taken from", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .key("elevation", about("A folder of elevation tiles that heights are taken from", SchemaFragments.text()))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
+                .key(Travel.KEY, WorkSchema.travel())
                 .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
                 .key("starts", about("The riders who start; all of them where it is not given", SchemaFragments.listOf(start())))
                 .required("course")

@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.build.BuildCall;
 import courseworthy.build.BuildFinder;
 import courseworthy.build.Recommendation;
+import courseworthy.build.WorkDeadline;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.call.CloseThreshold;
@@ -92,7 +93,8 @@ public final class BriefTask {
         WorthCalculator worths = new WorthCalculator(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
         Called called = new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name()));
         FitRules fit = workshop == null ? null : FitRules.load();
-        Build build = workshop == null ? null : BuildFinder.of(Recommendation.of(rules, call, worths, ride::on), called.workshop(), event.date(), fit);
+        Build build = workshop == null ? null : BuildFinder.of(Recommendation.of(rules, call, worths, ride::on), called.workshop(),
+                WorkDeadline.of(event.date(), event.plan().travel(), event.plan().hours()), fit, null);
         Build ready = build == null ? null : RideUpkeep.due(build, called.workshop(), call, event.date(), event.name().isEmpty() ? course.name() : event.name());
         return assemble(called, fit, ready, loading.given());
     }

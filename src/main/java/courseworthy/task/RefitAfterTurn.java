@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.build.BuildCall;
 import courseworthy.build.BuildFinder;
 import courseworthy.build.Recommendation;
+import courseworthy.build.WorkDeadline;
 import courseworthy.call.Call;
 import courseworthy.demand.RideInput;
 import courseworthy.engine.RuleSet;
@@ -47,7 +48,7 @@ record RefitAfterTurn(RuleSet rules, FitRules fit, Call call, Build build, Call 
         Topic bike = Topics.BIKE;
         boolean same = second.on(bike).text().equals(call.on(bike).text());
         WorthCalculator worths = new WorthCalculator(second, Sensitivity.of(second.demands()));
-        Build then = BuildFinder.of(Recommendation.of(rules, second, worths, ride::on), workshop, date, fit, same ? build.bike().name() : null);
+        Build then = BuildFinder.of(Recommendation.of(rules, second, worths, ride::on), workshop, WorkDeadline.of(date), fit, same ? build.bike().name() : null);
         return then.bike() == null ? build : then;
     }
 }

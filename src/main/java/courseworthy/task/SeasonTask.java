@@ -1,15 +1,19 @@
 package courseworthy.task;
 
 import courseworthy.build.Build;
+import courseworthy.build.EventDay;
+import courseworthy.build.Outing;
 import courseworthy.build.Recommendation;
 import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlanner;
-import courseworthy.build.SeasonPlanner.Outing;
 import courseworthy.build.SeasonPlanner.Result;
 import courseworthy.build.SeasonPlanner.Terms;
+import courseworthy.build.SeasonWork;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.course.Course;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
 import courseworthy.demand.RideInput;
 import courseworthy.demand.Survey;
 import courseworthy.engine.DroolsRules;
@@ -19,6 +23,8 @@ import courseworthy.event.SeasonFile.Entry;
 import courseworthy.event.SeasonFile.Start;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.event.SeasonReader;
+import courseworthy.event.WorkHours;
+import courseworthy.event.WorkHoursReader;
 import courseworthy.fit.FitRules;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Progress;
@@ -60,10 +66,6 @@ public final class SeasonTask {
     /** The file that says who rides what. */
     static final String FILE = "season.yaml";
 
-    /** Where nothing is written, min a day (judgement, no source). */
-    private static final double WORK_A_DAY = 120;
-    private static final double MINUTE = 60;
-
     private final Path home;
     private final Path folder;
     private final String shown;
@@ -74,6 +76,8 @@ public final class SeasonTask {
     private final Map<String, DroolsRules> rules = new LinkedHashMap<>();
     private final Map<String, List<Sheet>> sheetsOf = new LinkedHashMap<>();
     private final Map<String, List<Sheet>> inForce = new LinkedHashMap<>();
+    /** Events without a time of the start. */
+    private final Map<Entry, Event> timeless = new LinkedHashMap<>();
     /** By the file of the workshop, in the order of riders. */
     private final Map<String, List<Planned>> planned = new LinkedHashMap<>();
 
@@ -98,6 +102,30 @@ public final class SeasonTask {
     /** @param typed the folder */
     public static SeasonPlan of(Workspace workspace, String typed, Progress progress) {
         return read(workspace, typed).work(progress, null);
+    }
+
+    /** A season of which every evening is asked for. @param typed the folder */
+    public static SeasonPlan byWeek(Workspace workspace, String typed, Progress progress) {
+        SeasonTask season = read(workspace, typed);
+        season.evenings();
+        workspace.stopOrWarn(season.faults);
+        return season.work(progress, null);
+    }
+
+    /** Says what a plan by evening cannot do without. */
+    private void evenings() {
+        if (file.hours() == null) {
+            faults.add(file.file(), 0, WorkHoursReader.KEY, "nothing", "the time for work on each evening, from which a plan by week is made",
+                    "Add a line \"time for work: 1:30 h\".");
+        }
+        timeless.forEach((entry, event) -> faults.add(file.file(), entry.line(), "start", "no time of the start of this event",
+                "the time of every start, from which a plan by week counts",
+                entry.event() == null ? "Name a file with \"event: ...\" and write \"start: 09:00\" in it." : "Write \"start: 09:00\" in " + entry.event().text() + "."));
+    }
+
+    /** Whether there is all that a plan by week needs. */
+    public boolean hasEvenings() {
+        return file.hours() != null && timeless.isEmpty();
     }
 
     /**
@@ -144,6 +172,9 @@ public final class SeasonTask {
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
+            if (event != null && event.start() == null) {
+                timeless.put(entry, event);
+            }
             Course course = files.course(entry.course(), entry.ground(), entry.map(), entry.elevation());
             for (Start start : starts(file, entry)) {
                 Starter starter = starter(file, start.rider());
@@ -185,7 +216,7 @@ public final class SeasonTask {
     private Event event(SeasonFileReader files, SeasonFile file, Entry entry) {
         Event event = files.event(entry.event());
         if (event != null) {
-            event = event.with(entry.role(), entry.date());
+            event = event.with(entry.role(), entry.date()).with(entry.travel());
         }
         if (event != null && event.date() == null && !faults.stop()) {
             faults.add(file.file(), entry.line(), "date", "no date of this event", "one here or in the event's file", "Add \"date: 2026-05-09\".");
@@ -277,8 +308,7 @@ public final class SeasonTask {
      * @param briefs takes a brief of each ride as soon as it is made, several at a time and in any order, and need not keep it; null where none is wanted
      */
     public SeasonPlan work(Progress progress, BiConsumer<SeasonPlan.Ride, Brief> briefs) {
-        double minutes = file.workADay() == null ? WORK_A_DAY : file.workADay() / MINUTE;
-        Terms terms = new Terms(minutes, file.back(), file.minuteWorth());
+        Terms terms = new Terms(file.hours(), file.back(), file.minuteWorth());
         FitRules fit = FitRules.load();
         int all = Math.max(1, order() * (briefs == null ? 1 : 2));
         AtomicInteger done = new AtomicInteger();
@@ -316,7 +346,7 @@ public final class SeasonTask {
             briefs.accept(ride, brief(start, outing, result.open().get(ride.order()), fit, ride.build()));
             eachDone.run();
         }
-        return new Outcome(result, SeasonUpkeep.of(workshop, outings, result.rides(), (int) Math.round(terms.workADay())));
+        return new Outcome(result, SeasonUpkeep.of(workshop, outings, result, terms.hours() == null ? WorkHours.ASSUMED : terms.hours()));
     }
 
     /** What a forecast that turns would change is in it; warnings on that are those of a brief made alone. */
@@ -339,11 +369,17 @@ public final class SeasonTask {
             WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
             String role = each.event().role() == null ? "training" : each.event().role();
             SeasonStart named = each.named();
-            out.add(new Outing(each.order(), named.rider(), named.event(), named.course(), named.date(), role, Recommendation.of(each.rules(), call, worths, ride::on),
+            EventDay day = new EventDay(named.event(), named.course(), named.date(), each.event().start(), longest(call), each.event().plan().travel(), role);
+            out.add(new Outing(each.order(), named.rider(), each.starter().priority(), day, Recommendation.of(each.rules(), call, worths, ride::on),
                     each.start().bike(), kinds(each.start())));
         }
-        out.sort(Comparator.comparing(Outing::date));
+        out.sort(Comparator.comparing(each -> each.day().date()));
         return out;
+    }
+
+    private static Double longest(Call call) {
+        MeasureValue hours = call.demands().get(Measure.HOURS);
+        return hours == null ? null : Double.valueOf(Measure.HOURS.scale().resolution().base(hours.high()));
     }
 
     private SeasonPlan joined(List<Outcome> outcomes) {
@@ -352,15 +388,19 @@ public final class SeasonTask {
         List<SeasonPlan.Ride> rides = new ArrayList<>();
         List<SeasonPlan.Clash> clashes = new ArrayList<>();
         List<SeasonPlan.Wish> wishes = new ArrayList<>();
+        List<SeasonWork.Job> jobs = new ArrayList<>();
         for (Result each : results) {
             rides.addAll(each.rides());
             clashes.addAll(each.clashes());
             wishes.addAll(each.wishes());
+            jobs.addAll(each.jobs());
         }
         rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
         clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
+        jobs.sort(Comparator.comparing(SeasonWork.Job::date));
+        SeasonWork work = new SeasonWork(file.hours() == null ? WorkHours.ASSUMED : file.hours(), file.hours() != null, jobs, upkeep);
         wishes.sort(SeasonPlan.Wish.byWorth());
-        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, upkeep);
+        return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, work);
     }
 
     /** Who must be named for the courses of the season, each once. */

@@ -1,8 +1,9 @@
 package courseworthy.task;
 
-import courseworthy.build.Build;
+import courseworthy.build.Outing;
 import courseworthy.build.SeasonPlan.Ride;
-import courseworthy.build.SeasonPlanner.Outing;
+import courseworthy.build.SeasonPlanner;
+import courseworthy.event.WorkHours;
 import courseworthy.wear.RideUse;
 import courseworthy.wear.UpkeepPlan;
 import courseworthy.wear.UpkeepPlanner;
@@ -18,30 +19,24 @@ import java.util.Map;
 /** What falls due on the parts of a workshop over a season, and when there is time for it. */
 final class SeasonUpkeep {
 
-    /** Days from the last evening of work to an event: the evening before is for packing (common practice, no source). */
-    private static final int SPARE = 2;
-    /** Work of a build is looked for so many days back (judgement, no source). */
-    private static final int LONGEST = 28;
+    /** So many days before the first event, and after the last, the time that there is is looked at (computing). */
+    private static final int AROUND = 120;
 
     private SeasonUpkeep() {
     }
 
     /**
      * @param outings as planned
-     * @param rides   what came of them
-     * @param aDay    minutes for work on a day
+     * @param result  what came of them
+     * @param hours   the time for work on each evening
      */
-    static UpkeepPlan of(Workshop workshop, List<Outing> outings, List<Ride> rides, int aDay) {
+    static UpkeepPlan of(Workshop workshop, List<Outing> outings, SeasonPlanner.Result result, WorkHours hours) {
+        List<Ride> rides = result.rides();
         if (workshop.log() == null || rides.isEmpty()) {
             return UpkeepPlan.NONE;
         }
         List<RideUse> uses = new ArrayList<>();
         List<Change> changes = new ArrayList<>();
-        Map<LocalDate, Integer> taken = new HashMap<>();
-        for (Ride ride : rides) {
-            taken.put(ride.date(), aDay);
-            taken.put(ride.date().minusDays(1), aDay);
-        }
         LocalDate until = rides.get(0).date();
         for (Ride ride : rides) {
             Outing outing = outings.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
@@ -50,20 +45,24 @@ final class SeasonUpkeep {
                 uses.add(use);
             }
             changes.addAll(RideUpkeep.changes(ride.build(), ride.date()));
-            take(taken, ride.build(), ride.date(), aDay);
             until = ride.date().isAfter(until) ? ride.date() : until;
         }
-        return UpkeepPlanner.of(workshop, uses, changes, new WorkTime(aDay, taken), until);
+        return UpkeepPlanner.of(workshop, uses, changes, time(result, hours, until), until);
     }
 
-    /** The evenings before a ride that the work on its build takes. */
-    private static void take(Map<LocalDate, Integer> taken, Build build, LocalDate date, int aDay) {
-        int left = (int) Math.round(build.minutes());
-        for (int back = SPARE; left > 0 && back < LONGEST; back++) {
-            LocalDate day = date.minusDays(back);
-            int more = Math.min(left, Math.max(0, aDay - taken.getOrDefault(day, 0)));
-            taken.merge(day, more, Integer::sum);
-            left -= more;
+    /** What each evening has beside the work for starts and the way back: nothing on the evening of packing, nor until the bike is home. */
+    private static WorkTime time(SeasonPlanner.Result result, WorkHours hours, LocalDate until) {
+        int most = hours.most();
+        Map<LocalDate, Integer> taken = new HashMap<>();
+        for (LocalDate day = result.rides().get(0).date().minusDays(AROUND); !day.isAfter(until.plusDays(AROUND)); day = day.plusDays(1)) {
+            taken.put(day, most - hours.minutes(day));
         }
+        result.jobs().forEach(each -> taken.merge(each.date(), each.step().minutes(), Integer::sum));
+        for (Ride ride : result.rides()) {
+            for (LocalDate day = ride.day().departure().minusDays(1); !day.isAfter(ride.day().home()); day = day.plusDays(1)) {
+                taken.put(day, most);
+            }
+        }
+        return new WorkTime(most, taken);
     }
 }

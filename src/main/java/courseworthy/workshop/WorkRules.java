@@ -24,6 +24,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
 
     public static final String WHEEL_OUT = "wheel out";
     public static final String WHEEL_IN = "wheel in";
+    public static final String TEST_RIDE = "test ride";
     /** Stands for every kind of work after which something follows. */
     static final String ANY = "any";
 

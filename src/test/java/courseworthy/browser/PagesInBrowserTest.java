@@ -217,8 +217,8 @@ class PagesInBrowserTest {
         try (Stream<Path> files = Files.walk(pages.get("season").resolveSibling("season"))) {
             all = files.filter(each -> each.toString().endsWith(".html")).sorted().toList();
         }
-        assertThat(all).hasSize(19);
-        visit(browser, all, List.of("index.html", "ida.html", "2026-06-20-heather-ridge-marathon.html"));
+        assertThat(all).hasSize(20);
+        visit(browser, all, List.of("index.html", "weeks.html", "ida.html", "2026-06-20-heather-ridge-marathon.html"));
     }
 
     /** One page of each kind of the catalogue: there are some hundred of a kind. */

@@ -6,7 +6,7 @@ import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Decided;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SetUpHistory.Entry;
-import courseworthy.wear.UpkeepPlan;
+import courseworthy.event.Travel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,12 +25,12 @@ class SetUpHistoryTest {
         for (int i = 0; i < values.length; i += 2) {
             call.add(new Decided(values[i], values[i + 1]));
         }
-        return new Ride(order, rider, event, "fen", "cellar", date, "race", call, Build.builder("cellar", null).build());
+        return new Ride(order, rider, new EventDay(event, "fen", date, null, null, Travel.NONE, "race"), "cellar", call, Build.builder("cellar", null).build());
     }
 
     private static SeasonPlan season(Ride... rides) {
         Clash clash = new Clash(JUNE, List.of("pedals"), List.of("Ida", "Joss"), List.of());
-        return new SeasonPlan("", "", null, true, Map.of(), "", List.of(rides), List.of(clash), List.of(), UpkeepPlan.NONE);
+        return new SeasonPlan("", "", null, true, Map.of(), "", List.of(rides), List.of(clash), List.of(), SeasonWork.NONE);
     }
 
     @Test

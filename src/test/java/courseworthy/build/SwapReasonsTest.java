@@ -83,7 +83,7 @@ class SwapReasonsTest {
     private Build build(String kind, String bike) {
         List<Decision> all = new ArrayList<>(decisions);
         all.add(preferred("bike", Force.MUST, kind));
-        return BuildFinder.of(Recommendation.of(call(all), null), read(), null, FitRules.load(), bike);
+        return BuildFinder.of(Recommendation.of(call(all), null), read(), WorkDeadline.of(null), FitRules.load(), bike);
     }
 
     private static List<String> swaps(Build build) {
@@ -169,7 +169,7 @@ class SwapReasonsTest {
         List<Decision> own = List.of(preferred("bike", Force.MUST, "cross-country hardtail"), preferred("bar width", Force.MUST, "740"));
         Recommendation recommended = new Recommendation(call(road), null, kind -> kind.equals("cross-country hardtail") ? Recommendation.of(call(own), null)
                 : Recommendation.of(call(List.of(preferred("bike", Force.MUST, kind))), null));
-        Build build = BuildFinder.of(recommended, read(), null, FitRules.load(), "hardtail");
+        Build build = BuildFinder.of(recommended, read(), WorkDeadline.of(null), FitRules.load(), "hardtail");
         assertThat(swaps(build)).containsExactly("bar: old bar 740 for bar width 740 mm");
         assertThat(build.notMet()).extracting(Build.NotMet::topic).containsExactly("bike");
     }

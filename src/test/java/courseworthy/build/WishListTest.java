@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.build.SeasonPlan.Wish;
-import courseworthy.build.SeasonPlanner.Outing;
 import courseworthy.build.SeasonPlanner.Terms;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
@@ -24,6 +23,8 @@ import courseworthy.demand.RideInput;
 import courseworthy.engine.DroolsRules;
 import courseworthy.engine.ShippedRules;
 import courseworthy.event.EventReader;
+import courseworthy.event.Travel;
+import courseworthy.event.WorkHours;
 import courseworthy.fit.FitRules;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Bike;
@@ -92,8 +93,8 @@ class WishListTest {
         Faults faults = new Faults();
         Workshop read = WorkshopReader.decode(YamlReader.read(workshop.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
         faults.throwIfAny();
-        Outing outing = new Outing(0, "Ida", "Day", "course", LocalDate.of(2026, 6, 1), "race", Recommendation.of(call, worths), "hardtail", null);
-        List<Wish> out = new ArrayList<>(SeasonPlanner.of(read, List.of(outing), new Terms(60, true, 15.0), FIT, () -> { }).wishes());
+        Outing outing = new Outing(0, "Ida", 1, new EventDay("Day", "course", LocalDate.of(2026, 6, 1), null, null, Travel.NONE, "race"), Recommendation.of(call, worths), "hardtail", null);
+        List<Wish> out = new ArrayList<>(SeasonPlanner.of(read, List.of(outing), new Terms(WorkHours.every(60), true, 15.0), FIT, () -> { }).wishes());
         out.sort(Wish.byWorth());
         return out;
     }

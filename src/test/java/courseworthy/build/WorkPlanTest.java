@@ -3,12 +3,15 @@ package courseworthy.build;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.build.Build.Swap;
+import courseworthy.event.Travel;
+import courseworthy.event.WorkHours;
 import courseworthy.fit.BuildLoad;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopGenerator;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -107,6 +110,47 @@ class WorkPlanTest {
         });
     }
 
+    /**
+     * A tyre on evenings of different length, counted back by hand from a bike that leaves on Friday 12 June: Wednesday is the last evening, and has
+     * no time; the test ride of 45 min goes to Tuesday, since Monday has an hour and Tuesday too, and the tyre to the evening before.
+     */
+    @Test
+    void eveningsMayDifferAndABikeMayLeaveEarly() {
+        Workshop made = new WorkshopGenerator(1, 0, 0).of(1, 60);
+        MountingState before = MountingState.of(made);
+        List<Swap> swaps = List.of(tyre(made, before));
+        Travel travel = new Travel(LocalDate.of(2026, 6, 12), null);
+        WorkHours hours = new WorkHours(null, 60, Map.of(DayOfWeek.WEDNESDAY, 0), Map.of(LocalDate.of(2026, 6, 8), 20));
+        WorkPlan plan = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 14), travel, hours));
+        assertThat(plan.evenings()).extracting(WorkPlan.Evening::date).as("22 min do not fit into Monday's 20").containsExactly(LocalDate.of(2026, 6, 7), LocalDate.of(2026, 6, 9));
+        assertThat(plan.evenings()).extracting(WorkPlan.Evening::minutes).containsExactly(22, 45);
+        WorkHours late = new WorkHours(LocalDate.of(2026, 6, 9), 60, Map.of(), Map.of());
+        WorkPlan packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
+        assertThat(packed.evenings()).extracting(WorkPlan.Evening::date).containsExactly(LocalDate.of(2026, 6, 9), LocalDate.of(2026, 6, 10));
+        late = new WorkHours(LocalDate.of(2026, 6, 10), 60, Map.of(), Map.of());
+        packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
+        assertThat(packed.evenings()).extracting(WorkPlan.Evening::date).as("the evening of packing too").containsExactly(LocalDate.of(2026, 6, 10), LocalDate.of(2026, 6, 11));
+        late = new WorkHours(LocalDate.of(2026, 6, 11), 60, Map.of(), Map.of());
+        packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
+        assertThat(packed.fits()).as("a tyre holds overnight before it is ridden").isFalse();
+    }
+
+    /** The rotor, whose bolts need three hours, is done first where the brakes are bedded in on the same evening. */
+    @Test
+    void whatHasToSetIsBegunEarly() {
+        int[][] waits = {{-1, -1, -1}, {-1, -1, 180}, {-1, -1, -1}};
+        WorkScheduler plan = new WorkScheduler(new int[] {150, 10, 15}, waits, new int[3], EveningTimes.of(240));
+        assertThat(plan.order()).containsExactly(1, 0, 2);
+        assertThat(plan.starts()).containsExactly(19 * 60, 19 * 60 + 10, 19 * 60 + 190);
+    }
+
+    private static Swap tyre(Workshop made, MountingState before) {
+        Part bike = made.bikes().get(0);
+        Part off = before.places(bike).get(MountingPlace.FRONT_TYRE);
+        Part on = made.parts().stream().filter(each -> each.kind() == PartKind.TYRE && each.on() == null).findFirst().orElseThrow();
+        return new Swap(bike, MountingPlace.FRONT_TYRE, off, on, List.of(), null, null, null, new Build.SwapWork(20, List.of(), List.of(), false), List.of());
+    }
+
     /** A tyre and its overnight wait, worked out by hand: out, tyre and in on the first evening, the ride on the second. */
     @Test
     void aTyreIsRiddenTheEveningAfter() {
@@ -117,14 +161,14 @@ class WorkPlanTest {
         Part off = before.places(bike).get(MountingPlace.FRONT_TYRE);
         Part on = made.parts().stream().filter(each -> each.kind() == PartKind.TYRE && each.on() == null).findFirst().orElseThrow();
         Swap swap = new Swap(bike, MountingPlace.FRONT_TYRE, off, on, List.of(), null, null, null, new Build.SwapWork(20, List.of(), List.of(), false), List.of());
-        WorkPlan plan = WorkPlan.of(List.of(swap), before, LocalDate.of(2026, 6, 14), 90);
+        WorkPlan plan = WorkPlan.of(List.of(swap), before, WorkDeadline.of(LocalDate.of(2026, 6, 14), Travel.NONE, WorkHours.every(90)));
         assertThat(wheel).isNotNull();
         assertThat(plan.evenings()).extracting(WorkPlan.Evening::number).containsExactly(1, 2);
         assertThat(plan.evenings().get(0).steps()).extracting(WorkPlan.Step::what).containsExactly("Take the front wheel out of bike 0", swap.what(),
                 "Put the front wheel back into bike 0, axle as marked");
-        assertThat(plan.evenings().get(0).steps().get(1)).isEqualTo(new WorkPlan.Step(swap.what(), 20, 720, "test ride"));
+        assertThat(plan.evenings().get(0).steps().get(1)).isEqualTo(new WorkPlan.Step("bike 0", swap.what(), on.name(), 19 * 60 + 1, 20, 720, "test ride"));
         assertThat(plan.evenings().get(0).minutes()).isEqualTo(22);
         assertThat(plan.evenings().get(1).steps()).extracting(WorkPlan.Step::minutes).containsExactly(45);
-        assertThat(plan.day(plan.evenings().get(0))).as("ridden two days before, so the tyre is on three days before").isEqualTo("2026-06-11");
+        assertThat(plan.evenings().get(0).date()).as("ridden two days before, so the tyre is on three days before").isEqualTo("2026-06-11");
     }
 }

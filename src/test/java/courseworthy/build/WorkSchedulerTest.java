@@ -24,13 +24,17 @@ class WorkSchedulerTest {
     void noOrderEndsEarlier() {
         for (int seed = 0; seed < 2_000; seed++) {
             draw(new Random(seed), 1 + seed % 7);
-            WorkScheduler plan = new WorkScheduler(minutes, waits, bikes, free);
+            WorkScheduler plan = new WorkScheduler(minutes, waits, bikes, times(free));
             end = Integer.MAX_VALUE;
             changes = Integer.MAX_VALUE;
             everyOrder(new int[minutes.length], new int[minutes.length], 0, new boolean[minutes.length], free == 0 ? 0 : EVENING, 0);
             assertThat(new int[] {plan.end(), plan.changes()}).as("seed " + seed).containsExactly(end, changes);
             keepsToTheRules(plan, "seed " + seed);
         }
+    }
+
+    private static EveningTimes times(int free) {
+        return free == 0 ? EveningTimes.endless() : EveningTimes.every(free);
     }
 
     private void draw(Random random, int n) {
@@ -103,7 +107,7 @@ class WorkSchedulerTest {
     @Test
     void whatWaitsOvernightIsDoneFirst() {
         int[][] overnight = {{-1, -1, -1, 0}, {-1, -1, -1, 0}, {-1, -1, -1, 12 * 60}, {-1, -1, -1, -1}};
-        WorkScheduler plan = new WorkScheduler(new int[] {60, 50, 20, 45}, overnight, new int[4], 120);
+        WorkScheduler plan = new WorkScheduler(new int[] {60, 50, 20, 45}, overnight, new int[4], times(120));
         assertThat(plan.order()).containsExactly(2, 0, 1, 3);
         assertThat(plan.starts()).containsExactly(EVENING, EVENING + 20, DAY + EVENING, DAY + EVENING + 50);
     }
@@ -112,9 +116,9 @@ class WorkSchedulerTest {
     @Test
     void oneBikeBeforeTheNext() {
         int[][] none = {{-1, -1, -1, -1}, {-1, -1, -1, -1}, {-1, -1, -1, -1}, {-1, -1, -1, -1}};
-        assertThat(new WorkScheduler(new int[] {5, 5, 5, 5}, none, new int[] {0, 1, 0, 1}, 0).order()).containsExactly(0, 2, 1, 3);
+        assertThat(new WorkScheduler(new int[] {5, 5, 5, 5}, none, new int[] {0, 1, 0, 1}, times(0)).order()).containsExactly(0, 2, 1, 3);
         none[1][2] = 0;
-        assertThat(new WorkScheduler(new int[] {5, 5, 5, 5}, none, new int[] {0, 1, 0, 1}, 0).changes()).as("a part moves between them").isEqualTo(1);
+        assertThat(new WorkScheduler(new int[] {5, 5, 5, 5}, none, new int[] {0, 1, 0, 1}, times(0)).changes()).as("a part moves between them").isEqualTo(1);
     }
 
     /** Twenty jobs over three bikes are planned within a hundred thousand tries of the 2.4 x 10^18 orders that there are. */
@@ -123,7 +127,7 @@ class WorkSchedulerTest {
         for (int seed = 0; seed < 40; seed++) {
             draw(new Random(seed), WorkScheduler.EXACT);
             free = 120;
-            WorkScheduler plan = new WorkScheduler(minutes, waits, bikes, free);
+            WorkScheduler plan = new WorkScheduler(minutes, waits, bikes, times(free));
             keepsToTheRules(plan, "seed " + seed);
             assertThat(plan.nodes()).as("seed " + seed).isLessThan(100_000);
         }
@@ -133,12 +137,12 @@ class WorkSchedulerTest {
     void moreJobsThanThatKeepToTheRules() {
         for (int seed = 0; seed < 20; seed++) {
             draw(new Random(seed), 30);
-            keepsToTheRules(new WorkScheduler(minutes, waits, bikes, free), "seed " + seed);
+            keepsToTheRules(new WorkScheduler(minutes, waits, bikes, times(free)), "seed " + seed);
         }
     }
 
     @Test
     void jobsThatWaitForEachOtherAreRefused() {
-        assertThatThrownBy(() -> new WorkScheduler(new int[] {5, 5}, new int[][] {{-1, 0}, {0, -1}}, new int[2], 0)).hasMessage("jobs that wait for each other");
+        assertThatThrownBy(() -> new WorkScheduler(new int[] {5, 5}, new int[][] {{-1, 0}, {0, -1}}, new int[2], times(0))).hasMessage("jobs that wait for each other");
     }
 }

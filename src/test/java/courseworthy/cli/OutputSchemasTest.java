@@ -148,6 +148,7 @@ class OutputSchemasTest {
     @Test
     void season() {
         keeps("season", "season", List.of("docs/examples"));
+        keeps("season-weeks", "season", List.of("docs/examples", "--by-week"));
     }
 
     @Test

@@ -130,13 +130,23 @@ class SeasonCommandTest {
         }
     }
 
-    /** Two days with an hour and a half for work between them are not enough for a fork and a pair of wheels: what stands is ridden. */
+    /**
+     * One evening of an hour and a half between two races is not enough for a fork and a pair of wheels, whose rotors need a night: the ring is
+     * changed, gears and test ride included, and what is left out is said with what that loses.
+     */
     @Test
     void timeIsShortBetweenTwoRaces() {
         JsonNode clash = season.get("conflicts").get(1);
         assertThat(clash.get("what").get(0).asText()).isEqualTo("time");
         assertThat(clash.get("choices").get(1).get("what").asText()).startsWith("Find the time: ").contains("with 90 min for it");
-        assertThat(ride("Ida", "Fernbrake Forest Lap Race").get("build").get("swaps")).isEmpty();
+        JsonNode build = ride("Ida", "Fernbrake Forest Lap Race").get("build");
+        assertThat(build.get("swaps")).extracting(each -> each.get("on").asText()).containsExactly("ring 36");
+        assertThat(build.get("evenings")).hasSize(1);
+        assertThat(build.get("evenings").get(0).get("date").asText()).isEqualTo("2026-06-21");
+        assertThat(build.get("evenings").get(0).get("work_s").asInt()).isEqualTo((10 + 10 + 45) * 60);
+        assertThat(clash.get("choices").get(0).get("what").asText()).isEqualTo("Ida: hardtail, changed: ring 36; left out for want of time: slim fork 110, "
+                + "light wheel front, light wheel rear");
+        assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Ida: fork chassis stiff instead of the recommended light");
         assertThat(season.get("conflicts")).hasSize(3);
         assertThat(text.replaceAll("\\s+", " ")).contains("Ida (Heather Ridge Marathon), Joss (Heather Ridge Marathon) and Ida (Fernbrake Forest");
     }

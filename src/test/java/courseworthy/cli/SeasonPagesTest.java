@@ -36,7 +36,7 @@ class SeasonPagesTest {
     static void write() throws IOException {
         pages = folder.resolve("pages");
         season = new ObjectMapper().readTree(new ToolOutput().season("docs/examples", Format.JSON));
-        assertThat(season("docs/examples", pages)).isEqualTo("Wrote 19 pages; begin with " + pages + "/index.html\n");
+        assertThat(season("docs/examples", pages)).isEqualTo("Wrote 20 pages; begin with " + pages + "/index.html\n");
     }
 
     private static String season(String from, Path to) {
@@ -80,8 +80,8 @@ class SeasonPagesTest {
 
     @Test
     void everyPageIsReachedFromTheFirstByRelativeLinks() throws IOException {
-        assertThat(reached(pages)).hasSize(19).allMatch(path -> path.endsWith(".html"));
-        assertThat(all(pages)).hasSize(20).containsKey("season-pages.sha256");
+        assertThat(reached(pages)).hasSize(20).allMatch(path -> path.endsWith(".html"));
+        assertThat(all(pages)).hasSize(21).containsKey("season-pages.sha256");
     }
 
     @Test

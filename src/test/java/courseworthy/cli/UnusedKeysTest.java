@@ -9,6 +9,7 @@ import courseworthy.topic.Topics;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,10 @@ class UnusedKeysTest {
             Map.entry("event/date", List.of("2026-12-20", "2026-03-01")),
             Map.entry("event/utc offset", List.of("+01:00", "+03:00")),
             Map.entry("event/zone", List.of("Europe/London")),
+            Map.entry("event/travel/home", List.of("2026-06-22")),
+            Map.entry("event/travel/out", List.of("2026-06-18")),
+            Map.entry("event/time for work/from", List.of("2026-06-10")),
+            Map.entry("event/time for work/days/date", List.of("2026-06-13")),
             Map.entry("event/edition", List.of("2027")),
             Map.entry("course/track", List.of("other.gpx")),
             Map.entry("course/stretches/mapped", List.of("surface=concrete")),
@@ -52,6 +57,11 @@ class UnusedKeysTest {
             Map.entry("season/events/event", List.of("event.yaml")),
             Map.entry("season/events/map", List.of("far.osm")),
             Map.entry("season/events/elevation", List.of("flat")),
+            Map.entry("season/riders/priority", List.of("3")),
+            Map.entry("season/time for work/from", List.of("2026-05-12")),
+            Map.entry("season/time for work/days/date", List.of("2026-05-12")),
+            Map.entry("season/events/travel/out", List.of("2026-05-17")),
+            Map.entry("season/events/travel/home", List.of("2026-05-20")),
             Map.entry("season/events/date", List.of("2026-06-20")),
             Map.entry("season/events/ground", List.of("surface=sand")),
             Map.entry("season/events/starts/bike", List.of("borrowed bike")),
@@ -67,7 +77,10 @@ class UnusedKeysTest {
 
     @Test
     void ofAnEvent() throws IOException {
-        used("event", day(), "ridge", "track", "plain");
+        Files.writeString(folder.resolve("cellar.yaml"), Files.readString(Path.of("docs/examples/workshops/cellar.yaml")));
+        List<String> commands = new ArrayList<>(day());
+        commands.add(day().get(0) + " --workshop cellar.yaml");
+        used("event", commands, "ridge", "track", "plain");
     }
 
     @Test
@@ -119,6 +132,8 @@ class UnusedKeysTest {
         Files.writeString(folder.resolve("season.yaml"), Files.readString(EXAMPLES.resolve("season.yaml")));
         KeyUse use = new KeyUse(folder, "season", OTHERS);
         use.look(folder.resolve("season.yaml"), List.of("season . --format json", "season ."));
+        Files.writeString(folder.resolve("season.yaml"), Files.readString(EXAMPLES.resolve("season.yaml")).replaceAll("time for work: .*", "time for work: 0:30 h"));
+        use.look(folder.resolve("season.yaml"), List.of("season . --format json"));
         assertThat(use.unseen()).isEmpty();
         assertThat(use.unused()).isEmpty();
     }

@@ -259,7 +259,13 @@ class EventReaderTest {
             "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
             "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
             "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, time limit, group share, "
-                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, pits, bike;Did you mean \"laps\"?"})
+                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, pits, travel, time for work, bike;Did you mean \"laps\"?",
+            "{date: 2026-05-09, time for work: {monday: 1:00 h}}|e.yaml:1: each evening: found nothing, expected the time for work on evenings that are not named;Add a line \"each evening: 1:00 h\", or of 0 min for none.",
+            "time for work: {each evening: 1:00 h, monday: 0 min}|e.yaml:1: time for work: found evenings by their day, and no date of the event, expected the date from which a plan by evening counts back;"
+                    + "Add a line \"date: 2026-05-09\", or write one time for every evening.",
+            "{date: 2026-05-09, time for work: {each evening: 1:00 h, days: [{date: 2026-05-02, time: 0 min}, {date: 2026-05-02, time: 1:00 h}]}}|e.yaml:1: date: found 2026-05-02 a second time, expected each day once",
+            "{date: 2026-05-09, travel: {out: 2026-05-10}}|e.yaml:1: out: found 2026-05-10, expected a day at most 60 days before the event, which is on 2026-05-09",
+            "{date: 2026-05-09, travel: {home: 2026-05-08}}|e.yaml:1: home: found 2026-05-08, expected a day at most 60 days after the event, which is on 2026-05-09"})
     void aSlipIsSaidInFull(String text, String message) {
         read(text + "\n");
         assertThat(said()).containsExactly(message.replace(";", "\n    "));

@@ -29,6 +29,8 @@ public final class CalendarRenderer {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT);
+
     private final ContentLines lines = new ContentLines();
     private final ZoneId zone;
     private final String stamp;
@@ -46,7 +48,7 @@ public final class CalendarRenderer {
     private String written(Calendar calendar) {
         lines.value("BEGIN", "VCALENDAR");
         lines.value("VERSION", "2.0");
-        lines.value("PRODID", "-//courseworthy//checklist//EN");
+        lines.value("PRODID", "-//courseworthy//plan//EN");
         lines.value("CALSCALE", "GREGORIAN");
         lines.text("NAME", line(calendar.name()));
         for (Entry entry : calendar.entries()) {
@@ -61,15 +63,22 @@ public final class CalendarRenderer {
         lines.value("UID", uid(entry));
         lines.value("DTSTAMP", stamp);
         lines.value("SEQUENCE", "0");
-        lines.value("DTSTART", time(entry.from()));
-        lines.value("DTEND", time(entry.to()));
+        if (entry.wholeDay()) {
+            lines.value("DTSTART;VALUE=DATE", DAY.format(entry.from()));
+            lines.value("DTEND;VALUE=DATE", DAY.format(entry.to()));
+        } else {
+            lines.value("DTSTART", time(entry.from()));
+            lines.value("DTEND", time(entry.to()));
+        }
         lines.text("SUMMARY", line(entry.title()));
         lines.text("DESCRIPTION", entry.lines().stream().map(CalendarRenderer::line).collect(Collectors.joining("\n")));
-        lines.value("BEGIN", "VALARM");
-        lines.value("ACTION", "DISPLAY");
-        lines.value("TRIGGER", entry.warning() == 0 ? "PT0S" : "-PT" + entry.warning() + "M");
-        lines.text("DESCRIPTION", line(entry.title()));
-        lines.value("END", "VALARM");
+        if (!entry.wholeDay()) {
+            lines.value("BEGIN", "VALARM");
+            lines.value("ACTION", "DISPLAY");
+            lines.value("TRIGGER", entry.warning() == 0 ? "PT0S" : "-PT" + entry.warning() + "M");
+            lines.text("DESCRIPTION", line(entry.title()));
+            lines.value("END", "VALARM");
+        }
         lines.value("END", "VEVENT");
     }
 

@@ -43,9 +43,7 @@ final class JsonBuild {
             json.string("to", name(each.to()));
         });
         json.strings("pressures", build.pressures());
-        json.objects("swaps", build.swaps(), this::swap);
-        json.objects("evenings", build.plan().evenings(), each -> evening(build.plan(), each));
-        json.objects("back", build.back(), this::swap);
+        work(build);
         json.objects("due_back", build.returns(), this::returned);
         json.objects("not_met", build.notMet(), each -> {
             json.string("topic", each.topic());
@@ -62,6 +60,16 @@ final class JsonBuild {
         json.close();
     }
 
+    private void work(Build build) throws IOException {
+        json.objects("swaps", build.swaps(), this::swap);
+        json.string("left_out", build.leftOut() == null ? null : build.leftOut().what());
+        json.range("left_out_costs_s", build.leftOut() == null ? null : build.leftOut().costs(), 0);
+        JsonSeasonWeeks.hours(json, build.plan().hours(), build.plan().given());
+        json.objects("evenings", build.plan().evenings(), this::evening);
+        json.string("back_from", build.plan().backFrom() == null ? null : build.plan().backFrom().toString());
+        json.objects("back", build.back(), this::swap);
+    }
+
     private void returned(Build.Return each) throws IOException {
         json.string("part", each.part().name());
         json.string("to", each.to().name());
@@ -69,11 +77,13 @@ final class JsonBuild {
         json.string("by", each.by() == null ? null : each.by().toString());
     }
 
-    private void evening(WorkPlan plan, WorkPlan.Evening evening) throws IOException {
+    private void evening(WorkPlan.Evening evening) throws IOException {
         json.number("evening", evening.number());
-        json.string("date", plan.day(evening) == null ? null : plan.day(evening).toString());
+        json.string("date", evening.date() == null ? null : evening.date().toString());
+        json.number("free_s", evening.free() * 60);
         json.number("work_s", evening.minutes() * 60);
         json.objects("steps", evening.steps(), each -> {
+            json.string("bike", each.bike());
             json.string("what", each.what());
             json.number("work_s", each.minutes() * 60);
             json.number("wait_s", each.pause() * 60);

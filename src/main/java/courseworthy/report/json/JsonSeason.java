@@ -1,6 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.build.SeasonPlan;
+import courseworthy.build.SeasonPlan.Choice;
 import courseworthy.build.SeasonPlan.Clash;
 import courseworthy.build.SeasonPlan.Ride;
 import courseworthy.build.SeasonPlan.Wish;
@@ -50,11 +51,14 @@ public final class JsonSeason {
         json.string("date", clash.date().toString());
         json.strings("what", clash.what());
         json.strings("wanting", clash.wanting());
-        json.objects("choices", clash.choices(), each -> {
-            json.string("what", each.what());
-            json.strings("loses", each.loses());
-            json.range("costs_s", each.costs(), 0);
-        });
+        json.objects("choices", clash.choices(), each -> choice(json, each));
+    }
+
+    static void choice(Json json, Choice each) throws IOException {
+        json.string("what", each.what());
+        json.strings("loses", each.loses().stream()
+                .map(loss -> loss.rider() + ": " + loss.topic() + " " + loss.got() + " instead of the recommended " + loss.wanted()).toList());
+        json.range("costs_s", each.costs(), 0);
     }
 
     private static void wish(Json json, Wish wish) throws IOException {

@@ -1,0 +1,106 @@
+package courseworthy.build;
+
+import courseworthy.call.Call;
+import courseworthy.decision.Decision;
+import courseworthy.decision.Decision.Status;
+import courseworthy.topic.Topics;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds parts of a build that are worn to their limits or grown too old on the day of a ride. */
+final class WornParts {
+
+    /** Who rides these worn falls or cannot stop (common practice, no source). */
+    private static final Set<PartKind> SAFETY = EnumSet.of(PartKind.ROTOR, PartKind.PADS, PartKind.TYRE);
+
+    private final Call call;
+    private final LocalDate date;
+
+    /** @param date of the ride; null where it is not known */
+    WornParts(Call call, LocalDate date) {
+        this.call = call;
+        this.date = date;
+    }
+
+    /** What is worn past its mark, or older than the call allows, in sentences. @param parts what is in each place */
+    List<String> of(Map<MountingPlace, Part> parts) {
+        return of(parts, EnumSet.allOf(PartKind.class));
+    }
+
+    /** How many parts are so worn that the rider may fall or cannot stop. */
+    int unsafe(Map<MountingPlace, Part> parts) {
+        return of(parts, SAFETY).size();
+    }
+
+    private List<String> of(Map<MountingPlace, Part> parts, Set<PartKind> kinds) {
+        List<String> out = new ArrayList<>();
+        for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
+            Part part = each.getValue();
+            if (!kinds.contains(part.kind())) {
+                continue;
+            }
+            switch (part.kind()) {
+                case CHAIN -> over(out, part, "is worn to its limit: change it, and look at the cassette, which wears with it",
+                        part.number(PartDetail.WEAR), part.number(PartDetail.WEAR_LIMIT));
+                case ROTOR -> over(out, part, "is worn to the thickness marked on it: change it", part.number(PartDetail.LEAST_THICKNESS),
+                        part.number(PartDetail.THICKNESS));
+                case PADS -> pads(out, part);
+                case TYRE -> {
+                    Double cuts = part.number(PartDetail.CUTS);
+                    if (cuts != null && cuts > 0) {
+                        out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
+                    }
+                }
+                case SEALANT -> {
+                    if (!isNew(each.getKey(), parts)) {
+                        sealant(out, part);
+                    }
+                }
+                default -> {
+                }
+            }
+        }
+        return out;
+    }
+
+    private static void over(List<String> out, Part part, String words, Double value, Double limit) {
+        if (value != null && limit != null && value >= limit - 1e-9) {
+            out.add(part + " " + words);
+        }
+    }
+
+    private void pads(List<String> out, Part part) {
+        Decision least = call.on(Topics.PAD_THICKNESS);
+        Double left = part.number(PartDetail.LEFT);
+        if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
+            out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
+        }
+    }
+
+    /** Whether sealant goes in anew, with another tyre than the one that is on its wheel. */
+    private static boolean isNew(MountingPlace sealant, Map<MountingPlace, Part> parts) {
+        Part wheel = parts.get(sealant.host());
+        Part tyre = parts.get(sealant == MountingPlace.FRONT_SEALANT ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE);
+        return wheel != null && tyre != null && !MountingEffort.isOn(tyre, wheel);
+    }
+
+    private void sealant(List<String> out, Part part) {
+        Decision most = call.on(Topics.SEALANT_AGE);
+        LocalDate added = part.day(PartDetail.ADDED);
+        if (added != null && date != null && most.status() == Status.SETTLED) {
+            long days = ChronoUnit.DAYS.between(added, date);
+            if (days > most.value()) {
+                out.add(part + " will be " + days + " days old on the day: top it up (at most " + most.topic().text(most.value()) + ")");
+            }
+        }
+    }
+}
