@@ -171,12 +171,14 @@ final class RideSimulator {
         paceOfStep = new double[way.size() * laps];
         pace = new double[size * laps];
         for (int lap = 0; lap < laps; lap++) {
+            int begin = lap * size;
+            int from = lap * way.size();
             for (int i = 0; i < size; i++) {
-                int s = lap * way.size() + step[i];
-                if (i == 0 || step[i] != step[i - 1]) {
-                    paceOfStep[s] = pace(lap, i, inputs, uphill * PowerBalance.EFFICIENCY);
+                int s = step[i];
+                if (i == 0 || s != step[i - 1]) {
+                    paceOfStep[from + s] = pace(begin, i, inputs, uphill * PowerBalance.EFFICIENCY);
                 }
-                pace[lap * size + i] = paceOfStep[s];
+                pace[begin + i] = paceOfStep[from + s];
             }
         }
     }
@@ -186,8 +188,8 @@ final class RideSimulator {
         return byHour ? halfDensity.length / size : 1;
     }
 
-    private double pace(int lap, int i, RideParameters inputs, double wheelPower) {
-        int at = lap * size + i;
+    private double pace(int begin, int i, RideParameters inputs, double wheelPower) {
+        int at = begin + i;
         double air = halfDensity[at] * inputs.airFactor * (inputs.dragArea + PowerBalance.WHEEL_DRAG);
         double steady = inputs.mass * PowerBalance.GRAVITY * (inputs.rolling[ground[at]] * pieces.cosine[i] + inputs.climbing * pieces.sine[i])
                 + PowerBalance.BEARING_FORCE;
@@ -196,14 +198,19 @@ final class RideSimulator {
 
     /** Shares power out as on the thinned way, so that it does not follow every rise of the ground. */
     void paceAs(RideSimulator thinned) {
-        pace = new double[size * laps()];
-        for (int at = 0; at < pace.length; at++) {
-            pace[at] = thinned.paceOf(at / size, step[at % size]);
+        int laps = laps();
+        pace = new double[size * laps];
+        for (int lap = 0; lap < laps; lap++) {
+            int begin = lap * size;
+            int from = lap * thinned.way.size();
+            for (int i = 0; i < size; i++) {
+                pace[begin + i] = thinned.paceOf(from, step[i]);
+            }
         }
     }
 
-    private double paceOf(int lap, int fullStep) {
-        return paceOfStep[lap * way.size() + stepOf[fullStep]];
+    private double paceOf(int from, int fullStep) {
+        return paceOfStep[from + stepOf[fullStep]];
     }
 
     /**
