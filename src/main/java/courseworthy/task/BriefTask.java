@@ -44,31 +44,39 @@ public final class BriefTask {
     private final Workspace workspace;
     private final boolean outlook;
     private final boolean ahead;
+    private final boolean margins;
 
     /**
      * @param outlook whether to work out what to set, the day's plan and what changes if the forecast turns
      * @param ahead   whether to work out what a plain brief shows of worth while the recommendation is made
+     * @param margins whether to work out which decisions are close
      */
-    private BriefTask(Workspace workspace, boolean outlook, boolean ahead) {
+    private BriefTask(Workspace workspace, boolean outlook, boolean ahead, boolean margins) {
         this.workspace = workspace;
         this.outlook = outlook;
         this.ahead = ahead;
+        this.margins = margins;
     }
 
     /** The whole brief. */
     public static BriefResult of(Workspace workspace, Request request) {
-        return new BriefTask(workspace, true, true).answer(request);
+        return new BriefTask(workspace, true, true, true).answer(request);
     }
 
     /** Without what to set, the day's plan and what changes if the forecast turns. */
     public static BriefResult withoutOutlook(Workspace workspace, Request request) {
-        return new BriefTask(workspace, false, false).answer(request);
+        return new BriefTask(workspace, false, false, false).answer(request);
+    }
+
+    /** Likewise, with which decisions are close. */
+    static BriefResult withoutOutlookButMargins(Workspace workspace, Request request) {
+        return new BriefTask(workspace, false, false, true).answer(request);
     }
 
     /** One topic of the brief in full, with what would change it. */
     public static TopicResult topic(Workspace workspace, Request request, String name, Progress progress) {
         Topic topic = Workspace.topic("--topic", name);
-        BriefResult answer = new BriefTask(workspace, true, false).answer(request);
+        BriefResult answer = new BriefTask(workspace, true, false, true).answer(request);
         List<Flip> flips = WhyTask.flips(answer.rules(), answer.call(), topic, progress).any();
         return new TopicResult(answer.brief(), topic, flips);
     }
@@ -117,7 +125,7 @@ public final class BriefTask {
      * @param called with the parts that the rider may use
      */
     static Brief of(Workspace workspace, Called called, FitRules fit, Build build, List<Sheet> sheets) {
-        return new BriefTask(workspace, true, false).assemble(called, fit, build, sheets).brief();
+        return new BriefTask(workspace, true, false, true).assemble(called, fit, build, sheets).brief();
     }
 
     /** What the rest of a brief is made from; without a workshop where none is given. */
@@ -132,7 +140,7 @@ public final class BriefTask {
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
         DayOutlook day = outlook ? outlook(called, mounted,
                 RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;
-        List<CloseThreshold> close = outlook ? CloseThresholdFinder.of(called.rules(), call) : List.of();
+        List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call) : List.of();
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
                 new GroundReliance(ride, called.rules(), call), checklist, day,

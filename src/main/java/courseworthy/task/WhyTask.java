@@ -49,7 +49,7 @@ public final class WhyTask {
         if (situation != null && SituationFile.isOne(situation)) {
             return SituationWhyTask.of(workspace, situation, request, asked, value, rule, progress);
         }
-        BriefResult answer = BriefTask.withoutOutlook(workspace, request);
+        BriefResult answer = BriefTask.withoutOutlookButMargins(workspace, request);
         return asked == null ? ofTask(answer.rules(), answer.call(), answer.brief(), rule)
                 : new WhyTask(answer.rules(), answer.call(), asked, progress).of(answer.brief(), value, rule);
     }
