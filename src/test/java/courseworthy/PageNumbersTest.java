@@ -4,27 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import courseworthy.cli.Format;
 import courseworthy.task.Request;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the page of a brief says is what its JSON says: no number stands on the page that is not one of the JSON, rounded and in the unit shown. */
 class PageNumbersTest {
 
     private static final Pattern CLOCK = Pattern.compile("(?<![\\d:])(\\d{1,3}):(\\d\\d)(?![\\d:])");
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d+(?:\\.\\d+)?");
+    private static final String OTHER_BIKE = "2026-06-20-joss-heather-ridge-marathon.html";
     private static final double MINUTE = 60;
     private static final double DAY = 86400;
     /** What the JSON's own rounding to three decimals may take or add. */
@@ -54,10 +62,13 @@ class PageNumbersTest {
     @MethodSource("requests")
     void everyNumberIsOneOfTheJson(Request request) throws IOException {
         Numbers known = new Numbers();
-        JsonNode json = json(request);
-        known.add(json);
+        known.add(json(request));
+        assertThat(strange(known, page(request))).isEmpty();
+    }
+
+    private static List<String> strange(Numbers known, Document page) {
         List<String> strange = new ArrayList<>();
-        for (String line : lines(page(request))) {
+        for (String line : lines(page)) {
             Matcher clocks = CLOCK.matcher(line);
             while (clocks.find()) {
                 if (!known.hasClock(clocks.group(), Integer.parseInt(clocks.group(1)) * 60 + Integer.parseInt(clocks.group(2)))) {
@@ -71,7 +82,71 @@ class PageNumbersTest {
                 }
             }
         }
-        assertThat(strange).isEmpty();
+        return strange;
+    }
+
+    /** Of every other command that has both. */
+    @ParameterizedTest
+    @ValueSource(strings = {"course heather-ridge", "gears heather-ridge RIDE", "checklist heather-ridge RIDE", "why heather-ridge RIDE rear_tyre_casing",
+        "compare heather-ridge RIDE --set front_tyre_casing=heavy --set bike=gravel", "position docs/examples/workshops/cellar.yaml",
+        "scout docs/examples/maps/sorrel-wood.gpx --map docs/examples/maps/sorrel-wood.osm", "debrief docs/examples/debriefs/heather-ridge.yaml",
+        "season docs/examples", "roster heather-ridge --riders docs/examples/riders", "similar heather-ridge"})
+    void everyNumberOfACommandIsOneOfItsJson(String line) throws IOException {
+        Numbers known = new Numbers();
+        known.add(new ObjectMapper().readTree(run(line, "json")));
+        assertThat(strange(known, Jsoup.parse(run(line, "html")))).isEmpty();
+    }
+
+    private static String run(String line, String format) {
+        List<String> arguments = new ArrayList<>();
+        for (String each : line.replace("RIDE", "--event docs/examples/events/heather-ridge.yaml --rider docs/examples/riders/kim-cross-country.yaml").split(" ")) {
+            arguments.add(each.replace('_', ' '));
+        }
+        arguments.addAll(List.of("--format", format));
+        return new ToolOutput().run(arguments.toArray(String[]::new));
+    }
+
+    /**
+     * Of the pages of a season: what one says of a start is in the season's JSON, or in that of a brief on what the season's file names for it. Where a
+     * start has another bike than the brief builds, since somebody else rides that one, no brief has its mass.
+     */
+    @Test
+    void everyNumberOfThePagesOfASeasonIsOneOfItsJson(@TempDir Path folder) throws IOException {
+        JsonNode season = new YAMLMapper().readTree(Path.of("docs/examples/season.yaml").toFile());
+        String json = run("season docs/examples", "json");
+        new ToolOutput().run("season", "docs/examples", "--format", "html", "-o", folder.resolve("pages").toString());
+        int starts = 0;
+        try (Stream<Path> pages = Files.walk(folder.resolve("pages"))) {
+            for (Path each : pages.filter(page -> page.toString().endsWith(".html")).sorted().toList()) {
+                Numbers known = new Numbers();
+                known.add(new ObjectMapper().readTree(json));
+                String page = each.getFileName().toString();
+                Request start = page.equals(OTHER_BIKE) ? null : start(season, page);
+                starts += start == null ? 0 : 1;
+                if (start != null) {
+                    known.add(json(start));
+                }
+                if (!page.equals(OTHER_BIKE)) {
+                    assertThat(strange(known, Jsoup.parse(Files.readString(each)))).as(page).isEmpty();
+                }
+            }
+        }
+        assertThat(starts).isEqualTo(8);
+    }
+
+    /** What a page of a start is about, by its name: {@code 2026-05-16-joss-quern-hills-all-day.html}; null for the other pages. */
+    private static Request start(JsonNode season, String page) {
+        String examples = "docs/examples/";
+        for (JsonNode event : season.path("events")) {
+            for (JsonNode rider : season.path("riders")) {
+                if (page.startsWith(event.path("date").asText() + "-" + rider.path("name").asText().toLowerCase(Locale.ROOT) + "-")) {
+                    return Request.builder(event.path("course").asText()).event(examples + event.path("event").asText())
+                            .rider(examples + rider.path("rider").asText()).workshop(examples + rider.path("workshop").asText())
+                            .date(event.path("date").asText()).role(event.path("role").asText(null)).build();
+                }
+            }
+        }
+        return null;
     }
 
     /** What stands between two tags, and so on one line. */
@@ -114,7 +189,7 @@ class PageNumbersTest {
         List<String> expected = new ArrayList<>();
         for (JsonNode split : plan.path("splits")) {
             long minutes = Math.round((8 * 3600 + split.path("after_s").path("value").asDouble()) / MINUTE);
-            String row = String.format(java.util.Locale.ROOT, "%.1f km %d:%02d", split.path("at_m").asDouble() / 1000, minutes / 60, minutes % 60);
+            String row = String.format(Locale.ROOT, "%.1f km %d:%02d", split.path("at_m").asDouble() / 1000, minutes / 60, minutes % 60);
             if (!expected.contains(row)) {
                 expected.add(row);
             }

@@ -30,7 +30,8 @@ class OutputSchemasTest {
             "docs/examples/riders/joss-steel.yaml", "--workshop", WORKSHOP);
     private static final List<String> NOBODY = List.of("market-roads");
     /** Fields that an output may do without: what was not asked for, or is not known. */
-    private static final Set<String> OPTIONAL = Set.of("untouched", "races_a_year", "season_returns_s", "changes_together", "leaves_out");
+    private static final Set<String> OPTIONAL = Set.of("untouched", "races_a_year", "season_returns_s", "changes_together", "leaves_out",
+            "ground_known_by");
 
     @TempDir
     private Path folder;

@@ -132,7 +132,7 @@ public final class JsonBrief {
         json.string("event", brief.event());
         json.string("rider", brief.rider());
         JsonSheets.write(brief.sheets(), json);
-        JsonGround.attribution(brief.course().attribution(), json);
+        JsonGround.origin(brief.course(), json);
     }
 
     private void course(CourseSummary course) throws IOException {

@@ -2,6 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.course.GroundPairs;
 import courseworthy.task.Brief;
+import courseworthy.task.CourseSummary;
 import courseworthy.task.GroundBasis;
 import java.io.IOException;
 
@@ -18,6 +19,23 @@ final class JsonGround {
         }
     }
 
+    /** Who must be named, and by what the ground is known along how much of the course; no fields where no map gave any. */
+    static void origin(CourseSummary course, Json json) throws IOException {
+        attribution(course.attribution(), json);
+        if (course.basis() != null) {
+            json.object("ground_known_by");
+            lengths(course.basis(), json);
+            json.close();
+        }
+    }
+
+    private static void lengths(GroundBasis basis, Json json) throws IOException {
+        json.metres("mapped_m", basis.mapped());
+        json.metres("inferred_m", basis.inferred());
+        json.metres("written_m", basis.written());
+        json.metres("unknown_m", basis.unknown());
+    }
+
     /** Topics whose decision could change with ground that is inferred or unknown; no field where no map gave any ground. */
     static void reliance(Brief brief, Json json) throws IOException {
         GroundBasis basis = brief.course().basis();
@@ -32,10 +50,7 @@ final class JsonGround {
             return;
         }
         json.object("ground");
-        json.metres("mapped_m", basis.mapped());
-        json.metres("inferred_m", basis.inferred());
-        json.metres("written_m", basis.written());
-        json.metres("unknown_m", basis.unknown());
+        lengths(basis, json);
         json.strings("rules", basis.rules());
         json.list("stretches");
         for (GroundBasis.Piece each : basis.stretches()) {

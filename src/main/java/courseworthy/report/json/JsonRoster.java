@@ -26,7 +26,7 @@ public final class JsonRoster {
         json.string("date", roster.date() == null ? null : roster.date().toString());
         json.string("event", roster.event());
         JsonSheets.write(roster.sheets(), json);
-        JsonGround.attribution(roster.course().attribution(), json);
+        JsonGround.origin(roster.course(), json);
         json.string("course", roster.course().name());
         json.string("folder", roster.folder());
         json.objects("topics", roster.topics(), this::topic);
