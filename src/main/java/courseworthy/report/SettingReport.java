@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.build.BuildCall;
+import courseworthy.build.SpringAir;
 import courseworthy.demand.DayDemands;
 import courseworthy.task.Brief;
 import courseworthy.topic.Topic;
@@ -33,7 +34,7 @@ final class SettingReport {
 
     /** The same without how to read it. */
     static Section.Builder inShort(Brief brief) {
-        Section.Builder out = Section.builder(ID, "What to set").definitions(rows(brief.outlook()));
+        Section.Builder out = Section.builder(ID, "What to set").definitions(rows(brief));
         if (brief.build() != null && brief.build().bike() != null) {
             out.note(RichText.of("These are for the parts of the build."));
         }
@@ -41,11 +42,13 @@ final class SettingReport {
         return out;
     }
 
-    private static List<Definition> rows(DayOutlook outlook) {
+    private static List<Definition> rows(Brief brief) {
+        DayOutlook outlook = brief.outlook();
         List<Definition> out = new ArrayList<>();
         if (outlook.pressures() != null && (outlook.pressures().front() != null || outlook.pressures().rear() != null)) {
             out.add(Definition.of("Pressure", pressure(outlook.pressures())));
         }
+        SpringAir.of(brief.build(), brief.demands()).forEach(each -> out.add(Definition.of("Air, " + each.part().kind().word(), RichText.ofQuoted(air(each)))));
         SuspensionSettings suspension = outlook.suspension();
         if (suspension != null) {
             out.add(Definition.of("Sag", join(sag("fork ", suspension.front()), sag("rear ", suspension.rear())) + ", in full kit"));
@@ -56,6 +59,17 @@ final class SettingReport {
             }
         }
         return out;
+    }
+
+    /** {@code start from 5.6 bar (81 psi), from its chart for 70 kg; then set the sag}. */
+    private static String air(SpringAir spring) {
+        if (spring.rider() == null) {
+            return "not known: the chart of " + spring.part() + " goes by your mass, which your rider file does not give";
+        }
+        String mass = Phrases.number(spring.rider(), 0) + " kg";
+        return spring.pressure() == null ? "not known: the chart of " + spring.part() + " is for " + Phrases.number(spring.lightest(), 0) + " to "
+                + Phrases.number(spring.heaviest(), 0) + " kg, and you are " + mass
+                : "start from " + PressureSteps.text(spring.pressure(), null) + ", from the chart of " + spring.part() + " for " + mass + "; then set the sag";
     }
 
     /** What differs between front and rear, and what goes beyond a limit; empty where nothing is to be said. */

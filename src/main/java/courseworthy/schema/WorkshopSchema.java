@@ -84,6 +84,7 @@ final class WorkshopSchema {
             case SIZES -> SchemaFragments.oneOrMore(amount(detail.dimension()));
             case INTERVALS -> SchemaFragments.oneOrMore(interval());
             case CLEARANCES -> SchemaFragments.anyOf(amount(Dimension.LENGTH), SchemaFragments.listOf(clearance()));
+            case CHART -> SchemaFragments.listOf(chartRow());
         };
     }
 
@@ -103,6 +104,11 @@ final class WorkshopSchema {
                 .key("price", about("Of one piece, or of a litre", amount(Dimension.NUMBER)))
                 .key("counted", about("The day it was counted; before the log begins where it is not given", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .required("name", "kind", "quantity").shape();
+    }
+
+    private static Map<String, Object> chartRow() {
+        return new SchemaFragments.Block().key("rider", amount(Dimension.MASS)).key("pressure", amount(Dimension.PRESSURE))
+                .required("rider", "pressure").shape();
     }
 
     private static Map<String, Object> clearance() {

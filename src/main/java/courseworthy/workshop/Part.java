@@ -18,7 +18,7 @@ public final class Part {
     /**
      * @param name    unique in its workshop
      * @param line    where it is written, 1-based
-     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>}, {@code List<Interval>} or {@code List<Double>} by the form
+     * @param details Double, Integer, Boolean, String, {@code List<String>}, int[], LocalDate, {@code List<Clearance>}, {@code List<Interval>}, {@code List<ChartRow>} or {@code List<Double>} by the form
      */
     public Part(String name, PartKind kind, int line, Map<PartDetail, ?> details) {
         this.name = name;
@@ -46,6 +46,15 @@ public final class Part {
      * @param days   null where not stated
      */
     public record Interval(String job, Double hours, Double length, Integer days) {
+    }
+
+    /**
+     * A row of a chart of air pressures.
+     *
+     * @param rider    kg
+     * @param pressure Pa
+     */
+    public record ChartRow(double rider, double pressure) {
     }
 
     public String name() {
@@ -175,6 +184,12 @@ public final class Part {
     @SuppressWarnings("unchecked")
     public List<Interval> intervals() {
         return (List<Interval>) details.getOrDefault(PartDetail.INTERVALS, List.of());
+    }
+
+    /** Rows of a chart, from light to heavy; null where not written. */
+    @SuppressWarnings("unchecked")
+    public List<ChartRow> chart(PartDetail detail) {
+        return (List<ChartRow>) details.get(detail);
     }
 
     /** Null where not written. */

@@ -82,6 +82,8 @@ public enum PartDetail {
     LENGTH("length", "a length from 100 mm to 700 mm", Dimension.LENGTH, 0.1, 0.7, "axle to crown of a fork; end to end of a seatpost"),
     STEERER_LENGTH("steerer length", "a length from 80 mm to 400 mm", Dimension.LENGTH, 0.08, 0.4, "from the crown to where it is cut"),
     MOST_SPACERS("most spacers", "a height from 0 mm to 100 mm", Dimension.LENGTH, 0, 0.1, "the most that the fork's maker permits under the stem"),
+    AIR_CHART("air chart", Form.CHART, 50_000, 3_000_000,
+            "air pressures to start from, from the manufacturer's chart, by the rider's mass as it states it: [{rider: 70 kg, pressure: 5 bar}]"),
     CHASSIS("chassis", List.of("light", "standard", "stiff"), "of a fork"),
     LOCKOUT("lockout", List.of("none", "at the fork/shock", "remote"), ""),
 
@@ -159,7 +161,7 @@ public enum PartDetail {
     VOLUME("volume", "a volume from 0.1 L to 60 L", Dimension.VOLUME, 0.1, 60, "");
 
     /** How a detail is written. */
-    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES, SIZES, INTERVALS }
+    public enum Form { AMOUNT, NUMBER, WHOLE, YES_NO, WORD, WORDS, LABEL, LABELS, TEETH, DAY, CLEARANCES, SIZES, INTERVALS, CHART }
 
     private static final Map<String, PartDetail> BY_NAME = new LinkedHashMap<>();
 

@@ -44,6 +44,7 @@ final class PartDetailReader {
             case CLEARANCES -> clearances(from, key);
             case SIZES -> sizes(from, key, detail);
             case INTERVALS -> intervals(from, key);
+            case CHART -> chart(from, key, detail);
         };
     }
 
@@ -130,6 +131,24 @@ final class PartDetailReader {
             }
             if (amount != null) {
                 out.add(amount.inBase());
+            }
+        }
+        return out.isEmpty() ? null : List.copyOf(out);
+    }
+
+    private List<Part.ChartRow> chart(FieldReader from, String key, PartDetail detail) {
+        List<Part.ChartRow> out = new ArrayList<>();
+        for (FieldReader each : from.blocks(key)) {
+            each.required("rider", "the rider's mass it holds for");
+            each.required("pressure", "the pressure to start from");
+            Amount rider = each.amount("rider", Dimension.MASS, PartDetail.RIDER_LIMIT.least() / 2, PartDetail.RIDER_LIMIT.most(), "a mass from 20 kg to 250 kg");
+            Amount pressure = each.amount("pressure", Dimension.PRESSURE, detail.least(), detail.most(), "a pressure from 0.5 bar to 30 bar");
+            each.done();
+            boolean rising = rider == null || out.isEmpty() || rider.inBase() > out.get(out.size() - 1).rider();
+            if (!rising) {
+                each.fault("rider", each.node("rider").describe() + " after a heavier or the same", "riders from light to heavy, each once", "");
+            } else if (rider != null && pressure != null) {
+                out.add(new Part.ChartRow(rider.inBase(), pressure.inBase()));
             }
         }
         return out.isEmpty() ? null : List.copyOf(out);

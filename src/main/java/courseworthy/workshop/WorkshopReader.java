@@ -40,6 +40,9 @@ public final class WorkshopReader {
     /** The keys of a stock. */
     public static final List<String> STOCK_KEYS = StockReader.STOCK_KEYS;
 
+    /** The keys of a row of an {@code air chart}. */
+    public static final List<String> CHART_KEYS = List.of("rider", "pressure");
+
     private static final int LONGEST_NAME = 80;
 
     private final String shown;

@@ -120,6 +120,7 @@ final class CatalogueTables {
             case SIZES -> "one or several sizes";
             case INTERVALS -> "one or several blocks of job with hours, length or days";
             case CLEARANCES -> "a width, or one for each wheel size";
+            case CHART -> "rows of a rider's mass and a pressure from 0.5 bar to 30 bar";
             case AMOUNT -> detail.range();
         };
     }

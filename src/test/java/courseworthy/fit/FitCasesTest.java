@@ -210,6 +210,7 @@ class FitCasesTest {
             case SIZES -> part.sizes(detail);
             case INTERVALS -> part.intervals();
             case CLEARANCES -> part.clearance(0.622);
+            case CHART -> part.chart(detail);
         };
     }
 
@@ -227,7 +228,7 @@ class FitCasesTest {
             case WORDS, LABELS -> ((List<?>) value).subList(1, ((List<?>) value).size());
             case TEETH -> teeth(detail, (int[]) value, way);
             case CLEARANCES -> List.of(new Part.Clearance(0.622, (Double) value + way * 0.001));
-            case DAY, SIZES, INTERVALS -> value;
+            case DAY, SIZES, INTERVALS, CHART -> value;
         };
     }
 

@@ -180,6 +180,23 @@ class WorkshopReaderTest {
                 + "    Write those between as well: [11, ..., 34].", "w.yaml:9: teeth: found \"46/30\", expected the rings in a list, large first\n    Write [46, 30].");
     }
 
+    /** A chart of air pressures goes from light to heavy; each row has both figures, and both are believable. */
+    @Test
+    void aChartOfAirIsInOrder() {
+        assertThat(chart("{rider: 60 kg, pressure: 5 bar}, {rider: 75 kg, pressure: 95 psi}")).isEmpty();
+        assertThat(chart("{rider: 70 kg, pressure: 6 bar}, {rider: 70 kg, pressure: 5 bar}")).containsExactly("w.yaml:8: rider: found \"70 kg\" after a heavier or the same, expected riders from light to heavy, each once");
+        assertThat(chart("{rider: 7 kg, pressure: 60 bar}")).containsExactly("w.yaml:8: rider: found \"7 kg\", expected a mass from 20 kg to 250 kg",
+                "w.yaml:8: pressure: found \"60 bar\", expected a pressure from 0.5 bar to 30 bar");
+        assertThat(chart("{rider: 70 kg}, {pressure: 6 bar}")).hasSize(2).anyMatch(line -> line.contains("the pressure to start from")).anyMatch(line -> line.contains("the rider's mass it holds for"));
+    }
+
+    private static List<String> chart(String rows) {
+        Faults found = new Faults();
+        String text = TWO + "  - {name: legs, kind: fork, mass: 2 kg, air chart: [" + rows + "]}\n";
+        WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", found), "w.yaml", found);
+        return found.faults().stream().map(Fault::text).toList();
+    }
+
     /** A family that a part is published to work with need not be in the workshop, however near its name is to one that is. */
     @Test
     void aFamilyNamedByPublishedWithIsNoSlip() {

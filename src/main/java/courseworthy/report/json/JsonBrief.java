@@ -1,5 +1,6 @@
 package courseworthy.report.json;
 
+import courseworthy.build.SpringAir;
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
 import courseworthy.call.Flip;
@@ -98,7 +99,7 @@ public final class JsonBrief {
         leaveAlone(brief.leaveAlone());
         couldNotTell(brief.couldNotTell());
         json.strings("cautions", Phrases.cautions(brief));
-        new JsonPlan(json).of(brief.outlook());
+        new JsonPlan(json).of(brief.outlook(), SpringAir.of(brief.build(), brief.demands()));
         if (flips == null) {
             new JsonRoadBook(json).of(brief.roadBook());
             new JsonBriefLists(json).of(brief);

@@ -1,5 +1,6 @@
 package courseworthy.report.json;
 
+import courseworthy.build.SpringAir;
 import courseworthy.demand.DayDemands;
 import courseworthy.demand.HourWeather;
 import courseworthy.event.Event;
@@ -32,8 +33,9 @@ final class JsonPlan {
         this.json = json;
     }
 
-    void of(DayOutlook outlook) throws IOException {
-        settings(outlook);
+    /** @param springs air springs of the build */
+    void of(DayOutlook outlook, List<SpringAir> springs) throws IOException {
+        settings(outlook, springs);
         plan(outlook.plan());
         pits(outlook.pits());
         json.objects("plan_b", outlook.otherwise(), this::otherwise);
@@ -73,7 +75,7 @@ final class JsonPlan {
         });
     }
 
-    private void settings(DayOutlook outlook) throws IOException {
+    private void settings(DayOutlook outlook, List<SpringAir> springs) throws IOException {
         json.object("settings");
         PressureSettings pressures = outlook.pressures();
         json.object("front_tyre", pressures == null ? null : pressures.front(), this::tyre);
@@ -93,7 +95,14 @@ final class JsonPlan {
         json.object("fork_compression", suspension == null ? null : suspension.compression(), this::dial);
         json.object("shock_rebound", suspension == null ? null : suspension.shockRebound(), this::dial);
         json.object("shock_compression", suspension == null ? null : suspension.shockCompression(), this::dial);
+        json.objects("air", springs, this::air);
         json.close();
+    }
+
+    private void air(SpringAir spring) throws IOException {
+        json.string("part", spring.part().name());
+        json.decimal("rider_kg", spring.rider(), 1);
+        json.decimal("start_kpa", spring.pressure() == null ? null : Double.valueOf(spring.pressure() / KPA), 1);
     }
 
     private void tyre(TyreSetting tyre) throws IOException {
