@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The parts of a Markdown page that are generated, each between {@code <!-- generated: NAME -->} and {@code <!-- end of NAME -->}. */
-final class GeneratedRegions {
+public final class GeneratedRegions {
 
     private static final Pattern REGION = Pattern.compile("(?s)<!-- generated: ([a-z ]+) -->\n(.*?)<!-- end of \\1 -->\n");
 
@@ -17,7 +17,7 @@ final class GeneratedRegions {
      *
      * @throws IllegalArgumentException for a region that the map lacks, or a name of the map for which the page has no region
      */
-    static String fill(String page, Map<String, String> contents) {
+    public static String fill(String page, Map<String, String> contents) {
         for (String name : contents.keySet()) {
             if (!page.contains("<!-- generated: " + name + " -->\n")) {
                 throw new IllegalArgumentException("no region " + name);
