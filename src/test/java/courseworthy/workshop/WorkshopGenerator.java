@@ -14,6 +14,7 @@ import java.util.Set;
 public final class WorkshopGenerator {
 
     /** What bar positions rest on is drawn apart, so that it leaves the rest of a workshop as it is. */
+    private static final Set<PartDetail> OF_SERVICE = EnumSet.of(PartDetail.FITTED, PartDetail.INTERVALS, PartDetail.LEAST_LEFT);
     private static final Set<PartDetail> COCKPIT = EnumSet.of(PartDetail.HEADSET_COVER, PartDetail.LEAST_STEM, PartDetail.MOST_STEM, PartDetail.TRAINED_ON, PartDetail.SET_UP_FOR,
             PartDetail.MOST_SPACERS, PartDetail.TURNS_OVER, PartDetail.DROP, PartDetail.PIECES);
 
@@ -79,6 +80,10 @@ public final class WorkshopGenerator {
     private Part part(String name, PartKind kind, String end) {
         Map<PartDetail, Object> details = new EnumMap<>(PartDetail.class);
         for (PartDetail detail : kind.details()) {
+            // What only says when a part is serviced makes no difference to what fits and is left out.
+            if (OF_SERVICE.contains(detail) || kind == PartKind.BIKE && detail == PartDetail.HOURS_USED) {
+                continue;
+            }
             boolean apart = COCKPIT.contains(detail) || kind == PartKind.SPACERS && detail == PartDetail.STEERER_CLAMP;
             random = apart ? cockpit : main;
             if (random.nextDouble() >= missing) {
