@@ -44,15 +44,23 @@ final class SetUpCard {
         if (all.isEmpty()) {
             return RichText.EMPTY;
         }
-        RichText first = RichText.of("Least firm: ").append(leastFirm(all.get(0)));
+        RichText first = RichText.of("Least firm: ").append(settled(all.get(0), RichText.of(all.get(0).decision().topic().name() + firmness(all.get(0)))));
         List<String> next = all.subList(1, all.size()).stream().map(each -> each.decision().topic().name()).toList();
         return next.isEmpty() ? first : first.text(" ").crossReference("Next: " + String.join(", ", next), CHECK_FIRST).text(".");
     }
 
     /** {@code bike (fair, close). A look at the ground: at a ledge height of 20 cm instead of 50 cm it would be gravel.} */
     static RichText leastFirm(LeastFirm each) {
-        RichText name = RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase())
-                .text(" (" + each.firmness().word() + (each.close() == null ? "" : ", close") + "). " + Phrases.capital(each.means().words()));
+        return settled(each, RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase())
+                .text(firmness(each) + ". " + Phrases.capital(each.means().words())));
+    }
+
+    private static String firmness(LeastFirm each) {
+        return " (" + each.firmness().word() + (each.close() == null ? "" : ", close") + ")";
+    }
+
+    /** What would settle it, behind its name. */
+    private static RichText settled(LeastFirm each, RichText name) {
         if (each.close() != null) {
             CloseThreshold close = each.close();
             MeasureScale scale = close.measure().scale();

@@ -32,6 +32,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -89,7 +90,8 @@ class ShownFindingsTest {
             look(i, sheet());
         }
         System.out.println("remarks opened: " + counts);
-        for (Kind kind : Kind.values()) {
+        // Rows and tags that are nobody's are found among riders, not in a sheet alone: SheetCheckRidersTest.
+        for (Kind kind : EnumSet.complementOf(EnumSet.of(Kind.SILENT, Kind.UNBORNE))) {
             assertThat(counts.getOrDefault(kind, 0)).as("%s of %s", kind, counts).isPositive();
         }
     }

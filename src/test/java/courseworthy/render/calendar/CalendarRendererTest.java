@@ -42,7 +42,7 @@ class CalendarRendererTest {
     @Test
     void theWholeFileIsAsTheStandardHasIt() {
         assertThat(CalendarRenderer.render(calendar(null, DAY.atTime(8, 0), "A; B, C\\D"))).isEqualTo(String.join("\r\n", "BEGIN:VCALENDAR", "VERSION:2.0",
-                "PRODID:-//courseworthy//checklist//EN", "CALSCALE:GREGORIAN", "NAME:A\\; B\\, C\\\\D", "BEGIN:VEVENT",
+                "PRODID:-//courseworthy//plan//EN", "CALSCALE:GREGORIAN", "NAME:A\\; B\\, C\\\\D", "BEGIN:VEVENT",
                 "UID:" + new ReadCalendar(CalendarRenderer.render(calendar(null, DAY.atTime(8, 0), "A; B, C\\D"))).uids().get(0),
                 "DTSTAMP:20260620T000000Z", "SEQUENCE:0", "DTSTART:20260620T080000", "DTEND:20260620T090000", "SUMMARY:A\\; B\\, C\\\\D",
                 "DESCRIPTION:first\\nA\\; B\\, C\\\\D", "BEGIN:VALARM", "ACTION:DISPLAY", "TRIGGER:-PT60M", "DESCRIPTION:A\\; B\\, C\\\\D", "END:VALARM",

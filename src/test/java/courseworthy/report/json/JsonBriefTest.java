@@ -76,7 +76,8 @@ class JsonBriefTest {
         JsonNode course = tree.get("course");
         assertThat(course.get("distance_m").decimalValue()).isEqualByComparingTo("8200");
         assertThat(course.get("surfaces").toString())
-                .isEqualTo("[{\"surface\":\"gravel\",\"share\":0.7561},{\"surface\":\"unknown\",\"share\":0.2439}]");
+                .isEqualTo("[{\"surface\":\"gravel\",\"share\":0.7561,\"share_at_most\":0.7561},"
+                        + "{\"surface\":\"unknown\",\"share\":0.2439,\"share_at_most\":0.2439}]");
         assertThat(course.get("repairs").toString()).isEqualTo("[{\"what\":\"elevation spikes removed\",\"count\":3}]");
     }
 
