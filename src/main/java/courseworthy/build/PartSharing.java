@@ -179,7 +179,7 @@ final class PartSharing {
         return out;
     }
 
-    /** The work counted from what stands before anyone takes anything, so that what comes off for another is told too. */
+    /** The work counted from what stands before anyone takes anything, so that what comes off for another is shown too. */
     private Build fromTheMorning(Build build, Outing outing) {
         Part bike = now.find(build.bike().name());
         Map<MountingPlace, Part> parts = new EnumMap<>(MountingPlace.class);
@@ -208,7 +208,7 @@ final class PartSharing {
         return new Choice(String.join("; ", words), loses, costs);
     }
 
-    /** Time that one build costs against another, s; null where it cannot be told. */
+    /** Time that one build costs against another, s; null where it is not known. */
     static Range cost(OutingBuild got, OutingBuild wanted, Workshop workshop) {
         return BuildFinder.returned(got.outing().call(), got.outing().worths(), workshop, got.build(), wanted.build());
     }

@@ -20,7 +20,7 @@ import java.util.Map;
  * @param attribution who must be named for the courses; empty for nobody
  * @param rides    by date, of one date in the order written
  * @param clashes  by date
- * @param wishes   what is required first, then what saves most time for its price; what cannot be told of last
+ * @param wishes   what is required first, then what saves most time for its price; what is not known last
  * @param work     the work on the bikes
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
@@ -96,7 +96,7 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      *
      * @param what  in a sentence without a point at the end
      * @param loses what is lost by it
-     * @param costs time it costs, s; null where it cannot be told
+     * @param costs time it costs, s; null where it is not known
      */
     public record Choice(String what, List<Loss> loses, Range costs) {
         public Choice {
@@ -121,9 +121,9 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * @param workshop the name of the workshop whose wish it is
      * @param rides    where all of it would be used: {@code Ida, Heather Ridge}
      * @param returned time that these parts save over all of these against the best build without them, s, whatever else changes with
-     *                 them; null where it cannot be told for one of them
-     * @param perMoney time saved for one unit of money, s; null where it cannot be told
-     * @param repaid   such events after which what it saved is worth its price; null where that is never, or cannot be told
+     *                 them; null where it is not known for one of them
+     * @param perMoney time saved for one unit of money, s; null where it is not known
+     * @param repaid   such events after which what it saved is worth its price; null where that is never, or is not known
      * @param required what the event, the law or a safety limit requires and is met only with it
      * @param serves   decisions that are met only with it
      * @param notches  loss against the decisions that it spares, over all rides
@@ -141,7 +141,7 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
             serves = List.copyOf(serves);
         }
 
-        /** What is required first, then most time for its price; of no price, or of what cannot be told, what meets more of the calls. */
+        /** What is required first, then most time for its price; of no price, or where that is not known, what meets more of the calls. */
         public static Comparator<Wish> byWorth() {
             return Comparator.comparingDouble(Wish::rank);
         }

@@ -86,7 +86,7 @@ final class WornParts {
         }
     }
 
-    /** Whether sealant goes in anew, with another tyre than the one that is on its wheel. */
+    /** Whether fresh sealant goes in, with another tyre than the one that is on its wheel. */
     private static boolean isNew(MountingPlace sealant, Map<MountingPlace, Part> parts) {
         Part wheel = parts.get(sealant.host());
         Part tyre = parts.get(sealant == MountingPlace.FRONT_SEALANT ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE);
