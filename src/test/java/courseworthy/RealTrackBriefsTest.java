@@ -35,7 +35,7 @@ class RealTrackBriefsTest {
         assertThat(text).contains("Most of the ground is not known.", "--map EXTRACT").containsPattern("(?m)^  ground +surface, smoothness, ");
         assertThat(text.lines()).allMatch(line -> line.length() <= 80);
         JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
-        assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1}]");
+        assertThat(json.get("course").get("surfaces").toString()).isEqualTo("[{\"surface\":\"unknown\",\"share\":1,\"share_at_most\":1}]");
         assertThat(json.get("could_not_tell")).isNotEmpty();
     }
 

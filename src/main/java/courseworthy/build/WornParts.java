@@ -81,7 +81,10 @@ final class WornParts {
     private void pads(List<String> out, Part part) {
         Decision least = call.on(Topics.PAD_THICKNESS);
         Double left = part.number(PartDetail.LEFT);
-        if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
+        Double marked = part.number(PartDetail.LEAST_LEFT);
+        if (left != null && marked != null && left <= marked + 1e-9) {
+            out.add(part + " are down to what their maker allows: change them and bed the new ones in");
+        } else if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
             out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
         }
     }

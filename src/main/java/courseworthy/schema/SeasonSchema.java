@@ -43,7 +43,7 @@ final class SeasonSchema {
                 .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
                 .key("log", about("The log of that workshop, where the workshop's file names none", SchemaFragments.text()))
                 .key("sheets", about("Coaches' sheets, in order", SchemaFragments.listOf(SchemaFragments.text())))
-                .key("priority", about("Who goes first where parts or time are short: 1 before 2", SchemaFragments.whole(1, SeasonReader.LAST)))
+                .key("priority", about("Turn of the rider where parts or time are short: 1 before 2", SchemaFragments.whole(1, SeasonReader.LAST)))
                 .required("name", "workshop")
                 .shape();
     }
