@@ -51,13 +51,13 @@ public record Event(String name, String file, String role, LocalDate date, Local
         return date == null ? null : zone.getRules().getOffset(date.atTime(start == null ? LocalTime.NOON : start));
     }
 
-    /** The same day with the role or the date replaced; null leaves what is written. */
+    /** The same day with the role or the date replaced; null keeps the event's own. */
     public Event with(String otherRole, LocalDate otherDate) {
         return new Event(name, file, otherRole == null ? role : otherRole, otherDate == null ? date : otherDate, start, zone, laps, aim,
                 timeLimit, groupShare, forecast, support, supportKnown, rules, startHeight, bike, plan, lines);
     }
 
-    /** The same day with another journey; null leaves what is written. */
+    /** The same day with another journey; null keeps the event's own. */
     public Event with(Travel other) {
         Plan changed = other == null ? plan : new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), other, plan.hours());
         return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,

@@ -30,7 +30,7 @@ final class FirmnessReport {
                 .bullets(lines(firmness, brief.close(decision))).bullets("What is published on it:", published(TopicNote.on(decision.topic())));
     }
 
-    /** The same among other things that are told of a decision. */
+    /** The same among other things that are said about a decision. */
     static void addTo(Section.Builder out, Brief brief, Decision decision) {
         Firmness firmness = brief.firmness(decision);
         if (firmness != null) {

@@ -60,7 +60,7 @@ public final class HourlyWeather {
         return from != null || gives(WeatherHour::from);
     }
 
-    /** The same, and nothing told of rain. */
+    /** The same, with rain unknown. */
     HourlyWeather withoutRain() {
         return new HourlyWeather(hours.stream().map(hour -> new WeatherHour(hour.at(), hour.temperature(), hour.wind(), hour.gust(), hour.from(), null,
                 hour.humidity())).toList(), start, wind, from, going);

@@ -35,7 +35,7 @@ public final class RideEstimate {
     private static final double GROWTH = 1.6;
     private static final double THINNED_FIRST = 60;
     private static final double THINNED_GROWTH = 2.5;
-    /** How often time and power are found on the thinned way; by the hour the weather moves with the ride, and is met anew each time (computing). */
+    /** How often time and power are found on the thinned way; by the hour the weather moves with the ride, and is looked up again each time (computing). */
     private static final int ROUNDS = 2;
     private static final int ROUNDS_BY_HOUR = 4;
 

@@ -79,7 +79,7 @@ public record ServiceInterval(String id, PartKind part, String job, Map<String, 
         }
     }
 
-    /** Whether it holds for a part; what is not written of it is unknown and does not. */
+    /** Whether it applies to a part; a detail that is missing is unknown and does not match. */
     boolean holds(Part of) {
         return of.kind() == part && when.entrySet().stream().allMatch(each -> holds(of, each.getKey(), each.getValue()));
     }

@@ -191,7 +191,7 @@ public final class UpkeepPlanner {
         return falls(next) && !next.by.isAfter(job.by);
     }
 
-    /** Begins the job anew, and what is done with it on other jobs. */
+    /** Restarts the count of a job, and of the jobs that are done with it. */
     private void restart(Job job, LocalDate day) {
         List<Job> same = new ArrayList<>();
         for (Job other : queue) {

@@ -97,7 +97,7 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
         return out;
     }
 
-    /** Several hours as one: sums, and the highest temperature; the weather is told hour by hour. */
+    /** Several hours as one: sums, and the highest temperature; weather is given hour by hour. */
     private static Hour together(List<Hour> hours) {
         Hour out = hours.get(0);
         for (Hour hour : hours.subList(1, hours.size())) {

@@ -46,7 +46,7 @@ final class PitPlanner {
     private static final double EASY_SPEED = 8;
     private static final double EASY_ROUGHNESS = 2.5;
     private static final double EASY_GRADE = 0.5;
-    /** Shorter is over before the bottle is back, m; and so many are told (judgement). */
+    /** Shorter is over before the bottle is back, m; and the most that are listed (judgement). */
     private static final double LEAST_EASY = 100;
     private static final int MOST_EASY = 3;
     private static final List<Topic> TYRES = List.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH, Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD,

@@ -49,7 +49,7 @@ public record RainRules(List<Rule> rules) {
             return (surfaces.isEmpty() || ground.surface() != null && surfaces.contains(ground.surface())) && (!mud || Boolean.TRUE.equals(ground.mudWhenWet()));
         }
 
-        /** Water on ground that is dry (0), damp (1) or wet (2), with no more told of it, m: none, half-way between damp and wet, all it holds. */
+        /** Water on ground that is dry (0), damp (1) or wet (2), with nothing more known of it, m: none, half-way between damp and wet, all it holds. */
         public double water(int wetness) {
             return wetness == 0 ? 0 : wetness == 1 ? (damp + wet) / 2 : holds;
         }

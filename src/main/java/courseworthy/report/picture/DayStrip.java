@@ -29,7 +29,7 @@ public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> lig
     public record Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams,
             Weather weather) {
 
-        /** An hour of which the weather is not told. */
+        /** An hour whose weather is not known. */
         public Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
             this(fromSeconds, toSeconds, temperatureCelsius, drinkLitres, carbohydrateGrams, null);
         }
