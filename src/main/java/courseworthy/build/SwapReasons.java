@@ -85,8 +85,9 @@ final class SwapReasons {
             reverted.forEach(each -> out.addAll(served(each, without)));
             mass(out, out.size() > 1, reverted, without);
         }
-        if (out.isEmpty() && without.get(place) == null && place.needed()) {
-            out.add("a bike that has no " + place.words() + " otherwise");
+        if (out.isEmpty()) {
+            group.stream().filter(each -> without.get(each) == null && each.needed()).findFirst()
+                    .ifPresent(each -> out.add("a bike that has no " + each.words() + " otherwise"));
         }
         if (out.isEmpty() && without.get(place) != null
                 && !BuildVariables.candidates(workshop, bike).getOrDefault(place, List.of()).contains(without.get(place))) {
