@@ -3,6 +3,7 @@ package courseworthy.render.svg;
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.PressureLine;
 import courseworthy.report.picture.PressureLine.Wheel;
+import courseworthy.units.PressureSteps;
 
 /** Tyre pressures, a number line a wheel: where rims strike, the range worth trying, the value to set, wet ground, the limit from above. */
 final class PressureLineDrawing {
@@ -64,15 +65,8 @@ final class PressureLineDrawing {
         return NumberText.fixed(pascals / PASCALS_OF_A_BAR, 2);
     }
 
-    /** Whole pounds per square inch, as elsewhere in a brief: what keeps to the limit is not rounded to above it. */
-    private static String psi(double pascals, Double ceiling) {
-        double exact = pascals / PASCALS_OF_A_PSI;
-        boolean above = ceiling != null && pascals <= ceiling + 1 && Math.round(exact) * PASCALS_OF_A_PSI > ceiling + 1;
-        return NumberText.fixed(above ? Math.floor(ceiling / PASCALS_OF_A_PSI) : exact, 0);
-    }
-
     private static PictureText pressure(String before, double pascals, Double ceiling) {
-        return new PictureText(before + bar(pascals), before + psi(pascals, ceiling));
+        return new PictureText(before + bar(pascals), before + PressureSteps.psi(pascals, ceiling));
     }
 
     private void draw() {
