@@ -90,7 +90,7 @@ public final class EventReader {
         String aim = fields.word("aim", Event.AIMS);
         timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
-        Event.Forecast forecast = new ForecastReader(path, date, start, faults).read(fields);
+        Event.Forecast forecast = new ForecastReader(path, date, start, fields.has("start"), faults).read(fields);
         List<Event.Support> support = support();
         Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");

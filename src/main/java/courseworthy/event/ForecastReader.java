@@ -31,8 +31,8 @@ public final class ForecastReader {
      *
      * @param event its own file; null where it stands in another one
      */
-    ForecastReader(Path event, LocalDate date, LocalTime start, Faults faults) {
-        hours = new HoursReader(event, date, start, faults);
+    ForecastReader(Path event, LocalDate date, LocalTime start, boolean startWritten, Faults faults) {
+        hours = new HoursReader(event, date, start, startWritten, faults);
     }
 
     Event.Forecast read(FieldReader event) {

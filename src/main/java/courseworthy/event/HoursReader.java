@@ -35,13 +35,15 @@ final class HoursReader {
     private final Path event;
     private final LocalDate date;
     private final LocalTime start;
+    private final boolean startWritten;
     private final Faults faults;
 
     /** @param event the event's own file; null where the event stands in another one */
-    HoursReader(Path event, LocalDate date, LocalTime start, Faults faults) {
+    HoursReader(Path event, LocalDate date, LocalTime start, boolean startWritten, Faults faults) {
         this.event = event;
         this.date = date;
         this.start = start;
+        this.startWritten = startWritten;
         this.faults = faults;
     }
 
@@ -51,7 +53,7 @@ final class HoursReader {
         if (node == null) {
             return List.of();
         }
-        if (start == null) {
+        if (start == null && !startWritten) {
             forecast.fault("hours", "hours without a start", "the time at which the ride starts", "Add a line \"start: 09:00\" to the event.");
         }
         String file = node instanceof Node.Scalar name ? RelativeFile.shown(forecast.file(), name.text()) : forecast.file();

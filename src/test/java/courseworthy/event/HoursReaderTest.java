@@ -121,6 +121,13 @@ class HoursReaderTest {
         assertThat(said()).anySatisfy(text -> assertThat(text.replaceAll("\\s+", " ")).startsWith(message.replaceAll("\\s+", " ")));
     }
 
+    /** One slip, one message: a start that cannot be read is not asked for again. */
+    @Test
+    void aStartThatCannotBeReadIsNotMissedToo() {
+        event("start: 9 o'clock\nforecast: {hours: [{hour: 09:00, rain: 0 mm}]}");
+        assertThat(said()).singleElement().asString().contains("start: found");
+    }
+
     @Test
     void slipsInTheTableAreSaidInFull() {
         read("hours: {hour: 09:00}");
