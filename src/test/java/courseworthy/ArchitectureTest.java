@@ -3,6 +3,7 @@ package courseworthy;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,6 +13,7 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -36,6 +38,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -97,6 +100,19 @@ class ArchitectureTest {
     void onlyTheStartOfTheToolLiesInTheRoot() {
         classes().that().resideInAPackage("courseworthy").should().haveFullyQualifiedName(Main.class.getName()).check(OURS);
         noClasses().should().dependOnClassesThat().resideInAPackage("courseworthy").check(OURS);
+    }
+
+    /** A property that draws by the clock fails on a day when nothing changed; other draws are tried by giving it another seed. */
+    @Test
+    void everyPropertyHasItsSeed() {
+        methods().that().areAnnotatedWith(Property.class).should(new ArchCondition<JavaMethod>("name their seed") {
+            @Override
+            public void check(JavaMethod method, ConditionEvents events) {
+                if (method.getAnnotationOfType(Property.class).seed().isEmpty()) {
+                    events.add(SimpleConditionEvent.violated(method, method.getFullName() + " has no seed"));
+                }
+            }
+        }).check(new ClassFileImporter().withImportOption(new ImportOption.OnlyIncludeTests()).importPackages("courseworthy"));
     }
 
     /** What is written for machines takes words from the reports, never the other way round. */

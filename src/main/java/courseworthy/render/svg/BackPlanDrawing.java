@@ -69,9 +69,9 @@ final class BackPlanDrawing {
 
     private <T> void row(String words, TextStyle style, T what, ObjDoubleConsumer<T> mark) {
         double labelWidth = canvas.narrow() ? canvas.width() : LABELS;
-        List<String> lines = TextLines.of(words, labelWidth, style.bold(), 3);
+        List<PictureText> lines = TextLines.of(words, labelWidth, style.bold(), 3);
         double middle = y + ROW / 2;
-        for (String each : lines) {
+        for (PictureText each : lines) {
             canvas.textOver(style, 0, y + 14, each);
             y += TextLines.PITCH;
         }

@@ -46,10 +46,10 @@ final class BeforeAfterDrawing {
         TextStyle style = row.changed() ? TextStyle.VALUE : TextStyle.PALE;
         double first = y + 15;
         if (canvas.narrow()) {
-            canvas.text(TextStyle.PALE, Anchor.START, 0, first, TextWidths.cut(row.place(), canvas.width(), false));
+            canvas.text(TextStyle.PALE, Anchor.START, 0, first, PictureText.of(row.place()).cut(canvas.width(), false));
             first += TextLines.PITCH;
         } else {
-            canvas.text(TextStyle.PALE, Anchor.START, 0, first, TextWidths.cut(row.place(), PLACE, false));
+            canvas.text(TextStyle.PALE, Anchor.START, 0, first, PictureText.of(row.place()).cut(PLACE, false));
         }
         double before = part(style, row.before(), beforeLeft, first);
         double after = part(style, row.after(), afterLeft, first);
@@ -71,9 +71,9 @@ final class BeforeAfterDrawing {
         return words.isEmpty() ? first : lines(TextStyle.PLAIN, TextLines.of(words, column, false, 2), left, first);
     }
 
-    private double lines(TextStyle style, List<String> lines, double left, double first) {
+    private double lines(TextStyle style, List<PictureText> lines, double left, double first) {
         double at = first;
-        for (String each : lines) {
+        for (PictureText each : lines) {
             canvas.text(style, Anchor.START, left, at, each);
             at += TextLines.PITCH;
         }

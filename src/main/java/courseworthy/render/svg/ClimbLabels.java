@@ -39,7 +39,7 @@ final class ClimbLabels {
 
     /** Whether words over a climb leave the middle of each other climb free for its number. */
     private static boolean leavesRoom(SectionFrame frame, ClimbBand climb, List<ClimbBand> climbs, String words) {
-        double taken = (TextWidths.of(words, true) + TextWidths.of("00", true)) / 2 + 2;
+        double taken = (PictureText.of(words).width(true) + PictureText.of("00").width(true)) / 2 + 2;
         double at = middle(frame, climb);
         return climbs.stream().allMatch(each -> each.number() == climb.number() || Math.abs(middle(frame, each) - at) > taken);
     }

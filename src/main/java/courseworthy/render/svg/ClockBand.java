@@ -67,7 +67,7 @@ final class ClockBand {
     private boolean time(Passage passage) {
         double x = frame.at(passage.atMetres());
         String words = text(passage.afterSeconds().mid());
-        boolean written = frame.canvas().labelInside(TextStyle.VALUE, Math.max(x, frame.left() + TextWidths.of(words, true) / 2), top + 18, words);
+        boolean written = frame.canvas().labelInside(TextStyle.VALUE, Math.max(x, frame.left() + PictureText.of(words).width(true) / 2), top + 18, words);
         if (written) {
             ticks.append(LinePath.down(x, top, top + 6));
         }

@@ -69,7 +69,7 @@ final class CourseMarkDrawing {
         String words = words(mark);
         if (!frame.canvas().narrow() && row == 0 && clear(mark, left + wide, words)
                 && frame.canvas().label(TextStyle.PLAIN, Anchor.START, left + wide + 4, top + 11, words)) {
-            ends[0] = left + wide + 4 + TextWidths.of(words, false);
+            ends[0] = left + wide + 4 + PictureText.of(words).width(false);
         }
     }
 
@@ -77,7 +77,7 @@ final class CourseMarkDrawing {
     private boolean clear(CourseMark mark, double from, String words) {
         int next = section.marks().indexOf(mark) + 1;
         return next == section.marks().size()
-                || from + 8 + TextWidths.of(words, false) < frame.at(section.marks().get(next).atMetres()) - SIZE;
+                || from + 8 + PictureText.of(words).width(false) < frame.at(section.marks().get(next).atMetres()) - SIZE;
     }
 
     private String words(CourseMark mark) {

@@ -153,7 +153,7 @@ final class DayStripDrawing {
             double right = across.at(each.toSeconds());
             if (right - left > 0.5) {
                 band(canvas, each.light(), left, top, right - left, BAND);
-                if (right - left > TextWidths.of(words(each.light()), false) + 8) {
+                if (right - left > PictureText.of(words(each.light())).width(false) + 8) {
                     canvas.labelOver(TextStyle.PLAIN, (left + right) / 2, top + 14, words(each.light()));
                 }
             }

@@ -39,7 +39,7 @@ final class GearLadderDrawing {
         this.ladder = ladder;
         shown = ladder.rungs().stream().filter(each -> each.steepestGradient() > FLATTEST * 1.1).toList();
         oneRing = ladder.rungs().stream().map(Rung::ring).distinct().count() <= 1;
-        left = 8 + ladder.rungs().stream().mapToDouble(each -> TextWidths.of(name(each), true)).max().orElse(20);
+        left = 8 + ladder.rungs().stream().mapToDouble(each -> PictureText.of(name(each)).width(true)).max().orElse(20);
         right = canvas.width() - (canvas.narrow() ? 52 : 90);
         labelRows = Math.max(1, Math.min(ladder.steep().size(), canvas.narrow() ? MOST_LABEL_ROWS_NARROW : MOST_LABEL_ROWS_WIDE));
         top = labelRows * TextLines.PITCH + 10;

@@ -96,13 +96,13 @@ final class PictureKey {
     /** Makes room for a shape and its words, and writes these. @return the left side of the shape */
     private double next(double shape, String words) {
         double gap = shape > 0 ? 5 : 0;
-        double wide = shape + gap + TextWidths.of(words, false);
+        double wide = shape + gap + PictureText.of(words).width(false);
         if (!empty && x + wide > canvas.width()) {
             x = left;
             y += ROW;
         }
         double at = x;
-        String shown = TextWidths.cut(words, canvas.width() - at - shape - gap, false);
+        PictureText shown = PictureText.of(words).cut(canvas.width() - at - shape - gap, false);
         canvas.text(TextStyle.PLAIN, Anchor.START, at + shape + gap, y + BASELINE, shown);
         x += wide + BETWEEN;
         empty = false;

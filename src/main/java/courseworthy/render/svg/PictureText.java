@@ -41,8 +41,13 @@ record PictureText(String metric, String customary) {
         return new PictureText(other.metric + metric, other.customary + customary);
     }
 
+    /** Each of the two cut with an ellipsis where it is wider than some pixels; empty where not even the ellipsis fits. */
+    PictureText cut(double width, boolean bold) {
+        return new PictureText(TextWidths.cut(metric, width, bold), TextWidths.cut(customary, width, bold));
+    }
+
     boolean isEmpty() {
-        return metric.isEmpty();
+        return metric.isEmpty() && customary.isEmpty();
     }
 
     boolean differs() {

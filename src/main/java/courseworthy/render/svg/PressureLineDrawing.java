@@ -29,7 +29,7 @@ final class PressureLineDrawing {
     private PressureLineDrawing(SvgCanvas canvas, PressureLine line) {
         this.canvas = canvas;
         this.line = line;
-        left = 14 + line.wheels().stream().mapToDouble(each -> TextWidths.of(label(each), true)).max().orElse(0);
+        left = 14 + line.wheels().stream().mapToDouble(each -> label(each).width(true)).max().orElse(0);
         right = canvas.width() - RIGHT_MARGIN;
         double low = line.wheels().stream().mapToDouble(Wheel::floorPascals).min().orElse(0);
         double high = line.wheels().stream().mapToDouble(PressureLineDrawing::highest).max().orElse(PASCALS_OF_A_BAR);
@@ -53,8 +53,8 @@ final class PressureLineDrawing {
         return wheel.ceilingPascals() == null ? top : Math.min(Math.max(top, wheel.ceilingPascals()), near);
     }
 
-    private String label(Wheel wheel) {
-        return TextWidths.cut(wheel.label(), canvas.narrow() ? 60 : 120, true);
+    private PictureText label(Wheel wheel) {
+        return PictureText.of(wheel.label()).cut(canvas.narrow() ? 60 : 120, true);
     }
 
     private double at(double pascals) {

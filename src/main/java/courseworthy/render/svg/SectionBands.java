@@ -185,7 +185,7 @@ final class SectionBands {
         double top = band("Grade");
         BinaryOperator<TechnicalGrade> hardest = (a, b) -> a == null ? b : b == null ? a : a.value() >= b.value() ? a : b;
         double least = ground(GroundBand::grade).stream().map(BandPiece::value).filter(Objects::nonNull)
-                .mapToDouble(each -> TextWidths.of(each.text(), true)).max().orElse(0) + 6;
+                .mapToDouble(each -> PictureText.of(each.text()).width(true)).max().orElse(0) + 6;
         for (BandPiece<TechnicalGrade> each : pieces(ground(GroundBand::grade), least, hardest)) {
             if (each.value() != null) {
                 double left = frame.at(each.from());
@@ -209,7 +209,7 @@ final class SectionBands {
                 case BY_FERRY -> BY_FERRY;
             };
             all.add(new BandPiece<>(each.fromMetres(), each.toMetres(), words, false));
-            least = Math.max(least, each.effort() == Effort.PEDALLED ? TextWidths.of(words, true) + 6 : 0);
+            least = Math.max(least, each.effort() == Effort.PEDALLED ? PictureText.of(words).width(true) + 6 : 0);
         }
         if (all.stream().anyMatch(each -> each.value().isEmpty())) {
             keyWords.add("no " + (oneRing ? "sprocket" : "gear") + ": coasting");

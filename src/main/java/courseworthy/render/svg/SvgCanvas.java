@@ -175,8 +175,7 @@ final class SvgCanvas {
     }
 
     /** Text that begins at its place, on a plate of paper over all lines, whatever else is there. */
-    void textOver(TextStyle style, double x, double y, String line) {
-        PictureText words = PictureText.of(line);
+    void textOver(TextStyle style, double x, double y, PictureText words) {
         plate(top, TextBox.of(words, style, Anchor.START, x, y));
         write(top, style, Anchor.START, x, y, words);
     }

@@ -61,9 +61,9 @@ final class WorthDrawing {
     }
 
     private double wideRow(Row row, double top) {
-        List<String> labels = TextLines.of(alternative(row), LABELS, false, MOST_LINES);
-        List<String> ends = row.breakEven().isEmpty() ? List.of() : TextLines.of(row.breakEven(), ENDS, false, MOST_LINES);
-        canvas.text(TextStyle.VALUE, Anchor.START, 0, top + 14, TextWidths.cut(row.topic(), LABELS, true));
+        List<PictureText> labels = TextLines.of(alternative(row), LABELS, false, MOST_LINES);
+        List<PictureText> ends = row.breakEven().isEmpty() ? List.of() : TextLines.of(row.breakEven(), ENDS, false, MOST_LINES);
+        canvas.text(TextStyle.VALUE, Anchor.START, 0, top + 14, PictureText.of(row.topic()).cut(LABELS, true));
         lines(labels, 0, top + 14 + TextLines.PITCH);
         lines(ends, right + 14, top + 14);
         double high = Math.max((labels.size() + 1) * TextLines.PITCH, ends.size() * TextLines.PITCH) + 10;
@@ -76,7 +76,7 @@ final class WorthDrawing {
     private double narrowRow(Row row, double top) {
         double wide = canvas.width();
         double y = top + 14;
-        canvas.text(TextStyle.VALUE, Anchor.START, 0, y, TextWidths.cut(row.topic(), wide, true));
+        canvas.text(TextStyle.VALUE, Anchor.START, 0, y, PictureText.of(row.topic()).cut(wide, true));
         y = lines(TextLines.of(alternative(row), wide, false, MOST_LINES), 0, y + TextLines.PITCH);
         canvas.line("zero", minutes.at(0), y - 11, minutes.at(0), y + 7);
         dot(row, y - 2);
@@ -89,9 +89,9 @@ final class WorthDrawing {
     }
 
     /** @return where the line after the last one would stand */
-    private double lines(List<String> lines, double x, double first) {
+    private double lines(List<PictureText> lines, double x, double first) {
         double y = first;
-        for (String each : lines) {
+        for (PictureText each : lines) {
             canvas.text(TextStyle.PLAIN, Anchor.START, x, y, each);
             y += TextLines.PITCH;
         }

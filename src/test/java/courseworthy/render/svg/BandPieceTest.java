@@ -42,7 +42,7 @@ class BandPieceTest {
                 .containsExactly(new BandPiece<>(0, 11, 1, true), piece(11, 30, 2));
     }
 
-    @Property
+    @Property(seed = "20261129")
     void piecesCoverTheCourseAndAreLongEnough(@ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = 0.1, max = 9) Double> lengths,
             @ForAll @IntRange(min = 1, max = 20) int least, @ForAll boolean choice) {
         List<BandPiece<Integer>> pieces = new ArrayList<>();

@@ -1,8 +1,11 @@
 package courseworthy.render.svg;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
 import java.awt.Font;
 import java.awt.GraphicsEnvironment;
 import java.awt.font.FontRenderContext;
@@ -46,6 +49,34 @@ class TextWidthsTest {
         assertThat(TextWidths.cut("gravel", 34, false)).isEqualTo("gra\u2026");
         assertThat(TextWidths.cut("a \ud83d\udeb2\ud83d\udeb2", 40, false)).isEqualTo("a\u2026");
         assertThat(TextWidths.cut("gravel", 3, false)).isEmpty();
-        assertThat(TextLines.of("one two three four", 60, false, 2)).containsExactly("one two", TextWidths.cut("three four", 60, false));
+        assertThat(TextLines.of("one two three four", 60, false, 2)).extracting(PictureText::metric)
+                .containsExactly("one two", TextWidths.cut("three four", 60, false));
+    }
+
+    /** 60 mm has no other unit in customary pictures; 60 m is 197 ft (NIST Special Publication 811). What is cut short must not be read as either. */
+    @Test
+    void unitsAreReadBeforeTextIsCut() {
+        PictureText whole = PictureText.of("wheel of 60 mm");
+        PictureText cut = whole.cut(whole.width(false) - 1, false);
+        assertThat(cut.metric()).endsWith("\u2026");
+        assertThat(cut.customary()).isEqualTo(cut.metric());
+        assertThat(PictureText.of("climb of 60 m").customary()).contains("ft");
+    }
+
+    @Test
+    void aFigureAndItsUnitOnTwoLinesAreBothOfOneSystem() {
+        double width = PictureText.of("a climb of 300").width(false) + 1;
+        List<PictureText> lines = TextLines.of("a climb of 300 m", width, false, 3);
+        assertThat(lines).extracting(PictureText::metric).containsExactly("a climb of 300", "m");
+        assertThat(lines).extracting(PictureText::customary).containsExactly("a climb of", "980\u202fft");
+    }
+
+    /** Text drawn in two systems of units is measured and cut in both. */
+    @Test
+    void onlyTextInBothUnitsIsMeasured() {
+        noClasses().that().doNotHaveFullyQualifiedName(PictureText.class.getName()).and().doNotHaveFullyQualifiedName(TextWidths.class.getName())
+                .should().callMethod(TextWidths.class, "of", String.class, boolean.class)
+                .orShould().callMethod(TextWidths.class, "cut", String.class, double.class, boolean.class)
+                .check(new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("courseworthy.render.svg"));
     }
 }
