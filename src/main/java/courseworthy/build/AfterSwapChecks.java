@@ -12,9 +12,6 @@ final class AfterSwapChecks {
     /** A wheel ridden less than this settles its spokes yet, s (common practice, no source). */
     private static final double YOUNG_WHEEL = 10 * 3600;
 
-    /** Rotors that differ by less are marked with one size, m. */
-    private static final double SAME_ROTOR = 0.0005;
-
     private AfterSwapChecks() {
     }
 
@@ -33,6 +30,13 @@ final class AfterSwapChecks {
             case CRANK -> out.add("Bolts as marked, no play" + (Boolean.TRUE.equals(on.yes(PartDetail.POWER_METER)) ? ", zero the power meter" : ""));
             case CHAINRING -> out.add("Bolts as marked; check chain length and gears");
             case FORK -> out.add("Steering free and without play, stem and front caliper bolts as marked, rotor does not rub, pressure and sag set again");
+            case HEADSET -> out.add("Bearings seated and greased, turns free and without play");
+            case CROWN_RACE -> out.add("Seated all round, no gap to the crown");
+            case BOTTOM_BRACKET -> out.add("In to its stop and tight as marked, sides not mixed up, turns free");
+            case CALIPER -> out.add("Bolts and hose joint as marked, nothing leaks, the lever is firm, centred on the rotor");
+            case ADAPTER -> out.add("Bolts as marked, right way up, caliper centred on the rotor, pads wholly on its track");
+            case DROPPER_REMOTE, LOCKOUT_REMOTE -> out.add("Works over its whole travel and lets go by itself, in reach of the thumb");
+            case BATTERY -> out.add("Seated and charged, shifts through all gears");
             case SHOCK -> out.add("Bolts as marked, pressure and sag set again");
             case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
             case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
@@ -41,25 +45,6 @@ final class AfterSwapChecks {
             }
         }
         return out;
-    }
-
-    /**
-     * What another size of rotor asks for. A caliper sits over one size: it is moved by the adapter, or the mount, that fork or frame has for
-     * the other (common practice, no source).
-     *
-     * @param before the rotor that was there; null where none was listed
-     * @param after  the rotor that will be there; null where a wheel brings none
-     */
-    static List<String> rotor(MountingPlace place, Part before, Part after) {
-        Double had = before == null ? null : before.number(PartDetail.DIAMETER);
-        Double has = after == null ? null : after.number(PartDetail.DIAMETER);
-        if (has == null || had != null && Math.abs(had - has) < SAME_ROTOR) {
-            return List.of();
-        }
-        String end = place.end().equals("front") ? "fork" : "frame";
-        String from = had == null ? "" : " in place of " + millimetres(had);
-        return List.of("A " + millimetres(has) + " rotor" + from + " needs the caliper mount or adapter of that size, as " + end
-                + " and brake are marked: have it at hand before you begin");
     }
 
     /**
@@ -73,10 +58,6 @@ final class AfterSwapChecks {
         return has == null || has.equals(had) ? List.of() : List.of("Cleats on the shoes: " + has + (had == null ? "" : " in place of " + had));
     }
 
-    private static String millimetres(double metres) {
-        return Math.round(metres * 1000) + " mm";
-    }
-
     /** What a swap uses up (common practice, no source). @param on what goes on; null where something only came off */
     static List<String> needs(MountingPlace place, Part on) {
         if (on == null) {
@@ -85,7 +66,9 @@ final class AfterSwapChecks {
         return switch (place.kind()) {
             case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
             case CHAIN -> List.of("joining link");
-            case CRANK, PEDALS, CASSETTE -> List.of("grease");
+            case CRANK, PEDALS, CASSETTE, HEADSET, BOTTOM_BRACKET -> List.of("grease");
+            case CALIPER -> List.of("brake fluid and hose fittings, as the brake asks", "brake cleaner");
+            case DROPPER_REMOTE, LOCKOUT_REMOTE -> List.of("inner cable, where it is pulled by one");
             case SEATPOST -> List.of("grease or assembly paste, as the post asks");
             case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");
             case PADS -> List.of("brake cleaner");
@@ -104,6 +87,9 @@ final class AfterSwapChecks {
 
     /** Whether a qualified mechanic should do it, where one is not sure of it. */
     static boolean mechanic(MountingPlace place) {
-        return place == MountingPlace.FORK || place == MountingPlace.SHOCK;
+        return switch (place.kind()) {
+            case FORK, SHOCK, HEADSET, CROWN_RACE, BOTTOM_BRACKET, CALIPER -> true;
+            default -> false;
+        };
     }
 }

@@ -37,11 +37,13 @@ import java.util.function.Function;
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
  * @param loss       what is lost against the decisions, in notches times their force; the less, the nearer to the call
  * @param leftOut    what there was no time for, and what is lost by it; null where there was time for all
+ * @param spares     what lies loose and goes with the build, to be packed, in sentences without a full stop
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         WorkPlan plan, List<Swap> back, List<Return> returns, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
-        PositionTransfer position, WorthwhileChanges worthwhile, long loss, SeasonPlan.Choice leftOut, MountingState after) {
+        PositionTransfer position, WorthwhileChanges worthwhile, long loss, SeasonPlan.Choice leftOut,
+        List<String> spares, MountingState after) {
 
     public Build {
         parts = List.copyOf(parts);
@@ -57,12 +59,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         set = Map.copyOf(set);
         wear = List.copyOf(wear);
         lacking = List.copyOf(lacking);
+        spares = List.copyOf(spares);
     }
 
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, WorkPlan evenings, double before) {
         return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
-                worthwhile, loss, leftOut, after);
+                worthwhile, loss, leftOut, spares, after);
     }
 
     /** The same with the work on other evenings. */
@@ -79,13 +82,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<Return> due = new ArrayList<>();
         returns.forEach(each -> due.add(new Return(each.part(), each.to(), each.bike(), next.apply(each.bike()))));
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, due, notMet, toMind, inTheWay, pressures, set, wear, lacking,
-                position, worthwhile, loss, leftOut, after);
+                position, worthwhile, loss, leftOut, spares, after);
     }
 
     /** The same as what there was time for. @param choice what was left out, and what is lost by it */
     Build leaving(SeasonPlan.Choice choice) {
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking,
-                position, worthwhile, loss, choice, after);
+                position, worthwhile, loss, choice, spares, after);
     }
 
     /** The same with more that is worn or falls due. */
@@ -93,7 +96,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<String> all = new ArrayList<>(wear);
         all.addAll(more);
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, all, lacking,
-                position, worthwhile, loss, leftOut, after);
+                position, worthwhile, loss, leftOut, spares, after);
     }
 
     /** The parts by place. */
@@ -133,7 +136,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         /** Whether the rider falls or cannot stop where it is done badly (common practice, no source). */
         public boolean critical() {
             return switch (place.kind()) {
-                case FORK, WHEEL, TYRE, ROTOR, PADS, CRANK, STEM, BAR, EXTENSIONS, PEDALS -> true;
+                case FORK, HEADSET, CROWN_RACE, WHEEL, TYRE, ROTOR, CALIPER, ADAPTER, PADS, CRANK, STEM, BAR, EXTENSIONS, PEDALS -> true;
                 default -> false;
             };
         }
@@ -169,14 +172,21 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
      * What a swap takes.
      *
      * @param minutes  an estimate, or as the workshop says
+     * @param along    what comes along with it, and what else it changes, in sentences
      * @param after    what it asks for afterwards, in sentences
      * @param needs    what is used up
      * @param mechanic whether it is work for a qualified mechanic
      */
-    public record SwapWork(double minutes, List<String> after, List<String> needs, boolean mechanic) {
+    public record SwapWork(double minutes, List<String> along, List<String> after, List<String> needs, boolean mechanic) {
         public SwapWork {
+            along = List.copyOf(along);
             after = List.copyOf(after);
             needs = List.copyOf(needs);
+        }
+
+        /** Work that nothing comes along with. */
+        public SwapWork(double minutes, List<String> after, List<String> needs, boolean mechanic) {
+            this(minutes, List.of(), after, needs, mechanic);
         }
     }
 
@@ -258,6 +268,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private WorthwhileChanges worthwhile;
         private long loss;
         private SeasonPlan.Choice leftOut;
+        private List<String> spares = List.of();
         private MountingState after;
 
         private Builder(String workshop, Part bike) {
@@ -360,6 +371,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
             return this;
         }
 
+        public Builder spares(List<String> value) {
+            spares = value;
+            return this;
+        }
+
         public Builder after(MountingState value) {
             after = value;
             return this;
@@ -367,7 +383,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         public Build build() {
             return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear,
-                    lacking, position, worthwhile, loss, leftOut, after);
+                    lacking, position, worthwhile, loss, leftOut, spares, after);
         }
     }
 }

@@ -256,6 +256,7 @@ public final class BuildFinder {
                 .back(WorkPlan.inOrder(WorkOrder.all(bike, workshop, after, before), after))
                 .returns(returns(bike, before, after)).lacking(lacking(bike, before, after)).after(after)
                 .toMind(toMind(rules, bike, parts, position)).pressures(inflated.lines()).set(inflated.set()).wear(worn.of(parts))
+                .spares(SpareParts.of(workshop, bike, parts))
                 .worthwhile(new BuildComparison(workshop, call, aims, load, worths, bike, parts).of(swaps, lights.carried())).build();
     }
 
@@ -303,13 +304,13 @@ public final class BuildFinder {
         return null;
     }
 
-    /** Sealant stays in its tyre's wheel, a power meter on its crank, a bag where it is. */
+    /** Sealant stays in its tyre's wheel, a power meter on its crank, a crown race on its fork, a bag where it is. */
     private void carriedAlong(Part bike, Map<MountingPlace, Part> parts) {
-        for (MountingPlace place : new MountingPlace[] {MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER, MountingPlace.BAG}) {
+        for (MountingPlace place : new MountingPlace[] {MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER, MountingPlace.CROWN_RACE, MountingPlace.BAG}) {
             Part host = place.host() == null ? null : parts.get(place.host());
             Part there = MountingEffort.stands(workshop, place, host, bike);
             if (there != null) {
-                parts.put(place, there);
+                parts.putIfAbsent(place, there);
             }
         }
         for (Part part : workshop.parts()) {
@@ -401,14 +402,19 @@ public final class BuildFinder {
                 out.add(notMet(got, bike, parts));
             }
         }
+        Part front = parts.get(MountingPlace.FRONT_PADS);
+        Part rear = parts.get(MountingPlace.REAR_PADS);
+        if (BuildVariables.ofTwoCompounds(front, rear) && out.stream().noneMatch(each -> each.topic().equals(Topics.PAD_COMPOUND.name()))) {
+            out.add(PadCompounds.apart(front, rear, parts));
+        }
         return out;
     }
 
-    private static NotMet notMet(BuildObjective.Got got, Part bike, Map<MountingPlace, Part> parts) {
+    private NotMet notMet(BuildObjective.Got got, Part bike, Map<MountingPlace, Part> parts) {
         Decision decision = got.aim().decision();
         String has = got.value() == null ? "not known" : decision.topic().text(got.value());
         has += end(got.aim().wanted());
-        return new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts));
+        return new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts, workshop));
     }
 
     /** Told of the rear where the topic is decided for both ends: without, it is the front. */

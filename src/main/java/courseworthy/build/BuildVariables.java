@@ -35,6 +35,11 @@ final class BuildVariables {
     static final int NOTCH_MINUTES = 15;
     /** Half a notch, so that no pair is ever a reason for a swap (computing). */
     static final long NO_PAIR = LOSS / 2;
+    /**
+     * Pads of two compounds, front and rear: more than the work of one swap, so that they are never chosen so for less than a part taken from another
+     * bike or a decision (judgement, no source).
+     */
+    static final long TWO_COMPOUNDS = LOSS * 3 / 2;
     /** A tyre or rotor that changes ends, as two minutes of work: it may be marked with a direction (judgement). */
     static final long OTHER_END = LOSS * 2 / NOTCH_MINUTES;
     /** What 1 g costs where 1 kg costs 1 s (computing). */
@@ -42,15 +47,16 @@ final class BuildVariables {
     /** Parts ridden less than this are new, s (common practice, no source). */
     static final double NEW = 5 * 3600;
 
-    /** What a rider sits, steps and steers by, and a chain that has worn in with its cassette: never swapped for lightness alone. */
+    /** What a rider sits, steps and steers by, a chain that has worn in with its cassette, and what comes along with others: never for lightness alone. */
     private static final Set<MountingPlace> PROVEN = EnumSet.of(MountingPlace.SADDLE, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.PEDALS,
-            MountingPlace.CRANK, MountingPlace.CHAIN);
+            MountingPlace.CRANK, MountingPlace.CHAIN, MountingPlace.HEADSET, MountingPlace.CROWN_RACE, MountingPlace.BOTTOM_BRACKET, MountingPlace.FRONT_CALIPER, MountingPlace.REAR_CALIPER,
+            MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_ADAPTER, MountingPlace.LOCKOUT_REMOTE, MountingPlace.DROPPER_REMOTE, MountingPlace.BATTERY);
 
     /** The order in which places are filled: what much hangs on first, each after the one above it in the tree. */
-    private static final List<MountingPlace> ORDER = List.of(MountingPlace.FORK, MountingPlace.REAR_WHEEL, MountingPlace.FRONT_WHEEL, MountingPlace.REAR_TYRE, MountingPlace.FRONT_TYRE,
-            MountingPlace.CASSETTE, MountingPlace.CHAINRING, MountingPlace.DERAILLEUR, MountingPlace.SHIFTER, MountingPlace.CHAIN, MountingPlace.CRANK, MountingPlace.PEDALS, MountingPlace.REAR_ROTOR,
-            MountingPlace.FRONT_ROTOR, MountingPlace.REAR_PADS, MountingPlace.FRONT_PADS, MountingPlace.REAR_INSERT, MountingPlace.FRONT_INSERT, MountingPlace.STEM, MountingPlace.SPACERS, MountingPlace.BAR,
-            MountingPlace.EXTENSIONS, MountingPlace.SEATPOST, MountingPlace.SADDLE, MountingPlace.SHOCK, MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER,
+    private static final List<MountingPlace> ORDER = List.of(MountingPlace.FORK, MountingPlace.HEADSET, MountingPlace.CROWN_RACE, MountingPlace.REAR_WHEEL, MountingPlace.FRONT_WHEEL, MountingPlace.REAR_TYRE, MountingPlace.FRONT_TYRE,
+            MountingPlace.CASSETTE, MountingPlace.CHAINRING, MountingPlace.DERAILLEUR, MountingPlace.SHIFTER, MountingPlace.BATTERY, MountingPlace.CHAIN, MountingPlace.CRANK, MountingPlace.BOTTOM_BRACKET, MountingPlace.PEDALS, MountingPlace.REAR_ROTOR,
+            MountingPlace.FRONT_ROTOR, MountingPlace.REAR_ADAPTER, MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_CALIPER, MountingPlace.FRONT_CALIPER, MountingPlace.REAR_PADS, MountingPlace.FRONT_PADS, MountingPlace.REAR_INSERT, MountingPlace.FRONT_INSERT, MountingPlace.STEM, MountingPlace.SPACERS, MountingPlace.BAR,
+            MountingPlace.EXTENSIONS, MountingPlace.SEATPOST, MountingPlace.DROPPER_REMOTE, MountingPlace.SADDLE, MountingPlace.SHOCK, MountingPlace.LOCKOUT_REMOTE, MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER,
             MountingPlace.BAG);
 
     private final Workshop workshop;
@@ -58,6 +64,8 @@ final class BuildVariables {
     private final BuildLoad load;
     private final BuildObjective aims;
     private final MountingEffort work;
+    /** The checks of places that something could stand in. */
+    private final List<Check> checks = new ArrayList<>();
 
     /** The places, in the order in which they are filled. */
     final MountingPlace[] places;
@@ -88,6 +96,9 @@ final class BuildVariables {
         List<MountingPlace> inOrder = new ArrayList<>(open.keySet());
         inOrder.sort(Comparator.comparing(ORDER::indexOf));
         places = inOrder.toArray(new MountingPlace[0]);
+        for (Check check : FitChecks.all()) {
+            checks.add(check.optional() == null || open.containsKey(check.optional()) ? check : check.withoutOptional());
+        }
         values = new Part[places.length][];
         cost = new long[places.length][];
         pair = new long[places.length][places.length][][];
@@ -128,7 +139,8 @@ final class BuildVariables {
         }
         for (MountingPlace place : MountingPlace.values()) {
             List<Part> parts = new ArrayList<>();
-            if (searched(place)) {
+            boolean open = searched(place) && (!place.seldomListed() || workshop.needs(bike, place));
+            if (open) {
                 for (Part part : able.getOrDefault(place, List.of())) {
                     if (mayServe(part, place, bike, workshop.needs(bike, place))) {
                         parts.add(part);
@@ -138,7 +150,7 @@ final class BuildVariables {
                     parts.add(null);
                 }
             }
-            if (parts.size() > 1 || parts.size() == 1 && parts.get(0) != null || searched(place) && parts.isEmpty()) {
+            if (parts.size() > 1 || parts.size() == 1 && parts.get(0) != null || open && parts.isEmpty()) {
                 out.put(place, parts);
             }
         }
@@ -185,7 +197,7 @@ final class BuildVariables {
 
     /** What a part costs in a place whatever else is chosen; FORBIDDEN where a limit of its own is broken. */
     private long alone(MountingPlace place, Part part) {
-        for (Check check : FitChecks.all()) {
+        for (Check check : checks) {
             if (check.places().size() == 1 && check.places().get(0) == place && !allowed(check, new Part[] {part})) {
                 return BuildObjective.FORBIDDEN;
             }
@@ -262,17 +274,15 @@ final class BuildVariables {
         for (int i = 0; i < places.length; i++) {
             wideOf.add(new ArrayList<>());
         }
-        for (Check check : FitChecks.all()) {
+        for (Check check : checks) {
             int[] at = indices(check.places());
-            if (at != null && at.length == 2 && check.optional() == null) {
+            if (at != null && at.length == 2) {
                 forbid(at[0], at[1], check);
             } else if (at != null && at.length > 1) {
                 Wide wide = new Wide(at, check, new byte[values[at[0]].length][values[at[1]].length][values[at[2]].length]);
                 for (int each : at) {
                     wideOf.get(each).add(wide);
                 }
-            } else if (at == null && check.optional() != null) {
-                withoutOptional(check);
             }
         }
         for (int i = 0; i < places.length; i++) {
@@ -284,17 +294,7 @@ final class BuildVariables {
         gears();
         power();
         pair();
-    }
-
-    /** A check whose optional place has no candidates joins the others alone. */
-    private void withoutOptional(Check check) {
-        List<MountingPlace> rest = new ArrayList<>(check.places());
-        rest.remove(check.optional());
-        int[] at = indices(rest);
-        if (at != null && at.length == 2) {
-            Check less = new Check(check.rule(), rest, null, (b, l, p) -> check.question().ask(b, l, new Part[] {p[0], p[1], null}));
-            forbid(at[0], at[1], less);
-        }
+        compounds();
     }
 
     /** The variables of places; null where one of them has none. */
@@ -400,6 +400,26 @@ final class BuildVariables {
         }
     }
 
+    /** Pads of front and rear are chosen together. */
+    private void compounds() {
+        int front = Arrays.asList(places).indexOf(MountingPlace.FRONT_PADS);
+        int rear = Arrays.asList(places).indexOf(MountingPlace.REAR_PADS);
+        for (int v = 0; front >= 0 && rear >= 0 && v < values[front].length; v++) {
+            for (int w = 0; w < values[rear].length; w++) {
+                if (ofTwoCompounds(values[front][v], values[rear][w])) {
+                    add(front, rear, v, w, TWO_COMPOUNDS);
+                }
+            }
+        }
+    }
+
+    /** Whether pads are known to be of two compounds. */
+    static boolean ofTwoCompounds(Part front, Part rear) {
+        String one = front == null ? null : front.word(PartDetail.COMPOUND);
+        String other = rear == null ? null : rear.word(PartDetail.COMPOUND);
+        return one != null && other != null && !one.equals(other);
+    }
+
     /** Whether two tyres are of one kind, as far as is written of them. */
     static boolean isPair(Part front, Part rear) {
         return Objects.equals(front.number(PartDetail.WIDTH), rear.number(PartDetail.WIDTH))
@@ -425,7 +445,7 @@ final class BuildVariables {
     /** The place above in the tree on which the bound is counted, -1 for a root; always one that shares a table with it. */
     private int parent(int i) {
         MountingPlace above = switch (places[i]) {
-            case FRONT_WHEEL, STEM -> MountingPlace.FORK;
+            case FRONT_WHEEL, STEM, HEADSET, CROWN_RACE, FRONT_ADAPTER, FRONT_CALIPER, LOCKOUT_REMOTE -> MountingPlace.FORK;
             case REAR_TYRE, REAR_ROTOR, CASSETTE -> MountingPlace.REAR_WHEEL;
             case FRONT_TYRE, FRONT_ROTOR -> MountingPlace.FRONT_WHEEL;
             case REAR_INSERT -> MountingPlace.REAR_TYRE;
@@ -434,7 +454,11 @@ final class BuildVariables {
             case SHIFTER -> MountingPlace.DERAILLEUR;
             case CRANK -> MountingPlace.CHAINRING;
             case PEDALS -> MountingPlace.CRANK;
-            case REAR_PADS -> MountingPlace.REAR_ROTOR;
+            case REAR_ADAPTER, REAR_PADS -> MountingPlace.REAR_ROTOR;
+            case REAR_CALIPER -> MountingPlace.REAR_ADAPTER;
+            case DROPPER_REMOTE -> MountingPlace.SEATPOST;
+            case BATTERY -> MountingPlace.DERAILLEUR;
+            case BOTTOM_BRACKET -> MountingPlace.CRANK;
             case FRONT_PADS -> MountingPlace.FRONT_ROTOR;
             case BAR -> MountingPlace.STEM;
             case EXTENSIONS -> MountingPlace.BAR;

@@ -1,10 +1,13 @@
 package courseworthy.build;
 
 import courseworthy.decision.Decision;
+import courseworthy.fit.BrakeFit;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
 import java.util.List;
 import java.util.Map;
 
@@ -14,13 +17,14 @@ final class MissingPart {
     private MissingPart() {
     }
 
-    static String part(TopicPlacement wanted, Decision decision, Part bike, Map<MountingPlace, Part> parts) {
+    /** @param workshop what there is, adapters among it */
+    static String part(TopicPlacement wanted, Decision decision, Part bike, Map<MountingPlace, Part> parts, Workshop workshop) {
         return switch (wanted.of()) {
             case BIKE -> decision.topic() == Topics.BIKE ? "a bike of that kind" : "another bike";
             case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB);
             case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, PartDetail.BOTTOM_BRACKET);
             case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts)
-                    + rotorFor(wanted.place(), decision.text(), parts);
+                    + rotorFor(wanted.place(), decision.text(), parts) + adapterFor(wanted.place(), decision, bike, parts, workshop);
         };
     }
 
@@ -61,6 +65,23 @@ final class MissingPart {
         Part rotor = parts.get(place == MountingPlace.FRONT_PADS ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR);
         List<String> permitted = rotor == null ? null : rotor.words(PartDetail.PADS_PERMITTED);
         return permitted == null || permitted.contains(compound) ? "" : ", and a rotor that permits them in place of " + rotor;
+    }
+
+    /** A rotor that the mount is not made for needs an adapter too, where the workshop has none that fits. */
+    private static String adapterFor(MountingPlace place, Decision decision, Part bike, Map<MountingPlace, Part> parts, Workshop workshop) {
+        Part holder = place == MountingPlace.FRONT_ROTOR ? parts.get(MountingPlace.FORK) : place == MountingPlace.REAR_ROTOR ? bike : null;
+        Double mount = holder == null ? null : holder.number(PartDetail.MOUNT_ROTOR);
+        if (mount == null) {
+            return "";
+        }
+        Part wanted = new Part("rotor", PartKind.ROTOR, 0, Map.of(PartDetail.DIAMETER, decision.topic().resolution().base(decision.value())));
+        boolean there = BrakeFit.adapterForRotor(wanted, null, holder).fits();
+        for (Part each : workshop.parts()) {
+            String end = each.kind() == PartKind.ADAPTER && each.owned() ? each.word(PartDetail.END) : null;
+            there |= end != null && end.equals(place.end()) && BrakeFit.adapterForRotor(wanted, each, holder).fits() && BrakeFit.adapterMount(each, holder).fits();
+        }
+        return there ? "" : ", and an adapter for it on the mount of " + holder + ", which is made for " + Math.round(mount * 1000)
+                + " mm: no adapter in the workshop fits";
     }
 
     private static String label(String before, Part part, PartDetail detail) {

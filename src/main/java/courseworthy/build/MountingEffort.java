@@ -4,23 +4,12 @@ import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
-import java.util.EnumMap;
-import java.util.Map;
 
 /**
  * What it takes to put a part in its place: nothing where it is there already, on the very wheel or crank. Minutes are estimates of
  * a practised hand (common practice, no source) unless the workshop's file says otherwise.
  */
 final class MountingEffort {
-
-    private static final Map<PartKind, Integer> MINUTES = new EnumMap<>(PartKind.class);
-
-    static {
-        int[] minutes = {0, 60, 20, 3, 20, 10, 10, 10, 8, 15, 10, 10, 25, 20, 15, 30, 10, 5, 15, 8, 5, 15, 8, 3, 3};
-        for (PartKind kind : PartKind.values()) {
-            MINUTES.put(kind, minutes[kind.ordinal()]);
-        }
-    }
 
     /** So that a swap that gains what its work costs is made, whatever else is equal (computing). */
     private static final long JUST_WORTH = 10;
@@ -34,7 +23,23 @@ final class MountingEffort {
     /** Minutes for a swap of a kind of part. */
     double minutes(PartKind kind) {
         Double written = workshop.minutes().get(kind);
-        return written == null ? MINUTES.get(kind) : written / 60;
+        return written == null ? estimate(kind) : written / 60;
+    }
+
+    private static int estimate(PartKind kind) {
+        return switch (kind) {
+            case BIKE, SPOKES -> 0;
+            case WHEEL, LIGHTS, BAG, BATTERY -> 3;
+            case SPACERS, PEDALS -> 5;
+            case CASSETTE, SADDLE, PADS -> 8;
+            case INSERT, SEALANT, ROTOR, CHAINRING, CHAIN, EXTENSIONS, CROWN_RACE, ADAPTER -> 10;
+            case CRANK, STEM, SEATPOST, METER -> 15;
+            case SHOCK, TYRE, SHIFTER, DROPPER_REMOTE, LOCKOUT_REMOTE -> 20;
+            case DERAILLEUR -> 25;
+            case BAR, BOTTOM_BRACKET -> 30;
+            case HEADSET, CALIPER -> 40;
+            case FORK -> 60;
+        };
     }
 
     /**

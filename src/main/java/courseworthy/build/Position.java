@@ -133,6 +133,11 @@ public final class Position {
         return bike.has(PartDetail.HEAD_ANGLE) ? Double.valueOf(bike.number(PartDetail.HEAD_ANGLE) - turned) : null;
     }
 
+    /** How far the front wheel touches the ground behind where the steerer's line meets it; null where a length or an angle is not known. */
+    public Double trail() {
+        return SuspensionFit.trail(parts.get(MountingPlace.FORK), headAngle(), parts.get(MountingPlace.FRONT_WHEEL), parts.get(MountingPlace.FRONT_TYRE));
+    }
+
     /** Of the seat tube to the ground, with the fork that is on it. */
     Double seatAngle() {
         return bike.has(PartDetail.SEAT_ANGLE) ? Double.valueOf(bike.number(PartDetail.SEAT_ANGLE) - turned) : null;

@@ -201,6 +201,9 @@ final class SwapReasons {
         if (place == MountingPlace.CRANK || place == MountingPlace.PEDALS) {
             power(out, without);
         }
+        if (place == MountingPlace.FRONT_PADS || place == MountingPlace.REAR_PADS) {
+            compound(out, place, without);
+        }
         return out;
     }
 
@@ -221,6 +224,13 @@ final class SwapReasons {
         }
     }
 
+    private void compound(List<String> out, MountingPlace place, Map<MountingPlace, Part> without) {
+        boolean before = BuildVariables.ofTwoCompounds(without.get(MountingPlace.FRONT_PADS), without.get(MountingPlace.REAR_PADS));
+        if (out.isEmpty() && before && !BuildVariables.ofTwoCompounds(build.get(MountingPlace.FRONT_PADS), build.get(MountingPlace.REAR_PADS))) {
+            out.add("one compound with " + build.get(place.otherEnd()));
+        }
+    }
+
     private long power(Map<MountingPlace, Part> parts) {
         Part crank = parts.get(MountingPlace.CRANK);
         return aims.ofPower(crank, parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, crank));
@@ -230,8 +240,10 @@ final class SwapReasons {
     private String unfit(Set<MountingPlace> group, Map<MountingPlace, Part> without) {
         for (Check check : FitChecks.all()) {
             for (MountingPlace place : check.places()) {
-                if (group.contains(place) && without.get(place) != null && complete(check, without) && !allowed(check, without)) {
-                    return others(check, place) + ", with which " + without.get(place) + " does not go: "
+                boolean there = without.get(place) != null || place == check.optional();
+                if (group.contains(place) && there && complete(check, without) && !allowed(check, without)) {
+                    return without.get(place) == null ? others(check, place) + (check.places().size() == 2 ? ", which does not go on without it" : ", which do not go together without it")
+                            : others(check, place) + ", with which " + without.get(place) + " does not go: "
                             + check.question().ask(bike, load, parts(check, without)).words();
                 }
             }

@@ -204,7 +204,7 @@ final class WorkGraph {
     }
 
     private static String end(MountingPlace place) {
-        return place.kind() == PartKind.FORK ? "front" : place.host() == MountingPlace.REAR_WHEEL ? "rear" : place.end();
+        return place.kind() == PartKind.FORK || place.kind() == PartKind.HEADSET || place.host() == MountingPlace.FORK ? "front" : place.host() == MountingPlace.REAR_WHEEL ? "rear" : place.end();
     }
 
     private WorkJob job(Part root, Swap swap, List<Swap> swaps) {

@@ -13,16 +13,16 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The work from one state of a workshop to another, as one list that can be done on one stand: what is changed on a wheel or a crank that
+ * The work from one state of a workshop to another, as one list that can be done on one stand: what is changed on a wheel, a crank or a fork that
  * goes in is changed on it before, and goes in with it; a part of the frame comes before what it carries. {@link WorkPlan} puts it in the
  * order that finishes earliest.
  */
 final class WorkOrder {
 
     /** From the frame outwards: what carries before what is carried. */
-    static final List<MountingPlace> ORDER = List.of(MountingPlace.SHOCK, MountingPlace.FORK, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.SHIFTER,
-            MountingPlace.SEATPOST, MountingPlace.SADDLE, MountingPlace.CRANK, MountingPlace.CHAINRING, MountingPlace.METER, MountingPlace.PEDALS, MountingPlace.DERAILLEUR, MountingPlace.FRONT_PADS,
-            MountingPlace.REAR_PADS, MountingPlace.FRONT_WHEEL, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_INSERT, MountingPlace.FRONT_SEALANT, MountingPlace.FRONT_ROTOR, MountingPlace.REAR_WHEEL,
+    static final List<MountingPlace> ORDER = List.of(MountingPlace.SHOCK, MountingPlace.HEADSET, MountingPlace.CROWN_RACE, MountingPlace.FORK, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.SHIFTER,
+            MountingPlace.LOCKOUT_REMOTE, MountingPlace.DROPPER_REMOTE, MountingPlace.SEATPOST, MountingPlace.SADDLE, MountingPlace.BOTTOM_BRACKET, MountingPlace.CRANK, MountingPlace.CHAINRING, MountingPlace.METER, MountingPlace.PEDALS, MountingPlace.DERAILLEUR, MountingPlace.BATTERY, MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_ADAPTER,
+            MountingPlace.FRONT_CALIPER, MountingPlace.REAR_CALIPER, MountingPlace.FRONT_PADS, MountingPlace.REAR_PADS, MountingPlace.FRONT_WHEEL, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_INSERT, MountingPlace.FRONT_SEALANT, MountingPlace.FRONT_ROTOR, MountingPlace.REAR_WHEEL,
             MountingPlace.REAR_TYRE, MountingPlace.REAR_INSERT, MountingPlace.REAR_SEALANT, MountingPlace.REAR_ROTOR, MountingPlace.CASSETTE, MountingPlace.CHAIN, MountingPlace.LIGHTS, MountingPlace.BAG);
 
     private final Workshop workshop;
@@ -51,7 +51,7 @@ final class WorkOrder {
         return steps.out;
     }
 
-    /** The work on everything: the bike first, then the other bikes, then wheels and cranks that lie loose. */
+    /** The work on everything: the bike first, then the other bikes, then wheels, cranks and forks that lie loose. */
     static List<Swap> all(Part bike, Workshop workshop, MountingState from, MountingState to) {
         WorkOrder steps = new WorkOrder(workshop, from, to);
         steps.on(bike);
@@ -61,7 +61,7 @@ final class WorkOrder {
             }
         }
         for (Part part : workshop.parts()) {
-            if ((part.kind() == PartKind.WHEEL || part.kind() == PartKind.CRANK) && to.bike(part) == null) {
+            if (carriesItsOwn(part.kind()) && to.bike(part) == null) {
                 steps.on(part);
             }
         }
@@ -73,7 +73,8 @@ final class WorkOrder {
         return switch (place) {
             case SPACERS, STEM -> MountingPlace.FORK;
             case BAR -> MountingPlace.STEM;
-            case EXTENSIONS -> MountingPlace.BAR;
+            case EXTENSIONS, LOCKOUT_REMOTE, DROPPER_REMOTE -> MountingPlace.BAR;
+            case BATTERY -> MountingPlace.DERAILLEUR;
             case SADDLE -> MountingPlace.SEATPOST;
             case PEDALS -> MountingPlace.CRANK;
             default -> place.host();
@@ -100,10 +101,15 @@ final class WorkOrder {
         }
     }
 
-    /** Changes on a wheel or a crank that goes in what is to stand on it, before it goes in. */
+    /** Whether what stands on such a part is changed on it while it lies loose. */
+    private static boolean carriesItsOwn(PartKind kind) {
+        return kind == PartKind.WHEEL || kind == PartKind.CRANK || kind == PartKind.FORK;
+    }
+
+    /** Changes on a wheel, a crank or a fork that goes in what is to stand on it, before it goes in. */
     private void ready(Part root, MountingPlace place, Map<MountingPlace, Part> wanted) {
         Part carrier = wanted.get(place);
-        if (carrier == null || place.kind() != PartKind.WHEEL && place.kind() != PartKind.CRANK) {
+        if (carrier == null || !carriesItsOwn(place.kind())) {
             return;
         }
         for (MountingPlace child : ORDER) {
@@ -129,6 +135,7 @@ final class WorkOrder {
         }
         Part from = wants == null ? null : now.bike(wants);
         Part over = wants == null ? null : now.on(wants);
+        MountingPlace was = wants == null ? null : now.place(wants);
         Set<Part> before = new LinkedHashSet<>(now.carried(root));
         double mass = now.mass(root);
         if (has != null) {
@@ -145,25 +152,39 @@ final class WorkOrder {
             return;
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
-                new Build.SwapWork(work.minutes(place.kind()), afterwards(root, place, wants, with), AfterSwapChecks.needs(place, wants),
-                        AfterSwapChecks.mechanic(place)), List.of()));
+                new Build.SwapWork(work.minutes(place.kind()), along(root, place, wants, was, with), afterwards(place, wants),
+                        AfterSwapChecks.needs(place, wants), AfterSwapChecks.mechanic(place)), List.of()));
     }
 
-    /** What a swap asks for, the caliper counted where it brings a bike another size of rotor, and the shoes where another cleat. */
-    private List<String> afterwards(Part root, MountingPlace place, Part wants, List<Part> with) {
+    /** What a swap asks for, and the shoes where it brings another cleat. */
+    private List<String> afterwards(MountingPlace place, Part wants) {
         List<String> all = new ArrayList<>(AfterSwapChecks.of(place, wants));
         if (place.kind() == PartKind.PEDALS && wants != null) {
             all.addAll(AfterSwapChecks.cleat(begun.get(place), wants));
+        }
+        return all;
+    }
+
+    /**
+     * What comes along with a swap on a bike, or changes by it: for another fork, and another size of rotor, on a wheel or by itself; and which way
+     * round a tyre goes.
+     */
+    private List<String> along(Part root, MountingPlace place, Part wants, MountingPlace was, List<Part> with) {
+        if (place.kind() == PartKind.TYRE && wants != null) {
+            return TyreSwapChecks.of(wants, place, was);
+        }
+        if (root.kind() != PartKind.BIKE || wants == null) {
+            return List.of();
+        }
+        Map<MountingPlace, Part> after = then.places(root);
+        if (place.kind() == PartKind.FORK) {
+            return ForkSwapChecks.of(root, begun, after);
         }
         Part rotor = place.kind() == PartKind.ROTOR ? wants : null;
         for (Part each : place.kind() == PartKind.WHEEL ? with : List.<Part>of()) {
             rotor = each.kind() == PartKind.ROTOR ? each : rotor;
         }
-        if (rotor != null && root.kind() == PartKind.BIKE) {
-            MountingPlace at = place.end().equals("front") ? MountingPlace.FRONT_ROTOR : MountingPlace.REAR_ROTOR;
-            all.addAll(0, AfterSwapChecks.rotor(at, begun.get(at), rotor));
-        }
-        return all;
+        return rotor == null ? List.of() : RotorSwapChecks.of(root, place.end().equals("front"), rotor, begun, after);
     }
 
     /** Sealant is not moved for itself, and a bag is packed, not built. */

@@ -65,6 +65,7 @@ final class WornParts {
                         sealant(out, part);
                     }
                 }
+                case BATTERY -> out.addAll(BatteryCharge.of(part, call));
                 default -> {
                 }
             }

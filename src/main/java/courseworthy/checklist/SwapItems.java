@@ -42,6 +42,9 @@ final class SwapItems {
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null, TEST_RIDE_MINUTES);
             out.add(new PendingItem(ride, id("build/", out.size()), Deadline.WEEK_BEFORE, 0, before));
         }
+        if (!build.spares().isEmpty()) {
+            out.add(new PendingItem(spares(build), id("build/", out.size()), Deadline.NIGHT_BEFORE, 0, List.of()));
+        }
         out.addAll(back(build));
         return out;
     }
@@ -52,7 +55,7 @@ final class SwapItems {
         for (Swap swap : build.back()) {
             String id = id("build/back/", out.size());
             Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
-                    + Math.round(swap.work().minutes()) + " min).", false, PART, "", null, swap.work().minutes());
+                    + Math.round(swap.work().minutes()) + " min)." + along(swap), false, PART, "", null, swap.work().minutes());
             out.add(new PendingItem(item, id, Deadline.AFTER_THE_RACE, 0, List.copyOf(before)));
             before.add(id);
         }
@@ -75,6 +78,11 @@ final class SwapItems {
                 "A position that is not yours hurts before the day is over.", true, PART, "", null, POSITION_MINUTES);
     }
 
+    private static Item spares(Build build) {
+        return new Item("Pack the spares that go with this build", String.join("; ", build.spares()),
+                "A spare for the parts that are off the bike helps nobody at the roadside.", false, PART, "", null);
+    }
+
     private static Item worn(Build build) {
         return new Item("Replace, top up or service what is worn or due on this build", String.join("; ", build.wear()),
                 "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
@@ -82,8 +90,12 @@ final class SwapItems {
 
     private static Item item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
-        return new Item(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min).",
+        return new Item(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min)." + along(swap),
                 swap.critical(), PART, "", null, swap.work().minutes());
+    }
+
+    private static String along(Swap swap) {
+        return swap.work().along().isEmpty() ? "" : " " + String.join(". ", swap.work().along()) + ".";
     }
 
     private static String find(Swap swap) {

@@ -104,8 +104,18 @@ public final class DrivetrainFit {
         return fit.and(FitComparison.known(bike, PartDetail.LEAST_CHAINLINE, find)).and(FitComparison.known(bike, PartDetail.MOST_CHAINLINE, find));
     }
 
-    public static FitResult bottomBracket(Part crank, Part bike) {
-        return FitComparison.label(crank, bike, PartDetail.BOTTOM_BRACKET);
+    /** In the bottom bracket that is listed, else as the bike says. @param bottomBracket null where none is listed */
+    public static FitResult bottomBracket(Part crank, Part bottomBracket, Part bike) {
+        return FitComparison.label(crank, bottomBracket == null ? bike : bottomBracket, PartDetail.BOTTOM_BRACKET);
+    }
+
+    public static FitResult shell(Part bottomBracket, Part bike) {
+        return FitComparison.label(bottomBracket, bike, PartDetail.SHELL);
+    }
+
+    /** A battery feeds the shifting family that it belongs to; a derailleur that is pulled by a cable asks for none. */
+    public static FitResult battery(Part battery, Part derailleur) {
+        return "cable".equals(derailleur.word(PartDetail.ACTUATION)) ? FitResult.FITS : family(battery, derailleur);
     }
 
     public static FitResult ringMount(Part rings, Part crank) {

@@ -30,6 +30,13 @@ public final class FitChecks {
      */
     public record Check(String rule, List<MountingPlace> places, MountingPlace optional, Question question) {
 
+        /** The same of other places, without the one that may be empty, which stays so. */
+        public Check withoutOptional() {
+            List<MountingPlace> rest = new ArrayList<>(places);
+            rest.remove(optional);
+            return new Check(rule, rest, null, (bike, load, parts) -> question.ask(bike, load, java.util.Arrays.copyOf(parts, places.size())));
+        }
+
         /** Fits where a part it asks of is not there. */
         public FitResult on(Part bike, BuildLoad load, Map<MountingPlace, Part> mounted) {
             Part[] parts = new Part[places.size()];
@@ -71,7 +78,15 @@ public final class FitChecks {
         add("rear-rotor-size", (bike, load, p) -> BrakeFit.rotorSize(p[0], bike), on(REAR_ROTOR));
         add("pads-the-rotor-permits", (bike, load, p) -> BrakeFit.padsPermitted(p[0], p[1]), on(FRONT_PADS, FRONT_ROTOR),
                 on(REAR_PADS, REAR_ROTOR));
-        add("pad-shape", (bike, load, p) -> BrakeFit.padShape(p[0], bike), on(FRONT_PADS), on(REAR_PADS));
+        optional("pad-shape", (bike, load, p) -> BrakeFit.padShape(p[0], p[1], bike), on(FRONT_PADS, FRONT_CALIPER), on(REAR_PADS, REAR_CALIPER));
+        optional("front-rotor-adapter", (bike, load, p) -> BrakeFit.adapterForRotor(p[0], p[2], p[1]), on(FRONT_ROTOR, FORK, FRONT_ADAPTER));
+        optional("rear-rotor-adapter", (bike, load, p) -> BrakeFit.adapterForRotor(p[0], p[1], bike), on(REAR_ROTOR, REAR_ADAPTER));
+        add("front-adapter-on-the-fork", (bike, load, p) -> BrakeFit.adapterMount(p[0], p[1]), on(FRONT_ADAPTER, FORK));
+        add("rear-adapter-on-the-frame", (bike, load, p) -> BrakeFit.adapterMount(p[0], bike), on(REAR_ADAPTER));
+        optional("front-caliper-on-its-mount", (bike, load, p) -> BrakeFit.caliperMount(p[0], p[2], p[1]), on(FRONT_CALIPER, FORK, FRONT_ADAPTER));
+        optional("rear-caliper-on-its-mount", (bike, load, p) -> BrakeFit.caliperMount(p[0], p[1], bike), on(REAR_CALIPER, REAR_ADAPTER));
+        add("front-hose-reaches", (bike, load, p) -> BrakeFit.frontHose(p[0], p[1], bike), on(FRONT_CALIPER, FORK));
+        add("rear-hose-reaches", (bike, load, p) -> BrakeFit.rearHose(p[0], bike), on(REAR_CALIPER));
         add("front-rotor-no-smaller", (bike, load, p) -> BrakeFit.rotorsInOrder(p[0], p[1]), on(FRONT_ROTOR, REAR_ROTOR));
         add("freehub", (bike, load, p) -> DrivetrainFit.freehub(p[0], p[1]), on(CASSETTE, REAR_WHEEL));
         add("speeds-of-shifter", (bike, load, p) -> DrivetrainFit.speeds(p[0], p[1]), on(SHIFTER, CASSETTE));
@@ -84,13 +99,19 @@ public final class FitChecks {
         add("derailleur-capacity", (bike, load, p) -> DrivetrainFit.capacity(p[0], p[1], p[2]), on(DERAILLEUR, CASSETTE, CHAINRING));
         add("chainring-clears-the-frame", (bike, load, p) -> DrivetrainFit.ringsOnFrame(p[0], bike), on(CHAINRING));
         add("chainline", (bike, load, p) -> DrivetrainFit.chainline(p[0], bike), on(CRANK));
-        add("bottom-bracket", (bike, load, p) -> DrivetrainFit.bottomBracket(p[0], bike), on(CRANK));
+        optional("bottom-bracket", (bike, load, p) -> DrivetrainFit.bottomBracket(p[0], p[1], bike), on(CRANK, BOTTOM_BRACKET));
+        add("bottom-bracket-in-the-shell", (bike, load, p) -> DrivetrainFit.shell(p[0], bike), on(BOTTOM_BRACKET));
+        add("battery-of-the-derailleur", (bike, load, p) -> DrivetrainFit.battery(p[0], p[1]), on(BATTERY, DERAILLEUR));
         add("ring-mount", (bike, load, p) -> DrivetrainFit.ringMount(p[0], p[1]), on(CHAINRING, CRANK));
         add("chain-length", (bike, load, p) -> DrivetrainFit.chainLength(p[0], p[1], p[2], bike), on(CHAIN, CASSETTE, CHAINRING));
         add("derailleur-mount", (bike, load, p) -> DrivetrainFit.derailleurMount(p[0], bike), on(DERAILLEUR));
         add("pedal-thread", (bike, load, p) -> DrivetrainFit.pedalThread(p[0], p[1]), on(PEDALS, CRANK));
         add("meter-mount", (bike, load, p) -> DrivetrainFit.meterMount(p[0], p[1]), on(METER, CRANK));
-        add("steerer-in-the-head-tube", (bike, load, p) -> SuspensionFit.steerer(p[0], bike), on(FORK));
+        optional("steerer-in-the-head-tube", (bike, load, p) -> SuspensionFit.steerer(p[0], p[1], bike), on(FORK, HEADSET));
+        add("headset-in-the-head-tube", (bike, load, p) -> SuspensionFit.headset(p[0], bike), on(HEADSET));
+        add("crown-race-on-the-fork", (bike, load, p) -> SuspensionFit.raceOnTheFork(p[0], p[1]), on(CROWN_RACE, FORK));
+        add("crown-race-of-the-headset", (bike, load, p) -> SuspensionFit.raceOfTheHeadset(p[0], p[1]), on(CROWN_RACE, HEADSET));
+        optional("lockout-remote", (bike, load, p) -> SuspensionFit.lockoutRemote(p[0], p[1]), on(FORK, LOCKOUT_REMOTE), on(SHOCK, LOCKOUT_REMOTE));
         add("fork-travel", (bike, load, p) -> SuspensionFit.forkTravel(p[0], bike), on(FORK));
         add("fork-length", (bike, load, p) -> SuspensionFit.forkLength(p[0], bike), on(FORK));
         add("front-and-rear-travel", (bike, load, p) -> SuspensionFit.travelInBalance(p[0], bike), on(FORK));
@@ -102,9 +123,10 @@ public final class FitChecks {
         add("extensions-on-the-bar", (bike, load, p) -> CockpitFit.extensions(p[0], p[1]), on(EXTENSIONS, BAR));
         add("post-in-the-seat-tube", (bike, load, p) -> SeatFit.postDiameter(p[0], bike), on(SEATPOST));
         add("post-deep-enough", (bike, load, p) -> SeatFit.postInsertion(p[0], p[1], bike), on(SEATPOST, SADDLE));
+        add("dropper-routing", (bike, load, p) -> SeatFit.dropperRouting(p[0], bike), on(SEATPOST));
+        optional("dropper-remote", (bike, load, p) -> SeatFit.dropperRemote(p[0], p[1]), on(SEATPOST, DROPPER_REMOTE));
         add("saddle-on-the-post", (bike, load, p) -> SeatFit.rails(p[0], p[1]), on(SADDLE, SEATPOST));
-        ALL.add(new Check("steerer-length", on(FORK, STEM, SPACERS), SPACERS,
-                (bike, load, p) -> CockpitFit.steererLength(p[0], p[1], p[2], bike)));
+        optional("steerer-length", (bike, load, p) -> CockpitFit.steererLength(p[0], p[1], p[2], bike), on(FORK, STEM, SPACERS));
         add("marked-mass", (bike, load, p) -> LoadFit.bears(bike, load), List.of());
         add("marked-category", (bike, load, p) -> LoadFit.ledges(bike, load), List.of());
         for (MountingPlace place : MountingPlace.values()) {
@@ -123,6 +145,14 @@ public final class FitChecks {
 
     private static List<MountingPlace> on(MountingPlace... places) {
         return List.of(places);
+    }
+
+    /** The last place of each scope may be empty. */
+    @SafeVarargs
+    private static void optional(String rule, Question question, List<MountingPlace>... scopes) {
+        for (List<MountingPlace> scope : scopes) {
+            ALL.add(new Check(rule, scope, scope.get(scope.size() - 1), question));
+        }
     }
 
     @SafeVarargs

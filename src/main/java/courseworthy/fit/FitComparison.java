@@ -17,10 +17,15 @@ final class FitComparison {
     }
 
     static FitResult label(Part one, Part other, PartDetail detail) {
+        return label(one, detail, other, detail);
+    }
+
+    /** Labels of one interface that the two parts write under keys of their own. */
+    static FitResult label(Part one, PartDetail detail, Part other, PartDetail its) {
         String mine = one.word(detail);
-        String theirs = other.word(detail);
+        String theirs = other.word(its);
         if (mine == null || theirs == null) {
-            return FitResult.unknown("find the " + detail.written() + " of " + (mine == null ? one : other));
+            return FitResult.unknown(mine == null ? "find the " + detail.written() + " of " + one : "find the " + its.written() + " of " + other);
         }
         return mine.equals(theirs) ? FitResult.FITS : FitResult.not(detail.written() + ": " + mine + " against " + theirs);
     }

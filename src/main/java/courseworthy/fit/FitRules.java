@@ -85,7 +85,7 @@ public final class FitRules {
             session.setGlobal("findings", found);
             session.insert(load);
             session.insert(MountedPart.bike(bike));
-            mounted.forEach((place, part) -> session.insert(MountedPart.of(place, part, place == MountingPlace.STEM ? mounted.get(MountingPlace.SPACERS) : null)));
+            mounted.forEach((place, part) -> session.insert(MountedPart.of(place, part, mounted)));
             session.fireAllRules();
         } finally {
             session.dispose();

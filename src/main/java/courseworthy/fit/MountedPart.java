@@ -2,6 +2,7 @@ package courseworthy.fit;
 
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import java.util.Map;
 import org.kie.api.definition.type.ClassReactive;
 
 /** A part in its place on a bike, or the bike itself, as rules of fit see it. */
@@ -10,21 +11,21 @@ public final class MountedPart {
 
     private final Part part;
     private final String end;
-    private final Part under;
+    private final Map<MountingPlace, Part> mounted;
 
-    private MountedPart(Part part, String end, Part under) {
+    private MountedPart(Part part, String end, Map<MountingPlace, Part> mounted) {
         this.part = part;
         this.end = end;
-        this.under = under;
+        this.mounted = mounted;
     }
 
     static MountedPart bike(Part bike) {
-        return new MountedPart(bike, "", null);
+        return new MountedPart(bike, "", Map.of());
     }
 
-    /** @param under what lies under it: the spacers under a stem, else null */
-    static MountedPart of(MountingPlace place, Part part, Part under) {
-        return new MountedPart(part, place.end() == null ? "" : place.end(), under);
+    /** @param mounted all that is on the bike */
+    static MountedPart of(MountingPlace place, Part part, Map<MountingPlace, Part> mounted) {
+        return new MountedPart(part, place.end() == null ? "" : place.end(), mounted);
     }
 
     /** {@code bike}, {@code tyre} ... */
@@ -41,8 +42,14 @@ public final class MountedPart {
         return part;
     }
 
-    /** What lies under it, or null. */
-    public Part getUnder() {
-        return under;
+    /** The part of a kind at the same end of the bike, or the only one of its kind; null where none is listed. */
+    public Part other(String kind) {
+        for (Map.Entry<MountingPlace, Part> each : mounted.entrySet()) {
+            String its = each.getKey().end();
+            if (each.getKey().kind().word().equals(kind) && (its == null || its.equals(end))) {
+                return each.getValue();
+            }
+        }
+        return null;
     }
 }

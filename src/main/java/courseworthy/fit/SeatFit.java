@@ -2,6 +2,7 @@ package courseworthy.fit;
 
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
+import java.util.List;
 
 /**
  * Whether saddle and seatpost go together and into the frame. Every question is total: whatever is missing makes it
@@ -48,6 +49,24 @@ public final class SeatFit {
             return FitResult.unknown("measure how deep a post can go into " + bike);
         }
         return inside > most + 1e-9 ? FitResult.not("the post is " + FitComparison.mm(inside - most) + " too long for the seat tube") : FitResult.FITS;
+    }
+
+    /** The cable or hose of a dropper post in a frame that takes it so; a frame and a post that say nothing of it are not asked. */
+    public static FitResult dropperRouting(Part post, Part bike) {
+        String routing = post.word(PartDetail.ROUTING);
+        List<String> taken = bike.words(PartDetail.DROPPER_ROUTING);
+        if (!Boolean.TRUE.equals(post.yes(PartDetail.DROPPER)) || routing == null && taken == null) {
+            return FitResult.FITS;
+        }
+        if (routing == null || taken == null) {
+            return FitResult.unknown(routing == null ? "find the routing of " + post : "find which dropper routing " + bike + " takes");
+        }
+        return taken.contains(routing) ? FitResult.FITS : FitResult.not(routing + " routing, where " + bike + " takes " + String.join(" and ", taken));
+    }
+
+    /** A post that names a remote is worked by one on the bar. @param remote null for none */
+    public static FitResult dropperRemote(Part post, Part remote) {
+        return RemoteFit.worked(post, remote);
     }
 
     public static FitResult rails(Part saddle, Part post) {

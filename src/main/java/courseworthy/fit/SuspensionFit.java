@@ -13,8 +13,26 @@ public final class SuspensionFit {
     private SuspensionFit() {
     }
 
-    public static FitResult steerer(Part fork, Part bike) {
-        return FitComparison.label(fork, bike, PartDetail.STEERER);
+    /** In the headset that is listed, else in the head tube as the bike says. @param headset null where none is listed */
+    public static FitResult steerer(Part fork, Part headset, Part bike) {
+        return FitComparison.label(fork, headset == null ? bike : headset, PartDetail.STEERER);
+    }
+
+    public static FitResult headset(Part headset, Part bike) {
+        return FitComparison.label(headset, bike, PartDetail.HEADSET_FIT);
+    }
+
+    public static FitResult raceOnTheFork(Part race, Part fork) {
+        return FitComparison.same(race, fork, PartDetail.RACE_SEAT);
+    }
+
+    public static FitResult raceOfTheHeadset(Part race, Part headset) {
+        return FitComparison.label(race, headset, PartDetail.LOWER_BEARING);
+    }
+
+    /** What is worked from the bar, and by what; a fork or shock that names no remote asks for none. @param remote null for none */
+    public static FitResult lockoutRemote(Part worked, Part remote) {
+        return RemoteFit.worked(worked, remote);
     }
 
     public static FitResult forkTravel(Part fork, Part bike) {
@@ -71,6 +89,25 @@ public final class SuspensionFit {
             return null;
         }
         return -Math.toDegrees(Math.asin((length - design) * Math.sin(Math.toRadians(angle)) / wheelbase));
+    }
+
+    /**
+     * How far the front wheel touches the ground behind where the steerer's line meets it, m: (R cos(head angle) - offset) / sin(head angle), by plane
+     * trigonometry, the bike standing unladen. Null where an angle or a length is not known.
+     *
+     * @param headAngle with the fork, degrees
+     * @param wheel     the front wheel
+     * @param tyre      the tyre on it, taken to be as high as it is wide (common practice, no source)
+     */
+    public static Double trail(Part fork, Double headAngle, Part wheel, Part tyre) {
+        Double offset = fork == null ? null : fork.number(PartDetail.FORK_OFFSET);
+        Double bead = wheel == null ? null : wheel.number(PartDetail.BEAD_SEAT);
+        Double width = tyre == null ? null : tyre.number(tyre.has(PartDetail.MEASURED_WIDTH) ? PartDetail.MEASURED_WIDTH : PartDetail.WIDTH);
+        if (offset == null || headAngle == null || bead == null || width == null) {
+            return null;
+        }
+        double angle = Math.toRadians(headAngle);
+        return ((bead / 2 + width) * Math.cos(angle) - offset) / Math.sin(angle);
     }
 
     public static FitResult travelInBalance(Part fork, Part bike) {

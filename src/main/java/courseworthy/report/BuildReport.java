@@ -54,6 +54,7 @@ final class BuildReport {
         list(out, "due-back", "What has to be back on another bike", returns(build));
         list(out, "put-back", afterwards(build.plan().backFrom()), back(build));
         list(out, "wear", "Worn or due", build.wear());
+        list(out, "to-pack", "Spares of yours that go with this build", build.spares());
         list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
         list(out, "check", "Check before you build", findings(build.toMind()));
         return out.build();
@@ -168,7 +169,7 @@ final class BuildReport {
     }
 
     private static String swap(Swap swap) {
-        return work(swap) + grams(swap.grams()) + why(swap) + after(swap);
+        return work(swap) + grams(swap.grams()) + why(swap) + along(swap) + after(swap);
     }
 
     /** The work back, each step in short: what it asks for afterwards is as before. */
@@ -176,7 +177,7 @@ final class BuildReport {
         List<String> out = new ArrayList<>();
         for (Swap swap : build.back()) {
             out.add(swap.what() + " (" + swap.place().words() + ", on " + swap.bike() + "): about " + Math.round(swap.work().minutes()) + " min"
-                    + grams(swap.grams()) + ".");
+                    + grams(swap.grams()) + along(swap) + ".");
         }
         if (!out.isEmpty()) {
             out.add(count(build.back().size()) + ", about " + Math.round(build.minutesBack()) + " min of work by estimate. What each needs "
@@ -200,6 +201,10 @@ final class BuildReport {
 
     private static String why(Swap swap) {
         return swap.why().isEmpty() ? "" : ". For " + String.join(", ", swap.why());
+    }
+
+    private static String along(Swap swap) {
+        return swap.work().along().isEmpty() ? "" : ". " + String.join(". ", swap.work().along());
     }
 
     private static String grams(Long grams) {

@@ -116,6 +116,7 @@ public final class PositionReport {
         out.add(new Line("saddle above hands", position.saddleAboveHands()));
         out.add(new Line("saddle tip to hands", position.tipToHands()));
         out.add(new Line("crank length", position.crankLength()));
+        out.add(new Line("trail", position.trail()));
         return out;
     }
 
@@ -143,10 +144,10 @@ public final class PositionReport {
         return change > 0 && !text.equals("0 mm") ? "+" + text : text;
     }
 
-    /** Drops of bars that have none are not worth a line. */
+    /** Drops of bars that have none are not worth a line, nor trail where it is not known. */
     static boolean shown(Line... lines) {
         for (Line line : lines) {
-            if (line.metres() != null || !line.what().equals("drops up")) {
+            if (line.metres() != null || !line.what().equals("drops up") && !line.what().equals("trail")) {
                 return true;
             }
         }

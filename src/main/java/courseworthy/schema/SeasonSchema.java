@@ -67,7 +67,7 @@ final class SeasonSchema {
         return new SchemaFragments.Block()
                 .key("rider", about("A name from the riders", SchemaFragments.text()))
                 .key("bike", about("The bike it must be", SchemaFragments.text()))
-                .key("may change", about("Kinds of parts that may be changed on it", SchemaFragments.listOf(SchemaFragments.word(PartKind.partWords()))))
+                .key("may change", about("Kinds of parts that may be changed on it", SchemaFragments.listOf(SchemaFragments.word(PartKind.mountedWords()))))
                 .required("rider")
                 .shape();
     }

@@ -30,7 +30,7 @@ final class WorkshopSchema {
 
     private static Map<String, Object> minutes() {
         SchemaFragments.Block out = new SchemaFragments.Block();
-        for (String word : PartKind.partWords()) {
+        for (String word : PartKind.mountedWords()) {
             out.key(word, amount(Dimension.TIME));
         }
         return out.shape();
@@ -56,8 +56,10 @@ final class WorkshopSchema {
         SchemaFragments.Block out = new SchemaFragments.Block()
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("kind", SchemaFragments.of("const", kind.word()))
-                .key("on", about("The bike or the part it is mounted on now", SchemaFragments.text()))
                 .required("name", "kind");
+        if (!kind.isSpare()) {
+            out.key("on", about("The bike or the part it is mounted on now", SchemaFragments.text()));
+        }
         details(out, kind);
         return out.shape();
     }

@@ -271,9 +271,9 @@ public final class SeasonTask {
 
     private void areKinds(SeasonFile file, Start start) {
         for (String word : start.mayChange() == null ? List.<String>of() : start.mayChange()) {
-            if (!PartKind.partWords().contains(word)) {
-                faults.add(file.file(), start.line(), "may change", "\"" + word + "\"", "kinds of parts: " + String.join(", ", PartKind.partWords()),
-                        Spelling.didYouMean(word, PartKind.partWords()));
+            if (!PartKind.mountedWords().contains(word)) {
+                faults.add(file.file(), start.line(), "may change", "\"" + word + "\"", "kinds of parts: " + String.join(", ", PartKind.mountedWords()),
+                        Spelling.didYouMean(word, PartKind.mountedWords()));
             }
         }
     }

@@ -6,14 +6,18 @@ import java.util.List;
 /** A place on a bike that one part can take, in the order in which a bike is built up from the frame. */
 public enum MountingPlace {
 
-    FORK(PartKind.FORK, null, true), SHOCK(PartKind.SHOCK, null, true), FRONT_WHEEL(PartKind.WHEEL, "front", true), REAR_WHEEL(PartKind.WHEEL, "rear", true),
+    HEADSET(PartKind.HEADSET, null, true), FORK(PartKind.FORK, null, true), CROWN_RACE(PartKind.CROWN_RACE, null, true),
+    SHOCK(PartKind.SHOCK, null, true), FRONT_WHEEL(PartKind.WHEEL, "front", true), REAR_WHEEL(PartKind.WHEEL, "rear", true),
     FRONT_TYRE(PartKind.TYRE, "front", true), REAR_TYRE(PartKind.TYRE, "rear", true), FRONT_INSERT(PartKind.INSERT, "front", false),
     REAR_INSERT(PartKind.INSERT, "rear", false), FRONT_SEALANT(PartKind.SEALANT, "front", false), REAR_SEALANT(PartKind.SEALANT, "rear", false),
-    FRONT_ROTOR(PartKind.ROTOR, "front", true), REAR_ROTOR(PartKind.ROTOR, "rear", true), FRONT_PADS(PartKind.PADS, "front", true),
-    REAR_PADS(PartKind.PADS, "rear", true), CASSETTE(PartKind.CASSETTE, null, true), CRANK(PartKind.CRANK, null, true),
-    CHAINRING(PartKind.CHAINRING, null, true), CHAIN(PartKind.CHAIN, null, true), DERAILLEUR(PartKind.DERAILLEUR, null, true),
-    SHIFTER(PartKind.SHIFTER, null, true), SPACERS(PartKind.SPACERS, null, false), STEM(PartKind.STEM, null, true), BAR(PartKind.BAR, null, true),
-    EXTENSIONS(PartKind.EXTENSIONS, null, false), SEATPOST(PartKind.SEATPOST, null, true), SADDLE(PartKind.SADDLE, null, true),
+    FRONT_ROTOR(PartKind.ROTOR, "front", true), REAR_ROTOR(PartKind.ROTOR, "rear", true),
+    FRONT_ADAPTER(PartKind.ADAPTER, "front", false), REAR_ADAPTER(PartKind.ADAPTER, "rear", false), FRONT_CALIPER(PartKind.CALIPER, "front", true),
+    REAR_CALIPER(PartKind.CALIPER, "rear", true), FRONT_PADS(PartKind.PADS, "front", true),
+    REAR_PADS(PartKind.PADS, "rear", true), CASSETTE(PartKind.CASSETTE, null, true), BOTTOM_BRACKET(PartKind.BOTTOM_BRACKET, null, true),
+    CRANK(PartKind.CRANK, null, true), CHAINRING(PartKind.CHAINRING, null, true), CHAIN(PartKind.CHAIN, null, true),
+    DERAILLEUR(PartKind.DERAILLEUR, null, true), BATTERY(PartKind.BATTERY, null, true), SHIFTER(PartKind.SHIFTER, null, true), SPACERS(PartKind.SPACERS, null, false), STEM(PartKind.STEM, null, true), BAR(PartKind.BAR, null, true),
+    EXTENSIONS(PartKind.EXTENSIONS, null, false), LOCKOUT_REMOTE(PartKind.LOCKOUT_REMOTE, null, false),
+    DROPPER_REMOTE(PartKind.DROPPER_REMOTE, null, false), SEATPOST(PartKind.SEATPOST, null, true), SADDLE(PartKind.SADDLE, null, true),
     PEDALS(PartKind.PEDALS, null, true), METER(PartKind.METER, null, false), LIGHTS(PartKind.LIGHTS, null, false), BAG(PartKind.BAG, null, false);
 
     private final PartKind kind;
@@ -50,6 +54,17 @@ public enum MountingPlace {
         return needed;
     }
 
+    /**
+     * Whether every bike has one and few owners list it: a bike without one in its file is taken to have its own, and is not given another;
+     * one that is listed at one end says nothing of the other.
+     */
+    public boolean seldomListed() {
+        return switch (kind) {
+            case HEADSET, CROWN_RACE, BOTTOM_BRACKET, CALIPER, BATTERY -> true;
+            default -> false;
+        };
+    }
+
     /** {@code rear tyre}, {@code fork}. */
     public String words() {
         return end == null ? kind.word() : end + " " + kind.word();
@@ -61,6 +76,7 @@ public enum MountingPlace {
             case FRONT_TYRE, FRONT_INSERT, FRONT_SEALANT, FRONT_ROTOR -> FRONT_WHEEL;
             case REAR_TYRE, REAR_INSERT, REAR_SEALANT, REAR_ROTOR, CASSETTE -> REAR_WHEEL;
             case CHAINRING, METER -> CRANK;
+            case CROWN_RACE -> FORK;
             default -> null;
         };
     }

@@ -126,7 +126,7 @@ final class PartDetailReader {
         for (Node item : from.items(key)) {
             Amount amount = item instanceof Node.Scalar scalar ? from.amount(key, scalar, detail.dimension()) : null;
             if (amount != null && (amount.inBase() < detail.least() || amount.inBase() > detail.most())) {
-                faults.add(shown, item.line(), key, item.describe(), "heights from 0.5 mm to 100 mm", "");
+                faults.add(shown, item.line(), key, item.describe(), detail.range(), "");
                 return null;
             }
             if (amount != null) {

@@ -68,7 +68,8 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
      */
     public boolean needs(Part bike, MountingPlace place) {
         Set<MountingPlace> places = listed.getOrDefault(bike.name(), Set.of());
-        return place.needed() && (places.contains(place) || place.otherEnd() != null && places.contains(place.otherEnd()));
+        boolean other = place.otherEnd() != null && !place.seldomListed() && places.contains(place.otherEnd());
+        return place.needed() && (places.contains(place) || other);
     }
 
     /** The bike or part of a name, or null. */
@@ -158,7 +159,7 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
             }
         }
         for (Part part : parts) {
-            if (!part.has(PartDetail.MASS)) {
+            if (!part.has(PartDetail.MASS) && !part.kind().isSpare()) {
                 out.add(part);
             }
         }

@@ -139,7 +139,7 @@ public final class WorkshopReader {
         if (from == null) {
             return out;
         }
-        for (String word : PartKind.partWords()) {
+        for (String word : PartKind.mountedWords()) {
             Amount amount = from.amount(word, Dimension.TIME, 0, 86_400, "the time one swap takes, from 0 min to 24 h");
             if (amount != null) {
                 out.put(PartKind.of(word), amount.inBase());
@@ -158,7 +158,7 @@ public final class WorkshopReader {
     /** A part; null where it has no usable kind or name. */
     private Part part(FieldReader from, PartKind kind) {
         String name = name(from);
-        Node at = kind == PartKind.BIKE ? null : from.node("on");
+        Node at = kind == PartKind.BIKE || kind != null && kind.isSpare() ? null : from.node("on");
         if (kind == null) {
             return null;
         }
@@ -206,7 +206,7 @@ public final class WorkshopReader {
             faults.add(shown, from.lineOf("name"), "name", "a second \"" + part.name() + "\" (the first is on line " + other.line() + ")",
                     "a name of its own for every bike and part", "Tell them apart: \"" + part.name() + " 2\".");
         }
-        if (!part.has(PartDetail.MASS)) {
+        if (!part.has(PartDetail.MASS) && !part.kind().isSpare()) {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
@@ -415,7 +415,7 @@ public final class WorkshopReader {
             if (part.kind() == PartKind.WHEEL && part.word(PartDetail.END) == null) {
                 faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
             }
-            if (part.kind() == PartKind.PADS && part.on() != null && part.word(PartDetail.END) == null) {
+            if (isOfOneEnd(part.kind()) && part.on() != null && part.word(PartDetail.END) == null) {
                 faults.add(shown, part.line(), "end", "no end of \"" + part.name() + "\"", "front or rear", "Add \"end: front\" or \"end: rear\".");
             }
             MountingPlace place = part.place();
@@ -428,6 +428,10 @@ public final class WorkshopReader {
                 }
             }
         }
+    }
+
+    private static boolean isOfOneEnd(PartKind kind) {
+        return kind == PartKind.PADS || kind == PartKind.CALIPER || kind == PartKind.ADAPTER;
     }
 
     /** The wheel, crank or bike in whose place it stands, so that two tyres on a spare wheel are seen too. */

@@ -53,6 +53,9 @@ class BrakesTest {
               - {name: sintered two, kind: brake pads, compound: sintered, pad shape: flat}
             """;
 
+    private static final String MOUNTS = WORKSHOP.replace("axle: plain, most rotor: 200 mm}", "axle: plain, most rotor: 200 mm, brake mount: post, mount rotor: 160 mm}");
+    private static final String ADAPTER = "  - {name: step up, kind: brake adapter, end: front, brake mount: post, caliper mount: post, mount rotor: 160 mm, diameter: 180 mm}\n";
+
     private static Workshop workshop(String text) {
         Faults faults = new Faults();
         Workshop read = WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
@@ -106,15 +109,67 @@ class BrakesTest {
     void anotherSizeOfRotorAsksForItsMount(String loose) {
         Build build = build(workshop(WORKSHOP + "  " + loose + "\n"), "front rotor", "180");
         assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
-        assertThat(build.swaps()).flatExtracting(swap -> swap.work().after())
+        assertThat(build.swaps()).flatExtracting(swap -> swap.work().along())
                 .anySatisfy(text -> assertThat(text).contains("180 mm rotor in place of 160 mm").contains("caliper mount or adapter"));
+    }
+
+    /** The adapter goes on with the rotor that needs it, for the decision that the rotor serves, and both come off again. */
+    @Test
+    void aLargerRotorBringsItsAdapterAndTakesItBack() {
+        Build build = build(workshop(MOUNTS + LOOSE + ADAPTER), "front rotor", "180");
+        assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
+        assertThat(in(build, MountingPlace.FRONT_ADAPTER)).isEqualTo("step up");
+        assertThat(build.swaps()).filteredOn(swap -> swap.place() == MountingPlace.FRONT_ADAPTER).singleElement()
+                .satisfies(swap -> assertThat(swap.why()).containsExactly("large rotor and fork, which do not go together without it", "front rotor 180 mm"));
+        assertThat(build.swaps()).flatExtracting(swap -> swap.work().along())
+                .containsExactly("A 180 mm rotor in place of 160 mm: the front caliper goes on step up, 10 mm farther out than now");
+        assertThat(build.back()).extracting(Build.Swap::what).contains("Remove step up");
+        assertThat(build.back()).flatExtracting(swap -> swap.work().along())
+                .containsExactly("A 160 mm rotor in place of 180 mm: the front caliper goes on the mount of fork itself, without an adapter, 10 mm farther in than now");
+    }
+
+    /** Where none fits, the rotor stays off and the missing adapter is named: none there, one for the rear, one for another mount. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "end: rear", "mount rotor: 140 mm", "brake mount: flat", "diameter: 200 mm"})
+    void withoutAnAdapterThatFitsTheRotorStaysOff(String instead) {
+        String key = instead.isEmpty() ? "" : instead.substring(0, instead.indexOf(':'));
+        String adapter = instead.isEmpty() ? "" : ADAPTER.replaceFirst("(?<!caliper )" + key + ": [a-z0-9 ]+", instead);
+        Build build = build(workshop(MOUNTS + LOOSE + adapter), "front rotor", "180");
+        assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("small front");
+        assertThat(build.notMet()).singleElement().satisfies(each -> assertThat(each.part())
+                .endsWith("and an adapter for it on the mount of fork, which is made for 160 mm: no adapter in the workshop fits"));
+    }
+
+    /** One that is listed says nothing of the other end: few write down a brake that stays. */
+    @Test
+    void aCaliperAtOneEndAsksForNoneAtTheOther() {
+        String caliper = "  - {name: caliper, kind: brake caliper, end: front, on: grey bike, brake mount: post, pad shape: flat}\n";
+        Build build = build(workshop(MOUNTS + caliper), "pad compound", "organic");
+        assertThat(in(build, MountingPlace.FRONT_CALIPER)).isEqualTo("caliper");
+        assertThat(build.notMet()).isEmpty();
+    }
+
+    /** Where nothing is decided of pads, a loose pair of the other end's compound is worth a swap, and a reason is said where there is none. */
+    @Test
+    void padsOfOneCompoundAreChosenAndTwoAreSaid() {
+        String mixed = WORKSHOP.replace("name: organic rear, kind: brake pads, end: rear, on: grey bike, compound: organic",
+                "name: sintered rear, kind: brake pads, end: rear, on: grey bike, compound: sintered");
+        Build alone = build(workshop(mixed), "front rotor", "160");
+        assertThat(alone.notMet()).singleElement().satisfies(each -> {
+            assertThat(each.got()).isEqualTo("organic in front and sintered at the rear");
+            assertThat(each.part()).isEqualTo("rear brake pads of pad compound organic");
+        });
+        Build paired = build(workshop(mixed + "  - {name: spare, kind: brake pads, compound: organic, pad shape: flat}\n"), "front rotor", "160");
+        assertThat(in(paired, MountingPlace.REAR_PADS)).isEqualTo("spare");
+        assertThat(paired.swaps()).singleElement().satisfies(swap -> assertThat(swap.why()).containsExactly("one compound with organic front"));
+        assertThat(paired.notMet()).isEmpty();
     }
 
     @Test
     void aRotorOfTheSameSizeAsksForNoOtherMount() {
         Build build = build(workshop(WORKSHOP.replace("160 mm", "180 mm").replace("small front, kind: rotor", "small front, kind: rotor, owned: no")
                 + LOOSE), "front rotor", "180");
-        assertThat(build.swaps()).flatExtracting(swap -> swap.work().after()).noneSatisfy(text -> assertThat(text).contains("adapter"));
+        assertThat(build.swaps()).isNotEmpty().flatExtracting(swap -> swap.work().along()).isEmpty();
     }
 
     /** Taken for another bike, what a bike cannot be ridden without leaves no build, and what is gone is named. */

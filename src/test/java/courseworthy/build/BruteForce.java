@@ -147,7 +147,12 @@ final class BruteForce {
             }
         }
         work += moves(parts, MountingPlace.SADDLE, MountingPlace.SEATPOST) + moves(parts, MountingPlace.PEDALS, MountingPlace.CRANK)
-                + moves(parts, MountingPlace.EXTENSIONS, MountingPlace.BAR);
+                + moves(parts, MountingPlace.EXTENSIONS, MountingPlace.BAR) + moves(parts, MountingPlace.LOCKOUT_REMOTE, MountingPlace.BAR)
+                + moves(parts, MountingPlace.DROPPER_REMOTE, MountingPlace.BAR) + moves(parts, MountingPlace.BATTERY, MountingPlace.DERAILLEUR);
+        Part frontPads = parts.get(MountingPlace.FRONT_PADS);
+        Part rearPads = parts.get(MountingPlace.REAR_PADS);
+        boolean compounds = frontPads != null && rearPads != null && frontPads.has(PartDetail.COMPOUND) && rearPads.has(PartDetail.COMPOUND);
+        ticks += compounds && !frontPads.word(PartDetail.COMPOUND).equals(rearPads.word(PartDetail.COMPOUND)) ? 1_500_000 : 0;
         Part front = parts.get(MountingPlace.FRONT_TYRE);
         Part rear = parts.get(MountingPlace.REAR_TYRE);
         if (front != null && rear != null && !BuildVariables.isPair(front, rear)) {
@@ -182,7 +187,11 @@ final class BruteForce {
     private long grams(MountingPlace place, Part part) {
         boolean proven = List.of(MountingPlace.SADDLE, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.PEDALS, MountingPlace.CRANK, MountingPlace.CHAIN)
                 .contains(place);
-        if (part == null || proven) {
+        boolean companion = switch (place.kind()) {
+            case HEADSET, CROWN_RACE, BOTTOM_BRACKET, CALIPER, ADAPTER, LOCKOUT_REMOTE, DROPPER_REMOTE, BATTERY -> true;
+            default -> false;
+        };
+        if (part == null || proven || companion) {
             return 0;
         }
         LongStream weighed = candidates.get(place).stream().filter(Objects::nonNull).mapToLong(BruteForce::weighed).filter(each -> each > 0);

@@ -127,6 +127,32 @@ class BuildSearchTest {
         assertThat(several).isGreaterThan(50);
     }
 
+    /** The same of workshops that list headsets, calipers, adapters, remotes and the like; no build breaks a limit of theirs. */
+    @Test
+    void withWholeSystemsNothingIsCheaper() {
+        int found = 0;
+        int systems = 0;
+        for (int seed = 0; seed < 160; seed++) {
+            Workshop workshop = new WorkshopGenerator(seed, seed % 4 * 0.008, seed % 2 * 0.01).withSystems().of(1 + seed % 2, 27 + seed % 5);
+            BuildObjective aims = new BuildObjective(call(seed), returns(seed));
+            BuildLoad load = new BuildLoad(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
+            for (Part bike : workshop.bikes()) {
+                BuildSearch search = new BuildSearch(workshop, bike, load, aims);
+                Map<MountingPlace, Part> best = search.solve();
+                BruteForce brute = new BruteForce(workshop, bike, load, aims);
+                String where = "seed " + seed + " " + bike;
+                assertThat(best == null ? Long.MAX_VALUE : search.cost()).as(where).isEqualTo(brute.least());
+                if (best != null) {
+                    found++;
+                    systems += best.containsKey(MountingPlace.FRONT_ADAPTER) || best.containsKey(MountingPlace.LOCKOUT_REMOTE) || best.containsKey(MountingPlace.CROWN_RACE) ? 1 : 0;
+                    assertThat(IndependentCheck.of(bike, best, load)).as(where + " " + best).isEmpty();
+                }
+            }
+        }
+        assertThat(found).isGreaterThan(40);
+        assertThat(systems).as("builds with an adapter, a remote or a crown race").isGreaterThan(8);
+    }
+
     /** Ten thousand workshops: no build breaks a rule, uses a part twice, or takes what stays elsewhere. */
     @Test
     void noBuildViolatesALimit() {

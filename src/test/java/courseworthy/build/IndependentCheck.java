@@ -33,6 +33,7 @@ final class IndependentCheck {
         check.drivetrain();
         check.chain();
         check.rest();
+        check.systems();
         check.lengths();
         check.order();
         check.loads(load);
@@ -90,7 +91,13 @@ final class IndependentCheck {
             MountingPlace rotor = MountingPlace.valueOf(end + "_ROTOR");
             MountingPlace pads = MountingPlace.valueOf(end + "_PADS");
             same("rotor mount", rotor, PartDetail.ROTOR_MOUNT, MountingPlace.valueOf(end + "_WHEEL"), PartDetail.ROTOR_MOUNT);
-            sameAsBike("pad shape", pads, PartDetail.PAD_SHAPE);
+            MountingPlace caliper = MountingPlace.valueOf(end + "_CALIPER");
+            if (build.get(caliper) == null) {
+                sameAsBike("pad shape", pads, PartDetail.PAD_SHAPE);
+            } else {
+                same("pad shape", pads, PartDetail.PAD_SHAPE, caliper, PartDetail.PAD_SHAPE);
+            }
+            mount(end.equals("FRONT"), rotor, MountingPlace.valueOf(end + "_ADAPTER"), caliper);
             Part r = build.get(rotor);
             Part p = build.get(pads);
             if (r != null && p != null) {
@@ -105,9 +112,97 @@ final class IndependentCheck {
         }
     }
 
+    /** A caliper reaches the rotor that its mount, or the adapter on it, is for; its own mount is that of what it is bolted to; its hose reaches. */
+    private void mount(boolean front, MountingPlace rotor, MountingPlace adapter, MountingPlace caliper) {
+        Part holder = front ? build.get(MountingPlace.FORK) : bike;
+        Part on = build.get(adapter);
+        if (holder == null) {
+            return;
+        }
+        MountingPlace[] rotorAndHolder = front ? new MountingPlace[] {rotor, MountingPlace.FORK} : new MountingPlace[] {rotor};
+        MountingPlace[] rotorAndAll = front ? new MountingPlace[] {rotor, MountingPlace.FORK, adapter} : new MountingPlace[] {rotor, adapter};
+        Double size = build.get(rotor) == null ? null : build.get(rotor).number(PartDetail.DIAMETER);
+        Double bare = holder.number(PartDetail.MOUNT_ROTOR);
+        if (build.get(rotor) != null && on == null && bare != null) {
+            need("no adapter", size == null ? null : mm(holder, PartDetail.MOUNT_ROTOR) == Math.round(size * 1000), rotorAndHolder);
+        } else if (build.get(rotor) != null && on != null) {
+            boolean other = size != null && on.has(PartDetail.DIAMETER) && mm(on, PartDetail.DIAMETER) != Math.round(size * 1000);
+            Boolean made = !on.has(PartDetail.MOUNT_ROTOR) || bare == null ? null : mm(on, PartDetail.MOUNT_ROTOR) == Math.round(bare * 1000);
+            need("adapter size", other || Boolean.FALSE.equals(made) && size != null && on.has(PartDetail.DIAMETER) ? Boolean.FALSE
+                    : size == null || !on.has(PartDetail.DIAMETER) ? null : made, rotorAndAll);
+        }
+        if (on != null) {
+            need("adapter mount", labels(on.word(PartDetail.BRAKE_MOUNT), holder.word(PartDetail.BRAKE_MOUNT)),
+                    front ? new MountingPlace[] {adapter, MountingPlace.FORK} : new MountingPlace[] {adapter});
+        }
+        Part held = build.get(caliper);
+        if (held != null) {
+            String under = on == null ? holder.word(PartDetail.BRAKE_MOUNT) : on.word(PartDetail.CALIPER_MOUNT);
+            MountingPlace[] places = on == null ? front ? new MountingPlace[] {caliper, MountingPlace.FORK} : new MountingPlace[] {caliper}
+                    : front ? new MountingPlace[] {caliper, MountingPlace.FORK, adapter} : new MountingPlace[] {caliper, adapter};
+            need("caliper mount", labels(held.word(PartDetail.BRAKE_MOUNT), under), places);
+            hose(front, held, holder, caliper);
+        }
+    }
+
+    private void hose(boolean front, Part caliper, Part holder, MountingPlace place) {
+        Double run = bike.number(front ? PartDetail.FRONT_HOSE : PartDetail.REAR_HOSE);
+        if (run == null && !caliper.has(PartDetail.HOSE_LENGTH)) {
+            return;
+        }
+        boolean known = run != null && caliper.has(PartDetail.HOSE_LENGTH)
+                && (!front || holder.has(PartDetail.LENGTH) && bike.has(PartDetail.DESIGN_FORK_LENGTH));
+        Boolean reaches = null;
+        if (known) {
+            long farther = front ? mm(holder, PartDetail.LENGTH) - mm(bike, PartDetail.DESIGN_FORK_LENGTH) : 0;
+            reaches = mm(caliper, PartDetail.HOSE_LENGTH) >= Math.round(run * 1000) + farther;
+        }
+        need("hose", reaches, front ? new MountingPlace[] {place, MountingPlace.FORK} : new MountingPlace[] {place});
+    }
+
+    private static Boolean labels(String one, String other) {
+        return one == null || other == null ? null : Boolean.valueOf(one.equals(other));
+    }
+
+    /** Headset, crown race, bottom bracket, battery, and what is worked from the bar. */
+    private void systems() {
+        sameAsBike("headset", MountingPlace.HEADSET, PartDetail.HEADSET_FIT);
+        same("crown race", MountingPlace.CROWN_RACE, PartDetail.LOWER_BEARING, MountingPlace.HEADSET, PartDetail.LOWER_BEARING);
+        equal("crown race", MountingPlace.CROWN_RACE, PartDetail.RACE_SEAT, MountingPlace.FORK, PartDetail.RACE_SEAT);
+        sameAsBike("shell", MountingPlace.BOTTOM_BRACKET, PartDetail.SHELL);
+        Part battery = build.get(MountingPlace.BATTERY);
+        Part derailleur = build.get(MountingPlace.DERAILLEUR);
+        if (battery != null && derailleur != null && !"cable".equals(derailleur.word(PartDetail.ACTUATION))) {
+            String one = battery.word(PartDetail.DRIVETRAIN);
+            String other = derailleur.word(PartDetail.DRIVETRAIN);
+            need("battery", one == null || other == null ? null : Boolean.valueOf(one.equals(other) || lists(battery, other) || lists(derailleur, one)),
+                    MountingPlace.BATTERY, MountingPlace.DERAILLEUR);
+        }
+        remote(MountingPlace.FORK, MountingPlace.LOCKOUT_REMOTE);
+        remote(MountingPlace.SHOCK, MountingPlace.LOCKOUT_REMOTE);
+        remote(MountingPlace.SEATPOST, MountingPlace.DROPPER_REMOTE);
+        Part post = build.get(MountingPlace.SEATPOST);
+        if (post != null && Boolean.TRUE.equals(post.yes(PartDetail.DROPPER)) && (post.has(PartDetail.ROUTING) || bike.has(PartDetail.DROPPER_ROUTING))) {
+            need("routing", !post.has(PartDetail.ROUTING) || !bike.has(PartDetail.DROPPER_ROUTING) ? null
+                    : Boolean.valueOf(bike.words(PartDetail.DROPPER_ROUTING).contains(post.word(PartDetail.ROUTING))), MountingPlace.SEATPOST);
+        }
+    }
+
+    private void remote(MountingPlace worked, MountingPlace from) {
+        Part part = build.get(worked);
+        Part remote = build.get(from);
+        if (part != null && part.has(PartDetail.REMOTE)) {
+            need("remote", remote == null ? Boolean.FALSE : remote.words(PartDetail.REMOTES_WORKED) == null ? null
+                    : Boolean.valueOf(remote.words(PartDetail.REMOTES_WORKED).contains(part.word(PartDetail.REMOTE))), worked, from);
+        }
+    }
+
     private void drivetrain() {
         same("freehub", MountingPlace.CASSETTE, PartDetail.FREEHUB, MountingPlace.REAR_WHEEL, PartDetail.FREEHUB);
-        sameAsBike("bottom bracket", MountingPlace.CRANK, PartDetail.BOTTOM_BRACKET);
+        if (build.get(MountingPlace.BOTTOM_BRACKET) == null) {
+            sameAsBike("bottom bracket", MountingPlace.CRANK, PartDetail.BOTTOM_BRACKET);
+        }
+        same("bottom bracket", MountingPlace.CRANK, PartDetail.BOTTOM_BRACKET, MountingPlace.BOTTOM_BRACKET, PartDetail.BOTTOM_BRACKET);
         same("ring mount", MountingPlace.CHAINRING, PartDetail.RING_MOUNT, MountingPlace.CRANK, PartDetail.RING_MOUNT);
         same("pedal thread", MountingPlace.PEDALS, PartDetail.PEDAL_THREAD, MountingPlace.CRANK, PartDetail.PEDAL_THREAD);
         Part derailleur = build.get(MountingPlace.DERAILLEUR);
@@ -280,7 +375,10 @@ final class IndependentCheck {
     }
 
     private void rest() {
-        sameAsBike("steerer", MountingPlace.FORK, PartDetail.STEERER);
+        if (build.get(MountingPlace.HEADSET) == null) {
+            sameAsBike("steerer", MountingPlace.FORK, PartDetail.STEERER);
+        }
+        same("steerer", MountingPlace.FORK, PartDetail.STEERER, MountingPlace.HEADSET, PartDetail.STEERER);
         sameAsBike("shock mount", MountingPlace.SHOCK, PartDetail.SHOCK_MOUNT);
         equalToBike("shock", MountingPlace.SHOCK, PartDetail.SHOCK_LENGTH);
         equal("steerer clamp", MountingPlace.STEM, PartDetail.STEERER_CLAMP, MountingPlace.FORK, PartDetail.STEERER_CLAMP);

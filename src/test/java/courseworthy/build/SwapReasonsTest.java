@@ -145,7 +145,9 @@ class SwapReasonsTest {
         prefer("fork chassis", Force.MUST, "light");
         List<String> swaps = swaps(build("cross-country full suspension", "borrowed bike"));
         assertThat(swaps).containsExactly("fork: slim fork 110 for fork chassis light", "spacers: jar of spacers for slim fork 110 and borrowed stem 45, with which "
-                + "borrowed spacers does not go: the steerer is 8 mm too short, fork chassis light");
+                + "borrowed spacers does not go: the steerer is 8 mm too short, fork chassis light",
+                "lockout remote: lockout lever for slim fork 110, which does not go on without it, fork chassis light",
+                "front brake adapter: adapter for 180 for borrowed rotor front and slim fork 110, which do not go together without it, fork chassis light");
     }
 
     /** A flat bar gets no drop bar's width: nothing is said of it, and no other flat bar goes on in its place. */

@@ -37,7 +37,7 @@ class WorkshopKeyUseTest {
             "position", "position cellar.yaml --rider joss-steel.yaml --format json",
             "carried", "position cellar.yaml --from steel_bike --to hardtail --format json");
     /** Of the same use on every kind of part: told on some, and no user of theirs asks for the kind. */
-    private static final Set<String> ALIKE = Set.of("name", "on", "mass", "price", "hours used", "stays", "owned", "rider limit", "mass limit");
+    private static final Set<String> ALIKE = Set.of("name", "on", "mass", "price", "hours used", "stays", "owned", "rider limit", "mass limit", "end");
 
     @TempDir
     private Path folder;
@@ -105,7 +105,7 @@ class WorkshopKeyUseTest {
         left.removeIf(key -> key.matches("log|stock/.*|.*/fitted|.*/intervals/.*|bikes/hours used|parts/brake pads/least left"));
         left.removeIf(key -> ALIKE.contains(key.substring(key.lastIndexOf('/') + 1)));
         assertThat(left).isEmpty();
-        assertThat(shown).containsAll(Set.of("mass", "on", "hours used", "stays", "owned", "rider limit"));
+        assertThat(shown).containsAll(Set.of("mass", "on", "hours used", "stays", "owned", "rider limit", "end"));
     }
 
     private static List<Change> changes() throws IOException {

@@ -9,7 +9,7 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
-import courseworthy.workshop.PartKind;
+import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.nio.charset.StandardCharsets;
@@ -125,7 +125,7 @@ final class FitCases {
             if (!place.equals(BIKE)) {
                 MountingPlace at = place(place);
                 to.append("    kind: ").append(at.kind().word()).append('\n');
-                if (at.kind() == PartKind.WHEEL || at.kind() == PartKind.PADS) {
+                if (at.end() != null && at.kind().details().contains(PartDetail.END)) {
                     to.append("    end: ").append(at.end()).append('\n');
                 }
             }

@@ -54,7 +54,7 @@ class FitRulesTest {
     void networkAndTableAgree() {
         int told = 0;
         for (int seed = 0; seed < 300; seed++) {
-            Workshop workshop = new WorkshopGenerator(seed, 0.25, seed % 3 * 0.08).of(2, 90);
+            Workshop workshop = new WorkshopGenerator(seed, 0.25, seed % 3 * 0.08).withSystems().of(2, 90);
             Random random = new Random(seed);
             BuildLoad load = seed % 5 == 0 ? BuildLoad.UNKNOWN : new BuildLoad(60.0 + random.nextInt(60), 80.0 + random.nextInt(60), random.nextInt(10) / 10.0);
             for (int i = 0; i < 10; i++) {

@@ -18,11 +18,21 @@ public final class WorkshopGenerator {
     private static final Set<PartDetail> COCKPIT = EnumSet.of(PartDetail.HEADSET_COVER, PartDetail.LEAST_STEM, PartDetail.MOST_STEM, PartDetail.TRAINED_ON, PartDetail.SET_UP_FOR,
             PartDetail.MOST_SPACERS, PartDetail.TURNS_OVER, PartDetail.DROP, PartDetail.PIECES);
 
+    /** What came to be written later is drawn apart too. */
+    private static final Set<PartDetail> SYSTEMS = EnumSet.of(PartDetail.BRAKE_MOUNT, PartDetail.CALIPER_MOUNT, PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE,
+            PartDetail.HOSE_LENGTH, PartDetail.HEADSET_FIT, PartDetail.LOWER_BEARING, PartDetail.RACE_SEAT, PartDetail.SHELL, PartDetail.REMOTE, PartDetail.REMOTES_WORKED,
+            PartDetail.DROPPER_ROUTING, PartDetail.ROUTING, PartDetail.CHARGE, PartDetail.FORK_OFFSET, PartDetail.DIRECTION, PartDetail.MOUNTED_SIDE, PartDetail.SPOKE_LENGTHS);
+    private static final Set<PartKind> SYSTEM_KINDS = EnumSet.of(PartKind.HEADSET, PartKind.CROWN_RACE, PartKind.BOTTOM_BRACKET, PartKind.BATTERY, PartKind.DROPPER_REMOTE,
+            PartKind.LOCKOUT_REMOTE, PartKind.CALIPER, PartKind.ADAPTER);
+    private static final List<MountingPlace> COMMON_PLACES = java.util.Arrays.stream(MountingPlace.values()).filter(place -> !SYSTEM_KINDS.contains(place.kind())).toList();
+
+    private final Random systems;
     private final Random main;
     private final Random cockpit;
     private Random random;
     private final double odd;
     private final double missing;
+    private boolean whole;
     private final List<Part> bikes = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
 
@@ -33,9 +43,16 @@ public final class WorkshopGenerator {
     public WorkshopGenerator(long seed, double odd, double missing) {
         this.main = new Random(seed);
         this.cockpit = new Random(~seed);
+        this.systems = new Random(seed * 31 + 17);
         this.random = main;
         this.odd = odd;
         this.missing = missing;
+    }
+
+    /** With headsets, calipers, adapters, remotes and the like, and what is written of them on other parts. */
+    public WorkshopGenerator withSystems() {
+        whole = true;
+        return this;
     }
 
     /** A workshop of some bikes and about so many parts. */
@@ -44,7 +61,7 @@ public final class WorkshopGenerator {
             bikes.add(part("bike " + i, PartKind.BIKE, null));
         }
         for (Part bike : bikes) {
-            for (MountingPlace place : MountingPlace.values()) {
+            for (MountingPlace place : COMMON_PLACES) {
                 if (parts.size() < partsWanted && random.nextInt(12) > 0) {
                     Part part = add(place.kind(), place.end());
                     part.mount(host(bike, place));
@@ -52,10 +69,33 @@ public final class WorkshopGenerator {
             }
         }
         while (parts.size() < partsWanted) {
-            MountingPlace place = MountingPlace.values()[random.nextInt(MountingPlace.values().length)];
+            MountingPlace place = COMMON_PLACES.get(random.nextInt(COMMON_PLACES.size()));
             add(place.kind(), place.end());
         }
+        if (whole) {
+            systems();
+        }
         return new Workshop("by chance", "w.yaml", bikes, parts, new HashMap<>());
+    }
+
+    /** A third of the bikes list what others leave unsaid, and a few such parts lie loose. */
+    private void systems() {
+        List<MountingPlace> places = java.util.Arrays.stream(MountingPlace.values()).filter(place -> SYSTEM_KINDS.contains(place.kind())).toList();
+        random = systems;
+        for (Part bike : bikes) {
+            for (MountingPlace place : systems.nextInt(3) == 0 ? places : List.<MountingPlace>of()) {
+                if (systems.nextInt(3) > 0) {
+                    random = systems;
+                    Part part = add(place.kind(), place.end());
+                    part.mount(host(bike, place));
+                }
+            }
+        }
+        for (int i = systems.nextInt(2); i > 0; i--) {
+            random = systems;
+            MountingPlace place = places.get(systems.nextInt(places.size()));
+            add(place.kind(), place.end());
+        }
     }
 
     /** The host of the place where it is on the bike, else the bike, which a reader would refuse for a tyre: then it lies loose. */
@@ -81,34 +121,48 @@ public final class WorkshopGenerator {
         Map<PartDetail, Object> details = new EnumMap<>(PartDetail.class);
         for (PartDetail detail : kind.details()) {
             // What only says when a part is serviced makes no difference to what fits and is left out.
-            if (OF_SERVICE.contains(detail) || kind == PartKind.BIKE && detail == PartDetail.HOURS_USED) {
+            if (OF_SERVICE.contains(detail) || kind == PartKind.BIKE && detail == PartDetail.HOURS_USED
+                    || SYSTEMS.contains(detail) && !whole) {
                 continue;
             }
             boolean apart = COCKPIT.contains(detail) || kind == PartKind.SPACERS && detail == PartDetail.STEERER_CLAMP;
-            random = apart ? cockpit : main;
+            random = SYSTEMS.contains(detail) || SYSTEM_KINDS.contains(kind) ? systems : apart ? cockpit : main;
             if (random.nextDouble() >= missing) {
                 details.put(detail, value(detail, kind));
             }
         }
-        random = main;
+        random = SYSTEM_KINDS.contains(kind) ? systems : main;
+        if (details.get(PartDetail.REMOTE) != null && systems.nextInt(30) > 0) {
+            details.remove(PartDetail.REMOTE);
+        }
+        for (PartDetail detail : List.of(PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE, PartDetail.HOSE_LENGTH, PartDetail.ROUTING, PartDetail.DROPPER_ROUTING)) {
+            if (details.containsKey(detail) && kind != PartKind.ADAPTER && systems.nextInt(6) > 0) {
+                details.remove(detail);
+            }
+        }
         details.remove(PartDetail.OWNED);
         details.remove(PartDetail.STAYS);
         if (random.nextInt(30) == 0 && kind != PartKind.BIKE) {
             details.put(PartDetail.STAYS, true);
         }
-        if (kind == PartKind.WHEEL || kind == PartKind.PADS) {
+        if (kind == PartKind.WHEEL || kind == PartKind.PADS || kind == PartKind.CALIPER || kind == PartKind.ADAPTER) {
             details.put(PartDetail.END, end);
         }
         return new Part(name, kind, 1 + parts.size(), details);
     }
 
+    /** What few owners list is mostly right. */
+    private double odd() {
+        return random == systems ? odd / 2 : odd;
+    }
+
     @SafeVarargs
     private final <T> T pick(T common, T... others) {
-        return others.length == 0 || random.nextDouble() >= odd ? common : others[random.nextInt(others.length)];
+        return others.length == 0 || random.nextDouble() >= odd() ? common : others[random.nextInt(others.length)];
     }
 
     private double mm(int common, int... others) {
-        return (random.nextDouble() >= odd || others.length == 0 ? common : others[random.nextInt(others.length)]) / 1000.0;
+        return (random.nextDouble() >= odd() || others.length == 0 ? common : others[random.nextInt(others.length)]) / 1000.0;
     }
 
     private Object value(PartDetail detail, PartKind kind) {
@@ -119,11 +173,12 @@ public final class WorkshopGenerator {
                 case USE_CATEGORY -> pick("EN 3", "EN 2", "ASTM 4", "EN 5");
                 case ACTUATION -> pick("cable", "electronic");
                 case COMPOUND -> pick("organic", "sintered");
+                case ROUTING -> pick("internal", "external");
                 default -> detail.words().get(random.nextInt(detail.words().size()));
             };
-            case WORDS -> random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
+            case WORDS -> detail == PartDetail.DROPPER_ROUTING ? List.of("internal") : random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
             case LABEL -> pick("a", "b");
-            case LABELS -> random.nextBoolean() ? List.of("b") : List.of();
+            case LABELS -> detail == PartDetail.REMOTES_WORKED ? List.of(pick("a", "b")) : random.nextBoolean() ? List.of("b") : List.of();
             case TEETH -> teeth(detail);
             case DAY -> LocalDate.of(2026, 1 + random.nextInt(12), 1);
             case CLEARANCES -> List.of(new Part.Clearance(random.nextBoolean() ? 0.622 : null, mm(65, 40, 50)));
@@ -189,6 +244,10 @@ public final class WorkshopGenerator {
             case CLAMP_HEIGHT -> mm(40);
             case HEIGHT -> mm(15, 45);
             case DIAMETER -> mm(180, 160, 200);
+            case MOUNT_ROTOR -> mm(180, 160);
+            case FRONT_HOSE, REAR_HOSE -> mm(800, 830);
+            case HOSE_LENGTH -> mm(900, 820);
+            case RACE_SEAT -> mm(40, 30);
             case LEAST_ROTOR -> mm(160);
             case MOST_ROTOR -> mm(200, 160);
             case CHAINLINE -> mm(54, 50);

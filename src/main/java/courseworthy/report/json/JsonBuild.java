@@ -53,8 +53,7 @@ final class JsonBuild {
         });
         findings("to_mind", build.toMind());
         findings("in_the_way", build.inTheWay());
-        json.strings("wear", build.wear());
-        json.strings("lacking", build.lacking());
+        stateOf(build);
         new JsonWorthwhile(json).of(build);
         json.strings("position", PositionReport.inBrief(build.position()));
         json.close();
@@ -68,6 +67,13 @@ final class JsonBuild {
         json.objects("evenings", build.plan().evenings(), this::evening);
         json.string("back_from", build.plan().backFrom() == null ? null : build.plan().backFrom().toString());
         json.objects("back", build.back(), this::swap);
+    }
+
+    /** What is worn, what is to be packed, and what other bikes lack. */
+    private void stateOf(Build build) throws IOException {
+        json.strings("wear", build.wear());
+        json.strings("to_pack", build.spares());
+        json.strings("lacking", build.lacking());
     }
 
     private void returned(Build.Return each) throws IOException {
@@ -101,6 +107,7 @@ final class JsonBuild {
         json.string("from", name(swap.from()));
         json.number("work_s", Math.round(swap.work().minutes() * 60));
         json.number("mass_change_kg", swap.grams() == null ? null : rounded(swap.grams() / 1000.0));
+        json.strings("along", swap.work().along());
         json.strings("after", swap.work().after());
         json.strings("needs", swap.work().needs());
         json.yesNo("mechanic", swap.work().mechanic());

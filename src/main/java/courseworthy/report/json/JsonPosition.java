@@ -70,6 +70,7 @@ public final class JsonPosition {
     private void position(Position position) throws IOException {
         json.string("bike", position.bike().name());
         json.decimal("head_angle_deg", position.headAngle(), 1);
+        millimetres("trail_mm", position.trail());
         Point hands = position.hands();
         millimetres("hands_forward_mm", hands == null ? null : Double.valueOf(hands.forward()));
         millimetres("hands_up_mm", hands == null ? null : Double.valueOf(hands.up()));
