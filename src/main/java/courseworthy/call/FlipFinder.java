@@ -20,7 +20,7 @@ import java.util.function.Predicate;
 public final class FlipFinder {
 
     /** Smallest first; equals in the order of the catalogue. */
-    private static final Comparator<Flip> BY_SIZE = Comparator.comparingDouble(Flip::size).thenComparing(Flip::measure)
+    static final Comparator<Flip> BY_SIZE = Comparator.comparingDouble(Flip::size).thenComparing(Flip::measure)
             .thenComparing(Flip::way).thenComparingLong(Flip::to);
 
     /** Told how far a search has come. */
@@ -133,12 +133,12 @@ public final class FlipFinder {
     }
 
     /** The places above a value, nearest first. */
-    private static List<Long> up(SortedSet<Long> places, long value) {
+    static List<Long> up(SortedSet<Long> places, long value) {
         return List.copyOf(places.tailSet(value + 1));
     }
 
     /** The last values before each place at or below a value, nearest first. */
-    private static List<Long> down(SortedSet<Long> places, long value) {
+    static List<Long> down(SortedSet<Long> places, long value) {
         List<Long> out = new ArrayList<>();
         for (long place : places.headSet(value + 1)) {
             if (place > places.first()) {

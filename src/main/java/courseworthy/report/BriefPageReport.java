@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.call.CloseThreshold;
+import courseworthy.call.Flip;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.decision.Decision;
@@ -23,7 +24,10 @@ import java.util.Map;
 public final class BriefPageReport {
 
     private static final String TOPICS = "topics";
-    private static final String BRIEF_RULE = "One figure changed at a time.";
+    private static final String TRIED = "What would change a decision: each known figure was changed alone, to half and to double of what it is or over half of its scale,"
+            + " on this kind of bike; the nearest changes are shown. What is unknown was not tried.";
+    private static final String CHANGES = "What would change it:";
+    private static final String NONE = "No such change of a single figure would change it.";
 
     private final Brief brief;
     private final BriefReport parts;
@@ -79,7 +83,7 @@ public final class BriefPageReport {
     }
 
     private Section.Builder topics() {
-        Section.Builder out = Section.builder(TOPICS, "Every decision with its reasons").remark(BriefReport.FIRMNESS_MEANS);
+        Section.Builder out = Section.builder(TOPICS, "Every decision with its reasons").remark(BriefReport.FIRMNESS_MEANS).remark(brief.detail() == null ? "" : TRIED);
         for (TopicGroup group : TopicGroup.values()) {
             Section.Builder ofGroup = Section.builder(TOPICS + "-" + slug(group.title()), group.title());
             brief.decisions().stream().filter(each -> each.topic().group() == group).filter(each -> each.status() != Status.NOT_APPLICABLE)
@@ -115,9 +119,15 @@ public final class BriefPageReport {
 
     private void change(Section.Builder out, Decision decision) {
         CloseThreshold close = brief.close(decision);
-        if (close != null) {
-            out.bullets("What would change it:", Phrases.close(List.of(close)).stream().map(RichText::ofQuoted).toList()).remark(BRIEF_RULE);
+        List<Flip> changes = brief.changes(decision);
+        List<RichText> lines = new ArrayList<>();
+        if (close != null && (changes == null || changes.stream().noneMatch(each -> each.measure() == close.measure()))) {
+            Phrases.close(List.of(close)).forEach(line -> lines.add(RichText.ofQuoted(line)));
         }
+        if (changes != null) {
+            changes.forEach(each -> lines.add(RichText.ofQuoted(FlipReport.line(each))));
+        }
+        out.bullets(CHANGES, lines).paragraph(lines.isEmpty() && changes != null ? RichText.ofStrong(CHANGES).text(" " + NONE) : RichText.EMPTY);
     }
 
     /** What was assumed of the facts that rules for and against rest on, each with a way to where it is made known. */

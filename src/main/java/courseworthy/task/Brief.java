@@ -5,6 +5,7 @@ import courseworthy.call.Call;
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
 import courseworthy.call.FirmnessGrader;
+import courseworthy.call.Flip;
 import courseworthy.checklist.Checklist;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
@@ -79,6 +80,12 @@ public record Brief(CourseSummary course, String event, String rider, String not
     /** The decisions that could change with ground that is inferred or unknown, in order. */
     public List<Decision> openToGround() {
         return detail == null || detail.reliance() == null ? List.of() : detail.reliance().open(decisions);
+    }
+
+    /** What single changes of a figure would change a decision; null where they were not looked for or it has no value. */
+    public List<Flip> changes(Decision decision) {
+        boolean sought = detail != null && detail.changes() != null && decision.value() != null;
+        return sought ? detail.changes().of(decision.topic()) : null;
     }
 
     /** The days before the start; null where its day or time is not known, or no ride was estimated. */

@@ -43,13 +43,13 @@ public final class BriefAssembler {
     /**
      * @param mounted the call made anew for the parts of the build; the call itself where there is none
      * @param close   thresholds on which decisions rest within what their measure may be
-     * @param reliance what other ground would change; null where that is not wanted
+     * @param reliance what other ground and other figures would change; null where that is not wanted
      * @param outlook what to set, the day's plan, second calls
      * @param worths  what the decisions are worth; null where that is not wanted
      * @param build   the parts that realise it; null where no workshop is given
      * @param sheets  coaches' sheets in force, in the order given
      */
-    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, GroundReliance reliance, Checklist checklist,
+    public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, Reliance reliance, Checklist checklist,
             DayOutlook outlook, WorthCalculator worths, Build build, List<Sheet> sheets) {
         List<UndeterminedRule> untold = untold(call, mounted);
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).notes(rider.notes()).shared(rider.shared()).date(checklist.date())

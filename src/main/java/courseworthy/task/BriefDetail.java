@@ -15,15 +15,15 @@ public final class BriefDetail {
     private final Event event;
     private final Call call;
     private final Drivetrain mounted;
-    private final GroundReliance reliance;
+    private final Reliance reliance;
     private RoadBook roadBook;
     private HeldGradients held;
 
     /**
      * @param mounted  rings and cassette of a build; null for those recommended
-     * @param reliance what other ground would change; null where that is not wanted
+     * @param reliance what other ground and other figures would change; null where that is not wanted
      */
-    BriefDetail(Course course, Event event, Call call, Drivetrain mounted, GroundReliance reliance) {
+    BriefDetail(Course course, Event event, Call call, Drivetrain mounted, Reliance reliance) {
         this.course = course;
         this.event = event;
         this.call = call;
@@ -33,7 +33,12 @@ public final class BriefDetail {
 
     /** Null where it is not wanted. */
     GroundReliance reliance() {
-        return reliance;
+        return reliance == null ? null : reliance.ground();
+    }
+
+    /** Null where they are not wanted. */
+    SingleChanges changes() {
+        return reliance == null ? null : reliance.changes();
     }
 
     /** Null where no ride was estimated. */

@@ -143,7 +143,7 @@ public final class BriefTask {
         List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call) : List.of();
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
-                new GroundReliance(ride, called.rules(), call), checklist, day,
+                new Reliance(new GroundReliance(ride, called.rules(), call), new SingleChanges(called.rules(), call)), checklist, day,
                 called.worths(), build, sheets), ride);
     }
 

@@ -1,5 +1,7 @@
 package courseworthy.report.json;
 
+import courseworthy.call.Flip;
+import courseworthy.decision.Decision;
 import courseworthy.demand.InputKeys;
 import courseworthy.task.Brief;
 import courseworthy.task.LeastFirm;
@@ -10,7 +12,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes what every decision is worth, what differs from the usual, what is least firm, and the days before the start. */
+/** Writes what every decision is worth, what differs from the usual, what is least firm, what would change each decision, and the days before the start. */
 final class JsonBriefLists {
 
     private final Json json;
@@ -27,6 +29,17 @@ final class JsonBriefLists {
             json.string("usual", each.usual());
         });
         json.objects("least_firm", brief.leastFirm(), this::leastFirm);
+        json.list("would_change");
+        for (Decision decision : brief.decisions()) {
+            List<Flip> changes = brief.changes(decision);
+            if (changes != null) {
+                json.open();
+                json.string("topic", decision.topic().name());
+                JsonFlips.add("changes", json, changes);
+                json.close();
+            }
+        }
+        json.endList();
         json.object("preparation", brief.preparation(), this::preparation);
     }
 

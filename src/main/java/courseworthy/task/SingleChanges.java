@@ -1,0 +1,44 @@
+package courseworthy.task;
+
+import courseworthy.call.Call;
+import courseworthy.call.Flip;
+import courseworthy.call.NearestChangeFinder;
+import courseworthy.demand.Measure;
+import courseworthy.engine.DroolsRules;
+import courseworthy.topic.Topic;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The nearest changes of a single figure that would change each decision, worked out when they are first asked for. */
+public final class SingleChanges {
+
+    /** So many are told of one decision, each of another measure (judgement: the rest is in {@code why}). */
+    private static final int TOLD = 3;
+
+    private final DroolsRules rules;
+    private final Call call;
+    private Map<Topic, List<Flip>> found;
+
+    SingleChanges(DroolsRules rules, Call call) {
+        this.rules = rules;
+        this.call = call;
+    }
+
+    /** The nearest first; none where no reasonable change of a single figure would change it. */
+    public synchronized List<Flip> of(Topic topic) {
+        if (found == null) {
+            found = NearestChangeFinder.of(rules, call);
+        }
+        Set<Measure> told = EnumSet.noneOf(Measure.class);
+        List<Flip> out = new ArrayList<>();
+        for (Flip flip : found.get(topic)) {
+            if (out.size() < TOLD && told.add(flip.measure())) {
+                out.add(flip);
+            }
+        }
+        return out;
+    }
+}
