@@ -15,7 +15,7 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
     static final int NEVER = Integer.MAX_VALUE / 4;
 
     /** Minutes of a day (exact). */
-    private static final int DAY = 24 * 60;
+    static final int DAY = 24 * 60;
 
     /** The same time on every evening, for ever. */
     static EveningTimes every(int minutes) {

@@ -45,14 +45,14 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
 
     /** What an entry is, in the order in which those of one day are listed. */
     public enum Kind {
-        /** Service or renewal that is due in the week. */
-        SERVICE,
         /** The bike is home again. */
         HOME,
         /** The ride. */
         START,
         /** Work in the evening. */
         WORK,
+        /** Service or renewal in the evening, or in the week where no evening has the time. */
+        SERVICE,
         /** The bike leaves. */
         OUT;
 
@@ -68,7 +68,7 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
      * @param date    its day; null where it is of the whole week
      * @param ride    the ride that it is, that it is before, or that it follows; null for service
      * @param purpose what work is for; null where it is none
-     * @param free    minutes that there are on that evening; 0 where it is no work
+     * @param free    minutes that there are on that evening; 0 where it is no work of an evening
      * @param jobs    in order; empty where it is no work
      * @param service null where it is none
      */
@@ -84,11 +84,17 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
 
         /** When its work begins; null where it is no work of an evening. */
         public LocalDateTime begin() {
+            if (service != null) {
+                return date == null ? null : at(EveningTimes.EVENING + service.evening().begin());
+            }
             return jobs.isEmpty() ? null : at(jobs.stream().mapToInt(each -> each.step().begin()).min().orElseThrow());
         }
 
         /** When its work ends; null where it is no work of an evening. */
         public LocalDateTime end() {
+            if (service != null) {
+                return date == null ? null : begin().plusMinutes(service.minutes());
+            }
             return jobs.isEmpty() ? null : at(jobs.stream().mapToInt(each -> each.step().begin() + each.step().minutes()).max().orElseThrow());
         }
 
@@ -115,7 +121,9 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
         }
         entries.addAll(work(season));
         for (ServiceWork each : season.upkeep().work()) {
-            entries.add(new Entry(null, Kind.SERVICE, rider(season, each), null, null, 0, List.of(), each));
+            LocalDate date = each.evening().found() ? each.evening().date() : null;
+            int free = date == null ? 0 : season.work().hours().minutes(date);
+            entries.add(new Entry(date, Kind.SERVICE, rider(season, each), null, null, free, List.of(), each));
         }
         return new SeasonWeeks(season.rides().stream().map(Ride::rider).distinct().toList(), weeks(entries));
     }
@@ -142,7 +150,7 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
         for (Ride ride : season.rides()) {
             boolean same = ride.workshop().equals(service.workshop());
             boolean bike = same && ride.build().bike() != null && ride.build().bike().name().equals(service.bike());
-            if (bike && !ride.date().isBefore(service.week())) {
+            if (bike && !ride.date().isBefore(service.evening().date())) {
                 return ride.rider();
             }
             last = bike || same && last == null ? ride.rider() : last;
@@ -157,7 +165,8 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
         for (LocalDate monday = first; monday != null && !monday.isAfter(last); monday = monday.plusWeeks(1)) {
             LocalDate week = monday;
             out.add(new Week(week, entries.stream().filter(each -> monday(each).equals(week))
-                    .sorted(Comparator.comparing(Entry::date, Comparator.nullsFirst(Comparator.naturalOrder())).thenComparing(Entry::kind)).toList()));
+                    .sorted(Comparator.comparing(Entry::date, Comparator.nullsFirst(Comparator.naturalOrder())).thenComparing(Entry::kind)
+                            .thenComparing(Entry::begin, Comparator.nullsFirst(Comparator.naturalOrder()))).toList()));
         }
         return out;
     }

@@ -45,5 +45,10 @@ public record SeasonWork(WorkHours hours, boolean given, List<Job> jobs, UpkeepP
      * @param due      the day by which it must be done: of the start it is for, or the next start of the bike it is done on; null for none
      */
     public record Job(LocalDate date, Purpose purpose, String workshop, String rider, String event, int order, LocalDate due, WorkPlan.Step step) {
+
+        /** Minutes of the evening that are over when it is done, waits for other work included. */
+        public int end() {
+            return Math.floorMod(step.begin() - EveningTimes.EVENING, EveningTimes.DAY) + step.minutes();
+        }
     }
 }

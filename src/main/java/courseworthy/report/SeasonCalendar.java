@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A season as entries of a calendar: starts, journeys, work by evening and service by week. Times are those on the clock of wherever each
+ * A season as entries of a calendar: starts, journeys, work by evening and service. Times are those on the clock of wherever each
  * takes place.
  */
 public final class SeasonCalendar {
@@ -50,11 +50,17 @@ public final class SeasonCalendar {
         SeasonWeekPhrases.lines(entry).forEach(each -> lines.add(RichText.ofQuoted(each)));
         RichText title = RichText.ofQuoted(entry.rider() + ": " + SeasonWeekPhrases.title(entry));
         return switch (entry.kind()) {
-            case SERVICE -> Calendar.Entry.ofDays(identity(entry, entry.service().what()), title, lines, week.monday(), week.monday().plusWeeks(1));
+            case SERVICE -> service(week, entry, title, lines);
             case OUT, HOME -> Calendar.Entry.ofDays(identity(entry, entry.ride().event()), title, lines, entry.date(), entry.date().plusDays(1));
             case WORK -> new Calendar.Entry(identity(entry, entry.purpose().word()), title, lines, entry.begin(), entry.end(), 0);
             case START -> start(entry, title, lines);
         };
+    }
+
+    private Calendar.Entry service(Week week, Entry entry, RichText title, List<RichText> lines) {
+        List<String> identity = identity(entry, entry.service().what());
+        return entry.date() == null ? Calendar.Entry.ofDays(identity, title, lines, week.monday(), week.monday().plusWeeks(1))
+                : new Calendar.Entry(identity, title, lines, entry.begin(), entry.end(), 0);
     }
 
     private Calendar.Entry start(Entry entry, RichText title, List<RichText> lines) {

@@ -6,6 +6,7 @@ import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Kind;
 import courseworthy.build.SeasonWork.Job;
 import courseworthy.build.SeasonWork.Purpose;
+import courseworthy.wear.ServiceWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,7 +23,7 @@ final class SeasonWeekPhrases {
     /** One entry in short, for a table. */
     static String words(Entry entry) {
         return switch (entry.kind()) {
-            case SERVICE -> title(entry) + ", about " + entry.minutes() + " min, by " + Phrases.weekday(entry.due());
+            case SERVICE -> title(entry) + ", about " + entry.minutes() + " min, " + due(entry.service());
             case WORK -> title(entry) + ": " + String.join("; ", jobs(entry.jobs()));
             case OUT -> title(entry) + borrowed(entry.ride());
             case START -> title(entry) + (entry.ride().build().leftOut() == null ? "" : ", not all changes made");
@@ -65,6 +66,15 @@ final class SeasonWeekPhrases {
 
     private static String listed(Ride ride) {
         return String.join(", ", ride.build().returns().stream().map(each -> each.part() + " of " + each.bike()).toList());
+    }
+
+    private static String due(ServiceWork service) {
+        return switch (service.evening().timing()) {
+            case BEFORE -> "by " + Phrases.weekday(service.due());
+            case WITHIN -> "due from " + Phrases.weekday(service.due()) + (service.latest() == null ? "" : ", overdue from " + Phrases.weekday(service.latest()));
+            case LATE -> "late: due by " + Phrases.weekday(service.due());
+            case NONE -> "by " + Phrases.weekday(service.due()) + ", and no evening has the time";
+        };
     }
 
     /** The jobs of each bike together, each in a word or two. */

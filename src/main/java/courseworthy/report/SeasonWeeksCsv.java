@@ -34,7 +34,12 @@ public final class SeasonWeeksCsv {
                 entry.purpose() == null ? "" : entry.purpose().word(), ride ? entry.ride().event() : "", ride ? entry.ride().role() : "",
                 start ? text(entry.ride().day().start()) : "", ride ? SeasonWeekPhrases.bike(entry.ride()) : entry.service().bike(),
                 entry.minutes() == 0 ? "" : Integer.toString(entry.minutes()), entry.free() == 0 ? "" : Integer.toString(entry.free()),
-                text(entry.due()), String.join("; ", SeasonWeekPhrases.lines(entry)));
+                text(entry.due()), what(entry));
+    }
+
+    private static String what(Entry entry) {
+        String lines = String.join("; ", SeasonWeekPhrases.lines(entry));
+        return entry.service() == null ? lines : entry.service().what() + " (" + lines + ")";
     }
 
     private static String text(Object value) {

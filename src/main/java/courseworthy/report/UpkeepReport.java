@@ -30,10 +30,10 @@ final class UpkeepReport {
         return work.part() + bike + ": " + work.job() + ", " + work.minutes() + " min, " + detail(work) + ".";
     }
 
-    /** {@code by 2026-06-12, overdue from 2026-07-03; 64 h by then ...}. */
+    /** {@code on 2026-06-11, by 2026-06-12, overdue from 2026-07-03; 64 h by then ...}. */
     static String detail(ServiceWork work) {
         String overdue = work.latest() == null ? "" : work.overdue() ? ", overdue" : ", overdue from " + work.latest();
-        return "by " + work.due() + overdue + ": " + work.why() + (work.safety() ? " (safety)" : "");
+        return (work.evening().found() ? "on " + work.evening().date() + ", " : "") + "by " + work.due() + overdue + ": " + work.why() + (work.safety() ? " (safety)" : "");
     }
 
     static Section.Builder shopping(UpkeepPlan plan, String currency) {

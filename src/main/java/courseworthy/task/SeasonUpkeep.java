@@ -19,9 +19,6 @@ import java.util.Map;
 /** What falls due on the parts of a workshop over a season, and when there is time for it. */
 final class SeasonUpkeep {
 
-    /** So many days before the first event, and after the last, the time that there is is looked at (computing). */
-    private static final int AROUND = 120;
-
     private SeasonUpkeep() {
     }
 
@@ -47,22 +44,18 @@ final class SeasonUpkeep {
             changes.addAll(RideUpkeep.changes(ride.build(), ride.date()));
             until = ride.date().isAfter(until) ? ride.date() : until;
         }
-        return UpkeepPlanner.of(workshop, uses, changes, time(result, hours, until), until);
+        return UpkeepPlanner.of(workshop, uses, changes, time(result, hours), until);
     }
 
     /** What each evening has beside the work for starts and the way back: nothing on the evening of packing, nor until the bike is home. */
-    private static WorkTime time(SeasonPlanner.Result result, WorkHours hours, LocalDate until) {
-        int most = hours.most();
+    private static WorkTime time(SeasonPlanner.Result result, WorkHours hours) {
         Map<LocalDate, Integer> taken = new HashMap<>();
-        for (LocalDate day = result.rides().get(0).date().minusDays(AROUND); !day.isAfter(until.plusDays(AROUND)); day = day.plusDays(1)) {
-            taken.put(day, most - hours.minutes(day));
-        }
-        result.jobs().forEach(each -> taken.merge(each.date(), each.step().minutes(), Integer::sum));
+        result.jobs().forEach(each -> taken.merge(each.date(), each.end(), Math::max));
         for (Ride ride : result.rides()) {
             for (LocalDate day = ride.day().departure().minusDays(1); !day.isAfter(ride.day().home()); day = day.plusDays(1)) {
-                taken.put(day, most);
+                taken.put(day, hours.most());
             }
         }
-        return new WorkTime(most, taken);
+        return new WorkTime(hours::minutes, taken);
     }
 }

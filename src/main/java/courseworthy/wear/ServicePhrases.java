@@ -36,6 +36,16 @@ final class ServicePhrases {
         return ridden + since + dirty + ", " + often(interval.stated(), every(interval));
     }
 
+    /** Why a job is not done in the week before it is due; empty where it is. */
+    static String timing(ServiceEvening evening, int minutes) {
+        return switch (evening.timing()) {
+            case BEFORE -> "";
+            case WITHIN -> "; the evenings of the week before have no time";
+            case LATE -> "; late: no evening before it is due has the time";
+            case NONE -> "; no evening has " + minutes + " min for it";
+        };
+    }
+
     /** The day itself: a part counts from the day before it was fitted. */
     private static LocalDate shown(ServiceStart start) {
         return start.what().equals("fitted") || start.what().equals("added") ? start.day().plusDays(1) : start.day();

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * A job of service or renewal, planned into a week.
+ * A job of service or renewal, planned for an evening.
  *
- * @param week     the Monday of the week in which it is planned
+ * @param evening  when it is done
  * @param due      the day by which it should be done
  * @param latest   the day after which it is overdue at the longest interval; null where that is not reached
  * @param workshop its name; may be empty
@@ -17,8 +17,13 @@ import java.util.List;
  * @param safety   whether the rider falls or cannot stop where it is left undone
  * @param why      hours, distance or days that it rests on, in a phrase
  */
-public record ServiceWork(LocalDate week, LocalDate due, LocalDate latest, String workshop, String bike, String part, String job, int minutes,
+public record ServiceWork(ServiceEvening evening, LocalDate due, LocalDate latest, String workshop, String bike, String part, String job, int minutes,
         boolean safety, String why) {
+
+    /** The Monday of the week in which it is planned. */
+    public LocalDate week() {
+        return WorkTime.week(evening.date());
+    }
 
     /** Whether even the longest interval is over by the day on which it is due. */
     public boolean overdue() {

@@ -11,15 +11,15 @@ import java.util.TreeMap;
 /**
  * Service, renewal and shopping over a season.
  *
- * @param work      by week, in each week bike by bike, and what keeps the rider safe first
+ * @param work      by evening, in the order in which it is done
  * @param purchases by the day on which each is needed
  * @param hours     what was ridden on each part by the last day of the log
  * @param notes     what the plan rests on and what it leaves out, in sentences
  */
 public record UpkeepPlan(List<ServiceWork> work, List<Purchase> purchases, List<PartHours> hours, List<String> notes) {
 
-    private static final Comparator<ServiceWork> ORDER = Comparator.comparing(ServiceWork::week).thenComparing(ServiceWork::bike)
-            .thenComparing(each -> !each.safety()).thenComparing(ServiceWork::due).thenComparing(ServiceWork::part).thenComparing(ServiceWork::job);
+    private static final Comparator<ServiceWork> ORDER = Comparator.comparing((ServiceWork each) -> each.evening().date())
+            .thenComparing(each -> each.evening().begin()).thenComparing(ServiceWork::bike).thenComparing(each -> !each.safety()).thenComparing(ServiceWork::due).thenComparing(ServiceWork::part).thenComparing(ServiceWork::job);
     private static final Comparator<Purchase> BY_DAY = Comparator.comparing(Purchase::by).thenComparing(Purchase::item);
 
     /** No work and nothing to buy. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 
-/** Finds what falls due on the parts of a workshop until a day, and puts each job into a week that has time for it. */
+/** Finds what falls due on the parts of a workshop until a day, and puts each job on an evening that has time for it. */
 public final class UpkeepPlanner {
 
     /** Days between the last work on a bike and an event: the evening before is for packing (common practice, no source). */
@@ -24,13 +24,12 @@ public final class UpkeepPlanner {
             .thenComparing(each -> each.part.name()).thenComparing(each -> each.interval.job());
 
     private final Workshop workshop;
-    private final WorkTime time;
     private final LocalDate from;
     private final LocalDate until;
     private final Map<String, List<RideUse>> uses = new HashMap<>();
     private final List<Change> changes;
     private final PriorityQueue<Job> queue = new PriorityQueue<>(ORDER);
-    private final Map<LocalDate, Integer> free = new HashMap<>();
+    private final EveningFinder evenings;
     private final List<ServiceWork> planned = new ArrayList<>();
     private final List<Job> done = new ArrayList<>();
 
@@ -60,10 +59,10 @@ public final class UpkeepPlanner {
 
     private UpkeepPlanner(Workshop workshop, List<RideUse> events, List<Change> changes, WorkTime time, LocalDate until) {
         this.workshop = workshop;
-        this.time = time;
         this.until = until;
         this.changes = changes.stream().sorted(Comparator.comparing(Change::before)).toList();
         this.from = from(workshop, events, until);
+        this.evenings = new EveningFinder(time, from, until);
     }
 
     private static LocalDate from(Workshop workshop, List<RideUse> events, LocalDate until) {
@@ -150,7 +149,7 @@ public final class UpkeepPlanner {
         return false;
     }
 
-    // Into weeks
+    // Onto evenings
 
     private void work() {
         while (!queue.isEmpty() && planned.size() < MOST_JOBS) {
@@ -168,21 +167,17 @@ public final class UpkeepPlanner {
     }
 
     private void plan(Job job) {
-        LocalDate week = week(job);
         int minutes = minutes(job);
-        boolean tight = free(week) < minutes;
-        free.merge(week, -minutes, Integer::sum);
+        LocalDate before = job.by.isAfter(from) ? job.by.minusDays(1) : from;
+        boolean waits = !job.interval.work().safety() && job.before.event() == null;
+        LocalDate overdue = !waits ? null : job.due.latest() == null ? until.plusDays(1) : job.due.latest();
+        ServiceEvening evening = evenings.take(minutes, before, overdue, day -> returns(job, day));
         LocalDate latest = job.due.latest() == null || !job.due.latest().isBefore(job.by) ? job.due.latest() : job.by;
-        planned.add(new ServiceWork(week, job.by, latest, workshop.name(), job.part.bike() == null ? job.before.bike() : job.part.bike().name(), job.part.name(), job.interval.job(), minutes,
-                job.interval.work().safety(), ServicePhrases.why(job.interval, job.start, job.due) + (tight ? "; no week before it has the time" : "")));
+        String bike = job.part.bike() == null ? job.before.bike() : job.part.bike().name();
+        planned.add(new ServiceWork(evening, job.by, latest, workshop.name(), bike, job.part.name(), job.interval.job(), minutes, job.interval.work().safety(),
+                ServicePhrases.why(job.interval, job.start, job.due) + ServicePhrases.timing(evening, minutes)));
         done.add(job);
-        restart(job, day(job, week));
-    }
-
-    /** The day from which the next rides count for a job that is done in a week. */
-    private LocalDate day(Job job, LocalDate week) {
-        LocalDate sunday = week.plusDays(6);
-        return week.isAfter(job.by) ? week : sunday.isBefore(job.by) ? sunday : job.by.isAfter(from) ? job.by.minusDays(1) : from.minusDays(1);
+        restart(job, evening.date());
     }
 
     /** Whether a job that is done on a day is due again by the day for which it was done. */
@@ -215,32 +210,6 @@ public final class UpkeepPlanner {
         return written == null ? job.interval.work().minutes() : (int) Math.round(written / 60);
     }
 
-    private int free(LocalDate week) {
-        return free.computeIfAbsent(week, monday -> time.free(monday, from));
-    }
-
-    /** The last week before the job is due that has time; for what can wait, one before it is overdue; else the last week before it is due. */
-    private LocalDate week(Job job) {
-        LocalDate first = WorkTime.week(from);
-        LocalDate last = WorkTime.week(job.by.isAfter(from) ? job.by.minusDays(1) : from);
-        int minutes = minutes(job);
-        if (free(last) >= minutes) {
-            return last;
-        }
-        LocalDate overdue = job.interval.work().safety() || job.before.event() != null ? null : job.due.latest();
-        for (LocalDate week = last.plusWeeks(1); overdue != null && week.plusDays(6).isBefore(overdue) && !week.isAfter(until); week = week.plusWeeks(1)) {
-            if (free(week) >= minutes) {
-                return week;
-            }
-        }
-        for (LocalDate week = last.minusWeeks(1); !week.isBefore(first); week = week.minusWeeks(1)) {
-            if (free(week) >= minutes && !returns(job, day(job, week))) {
-                return week;
-            }
-        }
-        return last;
-    }
-
     // Around it
 
     private List<StockPlanner.Need> needs() {
@@ -249,7 +218,7 @@ public final class UpkeepPlanner {
             ServiceInterval.Work work = done.get(i).interval.work();
             if (work.takes() != null) {
                 ServiceWork of = planned.get(i);
-                out.add(new StockPlanner.Need(of.week().isBefore(from) ? from : of.week(), work.takes(), work.amount(), of.bike(), of.part(), of.job()));
+                out.add(new StockPlanner.Need(of.evening().date(), work.takes(), work.amount(), of.bike(), of.part(), of.job()));
             }
         }
         return out;

@@ -4,19 +4,23 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 
 /**
  * Time for work on bikes.
  *
- * @param aDay  minutes on a day on which there is nothing else
+ * @param hours minutes for work on the evening of a day
  * @param taken minutes of it that are taken, by day
  */
-public record WorkTime(int aDay, Map<LocalDate, Integer> taken) {
-
-    private static final int WEEK = 7;
+public record WorkTime(ToIntFunction<LocalDate> hours, Map<LocalDate, Integer> taken) {
 
     public WorkTime {
         taken = Map.copyOf(taken);
+    }
+
+    /** The same on every evening. @param aDay minutes */
+    public WorkTime(int aDay, Map<LocalDate, Integer> taken) {
+        this(day -> aDay, taken);
     }
 
     /** The Monday of the week of a day. */
@@ -24,13 +28,8 @@ public record WorkTime(int aDay, Map<LocalDate, Integer> taken) {
         return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     }
 
-    /** Minutes that are free in a week, from a day on. */
-    int free(LocalDate monday, LocalDate from) {
-        int out = 0;
-        for (int i = 0; i < WEEK; i++) {
-            LocalDate day = monday.plusDays(i);
-            out += day.isBefore(from) ? 0 : Math.max(0, aDay - taken.getOrDefault(day, 0));
-        }
-        return out;
+    /** Minutes that are free on an evening. */
+    int free(LocalDate day) {
+        return Math.max(0, hours.applyAsInt(day) - taken.getOrDefault(day, 0));
     }
 }

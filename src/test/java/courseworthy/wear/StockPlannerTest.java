@@ -28,7 +28,7 @@ class StockPlannerTest {
         List<ServiceWork> chains = shop.plan(16).work().stream().filter(each -> each.part().equals("c")).toList();
         assertThat(chains).hasSize(3);
         Purchase only = bought(shop, 16).stream().filter(each -> each.item().equals("spare chain")).findFirst().orElseThrow();
-        assertThat(only.by()).isEqualTo(chains.get(1).week());
+        assertThat(only.by()).isEqualTo(chains.get(1).evening().date());
         assertThat(only.quantity()).isEqualTo("2");
         assertThat(only.price()).isEqualTo(60);
         assertThat(only.why()).isEqualTo("c: renew");

@@ -7,6 +7,7 @@ import static courseworthy.wear.ExampleWorkshop.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import courseworthy.wear.ServiceEvening.Timing;
 import courseworthy.wear.UpkeepPlanner.Change;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.RideLog.Conditions;
@@ -37,6 +38,7 @@ class UpkeepPlannerTest {
         ServiceWork first = of(plan, "f", "oil and seals").get(0);
         assertThat(first.due()).isEqualTo(LocalDate.of(2026, 4, 11));
         assertThat(first.latest()).isEqualTo(first.due());
+        assertThat(first.evening()).isEqualTo(new ServiceEvening(LocalDate.of(2026, 4, 10), 0, Timing.BEFORE));
         assertThat(first.week()).isEqualTo(LocalDate.of(2026, 4, 6));
         assertThat(first.bike()).isEqualTo("b");
         assertThat(first.minutes()).isEqualTo(60);
@@ -58,7 +60,7 @@ class UpkeepPlannerTest {
     @Test
     void ageCountsFromTheDayItWasFitted() {
         String fork = "{name: f, kind: fork, on: b, mass: 2 kg, travel: 120 mm, fitted: 2026-03-01, intervals: [{job: full service, hours: 200 h, days: 60}]}";
-        ServiceWork work = of(with(fork).ride(START, 2, "dry").weekly(3, "dry").plan(12), "f", "full service").get(0);
+        ServiceWork work = of(with(fork).ride(START, 2, "dry").weekly(3, "dry").plan(12, List.of(), List.of(), 150), "f", "full service").get(0);
         assertThat(work.due()).isEqualTo(LocalDate.of(2026, 4, 29));
         assertThat(work.why()).isEqualTo("fitted 2026-03-01, the manufacturer states 60 days");
     }
@@ -126,7 +128,7 @@ class UpkeepPlannerTest {
         List<RideUse> events = List.of(event(race, 12, "b", "f"));
         ServiceWork work = of(with(FORK).ride(START, 40, "dry").plan(10, events, List.of(), 120), "f", "oil and seals").get(0);
         assertThat(work.due()).isEqualTo(race.minusDays(2));
-        assertThat(work.week()).isEqualTo(LocalDate.of(2026, 4, 13));
+        assertThat(work.evening().date()).isEqualTo(race.minusDays(3));
         assertThat(of(with(FORK.replace("on: b, ", "")).ride(START, 40, "dry").plan(10), "f", "oil and seals")).isEmpty();
     }
 
@@ -167,9 +169,9 @@ class UpkeepPlannerTest {
         assertThat(plan.hours().get(0).complete()).isFalse();
     }
 
-    /** Where a week is full, what can wait goes into a later one before it is overdue, and what safety hangs on into an earlier one. */
+    /** Where the evenings of the week before are full, what can wait goes onto a later one before it is overdue, what safety hangs on onto an earlier one. */
     @Test
-    void workGoesIntoWeeksThatHaveTime() {
+    void workGoesOntoEveningsThatHaveTime() {
         String fork = "{name: f, kind: fork, on: b, mass: 2 kg, travel: 120 mm, hours used: 0 h}";
         Workshop made = with(fork, WHEEL.replace("mass: 1 kg", "mass: 1 kg, hours used: 30 h")).ride(START, 1, "dry").weekly(7, "dry").made();
         // Free but for the weeks of 6 and 13 April: the fork is due after 42 h of 30 to 60 h, the wheel's spokes after 80 h with 31 h ridden.
@@ -180,12 +182,13 @@ class UpkeepPlannerTest {
         UpkeepPlan plan = UpkeepPlanner.of(made, List.of(), List.of(), new WorkTime(60, taken), START.plusWeeks(16));
         ServiceWork oil = of(plan, "f", "oil and seals").get(0);
         assertThat(oil.due()).isEqualTo(START.plusDays(42));
-        assertThat(oil.week()).isEqualTo(LocalDate.of(2026, 4, 20));
+        assertThat(oil.evening()).isEqualTo(new ServiceEvening(LocalDate.of(2026, 4, 20), 0, Timing.WITHIN));
+        assertThat(oil.why()).endsWith("; the evenings of the week before have no time");
         assertThat(oil.latest()).isEqualTo(START.plusDays(59));
         ServiceWork spokes = of(plan, "w", "true and check the spokes").get(0);
         assertThat(spokes.due()).isEqualTo(START.plusDays(49));
-        assertThat(spokes.week()).isEqualTo(LocalDate.of(2026, 3, 30));
-        assertThat(plan.work()).noneMatch(each -> each.why().contains("no week"));
+        assertThat(spokes.evening()).isEqualTo(new ServiceEvening(LocalDate.of(2026, 4, 5), 15, Timing.BEFORE));
+        assertThat(plan.work()).noneMatch(each -> each.evening().late());
     }
 
     /** With no time at all everything is still there, in the week before it is due, and says so. */
@@ -194,7 +197,32 @@ class UpkeepPlannerTest {
         UpkeepPlan plan = with(FORK).ride(START, 10, "dry").weekly(7, "dry").plan(10, List.of(), List.of(), 0);
         ServiceWork work = of(plan, "f", "oil and seals").get(0);
         assertThat(work.week()).isEqualTo(LocalDate.of(2026, 4, 6));
-        assertThat(work.why()).endsWith("; no week before it has the time");
+        assertThat(work.evening().timing()).isEqualTo(Timing.NONE);
+        assertThat(work.evening().found()).isFalse();
+        assertThat(work.why()).endsWith("; no evening has 60 min for it");
+    }
+
+    /** Due on 11 April with no time until the 14th: as the manufacturer states it exactly, it cannot wait, so it is late. */
+    @Test
+    void whatFindsNoEveningInTimeIsLate() {
+        Map<LocalDate, Integer> taken = new java.util.HashMap<>();
+        START.datesUntil(LocalDate.of(2026, 4, 14)).forEach(day -> taken.put(day, 1));
+        Workshop made = with(FORK).ride(START, 10, "dry").weekly(7, "dry").made();
+        ServiceWork work = of(UpkeepPlanner.of(made, List.of(), List.of(), new WorkTime(60, taken), START.plusWeeks(10)), "f", "oil and seals").get(0);
+        assertThat(work.due()).isEqualTo(LocalDate.of(2026, 4, 11));
+        assertThat(work.evening()).isEqualTo(new ServiceEvening(LocalDate.of(2026, 4, 14), 0, Timing.LATE));
+        assertThat(work.why()).endsWith("; late: no evening before it is due has the time");
+    }
+
+    /** Two jobs share an evening as long as both fit, one after the other and after what is there already; the third goes onto the one before. */
+    @Test
+    void anEveningIsFilledAndNeverOverfilled() {
+        EveningFinder evenings = new EveningFinder(new WorkTime(day -> 90, Map.of(START.plusDays(5), 10)), START, START.plusDays(9));
+        LocalDate day = START.plusDays(5);
+        assertThat(evenings.take(40, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 10, Timing.BEFORE));
+        assertThat(evenings.take(40, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 50, Timing.BEFORE));
+        assertThat(evenings.take(1, day, null, each -> false)).isEqualTo(new ServiceEvening(day.minusDays(1), 0, Timing.BEFORE));
+        assertThat(evenings.take(91, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 0, Timing.NONE));
     }
 
     /** Without a usual week, a log of four weeks and more says how much is ridden: 8 h in 28 days are 2 h a week. */

@@ -69,9 +69,9 @@ class UpkeepProperties {
         });
     }
 
-    /** A plan has no safety job after its day, none before the plan begins, no week over its time unless it says so, and nothing twice in a day. */
+    /** A plan has no safety job after its day, none before the plan begins, no evening over its time, none late unless it says so, and nothing twice in a day. */
     @Property(tries = 100, seed = "20261130")
-    void aPlanKeepsItsDaysAndWeeks(@ForAll long seed, @ForAll @IntRange(min = 0, max = 120) int aDay, @ForAll @IntRange(min = 1, max = 30) int weeks) {
+    void aPlanKeepsItsDaysAndEvenings(@ForAll long seed, @ForAll @IntRange(min = 0, max = 120) int aDay, @ForAll @IntRange(min = 1, max = 30) int weeks) {
         Random random = new Random(seed);
         ExampleWorkshop shop = ExampleWorkshop.with("{name: f, kind: fork, on: b, mass: 2 kg, travel: 120 mm, hours used: " + random.nextInt(60) + " h}",
                 "{name: w, kind: wheel, on: b, end: rear, mass: 1 kg, hours used: " + random.nextInt(300) + " h}", "{name: t, kind: tyre, on: w, mass: 600 g}",
@@ -83,18 +83,20 @@ class UpkeepProperties {
         LocalDate from = START.plusDays(1);
         Map<LocalDate, Integer> minutes = new HashMap<>();
         Map<String, LocalDate> last = new HashMap<>();
-        for (ServiceWork work : plan.work().stream().sorted(Comparator.comparing(ServiceWork::due)).toList()) {
+        for (ServiceWork work : plan.work()) {
             assertThat(work.due()).isBetween(from, START.plusWeeks(weeks));
-            assertThat(work.week()).isAfterOrEqualTo(WorkTime.week(from)).isEqualTo(WorkTime.week(work.week()));
-            if (work.safety()) {
-                assertThat(work.week()).as(work.toString()).isBeforeOrEqualTo(work.due());
+            assertThat(work.evening().date()).isBetween(from, START.plusWeeks(weeks));
+            boolean before = work.evening().date().isBefore(work.due()) || work.due().equals(from);
+            assertThat(before || work.evening().late() || !work.safety() && (work.latest() == null || work.evening().date().isBefore(work.latest()))).as(work.toString()).isTrue();
+            assertThat(work.evening().late()).as(work.toString()).isEqualTo(work.why().contains("; late: ") || work.why().contains("; no evening has "));
+            if (work.evening().found()) {
+                assertThat(work.evening().begin()).isEqualTo(minutes.getOrDefault(work.evening().date(), 0));
+                minutes.merge(work.evening().date(), work.minutes(), Integer::sum);
             }
-            boolean tight = work.why().contains("no week");
-            minutes.merge(work.week(), tight ? 0 : work.minutes(), Integer::sum);
-            LocalDate before = last.put(work.what(), work.due());
-            assertThat(before == null || before.isBefore(work.due())).as(work.toString()).isTrue();
+            LocalDate earlier = last.put(work.what(), work.due());
+            assertThat(earlier == null || earlier.isBefore(work.due())).as(work.toString()).isTrue();
         }
-        minutes.forEach((week, sum) -> assertThat(sum).as("week of " + week).isLessThanOrEqualTo(7 * aDay));
+        minutes.forEach((day, sum) -> assertThat(sum).as("evening of " + day).isLessThanOrEqualTo(aDay));
     }
 
     private interface Check {

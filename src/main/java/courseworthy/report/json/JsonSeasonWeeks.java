@@ -73,7 +73,22 @@ public final class JsonSeasonWeeks {
             json.string("bike", each.bike().name());
             json.string("by", each.by() == null ? null : each.by().toString());
         });
-        json.objects("steps", entry.jobs(), each -> step(json, each));
+        json.yesNo("late", entry.service() != null && entry.service().evening().late());
+        if (entry.service() != null && entry.date() != null) {
+            json.objects("steps", List.of(entry), each -> service(json, each));
+        } else {
+            json.objects("steps", entry.jobs(), each -> step(json, each));
+        }
+    }
+
+    private static void service(Json json, Entry entry) throws IOException {
+        json.string("bike", entry.service().bike());
+        json.string("what", entry.service().what());
+        json.string("begin", String.format(Locale.ROOT, "%02d:%02d", entry.begin().getHour(), entry.begin().getMinute()));
+        json.number("work_s", entry.minutes() * 60);
+        json.number("wait_s", 0);
+        json.string("before", "");
+        json.string("due", entry.due().toString());
     }
 
     private static void step(Json json, Job job) throws IOException {

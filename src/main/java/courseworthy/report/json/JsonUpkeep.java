@@ -24,7 +24,10 @@ final class JsonUpkeep {
 
     private static void week(Json json, Map.Entry<?, List<ServiceWork>> week) throws IOException {
         json.string("week", week.getKey().toString());
+        json.number("work_s", BigDecimal.valueOf(ServiceWork.total(week.getValue()) * 60L));
         json.objects("work", week.getValue(), each -> {
+            json.string("evening", each.evening().found() ? each.evening().date().toString() : null);
+            json.yesNo("late", each.evening().late());
             json.string("due", each.due().toString());
             json.string("overdue_from", each.latest() == null ? null : each.latest().toString());
             json.string("workshop", each.workshop());
