@@ -14,6 +14,7 @@ import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -76,8 +77,13 @@ final class PartSharing {
     /** Tries who chooses first; the order by which all together lose least is scheduled, of equals the one written. */
     private Shared share(List<OutingBuild> free, Set<String> shared) {
         List<List<OutingBuild>> tried = new ArrayList<>();
+        Map<List<Integer>, OutingBuild> known = new HashMap<>();
+        List<Outing> written = free.stream().map(OutingBuild::outing).toList();
+        for (int i = 0; i < free.size(); i++) {
+            known.put(List.of(i), free.get(i));
+        }
         for (List<Outing> order : orders(free)) {
-            tried.add(inTurn(order));
+            tried.add(inTurn(order, written, known));
         }
         int best = 0;
         for (int i = 1; i < tried.size(); i++) {
@@ -165,18 +171,33 @@ final class PartSharing {
         }
     }
 
-    /** Each builds from what those before left. */
-    private List<OutingBuild> inTurn(List<Outing> order) {
+    /** Each builds from what those before left. What begins alike is made once. @param known builds by the places of those who chose, the last one's own */
+    private List<OutingBuild> inTurn(List<Outing> order, List<Outing> written, Map<List<Integer>, OutingBuild> known) {
         List<OutingBuild> out = new ArrayList<>();
         Workshop left = now;
+        List<Integer> first = new ArrayList<>();
         for (Outing outing : order) {
-            OutingBuild made = made(outing, left);
+            first.add(place(outing, written));
+            OutingBuild made = known.get(first);
+            if (made == null) {
+                made = made(outing, left);
+                known.put(List.copyOf(first), made);
+            }
             out.add(made);
             if (made.build().after() != null) {
                 left = left.mounted(OutingBuild.moved(List.of(made))).without(made.used());
             }
         }
         return out;
+    }
+
+    private static int place(Outing outing, List<Outing> written) {
+        for (int i = 0; i < written.size(); i++) {
+            if (written.get(i) == outing) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(outing.rider());
     }
 
     /** The work counted from what stands before anyone takes anything, so that what comes off for another is shown too. */
