@@ -25,7 +25,7 @@ public record Finding(Kind kind, List<RuleOrigin> rows, String topic, String tex
         NEVER("can never apply"), SET_ASIDE("never counts"), CONTRADICTS("contradicts"), IDENTICAL("identical"),
         EQUIVALENT("same in other words"), NEEDLESS("adds nothing"), REPEATS("repeats a shipped rule"), ALWAYS("always holds"),
         JOINABLE("could be one row"), OVERLAPS("overlaps with another answer"), GAP("no rule applies"), SILENT("applies to nobody"),
-        UNBORNE("nobody has the tag"), UNREASONED("not reasoned about");
+        TAG_WITHOUT_RIDERS("nobody has the tag"), UNREASONED("not reasoned about");
 
         private final String words;
 

@@ -16,9 +16,10 @@ import java.util.List;
  * @param carriers  the claims that lead to the value; none where nothing does
  * @param assumed   what was assumed of the facts that these rest on, as {@link courseworthy.demand.Demands.Assumed} has it
  * @param unknown   rules that could not be checked and would change the value if they applied
+ * @param restsOn   how firm the decision is that makes this one less firm; null where none does
  */
 public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence evidence, Agreement agreement, List<Claim> carriers, List<String> assumed,
-        List<UndeterminedRule> unknown) {
+        List<UndeterminedRule> unknown, Firmness restsOn) {
 
     public Firmness {
         carriers = List.copyOf(carriers);
@@ -111,7 +112,7 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
     }
 
     public Level level() {
-        return grade.level();
+        return restsOn == null ? grade.level() : FirmnessTable.shipped().foundation(grade.level(), restsOn.level()).level();
     }
 
     /** The word, {@code fair}. */

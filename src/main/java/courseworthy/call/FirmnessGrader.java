@@ -11,27 +11,36 @@ import courseworthy.decision.Decision;
 import courseworthy.decision.Settler;
 import courseworthy.demand.Assumptions;
 import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.Saying;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
 /**
  * Grades the decisions of a call by {@link FirmnessTable}. What leads to a value is found by taking claims away: a limit decides where without
  * limits the value would be another one; so does a bound among the other claims; a preference leads to a value that it is met by. Where none
- * of these does, a bound on which the value lies leads to it. What an event does not write it is taken not to ask for.
+ * of these does, a bound on which the value lies leads to it. What an event does not write it is taken not to ask for. A decision is no firmer than the
+ * earlier ones that it rests on ({@link DecisionDependencies}), unless advice that does not rest on them leads to the same value.
  */
 public final class FirmnessGrader {
 
     private final Demands demands;
     private final List<UndeterminedRule> couldNotTell;
 
+    private final Map<Topic, Decision> decisions = new HashMap<>();
+    private final Map<Topic, Firmness> graded = new HashMap<>();
+
     private FirmnessGrader(Call call) {
+        call.decisions().forEach(decision -> decisions.put(decision.topic(), decision));
         demands = call.demands();
         couldNotTell = call.couldNotTell();
     }
@@ -49,8 +58,22 @@ public final class FirmnessGrader {
     }
 
     private Firmness grade(Decision decision) {
-        List<Claim> claims = new ArrayList<>(decision.taken());
-        decision.lost().forEach(lost -> claims.add(lost.claim()));
+        Firmness known = graded.get(decision.topic());
+        if (known == null) {
+            known = lowered(byItself(decision, claims(decision)));
+            graded.put(decision.topic(), known);
+        }
+        return known;
+    }
+
+    private static List<Claim> claims(Decision decision) {
+        List<Claim> out = new ArrayList<>(decision.taken());
+        decision.lost().forEach(lost -> out.add(lost.claim()));
+        return out;
+    }
+
+    /** How firm some claims make a decision, whatever it rests on. */
+    private Firmness byItself(Decision decision, List<Claim> claims) {
         List<Claim> carriers = carriers(decision, claims);
         List<String> assumed = new ArrayList<>(assumed(carriers));
         List<UndeterminedRule> unknown = new ArrayList<>(couldNotTell.stream().filter(rule -> mayChange(rule, decision, claims)).toList());
@@ -60,7 +83,76 @@ public final class FirmnessGrader {
         Evidence evidence = EvidenceGrader.best(carriers);
         Agreement agreement = Agreement.of(decision);
         FirmnessTable.Grade grade = FirmnessTable.shipped().grade(evidence, agreement, Knowledge.of(assumed, unknown));
-        return new Firmness(decision, grade, evidence, agreement, carriers, assumed, unknown);
+        return new Firmness(decision, grade, evidence, agreement, carriers, assumed, unknown, null);
+    }
+
+    // What it rests on
+
+    /** The same with the least firm decision that makes it less firm; by the advice that rests on none of these, where that is firmer. */
+    private Firmness lowered(Firmness itself) {
+        Firmness beneath = leastFirm(itself.carriers());
+        if (beneath == null) {
+            return itself;
+        }
+        Firmness out = new Firmness(itself.decision(), itself.grade(), itself.evidence(), itself.agreement(), itself.carriers(), itself.assumed(),
+                itself.unknown(), beneath);
+        if (out.level() == itself.level()) {
+            return itself;
+        }
+        Firmness apart = apart(itself);
+        return apart != null && apart.level().compareTo(out.level()) < 0 ? apart : out;
+    }
+
+    /** How firm a decision is by the advice that rests on nothing less firm than it is; null where that leads elsewhere. */
+    private Firmness apart(Firmness itself) {
+        Decision decision = itself.decision();
+        List<Claim> kept = new ArrayList<>();
+        for (Claim claim : claims(decision)) {
+            Firmness beneath = leastFirm(List.of(claim));
+            boolean firmEnough = beneath == null || beneath.level().compareTo(itself.level()) <= 0;
+            if (firmEnough || claim.verb() == Verb.ONE_OF || !decision.taken().contains(claim)) {
+                kept.add(claim);
+            }
+        }
+        Decision without = Settler.settle(decision.topic(), kept);
+        if (!decision.value().equals(without.value())) {
+            return null;
+        }
+        Firmness apart = byItself(without, kept);
+        return new Firmness(decision, apart.grade(), apart.evidence(), apart.agreement(), apart.carriers(), apart.assumed(), apart.unknown(), null);
+    }
+
+    /** The least firm of the decisions that some claims rest on; null where they rest on none. */
+    private Firmness leastFirm(List<Claim> claims) {
+        Firmness out = null;
+        for (Claim claim : claims) {
+            for (Topic topic : DecisionDependencies.topics(claim)) {
+                Decision earlier = decisions.get(topic);
+                Firmness beneath = earlier == null || earlier.value() == null ? null : grade(earlier);
+                if (beneath != null && isOpen(beneath) && (out == null || beneath.level().compareTo(out.level()) > 0)
+                        && DecisionDependencies.restsOn(claim, topic, others(beneath))) {
+                    out = beneath;
+                }
+            }
+        }
+        return out;
+    }
+
+    /**
+     * Whether another value is thought of at all: a common value on which nobody advises anything, or could, is in no doubt, and the bike at hand,
+     * where it is to be ridden, is a fact: all else is said of that bike.
+     */
+    private boolean isOpen(Firmness beneath) {
+        MeasureValue atHand = demands.get(Measure.BIKE_AT_HAND);
+        if (beneath.decision().topic().equals(Topics.BIKE) && atHand != null && beneath.decision().value() == atHand.mid()) {
+            return false;
+        }
+        return beneath.evidence() != Evidence.NONE || !beneath.decision().lost().isEmpty() || !beneath.unknown().isEmpty();
+    }
+
+    /** The other values that it might have; empty where they cannot be told. */
+    private static Set<Long> others(Firmness beneath) {
+        return beneath.unknown().isEmpty() && beneath.restsOn() == null ? DecisionDependencies.advisedInstead(beneath.decision()) : Set.of();
     }
 
     // What leads to the value
@@ -110,7 +202,7 @@ public final class FirmnessGrader {
         return isBound(claim) && claim.author().rank().compareTo(Rank.RIDER) <= 0;
     }
 
-    private static boolean isBound(Claim claim) {
+    static boolean isBound(Claim claim) {
         return claim.verb() != Verb.PREFER && claim.verb() != Verb.ONE_OF;
     }
 

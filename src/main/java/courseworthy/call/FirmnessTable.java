@@ -17,17 +17,20 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The table of how firm a decision is. Each combination of evidence, agreement and knowledge has one row.
+ * The table of how firm a decision is. Each combination of evidence, agreement and knowledge has one row, and so has each of how firm a decision
+ * is of itself and how firm what it rests on.
  *
- * @param grades the rows
+ * @param grades      the rows for a decision by itself
+ * @param foundations the rows for a decision and the one that it rests on
  */
-public record FirmnessTable(List<Grade> grades) {
+public record FirmnessTable(List<Grade> grades, List<Foundation> foundations) {
 
     private static final String FILE = "rules/firmness/firmness.yaml";
     private static final int LONGEST = 400;
 
     public FirmnessTable {
         grades = List.copyOf(grades);
+        foundations = List.copyOf(foundations);
     }
 
     /**
@@ -44,6 +47,24 @@ public record FirmnessTable(List<Grade> grades) {
 
         boolean holds(Evidence found, Agreement agreed, Knowledge known) {
             return evidence.contains(found.word()) && agreement.contains(agreed.word()) && knowledge.contains(known.word());
+        }
+    }
+
+    /**
+     * A row on what a decision rests on: it holds where both of its lists have what is found.
+     *
+     * @param itself  how firm the decision is by itself, in words
+     * @param restsOn how firm the decision is that it rests on, in words
+     * @param because why its word follows
+     */
+    public record Foundation(String id, List<String> itself, List<String> restsOn, Level level, String because) {
+        public Foundation {
+            itself = List.copyOf(itself);
+            restsOn = List.copyOf(restsOn);
+        }
+
+        boolean holds(Level of, Level on) {
+            return itself.contains(of.word()) && restsOn.contains(on.word());
         }
     }
 
@@ -82,8 +103,14 @@ public record FirmnessTable(List<Grade> grades) {
                     row.line("because", LONGEST)));
             row.done();
         }
+        List<Foundation> foundations = new ArrayList<>();
+        for (FieldReader row : fields.blocks("foundations")) {
+            foundations.add(new Foundation(row.line("id", LONGEST), row.texts("of itself"), row.texts("rests on"), level(row.word("firmness", words())),
+                    row.line("because", LONGEST)));
+            row.done();
+        }
         fields.done();
-        return new FirmnessTable(grades);
+        return new FirmnessTable(grades, foundations);
     }
 
     /** The words for how firm a decision is, the firmest first. */
@@ -103,5 +130,15 @@ public record FirmnessTable(List<Grade> grades) {
             }
         }
         throw new IllegalStateException(FILE + " has nothing for " + evidence + ", " + agreement + ", " + knowledge);
+    }
+
+    /** The row for a decision that is so firm by itself and rests on one that is so firm. @throws IllegalStateException where the table has none */
+    public Foundation foundation(Level itself, Level restsOn) {
+        for (Foundation each : foundations) {
+            if (each.holds(itself, restsOn)) {
+                return each;
+            }
+        }
+        throw new IllegalStateException(FILE + " has nothing for " + itself + " on " + restsOn);
     }
 }

@@ -2,6 +2,7 @@ package courseworthy.report;
 
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
+import courseworthy.call.FirmnessTable;
 import courseworthy.call.TopicNote;
 import courseworthy.claim.Claim;
 import courseworthy.decision.Decision;
@@ -26,7 +27,7 @@ final class FirmnessReport {
     static Section.Builder section(Brief brief, Decision decision) {
         Section.Builder out = Section.builder(ID, TITLE);
         Firmness firmness = decision == null ? null : brief.firmness(decision);
-        return firmness == null ? out : out.paragraph(RichText.ofStrong(Phrases.capital(firmness.word()) + ".").text(" " + firmness.grade().because()))
+        return firmness == null ? out : out.paragraph(RichText.ofStrong(Phrases.capital(firmness.word()) + ".").text(" " + because(firmness)))
                 .bullets(lines(firmness, brief.close(decision))).bullets("What is published on it:", published(TopicNote.on(decision.topic())));
     }
 
@@ -34,7 +35,7 @@ final class FirmnessReport {
     static void addTo(Section.Builder out, Brief brief, Decision decision) {
         Firmness firmness = brief.firmness(decision);
         if (firmness != null) {
-            out.paragraph(RichText.ofStrong(TITLE + ": " + firmness.word() + ".").text(" " + firmness.grade().because())).bullets(lines(firmness, null));
+            out.paragraph(RichText.ofStrong(TITLE + ": " + firmness.word() + ".").text(" " + because(firmness))).bullets(lines(firmness, null));
         }
     }
 
@@ -50,10 +51,20 @@ final class FirmnessReport {
             firmness.unknown().forEach(rule -> wanting.addAll(rule.wanting()));
             out.add(RichText.of("Not known, and could change it: ").quoted(some(List.copyOf(wanting))));
         }
+        if (firmness.restsOn() != null) {
+            Decision beneath = firmness.restsOn().decision();
+            out.add(RichText.of("By itself it would be " + firmness.grade().level().word() + ". It rests on " + beneath.topic().name() + ", ").quoted(beneath.phrase())
+                    .text(", which is " + firmness.restsOn().word() + "."));
+        }
         if (close != null) {
             out.add(RichText.of("Close: ").quoted(Phrases.close(List.of(close)).get(0)));
         }
         return out;
+    }
+
+    private static String because(Firmness firmness) {
+        return firmness.restsOn() == null ? firmness.grade().because()
+                : FirmnessTable.shipped().foundation(firmness.grade().level(), firmness.restsOn().level()).because();
     }
 
     /** What is published on a topic, where that disagrees, what was not found, and why it hardly varies; none for no note. */

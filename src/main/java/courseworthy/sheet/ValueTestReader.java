@@ -52,6 +52,13 @@ public final class ValueTestReader {
         return test == null || possible(test, scalar, subject) ? test : null;
     }
 
+    /** A test as it is shown; null where it names a value that stands elsewhere. */
+    public static ValueTest of(String shown, TestSubject subject) {
+        Faults faults = new Faults();
+        ValueTest test = new ValueTestReader("", faults).test(new Node.Scalar(shown, false, false, 1, 1), subject);
+        return faults.faults().isEmpty() ? test : null;
+    }
+
     /** The test as written, lists included. */
     public static String written(Node node) {
         if (node instanceof Node.Sequence list) {

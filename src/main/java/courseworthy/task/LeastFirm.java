@@ -96,7 +96,8 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
 
     /**
      * The decisions that are least firm or closest, the least firm first: thin advice weighs most, then a measure that flips the value within
-     * what it may be, then fair advice; advice that only may be followed counts less; of equals the first in the catalogue. Of two ends alike the front is named.
+     * what it may be, then fair advice; advice that only may be followed counts less; of equals the first in the catalogue. A decision counts by itself,
+     * since what it rests on is named too. Of two ends alike the front is named.
      */
     static List<LeastFirm> of(Brief brief) {
         List<LeastFirm> all = new ArrayList<>();
@@ -115,7 +116,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
     private int weight() {
         boolean noAdvice = firmness.evidence() == Evidence.NONE && decision().lost().isEmpty();
         boolean mild = !firmness.carriers().isEmpty() && firmness.carriers().stream().allMatch(claim -> claim.author().force() == Force.MAY);
-        int word = switch (firmness.level()) {
+        int word = switch (firmness.grade().level()) {
             case FIRM -> 0;
             case FAIR -> FAIR;
             case THIN -> noAdvice ? NO_ADVICE : mild ? THIN_AND_MILD : THIN;

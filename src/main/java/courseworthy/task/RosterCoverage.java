@@ -110,7 +110,7 @@ final class RosterCoverage {
             for (String tag : TagCheck.asked(row)) {
                 if (!borne.contains(tag) && told.add(tag)) {
                     String near = Spelling.didYouMean(tag, borne);
-                    out.add(finding(row, Kind.UNBORNE, "It asks for the tag " + RequestReader.quoted(tag) + ", which none of the " + riders.size()
+                    out.add(finding(row, Kind.TAG_WITHOUT_RIDERS, "It asks for the tag " + RequestReader.quoted(tag) + ", which none of the " + riders.size()
                             + (riders.size() == 1 ? " rider" : " riders") + " has.",
                             !near.isEmpty() ? near : borne.isEmpty() ? "Add tags to the riders' files." : "The riders have: " + String.join(", ", borne) + "."));
                 }

@@ -17,6 +17,8 @@ import courseworthy.decision.Settler;
 import courseworthy.demand.Assumptions;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
 import courseworthy.engine.UndeterminedRule;
 import courseworthy.sheet.Saying;
 import courseworthy.topic.Topic;
@@ -32,6 +34,7 @@ class FirmnessGraderTest {
     private static final Topic WIDTH = Topics.FRONT_TYRE_WIDTH;
 
     private final List<Claim> claims = new ArrayList<>();
+    private final List<Claim> pressures = new ArrayList<>();
     private final List<Assumed> assumed = new ArrayList<>();
     private final List<UndeterminedRule> unchecked = new ArrayList<>();
 
@@ -143,6 +146,84 @@ class FirmnessGraderTest {
         assertThat(grade().evidence()).isEqualTo(Firmness.Evidence.NONE);
     }
 
+    /** The pressure goes by the width, on which advice is divided: it is no firmer, though its own advice is good. */
+    @Test
+    void aDecisionIsNoFirmerThanWhatItIsWorkedOutFrom() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 40, "roughness");
+        say("shipped/novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 50, "skill");
+        pressure("shipped/load", Evidence.PUBLISHED, 160, fact("front reference pressure", "", true));
+        Firmness pressure = grade(Topics.FRONT_TYRE_PRESSURE);
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+        assertThat(pressure.grade().level()).isEqualTo(Level.FIRM);
+        assertThat(pressure.level()).isEqualTo(Level.THIN);
+        assertThat(pressure.restsOn().decision().topic()).isEqualTo(WIDTH);
+    }
+
+    /** Another rule leads to the same pressure, and asks nothing of the tyre. */
+    @Test
+    void adviceApartFromWhatIsThinKeepsItFirm() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 40, "roughness");
+        say("shipped/novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 50, "skill");
+        pressure("shipped/load", Evidence.PRACTICE, 160, fact("front reference pressure", "", true));
+        pressure("shipped/measured", Evidence.PUBLISHED, 160, fact("roughness", "so", true));
+        Firmness pressure = grade(Topics.FRONT_TYRE_PRESSURE);
+        assertThat(pressure.level()).isEqualTo(Level.FIRM);
+        assertThat(pressure.restsOn()).isNull();
+        assertThat(pressure.carriers()).extracting(claim -> claim.author().rule()).containsExactly("shipped/measured");
+    }
+
+    /** Half the advice is for 40 mm and half for 50: a rule for tyres of 35 mm and more holds for both, one for 45 and more does not. */
+    @Test
+    void aTestThatHoldsForAllThatIsAdvisedDoesNotRestOnIt() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 40, "roughness");
+        say("shipped/novice", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 50, "skill");
+        long width = grade().decision().value();
+        pressure("shipped/any", Evidence.PUBLISHED, 160, fact("decided: front tyre width", "at least 35 mm", true));
+        assertThat(grade(Topics.FRONT_TYRE_PRESSURE).level()).isEqualTo(Level.FIRM);
+        pressures.clear();
+        pressure("shipped/one", Evidence.PUBLISHED, 160, fact("decided: front tyre width", "at least 45 mm", width >= 45));
+        assertThat(grade(Topics.FRONT_TYRE_PRESSURE).level()).isEqualTo(Level.THIN);
+    }
+
+    /** Nobody says anything about the width, so nothing else is thought of. */
+    @Test
+    void aCommonValueThatNobodyQuestionsLowersNothing() {
+        pressure("shipped/load", Evidence.PUBLISHED, 160, fact("front reference pressure", "", true));
+        assertThat(grade().level()).isEqualTo(Level.THIN);
+        assertThat(grade(Topics.FRONT_TYRE_PRESSURE).level()).isEqualTo(Level.FIRM);
+    }
+
+    /** Most advice is for the hardtail at hand, some for gravel: the width is said of that hardtail. Of a bike that has still to be found it is less firm. */
+    @Test
+    void theBikeAtHandIsAFactWhereItIsRidden() {
+        String hardtail = "cross-country hardtail";
+        say("shipped/width", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 50, List.of(fact("decided: bike", hardtail, true)));
+        List<Claim> bikes = List.of(bike("shipped/own", hardtail), bike("shipped/trails", hardtail), bike("coach/gravel", "gravel"));
+        List<Decision> decisions = List.of(Settler.settle(Topics.BIKE, bikes), Settler.settle(WIDTH, claims));
+        assertThat(decisions.get(0).text()).isEqualTo(hardtail);
+        Demands atHand = new Demands(Map.of(Measure.BIKE_AT_HAND, MeasureValue.exact(decisions.get(0).value())), List.of(), assumed);
+        assertThat(FirmnessGrader.on(new Call(atHand, decisions, List.of(), List.of()), WIDTH).level()).isEqualTo(Level.FIRM);
+        Demands noBike = new Demands(Map.of(), List.of(), assumed);
+        assertThat(FirmnessGrader.on(new Call(noBike, decisions, List.of(), List.of()), WIDTH).level()).isEqualTo(Level.FAIR);
+    }
+
+    private static Claim bike(String rule, String kind) {
+        return Claim.of(author(rule, Rank.SHIPPED, Evidence.PRACTICE), Topics.BIKE, Verb.PREFER, Topics.BIKE.options().indexOf(kind), kind, List.of());
+    }
+
+    private void pressure(String rule, Evidence evidence, long value, TestedFact fact) {
+        pressures.add(Claim.of(author(rule, Rank.SHIPPED, evidence), Topics.FRONT_TYRE_PRESSURE, Verb.PREFER, value, value + " kPa", List.of(fact)));
+    }
+
+    private static TestedFact fact(String measure, String test, boolean met) {
+        return new TestedFact(measure, "so", null, "", test, met, false);
+    }
+
+    private Firmness grade(Topic topic) {
+        List<Decision> decisions = List.of(Settler.settle(WIDTH, claims), Settler.settle(Topics.FRONT_TYRE_PRESSURE, pressures));
+        return FirmnessGrader.on(new Call(new Demands(Map.of(), List.of(), assumed), decisions, List.of(), unchecked), topic);
+    }
+
     private Firmness grade() {
         List<Decision> decisions = List.of(Settler.settle(WIDTH, claims));
         return FirmnessGrader.on(new Call(new Demands(Map.of(), List.of(), assumed), decisions, List.of(), unchecked), WIDTH);
@@ -153,6 +234,10 @@ class FirmnessGraderTest {
         for (String fact : facts) {
             grounds.add(new TestedFact(fact, "so", null, "", "so", true, false));
         }
+        say(rule, rank, evidence, verb, value, grounds);
+    }
+
+    private void say(String rule, Rank rank, Evidence evidence, Verb verb, long value, List<TestedFact> grounds) {
         claims.add(Claim.of(author(rule, rank, evidence), WIDTH, verb, value, value + " mm", grounds));
     }
 

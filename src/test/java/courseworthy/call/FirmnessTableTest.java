@@ -21,9 +21,13 @@ import org.junit.jupiter.api.Test;
 class FirmnessTableTest {
 
     private static final FirmnessTable SHIPPED = FirmnessTable.shipped();
+    private static final List<Foundation> FOUNDATIONS = new ArrayList<>();
     private static final List<Case> CASES = cases();
 
     private record Case(String rule, Evidence evidence, Agreement agreement, Knowledge knowledge, String firmness) {
+    }
+
+    private record Foundation(String rule, Level itself, Level beneath, String firmness) {
     }
 
     @Test
@@ -71,6 +75,33 @@ class FirmnessTableTest {
         assertThat(SHIPPED.grades().stream().map(Grade::id)).doesNotHaveDuplicates();
     }
 
+    /** Every combination of how firm a decision is by itself and what it rests on has one row and one case, and comes out by it. */
+    @Test
+    void eachFoundationHasOneRowAndACase() {
+        for (Level itself : Level.values()) {
+            for (Level beneath : Level.values()) {
+                assertThat(SHIPPED.foundations().stream().filter(row -> row.holds(itself, beneath))).as("%s on %s", itself, beneath).hasSize(1);
+                assertThat(FOUNDATIONS.stream().filter(one -> one.itself == itself && one.beneath == beneath)).as("%s on %s", itself, beneath).singleElement()
+                        .satisfies(one -> {
+                            assertThat(SHIPPED.foundation(itself, beneath).id()).isEqualTo(one.rule);
+                            assertThat(SHIPPED.foundation(itself, beneath).level().word()).isEqualTo(one.firmness);
+                        });
+            }
+        }
+        assertThat(SHIPPED.foundations().stream().map(FirmnessTable.Foundation::id)).doesNotHaveDuplicates();
+        assertThat(SHIPPED.foundations()).allSatisfy(row -> assertThat(row.because()).endsWith("."));
+    }
+
+    /** The least firm of the two: nothing is firmer than what it rests on, nor than its own advice. */
+    @Test
+    void nothingIsFirmerThanWhatItRestsOn() {
+        for (Level itself : Level.values()) {
+            for (Level beneath : Level.values()) {
+                assertThat(SHIPPED.foundation(itself, beneath).level()).isEqualTo(itself.compareTo(beneath) > 0 ? itself : beneath);
+            }
+        }
+    }
+
     private static Level level(Case one) {
         return SHIPPED.grade(one.evidence, one.agreement, one.knowledge).level();
     }
@@ -79,7 +110,9 @@ class FirmnessTableTest {
         String file = "rules/firmness/firmness.cases.yaml";
         Faults faults = new Faults();
         List<Case> out = new ArrayList<>();
-        for (FieldReader rule : new FieldReader(file, YamlReader.read(Path.of(file), file, faults), faults).blocks("cases")) {
+        FieldReader all = new FieldReader(file, YamlReader.read(Path.of(file), file, faults), faults);
+        foundations(all, faults);
+        for (FieldReader rule : all.blocks("cases")) {
             String id = rule.line("rule", 100);
             for (Node.Entry each : rule.fields("is").block().entries()) {
                 FieldReader fields = new FieldReader(file, (Node.Mapping) each.value(), faults);
@@ -96,6 +129,21 @@ class FirmnessTableTest {
         }
         faults.throwIfAny();
         return out;
+    }
+
+    private static void foundations(FieldReader all, Faults faults) {
+        for (FieldReader rule : all.blocks("foundations")) {
+            String id = rule.line("rule", 100);
+            for (Node.Entry each : rule.fields("is").block().entries()) {
+                FieldReader fields = new FieldReader("rules/firmness/firmness.cases.yaml", (Node.Mapping) each.value(), faults);
+                String firmness = fields.word("firmness", FirmnessTable.words());
+                List<String> beneath = fields.texts("rests on");
+                fields.texts("of itself").forEach(itself -> beneath.forEach(on -> FOUNDATIONS.add(
+                        new Foundation(id, one(Level.values(), itself), one(Level.values(), on), firmness))));
+                fields.done();
+            }
+            rule.done();
+        }
     }
 
     private static <T extends Enum<T>> T one(T[] values, String word) {

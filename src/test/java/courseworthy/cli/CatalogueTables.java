@@ -53,6 +53,15 @@ final class CatalogueTables {
         return out.toString();
     }
 
+    /** A row for each of how firm a decision is by itself and what it rests on. */
+    static String foundations() {
+        StringBuilder out = new StringBuilder("| by itself | rests on what is | firmness | why |\n| --- | --- | --- | --- |\n");
+        for (FirmnessTable.Foundation row : FirmnessTable.shipped().foundations()) {
+            out.append(row(String.join(", ", row.itself()), String.join(", ", row.restsOn()), "**" + row.level().word() + "**", row.because()));
+        }
+        return out.toString();
+    }
+
     private static String values(Topic topic) {
         return switch (topic.kind()) {
             case QUANTITY -> topic.text(topic.least()) + " to " + topic.text(topic.most());

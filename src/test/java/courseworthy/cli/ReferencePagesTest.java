@@ -24,7 +24,7 @@ class ReferencePagesTest {
 
     @Test
     void topicsStandInTheOrderInWhichTheyAreDecided() throws IOException {
-        check("decisions.md", Map.of("layers", CatalogueTables.layers(), "firmness", CatalogueTables.firmness()));
+        check("decisions.md", Map.of("layers", CatalogueTables.layers(), "firmness", CatalogueTables.firmness(), "foundations", CatalogueTables.foundations()));
     }
 
     @Test

@@ -91,7 +91,7 @@ class ShownFindingsTest {
         }
         System.out.println("remarks opened: " + counts);
         // Rows and tags that are nobody's are found among riders, not in a sheet alone: SheetCheckRidersTest.
-        for (Kind kind : EnumSet.complementOf(EnumSet.of(Kind.SILENT, Kind.UNBORNE))) {
+        for (Kind kind : EnumSet.complementOf(EnumSet.of(Kind.SILENT, Kind.TAG_WITHOUT_RIDERS))) {
             assertThat(counts.getOrDefault(kind, 0)).as("%s of %s", kind, counts).isPositive();
         }
     }

@@ -229,6 +229,8 @@ public final class JsonBrief {
         json.string("agreement", firmness.agreement().word());
         json.strings("assumed", firmness.assumed());
         json.strings("unchecked", firmness.unknown().stream().map(rule -> rule.author().rule()).toList());
+        json.string("by_itself", firmness.grade().level().word());
+        json.string("rests_on", firmness.restsOn() == null ? null : firmness.restsOn().decision().topic().name());
         json.close();
     }
 
