@@ -40,9 +40,9 @@ final class DocSandbox {
         this.folder = folder;
     }
 
-    /** An empty folder with the copies in it. Its path is short, so that it moves few line breaks of what names a file. */
+    /** An empty folder of this run of Java with the copies in it. Its path is short, so that it moves few line breaks of what names a file. */
     static DocSandbox fresh() throws IOException {
-        Path folder = Path.of("target", "d");
+        Path folder = Path.of("target", "d" + System.getProperty("courseworthy.fork", ""));
         if (Files.exists(folder)) {
             try (Stream<Path> old = Files.walk(folder)) {
                 for (Path each : old.sorted(Comparator.reverseOrder()).toList()) {
