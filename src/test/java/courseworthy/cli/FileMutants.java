@@ -26,12 +26,12 @@ final class FileMutants {
     enum Kind {
         PROFILE("course.yaml", FileMutants::profiles, List.of("brief FILE", "course FILE", "gears FILE", "brief FILE --format json")),
         TRACK("track.gpx", FileMutants::tracks, List.of("brief FILE --ground surface=gravel", "course FILE", "brief track.yaml")),
-        RIDER("rider.yaml", seeds("riders", "rider.yaml"), List.of("brief course.yaml --rider FILE",
+        RIDER("rider.yaml", seeds("riders", "rider.yaml", "rider.yaml"), List.of("brief course.yaml --rider FILE",
                 "brief course.yaml --rider FILE --workshop workshop.yaml --event event.yaml")),
-        EVENT("event.yaml", seeds("events", "event.yaml"), List.of("brief course.yaml --event FILE", "brief course.yaml --event FILE --rider rider.yaml")),
-        WORKSHOP("workshop.yaml", seeds("workshops", "workshop.yaml"), List.of("brief course.yaml --workshop FILE", "position FILE")),
-        SEASON("season.yaml", FileMutants::seasons, List.of("season .")),
-        SHEET("sheet.yaml", seeds("sheets", "sheet.yaml"), List.of("sheet check FILE", "brief course.yaml --sheet FILE", "sheet test FILE",
+        EVENT("event.yaml", seeds("events", "event.yaml", "event.yaml"), List.of("brief course.yaml --event FILE", "brief course.yaml --event FILE --rider rider.yaml")),
+        WORKSHOP("workshop.yaml", seeds("workshops", "workshop.yaml", ""), List.of("brief course.yaml --workshop FILE", "position FILE")),
+        SEASON("season.yaml", FileMutants::seasons, List.of("season .", "season . --by-week")),
+        SHEET("sheet.yaml", seeds("sheets", "sheet.yaml", "every-key.yaml"), List.of("sheet check FILE", "brief course.yaml --sheet FILE", "sheet test FILE",
                 "sheet check FILE --gaps")),
         CASES("cases.yaml", FileMutants::cases, List.of("sheet test sheet.yaml FILE", "sheet test sheet.yaml FILE --cover")),
         DEBRIEF("debrief.yaml", FileMutants::debriefs, List.of("debrief FILE", "debrief FILE --format json")),
@@ -40,7 +40,9 @@ final class FileMutants {
         MAP("map.osm", FileMutants::maps, List.of("course wood.gpx --map FILE --no-cache", "course wood.gpx --map FILE --no-cache --format json")),
         BINARY_MAP("map.osm.pbf", FileMutants::binaryMaps, List.of("course wood.gpx --map FILE --no-cache"), StandardCharsets.ISO_8859_1),
         TILE("tiles/strip.tif", FileMutants::tiles, List.of("course strip.gpx --elevation FOLDER", "brief strip.gpx --elevation FOLDER"), StandardCharsets.ISO_8859_1),
-        RECORDING("ride.gpx", FileMutants::recordings, List.of("course wood.gpx --map wood.osm --no-cache --recording FILE"));
+        RECORDING("ride.gpx", FileMutants::recordings, List.of("course wood.gpx --map wood.osm --no-cache --recording FILE")),
+        LOG("log.yaml", FileMutants::logs, List.of("season . --by-week", "season .")),
+        FORECAST("hours.csv", FileMutants::forecasts, List.of("brief course.yaml --event by-hour.yaml"));
 
         private final String file;
         private final Function<Path, List<String>> seeds;
@@ -89,6 +91,10 @@ final class FileMutants {
         Files.writeString(folder.resolve("wood.osm"), maps(folder).get(0));
         Files.writeString(folder.resolve("strip.gpx"), strip());
         Files.writeString(folder.resolve("season.yaml"), seasons(folder).get(0));
+        Files.writeString(folder.resolve("log.yaml"), logs(folder).get(0));
+        Files.writeString(folder.resolve("hours.csv"), forecasts(folder).get(0));
+        Files.writeString(folder.resolve("by-hour.yaml"), "name: By the hour\nrole: race\ndate: 2026-05-23\nstart: 09:00\nutc offset: +01:00\n"
+                + "forecast: {going: dry, hours: hours.csv}\n");
         Files.writeString(folder.resolve("debrief.yaml"), debriefs(folder).get(0));
         Files.writeString(folder.resolve("saved.json"), briefs(folder).get(0));
         this.seeds = kind.seeds.apply(folder);
@@ -313,7 +319,8 @@ final class FileMutants {
         }
     }
 
-    private static Function<Path, List<String>> seeds(String of, String starter) {
+    /** @param everyKey the files of this name in which every key stands; empty for none */
+    private static Function<Path, List<String>> seeds(String of, String starter, String everyKey) {
         return folder -> {
             List<String> out = new ArrayList<>(List.of(starter(starter)));
             for (Path each : examples(Path.of("docs", "examples", of), ".yaml")) {
@@ -321,8 +328,14 @@ final class FileMutants {
                     out.add(text(each));
                 }
             }
+            out.addAll(withEveryKey(everyKey));
             return out;
         };
+    }
+
+    private static List<String> withEveryKey(String name) {
+        Path keys = Path.of("src", "test", "resources", "courseworthy", "keys");
+        return Stream.of("", "ridge", "plain").map(each -> keys.resolve(each).resolve(name)).filter(Files::isRegularFile).map(FileMutants::text).toList();
     }
 
     /** Shipped profiles that need no track. */
@@ -334,6 +347,7 @@ final class FileMutants {
                 out.add(text);
             }
         }
+        out.addAll(withEveryKey("course.yaml"));
         return out;
     }
 
@@ -416,13 +430,42 @@ final class FileMutants {
                 time for work: 90 min
                 after each event: back
                 riders:
-                  - {name: Me, rider: rider.yaml, workshop: workshop.yaml, sheets: [sheet.yaml]}
+                  - {name: Me, rider: rider.yaml, workshop: workshop.yaml, sheets: [sheet.yaml], log: log.yaml}
                 events:
                   - course: course.yaml
                     event: event.yaml
                     date: 2026-05-09
-                  - {course: course.yaml, ground: surface=gravel, date: 2026-06-14, role: race}
+                  - {course: course.yaml, event: by-hour.yaml, ground: surface=gravel, date: 2026-06-14, role: race}
+                """, """
+                season: One with two riders
+                currency: EUR
+                time for work: {from: 2026-05-01, each evening: 0:30 h, monday: 10 min, saturday: 1:00 h, days: [{date: 2026-05-13, time: 2:00 h}]}
+                after each event: back
+                riders:
+                  - {name: Me, rider: rider.yaml, workshop: workshop.yaml, priority: 1, log: log.yaml}
+                  - {name: You, workshop: workshop.yaml, priority: 2}
+                events:
+                  - {course: course.yaml, event: event.yaml, date: 2026-05-16, travel: {out: 2026-05-15, home: 2026-05-17}}
+                  - {course: course.yaml, event: by-hour.yaml, date: 2026-05-18, role: race, starts: [{rider: You, bike: gravel bike, may change: [tyre, pedals]}, {rider: Me}]}
                 """);
+    }
+
+    private static List<String> logs(Path folder) {
+        return List.of("""
+                log: Spring
+                rides:
+                  - {from: 2026-01-05, to: 2026-03-01, bike: gravel bike, hours: 34 h, length: 690 km, going: wet, mud: 5 %}
+                  - {date: 2026-03-08, bike: gravel bike, hours: 3:10 h, length: 66 km, going: damp}
+                  - {date: 2026-04-19, bike: gravel bike, hours: 1:45 h, length: 27 km, going: dry, with: [45 mm tyre A, 45 mm tyre B]}
+                service:
+                  - {date: 2026-03-02, part: my rear wheel, job: hub bearings}
+                each week:
+                  - {bike: gravel bike, hours: 4 h, length: 85 km, going: dry}
+                """);
+    }
+
+    private static List<String> forecasts(Path folder) {
+        return List.of(text(Path.of("docs", "examples", "by-the-hour", "flintmoor-100.csv")));
     }
 
     private static List<String> cases(Path folder) {
