@@ -15,13 +15,15 @@ import java.util.Map;
  * @param told    what it says of topics
  * @param changed what was ridden instead of the advice, in the topics' ticks or positions
  * @param would   what the rider would ride the next time
+ * @param repairs what punctures were repaired with, one each; those of which it is not told are left out
  * @param notes   in the rider's words; may be empty
  */
 public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<ReportedValue> told, Map<Topic, Long> changed,
-        Map<Topic, Long> would, String notes) {
+        Map<Topic, Long> would, List<String> repairs, String notes) {
 
     public Debrief {
         day = List.copyOf(day);
+        repairs = List.copyOf(repairs);
         told = List.copyOf(told);
         changed = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(changed));
         would = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(would));

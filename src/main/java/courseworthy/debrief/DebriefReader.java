@@ -47,6 +47,7 @@ public final class DebriefReader {
     private final Faults faults;
     private final FieldReader fields;
     private final List<Line> day = new ArrayList<>();
+    private final List<String> repairs = new ArrayList<>();
     private final List<ReportedValue> told = new ArrayList<>();
 
     private DebriefReader(Path path, String shown, Node.Mapping tree, Faults faults) {
@@ -103,7 +104,7 @@ public final class DebriefReader {
         Map<Topic, Long> would = topics("would change", given);
         String notes = fields.line("notes", LONGEST_NOTES);
         fields.done();
-        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, told, changed, would, notes == null ? "" : notes), given);
+        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, told, changed, would, repairs, notes == null ? "" : notes), given);
     }
 
     // The brief
@@ -179,6 +180,7 @@ public final class DebriefReader {
                         + (mend == null ? "" : mend.equals("not at all") ? ", not repaired" : ", repaired with " + mend);
                 day.add(new Line("punctures", what));
                 told.addAll(OutcomeTable.flat(what, wheel, known, mend));
+                repairs.addAll(mend == null ? List.of() : List.of(mend));
             }
         }
     }

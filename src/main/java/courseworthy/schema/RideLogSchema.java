@@ -43,7 +43,8 @@ final class RideLogSchema {
                 .key("to", day("The last day of several rides together"))
                 .key("hours", about("Ridden", amount(Dimension.TIME)))
                 .key("length", about("Ridden", amount(Dimension.LENGTH)))
-                .key("debrief", about("A debrief that gives hours and going, beside the log or below it", SchemaFragments.text()))
+                .key("punctures", about("What each puncture was repaired with", SchemaFragments.oneOrMore(SchemaFragments.word(RideLogReader.REPAIR_WORDS))))
+                .key("debrief", about("A debrief that gives hours, going and punctures, beside the log or below it", SchemaFragments.text()))
                 .key("recordings", about("A recorded ride (GPX) or a folder of them, beside the log or below it", SchemaFragments.text()))
                 .required("bike").shape();
     }

@@ -6,8 +6,10 @@ import courseworthy.debrief.DebriefReader;
 import courseworthy.problem.Faults;
 import courseworthy.wear.ServiceJobCheck;
 import courseworthy.workshop.RideLog;
+import courseworthy.workshop.RideLog.Puncture;
 import courseworthy.workshop.RideLog.Ride;
 import courseworthy.workshop.RideLog.Source;
+import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,6 +33,7 @@ final class RideLogFiles {
     private final RideLog log;
     private final Faults faults;
     private final List<Ride> rides = new ArrayList<>();
+    private final List<Puncture> punctures = new ArrayList<>();
 
     private RideLogFiles(RideLog log, Faults faults) {
         this.log = log;
@@ -44,7 +47,7 @@ final class RideLogFiles {
         }
         RideLogFiles files = new RideLogFiles(workshop.log(), faults);
         workshop.log().sources().forEach(files::source);
-        Workshop out = workshop.with(workshop.log().with(files.rides));
+        Workshop out = workshop.with(workshop.log().with(files.rides, files.punctures));
         ServiceJobCheck.check(out, faults);
         return out;
     }
@@ -81,6 +84,10 @@ final class RideLogFiles {
             refuse(source, ", which gives no hours", "Add \"hours: 4:12 h\" to the debrief.");
         } else if (pair != null) {
             rides.add(new Ride(source.date(), source.date(), pair.debrief().hours(), null, source.on().goingOr(pair.debrief().weather().going())));
+            for (String each : pair.debrief().repairs()) {
+                String kind = RideLogReader.REPAIRS.get(each);
+                punctures.addAll(kind.isEmpty() ? List.of() : List.of(new Puncture(source.date(), source.on().bike(), kind)));
+            }
         }
     }
 

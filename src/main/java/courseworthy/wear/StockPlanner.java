@@ -10,11 +10,16 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Finds what a stock lacks for the work that is planned, and by when. */
 final class StockPlanner {
 
     private static final double NONE = 1e-9;
+    /** Sealant that a puncture loses before it closes, and that is topped up, L (judgement, no source). */
+    private static final double SEALED = 0.03;
+    /** What is carried on every ride: where none is left, it is bought before the next one. */
+    private static final List<String> CARRIED = List.of("tube", "plugs");
 
     private final Workshop workshop;
     private final LocalDate from;
@@ -63,22 +68,45 @@ final class StockPlanner {
 
     /** What is there now: as counted, less what was used since. */
     private void count(StockItem item) {
+        Map<LocalDate, Double> taken = taken(item);
         double now = item.quantity();
+        LocalDate ranOut = null;
+        for (Map.Entry<LocalDate, Double> each : taken.entrySet()) {
+            now -= each.getValue();
+            ranOut = ranOut == null && now <= NONE ? each.getKey() : ranOut;
+        }
+        left.put(item.name(), Math.max(0, now));
+        if (left.get(item.name()) < item.keep() - NONE) {
+            String since = ranOut == null ? "" : ", none since " + ranOut;
+            lack(item.name(), from, item, item.kind(), "less left than to keep" + since).amount += item.keep() - left.get(item.name());
+            left.put(item.name(), item.keep());
+        } else if (ranOut != null && CARRIED.contains(item.kind())) {
+            lack(item.name(), from, item, item.kind(), "none left since " + ranOut).amount += 1;
+        }
+    }
+
+    /** What the log took of it, by day. */
+    private Map<LocalDate, Double> taken(StockItem item) {
+        Map<LocalDate, Double> out = new TreeMap<>();
         RideLog log = workshop.log();
         for (RideLog.Use use : log.uses()) {
-            now -= use.stock().equals(item.name()) && after(use.date(), item) ? use.quantity() : 0;
+            if (use.stock().equals(item.name()) && after(use.date(), item)) {
+                out.merge(use.date(), use.quantity(), Double::sum);
+            }
+        }
+        for (RideLog.Puncture each : log.punctures()) {
+            if (after(each.date(), item) && item == first(each.kind(), each.bike(), each.bike())) {
+                out.merge(each.date(), item.liquid() ? SEALED : 1, Double::sum);
+            }
         }
         for (RideLog.Service each : log.services()) {
             ServiceInterval row = each.job() == null || !after(each.date(), item) ? null : row(each);
             Part part = workshop.find(each.part());
-            boolean taken = row != null && row.work().takes() != null && item == first(row.work().takes(), part.bike() == null ? "" : part.bike().name(), part.name());
-            now -= taken ? row.work().amount() : 0;
+            if (row != null && row.work().takes() != null && item == first(row.work().takes(), part.bike() == null ? "" : part.bike().name(), part.name())) {
+                out.merge(each.date(), row.work().amount(), Double::sum);
+            }
         }
-        left.put(item.name(), Math.max(0, now));
-        if (left.get(item.name()) < item.keep() - NONE) {
-            lack(item.name(), from, item, item.kind(), "less left than to keep").amount += item.keep() - left.get(item.name());
-            left.put(item.name(), item.keep());
-        }
+        return out;
     }
 
     private static boolean after(LocalDate day, StockItem item) {

@@ -19,16 +19,18 @@ import java.util.stream.Stream;
  * @param sources  rides that are to be read from other files
  * @param services in the order written
  * @param uses     what was taken from the stock
+ * @param punctures those of which it is told what they were repaired with
  * @param weekly   what is ridden in a usual week
  */
 public record RideLog(String name, String file, Path folder, List<Ride> rides, List<Source> sources, List<Service> services, List<Use> uses,
-        List<Weekly> weekly) {
+        List<Puncture> punctures, List<Weekly> weekly) {
 
     public RideLog {
         rides = List.copyOf(rides);
         sources = List.copyOf(sources);
         services = List.copyOf(services);
         uses = List.copyOf(uses);
+        punctures = List.copyOf(punctures);
         weekly = List.copyOf(weekly);
     }
 
@@ -97,6 +99,14 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
     }
 
     /**
+     * A puncture that was repaired on a ride.
+     *
+     * @param kind of the stock that it took: {@code tube}, {@code plugs} or {@code sealant}
+     */
+    public record Puncture(LocalDate date, String bike, String kind) {
+    }
+
+    /**
      * What is ridden on a bike in a usual week.
      *
      * @param hours  s
@@ -105,11 +115,13 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
     public record Weekly(double hours, Double length, Conditions on) {
     }
 
-    /** The same with rides that were read from its sources. */
-    public RideLog with(List<Ride> more) {
+    /** The same with rides and punctures that were read from its sources. */
+    public RideLog with(List<Ride> more, List<Puncture> found) {
         List<Ride> all = new ArrayList<>(rides);
         all.addAll(more);
-        return new RideLog(name, file, folder, all, List.of(), services, uses, weekly);
+        List<Puncture> repaired = new ArrayList<>(punctures);
+        repaired.addAll(found);
+        return new RideLog(name, file, folder, all, List.of(), services, uses, repaired, weekly);
     }
 
     /** The first day of which it says something; null where it is empty. */

@@ -8,6 +8,7 @@ import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.RideLog.Conditions;
+import courseworthy.workshop.RideLog.Puncture;
 import courseworthy.workshop.RideLog.Ride;
 import courseworthy.workshop.RideLog.Service;
 import courseworthy.workshop.RideLog.Source;
@@ -34,6 +35,11 @@ public final class RideLogReader {
     /** What can be measured of a part. */
     public static final List<PartDetail> MEASURED = List.of(PartDetail.WEAR, PartDetail.LEFT, PartDetail.THICKNESS);
 
+    /** What a puncture may be repaired with, and the kind of stock that it takes; none for one that was not repaired. */
+    public static final Map<String, String> REPAIRS = Map.of("sealant", "sealant", "plugs", "plugs", "tubes", "tube", "not at all", "");
+    /** The words for these, in their order. */
+    public static final List<String> REPAIR_WORDS = List.of("sealant", "plugs", "tubes", "not at all");
+
     private static final int LONGEST = 200;
     private static final double HOUR = 3600;
     private static final double DAY_HOURS = 24;
@@ -43,6 +49,7 @@ public final class RideLogReader {
     private final Path folder;
     private final Workshop workshop;
     private final Faults faults;
+    private final List<Puncture> punctures = new ArrayList<>();
 
     private RideLogReader(Path folder, String shown, Workshop workshop, Faults faults) {
         this.folder = folder;
@@ -84,7 +91,7 @@ public final class RideLogReader {
             weekly(each, weekly);
         }
         from.done();
-        return new RideLog(name == null ? "" : name.strip(), shown, folder, rides, sources, services, uses, weekly);
+        return new RideLog(name == null ? "" : name.strip(), shown, folder, rides, sources, services, uses, punctures, weekly);
     }
 
     // Rides
@@ -98,6 +105,7 @@ public final class RideLogReader {
         Conditions on = conditions(from);
         String debrief = path(from, "debrief");
         String recordings = path(from, "recordings");
+        List<String> repairs = repairs(from);
         from.done();
         if (!oneKind(from)) {
             return;
@@ -109,8 +117,28 @@ public final class RideLogReader {
             dated(from, "of the ride");
             addSource(sources, "debrief", debrief, date, on, from);
         } else {
+            LocalDate day = date == null ? last : date;
+            if (day != null && on != null) {
+                repairs.stream().filter(each -> !each.isEmpty()).forEach(each -> punctures.add(new Puncture(day, on.bike(), each)));
+            }
             written(from, date == null ? first : date, date == null ? last : date, hours, length, on, rides);
         }
+    }
+
+    /** The kinds of stock that punctures took. */
+    private static List<String> repairs(FieldReader from) {
+        List<String> out = new ArrayList<>();
+        for (String each : from.texts("punctures")) {
+            if (REPAIRS.containsKey(each)) {
+                out.add(REPAIRS.get(each));
+            } else {
+                from.fault("punctures", "\"" + each + "\"", "what each was repaired with: " + String.join(", ", REPAIR_WORDS), Spelling.didYouMean(each, REPAIR_WORDS));
+            }
+        }
+        if (from.has("punctures") && !from.has("hours") && (from.has("debrief") || from.has("recordings"))) {
+            from.fault("punctures", "punctures of rides in a file", "punctures of a ride with its hours", "Write them in the debrief, or what they took under used.");
+        }
+        return out;
     }
 
     private static void addSource(List<Source> to, String key, String path, LocalDate date, Conditions on, FieldReader from) {
@@ -217,7 +245,8 @@ public final class RideLogReader {
         String stock = from.line("stock", LONGEST);
         StockItem item = workshop == null || stock == null ? null
                 : workshop.stock().stream().filter(each -> each.name().equals(stock)).findFirst().orElse(null);
-        Double quantity = StockReader.quantity(from, "quantity", item != null && item.liquid());
+        boolean volume = workshop == null && from.node("quantity") instanceof Node.Scalar written && written.text().contains(" ");
+        Double quantity = StockReader.quantity(from, "quantity", volume || item != null && item.liquid());
         from.done();
         List<String> names = workshop == null ? List.of() : workshop.stock().stream().map(StockItem::name).toList();
         if (item != null && item.liquid() && quantity == null && !from.has("quantity")) {

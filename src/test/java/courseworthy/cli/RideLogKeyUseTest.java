@@ -26,6 +26,7 @@ class RideLogKeyUseTest {
               - {name: jug, kind: sealant, quantity: 80 ml, keep: 30 ml, for: [milk], price: 26, counted: 2026-02-28}
               - {name: can, kind: brake fluid, quantity: 50 ml, keep: 50 ml, counted: 2026-02-28}
               - {name: links in a bag, kind: chain, quantity: 0, keep: 1, for: [pony], price: 30, counted: 2026-02-28}
+              - {name: tubes, kind: tube, quantity: 1, counted: 2026-02-28}
             bikes:
               - {name: pony, kind: gravel, mass: 9 kg, hours used: 90 h, fitted: 2026-02-01, intervals: [{job: headset bearings, hours: 100 h, length: 2000 km, days: 60}]}
             parts:
@@ -40,7 +41,7 @@ class RideLogKeyUseTest {
     private static final String LOG = """
             log: Spring
             rides:
-              - {date: 2026-03-01, bike: pony, hours: 9:30 h, length: 30 km, going: wet, mud: 20 %, with: [other hoop]}
+              - {date: 2026-03-01, bike: pony, hours: 9:30 h, length: 30 km, punctures: [tubes], going: wet, mud: 20 %, with: [other hoop]}
               - {from: 2026-01-05, to: 2026-02-20, bike: pony, hours: 20 h, length: 200 km, going: damp}
               - {bike: pony, recordings: a.gpx, going: dry}
               - {date: 2026-03-04, bike: pony, debrief: heather-ridge.yaml}
@@ -58,7 +59,7 @@ class RideLogKeyUseTest {
     /** Values that agree with what else the example says. */
     private static final Map<String, List<String>> OTHERS = Map.ofEntries(Map.entry("log/rides/bike", List.of("donkey")), Map.entry("log/each week/bike", List.of("donkey")),
             Map.entry("log/rides/date", List.of("2026-03-04")), Map.entry("log/rides/from", List.of("2026-02-18")), Map.entry("log/rides/to", List.of("2026-01-20")),
-            Map.entry("log/rides/with", List.of("hoop")), Map.entry("log/each week/with", List.of("hoop")), Map.entry("log/rides/recordings", List.of("b.gpx")),
+            Map.entry("log/rides/punctures", List.of("plugs")), Map.entry("log/rides/with", List.of("hoop")), Map.entry("log/each week/with", List.of("hoop")), Map.entry("log/rides/recordings", List.of("b.gpx")),
             Map.entry("log/rides/debrief", List.of("other.yaml")), Map.entry("log/service/part", List.of("donkey")), Map.entry("log/service/job", List.of("check for wear")),
             Map.entry("log/service/date", List.of("2026-04-20")), Map.entry("log/used/date", List.of("2026-02-10")), Map.entry("log/used/stock", List.of("can")),
             Map.entry("workshop/stock/name", List.of("tin")), Map.entry("workshop/stock/kind", List.of("brake fluid")), Map.entry("workshop/stock/for", List.of("donkey")),

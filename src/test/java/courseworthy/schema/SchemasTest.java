@@ -26,6 +26,7 @@ import courseworthy.call.FirmnessTable;
 import courseworthy.sheet.CaseReader;
 import courseworthy.sheet.RulesFolder;
 import courseworthy.sheet.SheetReader;
+import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -130,13 +131,14 @@ class SchemasTest {
             }
         }
         out.add(Path.of("docs", "examples", "season.yaml"));
+        out.add(Path.of("docs", "examples", "cellar-log.yaml"));
         return out.stream();
     }
 
     @ParameterizedTest
     @MethodSource("files")
     void shippedFilesConform(Path file) throws IOException {
-        String kind = file.endsWith("season.yaml") ? "season" : file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
+        String kind = file.endsWith("season.yaml") ? "season" : file.endsWith("cellar-log.yaml") ? "log" : file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
                 : file.getParent().endsWith("workshops") ? "workshop" : file.getParent().endsWith("debriefs") ? "debrief" : "event";
         assertThat(validate(kind, Files.readString(file))).isEmpty();
     }
@@ -296,6 +298,45 @@ class SchemasTest {
                 + (events.isEmpty() ? "\nevents: [{course: c}]" : events) + "\n")).isEmpty();
     }
 
+    /** What a log may say, each way once. */
+    private static final String LOG = """
+            log: Spring
+            rides:
+              - {date: 2026-03-01, bike: pony, hours: 2:30 h, length: 30 km, punctures: [tubes, not at all], going: wet, mud: 20 %, with: [hoop]}
+              - {from: 2026-01-05, to: 2026-02-01, bike: pony, hours: 20 h}
+              - {date: 2026-03-04, bike: pony, debrief: race.yaml}
+              - {bike: pony, recordings: rides, going: dry, with: hoop}
+            service:
+              - {date: 2026-03-02, part: links, job: renew}
+              - {date: 2026-03-09, part: pads, left: 1.2 mm}
+              - {date: 2026-03-09, part: links, wear: 0.3 %}
+              - {date: 2026-03-09, part: disc, thickness: 1.6 mm}
+            used:
+              - {date: 2026-03-03, stock: jug, quantity: 60 ml}
+              - {date: 2026-03-03, stock: tubes, quantity: 2}
+              - {date: 2026-03-03, stock: tubes}
+            each week:
+              - {bike: pony, hours: 5 h, length: 70 km, going: dry}
+            """;
+
+    @Test
+    void aLogConforms() throws IOException {
+        assertThat(faults("log", LOG)).isEmpty();
+        assertThat(validate("log", LOG)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"log: Spring | name: Spring", "rides: | ride:", "date: 2026-03-01 | date: 1 March", "bike: pony, hours: 2:30 h | hours: 2:30 h",
+        "hours: 2:30 h | hours: 2.5", "length: 30 km | length: 30", "going: wet | going: muddy", "mud: 20 % | mud: much", "[tubes, not at all] | [glue]",
+        "with: [hoop] | without: [hoop]", "from: 2026-01-05 | from: winter", "to: 2026-02-01 | to: spring", "part: links, job: renew | job: renew",
+        "date: 2026-03-02, part | part", "left: 1.2 mm | left: 1.2 kg", "wear: 0.3 % | wear: some", "thickness: 1.6 mm | width: 1.6 mm", "stock: jug, quantity | quantity",
+        "quantity: 60 ml | quantity: much", "quantity: 2 | quantity: 2.5", "date: 2026-03-03, stock: tubes} | stock: tubes}", "pony, hours: 5 h | pony",
+        "length: 70 km | far: 70 km", "hours: 5 h | hours: daily"})
+    void aWrongLogIsRefusedByReaderAndSchema(String right, String wrong) throws IOException {
+        assertThat(LOG).contains(right);
+        refused("log", LOG.replace(right, wrong));
+    }
+
     @Test
     void theKeysAreThoseOfTheReaders() throws IOException {
         assertThat(keys("season", "/properties")).containsExactlyInAnyOrderElementsOf(SeasonReader.KEYS);
@@ -303,6 +344,7 @@ class SchemasTest {
         assertThat(keys("season", "/properties/events/items/properties")).containsExactlyInAnyOrderElementsOf(SeasonReader.EVENT_KEYS);
         assertThat(keys("season", "/properties/events/items/properties/starts/items/properties"))
                 .containsExactlyInAnyOrderElementsOf(SeasonReader.START_KEYS);
+        assertThat(keys("log", "/properties")).containsExactlyInAnyOrderElementsOf(RideLogReader.KEYS);
         assertThat(keys("debrief", "/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.KEYS);
         assertThat(keys("debrief", "/properties/weather/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.WEATHER_KEYS);
         assertThat(keys("debrief", "/properties/punctures/anyOf/1/anyOf/0/properties")).containsExactlyInAnyOrderElementsOf(DebriefReader.PUNCTURE_KEYS);
@@ -372,6 +414,7 @@ class SchemasTest {
             case "sheet" -> SheetReader.read(file, "x.yaml", 0, faults);
             case "cases" -> CaseReader.read(file, "x.yaml", "Mine", faults);
             case "debrief" -> DebriefReader.read(file, "x.yaml", faults);
+            case "log" -> RideLogReader.read(file, "x.yaml", null, faults);
             case "season" -> SeasonReader.read(file, "x.yaml", faults);
             default -> SheetReader.rider(RiderReader.read(file, "x.yaml", faults).constraints(), "x.yaml", faults);
         }

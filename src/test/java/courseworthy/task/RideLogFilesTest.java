@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
+import courseworthy.workshop.RideLog.Puncture;
 import courseworthy.workshop.RideLog.Ride;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
@@ -79,6 +80,17 @@ class RideLogFilesTest {
         assertThat(ride.hours()).isEqualTo(15_120, within(0.5));
         assertThat(ride.on().going()).isEqualTo("dry");
         assertThat(read("rides:\n  - {date: 2026-06-20, bike: pony, going: wet, debrief: heather-ridge.yaml}\n").log().rides().get(0).on().going()).isEqualTo("wet");
+    }
+
+    /** Its puncture was repaired with plugs on the day of the ride; of one that was not repaired nothing was taken. */
+    @Test
+    void aDebriefGivesPunctures() throws IOException {
+        String rides = "rides:\n  - {date: 2026-06-20, bike: pony, debrief: heather-ridge.yaml}\n";
+        assertThat(read(rides).log().punctures()).containsExactly(new Puncture(LocalDate.of(2026, 6, 20), "pony", "plugs"));
+        Path debrief = folder.resolve("heather-ridge.yaml");
+        Files.writeString(debrief, Files.readString(debrief).replace("repaired with: plugs", "repaired with: not at all"));
+        assertThat(read(rides).log().punctures()).isEmpty();
+        assertThat(said()).isEmpty();
     }
 
     @Test

@@ -5,6 +5,7 @@ import courseworthy.ride.Range;
 import courseworthy.text.YamlReader;
 import courseworthy.workshop.RideLog;
 import courseworthy.workshop.RideLog.Conditions;
+import courseworthy.workshop.RideLog.Puncture;
 import courseworthy.workshop.RideLog.Ride;
 import courseworthy.workshop.RideLog.Service;
 import courseworthy.workshop.RideLog.Use;
@@ -30,6 +31,7 @@ final class ExampleWorkshop {
     private final List<Ride> rides = new ArrayList<>();
     private final List<Service> services = new ArrayList<>();
     private final List<Use> uses = new ArrayList<>();
+    private final List<Puncture> punctures = new ArrayList<>();
     private final List<Weekly> weekly = new ArrayList<>();
 
     ExampleWorkshop(String text) {
@@ -70,13 +72,19 @@ final class ExampleWorkshop {
         return this;
     }
 
+    /** @param kind of the stock that it took */
+    ExampleWorkshop puncture(LocalDate day, String kind) {
+        punctures.add(new Puncture(day, "b", kind));
+        return this;
+    }
+
     ExampleWorkshop weekly(double hours, String going) {
         weekly.add(new Weekly(hours * HOUR, null, new Conditions("b", going, null, List.of())));
         return this;
     }
 
     Workshop made() {
-        return workshop.with(new RideLog("", "log.yaml", Path.of("."), rides, List.of(), services, uses, weekly));
+        return workshop.with(new RideLog("", "log.yaml", Path.of("."), rides, List.of(), services, uses, punctures, weekly));
     }
 
     /** The plan of some weeks, with two hours for work on each day. */

@@ -56,6 +56,23 @@ class StockPlannerTest {
         assertThat(bought(stocked(stock + ", counted: " + START + "}").used(START, "spare chain", 2), 1)).noneMatch(each -> each.item().equals("spare chain"));
     }
 
+    /** Each puncture takes one of the stock of its kind for that bike; the last one puts it on the list for the day after the log, and what was before the count does not count. */
+    @Test
+    void aPunctureTakesFromTheStock() {
+        String tubes = "{name: spare tubes, kind: tube, quantity: 2, price: 6";
+        assertThat(bought(stocked(tubes + "}").puncture(START, "tube"), 1)).isEmpty();
+        Purchase bought = bought(stocked(tubes + "}").puncture(START, "tube").puncture(START.plusDays(1), "tube").ride(START.plusDays(4), 1, "dry"), 1).get(0);
+        assertThat(bought).isEqualTo(new Purchase(START.plusDays(5), "", "spare tubes", "1", 6.0, "none left since " + START.plusDays(1)));
+        assertThat(bought(stocked(tubes + ", counted: " + START + "}").puncture(START, "tube").puncture(START.plusDays(1), "tube"), 1)).isEmpty();
+        assertThat(bought(stocked(tubes + ", for: [c]}").puncture(START, "tube").puncture(START, "tube"), 1)).isEmpty();
+        assertThat(bought(stocked(tubes + "}").puncture(START, "plugs").puncture(START, "plugs"), 1)).isEmpty();
+        Purchase kept = bought(stocked(tubes + ", keep: 2}").puncture(START, "tube").puncture(START, "tube"), 1).get(0);
+        assertThat(kept.quantity()).isEqualTo("2");
+        assertThat(kept.why()).isEqualTo("less left than to keep, none since " + START);
+        Purchase jug = bought(stocked("{name: jug, kind: sealant, quantity: 70 ml, keep: 60 ml}").puncture(START, "sealant"), 1).get(0);
+        assertThat(jug.quantity()).isEqualTo("20 ml");
+    }
+
     /** A litre costs 26; 60 ml a wheel are taken each 85 days or so, and 30 ml should always be there. */
     @Test
     void liquidsAreCountedByVolume() {

@@ -36,7 +36,7 @@ class RideLogReaderTest {
     private static final String LOG = """
             log: Spring
             rides:
-              - {date: 2026-03-01, bike: pony, hours: 2:30 h, length: 30 km, going: wet, mud: 20 %, with: [hoop]}
+              - {date: 2026-03-01, bike: pony, hours: 2:30 h, length: 30 km, punctures: [tubes, plugs, not at all], going: wet, mud: 20 %, with: [hoop]}
               - {from: 2026-01-05, to: 2026-02-01, bike: pony, hours: 20 h}
               - {date: 2026-03-04, bike: pony, debrief: race.yaml}
               - {bike: pony, recordings: rides, going: dry}
@@ -80,6 +80,7 @@ class RideLogReaderTest {
                         org.assertj.core.groups.Tuple.tuple("pads", null, Map.of(PartDetail.LEFT, 0.0012)));
         assertThat(log.uses()).extracting(RideLog.Use::stock, RideLog.Use::quantity)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("jug", 0.06), org.assertj.core.groups.Tuple.tuple("inner tubes", 1.0));
+        assertThat(log.punctures()).containsExactly(new RideLog.Puncture(LocalDate.of(2026, 3, 1), "pony", "tube"), new RideLog.Puncture(LocalDate.of(2026, 3, 1), "pony", "plugs"));
         assertThat(log.weekly().get(0).hours()).isEqualTo(18_000, within(0.1));
         assertThat(log.first()).isEqualTo(LocalDate.of(2026, 1, 5));
         assertThat(log.last()).isEqualTo(LocalDate.of(2026, 3, 9));
@@ -105,6 +106,10 @@ class RideLogReaderTest {
                 + "recordings;Write the hours ridden, or name the file or folder that has them.",
         "recordings: rides | recordings: rides, length: 3 km | shed/log.yaml:6: length: found length beside recordings, expected no length;"
                 + "Recordings have their own days and distances.",
+        "[tubes, plugs, | [tubs, plugs, | shed/log.yaml:3: punctures: found \"tubs\", expected what each was repaired with: sealant, plugs, tubes, not at all;"
+                + "Did you mean \"tubes\"?",
+        "recordings: rides | recordings: rides, punctures: [tubes] | shed/log.yaml:6: punctures: found punctures of rides in a file, expected punctures of a ride with its hours;"
+                + "Write them in the debrief, or what they took under used.",
         "date: 2026-03-04, bike | bike | shed/log.yaml:5: date: found no date, expected the day of the ride;Add \"date: 2026-05-09\".",
         "from: 2026-01-05, to | to | shed/log.yaml:4: date: found no single day and no first and last day, expected date alone, or from and to;"
                 + "Write \"date: 2026-05-09\", or \"from: 2026-01-05\" and \"to: 2026-03-01\".",
