@@ -12,6 +12,9 @@ final class AfterSwapChecks {
     /** A wheel ridden less than this settles its spokes yet, s (common practice, no source). */
     private static final double YOUNG_WHEEL = 10 * 3600;
 
+    /** What it takes to join a hose again and to fill it (common practice, no source). */
+    static final List<String> OPENED_HOSE = List.of("brake fluid and hose fittings, as the brake asks", "brake cleaner");
+
     private AfterSwapChecks() {
     }
 
@@ -33,7 +36,7 @@ final class AfterSwapChecks {
             case HEADSET -> out.add("Bearings seated and greased, turns free and without play");
             case CROWN_RACE -> out.add("Seated all round, no gap to the crown");
             case BOTTOM_BRACKET -> out.add("In to its stop and tight as marked, sides not mixed up, turns free");
-            case CALIPER -> out.add("Bolts and hose joint as marked, nothing leaks, the lever is firm, centred on the rotor");
+            case CALIPER -> out.add("Bolts and hose joint as marked, brake bled, lever firm, nothing leaks, centred on the rotor");
             case ADAPTER -> out.add("Bolts as marked, right way up, caliper centred on the rotor, pads wholly on its track");
             case DROPPER_REMOTE, LOCKOUT_REMOTE -> out.add("Works over its whole travel and lets go by itself, in reach of the thumb");
             case BATTERY -> out.add("Seated and charged, shifts through all gears");
@@ -67,7 +70,7 @@ final class AfterSwapChecks {
             case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
             case CHAIN -> List.of("joining link");
             case CRANK, PEDALS, CASSETTE, HEADSET, BOTTOM_BRACKET -> List.of("grease");
-            case CALIPER -> List.of("brake fluid and hose fittings, as the brake asks", "brake cleaner");
+            case CALIPER -> OPENED_HOSE;
             case DROPPER_REMOTE, LOCKOUT_REMOTE -> List.of("inner cable, where it is pulled by one");
             case SEATPOST -> List.of("grease or assembly paste, as the post asks");
             case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");

@@ -34,10 +34,10 @@ final class MountingEffort {
             case CASSETTE, SADDLE, PADS -> 8;
             case INSERT, SEALANT, ROTOR, CHAINRING, CHAIN, EXTENSIONS, CROWN_RACE, ADAPTER -> 10;
             case CRANK, STEM, SEATPOST, METER -> 15;
-            case SHOCK, TYRE, SHIFTER, DROPPER_REMOTE, LOCKOUT_REMOTE -> 20;
+            case SHOCK, TYRE, SHIFTER, DROPPER_REMOTE, LOCKOUT_REMOTE, CALIPER -> 20;
             case DERAILLEUR -> 25;
             case BAR, BOTTOM_BRACKET -> 30;
-            case HEADSET, CALIPER -> 40;
+            case HEADSET -> 40;
             case FORK -> 60;
         };
     }

@@ -77,12 +77,19 @@ final class WorkGraph {
             waits = new int[jobs.size()][jobs.size()];
             for (int i = 0; i < waits.length; i++) {
                 for (int j = 0; j < waits.length; j++) {
-                    waits[i][j] = i == j ? -1 : rules.wait(jobs.get(i).kind(), jobs.get(j).kind(), jobs.get(i).shared(jobs.get(j)));
+                    waits[i][j] = i == j ? -1 : wait(jobs.get(i), jobs.get(j));
                 }
             }
             handOvers();
         }
         return waits;
+    }
+
+    private int wait(WorkJob one, WorkJob other) {
+        int out = rules.wait(one.kind(), other.kind(), one.shared(other));
+        boolean bled = other.end() != null && one.bike() == other.bike() && OpenedHoses.ends(one.swap()).contains(other.end())
+                && rules.followUps().stream().anyMatch(each -> each.followsOpenedHose() && each.job().equals(other.kind()));
+        return bled ? Math.max(out, 0) : out;
     }
 
     /**
@@ -176,8 +183,23 @@ final class WorkGraph {
             }
         }
         for (WorkRules.FollowUp each : bike ? rules.followUps() : List.<WorkRules.FollowUp>of()) {
-            if (follows.test(root, each) && jobs.stream().anyMatch(job -> job.bike() == root && each.follows(job.kind()))) {
+            if (follows.test(root, each)) {
+                follow(root, each);
+            }
+        }
+    }
+
+    private void follow(Part root, WorkRules.FollowUp each) {
+        if (each.share() != WorkRules.Share.END) {
+            if (jobs.stream().anyMatch(job -> job.bike() == root && each.follows(job.kind()))) {
                 jobs.add(new WorkJob(each.job(), root, null, Set.of(), each.what(), each.minutes(), null));
+            }
+            return;
+        }
+        for (String end : List.of("front", "rear")) {
+            if (jobs.stream().anyMatch(job -> job.bike() == root && (each.follows(job.kind()) && end.equals(job.end())
+                    || each.followsOpenedHose() && OpenedHoses.ends(job.swap()).contains(end)))) {
+                jobs.add(new WorkJob(each.job(), root, end, Set.of(), each.what().replace("END", end), each.minutes(), null));
             }
         }
     }
@@ -196,6 +218,9 @@ final class WorkGraph {
     private boolean goesOut(Swap swap, Part root, MountingPlace wheel) {
         Part in = before.places(root).get(wheel);
         if (swap.place() == wheel || swap.over() == in) {
+            return true;
+        }
+        if (OpenedHoses.ends(swap).contains(wheel.end())) {
             return true;
         }
         boolean atThatEnd = wheel.end().equals(end(swap.place()));

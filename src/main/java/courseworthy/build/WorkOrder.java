@@ -153,7 +153,16 @@ final class WorkOrder {
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
                 new Build.SwapWork(work.minutes(place.kind()), along(root, place, wants, was, with), afterwards(place, wants),
-                        AfterSwapChecks.needs(place, wants), AfterSwapChecks.mechanic(place)), List.of()));
+                        needs(root, place, wants), AfterSwapChecks.mechanic(place) || !OpenedHoses.along(root, place.kind(), wants).isEmpty()), List.of()));
+    }
+
+    /** What a swap uses up, and what a hose that it opens does. */
+    private static List<String> needs(Part root, MountingPlace place, Part wants) {
+        List<String> all = new ArrayList<>(AfterSwapChecks.needs(place, wants));
+        if (place.kind() != PartKind.CALIPER && !OpenedHoses.along(root, place.kind(), wants).isEmpty()) {
+            all.addAll(AfterSwapChecks.OPENED_HOSE);
+        }
+        return all;
     }
 
     /** What a swap asks for, and the shoes where it brings another cleat. */
@@ -177,8 +186,14 @@ final class WorkOrder {
             return List.of();
         }
         Map<MountingPlace, Part> after = then.places(root);
+        List<String> hoses = OpenedHoses.along(root, place.kind(), wants);
         if (place.kind() == PartKind.FORK) {
-            return ForkSwapChecks.of(root, begun, after);
+            List<String> all = new ArrayList<>(ForkSwapChecks.of(root, begun, after));
+            all.addAll(hoses);
+            return all;
+        }
+        if (!hoses.isEmpty()) {
+            return hoses;
         }
         Part rotor = place.kind() == PartKind.ROTOR ? wants : null;
         for (Part each : place.kind() == PartKind.WHEEL ? with : List.<Part>of()) {

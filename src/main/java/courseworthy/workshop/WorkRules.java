@@ -27,6 +27,8 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
     public static final String TEST_RIDE = "test ride";
     /** Stands for every kind of work after which something follows. */
     static final String ANY = "any";
+    /** Stands for work that opens the hose of a brake: a caliper that goes on, or a part that the hose runs inside. */
+    static final String HOSE_OPENED = "hose opened";
 
     private static final String FILE = "rules/stand/order.yaml";
     private static final int LONGEST = 400;
@@ -65,20 +67,26 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
     }
 
     /**
-     * Work that is done once on a bike after other work on it.
+     * Work that is done once on a bike, or once at each end of it, after other work there.
      *
      * @param job     its kind
-     * @param what    what to do
+     * @param what    what to do; {@code END} in it is the end of the bike
      * @param after   kinds of work that it follows
+     * @param share   {@code END} where it is done at each end by itself, else {@code BIKE}
      * @param minutes of work
      */
-    public record FollowUp(String id, String job, String what, List<String> after, int minutes, String because) {
+    public record FollowUp(String id, String job, String what, List<String> after, Share share, int minutes, String because) {
         public FollowUp {
             after = List.copyOf(after);
         }
 
         public boolean follows(String kind) {
             return after.contains(kind) || after.contains(ANY) && !kind.equals(job);
+        }
+
+        /** Whether it follows work that opens the hose of a brake. */
+        public boolean followsOpenedHose() {
+            return after.contains(HOSE_OPENED);
         }
     }
 
@@ -121,7 +129,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
         List<FollowUp> followUps = new ArrayList<>();
         for (FieldReader row : fields.blocks("follow-ups")) {
             followUps.add(new FollowUp(row.line("id", LONGEST), row.line("job", LONGEST), row.line("what", LONGEST), row.texts("after"),
-                    minutes(row.amount("minutes", Dimension.TIME)), row.line("because", LONGEST)));
+                    share(row.word("share", Share.WORDS)), minutes(row.amount("minutes", Dimension.TIME)), row.line("because", LONGEST)));
             row.done();
         }
         fields.done();
@@ -143,7 +151,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
             out = each.holds(one, other, common) ? Math.max(out, each.pause()) : out;
         }
         for (FollowUp each : followUps) {
-            out = common != Share.NOTHING && other.equals(each.job()) && each.follows(one) ? Math.max(out, 0) : out;
+            out = common.compareTo(each.share()) >= 0 && other.equals(each.job()) && each.follows(one) ? Math.max(out, 0) : out;
         }
         return out;
     }

@@ -158,7 +158,7 @@ class BuildSearchTest {
     void noBuildViolatesALimit() {
         int builds = 0;
         for (int seed = 0; seed < 10_000; seed++) {
-            Workshop workshop = new WorkshopGenerator(seed, seed % 5 * 0.02, seed % 3 * 0.01).of(1 + seed % 3, 30 + seed % 50);
+            Workshop workshop = new WorkshopGenerator(seed, seed % 5 * 0.02, seed % 3 * 0.01).withSystems(seed % 4 == 1).of(1 + seed % 3, 30 + seed % 50);
             BuildLoad load = new BuildLoad(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = workshop.bikes().get(seed % workshop.bikes().size());
             Map<MountingPlace, Part> build = new BuildSearch(workshop, bike, load, new BuildObjective(call(seed % 50), returns(seed))).solve();

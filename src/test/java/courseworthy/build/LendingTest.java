@@ -29,6 +29,7 @@ class LendingTest {
 
     private int lent;
     private int wheels;
+    private int bled;
 
     /**
      * Two thousand workshops of two or three bikes. No wheel goes in before its tyre is on, or is taken out again; a part goes on only where
@@ -38,7 +39,7 @@ class LendingTest {
     void noPlanLeavesABikeThatAnotherStartNeeds() {
         int starts = 0;
         for (int seed = 0; seed < 2_000; seed++) {
-            Workshop made = new WorkshopGenerator(seed, seed % 3 * 0.012, seed % 2 * 0.01).of(2 + seed % 2, 40 + seed % 40);
+            Workshop made = new WorkshopGenerator(seed, seed % 3 * 0.012, seed % 2 * 0.01).withSystems(seed % 5 < 2).of(2 + seed % 2, 40 + seed % 40);
             MountingState home = MountingState.of(made);
             MountingState first = started(made, made.bikes().get(seed % 2), home, seed);
             if (first == null) {
@@ -56,6 +57,7 @@ class LendingTest {
         assertThat(starts).isGreaterThan(500);
         assertThat(lent).isGreaterThan(200);
         assertThat(wheels).isGreaterThan(500);
+        assertThat(bled).as("brakes bled").isGreaterThan(20);
     }
 
     /** What stands once a bike is built for a ride; null where it cannot be. */
@@ -92,6 +94,10 @@ class LendingTest {
             } else if (job.kind().equals("wheel in")) {
                 assertThat(in.add(place)).as(place + " in twice").isTrue();
                 wheels++;
+            }
+            if (job.kind().equals("bleed the brake")) {
+                bled++;
+                assertThat(in).as(place + " bled with the wheel in").doesNotContain(place);
             }
             Build.Swap swap = job.swap();
             if (swap == null) {

@@ -33,7 +33,7 @@ class WorkPlanTest {
         int plans = 0;
         int wheels = 0;
         for (int seed = 0; seed < 2_000; seed++) {
-            Workshop made = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1 + seed % 2, 34 + seed % 40);
+            Workshop made = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).withSystems(seed % 3 == 0).of(1 + seed % 2, 34 + seed % 40);
             BuildObjective aims = new BuildObjective(BuildSearchTest.call(seed % 100), BuildSearchTest.returns(seed));
             Part bike = made.bikes().get(0);
             Map<MountingPlace, Part> build = new BuildSearch(made, bike, new BuildLoad(75.0, 90.0, 0.1), aims).solve();

@@ -21,7 +21,8 @@ public final class WorkshopGenerator {
     /** What came to be written later is drawn apart too. */
     private static final Set<PartDetail> SYSTEMS = EnumSet.of(PartDetail.BRAKE_MOUNT, PartDetail.CALIPER_MOUNT, PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE,
             PartDetail.HOSE_LENGTH, PartDetail.HEADSET_FIT, PartDetail.LOWER_BEARING, PartDetail.RACE_SEAT, PartDetail.SHELL, PartDetail.REMOTE, PartDetail.REMOTES_WORKED,
-            PartDetail.DROPPER_ROUTING, PartDetail.ROUTING, PartDetail.CHARGE, PartDetail.FORK_OFFSET, PartDetail.DIRECTION, PartDetail.MOUNTED_SIDE, PartDetail.SPOKE_LENGTHS);
+            PartDetail.DROPPER_ROUTING, PartDetail.ROUTING, PartDetail.CHARGE, PartDetail.FORK_OFFSET, PartDetail.DIRECTION, PartDetail.MOUNTED_SIDE, PartDetail.SPOKE_LENGTHS,
+            PartDetail.HOSES_THROUGH);
     private static final Set<PartKind> SYSTEM_KINDS = EnumSet.of(PartKind.HEADSET, PartKind.CROWN_RACE, PartKind.BOTTOM_BRACKET, PartKind.BATTERY, PartKind.DROPPER_REMOTE,
             PartKind.LOCKOUT_REMOTE, PartKind.CALIPER, PartKind.ADAPTER);
     private static final List<MountingPlace> COMMON_PLACES = java.util.Arrays.stream(MountingPlace.values()).filter(place -> !SYSTEM_KINDS.contains(place.kind())).toList();
@@ -51,7 +52,12 @@ public final class WorkshopGenerator {
 
     /** With headsets, calipers, adapters, remotes and the like, and what is written of them on other parts. */
     public WorkshopGenerator withSystems() {
-        whole = true;
+        return withSystems(true);
+    }
+
+    /** @param wanted whether they are listed */
+    public WorkshopGenerator withSystems(boolean wanted) {
+        whole = wanted;
         return this;
     }
 
@@ -176,7 +182,7 @@ public final class WorkshopGenerator {
                 case ROUTING -> pick("internal", "external");
                 default -> detail.words().get(random.nextInt(detail.words().size()));
             };
-            case WORDS -> detail == PartDetail.DROPPER_ROUTING ? List.of("internal") : random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
+            case WORDS -> detail == PartDetail.DROPPER_ROUTING ? List.of("internal") : detail == PartDetail.HOSES_THROUGH ? List.of(pick("fork", "bar", "stem")) : random.nextDouble() < odd ? List.of("organic") : List.of("organic", "sintered");
             case LABEL -> pick("a", "b");
             case LABELS -> detail == PartDetail.REMOTES_WORKED ? List.of(pick("a", "b")) : random.nextBoolean() ? List.of("b") : List.of();
             case TEETH -> teeth(detail);
