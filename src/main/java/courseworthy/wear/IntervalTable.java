@@ -14,6 +14,7 @@ import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
 import courseworthy.workshop.StockItem;
+import courseworthy.workshop.Workshop;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -37,6 +38,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     private static final int LONGEST = 400;
     private static final int MINUTE = 60;
     private static final List<String> GOINGS = List.of("dry", "damp", "wet");
+    private static final Map<PartKind, PartKind> LISTED_APART = Map.of(PartKind.HEADSET, PartKind.BIKE, PartKind.BOTTOM_BRACKET, PartKind.CRANK);
     private static final Map<String, Double> DIRT = Map.of("none", 0.0, "half", 0.5, "full", 1.0);
 
     public IntervalTable {
@@ -65,6 +67,25 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
             out.put(stated.job(), row.stated(stated));
         }
         return List.copyOf(out.values());
+    }
+
+    /**
+     * The same of a part in a workshop: what is serviced with it, unless it is listed by itself, is not counted twice. An interval that the
+     * manufacturer states stays.
+     */
+    List<ServiceInterval> on(Part part, Workshop workshop) {
+        List<String> apart = new ArrayList<>();
+        for (Part other : workshop.parts()) {
+            if (isServicedWith(other, part)) {
+                apart.addAll(jobs(other.kind()));
+            }
+        }
+        return on(part).stream().filter(each -> each.stated() || !apart.contains(each.job())).toList();
+    }
+
+    /** Whether a part would be serviced with another one if it were not listed: a headset with its bike, a bottom bracket with its crank. */
+    static boolean isServicedWith(Part part, Part other) {
+        return other.kind() == LISTED_APART.get(part.kind()) && part.bike() != null && part.bike() == (other.kind() == PartKind.BIKE ? other : other.bike());
     }
 
     /** The jobs that a kind of part may have, whatever is written of it. */

@@ -62,6 +62,9 @@ record ServiceStart(LocalDate day, double hours, Double used, boolean complete, 
         if (part.name().equals(done.part())) {
             return done.job().equals(interval.job()) || IntervalTable.shipped().resets(part.kind(), done.job(), interval.job());
         }
+        if (on != null && IntervalTable.isServicedWith(part, on) && done.job().equals(interval.job())) {
+            return true;
+        }
         return done.job().equals(RENEW) && on != null && on.kind() == PartKind.TYRE && isIn(part, on);
     }
 

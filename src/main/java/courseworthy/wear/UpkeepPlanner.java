@@ -107,7 +107,7 @@ public final class UpkeepPlanner {
         List<Part> all = new ArrayList<>(workshop.bikes());
         all.addAll(workshop.parts());
         for (Part part : all) {
-            for (ServiceInterval interval : part.owned() ? IntervalTable.shipped().on(part) : List.<ServiceInterval>of()) {
+            for (ServiceInterval interval : part.owned() ? IntervalTable.shipped().on(part, workshop) : List.<ServiceInterval>of()) {
                 queue(new Job(part, interval, ServiceStart.of(part, interval, workshop)));
             }
         }
