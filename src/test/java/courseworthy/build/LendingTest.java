@@ -98,6 +98,8 @@ class LendingTest {
             if (job.kind().equals("bleed the brake")) {
                 bled++;
                 assertThat(in).as(place + " bled with the wheel in").doesNotContain(place);
+                assertThat(out.contains(place) || !before.places(job.bike()).containsKey("front".equals(job.end()) ? MountingPlace.FRONT_WHEEL : MountingPlace.REAR_WHEEL))
+                        .as(place + " bled before the wheel is out").isTrue();
             }
             Build.Swap swap = job.swap();
             if (swap == null) {

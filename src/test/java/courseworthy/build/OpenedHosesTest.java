@@ -81,7 +81,7 @@ class OpenedHosesTest {
         Workshop workshop = workshop("    headset fit: tall cups\n    pad shape", "    headset fit: tall cups\n    hoses through: [bar]\n    pad shape");
         List<Swap> swaps = swaps(workshop, MountingPlace.BAR, "old bar 740");
         assertThat(jobs(workshop, swaps)).contains("front bleed the brake", "rear bleed the brake").doesNotContain("bed in the brakes")
-                .containsSubsequence("bar", "front bleed the brake", "front wheel in").containsSubsequence("bar", "rear bleed the brake", "rear wheel in");
+                .containsSubsequence("bar", "front bleed the brake", "front wheel in").containsSubsequence("front wheel out", "front bleed the brake").containsSubsequence("rear wheel out", "rear bleed the brake").containsSubsequence("bar", "rear bleed the brake", "rear wheel in");
         Swap bar = swaps.stream().filter(each -> each.place() == MountingPlace.BAR).findFirst().orElseThrow();
         assertThat(bar.work().along()).containsExactly("The brake hoses run inside it: they are opened, and both brakes are bled");
         assertThat(bar.work().needs()).contains("brake fluid and hose fittings, as the brake asks");

@@ -34,6 +34,7 @@ class WorkshopKeyUseTest {
             "race", String.format(BRIEF, "heather-ridge", "heather-ridge", "ida-hardtail"),
             "night", String.format(BRIEF, "heather-ridge", "night", "ida-hardtail"),
             "roads", String.format(BRIEF, "market-roads", "market-roads", "ida-hardtail"),
+            "wishes", "season . --format json",
             "position", "position cellar.yaml --rider joss-steel.yaml --format json",
             "carried", "position cellar.yaml --from steel_bike --to hardtail --format json");
     /** Of the same use on every kind of part: told on some, and no user of theirs asks for the kind. */
@@ -58,6 +59,9 @@ class WorkshopKeyUseTest {
         copy("docs/examples/events/market-roads", "market-roads-day");
         copy("docs/examples/events/heather-ridge", "night-day");
         copy("docs/examples/events/heather-ridge", "heather-ridge-day");
+        Files.writeString(folder.resolve("season.yaml"), "season: One race\ncurrency: florins\na minute is worth: 15\n"
+                + "riders:\n  - {name: Ida, rider: ida-hardtail.yaml, workshop: cellar.yaml}\n"
+                + "events:\n  - {course: heather-ridge.yaml, event: heather-ridge-day.yaml, starts: [{rider: Ida}]}\n");
         Path night = folder.resolve("night-day.yaml");
         Files.writeString(night, Files.readString(night).replaceAll("start: .*", "start: 20:00").replaceAll("ground: [a-z]+", "going: wet"));
     }
@@ -105,7 +109,7 @@ class WorkshopKeyUseTest {
         left.removeIf(key -> key.matches("log|stock/.*|.*/fitted|.*/intervals/.*|bikes/hours used|parts/brake pads/least left"));
         left.removeIf(key -> ALIKE.contains(key.substring(key.lastIndexOf('/') + 1)));
         assertThat(left).isEmpty();
-        assertThat(shown).containsAll(Set.of("mass", "on", "hours used", "stays", "owned", "rider limit", "end"));
+        assertThat(shown).containsAll(Set.of("mass", "on", "price", "hours used", "stays", "owned", "rider limit", "mass limit", "end"));
     }
 
     private static List<Change> changes() throws IOException {
@@ -141,7 +145,7 @@ class WorkshopKeyUseTest {
             Files.writeString(folder.resolve("cellar.yaml"), text);
             List<String> args = new ArrayList<>();
             for (String word : COMMANDS.get(by).split(" ")) {
-                args.add(word.endsWith(".yaml") ? folder.resolve(word).toString() : word.replace('_', ' '));
+                args.add(word.equals(".") || word.endsWith(".yaml") ? folder.resolve(word).toString() : word.replace('_', ' '));
             }
             CommandRun ran = CommandRun.of(args.toArray(new String[0]));
             assertThat(ran.code()).as(ran.err()).isZero();
