@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Commands {
 
-    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "similar", "position", "roster", "season", "debrief", "import",
+    static final List<String> NAMES = List.of("brief", "course", "checklist", "why", "compare", "gears", "scout", "similar", "position", "roster", "stages", "season", "debrief", "import",
             "topics", "measures", "rules", "schema", "pages", "new", "sheet", "completion");
 
     private Commands() {
@@ -34,6 +34,7 @@ final class Commands {
             case "position" -> new PositionCommand(terminal);
             case "debrief" -> new DebriefCommand(terminal);
             case "roster" -> new RosterCommand(terminal);
+            case "stages" -> new StagesCommand(terminal);
             case "season" -> new SeasonCommand(terminal);
             case "import" -> new ImportCommand(terminal);
             case "topics" -> new TopicsCommand(terminal);

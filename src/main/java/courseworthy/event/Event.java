@@ -59,7 +59,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
 
     /** The same day with another journey; null keeps the event's own. */
     public Event with(Travel other) {
-        Plan changed = other == null ? plan : new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), other, plan.hours());
+        Plan changed = other == null ? plan : new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), other, plan.hours(), plan.race());
         return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,
                 startHeight, bike, changed, lines);
     }
@@ -68,6 +68,29 @@ public record Event(String name, String file, String role, LocalDate date, Local
     public Event with(Forecast other) {
         return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, other, support, supportKnown, rules,
                 startHeight, bike, plan, lines);
+    }
+
+    /** The same as a race over several days, or as one of its stages. */
+    Event with(StageRace race) {
+        Plan changed = new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), plan.travel(), plan.hours(), race);
+        return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,
+                startHeight, bike, changed, lines);
+    }
+
+    /** The same with another share of the distance in a group. */
+    Event inCompany(double share) {
+        return new Event(name, file, role, date, start, zone, laps, aim, timeLimit, share, forecast, support, supportKnown, rules,
+                startHeight, bike, plan, lines);
+    }
+
+    /** The same day with nothing said of the race that it is a stage of. */
+    public Event onItsOwn() {
+        return with((StageRace) null);
+    }
+
+    /** Whether it is a race over several days, looked at as a whole. */
+    public boolean isStageRace() {
+        return plan.race() != null && plan.race().number() == 0;
     }
 
     private static <T> T known(T first, T second) {
@@ -216,10 +239,11 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param pits    of a race of laps, in the order of a lap
      * @param travel  the journey to the event and back
      * @param hours   the time for work on bikes before it; null where not written
+     * @param race    the race over several days that it is, or is a stage of; null for an event of one day
      */
-    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits, Travel travel, WorkHours hours) {
+    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits, Travel travel, WorkHours hours, StageRace race) {
 
-        public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of(), Travel.NONE, null);
+        public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of(), Travel.NONE, null, null);
 
         public Plan {
             cutoffs = List.copyOf(cutoffs);

@@ -25,9 +25,9 @@ import java.util.Map;
 public final class EventReader {
 
     /** The keys of an event's file. */
-    public static final List<String> KEYS = List.of("name", "role", "date", "start", "utc offset", "zone", "laps", "aim", "time limit",
-            "group share", "forecast", "support", "rules", "start height", "cut-offs", "pumped at", "time to change", "pits",
-            Travel.KEY, WorkHoursReader.KEY, "bike");
+    public static final List<String> KEYS = List.of("name", "role", StageReader.KEY, StageReader.CHANGES_KEY, "date", "start", "utc offset", "zone", "aim",
+            "rules", "bike", "pumped at", "time to change", Travel.KEY, WorkHoursReader.KEY, "laps", "time limit", "group share", "forecast", "support",
+            "start height", "cut-offs", "pits");
     /** The keys of a support point. */
     public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** The keys of {@code rules}. */
@@ -58,10 +58,14 @@ public final class EventReader {
 
     /** @param path of the event's own file; null where it stands in another one */
     private EventReader(Path path, String shown, Node.Mapping tree, Faults faults) {
+        this(path, shown, new FieldReader(shown, tree, faults), faults);
+    }
+
+    private EventReader(Path path, String shown, FieldReader fields, Faults faults) {
         this.path = path;
         this.shown = shown;
         this.faults = faults;
-        this.fields = new FieldReader(shown, tree, faults);
+        this.fields = fields;
     }
 
     /**
@@ -83,23 +87,62 @@ public final class EventReader {
     private Event event() {
         String name = fields.name();
         String role = fields.word("role", ROLES);
-        LocalDate date = fields.day("date");
+        StageReader stages = StageReader.of(fields, faults);
+        LocalDate own = fields.day("date");
+        LocalDate date = stages == null ? own : stages.first();
         LocalTime start = start();
         ZoneId zone = zone(offset(), date, start);
-        Integer laps = fields.whole("laps", 1, 100);
         String aim = fields.word("aim", Event.AIMS);
+        Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
+        Event event = ofTheDay(Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).aim(aim).rules(rules).bike(bike()),
+                date, start, rules, new Shared(pumped(), changes(), travel(date), hours(date))).lines(lines()).build();
+        Event whole = stages == null ? event : event.with(race(stages, event));
+        fields.done();
+        return whole;
+    }
+
+    /** What holds on every day of an event. */
+    private record Shared(Event.Pumped pumped, Map<Work, Double> changes, Travel travel, WorkHours hours) {
+    }
+
+    /** Adds what is written of one day and its course. */
+    private Event.Builder ofTheDay(Event.Builder to, LocalDate date, LocalTime start, Event.Rules rules, Shared shared) {
+        Integer laps = fields.whole("laps", 1, 100);
         timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
         Event.Forecast forecast = new ForecastReader(path, date, start, fields.has("start"), faults).read(fields);
         List<Event.Support> support = support();
-        Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
-        Event.Plan plan = new Event.Plan(cutoffs(start), pumped(), changes(), PitReader.read(fields, laps, rules, faults), travel(date), hours(date));
-        Event event = Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).laps(laps).aim(aim)
-                .timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).rules(rules)
-                .startHeight(height).bike(bike()).plan(plan).lines(lines()).build();
+        Event.Plan plan = new Event.Plan(cutoffs(start), shared.pumped(), shared.changes(), PitReader.read(fields, laps, rules, faults), shared.travel(), shared.hours(), null);
+        return to.laps(laps).timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).startHeight(height).plan(plan);
+    }
+
+    private StageRace race(StageReader stages, Event whole) {
+        List<StageRace.Stage> out = new ArrayList<>();
+        for (StageReader.Block each : stages.blocks()) {
+            Event day = new EventReader(path, shown, each.fields(), faults).stage(each, out.size() + 1, whole);
+            if (each.course() != null) {
+                out.add(new StageRace.Stage(each.course(), day, each.fields().lineOf("course")));
+            }
+        }
+        StageRace race = new StageRace(out, stages.changes(), fields.has(StageReader.CHANGES_KEY), 0);
+        List<StageRace.Stage> placed = new ArrayList<>();
+        for (int i = 0; i < out.size(); i++) {
+            placed.add(new StageRace.Stage(out.get(i).course(), out.get(i).day().with(race.at(i + 1)), out.get(i).line()));
+        }
+        return new StageRace(placed, race.mayChange(), race.stated(), 0);
+    }
+
+    /** The event of one stage: what is written there, and of the whole what holds on every day. */
+    private Event stage(StageReader.Block block, int number, Event whole) {
+        LocalTime own = start();
+        LocalTime start = own == null ? whole.start() : own;
+        Shared shared = new Shared(whole.plan().pumped(), whole.plan().changes(), number == 1 ? whole.plan().travel() : Travel.NONE, number == 1 ? whole.plan().hours() : null);
+        Event.Builder to = Event.builder().name((whole.name().isEmpty() ? "" : whole.name() + ", ") + "stage " + number).file(shown).role(whole.role()).date(block.date())
+                .start(start).zone(whole.zone()).aim(whole.aim()).rules(whole.rules()).bike(whole.bike());
+        Event day = ofTheDay(to, block.date(), start, whole.rules(), shared).lines(new Event.Lines(located(fields, LOCATED))).build();
         fields.done();
-        return event;
+        return day.groupShare() == null && whole.groupShare() != null ? day.inCompany(whole.groupShare()) : day;
     }
 
     private static Double value(FieldReader from, String key, Dimension dimension, double least, double most, String range) {
@@ -164,12 +207,17 @@ public final class EventReader {
     }
 
     private Event.Lines lines() {
-        Map<String, Integer> out = new HashMap<>();
-        lines(fields, "", LOCATED, out);
+        Map<String, Integer> out = located(fields, LOCATED);
         if (fields.node("time to change") instanceof Node.Mapping block) {
             lines(new FieldReader(shown, block, faults), "time to change/", Work.words(), out);
         }
         return new Event.Lines(out);
+    }
+
+    private static Map<String, Integer> located(FieldReader from, List<String> keys) {
+        Map<String, Integer> out = new HashMap<>();
+        lines(from, "", keys, out);
+        return out;
     }
 
     private static void lines(FieldReader from, String path, List<String> keys, Map<String, Integer> to) {

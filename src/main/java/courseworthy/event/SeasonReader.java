@@ -113,7 +113,9 @@ public final class SeasonReader {
         from.required("events", "what is ridden, at least one event");
         List<Entry> out = new ArrayList<>();
         for (FieldReader each : from.blocks("events")) {
-            each.required("course", "a file in the season's folder, or the name of a shipped course");
+            if (!each.has("event")) {
+                each.required("course", "a file in the season's folder, or the name of a shipped course");
+            }
             Named event = inside(each, "event");
             Named course = inside(each, "course");
             String text = each.prose("ground");

@@ -5,6 +5,8 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.StageRace;
+import courseworthy.event.StageReader;
 import courseworthy.event.Travel;
 import courseworthy.event.WorkHoursReader;
 import courseworthy.event.WindDirection;
@@ -13,6 +15,7 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** An event, or the typical ride of a training bike. */
 final class EventSchema {
@@ -41,6 +44,10 @@ final class EventSchema {
                 .key("pumped at", about("Where the tyres are pumped, if not at the start", pumped()))
                 .key("time to change", about("How long a change takes, where it is known", changes()))
                 .key("pits", about("Places on each lap where things of one's own may wait", SchemaFragments.listOf(pit())))
+                .key(StageReader.KEY, about("The days of a race over several, in order", SchemaFragments.listOf(stage())))
+                .key(StageReader.CHANGES_KEY, about("What the rules let the rider change on the bike between stages",
+                        SchemaFragments.anyOf(SchemaFragments.word(Stream.concat(StageReader.ALL_OR_NOTHING.stream(), StageRace.CHANGES.stream()).toList()),
+                                SchemaFragments.listOf(SchemaFragments.word(StageRace.CHANGES)))))
                 .key(WorkHoursReader.KEY, WorkSchema.hours("Time for work on bikes on each evening before it"))
                 .key(Travel.KEY, WorkSchema.travel())
                 .key("bike", about("The bike for this event", RiderSchema.bike()))
@@ -72,6 +79,23 @@ final class EventSchema {
                 .key("wheels", about("Whether wheels may wait there", SchemaFragments.yesNo()))
                 .key("bike", about("Whether a second bike may wait there", SchemaFragments.yesNo()))
                 .required("at")
+                .shape();
+    }
+
+    private static Map<String, Object> stage() {
+        return new SchemaFragments.Block()
+                .key("course", about("A file beside this one, or the name of a shipped course", SchemaFragments.text()))
+                .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
+                .key("start", about("Local time of the start, HH:MM; that of the event if not given", SchemaFragments.pattern("[0-9]{2}:[0-9]{2}")))
+                .key("laps", SchemaFragments.whole(1, 100))
+                .key("time limit", about("Time allowed for the stage", amount(Dimension.TIME)))
+                .key("group share", about("Share of the distance in a group; that of the event if not given", amount(Dimension.SHARE)))
+                .key("forecast", forecast())
+                .key("support", about("Support points in order, or none", SchemaFragments.anyOf(SchemaFragments.of("const", "none"), SchemaFragments.listOf(support()))))
+                .key("cut-offs", about("Latest times on the way", SchemaFragments.listOf(cutoff())))
+                .key("pits", about("Places on each lap where things of one's own may wait", SchemaFragments.listOf(pit())))
+                .key("start height", about("Height of the start, where the course does not tell", amount(Dimension.LENGTH)))
+                .required("course", "date")
                 .shape();
     }
 

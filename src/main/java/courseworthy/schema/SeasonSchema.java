@@ -9,6 +9,7 @@ import courseworthy.event.Travel;
 import courseworthy.event.WorkHoursReader;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.PartKind;
+import java.util.List;
 import java.util.Map;
 
 /** A season: who rides, and when what is ridden. */
@@ -51,7 +52,7 @@ final class SeasonSchema {
     private static Map<String, Object> event() {
         return new SchemaFragments.Block()
                 .key("event", about("The event's file", SchemaFragments.text()))
-                .key("course", about("A file, or the name of a shipped course", SchemaFragments.text()))
+                .key("course", about("A file, or the name of a shipped course; left out where the event has stages and all are ridden", SchemaFragments.text()))
                 .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
                 .key("map", about("Map data that the ground under the track is taken from", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .key("elevation", about("A folder of elevation tiles that heights are taken from", SchemaFragments.text()))
@@ -59,7 +60,7 @@ final class SeasonSchema {
                 .key(Travel.KEY, WorkSchema.travel())
                 .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
                 .key("starts", about("The riders who start; all of them where it is not given", SchemaFragments.listOf(start())))
-                .required("course")
+                .also("anyOf", List.of(SchemaFragments.of("required", List.of("course")), SchemaFragments.of("required", List.of("event"))))
                 .shape();
     }
 

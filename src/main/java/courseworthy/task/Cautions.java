@@ -5,6 +5,7 @@ import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.event.Event;
+import courseworthy.event.StageRace;
 import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -28,6 +29,7 @@ public final class Cautions {
     /** Those that apply, on the bike first. */
     public static List<Caution> of(Call call, Event event) {
         Cautions cautions = new Cautions(call, event);
+        cautions.onStage();
         cautions.onPressure();
         cautions.onBikeAtHand();
         cautions.onWork();
@@ -37,6 +39,12 @@ public final class Cautions {
         cautions.onTheDay();
         cautions.onInjuries();
         return cautions.said;
+    }
+
+    private void onStage() {
+        StageRace race = event.plan().race();
+        warn(race != null, race == null ? "" : "This is stage " + race.number() + " of " + race.stages().size() + ", set up for the day alone. One set-up for all days: courseworthy stages "
+                + event.file());
     }
 
     private void onPressure() {

@@ -203,7 +203,21 @@ final class RequestReader {
         String role = role(request.role());
         LocalDate date = date(request.date());
         Event event = request.event() == null ? Event.UNKNOWN : event(request.event());
+        if (event != null && event.isStageRace()) {
+            return faults.stop() ? null : new StageFiles(this, faults).stageOn(event, request.course(), date).with(role, null);
+        }
         return event == null ? null : event.with(role, date);
+    }
+
+    /** A race over several days, as a whole; null with a fault where the file holds another event. */
+    Event stageRace(String typed) {
+        Event event = event(typed);
+        if (event != null && !event.isStageRace() && !faults.stop()) {
+            faults.add(typed, 0, "stages", "an event of one day", "stages, each with its course and date",
+                    "For one day: \"courseworthy brief COURSE --event " + typed + "\".");
+            return null;
+        }
+        return event;
     }
 
     private Event event(String typed) {

@@ -38,10 +38,15 @@ final class RideUpkeep {
         }
         Set<String> parts = new LinkedHashSet<>(Set.of(build.bike().name()));
         build.parts().forEach(each -> parts.add(each.part().name()));
+        return use(call, build.bike().name(), parts, date, event);
+    }
+
+    /** The same for parts by their names, on a bike. */
+    static RideUse use(Call call, String bike, Set<String> parts, LocalDate date, String event) {
         MeasureValue going = call.demands().get(Measure.GOING);
         MeasureValue mud = call.demands().get(Measure.MUD);
         MeasureValue length = call.demands().get(Measure.DISTANCE);
-        return new RideUse(date, build.bike().name(), parts, call.demands().estimated().estimate().riding(),
+        return new RideUse(date, bike, parts, call.demands().estimated().estimate().riding(),
                 length == null ? null : Double.valueOf(Measure.DISTANCE.scale().resolution().base(length.mid())),
                 going == null ? null : Measure.GOING.scale().text(going.mid()),
                 mud == null ? null : Double.valueOf(Measure.MUD.scale().resolution().base(mud.mid())), event);

@@ -9,6 +9,7 @@ import courseworthy.course.terrain.ElevationFolder;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
+import courseworthy.event.StageRace;
 import courseworthy.event.SeasonFile.Named;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
@@ -131,6 +132,20 @@ final class SeasonFileReader {
             return once("course", asked, () -> CourseReader.with(shipped, RequestReader.shippedName(shipped), sources, faults));
         }
         return read("course", named, asked, FileKind.COURSE, (path, typed, own) -> CourseReader.with(path, typed, sources, own));
+    }
+
+    /** The stage of a race that is ridden on the course of an entry, as the event of that day. */
+    Event stage(Event race, SeasonFile.Entry entry) {
+        RequestReader inputs = new RequestReader(home, faults);
+        Path here = path(entry.course().text());
+        Path asked = Files.isRegularFile(here) ? here : inputs.shippedFile(entry.course().text());
+        return new StageFiles(inputs, faults).stageOn(race, asked, entry.course().text(), entry.date(), new StageFiles.Place(season.file(), entry.course().line(), "course"),
+                new StageFiles.Place(season.file(), entry.line(), "date"));
+    }
+
+    /** The course of a stage of a race. */
+    Course course(Event race, StageRace.Stage stage) {
+        return once("stage", race.file() + "\n" + stage.course(), () -> new StageFiles(new RequestReader(home, faults), faults).course(race, stage, new CourseSources(null, null, null)));
     }
 
     /** Says which sheets are no files of the folder. */

@@ -23,6 +23,7 @@ import courseworthy.event.SeasonFile.Entry;
 import courseworthy.event.SeasonFile.Start;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.event.SeasonReader;
+import courseworthy.event.StageRace;
 import courseworthy.event.WorkHours;
 import courseworthy.event.WorkHoursReader;
 import courseworthy.fit.FitRules;
@@ -33,6 +34,9 @@ import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.Rider;
 import courseworthy.sheet.Sheet;
+import courseworthy.stage.StageSetUp;
+import courseworthy.stage.StageSettler;
+import courseworthy.topic.Work;
 import courseworthy.wear.UpkeepPlan;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
@@ -86,6 +90,11 @@ public final class SeasonTask {
 
         RideInput ride() {
             return new RideInput(course, rider, event, bike);
+        }
+
+        /** The number of the stage; 0 where it is none. */
+        int stage() {
+            return event.plan().race() == null ? 0 : event.plan().race().number();
         }
 
         SeasonStart named() {
@@ -172,19 +181,42 @@ public final class SeasonTask {
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
-            if (event != null && event.start() == null) {
-                timeless.put(entry, event);
-            }
-            Course course = files.course(entry.course(), entry.ground(), entry.map(), entry.elevation());
-            for (Start start : starts(file, entry)) {
-                Starter starter = starter(file, start.rider());
-                if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
-                    faults.add(file.file(), entry.line(), "date", "a second event of \"" + starter.name() + "\" on " + event.date(),
-                            "one event for each rider and day", "Give one of them another date, or name under starts who rides it.");
+            if (event != null && event.isStageRace()) {
+                for (StageRace.Stage stage : stages(event, entry)) {
+                    day(files, entry, stage.day().with(entry.role(), null), files.course(event, stage), days);
                 }
-                ConsistencyCheck.check(course, event, faults);
-                add(files.rider(starter.rider()), file, starter, start, event, course);
+            } else if (event != null && entry.course() == null) {
+                faults.add(file.file(), entry.line(), "course", "no course of this event", "one here, or an event whose stages name theirs", "Add \"course: ...\".");
+            } else {
+                day(files, entry, event, files.course(entry.course(), entry.ground(), entry.map(), entry.elevation()), days);
             }
+        }
+    }
+
+    /** The stages of a race, all of which are ridden; the first with the journey of the entry. */
+    private List<StageRace.Stage> stages(Event race, Entry entry) {
+        if (entry.date() != null || entry.ground() != null || !entry.map().isEmpty() || entry.elevation() != null) {
+            faults.add(file.file(), entry.line(), entry.date() != null ? "date" : "ground", "it beside an event with stages", "the course of one stage, or none of it",
+                    "Leave it out: the stages have their days and courses.");
+        }
+        List<StageRace.Stage> out = new ArrayList<>(race.plan().race().stages());
+        out.replaceAll(each -> each.day().plan().race().number() > 1 ? each : new StageRace.Stage(each.course(), each.day().with(entry.travel()), each.line()));
+        return out;
+    }
+
+    /** Adds the starts of all who ride on a day. */
+    private void day(SeasonFileReader files, Entry entry, Event event, Course course, Set<String> days) {
+        if (event != null && event.start() == null) {
+            timeless.put(entry, event);
+        }
+        for (Start start : starts(file, entry)) {
+            Starter starter = starter(file, start.rider());
+            if (event != null && event.date() != null && !days.add(starter.name() + "\n" + event.date())) {
+                faults.add(file.file(), entry.line(), "date", "a second event of \"" + starter.name() + "\" on " + event.date(),
+                        "one event for each rider and day", "Give one of them another date, or name under starts who rides it.");
+            }
+            ConsistencyCheck.check(course, event, faults);
+            add(files.rider(starter.rider()), file, starter, start, event, course);
         }
     }
 
@@ -215,6 +247,9 @@ public final class SeasonTask {
 
     private Event event(SeasonFileReader files, SeasonFile file, Entry entry) {
         Event event = files.event(entry.event());
+        if (event != null && event.isStageRace()) {
+            return entry.course() == null || faults.stop() ? event : files.stage(event, entry).with(entry.role(), null).with(entry.travel());
+        }
         if (event != null) {
             event = event.with(entry.role(), entry.date()).with(entry.travel());
         }
@@ -363,17 +398,50 @@ public final class SeasonTask {
 
     private static List<Outing> outings(List<Planned> starts) {
         List<Outing> out = new ArrayList<>();
+        Map<Planned, StageSetUp> settled = settled(starts);
         for (Planned each : starts) {
             RideInput ride = each.ride();
-            Call call = CallMaker.call(each.rules(), ride);
+            Call call = settled.containsKey(each) ? settled.get(each).days().get(each.stage() - 1).settled() : CallMaker.call(each.rules(), ride);
             WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
             String role = each.event().role() == null ? "training" : each.event().role();
             SeasonStart named = each.named();
             EventDay day = new EventDay(named.event(), named.course(), named.date(), each.event().start(), longest(call), each.event().plan().travel(), role);
             out.add(new Outing(each.order(), named.rider(), each.starter().priority(), day, Recommendation.of(each.rules(), call, worths, ride::on),
-                    each.start().bike(), kinds(each.start())));
+                    each.start().bike(), settled.containsKey(each) && each.stage() > 1 ? mayChange(settled.get(each), each.stage()) : kinds(each.start())));
         }
         out.sort(Comparator.comparing(each -> each.day().date()));
+        return out;
+    }
+
+    /** The set-up of a race of those who ride all its stages. */
+    private static Map<Planned, StageSetUp> settled(List<Planned> starts) {
+        Map<String, List<Planned>> races = new LinkedHashMap<>();
+        for (Planned each : starts) {
+            if (each.event().plan().race() != null) {
+                races.computeIfAbsent(each.starter().name() + "\n" + each.event().file(), race -> new ArrayList<>()).add(each);
+            }
+        }
+        Map<Planned, StageSetUp> out = new LinkedHashMap<>();
+        for (List<Planned> each : races.values()) {
+            StageRace race = each.get(0).event().plan().race();
+            if (each.size() == race.stages().size()) {
+                StageSetUp setUp = StageSettler.of(each.get(0).rules(), race, each.stream().map(Planned::ride).toList());
+                each.forEach(start -> out.put(start, setUp));
+            }
+        }
+        return out;
+    }
+
+    /** Kinds of parts that are changed before a stage of a race. */
+    private static Set<PartKind> mayChange(StageSetUp setUp, int stage) {
+        Set<PartKind> out = EnumSet.noneOf(PartKind.class);
+        for (StageSetUp.EveningChange each : setUp.changes()) {
+            if (each.before() == stage && each.work() == Work.TYRES) {
+                out.addAll(Set.of(PartKind.TYRE, PartKind.INSERT, PartKind.SEALANT));
+            } else if (each.before() == stage && each.work() == Work.WHEELS) {
+                out.addAll(Set.of(PartKind.WHEEL, PartKind.ROTOR, PartKind.CASSETTE));
+            }
+        }
         return out;
     }
 

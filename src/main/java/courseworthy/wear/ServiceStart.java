@@ -26,10 +26,13 @@ record ServiceStart(LocalDate day, double hours, Double used, boolean complete, 
         return new ServiceStart(day, 0, null, true, job.equals(RENEW) ? "renewed" : "serviced");
     }
 
-    /** As the workshop and its log say. */
+    /** As the workshop and its log say, where it has one. */
     static ServiceStart of(Part part, ServiceInterval interval, Workshop workshop) {
         RideLog log = workshop.log();
         ServiceStart out = asFitted(part, interval);
+        if (log == null) {
+            return out;
+        }
         Service last = last(part, interval, workshop);
         if (last != null && (out.day == null || !last.date().isBefore(out.day))) {
             out = done(last.date(), last.job());

@@ -147,6 +147,13 @@ class OutputSchemasTest {
     }
 
     @Test
+    void stages() {
+        String race = "docs/examples/events/three-becks.yaml";
+        keeps("stages", "stages", List.of(race, "--rider", "docs/examples/riders/kim-cross-country.yaml", "--workshop", WORKSHOP, "--sheet", SHEET));
+        keeps("stages", "stages", List.of(race));
+    }
+
+    @Test
     void season() {
         keeps("season", "season", List.of("docs/examples"));
         keeps("season-weeks", "season", List.of("docs/examples", "--by-week"));

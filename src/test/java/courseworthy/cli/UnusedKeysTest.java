@@ -34,6 +34,9 @@ class UnusedKeysTest {
             Map.entry("event/travel/out", List.of("2026-06-18")),
             Map.entry("event/time for work/from", List.of("2026-06-10")),
             Map.entry("event/time for work/days/date", List.of("2026-06-13")),
+            Map.entry("event/stages/course", List.of("course-of-home.yaml", "other-course.yaml")),
+            Map.entry("event/stages/date", List.of("2026-06-19", "2026-06-22")),
+            Map.entry("event/changes between stages", List.of("nothing")),
             Map.entry("event/edition", List.of("2027")),
             Map.entry("course/track", List.of("other.gpx")),
             Map.entry("course/stretches/mapped", List.of("surface=concrete")),
@@ -80,7 +83,17 @@ class UnusedKeysTest {
         Files.writeString(folder.resolve("cellar.yaml"), Files.readString(Path.of("docs/examples/workshops/cellar.yaml")));
         List<String> commands = new ArrayList<>(day());
         commands.add(day().get(0) + " --workshop cellar.yaml");
-        used("event", commands, "ridge", "track", "plain");
+        KeyUse use = new KeyUse(folder, "event", OTHERS);
+        for (String example : List.of("ridge", "track", "plain")) {
+            copy(example);
+            use.look(folder.resolve("event.yaml"), commands);
+        }
+        copy("stages");
+        Files.writeString(folder.resolve("other-course.yaml"), Files.readString(Path.of("course-profiles", "three-becks.yaml")));
+        String rest = " --rider rider.yaml --event event.yaml --format json";
+        use.look(folder.resolve("event.yaml"), List.of("stages event.yaml --rider rider.yaml --format json", "brief course.yaml" + rest, "brief other-course.yaml" + rest));
+        assertThat(use.unseen()).isEmpty();
+        assertThat(use.unused()).isEmpty();
     }
 
     @Test

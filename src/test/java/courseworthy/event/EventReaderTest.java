@@ -258,8 +258,8 @@ class EventReaderTest {
             "pumped at: home|e.yaml:1: pumped at: found \"home\", expected a block of keys",
             "pumped at: {temperature: 70 C}|e.yaml:1: temperature: found \"70 C\", expected a temperature from -40 C to 55 C",
             "time to change: {tyres: soon}|e.yaml:1: tyres: found \"soon\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
-            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, date, start, utc offset, zone, laps, aim, time limit, group share, "
-                    + "forecast, support, rules, start height, cut-offs, pumped at, time to change, pits, travel, time for work, bike;Did you mean \"laps\"?",
+            "lap: 3|e.yaml:1: lap: found an unknown key, expected one of: name, role, stages, changes between stages, date, start, utc offset, zone, aim, rules, "
+                    + "bike, pumped at, time to change, travel, time for work, laps, time limit, group share, forecast, support, start height, cut-offs, pits;Did you mean \"laps\"?",
             "{date: 2026-05-09, time for work: {monday: 1:00 h}}|e.yaml:1: each evening: found nothing, expected the time for work on evenings that are not named;Add a line \"each evening: 1:00 h\", or of 0 min for none.",
             "time for work: {each evening: 1:00 h, monday: 0 min}|e.yaml:1: time for work: found evenings by their day, and no date of the event, expected the date from which a plan by evening counts back;"
                     + "Add a line \"date: 2026-05-09\", or write one time for every evening.",

@@ -19,6 +19,7 @@ import courseworthy.event.EventReader;
 import courseworthy.event.ForecastReader;
 import courseworthy.event.PitReader;
 import courseworthy.event.SeasonReader;
+import courseworthy.event.StageReader;
 import courseworthy.problem.Faults;
 import courseworthy.rider.BikeReader;
 import courseworthy.rider.RiderReader;
@@ -124,7 +125,7 @@ class SchemasTest {
 
     static Stream<Path> files() throws IOException {
         List<Path> out = new ArrayList<>();
-        for (String place : List.of("course-profiles", "docs/examples/riders", "docs/examples/events", "docs/examples/by-the-hour",
+        for (String place : List.of("course-profiles", "docs/examples/stages", "docs/examples/riders", "docs/examples/events", "docs/examples/by-the-hour",
                 "docs/examples/workshops", "docs/examples/debriefs")) {
             try (Stream<Path> all = Files.list(Path.of(place))) {
                 all.filter(path -> path.toString().endsWith(".yaml")).sorted().forEach(out::add);
@@ -138,7 +139,7 @@ class SchemasTest {
     @ParameterizedTest
     @MethodSource("files")
     void shippedFilesConform(Path file) throws IOException {
-        String kind = file.endsWith("season.yaml") ? "season" : file.endsWith("cellar-log.yaml") ? "log" : file.startsWith("course-profiles") ? "course" : file.getParent().endsWith("riders") ? "rider"
+        String kind = file.endsWith("season.yaml") ? "season" : file.endsWith("cellar-log.yaml") ? "log" : file.startsWith("course-profiles") || file.getParent().endsWith("stages") ? "course" : file.getParent().endsWith("riders") ? "rider"
                 : file.getParent().endsWith("workshops") ? "workshop" : file.getParent().endsWith("debriefs") ? "debrief" : "event";
         assertThat(validate(kind, Files.readString(file))).isEmpty();
     }
@@ -260,7 +261,8 @@ class SchemasTest {
     @ValueSource(strings = {"role: commute", "date: 9 May", "start: 7:30", "laps: 0", "forecast: {ground: icy}", "forecast: {wind: 3 m}",
         "forecast: {wind from: NNNW}", "support: [{water: yes}]", "support: [{at: 4 km}]", "rules: {tyre width: 45 mm}",
         "rules: {lights: yes}", "day: x", "forecast: {or: wet}", "forecast: {or: {or: {going: wet}}}", "cut-offs: [{at: 3 km}]",
-        "cut-offs: [{within: 3 h}]", "pumped at: home", "time to change: {tyres: soon}", "time to change: {soup: 3 min}"})
+        "cut-offs: [{within: 3 h}]", "pumped at: home", "time to change: {tyres: soon}", "time to change: {soup: 3 min}", "stages: [{course: x}]",
+        "stages: [{date: 2026-05-09}]", "stages: [{course: x, date: 9 May}]", "{stages: [{course: x, date: 2026-05-09}], changes between stages: tubes}"})
     void aWrongEventIsRefusedByReaderAndSchema(String text) throws IOException {
         refused("event", text);
     }
@@ -364,6 +366,7 @@ class SchemasTest {
                 .containsExactlyInAnyOrderElementsOf(ForecastReader.HOUR_KEYS);
         assertThat(keys("event", "/properties/support/anyOf/1/items/properties"))
                 .containsExactlyInAnyOrderElementsOf(EventReader.SUPPORT_KEYS);
+        assertThat(keys("event", "/properties/stages/items/properties")).containsExactlyInAnyOrderElementsOf(StageReader.KEYS);
         assertThat(keys("event", "/properties/pits/items/properties")).containsExactlyInAnyOrderElementsOf(PitReader.KEYS);
         assertThat(keys("event", "/properties/rules/properties")).containsExactlyInAnyOrderElementsOf(EventReader.RULES_KEYS);
     }

@@ -1,0 +1,73 @@
+package courseworthy.cli;
+
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import courseworthy.report.BriefPageReport;
+import courseworthy.report.BriefReport;
+import courseworthy.report.PrintedBrief;
+import courseworthy.report.PrintedStages;
+import courseworthy.report.RuleLinks;
+import courseworthy.report.StagesReport;
+import courseworthy.report.json.JsonBrief;
+import courseworthy.report.json.JsonStages;
+import courseworthy.task.Brief;
+import courseworthy.task.MapRequest;
+import courseworthy.task.Request;
+import courseworthy.task.StagesResult;
+import courseworthy.task.StagesTask;
+import java.util.List;
+
+/** Settles one set-up for a race over several days, and prints it with the days, the evenings, the wear and the bag. */
+final class StagesCommand extends Command {
+
+    private final Given<String> event = parameter("EVENT", "The event's file, which lists its stages with their courses and dates.");
+    private final Given<String> stage = option("--stage", "N", "The brief of one stage with the set-up of the race.");
+    private final Given<String> part = optionalChoice("--part", "NAME", "One part: " + String.join(", ", StagesReport.PARTS) + ".", StagesReport.PARTS);
+    private final Given<String> ground = option("--ground", "GROUND",
+            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+    private final Given<MapRequest> map = map();
+    private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
+    private final Given<List<String>> sheets = repeated("--sheet", "FILE",
+            "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
+    private final Given<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
+    private final Given<Format> format = format(Format.PDF);
+    private final Output output = output();
+    private final PdfOutput pdf = new PdfOutput(this);
+
+    StagesCommand(Terminal terminal) {
+        super("stages", terminal, "Says how one bike should be set up for all days of a stage race, what is worth changing in between, what wears out when, and what goes into the bag.",
+                "courseworthy stages three-becks.yaml --rider me.yaml",
+                "courseworthy stages three-becks.yaml --rider me.yaml --stage 2",
+                "courseworthy stages three-becks.yaml --workshop workshop.yaml --format pdf -o race.pdf");
+    }
+
+    @Override
+    public void run() {
+        if (part.value() != null && (stage.value() != null || format.value() == Format.JSON || format.value() == Format.PDF)) {
+            String beside = stage.value() != null ? "--stage" : "--format " + format.value();
+            throw new BadInput(Fault.of("--part", 0, "", beside + " beside it", "text, markdown or html of the whole race", ""));
+        }
+        Request request = Request.builder(null).event(event.value()).ground(ground.value()).map(map.value()).rider(rider.value()).sheets(sheets.value())
+                .workshop(workshop.value()).build();
+        boolean printed = pdf.isAsked(format.value(), output);
+        if (stage.value() != null) {
+            brief(StagesTask.brief(workspace(), request, stage.value()), printed);
+            return;
+        }
+        StagesResult result = StagesTask.of(workspace(), request);
+        if (printed) {
+            pdf.write(output, PrintedStages.of(result), JsonStages.of(result));
+            return;
+        }
+        output.write(render(format.value(), output, () -> part.value() == null ? StagesReport.of(result) : StagesReport.part(result, part.value()), () -> JsonStages.of(result)));
+    }
+
+    private void brief(Brief brief, boolean printed) {
+        if (printed) {
+            pdf.write(output, PrintedBrief.of(brief), JsonBrief.of(brief));
+            return;
+        }
+        output.write(render(format.value(), output, () -> format.value() == Format.HTML ? BriefPageReport.of(brief, RuleLinks.NONE)
+                : format.value() == Format.TEXT ? BriefReport.inShort(brief) : BriefReport.of(brief), () -> JsonBrief.of(brief)));
+    }
+}

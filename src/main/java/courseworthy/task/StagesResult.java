@@ -1,0 +1,45 @@
+package courseworthy.task;
+
+import courseworthy.build.Build;
+import courseworthy.event.Event;
+import courseworthy.sheet.SheetInForce;
+import courseworthy.stage.BagItem;
+import courseworthy.stage.StageSetUp;
+import courseworthy.wear.WearCounter.Outlook;
+import java.util.List;
+
+/**
+ * One set-up for a race over several days, with what wears out and what goes into the bag.
+ *
+ * @param event  the race as a whole
+ * @param rider  the rider's name; may be empty
+ * @param setUp  what is settled
+ * @param build  the parts of a workshop that realise it; null where no workshop is given
+ * @param wear   what wears on the bike; of fresh parts as they are decided where no workshop is given
+ * @param bag    what goes into the bag for the days
+ * @param charge what is charged every night
+ * @param sheets coaches' sheets in force, in the order given
+ */
+public record StagesResult(Event event, String rider, StageSetUp setUp, Build build, List<Outlook> wear, List<BagItem> bag, List<String> charge,
+        List<SheetInForce> sheets) {
+
+    /** A part that may use up so much of its interval over the race is named, although it does not fall due. */
+    private static final double TELLING = 0.5;
+
+    public StagesResult {
+        wear = List.copyOf(wear);
+        bag = List.copyOf(bag);
+        charge = List.copyOf(charge);
+        sheets = List.copyOf(sheets);
+    }
+
+    /** What is to be done on the evening before a stage, in order of safety. @param stage from 1 */
+    public List<Outlook> due(int stage) {
+        return wear.stream().filter(each -> each.due().contains(stage - 1)).sorted((one, other) -> Boolean.compare(other.interval().work().safety(), one.interval().work().safety())).toList();
+    }
+
+    /** What uses up at least half of its interval over the race, and does not fall due. */
+    public List<Outlook> worn() {
+        return wear.stream().filter(each -> each.due().isEmpty() && each.used().high() >= TELLING).toList();
+    }
+}

@@ -1,0 +1,161 @@
+package courseworthy.task;
+
+import courseworthy.build.Build;
+import courseworthy.build.BuildFinder;
+import courseworthy.build.Recommendation;
+import courseworthy.build.WorkDeadline;
+import courseworthy.course.Course;
+import courseworthy.demand.RideInput;
+import courseworthy.demand.Survey;
+import courseworthy.engine.DroolsRules;
+import courseworthy.event.Event;
+import courseworthy.event.StageRace.Stage;
+import courseworthy.fit.FitRules;
+import courseworthy.problem.BadInput;
+import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
+import courseworthy.rider.Bike;
+import courseworthy.rider.BikeReader;
+import courseworthy.rider.Rider;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetInForce;
+import courseworthy.stage.FreshParts;
+import courseworthy.stage.StageDay;
+import courseworthy.stage.StageSettler;
+import courseworthy.stage.StageSetUp;
+import courseworthy.stage.WeekBag;
+import courseworthy.topic.Topics;
+import courseworthy.wear.RideUse;
+import courseworthy.wear.WearCounter;
+import courseworthy.wear.WearCounter.Outlook;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.PartDetail;
+import courseworthy.workshop.PartKind;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/** Answers for a race over several days: reads it with the course of every stage, settles one set-up, and finds the build, the wear and the bag. */
+public final class StagesTask {
+
+    private final Workspace workspace;
+    private final Event event;
+    private final Rider rider;
+    private final Workshop workshop;
+    private final DroolsRules rules;
+    private final List<Sheet> sheets;
+    private final List<RideInput> rides;
+    private final FitRules fit;
+
+    private StagesTask(Workspace workspace, Event event, Rider rider, Workshop workshop, DroolsRules rules, List<Sheet> sheets, List<RideInput> rides) {
+        this.workspace = workspace;
+        this.event = event;
+        this.rider = rider;
+        this.workshop = workshop;
+        this.rules = rules;
+        this.sheets = sheets;
+        this.rides = rides;
+        fit = workshop == null ? null : FitRules.load();
+    }
+
+    /** The whole race. @param request names no course */
+    public static StagesResult of(Workspace workspace, Request request) {
+        return read(workspace, request).result();
+    }
+
+    /** The brief of one stage with the set-up of the race. @param number as typed */
+    public static Brief brief(Workspace workspace, Request request, String number) {
+        StagesTask task = read(workspace, request);
+        int all = task.rides.size();
+        int stage = number.matches("[0-9]{1,3}") ? Integer.parseInt(number) : 0;
+        if (stage < 1 || stage > all) {
+            throw new BadInput(Fault.of("--stage", 0, "", "\"" + number + "\"", "a stage from 1 to " + all, ""));
+        }
+        StageSetUp setUp = task.setUp();
+        StageDay day = setUp.days().get(stage - 1);
+        BriefTask.Called called = new BriefTask.Called(task.rules, day.settled(), day.ride(), day.worths(), task.workshop);
+        return BriefTask.of(workspace, called, task.fit, task.build(setUp), task.sheets);
+    }
+
+    private static StagesTask read(Workspace workspace, Request request) {
+        Faults faults = new Faults();
+        RequestReader inputs = workspace.reader(faults);
+        Rider rider = inputs.rider(request.rider());
+        RuleLoader loading = RuleLoader.start(workspace.home(), rider, request.sheets());
+        Event event = inputs.stageRace(request.event());
+        Workshop workshop = inputs.workshop(request.workshop());
+        Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
+        StageFiles files = new StageFiles(inputs, faults);
+        List<RideInput> rides = new ArrayList<>();
+        for (Stage stage : event == null ? List.<Stage>of() : event.plan().race().stages()) {
+            Event day = stage.day().with(request.role(), null).onItsOwn();
+            Course course = files.course(event, stage, inputs.sources(request.ground(), request.map()));
+            ConsistencyCheck.check(course, day, faults);
+            if (course != null && rider != null && fromEvent != null) {
+                rides.add(new RideInput(course, rider, day, Survey.bike(rider.bike(), fromEvent)));
+            }
+        }
+        DroolsRules rules = loading.finish(faults);
+        workspace.stopOrWarn(faults);
+        return new StagesTask(workspace, event, rider, workshop == null ? null : workshop.as(rider.name()), rules, loading.given(), rides);
+    }
+
+    private StageSetUp setUp() {
+        return StageSettler.of(rules, event.plan().race(), rides);
+    }
+
+    private StagesResult result() {
+        StageSetUp setUp = setUp();
+        Build build = build(setUp);
+        List<Outlook> wear = wear(setUp, build);
+        return new StagesResult(event, rider.name(), setUp, build, wear, WeekBag.of(setUp.days(), wear), charged(setUp, build), SheetInForce.of(sheets));
+    }
+
+    /** Found for the day that takes longest; null where there is no workshop. */
+    private Build build(StageSetUp setUp) {
+        if (workshop == null) {
+            return null;
+        }
+        StageDay day = setUp.days().get(0);
+        for (StageDay each : setUp.days()) {
+            day = each.hours() != null && (day.hours() == null || each.hours().mid() > day.hours().mid()) ? each : day;
+        }
+        return BuildFinder.of(Recommendation.of(rules, day.settled(), day.worths(), day.ride()::on), workshop,
+                WorkDeadline.of(event.date(), event.plan().travel(), event.plan().hours()), fit, null);
+    }
+
+    private List<Outlook> wear(StageSetUp setUp, Build build) {
+        boolean known = build != null && build.bike() != null;
+        List<Part> parts = new ArrayList<>(known ? List.of(build.bike()) : FreshParts.of(setUp.days().get(0).settled()));
+        if (known) {
+            build.parts().forEach(each -> parts.add(each.part()));
+        }
+        Set<String> names = new LinkedHashSet<>();
+        parts.forEach(each -> names.add(each.name()));
+        List<RideUse> uses = new ArrayList<>();
+        for (StageDay day : setUp.days()) {
+            if (day.settled().demands().estimated() != null) {
+                uses.add(RideUpkeep.use(day.settled(), known ? build.bike().name() : PartKind.BIKE.word(), names, day.ride().event().date(), day.ride().event().name()));
+            }
+        }
+        return uses.size() < setUp.days().size() ? List.of() : WearCounter.of(parts, uses, known ? workshop : null);
+    }
+
+    /** What is charged every night. */
+    private static List<String> charged(StageSetUp setUp, Build build) {
+        Set<String> out = new LinkedHashSet<>();
+        for (StageDay day : setUp.days()) {
+            String way = day.settled().on(Topics.NAVIGATION).text();
+            out.add(way.contains("device") ? "the device that shows the way" : null);
+            String lights = day.settled().on(Topics.LIGHTS).text();
+            out.add(lights.startsWith("to ") ? Topics.LIGHTS.name() : null);
+            out.add(day.settled().on(Topics.POWER_METER).text().equals("fitted") ? "the power meter, where it has a battery to charge" : null);
+        }
+        boolean electronic = build != null && build.parts().stream().anyMatch(each -> "electronic".equals(each.part().has(PartDetail.ACTUATION) ? each.part().word(PartDetail.ACTUATION) : null));
+        out.add(electronic ? "electronic shifting" : null);
+        return out.stream().filter(Objects::nonNull).toList();
+    }
+}

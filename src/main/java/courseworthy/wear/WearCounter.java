@@ -1,0 +1,116 @@
+package courseworthy.wear;
+
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Workshop;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Counts how far parts wear over rides on days that follow one another, and on which evening each job has to be done before it may fall due. */
+public final class WearCounter {
+
+    private static final double FULL = 1 - 1e-9;
+
+    private final IntervalTable table = IntervalTable.shipped();
+    private final List<RideUse> rides;
+    private final Workshop workshop;
+
+    /**
+     * A job on a part over the rides.
+     *
+     * @param part     the part
+     * @param interval how often the job is done
+     * @param known    whether what was ridden on the part before is known; otherwise it counts as fresh
+     * @param before   the least and the most of its interval that is used up before the first ride
+     * @param used     the same at the end of the last ride, if the job is left undone
+     * @param due      places of the rides, from 0, on the evenings before which it is to be done
+     */
+    public record Outlook(Part part, ServiceInterval interval, boolean known, Share before, Share used, List<Integer> due) {
+        public Outlook {
+            due = List.copyOf(due);
+        }
+    }
+
+    /**
+     * How much of an interval is used up, 1 for all of it.
+     *
+     * @param low  at the least
+     * @param high at the most
+     */
+    public record Share(double low, double high) {
+    }
+
+    private WearCounter(List<RideUse> rides, Workshop workshop) {
+        this.rides = rides;
+        this.workshop = workshop;
+    }
+
+    /**
+     * What becomes of the jobs on some parts, those due first before others.
+     *
+     * @param rides    in order, one a day
+     * @param workshop with or without a log; null where the parts are fresh and of none
+     */
+    public static List<Outlook> of(List<Part> parts, List<RideUse> rides, Workshop workshop) {
+        WearCounter counter = new WearCounter(rides, workshop);
+        List<Outlook> out = new ArrayList<>();
+        for (Part part : parts) {
+            for (ServiceInterval interval : counter.table.on(part)) {
+                out.add(counter.outlook(part, interval));
+            }
+        }
+        out.sort(Comparator.comparing((Outlook each) -> each.due().isEmpty() ? Integer.MAX_VALUE : each.due().get(0)).thenComparing(each -> -each.used().high()));
+        return out;
+    }
+
+    private Outlook outlook(Part part, ServiceInterval interval) {
+        ServiceStart start = workshop == null ? new ServiceStart(null, 0, null, false, "") : ServiceStart.of(part, interval, workshop);
+        Share before = before(part, interval, start);
+        List<Integer> due = new ArrayList<>();
+        Double spent = before.high();
+        LocalDate from = start.used() == null ? start.day() : null;
+        double low = before.low();
+        double high = before.high();
+        for (int i = 0; i < rides.size(); i++) {
+            Share ride = share(interval, rides.get(i));
+            low += ride.low();
+            high += ride.high();
+            boolean old = from != null && interval.every().days() != null && !rides.get(i).date().isBefore(from.plusDays((long) interval.every().days().low()));
+            if (spent + ride.high() >= FULL && ride.high() > 0 || old) {
+                due.add(i);
+                spent = 0.0;
+                from = rides.get(i).date().minusDays(1);
+            }
+            spent += ride.high();
+        }
+        return new Outlook(part, interval, start.complete(), before, new Share(low, high), due);
+    }
+
+    /** By what was measured, or by the hours ridden so far. */
+    private Share before(Part part, ServiceInterval interval, ServiceStart start) {
+        Bounds hours = interval.every().hours();
+        double low = start.used() != null ? start.used() : hours == null ? 0 : start.hours() / hours.high();
+        double high = start.used() != null ? start.used() : hours == null ? 0 : start.hours() / hours.low();
+        List<RideUse> ridden = workshop == null || workshop.log() == null ? List.of() : new RideUses(workshop).ridden();
+        for (RideUse each : ridden) {
+            if (each.parts().contains(part.name()) && (start.day() == null || each.date().isAfter(start.day())) && each.date().isBefore(rides.get(0).date())) {
+                Share share = share(interval, each);
+                low += share.low();
+                high += share.high();
+            }
+        }
+        return new Share(low, high);
+    }
+
+    /** What one ride uses up of an interval, at the least and at the most. */
+    private Share share(ServiceInterval interval, RideUse ride) {
+        Bounds hours = interval.every().hours();
+        Bounds length = interval.every().length();
+        Bounds factor = table.dirt().on(ride.going(), ride.mud(), interval.dirt());
+        double far = length == null || ride.length() == null ? 0 : ride.length() / length.low();
+        double low = hours == null ? 0 : ride.hours().low() * factor.low() / hours.high();
+        double high = hours == null ? 0 : ride.hours().high() * factor.high() / hours.low();
+        return new Share(Math.max(low, far * factor.low()), Math.max(high, far * factor.high()));
+    }
+}
