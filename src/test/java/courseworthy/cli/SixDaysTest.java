@@ -1,10 +1,9 @@
-package courseworthy.stage;
+package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import courseworthy.cli.CommandRun;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
