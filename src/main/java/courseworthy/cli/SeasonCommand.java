@@ -16,6 +16,7 @@ import courseworthy.report.SeasonWeeksReport;
 import courseworthy.report.json.JsonSeason;
 import courseworthy.report.json.JsonSeasonWeeks;
 import courseworthy.task.PageSet;
+import courseworthy.task.RecordedRides;
 import courseworthy.task.SeasonTask;
 import java.nio.file.Path;
 
@@ -27,6 +28,8 @@ final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
     private final Given<Boolean> byWeek = flag("Show the season week by week, riders across: starts, journeys, work by evening, service.", "--by-week");
+    private final Given<String> log = option("--log", "PATH", "A recorded ride (GPX with times) or a folder of them: hours on the parts, besides those of the log.");
+    private final Given<String> logBike = option("--log-bike", "NAME", "With --log: the bike of these rides, where the workshop has several.");
     private final Given<Format> format = format(Format.CSV, Format.ICS);
     private final Given<String> rulePages = rulePages();
     private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
@@ -37,6 +40,7 @@ final class SeasonCommand extends Command {
                 "courseworthy season my-season",
                 "courseworthy season my-season --format csv -o season.csv",
                 "courseworthy season my-season --format html -o season-pages",
+                "courseworthy season my-season --log recordings --log-bike 'steel bike'",
                 "courseworthy season my-season --by-week",
                 "courseworthy season my-season --by-week --format ics -o season.ics");
     }
@@ -59,16 +63,24 @@ final class SeasonCommand extends Command {
         }
         SeasonPlan season;
         try (ProgressMeter meter = meter("working out the season")) {
-            season = SeasonTask.of(workspace(), folder.value(), meter);
+            season = SeasonTask.of(workspace(), folder.value(), recorded(), meter);
         }
         output.write(format.value() == Format.CSV ? SeasonCsv.of(season)
                 : render(format.value(), output, () -> SeasonReport.of(season), () -> JsonSeason.of(season)));
     }
 
+    /** Null where none is named. */
+    private RecordedRides recorded() {
+        if (log.value() == null && logBike.value() != null) {
+            throw new BadInput(Fault.of("--log-bike", 0, "", "no --log", "--log beside it: the rides of that bike", ""));
+        }
+        return log.value() == null ? null : new RecordedRides(log.value(), logBike.value());
+    }
+
     private void writeWeeks() {
         SeasonPlan season;
         try (ProgressMeter meter = meter("working out the season")) {
-            season = SeasonTask.byWeek(workspace(), folder.value(), meter);
+            season = SeasonTask.byWeek(workspace(), folder.value(), recorded(), meter);
         }
         output.write(switch (format.value()) {
             case CSV -> SeasonWeeksCsv.of(season);
@@ -82,7 +94,7 @@ final class SeasonCommand extends Command {
         PageSet pages = PageSet.ofSeason();
         pages.check(workspace(), output.typed());
         RuleLinks links = ruleLinks(rulePages, Format.HTML, Path.of(output.typed()));
-        SeasonTask season = SeasonTask.read(workspace(), folder.value());
+        SeasonTask season = SeasonTask.read(workspace(), folder.value(), recorded());
         pages.check(workspace(), output.typed());
         SeasonPages reports = new SeasonPages(season.starts(), season.hasEvenings(), links);
         Renderer renderer = Format.HTML.renderer(TerminalRenderer.STANDARD_WIDTH, false);

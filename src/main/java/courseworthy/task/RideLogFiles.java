@@ -4,7 +4,9 @@ import courseworthy.course.GeodesicDistance;
 import courseworthy.course.RecordedRide;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.problem.Faults;
+import courseworthy.problem.Spelling;
 import courseworthy.wear.ServiceJobCheck;
+import courseworthy.workshop.Part;
 import courseworthy.workshop.RideLog;
 import courseworthy.workshop.RideLog.Puncture;
 import courseworthy.workshop.RideLog.Ride;
@@ -30,6 +32,9 @@ final class RideLogFiles {
     /** More files in one folder are not read (computing). */
     private static final int MOST_FILES = 2000;
 
+    /** What faults call the command line's own recordings. */
+    private static final String OPTION = "--log";
+
     private final RideLog log;
     private final Faults faults;
     private final List<Ride> rides = new ArrayList<>();
@@ -52,6 +57,43 @@ final class RideLogFiles {
         return out;
     }
 
+    /** A workshop with recorded rides besides those of its log; the same where they cannot be used. */
+    static Workshop add(Workshop workshop, RecordedRides recorded, Path path, Faults faults) {
+        RideLog before = workshop.log() == null ? new RideLog("", OPTION, path, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()) : workshop.log();
+        RideLogFiles files = new RideLogFiles(new RideLog("", OPTION, path, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), faults);
+        String bike = bike(workshop, recorded, faults);
+        Source source = new Source("recordings", recorded.typed(), null, new RideLog.Conditions(bike == null ? "" : bike, null, null, List.of()), 0);
+        try {
+            if (Files.exists(path)) {
+                files.recordings(source, path);
+            } else {
+                files.refuse(source, ", which is not there", "Check the spelling of the path.");
+            }
+        } catch (IOException e) {
+            files.refuse(source, ", which cannot be read", "Check its permissions.");
+        }
+        Workshop out = workshop.with(before.with(files.rides, List.of()));
+        if (workshop.log() == null) {
+            ServiceJobCheck.check(out, faults);
+        }
+        return out;
+    }
+
+    /** The bike that is named, or the only one; null with a fault where that is none of the workshop. */
+    private static String bike(Workshop workshop, RecordedRides recorded, Faults faults) {
+        List<String> names = workshop.bikes().stream().map(Part::name).toList();
+        if (recorded.bike() == null && names.size() == 1) {
+            return names.get(0);
+        }
+        if (recorded.bike() == null || !names.contains(recorded.bike())) {
+            String near = recorded.bike() == null ? "" : Spelling.didYouMean(recorded.bike(), names);
+            faults.add("--log-bike", 0, "", recorded.bike() == null ? "nothing" : "\"" + recorded.bike() + "\"",
+                    "the bike of the recorded rides: " + String.join(", ", names), near);
+            return null;
+        }
+        return recorded.bike();
+    }
+
     private void source(Source source) {
         Path path = log.folder().resolve(source.path());
         try {
@@ -71,6 +113,10 @@ final class RideLogFiles {
 
     private void refuse(Source source, String why, String mend) {
         String expected = source.key().equals("debrief") ? "a debrief beside the log or below it" : "a folder of recordings (GPX), or one, beside the log or below it";
+        if (log.file().equals(OPTION)) {
+            faults.add(OPTION, 0, "", "\"" + source.path() + "\"" + why, "a recorded ride (GPX), or a folder of them", mend);
+            return;
+        }
         faults.add(log.file(), source.line(), source.key(), "\"" + source.path() + "\"" + why, expected, mend);
     }
 

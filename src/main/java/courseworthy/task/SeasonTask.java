@@ -108,14 +108,14 @@ public final class SeasonTask {
         this.shown = shown;
     }
 
-    /** @param typed the folder */
-    public static SeasonPlan of(Workspace workspace, String typed, Progress progress) {
-        return read(workspace, typed).work(progress, null);
+    /** @param typed the folder @param recorded rides besides those of the log; null for none */
+    public static SeasonPlan of(Workspace workspace, String typed, RecordedRides recorded, Progress progress) {
+        return read(workspace, typed, recorded).work(progress, null);
     }
 
-    /** A season of which every evening is asked for. @param typed the folder */
-    public static SeasonPlan byWeek(Workspace workspace, String typed, Progress progress) {
-        SeasonTask season = read(workspace, typed);
+    /** A season of which every evening is asked for. @param typed the folder @param recorded rides besides those of the log; null for none */
+    public static SeasonPlan byWeek(Workspace workspace, String typed, RecordedRides recorded, Progress progress) {
+        SeasonTask season = read(workspace, typed, recorded);
         season.evenings();
         workspace.stopOrWarn(season.faults);
         return season.work(progress, null);
@@ -140,9 +140,10 @@ public final class SeasonTask {
     /**
      * Reads a season and all that it names.
      *
-     * @param typed the folder
+     * @param typed    the folder
+     * @param recorded rides besides those of the log; null for none
      */
-    public static SeasonTask read(Workspace workspace, String typed) {
+    public static SeasonTask read(Workspace workspace, String typed, RecordedRides recorded) {
         Faults faults = new Faults();
         Path folder = workspace.reader(faults).path(typed);
         if (folder != null) {
@@ -155,7 +156,7 @@ public final class SeasonTask {
         SeasonTask season = new SeasonTask(workspace.home(), folder, typed.endsWith("/") ? typed : typed + "/");
         season.file = SeasonReader.read(folder.resolve(FILE), season.shown + FILE, season.faults);
         if (season.file != null && !season.faults.stop()) {
-            season.plan();
+            season.plan(recorded, recorded == null ? null : workspace.path(recorded.typed()));
         }
         workspace.stopOrWarn(season.faults);
         return season;
@@ -171,13 +172,14 @@ public final class SeasonTask {
 
     // What is read
 
-    private void plan() {
+    private void plan(RecordedRides recorded, Path path) {
         SeasonFileReader files = new SeasonFileReader(home, folder, shown, file, faults);
         for (Starter starter : file.starters()) {
             workshops.put(starter.workshop().text(), files.workshop(starter));
             planned.computeIfAbsent(starter.workshop().text(), each -> new ArrayList<>());
             files.sheets(starter.sheets());
         }
+        record(recorded, path);
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
@@ -217,6 +219,15 @@ public final class SeasonTask {
             }
             ConsistencyCheck.check(course, event, faults);
             add(files.rider(starter.rider()), file, starter, start, event, course);
+        }
+    }
+
+    private void record(RecordedRides recorded, Path path) {
+        if (recorded != null && workshops.size() > 1) {
+            faults.add("--log", 0, "", "a season of " + workshops.size() + " workshops", "a season of one workshop", "Name a log at a rider of each workshop instead.");
+        } else if (recorded != null) {
+            faults.reads(path);
+            workshops.replaceAll((name, each) -> each == null ? null : RideLogFiles.add(each, recorded, path, faults));
         }
     }
 

@@ -120,6 +120,38 @@ class RideLogFilesTest {
                 + "its own\n    Did you mean \"oil and seals\"?");
     }
 
+    private Workshop added(String workshop, String path, String bike) throws IOException {
+        Path file = Files.writeString(folder.resolve("other.yaml"), workshop);
+        return RideLogFiles.add(WorkshopReader.read(file, "other.yaml", faults), new RecordedRides(path, bike), folder.resolve(path), faults);
+    }
+
+    /** Without a log or beside one; the only bike need not be named. */
+    @Test
+    void recordingsAreAddedFromTheCommandLine() throws IOException {
+        Path rides = Files.createDirectory(folder.resolve("rides"));
+        Files.writeString(rides.resolve("a.gpx"), recording("2026-04-01"));
+        Files.writeString(rides.resolve("b.gpx"), recording("2026-04-03"));
+        assertThat(added("bikes: [{name: pony, mass: 9 kg}]\n", "rides", null).log().rides()).hasSize(2)
+                .allSatisfy(ride -> assertThat(ride.on().bike()).isEqualTo("pony"));
+        Files.writeString(folder.resolve("log.yaml"), "rides: [{date: 2026-03-01, bike: pony, hours: 3 h}]\n");
+        assertThat(added("log: log.yaml\nbikes: [{name: pony, mass: 9 kg}, {name: donkey, mass: 9 kg}]\n", "rides/a.gpx", "donkey").log().rides())
+                .extracting(ride -> ride.on().bike()).containsExactly("pony", "donkey");
+        assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void recordingsThatCannotBeAddedAreRefused() throws IOException {
+        Files.createDirectory(folder.resolve("empty"));
+        String two = "bikes: [{name: pony, mass: 9 kg}, {name: donkey, mass: 9 kg}]\n";
+        added(two, "gone", "pony");
+        added(two, "empty", null);
+        added(two, "empty", "ponny");
+        assertThat(said()).containsExactlyInAnyOrder("--log: found \"gone\", which is not there, expected a recorded ride (GPX), or a folder of them\n    Check the spelling of the path.",
+                "--log-bike: found nothing, expected the bike of the recorded rides: pony, donkey",
+                "--log: found \"empty\", a folder without recordings, expected a recorded ride (GPX), or a folder of them\n    Copy the recorded rides there as GPX files.",
+                "--log-bike: found \"ponny\", expected the bike of the recorded rides: pony, donkey\n    Did you mean \"pony\"?");
+    }
+
     @Test
     void aLinkThatLeadsOutIsNotFollowed() throws IOException {
         Path shed = Files.createDirectory(folder.resolve("shed"));
