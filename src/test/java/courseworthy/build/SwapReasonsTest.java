@@ -185,7 +185,7 @@ class SwapReasonsTest {
         int swaps = 0;
         int takenBack = 0;
         for (int seed = 0; seed < 2_000; seed++) {
-            Workshop made = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).of(1 + seed % 2, 34 + seed % 20);
+            Workshop made = new WorkshopGenerator(seed, seed % 4 * 0.012, seed % 2 * 0.01).withSystems(seed % 3 == 1).of(1 + seed % 2, 34 + seed % 20);
             BuildObjective aims = new BuildObjective(BuildSearchTest.call(seed % 100), BuildSearchTest.returns(seed));
             BuildLoad load = new BuildLoad(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             Part bike = made.bikes().get(0);
