@@ -60,7 +60,7 @@ final class BriefCommand extends RequestCommand {
         }
         BriefResult made = BriefTask.of(workspace, request);
         Brief brief = made.brief();
-        return format == Format.ICS ? calendar(made) : render(format, () -> report(brief, format, links), () -> JsonBrief.of(brief));
+        return format == Format.ICS ? calendar(workspace, made) : render(format, () -> report(brief, format, links), () -> JsonBrief.of(brief));
     }
 
     private Report report(Brief brief, Format format, RuleLinks links) {

@@ -36,7 +36,7 @@ final class ChecklistCommand extends RequestCommand {
         BriefResult made = BriefTask.withoutOutlook(workspace, request);
         Brief brief = made.brief();
         if (format == Format.ICS) {
-            return calendar(made);
+            return calendar(workspace, made);
         }
         return render(format, () -> format == Format.HTML ? ChecklistReport.pageOf(brief) : ChecklistReport.of(brief), () -> JsonBrief.checklist(brief));
     }

@@ -62,8 +62,8 @@ abstract class RequestCommand extends Command {
     }
 
     /** The checklist of a brief as entries of a calendar. */
-    static String calendar(BriefResult made) {
-        return CalendarRenderer.render(ChecklistCalendar.of(CalendarTask.of(made)));
+    static String calendar(Workspace workspace, BriefResult made) {
+        return CalendarRenderer.render(ChecklistCalendar.of(CalendarTask.of(made), workspace.lastChange()));
     }
 
     /** Does something else than answering, where options ask for that; says whether it did. */

@@ -18,6 +18,7 @@ import courseworthy.report.json.JsonSeasonWeeks;
 import courseworthy.task.PageSet;
 import courseworthy.task.RecordedRides;
 import courseworthy.task.SeasonTask;
+import courseworthy.task.Workspace;
 import java.nio.file.Path;
 
 /** Plans a season: every set-up and build, the changes between them, what clashes, and what is worth buying. */
@@ -79,12 +80,13 @@ final class SeasonCommand extends Command {
 
     private void writeWeeks() {
         SeasonPlan season;
+        Workspace workspace = workspace();
         try (ProgressMeter meter = meter("working out the season")) {
-            season = SeasonTask.byWeek(workspace(), folder.value(), recorded(), meter);
+            season = SeasonTask.byWeek(workspace, folder.value(), recorded(), meter);
         }
         output.write(switch (format.value()) {
             case CSV -> SeasonWeeksCsv.of(season);
-            case ICS -> CalendarRenderer.render(SeasonCalendar.of(season));
+            case ICS -> CalendarRenderer.render(SeasonCalendar.of(season, workspace.lastChange()));
             default -> render(format.value(), output, () -> SeasonWeeksReport.of(season), () -> JsonSeasonWeeks.of(season));
         });
     }

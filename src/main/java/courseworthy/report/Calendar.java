@@ -1,5 +1,6 @@
 package courseworthy.report;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -11,9 +12,10 @@ import java.util.List;
  * @param name    of all of it
  * @param day     the day it is made for
  * @param zone    of all times; null where they are those of wherever the calendar is looked at
+ * @param changed when what it is made of was last changed; null where that is not known
  * @param entries earliest first
  */
-public record Calendar(RichText name, LocalDate day, ZoneId zone, List<Entry> entries) {
+public record Calendar(RichText name, LocalDate day, ZoneId zone, Instant changed, List<Entry> entries) {
 
     public Calendar {
         entries = List.copyOf(entries);
@@ -35,6 +37,11 @@ public record Calendar(RichText name, LocalDate day, ZoneId zone, List<Entry> en
         public Entry {
             identity = List.copyOf(identity);
             lines = List.copyOf(lines);
+        }
+
+        /** When to be reminded; null for whole days. */
+        public LocalDateTime reminded() {
+            return wholeDay ? null : from.minusMinutes(warning);
         }
 
         /** An entry between two times of day. */

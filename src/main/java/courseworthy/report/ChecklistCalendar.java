@@ -7,6 +7,7 @@ import courseworthy.demand.Measure;
 import courseworthy.report.Calendar.Entry;
 import courseworthy.task.Brief;
 import courseworthy.task.CalendarResult;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,14 +22,17 @@ public final class ChecklistCalendar {
 
     private final Brief brief;
     private final ChecklistSchedule schedule;
+    private final Instant changed;
 
-    private ChecklistCalendar(CalendarResult result) {
+    private ChecklistCalendar(CalendarResult result, Instant changed) {
+        this.changed = changed;
         brief = result.brief();
         schedule = result.schedule();
     }
 
-    public static Calendar of(CalendarResult result) {
-        return new ChecklistCalendar(result).calendar();
+    /** @param changed when what it is made of was last changed; null where that is not known */
+    public static Calendar of(CalendarResult result, Instant changed) {
+        return new ChecklistCalendar(result, changed).calendar();
     }
 
     private Calendar calendar() {
@@ -38,7 +42,7 @@ public final class ChecklistCalendar {
             out.add(section(slot));
         }
         out.sort(Comparator.comparing(Entry::from));
-        return new Calendar(RichText.ofQuoted(name()).text(": ").text(ReportHead.purpose(brief)), brief.date(), schedule.zone(), out);
+        return new Calendar(RichText.ofQuoted(name()).text(": ").text(ReportHead.purpose(brief)), brief.date(), schedule.zone(), changed, out);
     }
 
     private String name() {

@@ -6,6 +6,7 @@ import courseworthy.build.SeasonWeeks;
 import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Week;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -28,11 +29,12 @@ public final class SeasonCalendar {
         this.season = season;
     }
 
-    public static Calendar of(SeasonPlan season) {
-        return new SeasonCalendar(season).calendar();
+    /** @param changed when what it is made of was last changed; null where that is not known */
+    public static Calendar of(SeasonPlan season, Instant changed) {
+        return new SeasonCalendar(season).calendar(changed);
     }
 
-    private Calendar calendar() {
+    private Calendar calendar(Instant changed) {
         List<Calendar.Entry> out = new ArrayList<>();
         SeasonWeeks weeks = SeasonWeeks.of(season);
         for (Week week : weeks.weeks()) {
@@ -42,7 +44,7 @@ public final class SeasonCalendar {
         }
         LocalDate first = weeks.weeks().isEmpty() ? LocalDate.EPOCH : weeks.weeks().get(0).monday();
         RichText name = season.name().isEmpty() ? RichText.of("Season") : RichText.ofQuoted(season.name());
-        return new Calendar(name, first, null, out);
+        return new Calendar(name, first, null, changed, out);
     }
 
     private Calendar.Entry entry(Week week, Entry entry) {

@@ -93,6 +93,11 @@ public record Brief(CourseSummary course, String event, String rider, String not
         return detail == null ? null : Preparation.of(this, detail.event());
     }
 
+    /** When the checklist is worked through; null where the day or the time of the start is not known, or no ride was estimated. */
+    public CalendarResult calendar() {
+        return detail == null ? null : CalendarTask.of(this, detail.event());
+    }
+
     /** The line of the course seen from above; null where no track is known. */
     public CourseMap courseMap() {
         return detail == null ? null : detail.courseMap();

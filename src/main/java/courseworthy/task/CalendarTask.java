@@ -21,6 +21,12 @@ public final class CalendarTask {
         return new CalendarResult(made.brief(), schedule(made.brief(), event));
     }
 
+    /** Null where the day or the time of the start is not known, or no ride was estimated. */
+    static CalendarResult of(Brief brief, Event event) {
+        boolean timed = event.date() != null && event.start() != null && brief.checklist() != null && brief.demands().known(Measure.HOURS);
+        return timed ? new CalendarResult(brief, schedule(brief, event)) : null;
+    }
+
     /** When a brief's checklist is worked through for an event whose day and start are known. */
     static ChecklistSchedule schedule(Brief brief, Event event) {
         double longest = Measure.HOURS.scale().resolution().base(brief.demands().get(Measure.HOURS).high());

@@ -6,6 +6,8 @@ import courseworthy.problem.Faults;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
@@ -22,6 +24,24 @@ final class OverwriteGuard {
     /** Takes note of a folder, or of a file. */
     void add(Path path) {
         read.add(path);
+    }
+
+    /** When the file that was changed last of those read was changed; null where none was read. */
+    Instant lastChange() {
+        Instant out = null;
+        for (Path each : read) {
+            Instant at = Files.isRegularFile(each) ? changed(each) : null;
+            out = at != null && (out == null || at.isAfter(out)) ? at : out;
+        }
+        return out;
+    }
+
+    private static Instant changed(Path file) {
+        try {
+            return Files.getLastModifiedTime(file).toInstant().truncatedTo(ChronoUnit.SECONDS);
+        } catch (IOException e) {
+            return null;
+        }
     }
 
     /**

@@ -4,7 +4,6 @@ import courseworthy.checklist.Checklist.Item;
 import courseworthy.checklist.ChecklistSchedule;
 import courseworthy.checklist.ChecklistSchedule.Slot;
 import courseworthy.claim.Deadline;
-import courseworthy.demand.Measure;
 import courseworthy.event.Event;
 import courseworthy.worth.PlanB;
 import java.time.Duration;
@@ -73,10 +72,11 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
 
     /** Null where the day or the time of the start is not known, or no ride was estimated. */
     static Preparation of(Brief brief, Event event) {
-        if (event.date() == null || event.start() == null || brief.checklist() == null || !brief.demands().known(Measure.HOURS)) {
+        CalendarResult calendar = CalendarTask.of(brief, event);
+        if (calendar == null) {
             return null;
         }
-        ChecklistSchedule schedule = CalendarTask.schedule(brief, event);
+        ChecklistSchedule schedule = calendar.schedule();
         List<Sitting> sittings = new ArrayList<>();
         List<Wait> waits = new ArrayList<>();
         for (Slot slot : schedule.slots()) {

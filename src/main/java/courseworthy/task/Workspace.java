@@ -9,6 +9,7 @@ import courseworthy.problem.Spelling;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -56,6 +57,11 @@ public final class Workspace {
         Path path = reader(faults).path(typed);
         faults.throwIfAny();
         return path;
+    }
+
+    /** When the file that was changed last of those read so far was changed, to the second; null where none was read. */
+    public Instant lastChange() {
+        return guard.lastChange();
     }
 
     /** Keeps results from being written over or into {@code source}. */

@@ -2,13 +2,28 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.ToolOutput;
 import courseworthy.render.calendar.ReadCalendar;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,6 +94,63 @@ class CalendarTest {
         assertThat(uids("--event", wet.toString())).containsAnyElementsOf(dry);
         assertThat(uids("--event", EVENT, "--rider", "docs/examples/riders/sam-novice.yaml")).doesNotContainAnyElementsOf(dry);
         assertThat(uids("--event", EVENT, "--date", "2026-06-21")).doesNotContainAnyElementsOf(dry);
+    }
+
+    /** Calendars that hold an entry already take it anew where its SEQUENCE is higher: RFC 5546, section 2.1.5. */
+    @Test
+    void anEntryMadeOfAFileThatWasMendedIsTheNewerOne() throws IOException {
+        Path event = Files.writeString(folder.resolve("event.yaml"), Files.readString(Path.of(EVENT)));
+        Files.setLastModifiedTime(event, FileTime.from(Instant.parse("2030-03-01T12:00:00.250Z")));
+        String first = CommandRun.of("checklist", COURSE, "--event", event.toString(), "--format", "ics").out();
+        String again = CommandRun.of("checklist", COURSE, "--event", event.toString(), "--format", "ics").out();
+        Files.setLastModifiedTime(event, FileTime.from(Instant.parse("2030-03-01T12:01:00Z")));
+        String mended = CommandRun.of("checklist", COURSE, "--event", event.toString(), "--format", "ics").out();
+
+        assertThat(again).isEqualTo(first).contains("\r\nDTSTAMP:20300301T120000Z\r\n");
+        assertThat(sequences(first)).hasSize(1);
+        assertThat(sequences(mended)).containsExactly(sequences(first).iterator().next() + 60);
+    }
+
+    private static Set<Long> sequences(String file) {
+        Set<Long> out = new TreeSet<>();
+        Pattern.compile("\r\nSEQUENCE:(\\d+)\r\n").matcher(file).results().forEach(found -> out.add(Long.valueOf(found.group(1))));
+        return out;
+    }
+
+    /** Every time that a calendar shows stands in the JSON of the same command. */
+    @ParameterizedTest
+    @ValueSource(strings = {"checklist COURSE --event EVENT", "brief COURSE --event EVENT", "season docs/examples --by-week"})
+    void everyTimeIsInTheJson(String command) throws IOException {
+        String[] line = (command.replace("COURSE", COURSE).replace("EVENT", EVENT) + " --format ics").split(" ");
+        List<VEvent> shown = new ReadCalendar(new ToolOutput().run(line)).valid().events();
+        line[line.length - 1] = "json";
+        JsonNode calendar = new ObjectMapper().readTree(new ToolOutput().run(line)).path("calendar");
+        ZoneId zone = calendar.path("zone").isNull() ? null : ZoneId.of(calendar.path("zone").asText());
+        List<String> expected = new ArrayList<>();
+        for (JsonNode each : calendar.path("entries")) {
+            expected.add(each.path("what").asText() + " " + stamp(each.path("from").asText(), zone) + " " + stamp(each.path("to").asText(), zone) + " "
+                    + (each.path("reminded").isNull() ? "" : Duration.between(LocalDateTime.parse(each.path("from").asText()), LocalDateTime.parse(each.path("reminded").asText()))));
+        }
+        List<String> found = new ArrayList<>();
+        for (VEvent each : shown) {
+            found.add(each.getSummary().getValue() + " " + value(each, "DTSTART") + " " + value(each, "DTEND") + " " + each.getAlarms().stream()
+                    .map(alarm -> Duration.parse(alarm.getProperty("TRIGGER").orElseThrow().getValue()).toString()).collect(Collectors.joining()));
+        }
+        assertThat(found).isNotEmpty().isEqualTo(expected);
+    }
+
+    private static String value(VEvent event, String property) {
+        return event.getProperty(property).orElseThrow().getValue();
+    }
+
+    /** A local time of JSON as RFC 5545 has it. */
+    private static String stamp(String local, ZoneId zone) {
+        if (!local.contains("T")) {
+            return local.replace("-", "");
+        }
+        DateTimeFormatter form = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
+        LocalDateTime time = LocalDateTime.parse(local);
+        return zone == null ? form.format(time) : form.format(time.atZone(zone).withZoneSameInstant(ZoneOffset.UTC)) + "Z";
     }
 
     private static List<String> uids(String... more) {

@@ -4,6 +4,7 @@ import courseworthy.report.Calendar;
 import courseworthy.report.Calendar.Entry;
 import courseworthy.report.RichText;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -21,9 +22,12 @@ import java.util.stream.Collectors;
  * <p>Times are UTC where the zone is known, which needs no VTIMEZONE and is right wherever the calendar is looked at. Where it is not
  * known they float (form 1 of section 3.3.5): nine in the morning is nine in the morning of whoever looks, and no zone is made up.
  *
- * <p>An entry's UID is a digest of what makes it that entry, so that importing a calendar again replaces what it brought before. There
- * is no clock: DTSTAMP, which would be the moment of writing, is midnight of the day the calendar is made for, and SEQUENCE stays 0,
- * so that the same input gives the same bytes.
+ * <p>An entry's UID is a digest of what makes it that entry, so that importing a calendar again replaces what it brought before. Calendars
+ * take an entry for a newer one by its SEQUENCE and, where that is the same, by its DTSTAMP (RFC 5546, section 2.1.5), and some leave alone
+ * what is not newer. There is no clock here: without a METHOD, DTSTAMP says when the information was last revised (section 3.8.7.2), which
+ * is when the last of the files that it is made of was changed. LAST-MODIFIED says the same, and SEQUENCE counts the seconds to that moment,
+ * so that whoever mends a forecast and imports again has the newer entry, and the same files give the same bytes. Where no file was
+ * read, it is midnight of the day the calendar is made for, and SEQUENCE is 0.
  */
 public final class CalendarRenderer {
 
@@ -31,13 +35,19 @@ public final class CalendarRenderer {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT);
 
+    /** SEQUENCE counts from here, so that it is an INTEGER of RFC 5545 (section 3.3.8) until 2088. */
+    private static final Instant FIRST = Instant.parse("2020-01-01T00:00:00Z");
+
     private final ContentLines lines = new ContentLines();
     private final ZoneId zone;
     private final String stamp;
+    private final long sequence;
 
     private CalendarRenderer(Calendar calendar) {
         zone = calendar.zone();
-        stamp = TIME.format(calendar.day().atStartOfDay()) + "Z";
+        Instant changed = calendar.changed();
+        stamp = TIME.format(changed == null ? calendar.day().atStartOfDay() : changed.atOffset(ZoneOffset.UTC)) + "Z";
+        sequence = changed == null ? 0 : Math.min(Integer.MAX_VALUE, Math.max(0, changed.getEpochSecond() - FIRST.getEpochSecond()));
     }
 
     /** The whole file: lines end in CR LF. */
@@ -62,7 +72,8 @@ public final class CalendarRenderer {
         lines.value("BEGIN", "VEVENT");
         lines.value("UID", uid(entry));
         lines.value("DTSTAMP", stamp);
-        lines.value("SEQUENCE", "0");
+        lines.value("LAST-MODIFIED", stamp);
+        lines.value("SEQUENCE", Long.toString(sequence));
         if (entry.wholeDay()) {
             lines.value("DTSTART;VALUE=DATE", DAY.format(entry.from()));
             lines.value("DTEND;VALUE=DATE", DAY.format(entry.to()));

@@ -9,16 +9,18 @@ import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
-import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision;
 import courseworthy.demand.Demands.Assumed;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.UndeterminedRule;
+import courseworthy.report.ChecklistCalendar;
 import courseworthy.report.Phrases;
-import courseworthy.task.Brief;
 import courseworthy.task.Brief.LeaveAlone;
+import courseworthy.task.Brief;
+import courseworthy.task.CalendarResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.topic.Topic;
 import java.io.IOException;
@@ -82,7 +84,13 @@ public final class JsonBrief {
             JsonBrief writer = new JsonBrief(json);
             writer.head(brief);
             writer.sections(brief.checklist().sections());
+            calendar(json, brief);
         });
+    }
+
+    private static void calendar(Json json, Brief brief) throws IOException {
+        CalendarResult calendar = brief.calendar();
+        JsonCalendar.add(json, calendar == null ? null : ChecklistCalendar.of(calendar, null));
     }
 
     private void brief(Brief brief, List<Decision> decisions) throws IOException {
@@ -104,6 +112,7 @@ public final class JsonBrief {
             new JsonRoadBook(json).of(brief.roadBook());
             new JsonBriefLists(json).of(brief);
             new JsonHeldGradients(json).of(brief.heldGradients());
+            calendar(json, brief);
         }
         new JsonBuild(json).of(brief.build());
         sections(brief.checklist().sections());

@@ -8,6 +8,7 @@ import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Week;
 import courseworthy.build.SeasonWork.Job;
 import courseworthy.event.WorkHours;
+import courseworthy.report.SeasonCalendar;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ public final class JsonSeasonWeeks {
             JsonGround.attribution(season.attribution(), json);
             hours(json, season.work().hours(), season.work().given());
             json.strings("riders", weeks.riders());
+            JsonCalendar.add(json, SeasonCalendar.of(season, null));
             json.objects("weeks", weeks.weeks(), week -> week(json, week));
             json.objects("short_of_time", season.clashes().stream().filter(each -> each.what().equals(List.of("time"))).toList(), each -> shortage(json, each));
         });

@@ -7,7 +7,9 @@ import courseworthy.report.Calendar;
 import courseworthy.report.Calendar.Entry;
 import courseworthy.report.RichText;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -44,9 +46,25 @@ class CalendarRendererTest {
         assertThat(CalendarRenderer.render(calendar(null, DAY.atTime(8, 0), "A; B, C\\D"))).isEqualTo(String.join("\r\n", "BEGIN:VCALENDAR", "VERSION:2.0",
                 "PRODID:-//courseworthy//plan//EN", "CALSCALE:GREGORIAN", "NAME:A\\; B\\, C\\\\D", "BEGIN:VEVENT",
                 "UID:" + new ReadCalendar(CalendarRenderer.render(calendar(null, DAY.atTime(8, 0), "A; B, C\\D"))).uids().get(0),
-                "DTSTAMP:20260620T000000Z", "SEQUENCE:0", "DTSTART:20260620T080000", "DTEND:20260620T090000", "SUMMARY:A\\; B\\, C\\\\D",
+                "DTSTAMP:20260620T000000Z", "LAST-MODIFIED:20260620T000000Z", "SEQUENCE:0", "DTSTART:20260620T080000", "DTEND:20260620T090000", "SUMMARY:A\\; B\\, C\\\\D",
                 "DESCRIPTION:first\\nA\\; B\\, C\\\\D", "BEGIN:VALARM", "ACTION:DISPLAY", "TRIGGER:-PT60M", "DESCRIPTION:A\\; B\\, C\\\\D", "END:VALARM",
                 "END:VEVENT", "END:VCALENDAR", ""));
+    }
+
+    /** RFC 5545, sections 3.8.7.2 to 3.8.7.4: when it was last revised, and a number that grows with each revision. */
+    @Test
+    void whatIsMadeOfALaterFileIsALaterRevision() {
+        assertThat(revised("2026-06-12T19:04:05Z")).contains("\r\nDTSTAMP:20260612T190405Z\r\n", "\r\nLAST-MODIFIED:20260612T190405Z\r\n", "\r\nSEQUENCE:203454245\r\n");
+        assertThat(revised("2026-06-12T19:04:06Z")).contains("\r\nSEQUENCE:203454246\r\n");
+        assertThat(revised("2019-06-12T19:04:06Z")).contains("\r\nSEQUENCE:0\r\n");
+        assertThat(revised("2199-06-12T19:04:06Z")).contains("\r\nSEQUENCE:2147483647\r\n");
+    }
+
+    private static String revised(String changed) {
+        Entry entry = new Entry(List.of("a"), RichText.of("Work"), List.of(), DAY.atTime(9, 0), DAY.atTime(10, 0), 0);
+        String file = CalendarRenderer.render(new Calendar(RichText.of("x"), DAY, null, Instant.parse(changed), List.of(entry)));
+        assertThat(new ReadCalendar(file).valid().events()).hasSize(1);
+        return file;
     }
 
     /** What only moves in time, or says other things, stays the same entry; the same words cut elsewhere are another. */
@@ -54,12 +72,12 @@ class CalendarRendererTest {
     void anEntryIsKnownByItsIdentity() {
         assertThat(uid("a", "b")).isEqualTo(uid("a", "b")).isNotEqualTo(uid("ab", "")).isNotEqualTo(uid("a", "c")).matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
         Entry later = new Entry(List.of("a", "b"), RichText.of("Other"), List.of(), DAY.atTime(9, 0), DAY.atTime(10, 0), 0);
-        assertThat(new ReadCalendar(CalendarRenderer.render(new Calendar(RichText.of("x"), DAY, null, List.of(later)))).uids()).containsExactly(uid("a", "b"));
+        assertThat(new ReadCalendar(CalendarRenderer.render(new Calendar(RichText.of("x"), DAY, null, null, List.of(later)))).uids()).containsExactly(uid("a", "b"));
     }
 
     private static String uid(String... identity) {
         Entry entry = new Entry(List.of(identity), RichText.of("T"), List.of(), DAY.atTime(8, 0), DAY.atTime(9, 0), 60);
-        return new ReadCalendar(CalendarRenderer.render(new Calendar(RichText.of("x"), DAY, null, List.of(entry)))).uids().get(0);
+        return new ReadCalendar(CalendarRenderer.render(new Calendar(RichText.of("x"), DAY, null, null, List.of(entry)))).uids().get(0);
     }
 
     /** RFC 5545, section 3.1: lines "SHOULD NOT be longer than 75 octets, excluding the line break", and a fold may not cut a character. */
@@ -107,7 +125,7 @@ class CalendarRendererTest {
     private static Calendar calendar(ZoneId zone, LocalDateTime from, String text) {
         Entry entry = new Entry(List.of("course", "rider", text), RichText.ofQuoted(text), List.of(RichText.of("first"), RichText.ofQuoted(text)), from,
                 from.plusHours(1), 60);
-        return new Calendar(RichText.ofQuoted(text), DAY, zone, List.of(entry));
+        return new Calendar(RichText.ofQuoted(text), DAY, zone, null, List.of(entry));
     }
 
     @Provide
