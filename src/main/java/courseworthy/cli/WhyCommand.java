@@ -1,5 +1,6 @@
 package courseworthy.cli;
 
+import courseworthy.report.RuleLinks;
 import courseworthy.report.WhyReport;
 import courseworthy.report.json.JsonWhy;
 import courseworthy.task.Request;
@@ -17,6 +18,8 @@ final class WhyCommand extends RequestCommand {
     private final Given<String> rule = option("--rule", "ID",
             "A rule on the topic, such as shipped/dropper-on-mountain-bikes: each of its conditions with what was found.");
 
+    private final Given<String> rulePages = rulePages();
+
     WhyCommand(Terminal terminal) {
         super("why", terminal, "Explains one decision: the chain from measures to it, the rules that did not apply, what would change it.",
                 "courseworthy why heather-ridge 'front tyre width'",
@@ -26,8 +29,9 @@ final class WhyCommand extends RequestCommand {
 
     @Override
     String answer(Workspace workspace, Request request, Format format, boolean colours) {
+        RuleLinks links = ruleLinks(rulePages, format, outputFolder());
         WhyResult result = result(workspace, request);
-        return render(format, () -> WhyReport.of(result), () -> JsonWhy.of(result));
+        return render(format, () -> WhyReport.of(result, links), () -> JsonWhy.of(result));
     }
 
     private WhyResult result(Workspace workspace, Request request) {

@@ -33,7 +33,7 @@ public final class BriefReport {
             WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
 
     static final String FIRMNESS_MEANS = "firm: a limit decides, or a published source or several habits of the trade agree, on what is known. fair:"
-            + " one habit, some advice against it, or something assumed. thin: divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
+            + " one habit, some advice against it, or something assumed. thin (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
             + ": close; a small change in one figure would change it.";
 
     private final Brief brief;

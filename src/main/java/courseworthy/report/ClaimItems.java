@@ -22,32 +22,23 @@ final class ClaimItems {
     }
 
     /** The rule and its facts: {@code prefer 45 mm: shipped/x, should}. */
-    static Item terse(Claim claim) {
-        return Item.of(rule(claim), facts(claim));
+    static Item terse(Claim claim, RuleLinks links) {
+        return Item.of(rule(claim, links), facts(claim));
     }
 
     /** A claim that lost, with what became of it. */
-    static Item terse(Lost lost) {
-        return Item.of(rule(lost.claim()).text("; " + Phrases.lost(lost)), facts(lost.claim()));
+    static Item terse(Lost lost, RuleLinks links) {
+        return Item.of(rule(lost.claim(), links).text("; " + Phrases.lost(lost)), facts(lost.claim()));
     }
 
     /** The rule, its facts and its reason. */
-    static Item withReason(Claim claim) {
-        List<Block> below = new ArrayList<>(terse(claim).below());
+    static Item withReason(Claim claim, RuleLinks links) {
+        List<Block> below = new ArrayList<>(terse(claim, links).below());
         below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
-        return new Item(rule(claim), below);
+        return new Item(rule(claim, links), below);
     }
 
     /** Everything that is known of a claim: its reason, how that is known, its facts, and where the rule is written. */
-    static Item full(Claim claim) {
-        return full(claim, RuleLinks.NONE);
-    }
-
-    static Item full(Lost lost) {
-        return full(lost, RuleLinks.NONE);
-    }
-
-    /** With a way to the page of the rule. */
     static Item full(Claim claim, RuleLinks links) {
         return full(claim, RichText.EMPTY, links);
     }
@@ -71,8 +62,8 @@ final class ClaimItems {
         return RichText.ofQuoted(Phrases.says(claim) + Phrases.computed(claim));
     }
 
-    private static RichText rule(Claim claim) {
-        return says(claim).text(": ").quoted(claim.author().rule()).text(", " + claim.author().force().word());
+    private static RichText rule(Claim claim, RuleLinks links) {
+        return says(claim).text(": ").append(links.of(claim.author())).text(", " + claim.author().force().word());
     }
 
     private static List<RichText> facts(Claim claim) {

@@ -10,6 +10,7 @@ import courseworthy.task.MissingInputs;
 import courseworthy.worth.PressureSettings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The set-up as a card: a few values large enough to be read from the bike, what belongs to each in a line below it. */
 final class SetUpCard {
@@ -44,9 +45,29 @@ final class SetUpCard {
         if (all.isEmpty()) {
             return RichText.EMPTY;
         }
-        RichText first = RichText.of("Least firm: ").append(settled(all.get(0), RichText.of(all.get(0).decision().topic().name() + firmness(all.get(0)))));
+        RichText first = RichText.of("Least sure: ").append(leastSure(all.get(0)));
         List<String> next = all.subList(1, all.size()).stream().map(each -> each.decision().topic().name()).toList();
         return next.isEmpty() ? first : first.text(" ").crossReference("Next: " + String.join(", ", next), CHECK_FIRST).text(".");
+    }
+
+    /** {@code fork travel 120 mm (one habit).}; what it is now is left out where it is said that it would be another. */
+    private static RichText leastSure(LeastFirm each) {
+        boolean close = each.close() != null;
+        RichText name = close ? RichText.of(each.decision().topic().name()) : RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase());
+        RichText out = name.text(" (" + (close ? "a close call" : basis(each.firmness())) + ")");
+        return close || !each.wanted().isEmpty() || !each.firmness().assumed().isEmpty() ? settled(each, out) : out.text(".");
+    }
+
+    /** What a decision rests on, in a word or two. */
+    private static String basis(Firmness firmness) {
+        return firmness.agreement() == Firmness.Agreement.DIVIDED ? "advice differs" : switch (firmness.evidence()) {
+            case LIMIT -> "a limit";
+            case SOURCE -> "published";
+            case PRACTICES -> "habits of the trade";
+            case PRACTICE -> "one habit";
+            case OPINION -> "one opinion";
+            case NONE -> "no advice";
+        };
     }
 
     /** {@code bike (fair, close). A look at the ground: at a ledge height of 20 cm instead of 50 cm it would be gravel.} */
@@ -81,8 +102,12 @@ final class SetUpCard {
     private static Definition row(Entry entry) {
         List<String> leading = new ArrayList<>();
         List<String> more = new ArrayList<>();
-        entry.parts().subList(0, entry.leading()).forEach(part -> split(part, leading, more));
+        List<String> first = entry.parts().subList(0, entry.leading());
+        first.forEach(part -> split(part.replace(SetUpSummary.UNSURE, ""), leading, more));
         more.addAll(entry.parts().subList(entry.leading(), entry.parts().size()));
+        if (first.stream().anyMatch(part -> part.endsWith(SetUpSummary.UNSURE))) {
+            more.add(entry.about().toLowerCase(Locale.ROOT) + " unsure");
+        }
         return row(entry.about(), leading, RichText.ofQuoted(String.join(", ", more)));
     }
 

@@ -47,6 +47,9 @@ final class SetUpSummary {
     private static final String SEE_BUILD = "see THE BUILD";
 
     private final List<Decision> decisions;
+    /** Behind what is advised on thin grounds. */
+    static final String UNSURE = " (unsure)";
+
     private final Set<Topic> thin = new HashSet<>();
     private final Demands demands;
 
@@ -127,11 +130,11 @@ final class SetUpSummary {
         return decision.status() == Decision.Status.NOT_APPLICABLE ? "" : decision.text();
     }
 
-    /** The word where any of these is thin. */
+    /** The words where any of these is thin. */
     private String mark(Topic... topics) {
         for (Topic topic : topics) {
             if (thin.contains(topic)) {
-                return " (" + Firmness.Level.THIN.word() + ")";
+                return UNSURE;
             }
         }
         return "";

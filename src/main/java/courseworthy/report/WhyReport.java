@@ -24,31 +24,36 @@ public final class WhyReport {
 
     /** The whole chain, or what was asked of one value or one rule. */
     public static Report of(WhyResult result) {
+        return of(result, RuleLinks.NONE);
+    }
+
+    /** @param links from reasons to the pages of rules */
+    public static Report of(WhyResult result, RuleLinks links) {
         Report.Builder out = result.decision() == null ? Report.builder(RichText.of(WhyResult.CHECKLIST)) : ClaimItems.head(result.brief(), result.decision());
         out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + ReportHead.purpose(result.brief())))
                 .paragraphs(SheetNames.paragraphs(result.brief().sheets()))
                 .paragraphs(GroundPhrases.paragraphs(result.brief().course())).caution(GroundPhrases.rests(result.brief(), result.decision()));
         if (result.rule() != null) {
-            out.section(rule(result.rule()));
+            out.section(rule(result.rule(), links));
         }
         if (result.instead() != null) {
-            out.section(instead(result.instead(), result.decision()));
+            out.section(instead(result.instead(), result.decision(), links));
         }
         if (!result.narrow()) {
-            out.section(FirmnessReport.section(result.brief(), result.decision())).section(chain(result)).section(inapplicable(result.silent())).section(FlipReport.section(result.flips()));
+            out.section(FirmnessReport.section(result.brief(), result.decision())).section(chain(result, links)).section(inapplicable(result.silent(), links)).section(FlipReport.section(result.flips()));
         }
         return out.build();
     }
 
-    private static Section.Builder chain(WhyResult result) {
+    private static Section.Builder chain(WhyResult result, RuleLinks links) {
         List<Item> steps = new ArrayList<>();
         for (Decision decision : result.chain()) {
             Claim leading = LeadingReason.leading(decision);
-            steps.add(step(decision, leading == null ? List.of() : List.of(ClaimItems.terse(leading)), leading == null));
+            steps.add(step(decision, leading == null ? List.of() : List.of(ClaimItems.terse(leading, links)), leading == null));
         }
         List<Item> claims = new ArrayList<>();
-        result.decision().taken().forEach(claim -> claims.add(ClaimItems.terse(claim)));
-        result.decision().lost().forEach(lost -> claims.add(ClaimItems.terse(lost)));
+        result.decision().taken().forEach(claim -> claims.add(ClaimItems.terse(claim, links)));
+        result.decision().lost().forEach(lost -> claims.add(ClaimItems.terse(lost, links)));
         steps.add(step(result.decision(), claims, true));
         return Section.builder("chain", "From measures to decision").items(steps);
     }
@@ -67,12 +72,12 @@ public final class WhyReport {
         return new Item(RichText.ofStrong(decision.topic().name() + ": " + decision.phrase()), below);
     }
 
-    private static Section.Builder inapplicable(List<RuleTrace> rules) {
+    private static Section.Builder inapplicable(List<RuleTrace> rules, RuleLinks links) {
         return Section.builder("other-rules", "Rules that did not apply")
-                .paragraph(rules.isEmpty() ? "Every rule on this topic applied." : "").items(inapplicableItems(rules));
+                .paragraph(rules.isEmpty() ? "Every rule on this topic applied." : "").items(inapplicableItems(rules, links));
     }
 
-    private static List<Item> inapplicableItems(List<RuleTrace> rules) {
+    private static List<Item> inapplicableItems(List<RuleTrace> rules, RuleLinks links) {
         List<Item> out = new ArrayList<>();
         for (RuleTrace rule : rules) {
             List<Block> below = new ArrayList<>();
@@ -83,13 +88,13 @@ public final class WhyReport {
             if (!unmet.isEmpty()) {
                 below.add(new ItemList(false, unmet));
             }
-            out.add(new Item(RichText.ofQuoted(says(rule)).text(": ").quoted(rule.author().rule()), below));
+            out.add(new Item(RichText.ofQuoted(says(rule)).text(": ").append(links.of(rule.author())), below));
         }
         return out;
     }
 
-    private static Section.Builder rule(RuleTrace rule) {
-        return Section.builder("rule", RichText.ofQuoted(rule.author().rule()))
+    private static Section.Builder rule(RuleTrace rule, RuleLinks links) {
+        return Section.builder("rule", links.of(rule.author()))
                 .paragraph(RichText.ofQuoted(says(rule)).text("; " + rule.author().force().word()))
                 .paragraph(RichText.ofQuoted(Phrases.because(rule.author())))
                 .paragraph(RichText.ofStrong(outcome(rule)))
@@ -117,17 +122,17 @@ public final class WhyReport {
         return rule.says().isEmpty() ? "joins topics" : String.join(", ", rule.says());
     }
 
-    private static Section.Builder instead(Instead instead, Decision decision) {
+    private static Section.Builder instead(Instead instead, Decision decision, RuleLinks links) {
         List<Item> better = new ArrayList<>();
-        (instead.excluding().isEmpty() ? instead.against() : instead.excluding()).forEach(claim -> better.add(ClaimItems.withReason(claim)));
+        (instead.excluding().isEmpty() ? instead.against() : instead.excluding()).forEach(claim -> better.add(ClaimItems.withReason(claim, links)));
         List<Item> favouring = new ArrayList<>();
-        instead.favouring().forEach(lost -> favouring.add(ClaimItems.terse(lost)));
+        instead.favouring().forEach(lost -> favouring.add(ClaimItems.terse(lost, links)));
         return Section.builder("why-not", "Why not " + value(instead))
                 .paragraph(RichText.ofQuoted(beaten(instead, decision))).items(better)
                 .paragraph(instead.onStep() ? "" : betweenSteps(instead.topic()))
                 .paragraph(favouring.isEmpty() ? "" : "Rules that recommended it:").items(favouring)
                 .paragraph(instead.wouldSay().isEmpty() ? "" : "Rules that would recommend it, but did not apply:")
-                .items(inapplicableItems(instead.wouldSay()))
+                .items(inapplicableItems(instead.wouldSay(), links))
                 .paragraph(RichText.ofStrong(leadingTo(instead))).remark(FlipReport.SEARCHED);
     }
 

@@ -54,6 +54,10 @@ class PagesCommandTest {
             rules.add(link.text());
         }
         assertThat(rules).hasSizeGreaterThan(60);
+        Path why = page.resolveSibling("why.html");
+        new ToolOutput().run("why", "heather-ridge", "rear tyre casing", "--format", "html", "--rule-pages", handbook.toString(), "-o", why.toString());
+        assertThat(Jsoup.parse(Files.readString(why)).select("#chain a[href^=..], #other-rules a[href^=..]")).hasSizeGreaterThan(3).allSatisfy(link ->
+                assertThat(why.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize()).isRegularFile());
         int links = 0;
         for (String each : List.of("index.html", "topics/rear-tyre-casing.html", "rules/all.html", "rules/shipped-less-pressure-in-the-wet.html")) {
             Path at = handbook.resolve(each);
