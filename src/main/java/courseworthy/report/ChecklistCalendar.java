@@ -52,6 +52,7 @@ public final class ChecklistCalendar {
     private Entry ride() {
         List<RichText> lines = new ArrayList<>();
         lines.add(RichText.of("About " + Phrases.range(brief.demands(), Measure.HOURS) + "; the entry ends at the slow estimate."));
+        PlanReport.pitLines(brief).forEach(line -> lines.add(RichText.of(line)));
         lines.addAll(whose());
         if (!brief.notes().isEmpty()) {
             lines.add(ReportHead.notes(brief));

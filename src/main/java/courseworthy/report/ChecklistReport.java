@@ -15,12 +15,12 @@ public final class ChecklistReport {
 
     /** The checklist by itself. */
     public static Report of(Brief brief) {
-        return ReportHead.of(brief, ReportHead.purpose(brief)).section(section(brief.checklist())).build();
+        return ReportHead.of(brief, ReportHead.purpose(brief)).section(section(brief.checklist())).section(PlanReport.pits(brief)).build();
     }
 
     /** The checklist by itself, as a page. */
     public static Report pageOf(Brief brief) {
-        return ReportHead.of(brief, ReportHead.purpose(brief)).section(onPage(brief.checklist())).build();
+        return ReportHead.of(brief, ReportHead.purpose(brief)).section(onPage(brief.checklist())).section(PlanReport.pits(brief)).build();
     }
 
     /** The checklist by itself, to be printed: what to do and what to find, without why. */
@@ -36,6 +36,10 @@ public final class ChecklistReport {
         }
         if (sections.isEmpty()) {
             sections.add(Section.builder(ID, "Checklist").paragraph("There is nothing to do.").build());
+        }
+        Section pits = PlanReport.pits(brief).build();
+        if (!pits.isEmpty()) {
+            sections.add(pits);
         }
         Section rests = Section.builder("basis", "What this rests on").paragraph(ReportHead.notes(brief)).paragraphs(SheetNames.paragraphs(brief.sheets()))
                 .paragraphs(GroundPhrases.paragraphs(brief.course())).build();

@@ -26,10 +26,31 @@ final class PitReport {
         if (plan.pits().isEmpty()) {
             return out;
         }
-        out.table(passages(plan, time)).bullets(plan.pits().stream().map(stop -> RichText.of(waits(stop, plan))).toList());
-        out.paragraph(easy(plan)).paragraph(help(plan)).paragraph(walk(plan.onFoot()));
+        addStops(out, plan, time).paragraph(easy(plan)).paragraph(help(plan)).paragraph(walk(plan.onFoot()));
         return plan.choices().isEmpty() ? out : out.table(choices(plan)).remark(
                 "Exchanges and work are common practice, no source. What each has to save a lap is over the laps left after the first.");
+    }
+
+    /** When the rider comes by and what to take, and what waits. */
+    static Section.Builder addStops(Section.Builder out, PitPlan plan, Function<Range, String> time) {
+        return out.table(passages(plan, time)).bullets(plan.pits().stream().map(stop -> RichText.of(waits(stop, plan))).toList());
+    }
+
+    /** {@code Pit, lap 2, at 0.0 km: 14:21 (14:19 to 14:24), a bottle, 0.5 L}, a line for each time; then what waits. */
+    static List<String> lines(PitPlan plan, Function<Range, String> time) {
+        List<String> out = new ArrayList<>();
+        for (Passage each : inOrder(plan)) {
+            out.add("Pit, lap " + each.lap() + ", at " + kilometres(place(plan, each)) + ": " + time.apply(each.after()) + (each.bottle() ? ", a bottle, " + BOTTLE : ""));
+        }
+        plan.pits().forEach(stop -> out.add(waits(stop, plan)));
+        return out;
+    }
+
+    private static List<Passage> inOrder(PitPlan plan) {
+        List<Passage> all = new ArrayList<>();
+        plan.pits().forEach(stop -> all.addAll(stop.passages()));
+        all.sort(Comparator.comparingDouble(Passage::at));
+        return all;
     }
 
     /** The bottles by lap in one line; empty where there are no pits. */
@@ -43,10 +64,7 @@ final class PitReport {
 
     private static Table passages(PitPlan plan, Function<Range, String> time) {
         Table.Builder out = Table.builder().figures("Lap").figures("Pit at").column("Time").column("Take");
-        List<Passage> all = new ArrayList<>();
-        plan.pits().forEach(stop -> all.addAll(stop.passages()));
-        all.sort(Comparator.comparingDouble(Passage::at));
-        for (Passage each : all) {
+        for (Passage each : inOrder(plan)) {
             out.row(Integer.toString(each.lap()), kilometres(place(plan, each)), time.apply(each.after()), each.bottle() ? "a bottle, " + BOTTLE : "");
         }
         return out.build();

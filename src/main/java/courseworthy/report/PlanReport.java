@@ -58,6 +58,17 @@ final class PlanReport {
         return brief.outlook().plan() == null ? Section.builder(ID, "Plan for the day").build() : new PlanReport(brief).main();
     }
 
+    /** What to take in pits and when, for the checklist; empty where there are none. */
+    static Section.Builder pits(Brief brief) {
+        Section.Builder out = Section.builder(PitReport.ID, "In the pit");
+        return brief.outlook().pits().pits().isEmpty() ? out : PitReport.addStops(out, brief.outlook().pits(), new PlanReport(brief)::time);
+    }
+
+    /** The same in words, a line each time the rider comes by. */
+    static List<String> pitLines(Brief brief) {
+        return brief.outlook().pits().pits().isEmpty() ? List.of() : PitReport.lines(brief.outlook().pits(), new PlanReport(brief)::time);
+    }
+
     private Section.Builder start() {
         Section.Builder out = Section.builder(ID, "Plan for the day").aside(plan.start() == null ? "time from the start" : "start " + ofDay(plan.start()))
                 .table(places());

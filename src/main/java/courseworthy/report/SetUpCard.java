@@ -50,12 +50,12 @@ final class SetUpCard {
         return next.isEmpty() ? first : first.text(" ").crossReference("Next: " + String.join(", ", next), CHECK_FIRST).text(".");
     }
 
-    /** {@code fork travel 120 mm (one habit).}; what it is now is left out where it is said that it would be another. */
+    /** {@code fork travel 120 mm (one habit).}; what it is now stands above, and is left out where more follows. */
     private static RichText leastSure(LeastFirm each) {
-        boolean close = each.close() != null;
-        RichText name = close ? RichText.of(each.decision().topic().name()) : RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase());
-        RichText out = name.text(" (" + (close ? "a close call" : basis(each.firmness())) + ")");
-        return close || !each.wanted().isEmpty() || !each.firmness().assumed().isEmpty() ? settled(each, out) : out.text(".");
+        String topic = each.decision().topic().name();
+        String open = each.close() != null ? "a close call" : !each.wanted().isEmpty() ? "not all is known" : !each.firmness().assumed().isEmpty() ? "partly assumed" : "";
+        return open.isEmpty() ? RichText.of(topic + " ").quoted(each.decision().phrase()).text(" (" + basis(each.firmness()) + ").")
+                : settled(each, RichText.of(topic + " (" + open + ")"));
     }
 
     /** What a decision rests on, in a word or two. */

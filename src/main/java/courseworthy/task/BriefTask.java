@@ -63,7 +63,7 @@ public final class BriefTask {
         return new BriefTask(workspace, true, true, true).answer(request);
     }
 
-    /** Without what to set, the day's plan and what changes if the forecast turns. */
+    /** Without what to set, the day's plan and what changes if the forecast turns; with what waits in pits. */
     public static BriefResult withoutOutlook(Workspace workspace, Request request) {
         return new BriefTask(workspace, false, false, false).answer(request);
     }
@@ -139,7 +139,7 @@ public final class BriefTask {
         Event event = ride.event();
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
         DayOutlook day = outlook ? outlook(called, mounted,
-                RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.NONE;
+                RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.ofPits(call, mounted);
         List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call) : List.of();
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,

@@ -39,6 +39,15 @@ public record DayOutlook(PressureSettings pressures, SuspensionSettings suspensi
         return null;
     }
 
+    /** What waits in pits alone, with the plan that it goes by; nothing where there are no pits. */
+    public static DayOutlook ofPits(Call call, Call mounted) {
+        if (call.demands().estimated() == null || call.demands().estimated().day().pits().isEmpty()) {
+            return NONE;
+        }
+        DayPlan plan = DayPlan.of(call);
+        return new DayOutlook(null, null, plan, List.of(), null, PitPlanner.of(mounted, plan, null), null);
+    }
+
     public static DayOutlook of(Call call, List<PlanB> otherwise, BikeAtHand bikeAtHand) {
         return of(call, call, otherwise, bikeAtHand);
     }

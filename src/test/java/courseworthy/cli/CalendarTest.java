@@ -111,6 +111,22 @@ class CalendarTest {
         assertThat(sequences(mended)).containsExactly(sequences(first).iterator().next() + 60);
     }
 
+    /** Of a race of laps: when the rider comes by the pit stands with the ride, as in the JSON. */
+    @ParameterizedTest
+    @ValueSource(strings = {"checklist", "brief"})
+    void whatIsTakenInThePitStandsWithTheRide(String command) throws IOException {
+        String[] line = {command, "course-profiles/larch-common.yaml", "--event", "docs/examples/events/larch-common.yaml", "--format", "ics"};
+        String ride = new ReadCalendar(CommandRun.of(line).out()).valid().events().stream().filter(entry -> entry.getSummary().getValue().startsWith("Start: ")).findFirst()
+                .orElseThrow().getDescription().getValue();
+        line[5] = "json";
+        JsonNode passages = new ObjectMapper().readTree(CommandRun.of(line).out()).path("pits").path("places").path(0).path("passages");
+        assertThat(passages).hasSizeGreaterThan(4);
+        for (JsonNode each : passages) {
+            long minutes = Math.round(14 * 60 + each.path("after_s").path("value").asDouble() / 60);
+            assertThat(ride).contains("Pit, lap " + each.path("lap").asInt() + ", at ").contains(": " + minutes / 60 + ":" + String.format(Locale.ROOT, "%02d", minutes % 60));
+        }
+    }
+
     private static Set<Long> sequences(String file) {
         Set<Long> out = new TreeSet<>();
         Pattern.compile("\r\nSEQUENCE:(\\d+)\r\n").matcher(file).results().forEach(found -> out.add(Long.valueOf(found.group(1))));

@@ -128,6 +128,7 @@ class OutputSchemasTest {
         keeps("checklist", "checklist", KIM);
         keeps("checklist", "checklist", JOSS);
         keeps("checklist", "checklist", NOBODY);
+        keeps("checklist", "checklist", List.of("larch-common", "--event", "docs/examples/events/larch-common.yaml"));
     }
 
     @Test

@@ -83,6 +83,7 @@ public final class JsonBrief {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
             writer.head(brief);
+            new JsonPlan(json).pits(brief.outlook().pits());
             writer.sections(brief.checklist().sections());
             calendar(json, brief);
         });

@@ -42,7 +42,7 @@ final class JsonPlan {
         JsonBikeAtHand.add(json, outlook.bikeAtHand());
     }
 
-    private void pits(PitPlan plan) throws IOException {
+    void pits(PitPlan plan) throws IOException {
         json.object("pits", plan.pits().isEmpty() ? null : plan, of -> {
             json.objects("places", of.pits(), stop -> {
                 json.decimal("at_m", stop.pit().at(), 0);
