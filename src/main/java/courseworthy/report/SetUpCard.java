@@ -10,7 +10,6 @@ import courseworthy.task.MissingInputs;
 import courseworthy.worth.PressureSettings;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The set-up as a card: a few values large enough to be read from the bike, what belongs to each in a line below it. */
 final class SetUpCard {
@@ -53,9 +52,10 @@ final class SetUpCard {
     /** {@code fork travel 120 mm (one habit).}; what it is now stands above, and is left out where more follows. */
     private static RichText leastSure(LeastFirm each) {
         String topic = each.decision().topic().name();
-        String open = each.close() != null ? "a close call" : !each.wanted().isEmpty() ? "not all is known" : !each.firmness().assumed().isEmpty() ? "partly assumed" : "";
-        return open.isEmpty() ? RichText.of(topic + " ").quoted(each.decision().phrase()).text(" (" + basis(each.firmness()) + ").")
-                : settled(each, RichText.of(topic + " (" + open + ")"));
+        if (each.close() == null && each.wanted().isEmpty() && each.firmness().assumed().isEmpty()) {
+            return RichText.of(topic + " ").quoted(each.decision().phrase()).text(" (" + basis(each.firmness()) + ").");
+        }
+        return settled(each, RichText.of(topic + (each.close() == null ? "" : " (close call)")));
     }
 
     /** What a decision rests on, in a word or two. */
@@ -105,9 +105,6 @@ final class SetUpCard {
         List<String> first = entry.parts().subList(0, entry.leading());
         first.forEach(part -> split(part.replace(SetUpSummary.UNSURE, ""), leading, more));
         more.addAll(entry.parts().subList(entry.leading(), entry.parts().size()));
-        if (first.stream().anyMatch(part -> part.endsWith(SetUpSummary.UNSURE))) {
-            more.add(entry.about().toLowerCase(Locale.ROOT) + " unsure");
-        }
         return row(entry.about(), leading, RichText.ofQuoted(String.join(", ", more)));
     }
 
