@@ -71,8 +71,8 @@ class SeasonCommandTest {
                 "Ida: hardtail as wanted; Joss: borrowed bike with hardtail pedals for power pedals",
                 "Joss: borrowed bike as wanted; Ida: hardtail with hardtail pedals for power pedals");
         assertThat(clash.get("choices").get(0).get("loses")).extracting(JsonNode::asText).contains("Joss: power meter none instead of the recommended fitted");
-        assertThat(part(ride("Ida", "Three Becks, day two"), "pedals")).isEqualTo("power pedals");
-        assertThat(part(ride("Joss", "Three Becks, day two"), "pedals")).isEqualTo("hardtail pedals");
+        assertThat(part(ride("Ida", "Three Becks, stage 2"), "pedals")).isEqualTo("power pedals");
+        assertThat(part(ride("Joss", "Three Becks, stage 2"), "pedals")).isEqualTo("hardtail pedals");
     }
 
     /** The light wheels bear a bike and rider of up to 100 kg: the heavier rider never gets them. */
@@ -122,7 +122,7 @@ class SeasonCommandTest {
     /** No part is on two bikes on one day. */
     @Test
     void nobodyShares() {
-        for (String event : List.of("Heather Ridge Marathon", "Three Becks, day two")) {
+        for (String event : List.of("Heather Ridge Marathon", "Three Becks, stage 2")) {
             JsonNode one = ride("Ida", event).get("build").get("parts");
             JsonNode other = ride("Joss", event).get("build").get("parts");
             List<String> taken = StreamSupport.stream(one.spliterator(), false).map(each -> each.get("part").asText()).toList();
