@@ -61,6 +61,23 @@ class RiderDirectionsTest {
         }
     }
 
+    /** On no bike at hand: kinds are in the order in which they take more rough ground. */
+    @Test
+    void aNoviceNeverIsSentOutOnABikeThatForgivesLess() throws IOException {
+        int more = 0;
+        try (Stream<Path> files = Files.list(Path.of("course-profiles")).sorted()) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).toList()) {
+                for (String role : List.of("race", "training")) {
+                    Long novice = shipped(file, null, role, "skill: novice").on(Topics.BIKE).value();
+                    Long expert = shipped(file, null, role, "skill: expert").on(Topics.BIKE).value();
+                    assertThat(novice).as("%s, %s", file.getFileName(), role).isGreaterThanOrEqualTo(expert);
+                    more += novice > expert ? 1 : 0;
+                }
+            }
+        }
+        assertThat(more).isPositive();
+    }
+
     private void compare(String where, Call one, Call other, List<String> lower, List<String> topics) {
         if (one.on(Topics.BIKE).value() == null || !one.on(Topics.BIKE).value().equals(other.on(Topics.BIKE).value())) {
             return;
@@ -90,7 +107,8 @@ class RiderDirectionsTest {
         Faults faults = new Faults();
         Course course = CourseReader.read(file, file.toString(), null, faults);
         String mass = lines.contains("mass:") ? "" : "mass: 72 kg\n";
-        Path written = Files.writeString(folder.resolve("rider.yaml"), mass + "power: 220 W\nheld for: 1:00 h\n" + lines + "\nbike: {kind: " + kind + "}\n");
+        Path written = Files.writeString(folder.resolve("rider.yaml"), mass + "power: 220 W\nheld for: 1:00 h\n" + lines + "\n"
+                + (kind == null ? "" : "bike: {kind: " + kind + "}\n"));
         Rider rider = RiderReader.read(written, "rider.yaml", faults);
         faults.throwIfAny();
         Event event = Event.builder().role(role).date(LocalDate.of(2026, 6, 20)).build();
