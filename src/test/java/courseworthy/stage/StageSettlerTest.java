@@ -1,0 +1,95 @@
+package courseworthy.stage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import courseworthy.course.Course;
+import courseworthy.course.CourseReader;
+import courseworthy.demand.RideInput;
+import courseworthy.engine.DroolsRules;
+import courseworthy.engine.ShippedRules;
+import courseworthy.event.Event;
+import courseworthy.event.EventReader;
+import courseworthy.event.StageRace.Stage;
+import courseworthy.problem.Faults;
+import courseworthy.ride.Range;
+import courseworthy.rider.Rider;
+import courseworthy.rider.RiderReader;
+import courseworthy.sheet.Rulebook;
+import courseworthy.stage.StageSetUp.RaceTopic;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Work;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StageSettlerTest {
+
+    private static final Path FOLDER = Path.of("src/test/resources/courseworthy/stage");
+    /** Half a second over six days is no difference that anybody would see. */
+    private static final double ALIKE = 0.5;
+
+    @TempDir
+    private Path folder;
+
+    private StageSetUp settled(String changes) throws Exception {
+        Path file = Files.writeString(folder.resolve("race.yaml"), Files.readString(FOLDER.resolve("six-days.yaml")).replace("changes between stages: nothing", changes));
+        Faults faults = new Faults();
+        Event race = EventReader.read(file, "race.yaml", faults);
+        Rider rider = RiderReader.read(Path.of("docs/examples/riders/ida-hardtail.yaml"), "rider", faults);
+        List<RideInput> rides = new ArrayList<>();
+        for (Stage stage : race.plan().race().stages()) {
+            Course course = CourseReader.read(FOLDER.resolve(stage.course()), stage.course(), null, faults);
+            rides.add(new RideInput(course, rider, stage.day(), rider.bike()));
+        }
+        ShippedRules shipped = ShippedRules.load();
+        Rulebook book = Rulebook.of(shipped.sheets(), List.of(), List.of(), faults);
+        faults.throwIfAny();
+        return StageSettler.of(new DroolsRules(book.rows(), shipped), race.plan().race(), rides);
+    }
+
+    /** Each day's value tried for the whole race, where it is enough for every day: none loses less. */
+    @Test
+    void noDaysOwnSetUpLosesLess() throws Exception {
+        StageSetUp setUp = settled("changes between stages: nothing");
+        int tried = 0;
+        for (RaceTopic each : setUp.topics()) {
+            for (Long value : each.wanted()) {
+                if (value != null && isEnough(setUp.days(), each.topic(), value)) {
+                    tried++;
+                    assertThat(lost(setUp.days(), each.topic(), each.value())).as("%s, %d tried", each.topic(), value)
+                            .isLessThanOrEqualTo(lost(setUp.days(), each.topic(), value) + ALIKE);
+                }
+            }
+        }
+        assertThat(tried).isGreaterThan(50);
+        assertThat(setUp.compromises()).isNotEmpty();
+    }
+
+    private static boolean isEnough(List<StageDay> days, Topic topic, long value) {
+        return days.stream().map(day -> day.alone().on(topic)).allMatch(own -> own.value() == null
+                || RaceTopicSettler.keeps(own, value, 0) && !RaceTopicSettler.isLessSafe(topic, value, own.value()));
+    }
+
+    private static double lost(List<StageDay> days, Topic topic, long value) {
+        return days.stream().map(day -> day.loss(topic, value)).mapToDouble(each -> each == null ? 0 : each.mid()).sum();
+    }
+
+    /** With little work, what loses time on some days is changed for them, and never for less than the work. */
+    @Test
+    void whatIsChangedReturnsMoreThanItsWork() throws Exception {
+        StageSetUp never = settled("changes between stages: nothing");
+        assertThat(never.changes()).isEmpty();
+        StageSetUp often = settled("changes between stages: [tyres]\ntime to change: {tyres: 1 min}");
+        assertThat(often.changes()).isNotEmpty().allSatisfy(each -> {
+            assertThat(each.work()).isEqualTo(Work.TYRES);
+            assertThat(each.minutes()).isEqualTo(1);
+            assertThat(each.stated()).isTrue();
+        });
+        Range returned = often.returned();
+        assertThat(returned.mid()).isGreaterThanOrEqualTo(often.changes().size() * EveningChangeFinder.SECONDS_A_MINUTE);
+        assertThat(settled("changes between stages: [tyres]\ntime to change: {tyres: 40:00 h}").changes()).isEmpty();
+    }
+}
