@@ -83,6 +83,8 @@ public final class JsonBrief {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
             writer.head(brief);
+            CalendarResult calendar = brief.calendar();
+            json.string("start", calendar == null ? null : calendar.schedule().start().toLocalTime().toString());
             new JsonPlan(json).pits(brief.outlook().pits());
             writer.sections(brief.checklist().sections());
             calendar(json, brief);
