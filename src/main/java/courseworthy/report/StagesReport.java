@@ -167,7 +167,7 @@ public final class StagesReport {
             out.bullets(before, lines);
         }
         boolean permits = !result.event().plan().race().mayChange().isEmpty() && !result.setUp().compromises().isEmpty() && result.setUp().changes().isEmpty();
-        return out.paragraph(permits ? "No change between stages that the event allows returns as much on the road as it takes in the evening: 1 s a minute of work." : "");
+        return out.paragraph(permits ? "No change between stages that the event allows saves as much on the road as it takes in the evening: 1 s a minute of work." : "");
     }
 
     private RichText change(EveningChange change) {
@@ -175,7 +175,7 @@ public final class StagesReport {
         for (Map.Entry<Topic, Long> each : change.to().entrySet()) {
             what.add(each.getKey().name() + " " + text(each.getKey(), change.from().get(each.getKey())) + " to " + text(each.getKey(), each.getValue()));
         }
-        return RichText.ofStrong("Change " + change.work().word()).text(": " + String.join(", ", what) + ". Returns " + Figures.time(change.returns()) + " on the road for "
+        return RichText.ofStrong("Change " + change.work().word()).text(": " + String.join(", ", what) + ". Saves " + Figures.time(change.returns()) + " on the road for "
                 + change.minutes() + " min of work" + (change.stated() ? "." : " (common practice, no source)."));
     }
 

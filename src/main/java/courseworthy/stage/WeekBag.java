@@ -101,7 +101,7 @@ public final class WeekBag {
         }
         boolean cut = kind == PartKind.TYRE && days.size() > 1 && due + reserve == 0;
         if (due + reserve > 0 || cut) {
-            out.add(new BagItem(name, due, due + reserve + (cut ? 1 : 0), "", cut ? "None should wear out; a tyre that is cut open cannot be mended (common practice, no source)."
+            out.add(new BagItem(name, due, due + reserve + (cut ? 1 : 0), "", cut ? "None should wear out; a tyre that is cut open cannot be repaired (common practice, no source)."
                     : due + " may fall due on the way" + (reserve == 0 ? "." : ", and " + reserve + " may use up half of its life or more.")));
         }
     }
