@@ -59,7 +59,7 @@ final class StageFiles {
      * The stage that is ridden on a course, as the event of that day alone; the whole race with a fault where there is none, or more than one.
      *
      * @param typed the course as typed
-     * @param date  of the stage; null where it is not asked for
+     * @param date  of the stage, which tells stages on one course apart, and replaces the day of one alone; null where it is not asked for
      */
     Event stageOn(Event race, String typed, LocalDate date) {
         return stageOn(race, inputs.path(typed) == null ? null : inputs.fileOf(typed), typed, date, new Place("--event", 0, ""), new Place("--date", 0, ""));
@@ -81,6 +81,9 @@ final class StageFiles {
         List<Stage> stages = on.stream().filter(each -> date == null || date.equals(each.day().date())).toList();
         if (stages.size() == 1) {
             return stages.get(0).day();
+        }
+        if (on.size() == 1) {
+            return on.get(0).day().with(null, date);
         }
         if (on.isEmpty()) {
             faults.add(event.file(), event.line(), event.key(), "a race whose stages are on other courses than " + typed,

@@ -65,7 +65,11 @@ class StagesCommandTest {
         assertThat(run("stages", RACE, "--stage", "4").err()).isEqualTo("--stage: found \"4\", expected a stage from 1 to 3\n");
         assertThat(run("stages", RACE, "--stage", "1", "--part", "bag").err()).startsWith("--part: found --stage beside it, expected text, markdown or html of the whole race");
         assertThat(run("brief", "fernbrake", "--event", RACE).err()).startsWith("--event: found a race whose stages are on other courses than fernbrake, expected the course of one of its stages: ");
-        assertThat(run("brief", "three-becks", "--event", RACE, "--date", "2026-08-09").err()).isEqualTo("--date: found no stage on this course on 2026-08-09, expected the day of a stage on it: 2026-08-06\n");
+        Path twice = Files.writeString(folder.resolve("twice.yaml"), "stages:\n  - {course: three-becks, date: 2026-08-05}\n  - {course: three-becks, date: 2026-08-06}\n");
+        assertThat(run("brief", "three-becks", "--event", twice.toString(), "--date", "2026-08-09").err())
+                .isEqualTo("--date: found no stage on this course on 2026-08-09, expected the day of a stage on it: 2026-08-05, 2026-08-06\n");
+        assertThat(run("brief", "three-becks", "--event", twice.toString(), "--date", "2026-08-06").out()).contains("6 August 2026");
+        assertThat(run("brief", "three-becks", "--event", RACE, "--date", "2026-08-09").out()).contains("9 August 2026");
         Path lost = Files.writeString(folder.resolve("lost.yaml"), "stages:\n  - {course: nowhere.yaml, date: 2026-08-05}\n");
         assertThat(run("stages", lost.toString()).err()).isEqualTo(lost + ":2: course: found \"nowhere.yaml\", which is no file here and no shipped course, "
                 + "expected a file beside this one, or the name of a shipped course\n    Check the spelling of the path.\n");
