@@ -159,8 +159,11 @@ class CalledBikeTest {
         drop((ArrayNode) brief.get("decisions"), "topic", "bike");
         // A threshold at which another bike would be called makes that decision close and no other, so what else is close hangs on the choice.
         brief.get("decisions").forEach(decision -> ((ObjectNode) decision).remove(List.of("close", "close_to")));
-        // For the same reason which three decisions are least firm; and a bike of another kind is the one thing that is not as usual.
-        brief.remove(List.of("least_firm", "differences"));
+        // What rests on the kind of bike is no firmer than that choice, which is none where the bike at hand is ridden: firmness hangs on it too.
+        brief.get("decisions").forEach(decision -> ((ObjectNode) decision).remove(List.of("firmness", "firmness_from")));
+        // For the same reason which three decisions are least firm, and what would change them, the bike at hand among it; and a bike of another
+        // kind is the one thing that is not as usual.
+        brief.remove(List.of("least_firm", "would_change", "differences"));
         drop((ArrayNode) brief.get("demands"), "name", "bike at hand");
         drop((ArrayNode) brief.get("could_not_tell"), "rule", "limit/bike-above-its-marks");
         Iterator<JsonNode> cautions = brief.get("cautions").iterator();
