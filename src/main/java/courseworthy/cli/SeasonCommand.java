@@ -13,6 +13,7 @@ import courseworthy.report.SeasonPages;
 import courseworthy.report.SeasonReport;
 import courseworthy.report.SeasonWeeksCsv;
 import courseworthy.report.SeasonWeeksReport;
+import courseworthy.report.json.JsonBrief;
 import courseworthy.report.json.JsonSeason;
 import courseworthy.report.json.JsonSeasonWeeks;
 import courseworthy.task.PageSet;
@@ -91,7 +92,7 @@ final class SeasonCommand extends Command {
         });
     }
 
-    /** Each brief becomes a page as soon as it is made: those of a whole season would need much memory. */
+    /** Each brief becomes a page, and JSON beside it, as soon as it is made: those of a whole season would need much memory. */
     private void writePages() {
         PageSet pages = PageSet.ofSeason();
         pages.check(workspace(), output.typed());
@@ -101,7 +102,10 @@ final class SeasonCommand extends Command {
         SeasonPages reports = new SeasonPages(season.starts(), season.hasEvenings(), links);
         Renderer renderer = Format.HTML.renderer(TerminalRenderer.STANDARD_WIDTH, false);
         try (ProgressMeter meter = meter("working out the season")) {
-            SeasonPlan plan = season.work(meter, (ride, brief) -> pages.add(reports.path(ride), renderer.render(reports.brief(ride, brief))));
+            SeasonPlan plan = season.work(meter, (ride, brief) -> {
+                pages.add(reports.path(ride), renderer.render(reports.brief(ride, brief)));
+                pages.addBeside(reports.json(ride), JsonBrief.onOneLine(brief));
+            });
             reports.overview(plan).forEach((path, page) -> pages.add(path, renderer.render(page)));
         }
         pages.write(workspace(), output.typed());

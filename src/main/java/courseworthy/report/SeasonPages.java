@@ -26,6 +26,10 @@ public final class SeasonPages {
     public static final String FIRST = "index.html";
 
     private static final String WEEKS = "weeks.html";
+    private static final String PAGE = ".html";
+    private static final String JSON = ".json";
+
+    private static final String BRIEFS = "briefs/";
 
     /** From a page in a folder to those beside the folder. */
     private static final String UP = "../";
@@ -50,13 +54,19 @@ public final class SeasonPages {
             riders.computeIfAbsent(start.rider(), name -> names.path("riders/", "rider", name));
             events.computeIfAbsent(List.of(start.date(), start.event(), start.course()),
                     event -> names.path("events/", "event", start.date().toString(), start.event()));
-            briefs.put(start.order(), names.path("briefs/", "brief", start.date().toString(), start.rider(), start.event()));
+            briefs.put(start.order(), names.path(BRIEFS, "brief", start.date().toString(), start.rider(), start.event()));
         }
     }
 
     /** Where the brief of a ride stands. */
     public String path(Ride ride) {
         return briefs.get(ride.order());
+    }
+
+    /** Where the same brief stands as JSON, beside its page. */
+    public String json(Ride ride) {
+        String page = path(ride);
+        return page.substring(0, page.length() - PAGE.length()) + JSON;
     }
 
     private String path(SeasonEvent event) {
@@ -67,14 +77,15 @@ public final class SeasonPages {
         return events.get(List.of(ride.date(), ride.event(), ride.course()));
     }
 
-    /** A brief with ways to the pages it belongs to. */
+    /** A brief with ways to the pages it belongs to, and to itself as JSON. */
     public Report brief(Ride ride, Brief brief) {
         Report page = BriefPageReport.of(brief, links);
         List<Section> sections = new ArrayList<>(page.sections());
         sections.add(Section.builder("season", "In this season").bullets(List.of(
                 RichText.of("The season: ").link("all events and riders", UP + FIRST),
                 RichText.of("All events of the rider: ").link(ride.rider(), UP + riders.get(ride.rider())),
-                RichText.of("All who ride it: ").link(ride.event(), UP + event(ride)))).build());
+                RichText.of("All who ride it: ").link(ride.event(), UP + event(ride)),
+                RichText.of("For a debrief or a program: ").link("this brief as JSON", json(ride).substring(BRIEFS.length())))).build());
         return new Report(page.title(), page.subtitle(), page.lead(), sections, page.identity());
     }
 

@@ -23,6 +23,7 @@ public final class PageSet {
 
     private final PageManifest manifest;
     private final Map<String, byte[]> pages = new TreeMap<>();
+    private int beside;
 
     private PageSet(PageManifest manifest) {
         this.manifest = manifest;
@@ -72,8 +73,21 @@ public final class PageSet {
         }
     }
 
+    /**
+     * Adds what is no page, to be written along with them.
+     *
+     * @param path in the folder, with slashes
+     */
+    public void addBeside(String path, String text) {
+        add(path, text);
+        synchronized (pages) {
+            beside++;
+        }
+    }
+
+    /** How many pages there are, without what is written beside them. */
     public int size() {
-        return pages.size();
+        return pages.size() - beside;
     }
 
     /**

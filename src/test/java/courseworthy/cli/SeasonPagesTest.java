@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.ToolOutput;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The pages of the example season, held against its JSON, and of one whose names would do harm. */
 class SeasonPagesTest {
+
+    private static final String PAGE = ".html";
+    private static final String JSON = ".json";
 
     @TempDir
     private static Path folder;
@@ -57,6 +61,10 @@ class SeasonPagesTest {
         return out;
     }
 
+    private static List<String> withEnding(String ending, Set<String> paths) {
+        return paths.stream().filter(path -> path.endsWith(ending)).toList();
+    }
+
     /** Every page can be reached from the first, and no link leads out of the folder or nowhere. */
     private static Set<String> reached(Path folder) throws IOException {
         Set<String> seen = new HashSet<>(Set.of("index.html"));
@@ -69,7 +77,7 @@ class SeasonPagesTest {
                     Path to = at.getParent().resolve(href).normalize();
                     assertThat(to).as(href + " in " + at).startsWith(folder).isRegularFile();
                     String path = folder.relativize(to).toString();
-                    if (seen.add(path)) {
+                    if (seen.add(path) && path.endsWith(PAGE)) {
                         open.add(path);
                     }
                 }
@@ -80,8 +88,37 @@ class SeasonPagesTest {
 
     @Test
     void everyPageIsReachedFromTheFirstByRelativeLinks() throws IOException {
-        assertThat(reached(pages)).hasSize(20).allMatch(path -> path.endsWith(".html"));
-        assertThat(all(pages)).hasSize(21).containsKey("season-pages.sha256");
+        Set<String> reached = reached(pages);
+        assertThat(withEnding(PAGE, reached)).hasSize(20);
+        assertThat(withEnding(JSON, reached)).hasSize(9);
+        assertThat(reached).hasSize(29);
+        assertThat(all(pages)).hasSize(30).containsKey("season-pages.sha256").containsKeys(reached.toArray(String[]::new));
+    }
+
+    /** What stands beside the page of a start is a brief like any other as JSON, on one line, and shorter than the page. */
+    @Test
+    void eachBriefHasItsJsonBesideIt() throws IOException {
+        int briefs = 0;
+        for (Map.Entry<String, String> each : all(pages).entrySet()) {
+            if (each.getKey().endsWith(JSON)) {
+                String page = each.getKey().replace(JSON, PAGE);
+                assertThat(page(page).select("#season a").eachAttr("href")).contains(Path.of(each.getKey()).getFileName().toString());
+                assertThat(OutputSchema.faults(each.getValue())).as(page).isEmpty();
+                assertThat(each.getValue()).endsWith("}\n").hasLineCount(1).hasSizeLessThan((int) Files.size(pages.resolve(page)));
+                briefs++;
+            }
+        }
+        assertThat(briefs).isEqualTo(9);
+    }
+
+    @Test
+    void aDebriefTakesTheJsonBesideAPage() throws IOException {
+        Path evening = Files.createDirectory(folder.resolve("evening"));
+        Files.copy(pages.resolve("briefs/2026-06-22-ida-fernbrake-forest-lap-race.json"), evening.resolve("brief.json"));
+        Path debrief = Files.writeString(evening.resolve("day.yaml"), "debrief: The forest\nbrief: brief.json\nspun out: never\n");
+        CommandRun ran = CommandRun.of("debrief", debrief.toString());
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("for Ida, 2026-06-22, compared with");
     }
 
     @Test
@@ -203,7 +240,7 @@ class SeasonPagesTest {
         Files.writeString(hostile.resolve("season.yaml"), text + "events: [{course: fernbrake, event: e.yaml}]\n");
         Path out = folder.resolve("hostile-pages");
         season(hostile.toString(), out);
-        assertThat(reached(out)).hasSize(1 + 1 + 2 * names.size()).allMatch(path -> path.matches("([a-z]+/)?[a-z0-9-]+\\.html"));
+        assertThat(reached(out)).hasSize(1 + 1 + 3 * names.size()).allMatch(path -> path.matches("([a-z]+/)?[a-z0-9-]+\\.(html|json)"));
         for (Map.Entry<String, String> page : all(out).entrySet()) {
             if (page.getKey().endsWith(".html")) {
                 Document read = Jsoup.parse(page.getValue());

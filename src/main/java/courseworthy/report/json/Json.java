@@ -2,6 +2,7 @@ package courseworthy.report.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -37,12 +38,21 @@ public final class Json {
     }
 
     public static String written(Body body) {
-        return pretty(json -> {
+        return pretty(inObject(body));
+    }
+
+    /** The same on one line, which takes little more than half the room. */
+    static String onOneLine(Body body) {
+        return text(inObject(body), null);
+    }
+
+    private static Body inObject(Body body) {
+        return json -> {
             json.out.writeStartObject();
             json.out.writeNumberField("format", FORMAT);
             body.write(json);
             json.out.writeEndObject();
-        });
+        };
     }
 
     /** A tree of maps, lists, texts, whole numbers and truths, as it is. */
@@ -51,14 +61,19 @@ public final class Json {
     }
 
     private static String pretty(Body body) {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
+        pretty.indentObjectsWith(indenter);
+        pretty.indentArraysWith(indenter);
+        return text(body, pretty);
+    }
+
+    /** @param printer puts in line feeds and spaces; null for none */
+    private static String text(Body body, PrettyPrinter printer) {
         StringWriter text = new StringWriter(65_536);
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
-            pretty.indentObjectsWith(indenter);
-            pretty.indentArraysWith(indenter);
-            out.setPrettyPrinter(pretty);
+            out.setPrettyPrinter(printer);
             body.write(new Json(out));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -52,6 +52,11 @@ public final class JsonBrief {
         return Json.written(json -> new JsonBrief(json).brief(brief, brief.decisions()));
     }
 
+    /** The whole brief on one line, to lie beside its page. */
+    public static String onOneLine(Brief brief) {
+        return Json.onOneLine(json -> new JsonBrief(json).brief(brief, brief.decisions()));
+    }
+
     /** The brief with the decision on one topic alone, and what would change it. */
     public static String of(Brief brief, Topic topic, List<Flip> flips) {
         return Json.written(json -> {
