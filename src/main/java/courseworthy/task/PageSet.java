@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
 
@@ -61,10 +62,13 @@ public final class PageSet {
     /** @param path in the folder, with slashes */
     public void add(String path, String page) {
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
-        try (DeflaterOutputStream out = new DeflaterOutputStream(packed)) {
+        Deflater fast = new Deflater(Deflater.BEST_SPEED);
+        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, fast)) {
             out.write(page.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            fast.end();
         }
         synchronized (pages) {
             if (pages.put(path, packed.toByteArray()) != null) {
