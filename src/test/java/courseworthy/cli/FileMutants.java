@@ -28,7 +28,7 @@ final class FileMutants {
         TRACK("track.gpx", FileMutants::tracks, List.of("brief FILE --ground surface=gravel", "course FILE", "brief track.yaml")),
         RIDER("rider.yaml", seeds("riders", "rider.yaml", "rider.yaml"), List.of("brief course.yaml --rider FILE",
                 "brief course.yaml --rider FILE --workshop workshop.yaml --event event.yaml")),
-        EVENT("event.yaml", seeds("events", "event.yaml", "event.yaml"), List.of("brief course.yaml --event FILE", "brief course.yaml --event FILE --rider rider.yaml")),
+        EVENT("event.yaml", FileMutants::events, List.of("brief course.yaml --event FILE", "brief course.yaml --event FILE --rider rider.yaml", "stages FILE --rider rider.yaml")),
         WORKSHOP("workshop.yaml", seeds("workshops", "workshop.yaml", ""), List.of("brief course.yaml --workshop FILE", "position FILE")),
         SEASON("season.yaml", FileMutants::seasons, List.of("season .", "season . --by-week")),
         SHEET("sheet.yaml", seeds("sheets", "sheet.yaml", "every-key.yaml"), List.of("sheet check FILE", "brief course.yaml --sheet FILE", "sheet test FILE",
@@ -84,6 +84,9 @@ final class FileMutants {
         this.kind = kind;
         for (String each : List.of("course", "rider", "event", "workshop", "sheet", "sheet.cases")) {
             Files.writeString(folder.resolve(each + ".yaml"), starter(each + ".yaml"));
+        }
+        for (String each : List.of("second", "third")) {
+            Files.writeString(folder.resolve(each + ".yaml"), starter("course.yaml").replace("name: My course", "name: My " + each));
         }
         Files.writeString(folder.resolve("track.yaml"), "name: Over a track\ntrack: track.gpx\nstretches:\n  - {length: 1 km, surface: gravel}\n"
                 + "  - {length: 300 m, surface: asphalt}\n");
@@ -336,6 +339,13 @@ final class FileMutants {
     private static List<String> withEveryKey(String name) {
         Path keys = Path.of("src", "test", "resources", "courseworthy", "keys");
         return Stream.of("", "ridge", "plain").map(each -> keys.resolve(each).resolve(name)).filter(Files::isRegularFile).map(FileMutants::text).toList();
+    }
+
+    /** Stages are on the courses that are here. */
+    private static List<String> events(Path folder) {
+        return seeds("events", "event.yaml", "event.yaml").apply(folder).stream().map(each -> each
+                .replaceAll("(?m)(- course: ).*-one.*$", "$1course.yaml").replaceAll("(?m)(- course: )three-becks$", "$1second.yaml")
+                .replaceAll("(?m)(- course: ).*three-becks-three.*$", "$1third.yaml")).toList();
     }
 
     /** Shipped profiles that need no track. */
