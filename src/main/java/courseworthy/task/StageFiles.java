@@ -77,7 +77,7 @@ final class StageFiles {
      * @param day   where its day is, or should be
      */
     Event stageOn(Event race, Path asked, String typed, LocalDate date, Place event, Place day) {
-        List<Stage> on = race.plan().race().stages().stream().filter(each -> isSame(file(race, each), asked)).toList();
+        List<Stage> on = race.plan().race().stages().stream().filter(each -> isSame(file(race, each), asked) || isNamed(each, asked)).toList();
         List<Stage> stages = on.stream().filter(each -> date == null || date.equals(each.day().date())).toList();
         if (stages.size() == 1) {
             return stages.get(0).day();
@@ -94,6 +94,11 @@ final class StageFiles {
                     "the day of a stage on it: " + String.join(", ", on.stream().map(each -> each.day().date().toString()).toList()), "");
         }
         return race;
+    }
+
+    /** A shipped course by its name, wherever the file that bears it lies. */
+    private static boolean isNamed(Stage stage, Path asked) {
+        return asked != null && asked.getFileName().toString().equals(stage.course() + ".yaml");
     }
 
     /** A copy of a course elsewhere, under the same name, counts as the same. */
