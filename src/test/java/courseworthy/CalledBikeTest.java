@@ -21,6 +21,7 @@ import courseworthy.engine.DroolsRules;
 import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ExampleDay;
 import courseworthy.problem.Faults;
 import courseworthy.report.json.OutputSchema;
 import courseworthy.rider.Bike;
@@ -360,7 +361,7 @@ class CalledBikeTest {
         Faults faults = new Faults();
         Path who = Files.writeString(folder.resolve("r.yaml"), rider);
         RideInput ride = new RideInput(CourseReader.read(course, "c.yaml", null, faults), RiderReader.read(who, "r.yaml", faults),
-                event == null ? Event.UNKNOWN : EventReader.read(Path.of(event), event, faults), null);
+                event == null ? Event.UNKNOWN : ExampleDay.on(EventReader.read(Path.of(event), event, faults), course), null);
         faults.throwIfAny();
         return new RideInput(ride.course(), ride.rider(), ride.event(), ride.rider().bike());
     }

@@ -12,6 +12,7 @@ import courseworthy.demand.Survey;
 import courseworthy.engine.RuleSet;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ExampleDay;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Rider;
 import courseworthy.rider.RiderReader;
@@ -100,7 +101,7 @@ class PracticeTest {
         Rider rider = RiderReader.read(Files.writeString(folder.resolve("rider.yaml"), fact.rider()), "rider.yaml", faults);
         Event event = EventReader.read(Files.writeString(folder.resolve("event.yaml"), fact.day()), "event.yaml", faults);
         faults.throwIfAny();
-        Demands demands = Survey.of(course, rider, event, rider.bike());
+        Demands demands = Survey.of(course, rider, ExampleDay.on(event, profile), rider.bike());
         return CallMaker.call(SHIPPED, demands);
     }
 

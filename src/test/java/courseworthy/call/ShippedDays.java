@@ -6,6 +6,7 @@ import courseworthy.demand.Demands;
 import courseworthy.demand.Survey;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ExampleDay;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
@@ -54,6 +55,7 @@ record ShippedDays(String name, Demands demands) {
         Event event = EventReader.read(eventFile, eventFile.toString(), faults);
         Rider rider = riderFile == null ? Rider.UNKNOWN : RiderReader.read(riderFile, riderFile.toString(), faults);
         faults.throwIfAny();
+        event = ExampleDay.on(event, courseFile);
         Bike atEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(eventFile.toString(), event.bike(), faults);
         faults.throwIfAny();
         return new ShippedDays(courseFile.getFileName() + " " + riderFile,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.debrief.DebriefReader;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ExampleDay;
 import courseworthy.event.ForecastReader;
 import courseworthy.event.PitReader;
 import courseworthy.event.SeasonReader;
@@ -109,7 +110,7 @@ class ShippedCoursesTest {
     void everyCourseHasItsEventAndSupportLiesOnIt() throws IOException {
         for (Path file : files(COURSES, ".yaml")) {
             Course course = course(file);
-            Event event = event(EXAMPLES.resolve("events").resolve(file.getFileName()));
+            Event event = ExampleDay.on(event(EXAMPLES.resolve("events").resolve(file.getFileName())), file);
             int laps = event.laps() == null ? 1 : event.laps();
             assertThat(event.role()).as(course.name()).isNotNull();
             assertThat(event.support()).as(course.name()).allSatisfy(s -> assertThat(s.at()).isLessThan(course.length() * laps));

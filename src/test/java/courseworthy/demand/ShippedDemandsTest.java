@@ -7,6 +7,7 @@ import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ExampleDay;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Bike;
 import courseworthy.rider.BikeReader;
@@ -48,7 +49,7 @@ class ShippedDemandsTest {
         Faults faults = new Faults();
         Course course = CourseReader.read(file, file.toString(), null, faults);
         Path eventFile = EXAMPLES.resolve("events").resolve(file.getFileName());
-        Event event = Files.exists(eventFile) ? EventReader.read(eventFile, eventFile.toString(), faults) : Event.UNKNOWN;
+        Event event = Files.exists(eventFile) ? ExampleDay.on(EventReader.read(eventFile, eventFile.toString(), faults), file) : Event.UNKNOWN;
         Rider rider = riderFile == null ? Rider.UNKNOWN : RiderReader.read(riderFile, riderFile.toString(), faults);
         Bike atEvent = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(eventFile.toString(), event.bike(), faults);
         assertThat(faults.faults()).isEmpty();
