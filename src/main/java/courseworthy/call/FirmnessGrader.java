@@ -150,7 +150,7 @@ public final class FirmnessGrader {
         return beneath.evidence() != Evidence.NONE || !beneath.decision().lost().isEmpty() || !beneath.unknown().isEmpty();
     }
 
-    /** The other values that it might have; empty where they cannot be told. */
+    /** The other values that it might have; empty where they are unknown. */
     private static Set<Long> others(Firmness beneath) {
         return beneath.unknown().isEmpty() && beneath.restsOn() == null ? DecisionDependencies.advisedInstead(beneath.decision()) : Set.of();
     }

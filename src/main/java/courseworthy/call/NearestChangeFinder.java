@@ -18,8 +18,8 @@ import java.util.SortedSet;
 
 /**
  * What would change each decision of a call, for all of them at once: every stated measure is varied alone within what it may reasonably be,
- * outward from its value, and the whole call settled anew at each place where something can turn. {@link FlipFinder} does so for one
- * decision, without an end. Where another kind of bike would be called, that decision alone is told: the rest goes with it.
+ * outward from its value, and the whole call made again at each place where something can turn. {@link FlipFinder} does so for one
+ * decision, without an end. Where another kind of bike would be called, only that decision is named: the rest follows from it.
  */
 public final class NearestChangeFinder {
 

@@ -15,7 +15,7 @@ import java.util.Map;
  * @param told    what it says of topics
  * @param changed what was ridden instead of the advice, in the topics' ticks or positions
  * @param would   what the rider would ride the next time
- * @param repairs what punctures were repaired with, one each; those of which it is not told are left out
+ * @param repairs what punctures were repaired with, one each; those for which the debrief does not say are left out
  * @param notes   in the rider's words; may be empty
  */
 public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<ReportedValue> told, Map<Topic, Long> changed,

@@ -38,7 +38,7 @@ public final class DebriefReader {
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_NOTES = 4000;
     private static final double HOUR = 3600;
-    /** From here, m, places are told in km. */
+    /** From here, m, places are given in km. */
     private static final double KM = 1000;
     private static final String FAR = "a distance from 0 km to 2000 km";
 
@@ -48,7 +48,7 @@ public final class DebriefReader {
     private final FieldReader fields;
     private final List<Line> day = new ArrayList<>();
     private final List<String> repairs = new ArrayList<>();
-    private final List<ReportedValue> told = new ArrayList<>();
+    private final List<ReportedValue> outcomes = new ArrayList<>();
 
     private DebriefReader(Path path, String shown, Node.Mapping tree, Faults faults) {
         this.path = path;
@@ -104,7 +104,7 @@ public final class DebriefReader {
         Map<Topic, Long> would = topics("would change", given);
         String notes = fields.line("notes", LONGEST_NOTES);
         fields.done();
-        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, told, changed, would, repairs, notes == null ? "" : notes), given);
+        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, outcomes, changed, would, repairs, notes == null ? "" : notes), given);
     }
 
     // The brief
@@ -164,7 +164,7 @@ public final class DebriefReader {
     private void flats() {
         if (none("punctures")) {
             day.add(new Line("punctures", NONE));
-            told.addAll(OutcomeTable.noPunctures());
+            outcomes.addAll(OutcomeTable.noPunctures());
             return;
         }
         for (FieldReader each : fields.blocks("punctures")) {
@@ -179,7 +179,7 @@ public final class DebriefReader {
                 String what = wheel + " puncture" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
                         + (mend == null ? "" : mend.equals("not at all") ? ", not repaired" : ", repaired with " + mend);
                 day.add(new Line("punctures", what));
-                told.addAll(OutcomeTable.flat(what, wheel, known, mend));
+                outcomes.addAll(OutcomeTable.flat(what, wheel, known, mend));
                 repairs.addAll(mend == null ? List.of() : List.of(mend));
             }
         }
@@ -200,7 +200,7 @@ public final class DebriefReader {
         }
         List<String> out = none(key) ? List.of() : words(key, OutcomeTable.WHEELS);
         day.add(new Line(key, out.isEmpty() ? NONE : String.join(", ", out)));
-        told.addAll(key.equals("slid") ? OutcomeTable.slid(out) : OutcomeTable.rimStrikes(out));
+        outcomes.addAll(key.equals("slid") ? OutcomeTable.slid(out) : OutcomeTable.rimStrikes(out));
     }
 
     private List<String> words(String key, List<String> accepted) {
@@ -226,7 +226,7 @@ public final class DebriefReader {
         String answer = fields.word(question, OutcomeTable.answers(question));
         if (answer != null) {
             day.add(new Line(question, answer));
-            told.addAll(OutcomeTable.of(question, answer));
+            outcomes.addAll(OutcomeTable.of(question, answer));
         }
     }
 
@@ -250,7 +250,7 @@ public final class DebriefReader {
     private void walked() {
         if (none("walked")) {
             day.add(new Line("walked", NONE));
-            told.addAll(OutcomeTable.neverWalked());
+            outcomes.addAll(OutcomeTable.neverWalked());
             return;
         }
         for (FieldReader each : fields.blocks("walked")) {
@@ -261,7 +261,7 @@ public final class DebriefReader {
             if (why != null) {
                 String where = place(at).strip() + (at == null ? "" : ", ") + "for the " + why;
                 day.add(new Line("walked", where));
-                told.addAll(OutcomeTable.walked("walked " + where, why));
+                outcomes.addAll(OutcomeTable.walked("walked " + where, why));
             }
         }
     }
@@ -272,7 +272,7 @@ public final class DebriefReader {
         }
         List<String> out = none("ran out of") ? List.of() : words("ran out of", OutcomeTable.runsOut());
         day.add(new Line("ran out of", out.isEmpty() ? NONE : String.join(", ", out)));
-        told.addAll(OutcomeTable.ranOut(out));
+        outcomes.addAll(OutcomeTable.ranOut(out));
     }
 
     // Topics and values

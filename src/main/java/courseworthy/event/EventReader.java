@@ -105,7 +105,7 @@ public final class EventReader {
     private record Shared(Event.Pumped pumped, Map<Work, Double> changes, Travel travel, WorkHours hours) {
     }
 
-    /** Adds what is written of one day and its course. */
+    /** Adds the keys of one day and its course. */
     private Event.Builder ofTheDay(Event.Builder to, LocalDate date, LocalTime start, Event.Rules rules, Shared shared) {
         Integer laps = fields.whole("laps", 1, 100);
         timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
@@ -133,7 +133,7 @@ public final class EventReader {
         return new StageRace(placed, race.mayChange(), race.stated(), 0);
     }
 
-    /** The event of one stage: what is written there, and of the whole what holds on every day. */
+    /** The event of one stage: its own keys, and those of the whole race that hold on every day. */
     private Event stage(StageReader.Block block, int number, Event whole) {
         LocalTime own = start();
         LocalTime start = own == null ? whole.start() : own;

@@ -86,7 +86,7 @@ public final class StageReader {
         return blocks;
     }
 
-    /** The first day; null where it cannot be told. */
+    /** The first day; null where it is unknown. */
     LocalDate first() {
         return blocks.isEmpty() ? null : blocks.get(0).date();
     }

@@ -89,7 +89,7 @@ public final class PageSet {
         }
     }
 
-    /** How many pages there are, without what is written beside them. */
+    /** How many pages there are, not counting the files beside them. */
     public int size() {
         return pages.size() - beside;
     }

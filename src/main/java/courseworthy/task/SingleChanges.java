@@ -15,7 +15,7 @@ import java.util.Set;
 /** The nearest changes of a single figure that would change each decision, worked out when they are first asked for. */
 public final class SingleChanges {
 
-    /** So many are told of one decision, each of another measure (judgement: the rest is in {@code why}). */
+    /** At most this many are given for one decision, each of another measure (judgement: the rest is in {@code why}). */
     private static final int TOLD = 3;
 
     private final DroolsRules rules;

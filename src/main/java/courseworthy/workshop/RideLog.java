@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param sources  rides that are to be read from other files
  * @param services in the order written
  * @param uses     what was taken from the stock
- * @param punctures those of which it is told what they were repaired with
+ * @param punctures those for which the log says what they were repaired with
  * @param weekly   what is ridden in a usual week
  */
 public record RideLog(String name, String file, Path folder, List<Ride> rides, List<Source> sources, List<Service> services, List<Use> uses,
