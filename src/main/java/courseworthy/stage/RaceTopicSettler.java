@@ -11,6 +11,7 @@ import courseworthy.stage.StageSetUp.Ground;
 import courseworthy.stage.StageSetUp.RaceTopic;
 import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
@@ -122,9 +123,12 @@ final class RaceTopicSettler {
         return out;
     }
 
-    /** The side on which an error hurts least; of protection, more of it. */
+    /**
+     * The side on which an error hurts least; of protection, more of it. Pads that one wet day asks for also serve
+     * on the dry ones (common practice, no source).
+     */
     static Topic.Safe side(Topic topic) {
-        boolean guards = topic.concerns().contains(Concern.PUNCTURES) || topic.concerns().contains(Concern.SAFETY);
+        boolean guards = topic.concerns().contains(Concern.PUNCTURES) || topic.concerns().contains(Concern.SAFETY) || topic == Topics.PAD_COMPOUND;
         return topic.safe() == Topic.Safe.NONE && guards ? Topic.Safe.UP : topic.safe();
     }
 

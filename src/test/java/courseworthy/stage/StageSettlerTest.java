@@ -17,6 +17,7 @@ import courseworthy.rider.RiderReader;
 import courseworthy.sheet.Rulebook;
 import courseworthy.stage.StageSetUp.RaceTopic;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.topic.Work;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +36,16 @@ class StageSettlerTest {
     private Path folder;
 
     private StageSetUp settled(String changes) throws Exception {
-        Path file = Files.writeString(folder.resolve("race.yaml"), Files.readString(FOLDER.resolve("six-days.yaml")).replace("changes between stages: nothing", changes));
+        return settled(changes, 6);
+    }
+
+    /** @param wet how many of the days from the first on may be wet, as they are written; later ones are dry */
+    private StageSetUp settled(String changes, int wet) throws Exception {
+        String written = Files.readString(FOLDER.resolve("six-days.yaml")).replace("changes between stages: nothing", changes);
+        for (int day = wet + 1; day <= 6; day++) {
+            written = written.replaceAll("(date: 2026-07-" + String.format("%02d", 5 + day) + ".*going: )wet", "$1dry");
+        }
+        Path file = Files.writeString(folder.resolve("race.yaml"), written);
         Faults faults = new Faults();
         Event race = EventReader.read(file, "race.yaml", faults);
         Rider rider = RiderReader.read(Path.of("docs/examples/riders/ida-hardtail.yaml"), "rider", faults);
@@ -66,6 +76,17 @@ class StageSettlerTest {
         }
         assertThat(tried).isGreaterThan(50);
         assertThat(setUp.compromises()).isNotEmpty();
+    }
+
+    /** Pads that one wet day asks for are on for the dry ones too (common practice, no source). */
+    @Test
+    void padsAreThoseOfTheWettestDay() throws Exception {
+        StageSetUp setUp = settled("changes between stages: nothing", 3);
+        long sintered = Topics.PAD_COMPOUND.option("sintered");
+        List<Long> wanted = setUp.days().stream().map(day -> day.alone().on(Topics.PAD_COMPOUND).value()).toList();
+        assertThat(wanted).contains(sintered, (long) Topics.PAD_COMPOUND.option("organic"));
+        assertThat(setUp.topics()).filteredOn(each -> each.topic() == Topics.PAD_COMPOUND).singleElement()
+                .satisfies(each -> assertThat(each.value()).isEqualTo(sintered));
     }
 
     private static boolean isEnough(List<StageDay> days, Topic topic, long value) {
