@@ -212,12 +212,14 @@ final class RequestReader {
     /** A race over several days, as a whole; null with a fault where the file holds another event. */
     Event stageRace(String typed) {
         Event event = event(typed);
-        if (event != null && !event.isStageRace() && !faults.stop()) {
+        if (event == null || event.isStageRace()) {
+            return event;
+        }
+        if (!faults.stop()) {
             faults.add(typed, 0, "stages", "an event of one day", "stages, each with its course and date",
                     "For one day: \"courseworthy brief COURSE --event " + typed + "\".");
-            return null;
         }
-        return event;
+        return null;
     }
 
     private Event event(String typed) {
