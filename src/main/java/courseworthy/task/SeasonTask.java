@@ -183,7 +183,7 @@ public final class SeasonTask {
         Set<String> days = new LinkedHashSet<>();
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
-            if (event != null && event.isStageRace()) {
+            if (event != null && event.isStageRace() && entry.course() == null) {
                 for (StageRace.Stage stage : stages(event, entry)) {
                     day(files, entry, stage.day().with(entry.role(), null), files.course(event, stage), days);
                 }
@@ -198,8 +198,8 @@ public final class SeasonTask {
     /** The stages of a race, all of which are ridden; the first with the journey of the entry. */
     private List<StageRace.Stage> stages(Event race, Entry entry) {
         if (entry.date() != null || entry.ground() != null || !entry.map().isEmpty() || entry.elevation() != null) {
-            faults.add(file.file(), entry.line(), entry.date() != null ? "date" : "ground", "it beside an event with stages", "the course of one stage, or none of it",
-                    "Leave it out: the stages have their days and courses.");
+            faults.add(file.file(), entry.line(), entry.date() != null ? "date" : "ground", "this beside an event with stages", "the course of one stage beside it, or the event alone",
+                    "Leave it out: the stages have their own days and courses.");
         }
         List<StageRace.Stage> out = new ArrayList<>(race.plan().race().stages());
         out.replaceAll(each -> each.day().plan().race().number() > 1 ? each : new StageRace.Stage(each.course(), each.day().with(entry.travel()), each.line()));

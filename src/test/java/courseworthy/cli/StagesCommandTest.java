@@ -90,7 +90,14 @@ class StagesCommandTest {
         assertThat(out.substring(out.indexOf("stage 2 on"))).doesNotContain("To change");
         season.set(2, "events: [{event: events/three-becks.yaml, date: 2026-08-05}]");
         Files.write(folder.resolve("season.yaml"), season);
-        assertThat(run("season", folder.toString()).err()).contains("season.yaml:3: date: found it beside an event with stages, expected the course of one stage, or none of it\n"
-                + "    Leave it out: the stages have their days and courses.");
+        assertThat(run("season", folder.toString()).err()).contains("season.yaml:3: date: found this beside an event with stages, expected the course of one stage beside it, or the event alone\n"
+                + "    Leave it out: the stages have their own days and courses.");
+    }
+
+    /** The example season rides one stage on its day: a slip elsewhere makes no fault of that. */
+    @Test
+    void anotherFaultBringsNoneOfStages() {
+        assertThat(run("season", "docs/examples", "--log", "docs/examples/recordings").err())
+                .isEqualTo("--log-bike: found nothing, expected the bike of the recorded rides: steel bike, hardtail, borrowed bike\n");
     }
 }
