@@ -1,5 +1,6 @@
 package courseworthy.call;
 
+import courseworthy.call.DependencyGraph.Slot;
 import courseworthy.decision.Decision;
 import courseworthy.demand.DerivedMeasures;
 import courseworthy.demand.Measure;
@@ -42,9 +43,9 @@ public final class CloseThresholdFinder {
     private final Map<Topic, CloseThreshold> nearest = new LinkedHashMap<>();
     private final Set<Measure> saidFrom = EnumSet.noneOf(Measure.class);
 
-    private CloseThresholdFinder(DroolsRules rules, Call call) {
+    private CloseThresholdFinder(DroolsRules rules, Call call, WhatIfCall trial) {
         this.call = call;
-        this.trial = new WhatIfCall(rules, call, null);
+        this.trial = trial;
         for (Row row : rules.rows()) {
             for (Saying saying : row.sayings()) {
                 if (saying.worth() instanceof Saying.Times times) {
@@ -56,10 +57,15 @@ public final class CloseThresholdFinder {
 
     /** The nearest such threshold of each close decision, in the order of the catalogue. */
     public static List<CloseThreshold> of(DroolsRules rules, Call call) {
-        CloseThresholdFinder margins = new CloseThresholdFinder(rules, call);
+        return of(rules, call, new WhatIfCall(rules, call));
+    }
+
+    /** @param trial of the same call, for every topic */
+    public static List<CloseThreshold> of(DroolsRules rules, Call call, WhatIfCall trial) {
+        CloseThresholdFinder margins = new CloseThresholdFinder(rules, call, trial);
         for (Map.Entry<Measure, MeasureValue> each : call.demands().values().entrySet()) {
             if (each.getKey().layer() == 0) {
-                margins.measure(rules, each.getKey(), each.getValue());
+                margins.measure(each.getKey(), each.getValue());
             }
         }
         List<CloseThreshold> out = new ArrayList<>();
@@ -71,7 +77,7 @@ public final class CloseThresholdFinder {
         return out;
     }
 
-    private void measure(DroolsRules rules, Measure measure, MeasureValue value) {
+    private void measure(Measure measure, MeasureValue value) {
         boolean ordered = measure.scale().kind() == MeasureScale.Kind.QUANTITY || measure.scale().kind() == MeasureScale.Kind.WORDS;
         long least = least(measure, value);
         long most = most(measure, value);
@@ -79,8 +85,8 @@ public final class CloseThresholdFinder {
             return;
         }
         SortedSet<Long> turns = new TreeSet<>();
-        for (Row row : rules.rows()) {
-            RuleInputs.turns(row, measure, turns);
+        for (Slot slot : trial.upstream().readers(measure)) {
+            RuleInputs.turns(slot.row(), measure, turns);
         }
         List<Long> up = List.copyOf(turns.subSet(value.mid() + 1, most + 1));
         List<Long> down = new ArrayList<>();

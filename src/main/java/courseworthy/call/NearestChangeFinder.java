@@ -33,15 +33,20 @@ public final class NearestChangeFinder {
     private final Map<Long, Map<Topic, Decision>> tried = new HashMap<>();
     private final Map<Topic, List<Flip>> found = new LinkedHashMap<>();
 
-    private NearestChangeFinder(DroolsRules rules, Call call) {
+    private NearestChangeFinder(Call call, WhatIfCall trial) {
         this.call = call;
-        this.trial = new WhatIfCall(rules, call, null);
+        this.trial = trial;
         Topics.all().forEach(topic -> found.put(topic, new ArrayList<>()));
     }
 
     /** By topic, the nearest change of each measure in each direction, smallest first; none for a topic that no single change turns. */
     public static Map<Topic, List<Flip>> of(DroolsRules rules, Call call) {
-        NearestChangeFinder finder = new NearestChangeFinder(rules, call);
+        return of(call, new WhatIfCall(rules, call));
+    }
+
+    /** @param trial of the same call, for every topic */
+    public static Map<Topic, List<Flip>> of(Call call, WhatIfCall trial) {
+        NearestChangeFinder finder = new NearestChangeFinder(call, trial);
         for (Measure measure : finder.trial.upstream().measures()) {
             MeasureValue value = call.demands().get(measure);
             if (value != null) {

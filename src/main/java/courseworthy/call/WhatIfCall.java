@@ -18,6 +18,7 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -30,7 +31,7 @@ import java.util.Set;
  * Settles one topic anew with one measure changed, through all layers. Rows that read nothing that changed say what they said, and
  * topics on which the same is said stay as they are, so only the rest is asked again; it comes out as the whole call would.
  */
-final class WhatIfCall {
+public final class WhatIfCall {
 
     private static final Topic BIKE = Topics.BIKE;
 
@@ -46,6 +47,11 @@ final class WhatIfCall {
 
     /** What joins are asked of: the topics settled otherwise, up to a layer. */
     private record Joins(int layer, Map<Topic, Long> changed) {
+    }
+
+    /** For every topic of a call. */
+    public WhatIfCall(DroolsRules rules, Call call) {
+        this(rules, call, null);
     }
 
     /** @param target the topic to settle anew; null for all of them */
@@ -146,9 +152,11 @@ final class WhatIfCall {
         private final Map<Slot, List<Claim>> saying = new IdentityHashMap<>();
         private final List<Set<Slot>> asked = new ArrayList<>();
         private final Set<Topic> otherwise = new HashSet<>();
+        private final Set<Measure> moved;
 
         Run(Measure measure, long value) {
             now = demands.with(Map.of(measure, MeasureValue.exact(value)));
+            moved = EnumSet.of(measure);
             for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
                 asked.add(Collections.newSetFromMap(new IdentityHashMap<>()));
             }
@@ -277,13 +285,19 @@ final class WhatIfCall {
             if (!upstream.derives()) {
                 return;
             }
-            Map<Measure, MeasureValue> derived = DerivedMeasures.after(layer, now, so);
-            for (Measure measure : Measure.values()) {
-                if (measure.derived() && measure.layer() == layer && !Objects.equals(derived.get(measure), now.get(measure))) {
+            Map<Measure, MeasureValue> derived = DerivedMeasures.after(layer, now, so, this::derivesAnew);
+            for (Measure measure : DerivedMeasures.ofLayer(layer)) {
+                if (derivesAnew(measure) && !Objects.equals(derived.get(measure), now.get(measure))) {
+                    moved.add(measure);
                     now = derived.containsKey(measure) ? now.with(Map.of(measure, derived.get(measure))) : now.without(measure);
                     ask(upstream.readers(measure));
                 }
             }
+        }
+
+        private boolean derivesAnew(Measure measure) {
+            return !Collections.disjoint(DerivedMeasures.measuresRead(measure), moved)
+                    || !Collections.disjoint(DerivedMeasures.topicsRead(measure), changed.keySet());
         }
 
         /** Figures of the bike at hand hold where it is called. */
@@ -292,6 +306,7 @@ final class WhatIfCall {
             now = now.calling(so.get(BIKE));
             for (Measure measure : now == before ? new Measure[0] : Measure.values()) {
                 if (measure.ofTheBike() && !Objects.equals(before.get(measure), now.get(measure))) {
+                    moved.add(measure);
                     ask(upstream.readers(measure));
                 }
             }

@@ -10,6 +10,7 @@ import courseworthy.call.CallMaker;
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.CloseThresholdFinder;
 import courseworthy.call.Flip;
+import courseworthy.call.WhatIfCall;
 import courseworthy.checklist.Checklist;
 import courseworthy.checklist.ChecklistMaker;
 import courseworthy.course.Course;
@@ -140,10 +141,11 @@ public final class BriefTask {
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
         DayOutlook day = outlook ? outlook(called, mounted,
                 RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.ofPits(call, mounted);
-        List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call) : List.of();
+        WhatIfCall trial = margins ? new WhatIfCall(called.rules(), call) : null;
+        List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call, trial) : List.of();
         Checklist checklist = ChecklistMaker.of(mounted, event, build);
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
-                new Reliance(new GroundReliance(ride, called.rules(), call), new SingleChanges(called.rules(), call)), checklist, day,
+                new Reliance(new GroundReliance(ride, called.rules(), call), new SingleChanges(called.rules(), call, trial)), checklist, day,
                 called.worths(), build, sheets), ride);
     }
 

@@ -3,6 +3,7 @@ package courseworthy.task;
 import courseworthy.call.Call;
 import courseworthy.call.Flip;
 import courseworthy.call.NearestChangeFinder;
+import courseworthy.call.WhatIfCall;
 import courseworthy.demand.Measure;
 import courseworthy.engine.DroolsRules;
 import courseworthy.topic.Topic;
@@ -20,17 +21,20 @@ public final class SingleChanges {
 
     private final DroolsRules rules;
     private final Call call;
+    private final WhatIfCall trial;
     private Map<Topic, List<Flip>> found;
 
-    SingleChanges(DroolsRules rules, Call call) {
+    /** @param trial of the call, where something else asks it too, else null */
+    SingleChanges(DroolsRules rules, Call call, WhatIfCall trial) {
         this.rules = rules;
         this.call = call;
+        this.trial = trial;
     }
 
     /** The nearest first; none where no reasonable change of a single figure would change it. */
     public synchronized List<Flip> of(Topic topic) {
         if (found == null) {
-            found = NearestChangeFinder.of(rules, call);
+            found = trial == null ? NearestChangeFinder.of(rules, call) : NearestChangeFinder.of(call, trial);
         }
         Set<Measure> told = EnumSet.noneOf(Measure.class);
         List<Flip> out = new ArrayList<>();

@@ -178,6 +178,14 @@ class FlipFinderTest {
                 if (measure.layer() == 0 && !DerivedMeasures.read().contains(measure)) {
                     Demands other = call.demands().with(Map.of(measure, MeasureValue.exact(1)));
                     assertThat(DerivedMeasures.after(layer, other, settled)).as(measure.written()).isEqualTo(derived);
+                } else if (measure.layer() == 0 && call.demands().known(measure)) {
+                    Demands other = call.demands().with(Map.of(measure, MeasureValue.exact(call.demands().get(measure).mid() * 2 + 1)));
+                    Map<Measure, MeasureValue> there = DerivedMeasures.after(layer, other, settled);
+                    derived.forEach((each, value) -> {
+                        if (!DerivedMeasures.measuresRead(each).contains(measure)) {
+                            assertThat(there.get(each)).as(each + " with another " + measure.written()).isEqualTo(value);
+                        }
+                    });
                 }
             }
             for (Topic topic : Topics.all()) {
