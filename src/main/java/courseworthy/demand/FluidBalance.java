@@ -12,6 +12,8 @@ public final class FluidBalance {
     public static final double ALLOWED = 0.02;
     /** A little under the 1.05 L/h that a stomach is shown to pass (Ryan and others 1989, Med. Sci. Sports Exerc. 21:51-58), of more nothing is known. */
     public static final double STOMACH = 1.0;
+    /** What is carried for a puncture or a wrong turn on the way to the tap: 15 % more (practice). */
+    public static final double RESERVE = 1.15;
     /**
      * Share of the sweat that thirst makes good: 0.43 in a race of two hours (0.6 of 1.4 L/h, Capitan and others) to about 0.8 over nine
      * (0.7 L/h drunk and 1.4 kg lost, Knechtle and others 2009, Clin. J. Sport Med. 19:415-420).

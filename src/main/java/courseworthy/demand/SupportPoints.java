@@ -18,8 +18,6 @@ import java.util.List;
  */
 final class SupportPoints {
 
-    /** For a puncture or a wrong turn on the way to the tap: 15 % more (practice). */
-    private static final double RESERVE = 1.15;
     /** A small bottle, L: carried over any gap, and it washes a cut (practice). */
     private static final double SMALL_BOTTLE = 0.5;
     private static final double HOUR = 3600;
@@ -148,7 +146,7 @@ final class SupportPoints {
         double hours = slow / HOUR;
         FluidBalance[] balance = {new FluidBalance(on.riderMass.mid()), new FluidBalance(on.riderMass.mid()), new FluidBalance(on.riderMass.mid())};
         return atLeastABottle(Range.around(balance[0].have(sum[0] * slower, hours), balance[1].have(sum[1] * slower, hours),
-                balance[2].have(sum[2] * slower, hours)).times(RESERVE));
+                balance[2].have(sum[2] * slower, hours)).times(FluidBalance.RESERVE));
     }
 
     private List<Gap> gaps(List<Double> places) {
@@ -166,7 +164,7 @@ final class SupportPoints {
             double mid = estimate.arrivalAt(to) - estimate.arrivalAt(from);
             double slow = mid * slower;
             Range carry = Range.around(least.have(lost.low(), mid / HOUR), likely.have(lost.mid() * slower, slow / HOUR),
-                    most.have(lost.high() * slower, slow / HOUR)).times(RESERVE);
+                    most.have(lost.high() * slower, slow / HOUR)).times(FluidBalance.RESERVE);
             out.add(new Gap(from, to, new Range(mid, slow, slow), atLeastABottle(carry)));
             from = to;
         }

@@ -33,7 +33,8 @@ final class PlanReport {
      * no gain in four of five (McCubbin and Costa 2018), so none is asked for by the hour.
      */
     private static final String SODIUM = "400 to 1100 mg of sodium and 40 to 80 g of carbohydrate per litre";
-    private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: pour it over head and arms, where it cools as well.";
+    private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: in heat, pour it over head and arms, where it"
+            + " cools as well.";
     private static final String TOO_MUCH = " Bottles and a pack hold " + RuleValue.BOTTLES_WITH_PACK.text() + ", so you cannot carry this: filter or buy water on"
             + " the way, ask the organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
     private static final String DOCTOR = "If you are ill, pregnant or on medication, ask a doctor first.";

@@ -123,10 +123,10 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
         return most;
     }
 
-    /** Whether more is carried over a gap than may be drunk on it at the slow estimate. */
+    /** Whether more is carried over a gap, beside the reserve, than may be drunk on it at the slow estimate. */
     private static boolean exceedsDrinking(DayPlan plan, Gap gap) {
         double hours = (slowest(plan, gap.to()) - slowest(plan, gap.from())) / HOUR;
-        return gap.carry().mid() > Math.max(1, FluidBalance.STOMACH * hours) + HALF_SHOWN;
+        return gap.carry().mid() > FluidBalance.RESERVE * Math.max(1, FluidBalance.STOMACH * hours) + HALF_SHOWN;
     }
 
     private static double slowest(DayPlan plan, double at) {
