@@ -207,7 +207,9 @@ public final class StagesReport {
     }
 
     private static String used(Share share) {
-        return Math.round(100 * share.low()) + " to " + Math.round(100 * share.high()) + " %";
+        long low = Math.round(100 * share.low());
+        long high = Math.round(100 * share.high());
+        return (low == high ? "" : low + " to ") + high + " %";
     }
 
     private static String due(Outlook each) {

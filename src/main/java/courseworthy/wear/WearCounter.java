@@ -3,6 +3,7 @@ package courseworthy.wear;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,6 +40,10 @@ public final class WearCounter {
      * @param high at the most
      */
     public record Share(double low, double high) {
+
+        private Share orOlder(Share other) {
+            return new Share(Math.max(low, other.low), Math.max(high, other.high));
+        }
     }
 
     private WearCounter(List<RideUse> rides, Workshop workshop) {
@@ -66,12 +71,13 @@ public final class WearCounter {
 
     private Outlook outlook(Part part, ServiceInterval interval) {
         ServiceStart start = workshop == null ? new ServiceStart(null, 0, null, false, "") : ServiceStart.of(part, interval, workshop);
-        Share before = before(part, interval, start);
+        Share ridden = before(part, interval, start);
         List<Integer> due = new ArrayList<>();
-        Double spent = before.high();
-        LocalDate from = start.used() == null ? start.day() : null;
-        double low = before.low();
-        double high = before.high();
+        Double spent = ridden.high();
+        LocalDate since = start.used() == null ? start.day() : null;
+        LocalDate from = since;
+        double low = ridden.low();
+        double high = ridden.high();
         for (int i = 0; i < rides.size(); i++) {
             Share ride = share(interval, rides.get(i));
             low += ride.low();
@@ -84,7 +90,17 @@ public final class WearCounter {
             }
             spent += ride.high();
         }
-        return new Outlook(part, interval, start.complete(), before, new Share(low, high), due);
+        Share before = rides.isEmpty() ? ridden : ridden.orOlder(aged(interval, since, rides.get(0).date()));
+        Share used = new Share(low, high);
+        return new Outlook(part, interval, start.complete(), before,
+                rides.isEmpty() ? used : used.orOlder(aged(interval, since, rides.get(rides.size() - 1).date())), due);
+    }
+
+    /** What time alone uses up of an interval until a day; nothing where it does not age, or since when is not known. */
+    private static Share aged(ServiceInterval interval, LocalDate since, LocalDate until) {
+        Bounds days = interval.every().days();
+        double age = since == null || days == null ? 0 : Math.max(0, ChronoUnit.DAYS.between(since, until));
+        return age == 0 ? new Share(0, 0) : new Share(age / days.high(), age / days.low());
     }
 
     /** By what was measured, or by the hours ridden so far. */
