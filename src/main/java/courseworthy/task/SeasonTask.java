@@ -150,7 +150,8 @@ public final class SeasonTask {
             faults.reads(folder);
         }
         if (folder != null && !Files.isDirectory(folder)) {
-            faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE, "");
+            faults.add(typed, 0, "", Files.exists(folder) ? "a file" : "no such folder", "a folder with a " + FILE,
+                    folder.endsWith(FILE) && Files.exists(folder) ? "Give the folder that it is in." : "");
         }
         workspace.stopOrWarn(faults);
         SeasonTask season = new SeasonTask(workspace.home(), folder, typed.endsWith("/") ? typed : typed + "/");

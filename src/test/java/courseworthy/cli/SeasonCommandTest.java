@@ -355,4 +355,11 @@ class SeasonCommandTest {
         assertThat(ran.err()).contains("season.yaml:5: date: found a second event of \"Ann\" on 2026-05-09");
         assertThat(ran.code()).isEqualTo(2);
     }
+
+    @Test
+    void theFileOfASeasonPointsToItsFolder() {
+        CommandRun ran = CommandRun.of("season", "docs/examples/season.yaml");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo("docs/examples/season.yaml: found a file, expected a folder with a season.yaml\n    Give the folder that it is in.\n");
+    }
 }
