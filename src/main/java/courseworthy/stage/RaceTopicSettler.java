@@ -124,11 +124,11 @@ final class RaceTopicSettler {
     }
 
     /**
-     * The side on which an error hurts least; of protection, more of it. Pads that one wet day asks for also serve
-     * on the dry ones (common practice, no source).
+     * The side on which an error hurts least; of protection, more of it. Pads that one wet day asks for also serve on the dry ones, and a
+     * dropper that one day's descents ask for is safer there than the seconds its weight costs elsewhere (common practice, no source).
      */
     static Topic.Safe side(Topic topic) {
-        boolean guards = topic.concerns().contains(Concern.PUNCTURES) || topic.concerns().contains(Concern.SAFETY) || topic == Topics.PAD_COMPOUND;
+        boolean guards = topic.concerns().contains(Concern.PUNCTURES) || topic.concerns().contains(Concern.SAFETY) || topic == Topics.PAD_COMPOUND || topic == Topics.SEATPOST;
         return topic.safe() == Topic.Safe.NONE && guards ? Topic.Safe.UP : topic.safe();
     }
 

@@ -78,15 +78,19 @@ class StageSettlerTest {
         assertThat(setUp.compromises()).isNotEmpty();
     }
 
-    /** Pads that one wet day asks for are on for the dry ones too (common practice, no source). */
+    /** Pads that one wet day asks for are on for the dry ones too, and a dropper that one day's descents ask for (common practice, no source). */
     @Test
-    void padsAreThoseOfTheWettestDay() throws Exception {
+    void whatMakesOneDaySafeIsOnForAll() throws Exception {
         StageSetUp setUp = settled("changes between stages: nothing", 3);
-        long sintered = Topics.PAD_COMPOUND.option("sintered");
-        List<Long> wanted = setUp.days().stream().map(day -> day.alone().on(Topics.PAD_COMPOUND).value()).toList();
-        assertThat(wanted).contains(sintered, (long) Topics.PAD_COMPOUND.option("organic"));
-        assertThat(setUp.topics()).filteredOn(each -> each.topic() == Topics.PAD_COMPOUND).singleElement()
-                .satisfies(each -> assertThat(each.value()).isEqualTo(sintered));
+        whereDaysDiffer(setUp, Topics.PAD_COMPOUND, "sintered", "organic");
+        whereDaysDiffer(setUp, Topics.SEATPOST, "dropper", "rigid");
+    }
+
+    private static void whereDaysDiffer(StageSetUp setUp, Topic topic, String safe, String other) {
+        List<Long> wanted = setUp.days().stream().map(day -> day.alone().on(topic).value()).toList();
+        assertThat(wanted).contains((long) topic.option(safe), (long) topic.option(other));
+        assertThat(setUp.topics()).filteredOn(each -> each.topic() == topic).singleElement()
+                .satisfies(each -> assertThat(each.value()).isEqualTo(topic.option(safe)));
     }
 
     private static boolean isEnough(List<StageDay> days, Topic topic, long value) {
