@@ -58,8 +58,8 @@ public final class BuildFinder {
         this.deadline = deadline;
         this.worn = new WornParts(call, deadline.ride());
         this.worths = recommendation.worths();
-        this.aims = new BuildObjective(call, TimeSavings.of(call, worths));
-        this.load = load(call);
+        this.aims = BuildObjective.of(recommendation);
+        this.load = load(recommendation);
         this.work = new MountingEffort(workshop);
         this.only = only;
     }
@@ -108,6 +108,18 @@ public final class BuildFinder {
         return returned(call, worths, workshop, before, after, EnumSet.allOf(MountingPlace.class));
     }
 
+    /**
+     * Time that a build returns on a day against parts that stand on its bike, s: above 0 where the build is faster. Null where nothing can be
+     * computed.
+     *
+     * @param day    with the workshop that the build is of
+     * @param before what stands in each place
+     */
+    static Range returned(Recommendation day, Workshop workshop, Map<MountingPlace, Part> before, Build after) {
+        BuildComparison comparison = new BuildComparison(workshop, day.call(), BuildObjective.of(day), load(day.call()), day.worths(), after.bike(), before);
+        return comparison.returns(EnumSet.allOf(MountingPlace.class), before, after.inPlace());
+    }
+
     /** The same for what is in some places alone. */
     static Range returned(Call call, WorthCalculator worths, Workshop workshop, Build before, Build after, Set<MountingPlace> places) {
         if (before.bike() == null || after.bike() == null || !before.bike().name().equals(after.bike().name())) {
@@ -118,7 +130,15 @@ public final class BuildFinder {
                 .returns(places, before.inPlace(), after.inPlace());
     }
 
-    /** What the bike must bear: the high ends. */
+    /** What the bike must bear: the high ends, of the hardest day. */
+    private static BuildLoad load(Recommendation recommendation) {
+        BuildLoad out = BuildLoad.UNKNOWN;
+        for (Recommendation day : recommendation.days()) {
+            out = out.orMore(load(day.call()));
+        }
+        return out;
+    }
+
     private static BuildLoad load(Call call) {
         return new BuildLoad(high(call, Measure.RIDER_MASS), high(call, Measure.START_LINE_MASS), high(call, Measure.LEDGE_HEIGHT));
     }

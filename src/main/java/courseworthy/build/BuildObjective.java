@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 
 /**
  * What the decisions want of parts, and what a part loses against them. A loss is counted in notches, a notch being the smallest
@@ -25,6 +26,8 @@ import java.util.Set;
  * <p>In a race, where the time between what is decided and what a part has can be computed, every whole 10 s of it on this course is a
  * notch more, whichever of the two is faster: what is slower costs that time, and what is faster gives up what the call spent it on,
  * which was worth at least as much to it. So the force of the advice and the time multiply, and neither outvotes the other.
+ *
+ * <p>Where one build is ridden on several days, the losses of all days are added, and a limit of any day is a limit.
  */
 final class BuildObjective {
 
@@ -54,10 +57,22 @@ final class BuildObjective {
     private final List<Aim> ofBike = new ArrayList<>();
     private final List<Aim> ofGears = new ArrayList<>();
     private final Aim power;
+    private final List<BuildObjective> others;
 
     /** @param returns what departures cost in time */
     BuildObjective(Call call, TimeSavings returns) {
+        this(call, returns, List.of());
+    }
+
+    /** Of a recommendation, with those of the other days on which the build is ridden. */
+    static BuildObjective of(Recommendation recommendation) {
+        return new BuildObjective(recommendation.call(), TimeSavings.of(recommendation.call(), recommendation.worths()),
+                recommendation.others().stream().map(BuildObjective::of).toList());
+    }
+
+    private BuildObjective(Call call, TimeSavings returns, List<BuildObjective> others) {
         this.returns = returns;
+        this.others = others;
         Aim meter = null;
         for (Decision decision : call.decisions()) {
             for (TopicPlacement wanted : decision.status() == Status.SETTLED ? TopicPlacement.all(decision.topic()) : List.<TopicPlacement>of()) {
@@ -174,9 +189,18 @@ final class BuildObjective {
         return new Aim(decision, wanted, weight, returns);
     }
 
-    /** Seconds that 1 kg less returns. */
+    /** Seconds that 1 kg less returns, over all days. */
     long perKilogram() {
-        return returns.perKilogram();
+        return returns.perKilogram() + over(BuildObjective::perKilogram);
+    }
+
+    /** A figure of the other days, added up; never more than what forbids a part. */
+    private long over(ToLongFunction<BuildObjective> figure) {
+        long sum = 0;
+        for (BuildObjective each : others) {
+            sum = Math.min(FORBIDDEN, sum + figure.applyAsLong(each));
+        }
+        return sum;
     }
 
     /** Whether front and rear tyre are decided alike, so that a pair serves. */
@@ -188,7 +212,7 @@ final class BuildObjective {
                 }
             }
         }
-        return true;
+        return others.stream().allMatch(BuildObjective::pairOfTyres);
     }
 
     /** What was decided for a place. */
@@ -203,12 +227,12 @@ final class BuildObjective {
 
     /** What a bike loses by itself: another kind, other rear travel. */
     long ofBike(Part bike) {
-        return sum(ofBike, bike);
+        return Math.min(FORBIDDEN, sum(ofBike, bike) + over(each -> each.ofBike(bike)));
     }
 
     /** What a part loses in a place; a place left empty is asked with null, and costs dearly where a bike needs a part there. */
     long of(MountingPlace place, Part part) {
-        return part == null && place.needed() ? EMPTY : sum(byPlace.getOrDefault(place, List.of()), part);
+        return part == null && place.needed() ? EMPTY : Math.min(FORBIDDEN, sum(byPlace.getOrDefault(place, List.of()), part) + over(each -> each.of(place, part)));
     }
 
     private static long sum(List<Aim> aims, Part part) {
@@ -229,12 +253,12 @@ final class BuildObjective {
         for (Aim aim : ofGears) {
             sum += aim.loss(TopicPlacement.gear(aim.topic(), rings, cassette));
         }
-        return sum;
+        return sum + over(each -> each.ofGears(rings, cassette));
     }
 
     /** What is lost for want of a power meter, or for having one. */
     long ofPower(Part crank, Part pedals, Part meter) {
-        return power == null ? 0 : power.loss(TopicPlacement.power(power.topic(), crank, pedals, meter));
+        return (power == null ? 0 : power.loss(TopicPlacement.power(power.topic(), crank, pedals, meter))) + over(each -> each.ofPower(crank, pedals, meter));
     }
 
     /**

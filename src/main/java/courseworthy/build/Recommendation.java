@@ -7,6 +7,8 @@ import courseworthy.engine.RuleSet;
 import courseworthy.topic.Topics;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.WorthCalculator;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -17,8 +19,18 @@ import java.util.function.Function;
  * @param call   what is decided
  * @param worths of the call; null where no ride was estimated, and then time counts for nothing
  * @param onKind the same for a kind of bike; null where it cannot be worked out
+ * @param others what is recommended for other days on which the same build is ridden; empty where it is ridden on one day
  */
-public record Recommendation(Call call, WorthCalculator worths, Function<String, Recommendation> onKind) {
+public record Recommendation(Call call, WorthCalculator worths, Function<String, Recommendation> onKind, List<Recommendation> others) {
+
+    public Recommendation {
+        others = List.copyOf(others);
+    }
+
+    /** For one day. */
+    Recommendation(Call call, WorthCalculator worths, Function<String, Recommendation> onKind) {
+        this(call, worths, onKind, List.of());
+    }
 
     /** For the recommended kind of bike alone. */
     public static Recommendation of(Call call, WorthCalculator worths) {
@@ -36,5 +48,25 @@ public record Recommendation(Call call, WorthCalculator worths, Function<String,
             Call other = CallMaker.call(rules, on.apply(each), Map.of(Topics.BIKE, (long) Topics.BIKE.option(each)));
             return of(other, worths == null ? null : new WorthCalculator(other, Sensitivity.of(other.demands())));
         }));
+    }
+
+    /**
+     * For one build that is ridden on several days: its parts are chosen for all of them, its work and its worth are told for one.
+     *
+     * @param days of each day
+     * @param told the place of the day for which work and worth are told
+     */
+    public static Recommendation overDays(List<Recommendation> days, int told) {
+        List<Recommendation> others = new ArrayList<>(days);
+        Recommendation day = others.remove(told);
+        boolean anyKind = days.stream().allMatch(each -> each.onKind() != null);
+        return new Recommendation(day.call(), day.worths(), anyKind ? kind -> overDays(days.stream().map(each -> each.onKind().apply(kind)).toList(), told) : null, others);
+    }
+
+    /** The day for which work and worth are told, then the others. */
+    List<Recommendation> days() {
+        List<Recommendation> out = new ArrayList<>(List.of(this));
+        out.addAll(others);
+        return out;
     }
 }

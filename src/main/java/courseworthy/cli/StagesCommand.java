@@ -6,6 +6,7 @@ import courseworthy.report.BriefPageReport;
 import courseworthy.report.BriefReport;
 import courseworthy.report.PrintedBrief;
 import courseworthy.report.PrintedStages;
+import courseworthy.report.Report;
 import courseworthy.report.RuleLinks;
 import courseworthy.report.StagesReport;
 import courseworthy.report.json.JsonBrief;
@@ -35,7 +36,7 @@ final class StagesCommand extends Command {
     private final PdfOutput pdf = new PdfOutput(this);
 
     StagesCommand(Terminal terminal) {
-        super("stages", terminal, "Says how one bike should be set up for all days of a stage race, what is worth changing in between, what wears out when, and what goes into the bag.",
+        super("stages", terminal, "Says how one bike should be set up for all days of a stage race, what is worth changing in between, what wears out when, what to do on each evening, and what goes into the bag.",
                 "courseworthy stages three-becks.yaml --rider me.yaml",
                 "courseworthy stages three-becks.yaml --rider me.yaml --stage 2",
                 "courseworthy stages three-becks.yaml --workshop workshop.yaml --format pdf -o race.pdf");
@@ -59,7 +60,11 @@ final class StagesCommand extends Command {
             pdf.write(output, PrintedStages.of(result), JsonStages.of(result));
             return;
         }
-        output.write(render(format.value(), output, () -> part.value() == null ? StagesReport.of(result) : StagesReport.part(result, part.value()), () -> JsonStages.of(result)));
+        output.write(render(format.value(), output, () -> part.value() == null ? whole(result) : StagesReport.part(result, part.value()), () -> JsonStages.of(result)));
+    }
+
+    private Report whole(StagesResult result) {
+        return format.value() == Format.TEXT ? StagesReport.inShort(result) : format.value() == Format.HTML ? StagesReport.pageOf(result) : StagesReport.of(result);
     }
 
     private void brief(Brief brief, boolean printed) {

@@ -10,4 +10,13 @@ package courseworthy.fit;
 public record BuildLoad(Double rider, Double system, Double ledge) {
 
     public static final BuildLoad UNKNOWN = new BuildLoad(null, null, null);
+
+    /** What bears either of two loads; what only one of them knows counts. */
+    public BuildLoad orMore(BuildLoad other) {
+        return new BuildLoad(more(rider, other.rider), more(system, other.system), more(ledge, other.ledge));
+    }
+
+    private static Double more(Double one, Double other) {
+        return one == null ? other : other == null ? one : Double.valueOf(Math.max(one, other));
+    }
 }

@@ -60,23 +60,29 @@ final class BuildReport {
         return out.build();
     }
 
-    private static List<Definition> list(Build build) {
+    /** Its parts by place. */
+    static List<Definition> list(Build build) {
         return build.parts().stream().map(each -> Definition.of(each.place().words(), RichText.ofQuoted(part(build, each)))).toList();
     }
 
     /** The bike and how much work it takes, for a rider in a hurry; empty where no workshop is given. */
     static Section inShort(Build build) {
-        Section.Builder out = Section.builder(ID, "The build");
+        return inShort(ID, "The build", build).build();
+    }
+
+    /** The same as a section of another report. */
+    static Section.Builder inShort(String id, String heading, Build build) {
+        Section.Builder out = Section.builder(id, heading);
         if (build == null) {
-            return out.build();
+            return out;
         }
         if (build.bike() == null) {
-            return out.caution(title(build)).bullets(quoted(findings(build.inTheWay()))).build();
+            return out.caution(title(build)).bullets(quoted(findings(build.inTheWay())));
         }
         out.paragraph(RichText.ofQuoted(title(build)).in(Style.STRONG));
         out.bullets(quoted(build.swaps().stream().map(BuildReport::work).toList()));
         List<String> notMet = build.notMet().stream().map(each -> each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")").toList();
-        return out.paragraph(notMet.isEmpty() ? RichText.EMPTY : RichText.of("Falls short: ").quoted(String.join(", ", notMet) + ".")).build();
+        return out.paragraph(notMet.isEmpty() ? RichText.EMPTY : RichText.of("Falls short: ").quoted(String.join(", ", notMet) + "."));
     }
 
     private static void list(Section.Builder out, String id, String heading, List<String> lines) {

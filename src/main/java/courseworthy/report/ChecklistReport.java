@@ -25,18 +25,7 @@ public final class ChecklistReport {
 
     /** The checklist by itself, to be printed: what to do and what to find, without why. */
     public static PrintedReport printed(Brief brief) {
-        List<Section> sections = new ArrayList<>();
-        for (int i = 0; i < brief.checklist().sections().size(); i++) {
-            Checklist.Section each = brief.checklist().sections().get(i);
-            List<CheckboxList.Entry> boxes = new ArrayList<>();
-            for (Checklist.Item item : each.items()) {
-                boxes.add(new CheckboxList.Entry(item.critical(), RichText.ofQuoted(item.what()), RichText.ofQuoted(item.find()), RichText.EMPTY));
-            }
-            sections.add(Section.builder(ID + "-" + (i + 1), RichText.ofQuoted(Phrases.capital(each.when()))).checkboxes(boxes).remark(RichText.ofQuoted(each.done())).build());
-        }
-        if (sections.isEmpty()) {
-            sections.add(Section.builder(ID, "Checklist").paragraph("There is nothing to do.").build());
-        }
+        List<Section> sections = printed(brief.checklist());
         Section pits = PlanReport.pits(brief).build();
         if (!pits.isEmpty()) {
             sections.add(pits);
@@ -49,6 +38,23 @@ public final class ChecklistReport {
         RichText whose = RichText.ofQuoted(Phrases.whose(brief));
         return new PrintedReport(RichText.ofQuoted(brief.course().name()), RichText.join(", ", List.of(RichText.of("Checklist (! = safety-critical), " + ReportHead.purpose(brief)), whose)),
                 List.of(sections), ReportHead.foot(brief), null);
+    }
+
+    /** What to do and what to find, without why. */
+    static List<Section> printed(Checklist checklist) {
+        List<Section> out = new ArrayList<>();
+        for (int i = 0; i < checklist.sections().size(); i++) {
+            Checklist.Section each = checklist.sections().get(i);
+            List<CheckboxList.Entry> boxes = new ArrayList<>();
+            for (Checklist.Item item : each.items()) {
+                boxes.add(new CheckboxList.Entry(item.critical(), RichText.ofQuoted(item.what()), RichText.ofQuoted(item.find()), RichText.EMPTY));
+            }
+            out.add(Section.builder(ID + "-" + (i + 1), RichText.ofQuoted(Phrases.capital(each.when()))).checkboxes(boxes).remark(RichText.ofQuoted(each.done())).build());
+        }
+        if (out.isEmpty()) {
+            out.add(Section.builder(ID, "Checklist").paragraph("There is nothing to do.").build());
+        }
+        return out;
     }
 
     /** The checklist as a part of a brief. */

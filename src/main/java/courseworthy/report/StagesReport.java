@@ -1,18 +1,20 @@
 package courseworthy.report;
 
-import courseworthy.decision.Decision;
+import courseworthy.build.RaceBuild;
 import courseworthy.demand.Measure;
 import courseworthy.event.StageRace;
 import courseworthy.ride.Range;
 import courseworthy.stage.BagItem;
 import courseworthy.stage.StageDay;
 import courseworthy.stage.StageSetUp;
+import courseworthy.stage.StageSetUp.BikeSetUp;
 import courseworthy.stage.StageSetUp.EveningChange;
 import courseworthy.stage.StageSetUp.RaceTopic;
 import courseworthy.stage.WeekBag;
 import courseworthy.task.StagesResult;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.topic.Work;
 import courseworthy.wear.Bounds;
 import courseworthy.wear.WearCounter.Outlook;
 import courseworthy.wear.WearCounter.Share;
@@ -26,7 +28,7 @@ import java.util.Map;
 public final class StagesReport {
 
     /** The parts, in order. */
-    public static final List<String> PARTS = List.of("set-up", "days", "evenings", "wear", "bag");
+    public static final List<String> PARTS = List.of("set-up", "build", "days", "evenings", "checklist", "wear", "bag");
 
     private static final List<Topic> OF_A_DAY = List.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE, Topics.WATER, Topics.CLOTHING, Topics.GLOVES, Topics.EYEWEAR,
             Topics.LUBRICANT, Topics.LIGHTS);
@@ -42,7 +44,26 @@ public final class StagesReport {
     }
 
     public static Report of(StagesResult result) {
-        return new StagesReport(result).report();
+        return new StagesReport(result).report(ChecklistReport.section(result.checklist()));
+    }
+
+    /** As a page. */
+    public static Report pageOf(StagesResult result) {
+        return new StagesReport(result).report(ChecklistReport.onPage(result.checklist()));
+    }
+
+    /** For paper, side by side: the set-up and the builds, then days, evenings and the bag, then the checklist; without what costs what, and without what lasts. */
+    static List<List<Section>> printed(StagesResult result) {
+        StagesReport report = new StagesReport(result);
+        Section.Builder days = report.daysOnPaper();
+        return List.of(List.of(report.setUpOnPaper(), report.build().build()), List.of(days.build(), report.evenings().build(), report.bag().build()),
+                ChecklistReport.printed(result.checklist()));
+    }
+
+    /** For a terminal: the checklist is a part of its own. */
+    public static Report inShort(StagesResult result) {
+        return new StagesReport(result).report(Section.builder(ChecklistReport.ID, "Checklist")
+                .paragraph(RichText.of("What to do before the race, on each evening and morning, and afterwards: ").code("courseworthy stages " + result.event().file() + " --part checklist")).build());
     }
 
     /** One part alone. */
@@ -51,14 +72,14 @@ public final class StagesReport {
         return whole.withOnly(whole.section(id).map(List::of).orElse(List.of()));
     }
 
-    private Report report() {
+    private Report report(Section checklist) {
         String name = result.event().name().isEmpty() ? "Stage race" : result.event().name();
-        Report.Builder out = Report.builder(RichText.ofQuoted(name)).subtitle(Phrases.count(days.size(), "stage") + " on one set-up")
+        Report.Builder out = Report.builder(RichText.ofQuoted(name)).subtitle(Phrases.count(days.size(), "stage") + (result.setUp().bikes().size() == 1 ? " on one set-up" : " on " + result.setUp().bikes().size() + " bikes"))
                 .identity(name, result.rider(), result.event().date() == null ? "" : result.event().date().toString())
                 .paragraph(RichText.ofQuoted(result.rider().isEmpty() ? "" : "For " + result.rider() + "."))
                 .paragraphs(SheetNames.paragraphs(result.sheets())).paragraph(may());
         result.setUp().impossible().forEach(topic -> out.caution("No " + topic.name() + " keeps the limits of every day."));
-        return out.section(setUp()).section(dayTable()).section(evenings()).section(wear()).section(bag()).build();
+        return out.section(setUp()).section(build()).section(dayTable()).section(evenings()).section(checklist).section(wear()).section(bag()).build();
     }
 
     private String may() {
@@ -71,28 +92,51 @@ public final class StagesReport {
     // The set-up
 
     private Section.Builder setUp() {
-        Section.Builder out = Section.builder("set-up", "One set-up for all stages");
-        List<RaceTopic> agreed = result.setUp().topics().stream().filter(each -> each.ground() == StageSetUp.Ground.AGREED).toList();
-        List<RaceTopic> open = result.setUp().compromises();
-        if (!open.isEmpty()) {
-            Table.Builder table = Table.builder().column("Where days differ").column("For the race").column("Alone, a stage would want").column("Because").column("Costs");
-            open.forEach(each -> table.row(row(each)));
-            out.table(table.build());
-            Range loss = result.setUp().loss();
-            out.paragraph(loss == null ? "" : "In all, one set-up costs " + Figures.time(loss) + " over " + Phrases.count(days.size(), "day") + " against a bike made for each.");
-            out.remark(METHOD);
+        List<BikeSetUp> bikes = result.setUp().bikes();
+        Section.Builder out = Section.builder("set-up", bikes.size() == 1 ? "One set-up for all stages" : "One set-up for each bike");
+        for (int i = 0; i < bikes.size(); i++) {
+            if (bikes.size() > 1) {
+                out.section(setUp(Section.builder("set-up-" + (i + 1), Phrases.capital(bikes.get(i).kind()) + ", " + stages(bikes.get(i).stages())), bikes.get(i)));
+            } else {
+                setUp(out, bikes.get(i));
+            }
         }
-        if (result.build() != null && result.build().bike() != null) {
-            out.paragraph(RichText.of("From the workshop: ").quoted(result.build().bike().name()).text("; the build was found for the longest day."));
-        }
-        return out.definitions(open.isEmpty() ? "Every day wants the same:" : "The same every day:", agreed.stream().map(each -> Definition.of(each.topic().name(), text(each.topic(), each.value()))).toList());
+        Range loss = result.setUp().compromises().isEmpty() ? null : result.setUp().loss();
+        out.paragraph(loss == null ? "" : "In all, " + (bikes.size() == 1 ? "one set-up costs " : "one set-up a bike costs ") + Figures.time(loss) + " over " + Phrases.count(days.size(), "day")
+                + " against a bike made for each.");
+        return out.remark(loss == null ? "" : METHOD);
     }
 
-    private String[] row(RaceTopic each) {
+    private Section.Builder setUp(Section.Builder out, BikeSetUp bike) {
+        List<RaceTopic> open = bike.compromises();
+        if (!open.isEmpty()) {
+            Table.Builder table = Table.builder().column("Where days differ").column("For the race").column("Alone, a stage would want").column("Because").column("Costs");
+            open.forEach(each -> table.row(row(each, bike.stages())));
+            out.table(table.build());
+        }
+        List<RaceTopic> agreed = bike.topics().stream().filter(each -> each.ground() == StageSetUp.Ground.AGREED).toList();
+        return out.definitions(!open.isEmpty() ? "The same every day:" : bike.stages().size() == 1 ? "As the stage wants it:" : "Every day wants the same:", agreed.stream().map(each -> Definition.of(each.topic().name(), text(each.topic(), each.value()))).toList());
+    }
+
+    private Section setUpOnPaper() {
+        Section.Builder out = Section.builder("set-up", "Set-up");
+        for (int i = 0; i < result.setUp().bikes().size(); i++) {
+            BikeSetUp bike = result.setUp().bikes().get(i);
+            out.section(Section.builder("set-up-" + (i + 1), Phrases.capital(stages(bike.stages())))
+                    .definitions(bike.topics().stream().map(each -> Definition.of(each.topic().name(), text(each.topic(), each.value()))).toList()));
+        }
+        return out.build();
+    }
+
+    private static String stages(List<Integer> stages) {
+        return (stages.size() == 1 ? "stage " : "stages ") + String.join(", ", stages.stream().map(String::valueOf).toList());
+    }
+
+    private String[] row(RaceTopic each, List<Integer> numbers) {
         Map<String, List<String>> wanted = new LinkedHashMap<>();
-        for (int i = 0; i < days.size(); i++) {
+        for (int i = 0; i < numbers.size(); i++) {
             Long value = each.wanted().get(i);
-            wanted.computeIfAbsent(value == null ? "nothing" : text(each.topic(), value), text -> new ArrayList<>()).add(Integer.toString(i + 1));
+            wanted.computeIfAbsent(value == null ? "nothing" : text(each.topic(), value), text -> new ArrayList<>()).add(numbers.get(i).toString());
         }
         List<String> byStage = new ArrayList<>();
         wanted.forEach((text, stages) -> byStage.add(String.join(", ", stages) + ": " + text));
@@ -101,14 +145,37 @@ public final class StagesReport {
     }
 
     private String text(Topic topic, long value) {
-        for (StageDay day : days) {
-            for (Decision decision : List.of(day.settled().on(topic), day.alone().on(topic))) {
-                if (decision.value() != null && decision.value() == value && !decision.label().isEmpty()) {
-                    return decision.phrase();
-                }
-            }
+        return result.setUp().text(topic, value);
+    }
+
+    // The build
+
+    private Section.Builder build() {
+        Section.Builder out = Section.builder("build", result.builds().size() > 1 ? "The builds" : "The build");
+        for (int i = 0; i < result.builds().size(); i++) {
+            RaceBuild each = result.builds().get(i);
+            List<Integer> stages = result.setUp().bikes().get(i).stages();
+            Section.Builder of = BuildReport.inShort("build-" + (i + 1), "On " + stages(stages), each.build());
+            out.section(each.build().bike() == null ? of : of.table(byStage(each, stages)).section(Section.builder("build-parts-" + (i + 1), "Its parts").definitions(BuildReport.list(each.build()))));
         }
-        return topic.limit() + topic.phrase(value);
+        return out.remark(result.build() == null ? "" : "Parts are chosen for all stages together: what a part loses is added up over the days, and a limit of any day holds. "
+                + "Times count weight, rolling resistance and drag only.");
+    }
+
+    private static Table byStage(RaceBuild build, List<Integer> stages) {
+        Table.Builder out = Table.builder().column("Stage").column("Saves against the bike as it is now").column("Costs against a build for that stage alone");
+        for (int i = 0; i < stages.size(); i++) {
+            out.row(stages.get(i).toString(), signed(build.saves().get(i)), time(build.costs().get(i)));
+        }
+        return out.row("all", signed(build.saved()), time(build.cost())).build();
+    }
+
+    private static String signed(Range saved) {
+        return saved == null ? "not computed" : saved.high() < 0 ? "costs " + Figures.time(saved.times(-1)) : Figures.time(saved);
+    }
+
+    private static String time(Range range) {
+        return range == null ? "not computed" : Figures.time(range);
     }
 
     // The days
@@ -116,11 +183,33 @@ public final class StagesReport {
     private Section.Builder dayTable() {
         Table.Builder table = Table.builder().column("Stage").column("Day").column("Course").column("Distance").column("Climb").column("Time").column("Carbohydrate");
         for (StageDay day : days) {
-            double laps = day.ride().event().laps() == null ? 1 : day.ride().event().laps();
-            table.row(RichText.of(day.number() + ""), RichText.of(date(day)), RichText.ofQuoted(day.ride().course().name()), RichText.of(Figures.distance(day.ride().course().length() * laps)),
-                    RichText.of(Phrases.range(day.settled().demands(), Measure.ASCENT)), RichText.of(hours(day)), RichText.of(grams(day)));
+            table.row(RichText.of(day.number() + ""), RichText.of(date(day)), RichText.ofQuoted(day.ride().course().name()), RichText.of(distance(day)), RichText.of(climb(day)),
+                    RichText.of(hours(day)), RichText.of(grams(day)));
         }
-        Section.Builder out = Section.builder("days", "Day by day").table(table.build());
+        return setThatDay(Section.builder("days", "Day by day").table(table.build()))
+                .paragraph(RichText.of("The brief of a day: ").code("courseworthy stages " + result.event().file() + " --stage 1"));
+    }
+
+    /** Two narrow tables: a column of paper is no wider than a terminal. */
+    private Section.Builder daysOnPaper() {
+        Table.Builder where = Table.builder().column("Stage").column("Day").column("Course");
+        Table.Builder what = Table.builder().column("Stage").column("Distance").column("Climb").column("Time").column("Food");
+        for (StageDay day : days) {
+            where.row(RichText.of(day.number() + ""), RichText.of(date(day)), RichText.ofQuoted(day.ride().course().name()));
+            what.row(day.number() + "", distance(day), climb(day), hours(day), grams(day));
+        }
+        return setThatDay(Section.builder("days", "Day by day").table(where.build()).table(what.build()));
+    }
+
+    private static String distance(StageDay day) {
+        return Figures.distance(day.ride().course().length() * (day.ride().event().laps() == null ? 1 : day.ride().event().laps()));
+    }
+
+    private static String climb(StageDay day) {
+        return Phrases.range(day.settled().demands(), Measure.ASCENT);
+    }
+
+    private Section.Builder setThatDay(Section.Builder out) {
         Table.Builder set = Table.builder().column("Set that day");
         days.forEach(day -> set.column("Stage " + day.number()));
         for (Topic topic : OF_A_DAY) {
@@ -130,7 +219,7 @@ public final class StagesReport {
                 set.row(row.toArray(String[]::new));
             }
         }
-        return out.table(set.build()).paragraph(RichText.of("The brief of a day: ").code("courseworthy stages " + result.event().file() + " --stage 1"));
+        return out.table(set.build());
     }
 
     private static String date(StageDay day) {
@@ -173,10 +262,11 @@ public final class StagesReport {
     private RichText change(EveningChange change) {
         List<String> what = new ArrayList<>();
         for (Map.Entry<Topic, Long> each : change.to().entrySet()) {
-            what.add(each.getKey().name() + " " + text(each.getKey(), change.from().get(each.getKey())) + " to " + text(each.getKey(), each.getValue()));
+            what.add((each.getKey() == Topics.BIKE ? "from " : each.getKey().name() + " ") + text(each.getKey(), change.from().get(each.getKey())) + " to " + text(each.getKey(), each.getValue()));
         }
-        return RichText.ofStrong("Change " + change.work().word()).text(": " + String.join(", ", what) + ". Saves " + Figures.time(change.returns()) + " on the road for "
-                + change.minutes() + " min of work" + (change.stated() ? "." : " (common practice, no source)."));
+        String saves = change.returns().high() > 0 ? ". Saves " + Figures.time(change.returns()) + " on the road for " : ", as before: ";
+        return RichText.ofStrong("Change " + change.work().word()).text(": " + String.join(", ", what) + saves + change.minutes() + " min of work"
+                + (change.stated() ? "." : " (common practice, no source).") + (change.work() == Work.BIKE ? " Both bikes have to be there." : ""));
     }
 
     private static RichText due(Outlook each, StageDay day) {

@@ -1,6 +1,7 @@
 package courseworthy.stage;
 
 import courseworthy.decision.Decision;
+import courseworthy.event.Event;
 import courseworthy.ride.Range;
 import courseworthy.stage.StageSetUp.EveningChange;
 import courseworthy.stage.StageSetUp.RaceTopic;
@@ -121,7 +122,7 @@ final class EveningChangeFinder {
                         to.put(topic, mounted.get(i).get(topic));
                     }
                 }
-                out.add(new EveningChange(i + 1, work, from, to, returns(mounted, i), (int) Math.round(minutes(work)), stated(work) != null));
+                out.add(new EveningChange(days.get(i).number(), work, from, to, returns(mounted, i), (int) Math.round(minutes(work)), stated(work) != null));
             }
         }
         return out;
@@ -162,7 +163,12 @@ final class EveningChangeFinder {
     }
 
     private double minutes(Work work) {
-        Double stated = stated(work);
+        return minutes(days.get(0).ride().event(), work);
+    }
+
+    /** How long a kind of work takes, min: as the event states it, or as is common practice. */
+    static double minutes(Event event, Work work) {
+        Double stated = event.plan().changes().get(work);
         return stated == null ? MINUTES.get(work) : stated / MINUTE;
     }
 }

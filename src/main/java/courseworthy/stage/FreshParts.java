@@ -15,15 +15,16 @@ public final class FreshParts {
     private FreshParts() {
     }
 
-    public static List<Part> of(Call call) {
+    /** @param of what follows each name; empty where there is one bike alone */
+    public static List<Part> of(Call call, String of) {
         Map<PartDetail, String> compound = word(PartDetail.COMPOUND, call.on(Topics.PAD_COMPOUND));
-        return List.of(new Part(PartKind.CHAIN.word(), PartKind.CHAIN, 0, Map.of()), new Part("front brake pads", PartKind.PADS, 0, compound),
-                new Part("rear brake pads", PartKind.PADS, 0, compound), tyre("front", call.on(Topics.FRONT_TYRE_TREAD)),
-                tyre("rear", call.on(Topics.REAR_TYRE_TREAD)), new Part("sealant", PartKind.SEALANT, 0, Map.of()));
+        return List.of(new Part(PartKind.CHAIN.word() + of, PartKind.CHAIN, 0, Map.of()), new Part("front brake pads" + of, PartKind.PADS, 0, compound),
+                new Part("rear brake pads" + of, PartKind.PADS, 0, compound), tyre("front", of, call.on(Topics.FRONT_TYRE_TREAD)),
+                tyre("rear", of, call.on(Topics.REAR_TYRE_TREAD)), new Part("sealant" + of, PartKind.SEALANT, 0, Map.of()));
     }
 
-    private static Part tyre(String end, Decision tread) {
-        return new Part(end + " tyre", PartKind.TYRE, 0, tread.value() == null ? Map.of(PartDetail.END, end) : Map.of(PartDetail.END, end, PartDetail.TREAD, tread.text()));
+    private static Part tyre(String end, String of, Decision tread) {
+        return new Part(end + " tyre" + of, PartKind.TYRE, 0, tread.value() == null ? Map.of(PartDetail.END, end) : Map.of(PartDetail.END, end, PartDetail.TREAD, tread.text()));
     }
 
     private static Map<PartDetail, String> word(PartDetail detail, Decision decision) {

@@ -9,6 +9,7 @@ import courseworthy.demand.Demands;
 import courseworthy.demand.RideInput;
 import courseworthy.engine.RuleSet;
 import courseworthy.event.StageRace;
+import courseworthy.stage.StageSetUp.BikeSetUp;
 import courseworthy.stage.StageSetUp.EveningChange;
 import courseworthy.stage.StageSetUp.RaceTopic;
 import courseworthy.topic.Topic;
@@ -17,9 +18,12 @@ import courseworthy.topic.Work;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.WorthCalculator;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * Settles one set-up for all days of a stage race, layer by layer as a call does: every topic of a layer is settled for the race before the
@@ -34,54 +38,55 @@ public final class StageSettler {
     private final Map<Topic, Long> given = new LinkedHashMap<>();
     private final Map<Topic, List<Decision>> wanted = new LinkedHashMap<>();
     private final List<Topic> impossible = new ArrayList<>();
-    private List<StageDay> days = new ArrayList<>();
+    private final List<StageDay> days = new ArrayList<>();
 
     private StageSettler(RuleSet rules, StageRace race) {
         this.rules = rules;
         this.race = race;
     }
 
-    /** @param rides of each day, in order; their hours have to be known only where minutes are wanted */
+    /** On whatever bikes the days want. @param rides of each day, in order; their hours have to be known only where minutes are wanted */
     public static StageSetUp of(RuleSet rules, StageRace race, List<RideInput> rides) {
-        StageSettler settler = new StageSettler(rules, race);
-        settler.alone(rides);
-        settler.layers();
-        return settler.result();
+        return of(rules, race, rides, null);
     }
 
-    private void alone(List<RideInput> rides) {
+    /** @param kinds of bike that the rider has; null where that is not known, and any may be had */
+    public static StageSetUp of(RuleSet rules, StageRace race, List<RideInput> rides, Set<String> kinds) {
         List<Call> calls = rides.stream().map(ride -> CallMaker.call(rules, ride)).toList();
-        String bike = bike(rides, calls);
-        for (int i = 0; i < rides.size(); i++) {
-            RideInput ride = rides.get(i);
-            Demands atHand = ride.atHand();
-            Demands on = bike == null || bike.equals(atHand.ridden()) ? atHand : ride.on(bike).chosenBy(atHand);
-            Call alone = calls.get(i);
-            boolean same = bike == null || bike.equals(alone.on(Topics.BIKE).text());
-            Call there = same ? alone : CallMaker.call(rules, on, Map.of(Topics.BIKE, (long) Topics.BIKE.option(bike)));
-            demands.add(on);
-            days.add(new StageDay(i + 1, ride, alone, there, new WorthCalculator(there, there.demands().estimated() == null ? null : Sensitivity.of(there.demands()))));
+        BikeSchedule schedule = BikeSchedule.of(race, rides, calls, kinds);
+        List<StageSetUp> bikes = new ArrayList<>();
+        for (String kind : schedule.kinds()) {
+            StageSettler settler = new StageSettler(rules, race);
+            for (int i = 0; i < rides.size(); i++) {
+                if (Objects.equals(kind, schedule.on(i))) {
+                    settler.day(i + 1, rides.get(i), calls.get(i), kind);
+                }
+            }
+            settler.layers();
+            bikes.add(settler.result(kind));
         }
+        return together(bikes, schedule.changes());
     }
 
-    /** The kind of bike that takes least time over all days, of those that some day wants and no day's limits forbid; null where none is decided. */
-    private static String bike(List<RideInput> rides, List<Call> calls) {
-        List<String> kinds = calls.stream().map(call -> call.on(Topics.BIKE)).filter(each -> each.value() != null).map(Decision::text).distinct().toList();
-        String best = kinds.isEmpty() ? null : kinds.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (String kind : kinds.size() < 2 ? List.<String>of() : kinds) {
-            double sum = 0;
-            for (int i = 0; i < rides.size(); i++) {
-                Demands on = calls.get(i).on(Topics.BIKE).text().equals(kind) ? calls.get(i).demands() : rides.get(i).on(kind);
-                boolean allowed = RaceTopicSettler.keeps(calls.get(i).on(Topics.BIKE), Topics.BIKE.option(kind), 1);
-                sum += !allowed || on.estimated() == null ? 1e9 : on.estimated().estimate().trace().total();
-            }
-            if (sum < least) {
-                least = sum;
-                best = kind;
-            }
-        }
-        return best;
+    /** The set-ups of the bikes as one of the race. */
+    private static StageSetUp together(List<StageSetUp> bikes, List<EveningChange> ofBikes) {
+        List<EveningChange> changes = new ArrayList<>(ofBikes);
+        bikes.forEach(each -> changes.addAll(each.changes()));
+        changes.sort((one, other) -> one.before() != other.before() ? one.before() - other.before() : one.work().compareTo(other.work()));
+        List<StageDay> days = new ArrayList<>();
+        bikes.forEach(each -> days.addAll(each.days()));
+        days.sort(Comparator.comparing(StageDay::number));
+        return new StageSetUp(days, bikes.stream().map(each -> each.bikes().get(0)).toList(), changes,
+                bikes.stream().flatMap(each -> each.impossible().stream()).distinct().toList());
+    }
+
+    private void day(int number, RideInput ride, Call alone, String bike) {
+        Demands atHand = ride.atHand();
+        Demands on = bike == null || bike.equals(atHand.ridden()) ? atHand : ride.on(bike).chosenBy(atHand);
+        boolean same = bike == null || bike.equals(alone.on(Topics.BIKE).text());
+        Call there = same ? alone : CallMaker.call(rules, on, Map.of(Topics.BIKE, (long) Topics.BIKE.option(bike)));
+        demands.add(on);
+        days.add(new StageDay(number, ride, alone, there, new WorthCalculator(there, there.demands().estimated() == null ? null : Sensitivity.of(there.demands()))));
     }
 
     private void layers() {
@@ -115,7 +120,7 @@ public final class StageSettler {
         }
     }
 
-    private StageSetUp result() {
+    private StageSetUp result(String kind) {
         EveningChangeFinder finder = new EveningChangeFinder(days, topics, wanted);
         List<EveningChange> changes = new ArrayList<>();
         List<Map<Topic, Long>> byDay = new ArrayList<>();
@@ -129,12 +134,11 @@ public final class StageSettler {
                 changes.addAll(finder.changes(work, mounted));
             }
         }
-        changes.sort((one, other) -> one.before() != other.before() ? one.before() - other.before() : one.work().compareTo(other.work()));
         List<StageDay> out = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {
             out.add(days.get(i).settledAs(CallMaker.call(rules, demands.get(i), byDay.get(i))));
         }
-        return new StageSetUp(out, inOrder(), changes, impossible);
+        return new StageSetUp(out, List.of(new BikeSetUp(kind, days.stream().map(StageDay::number).toList(), inOrder())), changes, impossible);
     }
 
     private List<RaceTopic> inOrder() {

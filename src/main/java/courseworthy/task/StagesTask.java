@@ -1,7 +1,8 @@
 package courseworthy.task;
 
 import courseworthy.build.Build;
-import courseworthy.build.BuildFinder;
+import courseworthy.build.RaceBuild;
+import courseworthy.build.RaceBuildFinder;
 import courseworthy.build.Recommendation;
 import courseworthy.build.WorkDeadline;
 import courseworthy.course.Course;
@@ -37,6 +38,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Answers for a race over several days: reads it with the course of every stage, settles one set-up, and finds the build, the wear and the bag. */
 public final class StagesTask {
@@ -76,8 +78,14 @@ public final class StagesTask {
         }
         StageSetUp setUp = task.setUp();
         StageDay day = setUp.days().get(stage - 1);
-        BriefTask.Called called = new BriefTask.Called(task.rules, day.settled(), day.ride(), day.worths(), task.workshop);
-        return BriefTask.of(workspace, called, task.fit, task.build(setUp), task.sheets);
+        Workshop left = task.workshop;
+        Build build = null;
+        for (int bike = 0; task.workshop != null && bike <= setUp.bikeOn(stage); bike++) {
+            left = build == null ? left : without(left, build);
+            build = task.build(setUp.daysOn(bike), left).build();
+        }
+        BriefTask.Called called = new BriefTask.Called(task.rules, day.settled(), day.ride(), day.worths(), left);
+        return BriefTask.of(workspace, called, task.fit, build, task.sheets);
     }
 
     private static StagesTask read(Workspace workspace, Request request) {
@@ -104,48 +112,81 @@ public final class StagesTask {
     }
 
     private StageSetUp setUp() {
-        return StageSettler.of(rules, event.plan().race(), rides);
+        Set<String> kinds = workshop == null ? null
+                : workshop.bikes().stream().map(each -> each.word(PartDetail.KIND)).filter(Objects::nonNull).collect(Collectors.toCollection(LinkedHashSet::new));
+        return StageSettler.of(rules, event.plan().race(), rides, kinds);
     }
 
     private StagesResult result() {
         StageSetUp setUp = setUp();
-        Build build = build(setUp);
-        List<Outlook> wear = wear(setUp, build);
-        return new StagesResult(event, rider.name(), setUp, build, wear, WeekBag.of(setUp.days(), wear), charged(setUp, build), SheetInForce.of(sheets));
+        List<RaceBuild> builds = builds(setUp);
+        List<Outlook> wear = wear(setUp, builds);
+        StageChecklist checklist = new StageChecklist(rules, setUp, builds, wear);
+        return new StagesResult(event, rider.name(), setUp, builds, wear, WeekBag.of(setUp.days(), wear), charged(setUp, builds), checklist.made(), SheetInForce.of(sheets));
     }
 
-    /** Found for the day that takes longest; null where there is no workshop. */
-    private Build build(StageSetUp setUp) {
-        if (workshop == null) {
-            return null;
+    /** One for each bike, each from what those before it leave; empty where there is no workshop. */
+    private List<RaceBuild> builds(StageSetUp setUp) {
+        List<RaceBuild> out = new ArrayList<>();
+        Workshop left = workshop;
+        for (int bike = 0; workshop != null && bike < setUp.bikes().size(); bike++) {
+            left = out.isEmpty() ? left : without(left, out.get(bike - 1).build());
+            out.add(build(setUp.daysOn(bike), left));
         }
-        StageDay day = setUp.days().get(0);
-        for (StageDay each : setUp.days()) {
-            day = each.hours() != null && (day.hours() == null || each.hours().mid() > day.hours().mid()) ? each : day;
-        }
-        return BuildFinder.of(Recommendation.of(rules, day.settled(), day.worths(), day.ride()::on), workshop,
-                WorkDeadline.of(event.date(), event.plan().travel(), event.plan().hours()), fit, null);
+        return out;
     }
 
-    private List<Outlook> wear(StageSetUp setUp, Build build) {
+    private static Workshop without(Workshop workshop, Build build) {
+        Set<String> names = new LinkedHashSet<>();
+        build.parts().forEach(each -> names.add(each.part().name()));
+        if (build.bike() != null) {
+            names.add(build.bike().name());
+        }
+        return workshop.without(names);
+    }
+
+    /** Found for all days on which it is ridden; its work and worth are those of the longest. */
+    private RaceBuild build(List<StageDay> days, Workshop from) {
+        int longest = 0;
+        for (int i = 0; i < days.size(); i++) {
+            boolean known = days.get(i).hours() != null;
+            longest = known && (days.get(longest).hours() == null || days.get(i).hours().mid() > days.get(longest).hours().mid()) ? i : longest;
+        }
+        List<Recommendation> each = days.stream().map(day -> Recommendation.of(rules, day.settled(), day.worths(), day.ride()::on)).toList();
+        return RaceBuildFinder.of(each, longest, from, WorkDeadline.of(event.date(), event.plan().travel(), event.plan().hours()), fit);
+    }
+
+    private List<Outlook> wear(StageSetUp setUp, List<RaceBuild> builds) {
+        List<Outlook> out = new ArrayList<>();
+        for (int bike = 0; bike < setUp.bikes().size(); bike++) {
+            List<StageDay> days = setUp.daysOn(bike);
+            String of = setUp.bikes().size() == 1 ? "" : " of the " + setUp.bikes().get(bike).kind() + " bike";
+            for (Outlook each : wear(days, of, builds.isEmpty() ? null : builds.get(bike).build())) {
+                out.add(each.on(days.stream().map(day -> day.number() - 1).toList()));
+            }
+        }
+        return WearCounter.inOrder(out);
+    }
+
+    private List<Outlook> wear(List<StageDay> days, String of, Build build) {
         boolean known = build != null && build.bike() != null;
-        List<Part> parts = new ArrayList<>(known ? List.of(build.bike()) : FreshParts.of(setUp.days().get(0).settled()));
+        List<Part> parts = new ArrayList<>(known ? List.of(build.bike()) : FreshParts.of(days.get(0).settled(), of));
         if (known) {
             build.parts().forEach(each -> parts.add(each.part()));
         }
         Set<String> names = new LinkedHashSet<>();
         parts.forEach(each -> names.add(each.name()));
         List<RideUse> uses = new ArrayList<>();
-        for (StageDay day : setUp.days()) {
+        for (StageDay day : days) {
             if (day.settled().demands().estimated() != null) {
                 uses.add(RideUpkeep.use(day.settled(), known ? build.bike().name() : PartKind.BIKE.word(), names, day.ride().event().date(), day.ride().event().name()));
             }
         }
-        return uses.size() < setUp.days().size() ? List.of() : WearCounter.of(parts, uses, known ? workshop : null);
+        return uses.size() < days.size() ? List.of() : WearCounter.of(parts, uses, known ? workshop : null);
     }
 
     /** What is charged every night. */
-    private static List<String> charged(StageSetUp setUp, Build build) {
+    private static List<String> charged(StageSetUp setUp, List<RaceBuild> builds) {
         Set<String> out = new LinkedHashSet<>();
         for (StageDay day : setUp.days()) {
             String way = day.settled().on(Topics.NAVIGATION).text();
@@ -154,7 +195,7 @@ public final class StagesTask {
             out.add(lights.startsWith("to ") ? Topics.LIGHTS.name() : null);
             out.add(day.settled().on(Topics.POWER_METER).text().equals("fitted") ? "the power meter, where it has a battery to charge" : null);
         }
-        boolean electronic = build != null && build.parts().stream().anyMatch(each -> "electronic".equals(each.part().has(PartDetail.ACTUATION) ? each.part().word(PartDetail.ACTUATION) : null));
+        boolean electronic = builds.stream().flatMap(each -> each.build().parts().stream()).anyMatch(each -> "electronic".equals(each.part().has(PartDetail.ACTUATION) ? each.part().word(PartDetail.ACTUATION) : null));
         out.add(electronic ? "electronic shifting" : null);
         return out.stream().filter(Objects::nonNull).toList();
     }

@@ -31,6 +31,11 @@ public final class WearCounter {
         public Outlook {
             due = List.copyOf(due);
         }
+
+        /** The same where the rides are some of a longer row. @param places of the rides in that row, from 0 */
+        public Outlook on(List<Integer> places) {
+            return new Outlook(part, interval, known, before, used, due.stream().map(places::get).toList());
+        }
     }
 
     /**
@@ -65,6 +70,12 @@ public final class WearCounter {
                 out.add(counter.outlook(part, interval));
             }
         }
+        return inOrder(out);
+    }
+
+    /** Those due first before others. */
+    public static List<Outlook> inOrder(List<Outlook> of) {
+        List<Outlook> out = new ArrayList<>(of);
         out.sort(Comparator.comparing((Outlook each) -> each.due().isEmpty() ? Integer.MAX_VALUE : each.due().get(0)).thenComparing(each -> -each.used().high()));
         return out;
     }

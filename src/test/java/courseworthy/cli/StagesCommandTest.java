@@ -1,11 +1,22 @@
 package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import courseworthy.render.pdf.ReadPdf;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -13,6 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 class StagesCommandTest {
 
     private static final String RACE = "docs/examples/events/three-becks.yaml";
+    private static final String IDA = "docs/examples/riders/ida-hardtail.yaml";
+    private static final String CELLAR = "docs/examples/workshops/cellar.yaml";
     private static final String KIM = "docs/examples/riders/kim-cross-country.yaml";
 
     @TempDir
@@ -43,11 +56,104 @@ class StagesCommandTest {
         assertThat(run("stages", RACE, "--rider", KIM, "--format", "html").out()).contains("<title>Three Becks");
     }
 
+    private static JsonNode json(String event) throws Exception {
+        CommandRun ran = run("stages", event, "--rider", IDA, "--workshop", CELLAR, "--format", "json");
+        assertThat(ran.err()).isEmpty();
+        return new ObjectMapper().readTree(ran.out());
+    }
+
+    /** Each day's line, what is set that day, what wears, and every item of the checklist, as they stand in the JSON of the same race. */
     @Test
-    void aPdfIsWritten() throws Exception {
+    void thePdfSaysWhatTheJsonSays() throws Exception {
         Path file = folder.resolve("race.pdf");
-        assertThat(run("stages", RACE, "--rider", KIM, "--format", "pdf", "-o", file.toString()).err()).isEmpty();
-        assertThat(Files.readAllBytes(file)).startsWith("%PDF-".getBytes());
+        assertThat(run("stages", RACE, "--rider", IDA, "--workshop", CELLAR, "--format", "pdf", "-o", file.toString()).err()).isEmpty();
+        String text = new ReadPdf(Files.readAllBytes(file)).text().replace('\u202f', ' ').replaceAll("\\s+", " ");
+        Set<String> words = ReadPdf.words(plain(text));
+        JsonNode race = json(RACE);
+        for (JsonNode day : race.get("days")) {
+            String date = LocalDate.parse(day.get("date").asText()).format(DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH));
+            long minutes = Math.round(day.get("riding_s").get("value").asDouble() / 60);
+            String line = String.format(Locale.ROOT, "%s %s %.1f %d:%02d", date, day.get("course").asText(), day.get("distance_m").asDouble() / 1000, minutes / 60, minutes % 60);
+            assertThat(words).as("stage %s", day.get("stage")).contains(plain(line).split(" "));
+            for (JsonNode decision : day.get("decisions")) {
+                if (decision.get("topic").asText().matches("front tyre pressure|rear tyre pressure|water|clothing|lubricant")) {
+                    assertThat(words).as(decision.get("topic").asText()).contains(plain(decision.get("text").asText()).split(" "));
+                }
+            }
+        }
+        race.get("bag").forEach(item -> assertThat(words).contains(plain(item.get("item").asText()).split(" ")));
+        race.get("topics").forEach(topic -> assertThat(words).contains(plain(topic.get("text").asText()).split(" ")));
+        int items = 0;
+        for (JsonNode section : race.get("checklist")) {
+            for (JsonNode item : section.get("items")) {
+                assertThat(text.replace(" ", "")).contains(item.get("do").asText().replace(" ", ""));
+                items++;
+            }
+        }
+        assertThat(items).isGreaterThan(50);
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[,;()]", " ").replaceAll("\\s+", " ").strip();
+    }
+
+    /** A rider ticks them on the page: each item of the checklist of the JSON has a box, in the same order. */
+    @Test
+    void thePageHasABoxForEachItemOfTheChecklist() throws Exception {
+        Document page = Jsoup.parse(run("stages", RACE, "--rider", IDA, "--workshop", CELLAR, "--format", "html").out());
+        List<String> expected = new ArrayList<>();
+        json(RACE).get("checklist").forEach(section -> section.get("items").forEach(item -> expected.add(item.get("do").asText())));
+        List<String> shown = page.select("#checklist label").eachText();
+        assertThat(shown).hasSameSizeAs(expected);
+        for (int i = 0; i < expected.size(); i++) {
+            assertThat(shown.get(i).replace('\u202f', ' ')).contains(expected.get(i));
+        }
+    }
+
+    /** Nothing of a day's own checklist is left out of that of the race: each rule that asks for something on some day asks for it there. */
+    @Test
+    void theChecklistOfTheRaceHasAllOfEachDay() throws Exception {
+        Set<String> rules = new TreeSet<>();
+        JsonNode race = json(RACE);
+        race.get("checklist").forEach(section -> section.get("items").forEach(item -> rules.add(item.get("rule").asText())));
+        for (int stage = 1; stage <= 3; stage++) {
+            JsonNode brief = new ObjectMapper().readTree(run("stages", RACE, "--rider", IDA, "--workshop", CELLAR, "--stage", "" + stage, "--format", "json").out());
+            Set<String> own = new TreeSet<>();
+            brief.get("checklist").forEach(section -> section.get("items").forEach(item -> own.add(item.get("rule").asText())));
+            assertThat(own).hasSizeGreaterThan(30);
+            assertThat(rules).as("stage %d", stage).containsAll(own);
+        }
+        assertThat(run("stages", RACE, "--rider", IDA, "--part", "checklist").out()).contains("Stage 3: fit the mudguard", "\nEvening before each stage", "\nMorning of each stage");
+        assertThat(run("stages", RACE, "--rider", IDA).out()).contains("courseworthy stages " + RACE + " --part checklist").doesNotContain("Morning of each stage");
+    }
+
+    private Path race(String changes) throws Exception {
+        String written = Files.readString(Path.of(RACE)).replace("[tyres, wheels]", changes).replace("../stages/", Path.of("docs/examples/stages").toAbsolutePath() + "/");
+        return Files.writeString(folder.resolve("bikes.yaml"), written);
+    }
+
+    /** The smooth first day is faster on the gravel bike: where the event lets the bike be changed, it is ridden there, unless the work takes too long. */
+    @Test
+    void anotherBikeIsRiddenWhereTheEventAllowsIt() throws Exception {
+        String event = race("[bike]").toString();
+        JsonNode race = json(event);
+        assertThat(race.get("other_bikes")).hasSize(1);
+        JsonNode other = race.get("other_bikes").get(0);
+        assertThat(other.get("kind").asText()).isEqualTo("gravel");
+        assertThat(other.get("stages")).extracting(JsonNode::asInt).containsExactly(1);
+        assertThat(race.get("builds")).extracting(each -> each.get("build").get("bike").asText()).containsExactly("borrowed bike", "steel bike");
+        Set<String> mounted = new TreeSet<>();
+        race.get("builds").forEach(each -> each.get("build").get("parts").forEach(part -> assertThat(mounted.add(part.get("part").asText())).as("%s on two bikes", part).isTrue()));
+        JsonNode change = race.get("changes").get(0);
+        assertThat(change.get("work").asText()).isEqualTo("bike");
+        assertThat(change.get("before_stage").asInt()).isEqualTo(2);
+        JsonNode one = json(RACE);
+        assertThat(change.get("returns_s").get("value").asDouble()).as("as much as the one bike loses on that day")
+                .isCloseTo(one.get("topics").get(0).get("costs_s").get("value").asDouble(), within(1.0)).isGreaterThan(change.get("minutes").asDouble());
+        String first = run("stages", event, "--rider", IDA, "--workshop", CELLAR, "--stage", "1", "--format", "json").out();
+        assertThat(new ObjectMapper().readTree(first).get("build").get("bike").asText()).isEqualTo("steel bike");
+        assertThat(json(race("[bike]\ntime to change: {bike: 9:00 h}").toString()).get("other_bikes")).isEmpty();
+        assertThat(one.get("other_bikes")).isEmpty();
     }
 
     @Test

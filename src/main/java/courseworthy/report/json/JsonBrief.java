@@ -4,8 +4,6 @@ import courseworthy.build.SpringAir;
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
 import courseworthy.call.Flip;
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
@@ -91,7 +89,7 @@ public final class JsonBrief {
             CalendarResult calendar = brief.calendar();
             json.string("start", calendar == null ? null : calendar.schedule().start().toLocalTime().toString());
             new JsonPlan(json).pits(brief.outlook().pits());
-            writer.sections(brief.checklist().sections());
+            JsonChecklist.write(brief.checklist().sections(), json);
             calendar(json, brief);
         });
     }
@@ -123,7 +121,7 @@ public final class JsonBrief {
             calendar(json, brief);
         }
         new JsonBuild(json).of(brief.build());
-        sections(brief.checklist().sections());
+        JsonChecklist.write(brief.checklist().sections(), json);
     }
 
     /** No field where nothing is written. */
@@ -323,23 +321,5 @@ public final class JsonBrief {
             json.strings("wanting", rule.wanting());
             json.string("where", rule.author().where().toString());
         });
-    }
-
-    private void sections(List<Section> sections) throws IOException {
-        json.objects("checklist", sections, section -> {
-            json.string("when", section.when());
-            json.objects("items", section.items(), this::item);
-            json.string("done", section.done());
-        });
-    }
-
-    private void item(Item item) throws IOException {
-        json.string("do", item.what());
-        json.string("find", item.find());
-        json.string("because", item.because());
-        json.yesNo("critical", item.critical());
-        json.string("part", item.part());
-        json.string("rule", item.rule());
-        json.string("where", item.where() == null ? null : item.where().toString());
     }
 }

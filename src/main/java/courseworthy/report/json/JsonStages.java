@@ -1,11 +1,16 @@
 package courseworthy.report.json;
 
+import courseworthy.build.RaceBuild;
 import courseworthy.decision.Decision;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
 import courseworthy.ride.Range;
 import courseworthy.stage.BagItem;
 import courseworthy.stage.StageDay;
+import courseworthy.stage.StageSetUp.BikeSetUp;
 import courseworthy.stage.StageSetUp.EveningChange;
 import courseworthy.stage.StageSetUp.RaceTopic;
+import courseworthy.stage.WeekBag;
 import courseworthy.task.StagesResult;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Work;
@@ -15,6 +20,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Writes one set-up for a race over several days as JSON: its topics, the days, the evenings, the wear and the bag. */
 public final class JsonStages {
@@ -38,30 +44,59 @@ public final class JsonStages {
         JsonSheets.write(result.sheets(), json);
         json.yesNo("changes_stated", result.event().plan().race().stated());
         json.strings("may_change", result.event().plan().race().mayChange().stream().sorted().map(Work::word).toList());
-        json.string("bike", result.build() == null || result.build().bike() == null ? null : result.build().bike().name());
-        json.objects("topics", result.setUp().topics(), this::topic);
+        json.string("bike", result.build() == null ? null : result.build().bike().name());
+        List<BikeSetUp> bikes = result.setUp().bikes();
+        topics(bikes.get(0));
+        json.objects("other_bikes", bikes.subList(1, bikes.size()), bike -> {
+            json.string("kind", bike.kind());
+            json.list("stages");
+            for (int each : bike.stages()) {
+                json.number(each);
+            }
+            json.endList();
+            topics(bike);
+        });
+        json.objects("builds", result.builds(), this::build);
         json.strings("impossible", result.setUp().impossible().stream().map(Topic::name).toList());
         json.range("costs_s", result.setUp().loss(), 1);
         json.range("changes_return_s", result.setUp().returned(), 1);
         json.objects("days", result.setUp().days(), this::day);
         json.objects("changes", result.setUp().changes(), this::change);
         json.strings("charge_every_night", result.charge());
+        JsonChecklist.write(result.checklist().sections(), json);
         json.objects("wear", result.wear(), this::wear);
         json.objects("bag", result.bag(), this::item);
     }
 
-    private void topic(RaceTopic topic) throws IOException {
+    private void topics(BikeSetUp bike) throws IOException {
+        json.objects("topics", bike.topics(), topic -> topic(topic, bike.stages()));
+    }
+
+    private void build(RaceBuild build) throws IOException {
+        new JsonBuild(json).of(build.build());
+        List<Integer> stages = result.setUp().bikes().get(result.builds().indexOf(build)).stages();
+        List<Integer> places = IntStream.range(0, build.saves().size()).boxed().toList();
+        json.objects("by_day", places, place -> {
+            json.number("stage", stages.get(place));
+            json.range("saves_s", build.saves().get(place), 1);
+            json.range("costs_s", build.costs().get(place), 1);
+        });
+        json.range("saves_s", build.saved(), 1);
+        json.range("costs_s", build.cost(), 1);
+    }
+
+    private void topic(RaceTopic topic, List<Integer> stages) throws IOException {
         json.string("topic", topic.topic().name());
         json.value("value", topic.topic(), topic.value());
         json.string("unit", Json.unit(topic.topic()));
+        json.string("text", result.setUp().text(topic.topic(), topic.value()));
         json.string("ground", topic.ground().name().toLowerCase(Locale.ROOT));
-        List<Integer> places = new ArrayList<>();
-        for (int i = 0; i < topic.wanted().size(); i++) {
-            places.add(i);
-        }
+        List<Integer> places = IntStream.range(0, stages.size()).boxed().toList();
         json.objects("by_day", places, place -> {
-            json.number("stage", place + 1);
-            json.value("wanted", topic.topic(), topic.wanted().get(place));
+            json.number("stage", stages.get(place));
+            Long wanted = topic.wanted().get(place);
+            json.value("wanted", topic.topic(), wanted);
+            json.string("text", wanted == null ? null : result.setUp().text(topic.topic(), wanted));
             json.range("costs_s", topic.losses().get(place), 1);
         });
         json.range("costs_s", topic.loss(), 1);
@@ -74,9 +109,16 @@ public final class JsonStages {
         json.string("file", day.ride().course().file());
         double laps = day.ride().event().laps() == null ? 1 : day.ride().event().laps();
         json.metres("distance_m", day.ride().course().length() * laps);
+        MeasureValue climb = day.settled().demands().get(Measure.ASCENT);
+        json.range("ascent_m", climb == null ? null : new Range(metres(climb.low()), metres(climb.mid()), metres(climb.high())), 0);
+        json.range("carbohydrate_g", WeekBag.carbohydrate(day), 0);
         Range hours = day.hours();
         json.range("riding_s", hours, 0);
         json.objects("decisions", day.settled().decisions().stream().filter(each -> each.value() != null).toList(), this::decision);
+    }
+
+    private static double metres(long ticks) {
+        return Measure.ASCENT.scale().resolution().base(ticks);
     }
 
     private void decision(Decision decision) throws IOException {

@@ -1,0 +1,38 @@
+package courseworthy.report.json;
+
+import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.Section;
+import java.io.IOException;
+import java.util.List;
+
+/** Writes the sections of a checklist as JSON. */
+final class JsonChecklist {
+
+    private final Json json;
+
+    private JsonChecklist(Json json) {
+        this.json = json;
+    }
+
+    static void write(List<Section> sections, Json json) throws IOException {
+        new JsonChecklist(json).sections(sections);
+    }
+
+    private void sections(List<Section> sections) throws IOException {
+        json.objects("checklist", sections, section -> {
+            json.string("when", section.when());
+            json.objects("items", section.items(), this::item);
+            json.string("done", section.done());
+        });
+    }
+
+    private void item(Item item) throws IOException {
+        json.string("do", item.what());
+        json.string("find", item.find());
+        json.string("because", item.because());
+        json.yesNo("critical", item.critical());
+        json.string("part", item.part());
+        json.string("rule", item.rule());
+        json.string("where", item.where() == null ? null : item.where().toString());
+    }
+}
