@@ -5,6 +5,7 @@ import courseworthy.worth.PitPlan;
 import courseworthy.worth.PitPlan.Choice;
 import courseworthy.worth.PitPlan.Passage;
 import courseworthy.worth.PitPlan.Stop;
+import courseworthy.worth.PitWorth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,7 +28,7 @@ final class PitReport {
             return out;
         }
         addStops(out, plan, time).paragraph(easy(plan)).paragraph(help(plan)).paragraph(walk(plan.onFoot()));
-        return plan.choices().isEmpty() ? out : out.table(choices(plan)).remark(
+        return plan.choices().isEmpty() ? out : out.table(choices(plan)).bullets(plan.choices().stream().filter(each -> each.worth() != null).map(each -> RichText.of(worth(each))).toList()).remark(
                 "Exchanges and work are common practice, no source. What each has to save a lap is over the laps left after the first.");
     }
 
@@ -132,12 +133,58 @@ final class PitReport {
     }
 
     private static String pays(Choice choice) {
-        String each = seconds(choice.pays()) + " a lap over " + choice.laps() + (choice.laps() == 1 ? " lap" : " laps");
+        String each = seconds(choice.pays()) + " a lap over " + laps(choice.laps());
         return switch (choice.kind()) {
             case SPARE_WHEELS -> "after a flat that no plug holds";
             case WET_WHEELS -> "if it turns and they save " + each;
             case SECOND_BIKE -> "after a fault that wheels do not mend, or if a clean bike saves " + each;
         };
+    }
+
+    /** What it is worth on this course, a sentence or two. */
+    private static String worth(Choice choice) {
+        PitWorth worth = choice.worth();
+        return switch (choice.kind()) {
+            case SPARE_WHEELS -> "Spare wheels: " + repair(choice, worth.repair());
+            case WET_WHEELS -> "Wheels for the wet: " + wet(choice, worth.wet());
+            case SECOND_BIKE -> "A second bike: " + bike(choice, worth) + (worth.wet() == null ? "" : " With the tyres for the wet on it: " + pays(choice, worth.wet()));
+        };
+    }
+
+    private static String repair(Choice choice, PitWorth.Repair repair) {
+        return repair == null ? "how long a tube takes you is not given, so what they save is not known."
+                : repair.within() == 0 ? "a tube takes you " + minutes(repair.tube()) + ", no longer than the exchange."
+                : "a tube takes you " + minutes(repair.tube()) + ", the exchange " + seconds(choice.exchange()) + ": within " + Figures.distance(repair.within())
+                        + " of the pit on foot they are the quicker repair, at the pit itself by " + Phrases.number((repair.tube().mid() - choice.exchange().mid()) / MINUTE, 1) + " min.";
+    }
+
+    private static String wet(Choice choice, PitWorth.Wet wet) {
+        String rolls = wet.rolling().mid() < 0 ? "they roll " + seconds(Ranges.negative(wet.rolling())) + " a lap slower" : "they roll " + seconds(wet.rolling()) + " a lap faster";
+        String lost = "; the wet takes " + seconds(wet.lost()) + " a lap from your pace on descents and in bends, the most that grip can give back. ";
+        return rolls + lost + Phrases.capital(pays(choice, wet));
+    }
+
+    private static String pays(Choice choice, PitWorth.Wet wet) {
+        return wet.lastLap() == 0 || wet.share() > 1 ? "by time they cannot pay for the exchange on this course; take them for control, or after a flat."
+                : "to pay they must give back " + percent(wet.share()) + " of what the wet takes, over " + laps(choice.laps())
+                + (wet.lastLap() < choice.laps() ? "; changed after lap " + wet.lastLap() + " they cannot." : ".");
+    }
+
+    private static String bike(Choice choice, PitWorth worth) {
+        String all = choice.laps() == 1 ? "" : ", " + Phrases.number(worth.payingMass(choice.exchange(), choice.laps()), 1) + " kg if it stays lighter for the " + choice.laps() + " laps left";
+        boolean time = worth.washing().mid() < worth.lap().mid();
+        return "each kilogram of mud left behind saves " + Phrases.number(worth.perMud().mid(), 1) + " s (" + Phrases.number(worth.perMud().low(), 1) + " to " + Phrases.number(worth.perMud().high(), 1)
+                + ") a lap, so a change pays for itself within a lap if the clean bike is " + Phrases.number(worth.payingMass(choice.exchange(), 1), 1) + " kg lighter" + all
+                + ". Your helper needs " + minutes(worth.washing()) + " to wash and lubricate the other one (common practice, no source); a lap takes " + minutes(worth.lap())
+                + (time ? ", so it can be ready every lap." : ", so it is ready every other lap at best.");
+    }
+
+    private static String percent(double share) {
+        return Phrases.number(100 * Math.max(0, share), 0) + " %";
+    }
+
+    private static String laps(int laps) {
+        return laps + (laps == 1 ? " lap" : " laps");
     }
 
     private static String seconds(Range range) {

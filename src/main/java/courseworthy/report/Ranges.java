@@ -13,4 +13,9 @@ final class Ranges {
     static ValueRange of(Range range) {
         return range == null ? null : new ValueRange(range.low(), range.mid(), range.high());
     }
+
+    /** The other way round: what is saved as what is lost. */
+    static Range negative(Range range) {
+        return Range.around(-range.high(), -range.mid(), -range.low());
+    }
 }

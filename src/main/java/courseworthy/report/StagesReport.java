@@ -171,7 +171,7 @@ public final class StagesReport {
     }
 
     private static String signed(Range saved) {
-        return saved == null ? "not computed" : saved.high() < 0 ? "costs " + Figures.time(saved.times(-1)) : Figures.time(saved);
+        return saved == null ? "not computed" : saved.high() < 0 ? "costs " + Figures.time(Ranges.negative(saved)) : Figures.time(saved);
     }
 
     private static String time(Range range) {

@@ -19,6 +19,9 @@ final class GroundFigures {
     final Range[] rolling;
     final Range[] cap;
     final Range[] sideways;
+    /** The same two on dry ground, whatever the going. */
+    final Range[] dryCap;
+    final Range[] drySideways;
     /** Turns that must be braked for and that the track does not show, for each m, by ground. */
     final double[] turns;
 
@@ -30,6 +33,8 @@ final class GroundFigures {
         rolling = new Range[way.grounds() * slots];
         cap = new Range[rolling.length];
         sideways = new Range[rolling.length];
+        dryCap = new Range[rolling.length];
+        drySideways = new Range[rolling.length];
         turns = new double[way.grounds()];
         for (int i = 0; i < way.grounds(); i++) {
             fill(i, 0, basis.wetness());
@@ -50,6 +55,8 @@ final class GroundFigures {
         rolling[at] = RollingResistance.of(possible, more, basis.kind(), wetness);
         cap[at] = passed != null ? passed : SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), wetness);
         sideways[at] = SpeedLimits.sideways(possible, basis.skill(), wetness);
+        dryCap[at] = passed != null || wetness == 0 ? cap[at] : SpeedLimits.cap(possible, more, basis.kind(), basis.skill(), 0);
+        drySideways[at] = wetness == 0 ? sideways[at] : SpeedLimits.sideways(possible, basis.skill(), 0);
     }
 
     Ground ground(int i) {

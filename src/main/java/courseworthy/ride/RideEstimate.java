@@ -168,6 +168,8 @@ public final class RideEstimate {
         in.rolling = at(ground.rolling, -places[UncertainInput.ROLLING.ordinal()]);
         in.cap = at(ground.cap, places[UncertainInput.CAP.ordinal()]);
         in.sideways = at(ground.sideways, places[UncertainInput.CAP.ordinal()]);
+        in.dryCap = at(ground.dryCap, places[UncertainInput.CAP.ordinal()]);
+        in.drySideways = at(ground.drySideways, places[UncertainInput.CAP.ordinal()]);
         in.turnInside = at(TrailCorner.INSIDE, places[UncertainInput.CAP.ordinal()]);
         in.tread = at(TrailCorner.TREAD, places[UncertainInput.CAP.ordinal()]);
         in.walking = at(Walking.SPEED, places[UncertainInput.CAP.ordinal()]);

@@ -23,6 +23,9 @@ final class RideParameters {
     double[] cap;
     /** Sideways acceleration the rider takes bends with, by ground, m/s². */
     double[] sideways;
+    /** The same two on dry ground. */
+    double[] dryCap;
+    double[] drySideways;
     /** Radius of the inner edge of a trail's sharp turns, and width of its tread, m. */
     double turnInside;
     double tread;

@@ -51,6 +51,7 @@ final class RideSimulator {
     private double plainArea;
     private double[] rollingForce;
     private double[] caps;
+    private double[] sideways;
     private double slowest;
     private double fastest;
     private double onFoot;
@@ -258,7 +259,8 @@ final class RideSimulator {
 
     private void byGround() {
         rollingForce = new double[in.rolling.length];
-        caps = in.cap;
+        caps = in.change.dryPace() ? in.dryCap : in.cap;
+        sideways = in.change.dryPace() ? in.drySideways : in.sideways;
         for (int i = 0; i < rollingForce.length; i++) {
             rollingForce[i] = weight * in.rolling[i] * in.change.rollingOn(way.stretchOf(i % way.grounds()));
         }
@@ -347,12 +349,12 @@ final class RideSimulator {
     }
 
     private double inBend(int i, int on) {
-        return Math.min(caps[on], Math.sqrt(in.sideways[on] * pieces.radius[i]));
+        return Math.min(caps[on], Math.sqrt(sideways[on] * pieces.radius[i]));
     }
 
     /** Brakes for a sharp turn where it must be, and returns what that takes longer than riding on, s. */
     private double throughCorner(int i, int on) {
-        double through = Math.sqrt(in.sideways[on] * (in.turnInside + in.tread * pieces.sharp[i]));
+        double through = Math.sqrt(sideways[on] * (in.turnInside + in.tread * pieces.sharp[i]));
         return motion.speed() > through ? brake(through) : 0;
     }
 

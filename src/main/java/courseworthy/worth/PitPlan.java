@@ -78,7 +78,13 @@ public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot,
      * @param work     before the race, s
      * @param laps     left after the first, over which it may pay
      * @param pays     what it must save on each of these laps to pay for the exchange, s
+     * @param worth    what it is worth on this course; null where nothing can be computed
      */
-    public record Choice(Kind kind, Range exchange, double work, int laps, Range pays) {
+    public record Choice(Kind kind, Range exchange, double work, int laps, Range pays, PitWorth worth) {
+
+        /** Of which it is not known what it is worth. */
+        public Choice(Kind kind, Range exchange, double work, int laps, Range pays) {
+            this(kind, exchange, work, laps, pays, null);
+        }
     }
 }

@@ -87,7 +87,7 @@ final class PitPlanner {
         List<String> tyres = wet == null ? null : wetTyres(wet);
         MeasureValue help = call.demands().get(Measure.OUTSIDE_HELP);
         return new PitPlan(stops, new Wheels(wheel(Topics.FRONT_TYRE_WIDTH.end()), wheel(Topics.REAR_TYRE_WIDTH.end())),
-                help == null ? null : Boolean.valueOf(help.mid() > 0), walk(), easy(), choices(tyres), tyres);
+                help == null ? null : Boolean.valueOf(help.mid() > 0), walk(), easy(), choices(tyres, new PitWorthCalculator(call, tyres == null || tyres.isEmpty() ? null : wet)), tyres);
     }
 
     private String wheel(End end) {
@@ -190,23 +190,23 @@ final class PitPlanner {
         return out;
     }
 
-    private List<Choice> choices(List<String> wetTyres) {
+    private List<Choice> choices(List<String> wetTyres, PitWorthCalculator worths) {
         List<Choice> out = new ArrayList<>();
         boolean helped = pits.stream().anyMatch(each -> each.wheels() && each.helper());
         Range exchange = helped ? WHEELS_HELPED : WHEELS_ALONE;
         if (pits.stream().anyMatch(PitPlace::wheels)) {
-            out.add(choice(Kind.SPARE_WHEELS, exchange, WHEELS_WORK));
+            out.add(choice(Kind.SPARE_WHEELS, exchange, WHEELS_WORK, worths));
             if (wetTyres != null && !wetTyres.isEmpty()) {
-                out.add(choice(Kind.WET_WHEELS, exchange, WHEELS_WORK + PlanB.hands(Work.TYRES)));
+                out.add(choice(Kind.WET_WHEELS, exchange, WHEELS_WORK + PlanB.hands(Work.TYRES), worths));
             }
         }
         if (pits.stream().anyMatch(PitPlace::bike)) {
-            out.add(choice(Kind.SECOND_BIKE, BIKE, BIKE_WORK));
+            out.add(choice(Kind.SECOND_BIKE, BIKE, BIKE_WORK, worths));
         }
         return out;
     }
 
-    private Choice choice(Kind kind, Range exchange, double work) {
-        return new Choice(kind, exchange, work, laps - 1, exchange.times(1.0 / (laps - 1)));
+    private Choice choice(Kind kind, Range exchange, double work, PitWorthCalculator worths) {
+        return new Choice(kind, exchange, work, laps - 1, exchange.times(1.0 / (laps - 1)), worths.of(kind, exchange));
     }
 }

@@ -53,6 +53,23 @@ class TimeSavedTest {
         assertThat(estimate.saved(RideChange.NONE.withDragArea(0.02)).high()).isLessThan(0);
     }
 
+    /** What the wet costs is rolling and pace: dry pace gives back its part of that and no more, and nothing on dry ground. */
+    @Test
+    void dryPaceGivesBackWhatTheWetTakesFromIt() {
+        Ground trail = ground(Surface.GROUND, Smoothness.VERY_BAD, null, 1.0);
+        RideAssumptions basis = strongAmateur(BikeKind.HARDTAIL, 1);
+        RideAssumptions wet = new RideAssumptions(basis.kind(), basis.mass(), basis.dragArea(), basis.pacing(), basis.skill(), 2, basis.laps(), basis.points(), basis.climbing(), basis.weather());
+        RideEstimate inTheDry = estimate(InventedCourse.course(stretch(10, 400, 400, trail)), basis);
+        RideEstimate inTheWet = estimate(InventedCourse.course(stretch(10, 400, 400, trail)), wet);
+        assertThat(inTheDry.saved(RideChange.NONE.withDryPace()).mid()).isCloseTo(0, within(1e-6));
+        double pace = inTheWet.saved(RideChange.NONE.withDryPace()).mid();
+        double rolling = RollingResistance.of(trail, basis.kind(), 0).mid() / RollingResistance.of(trail, basis.kind(), 2).mid();
+        double both = inTheWet.saved(RideChange.NONE.withDryPace().withRolling(rolling)).mid();
+        double apart = inTheWet.riding().mid() - inTheDry.riding().mid();
+        assertThat(pace).isPositive().isLessThan(apart);
+        assertThat(both).as("the two rides hold slightly other powers").isCloseTo(apart, within(0.05 * apart));
+    }
+
     /** A change on one stretch or on part of the steps returns part of what it returns everywhere; the parts add up to within a tenth. */
     @Test
     void partsAddUp() {

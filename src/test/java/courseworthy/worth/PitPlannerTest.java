@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.call.Call;
 import courseworthy.ride.Walking;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import courseworthy.worth.PitPlan.Choice;
 import courseworthy.worth.PitPlan.Kind;
 import courseworthy.worth.PitPlan.Passage;
@@ -137,6 +139,69 @@ class PitPlannerTest {
         assertThat(plan.wetTyres()).anyMatch(each -> each.startsWith("front tyre tread"));
         assertThat(plan.choices().get(1).work()).isGreaterThan(plan.choices().get(0).work());
         assertThat(plan(dry, dry).choices()).extracting(Choice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.SECOND_BIKE);
+    }
+
+    private static final String WET = "forecast: {low: 8 C, high: 12 C, going: wet}\n";
+
+    /** What tyres for the wet lose by rolling is the sum of what their width and tread lose one by one; what the wet takes is what dry pace gives back. */
+    @Test
+    void tyresForTheWetAreWeighedByTheRide() {
+        Call dry = call(HOT + TWO);
+        Call wet = call(WET + TWO);
+        PitWorth.Wet worth = plan(dry, wet).choices().get(1).worth().wet();
+        WorthCalculator worths = new WorthCalculator(wet, Sensitivity.of(wet.demands()));
+        double sum = 0;
+        for (Topic topic : List.of(Topics.FRONT_TYRE_WIDTH, Topics.REAR_TYRE_WIDTH, Topics.FRONT_TYRE_CASING, Topics.REAR_TYRE_CASING, Topics.FRONT_TYRE_TREAD, Topics.REAR_TYRE_TREAD)) {
+            sum += worths.returned(topic, dry.on(topic).value(), wet.on(topic).value()).mid();
+        }
+        assertThat(worth.rolling().mid() * 6).isCloseTo(sum, within(0.02 * Math.abs(sum))).isNegative();
+        double apart = wet.demands().estimated().estimate().riding().mid() - call(WET.replace("wet", "dry") + TWO).demands().estimated().estimate().riding().mid();
+        assertThat(worth.lost().mid() * 6).as("less than all that the wet costs, rolling included").isPositive().isLessThan(apart);
+    }
+
+    /** Lap by lap: while enough laps are left a change can pay, were all that the wet takes given back, and after that it cannot. */
+    @Test
+    void aChangeCanPayUntilTheLastLapThatIsNamed() {
+        String hilly = COURSE.substring(0, COURSE.indexOf("  - ")) + "  - {length: 1.5 km, ascent: 180 m, descent: 0 m, surface: gravel, smoothness: bad}\n"
+                + "  - {length: 3.5 km, ascent: 0 m, descent: 180 m, surface: ground, smoothness: bad, mtb:scale: 2, roots: yes, turns per km: 25}\n";
+        String day = "name: A Day\nrole: race\naim: podium\nlaps: 6\n" + TWO;
+        PitPlan plan = plan(CallFixture.call(folder, hilly, RIDER, day + HOT), CallFixture.call(folder, hilly, RIDER, day + WET));
+        int can = 0;
+        for (Choice each : plan.choices()) {
+            PitWorth.Wet wet = each.worth().wet();
+            for (int lap = 1; wet != null && lap < 6; lap++) {
+                boolean pays = (6 - lap) * (wet.rolling().mid() + wet.lost().mid()) >= each.exchange().mid();
+                assertThat(pays).as("%s after lap %d", each.kind(), lap).isEqualTo(lap <= wet.lastLap());
+                can += pays ? 1 : 0;
+            }
+            if (wet != null && wet.share() <= 1) {
+                assertThat(5 * (wet.rolling().mid() + wet.share() * wet.lost().mid())).isCloseTo(each.exchange().mid(), within(0.01));
+            }
+        }
+        assertThat(can).isPositive();
+        assertThat(plan.choices().get(2).worth().wet().lastLap()).as("bikes are exchanged faster than wheels").isGreaterThanOrEqualTo(plan.choices().get(1).worth().wet().lastLap());
+    }
+
+    /** 8 min for a tube and 80 s for two wheels with help leave 400 s, 380 m at 0.95 m/s on foot (common practice, no source). */
+    @Test
+    void wheelsAreQuickerThanATubeNearThePit() {
+        List<Choice> choices = dry(call(HOT + TWO)).choices();
+        assertThat(choices.get(0).worth().repair().tube().mid()).isEqualTo(480);
+        assertThat(choices.get(0).worth().repair().within()).isCloseTo(380, within(4.0));
+    }
+
+    /** A kilogram of mud costs what a kilogram costs; a muddy bike is washed in 3 to 8 min (common practice, no source). */
+    @Test
+    void aCleanBikeIsWorthItsMud() {
+        Call call = call(HOT + TWO);
+        Choice bike = dry(call).choices().get(1);
+        double perLap = Sensitivity.of(call.demands()).perKilogram().mid() / 6;
+        assertThat(bike.worth().perMud().mid()).isCloseTo(perLap, within(1e-9));
+        assertThat(bike.worth().payingMass(bike.exchange(), 1)).isCloseTo(bike.exchange().mid() / perLap, within(1e-9));
+        assertThat(bike.worth().payingMass(bike.exchange(), 5) * 5).isCloseTo(bike.worth().payingMass(bike.exchange(), 1), within(1e-9));
+        assertThat(bike.worth().washing().mid() / 60).isBetween(3.0, 8.0);
+        assertThat(bike.worth().lap().mid() * 6).isCloseTo(call.demands().estimated().estimate().riding().mid(), within(1e-6));
+        assertThat(bike.worth().wet()).isNull();
     }
 
     /** Only what is smooth, level and slow is easy to drink on (common practice, no source): the road by the start, not the rough rest of the lap. */

@@ -9,6 +9,7 @@ import courseworthy.worth.DayPlan;
 import courseworthy.worth.DayPlan.Hour;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.PitPlan;
+import courseworthy.worth.PitWorth;
 import courseworthy.worth.PlanB;
 import courseworthy.worth.PressureSettings;
 import courseworthy.worth.SuspensionSettings;
@@ -71,8 +72,23 @@ final class JsonPlan {
                 json.decimal("work_s", each.work(), 0);
                 json.number("laps_left", each.laps());
                 json.range("pays_from_s_a_lap", each.pays(), 0);
+                json.object("worth", each.worth(), this::worth);
             });
         });
+    }
+
+    /** Per lap; what cannot be is null. */
+    private void worth(PitWorth worth) throws IOException {
+        PitWorth.Wet wet = worth.wet();
+        json.range("wet_tyres_save_s_a_lap", wet == null ? null : wet.rolling(), 1);
+        json.range("wet_takes_s_a_lap", wet == null ? null : wet.lost(), 1);
+        json.decimal("share_to_give_back", wet == null || wet.share() > 1 ? null : Double.valueOf(Math.max(0, wet.share())), 3);
+        json.decimal("last_lap_to_change", wet == null || wet.share() > 1 || wet.lastLap() == 0 ? null : Double.valueOf(wet.lastLap()), 0);
+        json.range("tube_stop_s", worth.repair() == null ? null : worth.repair().tube(), 0);
+        json.decimal("quicker_than_a_tube_within_m", worth.repair() == null ? null : Double.valueOf(worth.repair().within()), 0);
+        json.range("mud_s_a_lap_a_kg", worth.perMud(), 2);
+        json.range("washing_s", worth.washing(), 0);
+        json.range("lap_s", worth.lap(), 0);
     }
 
     private void settings(DayOutlook outlook, List<SpringAir> springs) throws IOException {
