@@ -3,6 +3,7 @@ package courseworthy.build;
 import courseworthy.fit.FitFindings.Finding;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -210,6 +211,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
      * @param part   what part would meet it, in words; empty where nothing can be said
      */
     public record NotMet(String topic, String wanted, String got, String part) {
+    }
+
+    /** Whether fresh sealant goes in in the place of a part, since the tyre on that wheel is another. */
+    public boolean renewed(Fitted fitted) {
+        MountingPlace place = fitted.place();
+        return place.kind() == PartKind.SEALANT
+                && swaps.stream().anyMatch(each -> each.place().kind() == PartKind.TYRE && each.place().host() == place.host() && each.on() != null);
     }
 
     /** Minutes of all swaps. */

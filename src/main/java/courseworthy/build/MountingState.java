@@ -49,10 +49,10 @@ public final class MountingState {
         return out;
     }
 
-    /** Whether it leaves with what carries it. */
+    /** Whether it leaves with what carries it, as all does but what is clamped to a steerer: that comes off before a fork comes out. */
     private boolean isCarried(Part part) {
         Part host = on.get(part);
-        return host != null && host.kind() != PartKind.BIKE;
+        return host != null && host.kind() != PartKind.BIKE && !(host.kind() == PartKind.FORK && WorkOrder.movesUnasked(place(part)));
     }
 
     private void settle(Part bike, MountingPlace place, Map<MountingPlace, Part> build) {

@@ -138,6 +138,7 @@ final class WorkOrder {
         MountingPlace was = wants == null ? null : now.place(wants);
         Set<Part> before = new LinkedHashSet<>(now.carried(root));
         double mass = now.mass(root);
+        List<Part> held = has == null ? List.of() : held(root, has);
         if (has != null) {
             now.put(has, null);
         }
@@ -145,6 +146,7 @@ final class WorkOrder {
         if (wants != null) {
             now.put(wants, then.on(wants));
         }
+        held.stream().filter(each -> wants != null && then.on(each) == wants).forEach(each -> now.put(each, wants));
         Set<Part> after = new LinkedHashSet<>(now.carried(root));
         Long grams = weighed(before, after) ? Long.valueOf(Math.round((now.mass(root) - mass) * 1000)) : null;
         boolean moved = over != null && over.kind() != PartKind.BIKE && (from == null || from == root);
@@ -152,8 +154,21 @@ final class WorkOrder {
             return;
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
-                new Build.SwapWork(work.minutes(place.kind()), along(root, place, wants, was, with), afterwards(place, wants),
+                new Build.SwapWork(work.minutes(place.kind()), along(root, place, wants, moved ? over : null, was, with), afterwards(place, wants),
                         needs(root, place, wants), AfterSwapChecks.mechanic(place) || !OpenedHoses.along(root, place.kind(), wants).isEmpty()), List.of()));
+    }
+
+    /** What a fork or a stem does not take along when it comes off: it stays with the bike, and takes its place on the new one unasked. */
+    private List<Part> held(Part root, Part has) {
+        List<Part> out = new ArrayList<>();
+        for (Part each : now.carried(has)) {
+            MountingPlace place = now.on(each) == has ? now.place(each) : null;
+            if (place != null && movesUnasked(place) && root.kind() == PartKind.BIKE) {
+                out.add(each);
+            }
+        }
+        out.forEach(each -> now.put(each, root));
+        return out;
     }
 
     /** What a swap uses up, and what a hose that it opens does. */
@@ -178,12 +193,15 @@ final class WorkOrder {
      * What comes along with a swap on a bike, or changes by it: for another fork, and another size of rotor, on a wheel or by itself; and which way
      * round a tyre goes.
      */
-    private List<String> along(Part root, MountingPlace place, Part wants, MountingPlace was, List<Part> with) {
+    private List<String> along(Part root, MountingPlace place, Part wants, Part over, MountingPlace was, List<Part> with) {
         if (place.kind() == PartKind.TYRE && wants != null) {
             return TyreSwapChecks.of(wants, place, was);
         }
         if (root.kind() != PartKind.BIKE || wants == null) {
             return List.of();
+        }
+        if (comesOutFor(root, wants, over) != null) {
+            return List.of(over + " comes " + (over.kind() == PartKind.FORK ? "out of " : "off ") + root + " for it");
         }
         Map<MountingPlace, Part> after = then.places(root);
         List<String> hoses = OpenedHoses.along(root, place.kind(), wants);
@@ -208,15 +226,27 @@ final class WorkOrder {
         return part.kind() == PartKind.SEALANT || part.kind() == PartKind.BAG;
     }
 
-    /** What a part carries now and keeps. */
+    /** The fork or crank that is taken off, though it is swapped later, since a race or a ring comes off it; null for none. */
+    private Part comesOutFor(Part root, Part wants, Part over) {
+        boolean bolted = wants.kind() == PartKind.CROWN_RACE || wants.kind() == PartKind.CHAINRING || wants.kind() == PartKind.METER;
+        return bolted && over != null && over.kind() != PartKind.BIKE && now.bike(over) == root ? over : null;
+    }
+
+    /** What a part carries now and keeps; sealant that went with another tyre is new, and no part to name. */
     private List<Part> stays(Part part) {
         List<Part> out = new ArrayList<>();
         for (Part each : now.carried(part)) {
-            if (then.isOn(each, part)) {
+            boolean renewed = each.kind() == PartKind.SEALANT && this.out.stream().anyMatch(swap -> renews(swap, part));
+            if (then.isOn(each, part) && !renewed) {
                 out.add(each);
             }
         }
         return out;
+    }
+
+    /** Whether a swap has put a tyre on a wheel, and fresh sealant into it. */
+    private boolean renews(Swap swap, Part wheel) {
+        return swap.place().kind() == PartKind.TYRE && swap.on() != null && now.on(swap.on()) == wheel;
     }
 
     private static boolean weighed(Set<Part> before, Set<Part> after) {

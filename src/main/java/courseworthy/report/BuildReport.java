@@ -171,7 +171,7 @@ final class BuildReport {
                 return fitted.part() + (swap.from() == null ? " (to fit)" : " (to fit, from " + swap.from() + ")");
             }
         }
-        return fitted.part().name();
+        return fitted.part().name() + (build.renewed(fitted) ? " (new, with the tyre)" : "");
     }
 
     private static String swap(Swap swap) {
