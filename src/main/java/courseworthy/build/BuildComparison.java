@@ -168,6 +168,9 @@ final class BuildComparison {
             }
             serves.addAll(purpose.served(place, taken(places)));
         }
+        if (places.stream().allMatch(place -> aims.at(place).isEmpty())) {
+            swaps.stream().filter(each -> places.contains(each.place())).forEach(each -> serves.addAll(each.why()));
+        }
         double minutes = 0;
         for (Swap swap : swaps) {
             boolean carried = swap.over() != null && places.contains(WorkOrder.carrier(swap.place()));

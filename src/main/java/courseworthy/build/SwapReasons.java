@@ -46,6 +46,10 @@ final class SwapReasons {
      * @param with what stands on the new part and stays on it
      */
     List<String> of(MountingPlace place, Part off, List<Part> with) {
+        List<String> better = off == null ? betterThanNow(place) : List.of();
+        if (!better.isEmpty()) {
+            return better;
+        }
         Map<MountingPlace, Part> without = new EnumMap<>(build);
         put(without, place, off);
         Set<MountingPlace> group = EnumSet.of(place);
@@ -58,9 +62,20 @@ final class SwapReasons {
         return because(place, group, without);
     }
 
+    /** The decisions that lose less than with what the wheel or crank that comes off carries in that place, and that could move over. */
+    private List<String> betterThanNow(MountingPlace place) {
+        Part old = place.host() == null ? null : now.get(place);
+        if (old == null || build.containsValue(old)) {
+            return List.of();
+        }
+        Map<MountingPlace, Part> without = new EnumMap<>(build);
+        put(without, place, old);
+        return served(place, without);
+    }
+
     /** Why a part moves over to another that carries it: for what that one serves. */
     List<String> ofMove(MountingPlace place, Part carrier) {
-        List<String> out = new ArrayList<>(List.of(carrier + " has none"));
+        List<String> out = new ArrayList<>(List.of(carrier + ", which has none of its own"));
         MountingPlace host = WorkOrder.carrier(place);
         if (host != null && build.get(host) != now.get(host)) {
             Map<MountingPlace, Part> without = new EnumMap<>(build);
@@ -81,8 +96,11 @@ final class SwapReasons {
             if (elsewhere != null) {
                 revert(without, elsewhere, reverted);
             }
-            revertWhatDoesNotFit(without, reverted);
-            reverted.forEach(each -> out.addAll(served(each, without)));
+            Set<MountingPlace> near = revertWhatDoesNotFit(without, reverted);
+            near.forEach(each -> out.addAll(served(each, without)));
+            if (out.size() == 1) {
+                reverted.forEach(each -> out.addAll(served(each, without)));
+            }
             mass(out, out.size() > 1, reverted, without);
         }
         if (out.isEmpty()) {
@@ -136,8 +154,14 @@ final class SwapReasons {
         }
     }
 
-    /** Takes back whatever else does not go with what is taken back, until all that is left goes together or nothing more can be. */
-    private void revertWhatDoesNotFit(Map<MountingPlace, Part> without, Set<MountingPlace> reverted) {
+    /**
+     * Takes back whatever else does not go with what is taken back, until all that is left goes together or nothing more can be.
+     *
+     * @return of what is taken back, what was to begin with and what does not go with that: what hangs on those is no reason any more
+     */
+    private Set<MountingPlace> revertWhatDoesNotFit(Map<MountingPlace, Part> without, Set<MountingPlace> reverted) {
+        Set<MountingPlace> first = EnumSet.copyOf(reverted);
+        Set<MountingPlace> near = EnumSet.copyOf(reverted);
         boolean more = true;
         while (more) {
             more = false;
@@ -149,10 +173,14 @@ final class SwapReasons {
                     if (!reverted.contains(each) && build.get(each) != now.get(each)) {
                         revert(without, each, reverted);
                         more = true;
+                        if (check.places().stream().anyMatch(first::contains)) {
+                            near.add(each);
+                        }
                     }
                 }
             }
         }
+        return near;
     }
 
     /** Takes back also what else changes and shares a check, or a wheel or crank, with what is taken back; false where there is no more. */

@@ -62,7 +62,7 @@ final class WorthwhileReport {
         if (change.returns() == null || change.returns().mid() >= 0 || change.serves().isEmpty()) {
             return "";
         }
-        return " No time gain; done for grip or protection.";
+        return " No time gain; done for what it serves.";
     }
 
     private static String fresh(List<Part> parts) {

@@ -150,6 +150,39 @@ class SwapReasonsTest {
                 "front brake adapter: adapter for 180 for borrowed rotor front and slim fork 110, which do not go together without it, fork chassis light");
     }
 
+    /** A ring on a crank that comes without one is chosen for its gear, not because the crank is bare: the old ring could move over. */
+    @Test
+    void aRingOnAnotherCrankSaysItsGear() {
+        change("cleat: two bolts, power meter: yes, rider limit: 110 kg", "cleat: two bolts, power meter: no, rider limit: 110 kg");
+        add("{name: measuring crank, kind: crank, mass: 605 g, bottom bracket: wide thread, ring mount: three lugs, chainline: 53 mm, crank length: 170 mm,"
+                + " power meter: yes, pedal thread: standard thread, hours used: 40 h}");
+        prefer("power meter", Force.MUST, "fitted");
+        List<String> moved = swaps(build("cross-country hardtail", "hardtail"));
+        assertThat(moved).contains("chainring: ring 30 for measuring crank, which has none of its own, power meter fitted");
+        prefer("hardest gear", Force.MUST, "3600");
+        assertThat(swaps(build("cross-country hardtail", "hardtail"))).anyMatch(each -> each.startsWith("chainring: ring 36 for hardest gear"))
+                .noneMatch(each -> each.contains("no chainring otherwise"));
+    }
+
+    /** What comes along names what it goes with and what that serves, and not what hangs on it at a third remove. */
+    @Test
+    void whatComesAlongDoesNotSpeakForTheWheels() {
+        prefer("fork chassis", Force.MUST, "light");
+        prefer("front rim material", Force.MUST, "carbon");
+        change("mount rotor: 160 mm, race seat: 39.8 mm, remote: pull lever", "mount rotor: 160 mm, race seat: 39.8 mm, remote: thumb lever");
+        change("lockout: remote, axle: 15 mm screwed, axle width: 110 mm, tyre clearance: 60 mm", "lockout: remote, axle: fine bolt, axle width: 110 mm, tyre clearance: 60 mm");
+        add("{name: thumb lever, kind: lockout remote, mass: 40 g, works: [thumb lever]}\n"
+                + "  - {name: fine wheel, kind: wheel, end: front, mass: 585 g, bead seat: 622 mm, rim inner width: 28 mm, rim depth: 26 mm, rim material: carbon, hookless: yes,"
+                + " tubeless: yes, marked pressure: 2.8 bar, valve length: 46 mm, least tyre: 50 mm, most tyre: 62 mm, axle: fine bolt, axle width: 110 mm, rotor mount: six bolts,"
+                + " mass limit: 130 kg}\n  - {name: fine rotor, kind: rotor, on: fine wheel, mass: 110 g, diameter: 160 mm, rotor mount: six bolts, pads permitted: [organic, sintered]}\n"
+                + "  - {name: fine tyre, kind: tyre, on: fine wheel, mass: 695 g, bead seat: 622 mm, width: 58 mm, measured width: 58 mm, casing: reinforced, tread: fast, tubeless: yes,"
+                + " hookless: yes, marked pressure: 2.9 bar, hours used: 22 h}");
+        List<String> swaps = swaps(build("cross-country hardtail", "hardtail"));
+        assertThat(swaps).anyMatch(each -> each.startsWith("front wheel: fine wheel for front rim material carbon"));
+        assertThat(swaps).contains("lockout remote: thumb lever for slim fork 110, with which lockout lever does not go: lockout lever does not work slim fork 110, which is worked by thumb lever, fork "
+                + "chassis light");
+    }
+
     /** A flat bar gets no drop bar's width: nothing is said of it, and no other flat bar goes on in its place. */
     @Test
     void aFlatBarNeverGetsADropBarsWidth() {
