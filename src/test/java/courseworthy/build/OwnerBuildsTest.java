@@ -87,6 +87,14 @@ class OwnerBuildsTest {
         assertThat(carried).isGreaterThan(2);
     }
 
+    /** All three saddles are ridden in: the one that the build leaves alone is not to be exchanged for the position's sake either. */
+    @Test
+    void aSaddleThatIsRiddenInStays() {
+        for (Map.Entry<String, JsonNode> each : BUILDS.entrySet()) {
+            assertThat(texts(each.getValue().get("position"))).as(each.getKey()).noneMatch(line -> line.contains("saddle across"));
+        }
+    }
+
     /** New sealant goes in with a tyre: only what stays in its tyre grows old. */
     @Test
     void sealantIsNewWithItsTyre() {
