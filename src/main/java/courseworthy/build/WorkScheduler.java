@@ -37,6 +37,9 @@ final class WorkScheduler {
     private int bestEnd;
     private int bestChanges = Integer.MAX_VALUE;
     private int nodes;
+    private int tries;
+    /** Whether what can be done on the same bike is tried before what others wait for longest. */
+    private boolean sameBikeFirst;
 
     /**
      * @param minutes  of each job
@@ -56,6 +59,18 @@ final class WorkScheduler {
         this.tail = tails(minutes);
         this.waitTail = tails(new int[n]);
         this.bestEnd = EveningTimes.NEVER;
+        search();
+    }
+
+    /** Where not all orders can be tried, those that finish one bike before the next have their share of the tries: of equal ends, theirs change least. */
+    private void search() {
+        tries = n > EXACT ? TRIES / 2 : Integer.MAX_VALUE;
+        sameBikeFirst = n > EXACT;
+        if (n > EXACT) {
+            extend(0, new boolean[n], evenings.begin(), -1, 0);
+            tries = TRIES;
+            sameBikeFirst = false;
+        }
         if (n > 0) {
             extend(0, new boolean[n], evenings.begin(), -1, 0);
         }
@@ -134,12 +149,17 @@ final class WorkScheduler {
     }
 
     private int startOf(int job, int depth, int t) {
+        return evenings.earliest(waited(job, depth, t), minutes[job]);
+    }
+
+    /** When what a job waits for is over, t at the earliest. */
+    private int waited(int job, int depth, int t) {
         int out = t;
         for (int k = 0; k < depth; k++) {
             int i = order[k];
             out = waits[i][job] >= 0 ? Math.max(out, start[k] + minutes[i] + waits[i][job]) : out;
         }
-        return evenings.earliest(out, minutes[job]);
+        return out;
     }
 
     private void extend(int depth, boolean[] done, int t, int bike, int changes) {
@@ -151,10 +171,10 @@ final class WorkScheduler {
             return;
         }
         nodes++;
-        if (n > EXACT && nodes > TRIES || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
+        if (nodes > tries || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
             return;
         }
-        for (int job : candidates(done, bike)) {
+        for (int job : candidates(done, bike, depth, t)) {
             int at = startOf(job, depth, t);
             if (at >= EveningTimes.NEVER) {
                 continue;
@@ -220,15 +240,18 @@ final class WorkScheduler {
         return true;
     }
 
-    /** What can be done next: first what others wait for longest, then the same bike, then in the order given. */
-    private int[] candidates(boolean[] done, int bike) {
+    /** What can be done next: first what others wait for longest, then the same bike, then in the order given; or the same bike first, as far as it need not wait. */
+    private int[] candidates(boolean[] done, int bike, int depth, int t) {
         List<Integer> out = new ArrayList<>();
         for (int job = 0; job < n; job++) {
             if (!done[job] && ready(job, done)) {
                 out.add(job);
             }
         }
-        out.sort(Comparator.comparingInt((Integer job) -> -waitTail[job]).thenComparing(job -> bikes[job] == bike ? 0 : 1).thenComparing(job -> job));
+        Comparator<Integer> waitedFor = Comparator.comparingInt(job -> -waitTail[job]);
+        Comparator<Integer> same = Comparator.comparingInt(job -> bikes[job] == bike ? 0 : 1);
+        Comparator<Integer> now = Comparator.comparingInt(job -> waited(job, depth, t) > t ? 1 : 0);
+        out.sort((sameBikeFirst ? now.thenComparing(same).thenComparing(waitedFor) : waitedFor.thenComparing(same)).thenComparing(job -> job));
         return out.stream().mapToInt(Integer::intValue).toArray();
     }
 }
