@@ -126,7 +126,7 @@ public final class UpkeepPlanner {
         for (Change each : changes) {
             LocalDate fresh = each.before().minusDays(SPARE);
             boolean after = job.start.day() == null || fresh.isAfter(job.start.day());
-            if (after && isIn(job.part, each.wheel()) && (job.due.due() == null || job.due.due().isAfter(fresh))) {
+            if (after && isIn(job.part, each.wheel()) && !riddenDue(job, of, each.before())) {
                 job.start = ServiceStart.done(fresh, ServiceStart.RENEW);
                 job.due = new ServiceClock(job.interval, job.start, IntervalTable.shipped().dirt()).due(of, from);
             }
@@ -138,6 +138,11 @@ public final class UpkeepPlanner {
         LocalDate day = job.before.event() == null ? job.before.date() : job.before.date().minusDays(SPARE);
         job.by = day.isBefore(from) ? from : day;
         return true;
+    }
+
+    /** Whether a part is ridden before a day though its job is due. */
+    private static boolean riddenDue(Job job, List<RideUse> uses, LocalDate before) {
+        return job.due.due() != null && uses.stream().anyMatch(each -> !each.date().isBefore(job.due.due()) && each.date().isBefore(before));
     }
 
     private static boolean isIn(Part sealant, String wheel) {

@@ -111,6 +111,20 @@ class UpkeepPlannerTest {
         assertThat(of(raced, "s", "top up").get(0).why()).startsWith("renewed 2026-03-30");
     }
 
+    /** Sealant that dries up in a wheel that hangs on the wall is not topped up, when that wheel gets another tyre before it is ridden. */
+    @Test
+    void sealantThatGoesWithItsTyreIsNotToppedUp() {
+        String loose = WHEEL.replace("on: b, ", "");
+        LocalDate june = LocalDate.of(2026, 6, 20);
+        List<RideUse> race = List.of(event(june, 4, "b", "w", "t", "s"));
+        ExampleWorkshop made = with(loose, TYRE, SEALANT).ride(START, 1, "dry").weekly(3, "dry");
+        assertThat(of(made.plan(20, race, List.of(), 120), "s", "top up")).extracting(ServiceWork::due).containsExactly(june.minusDays(2));
+        assertThat(of(made.plan(20, race, List.of(new Change(june, "w")), 120), "s", "top up")).isEmpty();
+        // Ridden in May on the old sealant, it is topped up for that.
+        List<RideUse> both = List.of(event(LocalDate.of(2026, 5, 30), 2, "b", "w", "t", "s"), race.get(0));
+        assertThat(of(made.plan(20, both, List.of(new Change(june, "w")), 120), "s", "top up")).isNotEmpty();
+    }
+
     /** A tyre that the plan renews takes fresh sealant with it. */
     @Test
     void aPlannedTyreResetsItsSealant() {
