@@ -70,17 +70,30 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     }
 
     /**
-     * The same of a part in a workshop: what is serviced with it, unless it is listed by itself, is not counted twice. An interval that the
-     * manufacturer states stays.
+     * The same of a part in a workshop: what is serviced with it, unless it is listed by itself, is not counted twice. What the manufacturer states
+     * of such a job goes over to the listed part, unless that part states its own.
      */
     List<ServiceInterval> on(Part part, Workshop workshop) {
         List<String> apart = new ArrayList<>();
+        Map<String, ServiceInterval> out = new LinkedHashMap<>();
+        on(part).forEach(each -> out.put(each.job(), each));
         for (Part other : workshop.parts()) {
             if (isServicedWith(other, part)) {
                 apart.addAll(jobs(other.kind()));
             }
         }
-        return on(part).stream().filter(each -> each.stated() || !apart.contains(each.job())).toList();
+        for (Part host : hosts(part, workshop)) {
+            host.intervals().stream().filter(each -> out.containsKey(each.job()) && !out.get(each.job()).stated())
+                    .forEach(each -> out.put(each.job(), out.get(each.job()).stated(each)));
+        }
+        return out.values().stream().filter(each -> !apart.contains(each.job())).toList();
+    }
+
+    /** The bike or the crank with which a part would be serviced if it were not listed. */
+    private static List<Part> hosts(Part part, Workshop workshop) {
+        List<Part> all = new ArrayList<>(workshop.bikes());
+        all.addAll(workshop.parts());
+        return all.stream().filter(each -> isServicedWith(part, each)).toList();
     }
 
     /** Whether a part would be serviced with another one if it were not listed: a headset with its bike, a bottom bracket with its crank. */

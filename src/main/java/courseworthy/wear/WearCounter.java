@@ -66,7 +66,7 @@ public final class WearCounter {
         WearCounter counter = new WearCounter(rides, workshop);
         List<Outlook> out = new ArrayList<>();
         for (Part part : parts) {
-            for (ServiceInterval interval : counter.table.on(part)) {
+            for (ServiceInterval interval : workshop == null ? counter.table.on(part) : counter.table.on(part, workshop)) {
                 out.add(counter.outlook(part, interval));
             }
         }

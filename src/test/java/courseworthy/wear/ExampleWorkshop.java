@@ -47,6 +47,11 @@ final class ExampleWorkshop {
         return new ExampleWorkshop("bikes:\n  - {name: b, mass: 9 kg}\nparts:\n  - " + String.join("\n  - ", parts) + "\n");
     }
 
+    /** The same where more is written of the bike. */
+    static ExampleWorkshop withBike(String more, String... parts) {
+        return new ExampleWorkshop("bikes:\n  - {name: b, mass: 9 kg, " + more + "}\nparts:\n  - " + String.join("\n  - ", parts) + "\n");
+    }
+
     ExampleWorkshop ride(LocalDate day, double hours, String going) {
         rides.add(new Ride(day, day, hours * HOUR, null, new Conditions("b", going, null, List.of())));
         return this;

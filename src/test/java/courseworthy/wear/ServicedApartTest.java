@@ -2,6 +2,7 @@ package courseworthy.wear;
 
 import static courseworthy.wear.ExampleWorkshop.START;
 import static courseworthy.wear.ExampleWorkshop.with;
+import static courseworthy.wear.ExampleWorkshop.withBike;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -40,10 +41,32 @@ class ServicedApartTest {
         assertThat(parts(plan(HEADSET.replace("on: b, ", "")), "headset bearings")).containsExactly("b");
     }
 
+    /** What the manufacturer states of the bike or the crank is of the bearings that are listed: once, and at that interval. */
     @Test
-    void whatItsManufacturerStatesOfTheCrankStays() {
+    void whatIsStatedOfTheBikeOrTheCrankGoesOverToWhatIsListed() {
         String stated = CRANK.replace("mass: 600 g", "mass: 600 g, intervals: [{job: bottom bracket, hours: 100 h}]");
-        assertThat(parts(plan(stated, BRACKET), "bottom bracket")).containsExactlyInAnyOrder("bb", "c");
+        UpkeepPlan plan = plan(stated, BRACKET);
+        assertThat(parts(plan, "bottom bracket")).containsExactly("bb");
+        assertThat(plan.work()).filteredOn(each -> each.job().equals("bottom bracket")).first().extracting(ServiceWork::why).asString()
+                .contains("the manufacturer states 100 h");
+        assertThat(parts(plan(stated), "bottom bracket")).containsExactly("c");
+    }
+
+    @Test
+    void whatIsStatedOfTheBikeIsNotCountedBesideItsHeadset() {
+        UpkeepPlan plan = withBike("intervals: [{job: headset bearings, hours: 90 h}]", HEADSET).ride(START, 400, "dry").weekly(7, "dry").plan(10);
+        assertThat(parts(plan, "headset bearings")).containsExactly("h");
+        assertThat(plan.work()).filteredOn(each -> each.job().equals("headset bearings")).first().extracting(ServiceWork::why).asString()
+                .contains("the manufacturer states 90 h");
+    }
+
+    /** What the listed part states of itself goes before what its bike states. */
+    @Test
+    void whatThePartStatesGoesFirst() {
+        UpkeepPlan plan = withBike("intervals: [{job: headset bearings, hours: 90 h}]",
+                HEADSET.replace("mass: 90 g", "mass: 90 g, intervals: [{job: headset bearings, hours: 120 h}]")).ride(START, 400, "dry").weekly(7, "dry").plan(10);
+        assertThat(plan.work()).filteredOn(each -> each.job().equals("headset bearings")).first().extracting(ServiceWork::why).asString()
+                .contains("the manufacturer states 120 h");
     }
 
     /** Work that a log has of the bike from before its headset was listed counts for the headset. */
