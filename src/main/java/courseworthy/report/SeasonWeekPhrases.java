@@ -73,7 +73,7 @@ final class SeasonWeekPhrases {
             case BEFORE -> "by " + Phrases.weekday(service.due());
             case WITHIN -> "due from " + Phrases.weekday(service.due()) + (service.latest() == null ? "" : ", overdue from " + Phrases.weekday(service.latest()));
             case LATE -> "late: due by " + Phrases.weekday(service.due());
-            case NONE -> "by " + Phrases.weekday(service.due()) + ", and no evening has the time";
+            case NONE -> "by " + Phrases.weekday(service.due()) + "; " + service.evening().shortage().words();
         };
     }
 

@@ -1,5 +1,6 @@
 package courseworthy.wear;
 
+import courseworthy.wear.ServiceEvening.Shortage;
 import courseworthy.wear.ServiceEvening.Timing;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -28,11 +29,12 @@ final class EveningFinder {
      * Takes the time of a job: from one of the seven evenings before it is due, the latest first; for what can wait, from one before it is overdue;
      * else from an earlier one; else from the next one after it was due. No evening gets more than it has time for.
      *
+     * @param rests   whether the job can be left half done
      * @param before  the last evening before it is due
      * @param overdue the day on which what can wait is overdue; null for what cannot
      * @param wasted  whether an evening is so early that the job would have to be done again
      */
-    ServiceEvening take(int minutes, LocalDate before, LocalDate overdue, Predicate<LocalDate> wasted) {
+    ServiceEvening take(int minutes, boolean rests, LocalDate before, LocalDate overdue, Predicate<LocalDate> wasted) {
         LocalDate week = before.minusDays(WEEK - 1);
         LocalDate day = back(minutes, before, week, each -> false);
         Timing timing = Timing.BEFORE;
@@ -49,11 +51,16 @@ final class EveningFinder {
             timing = Timing.LATE;
         }
         if (day == null) {
-            return new ServiceEvening(before, 0, Timing.NONE);
+            return new ServiceEvening(before, 0, Timing.NONE, new Shortage(minutes, longest(), rests));
         }
         int begin = time.taken().getOrDefault(day, 0) + planned.getOrDefault(day, 0);
         planned.merge(day, minutes, Integer::sum);
         return new ServiceEvening(day, begin, timing);
+    }
+
+    /** Minutes of the longest evening, whatever is on it. */
+    private int longest() {
+        return first.datesUntil(last.plusDays(1)).mapToInt(time.hours()).max().orElse(0);
     }
 
     private LocalDate back(int minutes, LocalDate from, LocalDate to, Predicate<LocalDate> not) {

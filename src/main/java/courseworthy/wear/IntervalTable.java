@@ -113,7 +113,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     }
 
     private static ServiceInterval unknown(PartKind kind, String job) {
-        return new ServiceInterval("", kind, job, Map.of(), new Every(null, null, null), 1, null, new Work(UNKNOWN_JOB, null, 0, false, false, List.of()), true, "");
+        return new ServiceInterval("", kind, job, Map.of(), new Every(null, null, null), 1, null, new Work(UNKNOWN_JOB, null, 0, false, false, false, List.of()), true, "");
     }
 
     private static IntervalTable read() {
@@ -168,8 +168,9 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
         Amount amount = from.amount("amount", Dimension.VOLUME);
         boolean safety = Boolean.TRUE.equals(from.yesNo("safety"));
         boolean seen = Boolean.TRUE.equals(from.yesNo("seen"));
+        boolean rests = Boolean.TRUE.equals(from.yesNo("rests"));
         Work work = new Work(minutes == null ? 0 : (int) Math.round(minutes.inBase() / MINUTE), takes, amount == null ? 1 : amount.inBase(), safety,
-                seen, from.texts("resets"));
+                seen, rests, from.texts("resets"));
         String because = from.line("because", LONGEST);
         from.done();
         return new ServiceInterval(id, kind, job, when, every, dirt, gauge, work, false, because);

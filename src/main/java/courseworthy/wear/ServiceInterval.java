@@ -66,9 +66,10 @@ public record ServiceInterval(String id, PartKind part, String job, Map<String, 
      * @param amount  how much, in pieces or L
      * @param safety  whether the rider falls or cannot stop where it is left undone
      * @param seen    whether its wear is seen when the bike is looked over
+     * @param rests   whether it can be left half done from one evening to another
      * @param resets  other jobs on the part that are done with it
      */
-    public record Work(int minutes, String takes, double amount, boolean safety, boolean seen, List<String> resets) {
+    public record Work(int minutes, String takes, double amount, boolean safety, boolean seen, boolean rests, List<String> resets) {
         public Work {
             resets = List.copyOf(resets);
         }

@@ -37,12 +37,12 @@ final class ServicePhrases {
     }
 
     /** Why a job is not done in the week before it is due; empty where it is. */
-    static String timing(ServiceEvening evening, int minutes) {
+    static String timing(ServiceEvening evening) {
         return switch (evening.timing()) {
             case BEFORE -> "";
             case WITHIN -> "; the evenings of the week before have no time";
             case LATE -> "; late: no evening before it is due has the time";
-            case NONE -> "; no evening has " + minutes + " min for it";
+            case NONE -> "; " + evening.shortage().words();
         };
     }
 

@@ -176,11 +176,11 @@ public final class UpkeepPlanner {
         LocalDate before = job.by.isAfter(from) ? job.by.minusDays(1) : from;
         boolean waits = !job.interval.work().safety() && job.before.event() == null;
         LocalDate overdue = !waits ? null : job.due.latest() == null ? until.plusDays(1) : job.due.latest();
-        ServiceEvening evening = evenings.take(minutes, before, overdue, day -> returns(job, day));
+        ServiceEvening evening = evenings.take(minutes, job.interval.work().rests(), before, overdue, day -> returns(job, day));
         LocalDate latest = job.due.latest() == null || !job.due.latest().isBefore(job.by) ? job.due.latest() : job.by;
         String bike = job.part.bike() == null ? job.before.bike() : job.part.bike().name();
         planned.add(new ServiceWork(evening, job.by, latest, workshop.name(), bike, job.part.name(), job.interval.job(), minutes, job.interval.work().safety(),
-                ServicePhrases.why(job.interval, job.start, job.due) + ServicePhrases.timing(evening, minutes)));
+                ServicePhrases.why(job.interval, job.start, job.due) + ServicePhrases.timing(evening)));
         done.add(job);
         restart(job, evening.date());
     }

@@ -125,7 +125,7 @@ class IntervalTableTest {
         Amount amount = fields.amount("amount", Dimension.VOLUME);
         String takes = fields.line("takes", 40);
         return Math.round(fields.amount("minutes", Dimension.TIME).inBase() / 60) == work.minutes() && fields.yesNo("safety") == work.safety()
-                && fields.yesNo("seen") == work.seen() && java.util.Objects.equals(takes, work.takes()) && resets.equals(work.resets())
+                && fields.yesNo("seen") == work.seen() && Boolean.TRUE.equals(fields.yesNo("rests")) == work.rests() && java.util.Objects.equals(takes, work.takes()) && resets.equals(work.resets())
                 && Math.abs(work.amount() - (amount == null ? 1 : amount.inBase())) < CLOSE;
     }
 
@@ -214,12 +214,13 @@ class IntervalTableTest {
                     gauge.fallback() == null ? Double.valueOf(0.0015) : Double.valueOf(gauge.fallback() + (gauge.measure() == PartDetail.WEAR ? step : -step))), row.work()));
         }
         Work work = row.work();
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes() + 5, work.takes(), work.amount(), work.safety(), work.seen(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), "tube", work.amount(), work.safety(), work.seen(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount() + 0.01, work.safety(), work.seen(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), !work.safety(), work.seen(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), !work.seen(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), List.of("a job"))));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes() + 5, work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), "tube", work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount() + 0.01, work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), !work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), !work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), !work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), List.of("a job"))));
         return out;
     }
 

@@ -15,6 +15,7 @@ import courseworthy.workshop.RideLog.Ride;
 import courseworthy.workshop.RideLog.Service;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -189,7 +190,7 @@ class UpkeepPlannerTest {
         String fork = "{name: f, kind: fork, on: b, mass: 2 kg, travel: 120 mm, hours used: 0 h}";
         Workshop made = with(fork, WHEEL.replace("mass: 1 kg", "mass: 1 kg, hours used: 30 h")).ride(START, 1, "dry").weekly(7, "dry").made();
         // Free but for the weeks of 6 and 13 April: the fork is due after 42 h of 30 to 60 h, the wheel's spokes after 80 h with 31 h ridden.
-        Map<LocalDate, Integer> taken = new java.util.HashMap<>();
+        Map<LocalDate, Integer> taken = new HashMap<>();
         for (int i = 0; i < 14; i++) {
             taken.put(LocalDate.of(2026, 4, 6).plusDays(i), 60);
         }
@@ -213,13 +214,35 @@ class UpkeepPlannerTest {
         assertThat(work.week()).isEqualTo(LocalDate.of(2026, 4, 6));
         assertThat(work.evening().timing()).isEqualTo(Timing.NONE);
         assertThat(work.evening().found()).isFalse();
-        assertThat(work.why()).endsWith("; no evening has 60 min for it");
+        assertThat(work.why()).endsWith("; no evening has 60 min for it, nor any time at all: give it a free day in \"time for work\"");
+    }
+
+    /** A job longer than every evening says so, and by how much, and what would do: evenings for what can rest half done, else a day. */
+    @Test
+    void aJobLongerThanEveryEveningSaysWhatWouldDo() {
+        UpkeepPlan plan = with(FORK).ride(START, 10, "dry").weekly(7, "dry").plan(30, List.of(), List.of(), 45);
+        assertThat(of(plan, "f", "oil and seals").get(0).why()).endsWith("; no evening has 60 min for it, the longest has 45 min: it is done in one go, so give it a free "
+                + "day in \"time for work\"");
+        // 150 min of work in evenings of 45 min are four.
+        assertThat(of(plan, "f", "full service").get(0).why()).endsWith("; no evening has 150 min for it, the longest has 45 min: it can rest half done, so spread it over "
+                + "4 evenings, or give it a free day in \"time for work\"");
+        assertThat(of(plan, "f", "full service").get(0).evening().found()).isFalse();
+    }
+
+    /** Evenings that would be long enough, and are full until the end. */
+    @Test
+    void aJobThatFindsOnlyFullEveningsSaysSo() {
+        Map<LocalDate, Integer> taken = new HashMap<>();
+        START.datesUntil(START.plusWeeks(11)).forEach(day -> taken.put(day, 80));
+        Workshop made = with(FORK).ride(START, 10, "dry").weekly(7, "dry").made();
+        UpkeepPlan plan = UpkeepPlanner.of(made, List.of(), List.of(), new WorkTime(120, taken), START.plusWeeks(10));
+        assertThat(of(plan, "f", "oil and seals").get(0).why()).endsWith("; no evening has 60 min left for it: give one more time, or give it a free day in \"time for work\"");
     }
 
     /** Due on 11 April with no time until the 14th: as the manufacturer states it exactly, it cannot wait, so it is late. */
     @Test
     void whatFindsNoEveningInTimeIsLate() {
-        Map<LocalDate, Integer> taken = new java.util.HashMap<>();
+        Map<LocalDate, Integer> taken = new HashMap<>();
         START.datesUntil(LocalDate.of(2026, 4, 14)).forEach(day -> taken.put(day, 1));
         Workshop made = with(FORK).ride(START, 10, "dry").weekly(7, "dry").made();
         ServiceWork work = of(UpkeepPlanner.of(made, List.of(), List.of(), new WorkTime(60, taken), START.plusWeeks(10)), "f", "oil and seals").get(0);
@@ -233,10 +256,10 @@ class UpkeepPlannerTest {
     void anEveningIsFilledAndNeverOverfilled() {
         EveningFinder evenings = new EveningFinder(new WorkTime(day -> 90, Map.of(START.plusDays(5), 10)), START, START.plusDays(9));
         LocalDate day = START.plusDays(5);
-        assertThat(evenings.take(40, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 10, Timing.BEFORE));
-        assertThat(evenings.take(40, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 50, Timing.BEFORE));
-        assertThat(evenings.take(1, day, null, each -> false)).isEqualTo(new ServiceEvening(day.minusDays(1), 0, Timing.BEFORE));
-        assertThat(evenings.take(91, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 0, Timing.NONE));
+        assertThat(evenings.take(40, false, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 10, Timing.BEFORE));
+        assertThat(evenings.take(40, false, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 50, Timing.BEFORE));
+        assertThat(evenings.take(1, false, day, null, each -> false)).isEqualTo(new ServiceEvening(day.minusDays(1), 0, Timing.BEFORE));
+        assertThat(evenings.take(91, false, day, null, each -> false)).isEqualTo(new ServiceEvening(day, 0, Timing.NONE, new ServiceEvening.Shortage(91, 90, false)));
     }
 
     /** Without a usual week, a log of four weeks and more says how much is ridden: 8 h in 28 days are 2 h a week. */
