@@ -434,6 +434,9 @@ public final class BuildFinder {
         Decision decision = got.aim().decision();
         String has = got.value() == null ? "not known" : decision.topic().text(got.value());
         has += end(got.aim().wanted());
+        if (MissingPart.isLimitedByEvent(decision) && got.value() != null && got.value() > decision.value()) {
+            has += ", which is harder than the event allows this rider";
+        }
         return new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts, workshop));
     }
 

@@ -1,5 +1,7 @@
 package courseworthy.build;
 
+import courseworthy.claim.Rank;
+import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.fit.BrakeFit;
 import courseworthy.topic.Topics;
@@ -17,11 +19,18 @@ final class MissingPart {
     private MissingPart() {
     }
 
+    /** Whether the hardest gear may be no harder by the event's rules. */
+    static boolean isLimitedByEvent(Decision decision) {
+        return decision.topic() == Topics.HARDEST_GEAR && decision.taken().stream()
+                .anyMatch(claim -> claim.author().rank() == Rank.LIMIT && claim.verb() == Verb.AT_MOST);
+    }
+
     /** @param workshop what there is, adapters among it */
     static String part(TopicPlacement wanted, Decision decision, Part bike, Map<MountingPlace, Part> parts, Workshop workshop) {
         return switch (wanted.of()) {
             case BIKE -> decision.topic() == Topics.BIKE ? "a bike of that kind" : "another bike";
-            case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB);
+            case GEARS -> "rings and a cassette that have " + decision.text() + label(", for freehub ", parts.get(MountingPlace.REAR_WHEEL), PartDetail.FREEHUB)
+                    + (isLimitedByEvent(decision) ? ", or the smaller sprockets blocked off, if the event allows that" : "");
             case POWER -> "a crank or pedals that measure power" + label(", for bottom bracket ", bike, PartDetail.BOTTOM_BRACKET);
             case PART -> named(wanted.place().words(), decision.topic().name(), decision.text()) + mustFit(wanted.place(), bike, parts)
                     + rotorFor(wanted.place(), decision.text(), parts) + adapterFor(wanted.place(), decision, bike, parts, workshop);

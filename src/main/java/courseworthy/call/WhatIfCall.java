@@ -11,6 +11,7 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.ClaimsWithoutGrounds;
 import courseworthy.engine.DroolsRules;
+import courseworthy.engine.GearPairs;
 import courseworthy.sheet.Saying;
 import courseworthy.sheet.Stage;
 import courseworthy.topic.SettledTopic;
@@ -45,8 +46,8 @@ public final class WhatIfCall {
     private final List<Claim> joined;
     private final Map<Joins, List<Claim>> joinsAsked = new HashMap<>();
 
-    /** What joins are asked of: the topics settled otherwise, up to a layer. */
-    private record Joins(int layer, Map<Topic, Long> changed) {
+    /** What joins are asked of: the topics settled otherwise, up to a layer, and the hardest gear that the event allows. */
+    private record Joins(int layer, Map<Topic, Long> changed, Long hardest) {
     }
 
     /** For every topic of a call. */
@@ -71,7 +72,7 @@ public final class WhatIfCall {
                 }
             }
         }
-        this.joined = rules.joined(settled.values());
+        this.joined = rules.joined(demands, settled.values());
     }
 
     /** What a row says; of the kind of bike, what it says on the bike at hand. */
@@ -259,21 +260,25 @@ public final class WhatIfCall {
         }
 
         private boolean joinedAnew(Topic topic) {
-            return !changed.isEmpty() && upstream.isJoined(topic) && !on(topic, joined(topic)).equals(on(topic, joined));
+            return !isJoinedAsBefore() && upstream.isJoined(topic) && !on(topic, joined(topic)).equals(on(topic, joined));
+        }
+
+        private boolean isJoinedAsBefore() {
+            return changed.isEmpty() && Objects.equals(GearPairs.allowed(now), GearPairs.allowed(demands));
         }
 
         private List<Claim> joined(Topic topic) {
-            if (changed.isEmpty()) {
+            if (isJoinedAsBefore()) {
                 return joined;
             }
-            return joinsAsked.computeIfAbsent(new Joins(topic.layer(), new HashMap<>(changed)), key -> {
+            return joinsAsked.computeIfAbsent(new Joins(topic.layer(), new HashMap<>(changed), GearPairs.allowed(now)), key -> {
                 List<SettledTopic> before = new ArrayList<>();
                 for (SettledTopic one : so.values()) {
                     if (one.topic().layer() < key.layer()) {
                         before.add(one);
                     }
                 }
-                return rules.joined(before);
+                return rules.joined(now, before);
             });
         }
 

@@ -12,6 +12,7 @@ import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.SourceLocation;
+import courseworthy.demand.Demands;
 import courseworthy.sheet.Row;
 import courseworthy.sheet.Stage;
 import courseworthy.sheet.Truth;
@@ -225,13 +226,17 @@ public final class DroolsRules implements RuleSet {
         return rows;
     }
 
-    /** What the joins say of what is settled; without a stage no row speaks. */
-    public List<Claim> joined(Collection<SettledTopic> settled) {
+    /**
+     * What the joins say of what is settled; without a stage no row speaks.
+     *
+     * @param demands for the hardest gear that the event allows
+     */
+    public List<Claim> joined(Demands demands, Collection<SettledTopic> settled) {
         ClaimCollector heard = new ClaimCollector(joins);
         KieSession session = network.newKieSession();
         try {
             session.setGlobal(COLLECTOR, heard);
-            session.insert(pairs);
+            session.insert(pairs.within(GearPairs.allowed(demands)));
             for (SettledTopic one : settled) {
                 if (one.known()) {
                     session.insert(new SettledTopicFact(one));
@@ -255,14 +260,18 @@ public final class DroolsRules implements RuleSet {
         private final ClaimCollector heard = new ClaimCollector(joins);
         private final KieSession session = network.newKieSession();
         private final Set<String> settled = new HashSet<>();
+        private boolean begun;
 
         Asking() {
             session.setGlobal(COLLECTOR, heard);
-            session.insert(pairs);
         }
 
         @Override
         public FiringResult fire(Stage stage) {
+            if (!begun) {
+                begun = true;
+                session.insert(pairs.within(GearPairs.allowed(stage.demands())));
+            }
             for (SettledTopic one : stage.settled().values()) {
                 if (one.known() && settled.add(one.topic().name())) {
                     session.insert(new SettledTopicFact(one));

@@ -1,5 +1,9 @@
 package courseworthy.engine;
 
+import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.List;
 import org.kie.api.definition.type.ClassReactive;
@@ -68,6 +72,43 @@ public final class GearPairs {
             out.add(new Drive(pair.bike(), pair.chainrings(), pair.easiest(), pair.hardest(), pair.step()));
         }
         return out;
+    }
+
+    /**
+     * The same with the smallest sprockets left out that make a gear harder than allowed: blocked off, or of a cassette made for a limit. Pairs of
+     * which no two sprockets are left, or no hardest gear within the bounds of its topic, are left out.
+     *
+     * @param most the hardest gear allowed, in ticks of the topic; null where there is no limit
+     */
+    public GearPairs within(Long most) {
+        if (most == null || pairs.stream().allMatch(pair -> pair.hardest() <= most)) {
+            return this;
+        }
+        List<Pair> out = new ArrayList<>();
+        for (Pair pair : pairs) {
+            Pair within = pair.hardest() <= most ? pair : shortened(pair, most);
+            if (within != null) {
+                out.add(within);
+            }
+        }
+        return new GearPairs(out);
+    }
+
+    /** The hardest gear that an event allows, in ticks of the topic; null where it names none. */
+    public static Long allowed(Demands demands) {
+        MeasureValue most = demands.get(Measure.HARDEST_GEAR_ALLOWED);
+        return most == null ? null : Long.valueOf(most.low());
+    }
+
+    private static Pair shortened(Pair pair, long most) {
+        int large = pair.teeth().rings().get(0);
+        List<Integer> left = pair.teeth().sprockets().stream().filter(sprocket -> GearPairsReader.hardest(large, sprocket) <= most).toList();
+        if (left.size() < 2 || GearPairsReader.hardest(large, left.get(0)) < Topics.HARDEST_GEAR.least()) {
+            return null;
+        }
+        int first = left.get(0);
+        return new Pair(pair.bike(), pair.chainrings(), pair.easiest(), pair.easiestTeeth(), GearPairsReader.hardest(large, first), large + "x" + first,
+                GearPairsReader.largestStep(left), pair.cassette() + " from " + first, new Teeth(pair.teeth().rings(), left));
     }
 
     /** All that are ridden on a kind of bike, in the order of the table. */

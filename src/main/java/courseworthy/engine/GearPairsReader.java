@@ -104,13 +104,18 @@ final class GearPairsReader {
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
         GearPairs.Pair pair = new GearPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST, small, last),
-                small + "x" + last, ratio(HARDEST, large, first), large + "x" + first, largestStep(sprockets), sprockets.size() + "-speed " + first + "-" + last,
+                small + "x" + last, hardest(large, first), large + "x" + first, largestStep(sprockets), sprockets.size() + "-speed " + first + "-" + last,
                 new GearPairs.Teeth(rings.group(2) == null ? List.of(large) : List.of(large, small), sprockets));
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {
             out.add(pair);
         } else {
             faults.add(file, line, "rings", rings.group() + " with " + cassette, "gears within the bounds of the topics, larger ring first", "");
         }
+    }
+
+    /** A hardest gear in ticks of its topic. */
+    static long hardest(int ring, int sprocket) {
+        return ratio(HARDEST, ring, sprocket);
     }
 
     /** Teeth over teeth in ticks of a topic, to the nearest, halves up. */
@@ -120,7 +125,7 @@ final class GearPairsReader {
     }
 
     /** In whole per cent, halves up. */
-    private static long largestStep(List<Integer> sprockets) {
+    static long largestStep(List<Integer> sprockets) {
         long largest = 0;
         for (int i = 1; i < sprockets.size(); i++) {
             int from = sprockets.get(i - 1);

@@ -4,6 +4,7 @@ import courseworthy.call.Call;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
+import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.event.StageRace;
 import courseworthy.topic.End;
@@ -97,16 +98,24 @@ public final class Cautions {
     private void onGearLimit() {
         Decision hardest = call.on(Topics.HARDEST_GEAR);
         MeasureValue allowed = call.demands().get(Measure.HARDEST_GEAR_ALLOWED);
-        if (hardest == null || hardest.value() == null || allowed == null || hardest.value() <= allowed.mid()) {
+        if (hardest == null || hardest.value() == null || allowed == null) {
             return;
         }
-        int at = hardest.label().indexOf('x');
-        double most = Measure.HARDEST_GEAR_ALLOWED.scale().resolution().shown(allowed.mid());
-        String sprocket = at < 1 ? "" : " With the " + hardest.label().substring(0, at) + " ring no sprocket may have fewer than "
-                + (int) Math.ceil(Integer.parseInt(hardest.label().substring(0, at)) / most) + " teeth.";
-        warn(true, "The event allows this rider at most " + word(Measure.DEVELOPMENT_ALLOWED) + " a turn of the cranks, and " + hardest.text() + " goes further; no"
-                + " common chainring and cassette combination with the easiest gear recommended here keeps to it." + sprocket
-                + " Ask the event whether sprockets may be blocked off, or fit a cassette made for the limit.");
+        String limit = "The event allows this rider at most " + word(Measure.DEVELOPMENT_ALLOWED) + " a turn of the cranks";
+        if (hardest.value() > allowed.low()) {
+            warn(true, limit + ", and " + hardest.text() + " goes further; no common chainring and cassette combination keeps to it, with sprockets blocked off"
+                    + " either. Ask the event what may be ridden.");
+            return;
+        }
+        warn(ShippedRules.realPairs().with(call.on(Topics.BIKE).text(), value(Topics.EASIEST_GEAR), hardest.value(), value(Topics.LARGEST_STEP)).isEmpty(),
+                limit + ", and no common cassette ends there: " + hardest.text() + " keeps to it with the smaller sprockets blocked off. Ask the event whether"
+                        + " they may be, else fit a cassette made for the limit; and measure it, since a taller tyre goes further.");
+    }
+
+    /** The decided value, in the topic's ticks; -1, which no topic has, where nothing is decided. */
+    private long value(Topic topic) {
+        Decision decision = call.on(topic);
+        return decision == null || decision.value() == null ? -1 : decision.value();
     }
 
     private void onExtensions() {

@@ -57,7 +57,7 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
         CadenceAnalysis turning = new CadenceAnalysis(call.demands(), BikeKind.circumference(BEAD_SEAT, width));
         Drivetrain decided = mounted == null ? decided(call, pairs) : mounted;
         List<DrivetrainResult> common = new ArrayList<>();
-        for (Drivetrain each : nearest(decided, pairs.on(bike))) {
+        for (Drivetrain each : nearest(decided, pairs.within(GearPairs.allowed(call.demands())).on(bike))) {
             common.add(turning.of(each));
         }
         EstimatedRide on = call.demands().estimated();
@@ -91,7 +91,7 @@ public record GearChoice(String bike, String ridden, double width, Range lowest,
         if (easiest == null || hardest == null || step == null) {
             return null;
         }
-        List<GearPairs.Teeth> made = pairs.with(text(call, Topics.BIKE), easiest, hardest, step);
+        List<GearPairs.Teeth> made = pairs.within(GearPairs.allowed(call.demands())).with(text(call, Topics.BIKE), easiest, hardest, step);
         return made.isEmpty() ? null : Drivetrain.of(made.get(0));
     }
 

@@ -8,6 +8,8 @@ import courseworthy.claim.Force;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.demand.Demands;
+import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureValue;
 import courseworthy.sheet.Stage;
 import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
@@ -24,6 +26,10 @@ class PairingTest {
 
     /** The claims of joins after each layer, when topics settle as given, written {@code topic=value}. */
     private static Map<Integer, List<Claim>> said(String... settled) {
+        return said(new Demands(Map.of(), List.of(), List.of()), settled);
+    }
+
+    private static Map<Integer, List<Claim>> said(Demands demands, String... settled) {
         Map<Topic, SettledTopic> all = new LinkedHashMap<>();
         for (String one : settled) {
             Topic topic = Topics.of(one.substring(0, one.indexOf('=')));
@@ -40,7 +46,7 @@ class PairingTest {
                         known.put(one.getKey(), one.getValue());
                     }
                 }
-                out.put(layer, firing.fire(new Stage(layer, new Demands(Map.of(), List.of(), List.of()), known)).claims());
+                out.put(layer, firing.fire(new Stage(layer, demands, known)).claims());
             }
         }
         return out;
@@ -116,6 +122,22 @@ class PairingTest {
         assertThat(claim.labels()).containsExactly("34x11", "34x10");
         assertThat(rules("bike=cross-country hardtail", "chainrings=one", "easiest gear=does not apply"))
                 .doesNotContain("pairing/hardest-gear-exists");
+    }
+
+    /** 53 over 16 teeth is 3.313, over 18 it is 2.944: the sprockets of an 11-32 cassette go 11, 12, 13, 14, 16, 18. */
+    @Test
+    void underALimitTheHardestGearIsTheHardestOneWithin() {
+        assertThat(hardest(3313)).containsExactly(3313L);
+        assertThat(hardest(3312)).containsExactly(2944L);
+        assertThat(hardest(5500)).containsExactly(4818L);
+        assertThat(hardest(1500)).isEmpty();
+    }
+
+    /** The hardest gears of 53/39 rings with an easiest gear of 39x32, where an event allows no harder one than given. */
+    private static List<Long> hardest(long allowed) {
+        Demands limited = new Demands(Map.of(Measure.HARDEST_GEAR_ALLOWED, MeasureValue.exact(allowed)), List.of(), List.of());
+        return said(limited, "bike=road", "chainrings=two", "easiest gear=1219").values().stream().flatMap(List::stream)
+                .filter(claim -> claim.author().rule().equals("pairing/hardest-gear-exists")).flatMap(claim -> claim.values().stream()).toList();
     }
 
     @Test

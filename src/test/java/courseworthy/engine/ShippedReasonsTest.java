@@ -24,7 +24,7 @@ class ShippedReasonsTest {
             "no-drop-bar-on-rugged-trails", "trail-bike-fork", "cross-country-fork", "wide-enough-for-hookless", "wide-enough-for-its-pressure",
             "front-tyre-as-wide-as-the-rear-needs",
             "wide-gravel-tyres-in-sand", "wide-mountain-bike-tyres-in-sand", "narrow-tyres-for-deep-mud", "open-tread-for-mud",
-            "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb", "gear-the-event-allows",
+            "mud-tyres-for-deep-mud", "much-less-pressure-in-sand", "shallow-front-in-a-gale", "gear-for-the-last-climb",
             "sintered-pads-in-the-wet", "sintered-pads-for-long-descents",
             // cold, dark, lost, dry or far from help
             "winter-gloves-in-the-cold", "long-sleeves-in-the-cold", "winter-layers-near-freezing", "clear-lenses-in-the-dark",
@@ -38,7 +38,7 @@ class ShippedReasonsTest {
     /** Advice that gives way to any other: what is usual where nothing else is known of the rider or the course. */
     private static final Set<String> MAYS = Set.of("no-mudguard-in-the-dry", "cross-country-bar", "trail-bar", "road-bar",
             "narrow-low-bar-on-fast-gravel", "wider-higher-bar-on-chunky-gravel", "standard-grips-on-short-days", "standard-grips-on-smooth-days",
-            "no-lights-by-day", "no-power-for-short-laps", "one-ring-on-gravel", "check-cables-for-a-short-race", "quicker-rebound-over-roots",
+            "no-lights-by-day", "no-power-for-short-laps", "one-ring-on-gravel", "check-cables-for-a-short-race",
             "reference-pressure", "road-tyres-on-unknown-ground", "mountain-bike-tyres-on-unknown-ground");
 
     /** Words and turns that no mechanic uses to a rider. */
