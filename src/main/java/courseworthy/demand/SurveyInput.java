@@ -110,10 +110,10 @@ final class SurveyInput {
         return event().supportKnown() ? Boolean.valueOf(event().support().stream().anyMatch(Event.Support::bag)) : null;
     }
 
-    /** The drop bar that goes with the shoulders, m; null where they are not known, and where a width that the rider is used to is. */
+    /** The drop bar that goes with the shoulders, m; null where they are not known. */
     Double dropBarWidth() {
         Double shoulders = rider().body().shoulderWidth();
-        return shoulders == null || rider().barWidth() != null ? null : Double.valueOf(shoulders + DROP_BAR_TUBE);
+        return shoulders == null ? null : Double.valueOf(shoulders + DROP_BAR_TUBE);
     }
 
     /** The age that the rider reaches in the year of the event; null where either is not written. */

@@ -125,8 +125,9 @@ class SurveyTest {
     }
 
     @Test
-    void aBarThatTheRiderIsUsedToComesBeforeTheShoulders() {
-        assertThat(ridden(2010, 16, 0.42).known(Measure.DROP_BAR_WIDTH_BY_THE_SHOULDERS)).isFalse();
+    void itIsKnownWhetherABarWidthIsGiven() {
+        assertThat(ridden(2010, 16, 0.42).get(Measure.BAR_WIDTH_GIVEN).mid()).isEqualTo(1);
+        assertThat(ridden(2010, 16, null).get(Measure.BAR_WIDTH_GIVEN).mid()).isZero();
     }
 
     @Test
