@@ -218,7 +218,7 @@ public final class FirmnessGrader {
         return List.copyOf(out);
     }
 
-    /** Whether a rule that could not be checked would change the value if it applied. */
+    /** Whether a rule that could not be checked would change the value by a notch or more if it applied. */
     private boolean mayChange(UndeterminedRule rule, Decision decision, List<Claim> claims) {
         if (!rule.topics().contains(decision.topic().name())) {
             return false;
@@ -233,7 +233,7 @@ public final class FirmnessGrader {
                 all.add(Claim.of(rule.author(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
             }
         }
-        return rule.sayings().isEmpty() || !Objects.equals(Settler.settle(decision.topic(), all).value(), decision.value());
+        return rule.sayings().isEmpty() || CloseThresholdFinder.turned(Settler.settle(decision.topic(), all), decision);
     }
 
     /** What is said; null where it comes from a measure that is unknown. */

@@ -125,6 +125,16 @@ class FirmnessGraderTest {
         assertThat(grade().level()).isEqualTo(Level.THIN);
     }
 
+    /** A notch of tyre width is 3 mm: a rule that would move it by two is not worth an answer. */
+    @Test
+    void whatIsUnknownCountsFromANotchOn() {
+        say("shipped/rough", Rank.SHIPPED, Evidence.PRACTICE, Verb.PREFER, 45, "roughness");
+        unchecked.add(unchecked("shipped/a-little", WIDTH, Verb.AT_MOST, 43));
+        assertThat(grade().unknown()).isEmpty();
+        unchecked.add(unchecked("shipped/a-notch", WIDTH, Verb.AT_MOST, 42));
+        assertThat(grade().unknown()).extracting(rule -> rule.author().rule()).containsExactly("shipped/a-notch");
+    }
+
     /** An event that writes nothing of tyres is taken to allow any. */
     @Test
     void rulesThatTheEventDoesNotWriteAreAssumed() {
