@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -33,6 +34,21 @@ record ShippedDays(String name, Demands demands) {
             for (Path rider : files(EXAMPLES.resolve("riders"))) {
                 out.add(of(course, rider));
             }
+        }
+        return out;
+    }
+
+    /** Every shipped course with one rider and the same event of one lap, by its role. */
+    static List<ShippedDays> allAlike(String role, String rider) {
+        List<ShippedDays> out = new ArrayList<>();
+        Path riderFile = EXAMPLES.resolve("riders").resolve(rider + ".yaml");
+        for (Path courseFile : files(COURSES)) {
+            Faults faults = new Faults();
+            Course course = CourseReader.read(courseFile, courseFile.toString(), null, faults);
+            Rider read = RiderReader.read(riderFile, riderFile.toString(), faults);
+            faults.throwIfAny();
+            Event event = Event.builder().role(role).date(LocalDate.of(2026, 6, 20)).build();
+            out.add(new ShippedDays(courseFile.getFileName() + " " + rider + " " + role, Survey.of(course, read, event, read.bike())));
         }
         return out;
     }

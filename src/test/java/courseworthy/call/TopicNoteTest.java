@@ -3,6 +3,7 @@ package courseworthy.call;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.decision.Decision;
+import courseworthy.demand.Demands;
 import courseworthy.engine.DroolsRules;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class TopicNoteTest {
 
     private static final DroolsRules SHIPPED = ShippedRuleSet.read();
-    private static final String ONE_RIDER = "kim-cross-country";
+    private static final String RACER = "kim-cross-country";
 
     /** The decisions that matter most have a source, or say that none was found. */
     @Test
@@ -44,24 +45,48 @@ class TopicNoteTest {
         }
     }
 
-    /** One rider on every shipped course with its event: what is decided alike on all of them says why, and nothing is forgotten. */
+    /** One rider on every shipped course, with its event or all with the same one, whoever it is: what is decided alike on all of them says why, and nothing is forgotten. */
     @Test
     void whatStaysTheSameOnEveryCourseSaysWhy() {
-        Map<Topic, Set<String>> values = new LinkedHashMap<>();
-        int days = 0;
+        Map<String, Map<Topic, Set<String>>> byRider = decidedByRider();
+        assertThat(byRider).hasSizeGreaterThanOrEqualTo(7);
+        byRider.forEach((rider, values) -> values.forEach((topic, decided) -> {
+            TopicNote note = TopicNote.on(topic);
+            assertThat(!isConstant(decided) || note != null && !note.stays().isEmpty()).as("%s: %s is %s on every course", rider, topic, decided).isTrue();
+        }));
+    }
+
+    /** A line that says why something stays the same is not written of what changes with the course for everybody. */
+    @Test
+    void whatChangesForEveryRiderIsNotSaidToStay() {
+        Map<String, Map<Topic, Set<String>>> byRider = decidedByRider();
+        for (TopicNote note : TopicNote.all()) {
+            assertThat(note.stays().isEmpty() || note.topics().stream().anyMatch(topic -> byRider.values().stream().anyMatch(values -> isConstant(values.get(topic)))))
+                    .as("%s: %s", note.topics(), note.stays()).isTrue();
+        }
+    }
+
+    private static boolean isConstant(Set<String> decided) {
+        return decided.size() == 1 && !decided.contains(Decision.Status.NOT_APPLICABLE.words());
+    }
+
+    /** The values decided on all shipped courses, by rider and topic. */
+    private static Map<String, Map<Topic, Set<String>>> decidedByRider() {
+        Map<String, Map<Topic, Set<String>>> out = new LinkedHashMap<>();
         for (ShippedDays day : ShippedDays.all()) {
-            if (day.name().contains(ONE_RIDER)) {
-                days++;
-                for (Decision decision : CallMaker.call(SHIPPED, day.demands()).decisions()) {
-                    values.computeIfAbsent(decision.topic(), topic -> new TreeSet<>()).add(decision.text());
-                }
+            decide(out.computeIfAbsent(day.name().substring(day.name().indexOf(' ') + 1), rider -> new LinkedHashMap<>()), day.demands());
+        }
+        for (String role : List.of("race", "training")) {
+            for (ShippedDays day : ShippedDays.allAlike(role, RACER)) {
+                decide(out.computeIfAbsent(RACER + " in one event, " + role, rider -> new LinkedHashMap<>()), day.demands());
             }
         }
-        assertThat(days).isGreaterThanOrEqualTo(12);
-        values.forEach((topic, decided) -> {
-            boolean constant = decided.size() == 1 && !decided.contains(Decision.Status.NOT_APPLICABLE.words());
-            TopicNote note = TopicNote.on(topic);
-            assertThat(!constant || note != null && !note.stays().isEmpty()).as("%s is %s on every course", topic, decided).isTrue();
-        });
+        return out;
+    }
+
+    private static void decide(Map<Topic, Set<String>> values, Demands demands) {
+        for (Decision decision : CallMaker.call(SHIPPED, demands).decisions()) {
+            values.computeIfAbsent(decision.topic(), topic -> new TreeSet<>()).add(decision.text());
+        }
     }
 }
