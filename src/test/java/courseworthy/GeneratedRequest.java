@@ -105,6 +105,8 @@ public final class GeneratedRequest {
     public Double sweat;
     /** Further lines of the rider's file, as {@code hand strength: weak}; none are drawn. */
     public final List<String> riderLines = new ArrayList<>();
+    /** Further lines of the event's file; none are drawn. */
+    public final List<String> eventLines = new ArrayList<>();
     public BikeBlock riderBike;
     public BikeBlock eventBike;
     public String role;
@@ -330,6 +332,7 @@ public final class GeneratedRequest {
         if (eventBike != null && eventBike.kind != null) {
             eventBike.write(out);
         }
+        eventLines.forEach(each -> line(out, "%s", each));
         return out.toString();
     }
 
