@@ -42,7 +42,14 @@ final class RosterFolder {
         }
         SharedRider shared = SharedRider.in(folder, YamlFolder.shown(typed, ""), faults);
         for (YamlFolder.Found found : riders) {
-            Rider rider = shared.read(found.path(), found.shown(), faults);
+            Faults own = new Faults();
+            Rider rider = shared.read(found.path(), found.shown(), own);
+            FileKind other = own.stop() ? FileKind.taken(own.faults(), FileKind.RIDER) : null;
+            if (other != null) {
+                faults.add(found.shown(), 0, "", other.words(), FileKind.RIDER.words(), "Move it out of the folder of riders.");
+                continue;
+            }
+            faults.addAll(own);
             if (rider != null) {
                 out.add(new Member(named(rider, found.name(), out), rider));
             }

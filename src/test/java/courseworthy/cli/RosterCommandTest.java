@@ -154,6 +154,15 @@ class RosterCommandTest {
         assertThat(CommandRun.of("roster", course, "--riders", folder + "/shared").err()).contains("which has no file of a rider in it beside riders.yaml");
     }
 
+    /** A workshop that lies among the riders is told as that, once, and not key by key. */
+    @Test
+    void aFileOfAnotherKindIsToldAsThat() throws IOException {
+        Files.copy(Path.of("docs/examples/workshops/cellar.yaml"), folder.resolve("riders/cellar.yaml"));
+        CommandRun ran = run();
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo(folder + "/riders/cellar.yaml: found a workshop, expected a rider's file\n    Move it out of the folder of riders.\n");
+    }
+
     /** As written, whatever stands in them. */
     @Test
     void notesAreCarriedAlong() throws IOException {
