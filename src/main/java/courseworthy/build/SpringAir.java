@@ -18,8 +18,13 @@ import java.util.Map;
  * @param part     the fork or shock
  * @param rider    mass of the rider, kg; null where it is not known
  * @param pressure Pa; null where the rider's mass is not known or the chart does not reach it
+ * @param least    what the chart has for the lightest that the rider may be, Pa; null as the pressure is
+ * @param most     what it has for the heaviest, Pa
  */
-public record SpringAir(Part part, Double rider, Double pressure) {
+public record SpringAir(Part part, Double rider, Double pressure, Double least, Double most) {
+
+    /** What is off by more than this share is felt in the sag (judgement, no source). */
+    private static final double LOOSE = 0.1;
 
     /** @return one for each fork and shock of the build that has a chart; none without a build */
     public static List<SpringAir> of(Build build, Demands demands) {
@@ -29,11 +34,33 @@ public record SpringAir(Part part, Double rider, Double pressure) {
             Part part = parts.get(place);
             if (part != null && part.has(PartDetail.AIR_CHART)) {
                 MeasureValue mass = demands.get(Measure.RIDER_MASS);
-                Double rider = mass == null ? null : Double.valueOf(Measure.RIDER_MASS.scale().resolution().base(mass.mid()));
-                out.add(new SpringAir(part, rider, rider == null ? null : pressure(part.chart(PartDetail.AIR_CHART), rider)));
+                out.add(of(part, mass));
             }
         }
         return out;
+    }
+
+    private static SpringAir of(Part part, MeasureValue mass) {
+        if (mass == null) {
+            return new SpringAir(part, null, null, null, null);
+        }
+        List<ChartRow> chart = part.chart(PartDetail.AIR_CHART);
+        Double pressure = pressure(chart, kilograms(mass.mid()));
+        return new SpringAir(part, kilograms(mass.mid()), pressure, pressure == null ? null : within(chart, kilograms(mass.low())), pressure == null ? null : within(chart, kilograms(mass.high())));
+    }
+
+    private static double kilograms(long ticks) {
+        return Measure.RIDER_MASS.scale().resolution().base(ticks);
+    }
+
+    /** For a mass that the rider may have: the end of the chart where it lies beyond. */
+    private static Double within(List<ChartRow> chart, double rider) {
+        return pressure(chart, Math.max(chart.get(0).rider(), Math.min(chart.get(chart.size() - 1).rider(), rider)));
+    }
+
+    /** Whether the rider's mass is known too loosely for the chart to have one pressure for it. */
+    public boolean isRange() {
+        return pressure != null && most - least > LOOSE * pressure;
     }
 
     private static Double pressure(List<ChartRow> chart, double rider) {

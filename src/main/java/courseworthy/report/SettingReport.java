@@ -67,9 +67,10 @@ final class SettingReport {
             return "not known: the chart of " + spring.part() + " goes by your mass, which your rider file does not give";
         }
         String mass = Phrases.number(spring.rider(), 0) + " kg";
-        return spring.pressure() == null ? "not known: the chart of " + spring.part() + " is for " + Phrases.number(spring.lightest(), 0) + " to "
-                + Phrases.number(spring.heaviest(), 0) + " kg, and you are " + mass
-                : "start from " + PressureSteps.text(spring.pressure(), null) + ", from the chart of " + spring.part() + " for " + mass + "; then set the sag";
+        String reach = Phrases.number(spring.lightest(), 0) + (spring.lightest() == spring.heaviest() ? "" : " to " + Phrases.number(spring.heaviest(), 0)) + " kg";
+        String range = spring.isRange() ? " (" + PressureSteps.bar(spring.least()) + " to " + PressureSteps.bar(spring.most()) + " bar, since your mass is not known closely)" : "";
+        return spring.pressure() == null ? "not known: the chart of " + spring.part() + " is for " + reach + ", and you are " + mass
+                : "start from " + PressureSteps.text(spring.pressure(), null) + range + ", from the chart of " + spring.part() + " for " + mass + "; then set the sag";
     }
 
     /** What differs between front and rear, and what goes beyond a limit; empty where nothing is to be said. */

@@ -138,6 +138,9 @@ final class PartDetailReader {
 
     private List<Part.ChartRow> chart(FieldReader from, String key, PartDetail detail) {
         List<Part.ChartRow> out = new ArrayList<>();
+        if (from.node(key) instanceof Node.Sequence list && list.items().isEmpty()) {
+            from.fault(key, "an empty list", "a row for each mass on the chart", "");
+        }
         for (FieldReader each : from.blocks(key)) {
             each.required("rider", "the rider's mass it holds for");
             each.required("pressure", "the pressure to start from");
@@ -145,7 +148,10 @@ final class PartDetailReader {
             Amount pressure = each.amount("pressure", Dimension.PRESSURE, detail.least(), detail.most(), "a pressure from 0.5 bar to 30 bar");
             each.done();
             boolean rising = rider == null || out.isEmpty() || rider.inBase() > out.get(out.size() - 1).rider();
-            if (!rising) {
+            boolean softer = pressure != null && rising && !out.isEmpty() && pressure.inBase() < out.get(out.size() - 1).pressure();
+            if (softer) {
+                each.fault("pressure", each.node("pressure").describe() + " below that of a lighter rider", "pressures that rise with the rider's mass", "");
+            } else if (!rising) {
                 each.fault("rider", each.node("rider").describe() + " after a heavier or the same", "riders from light to heavy, each once", "");
             } else if (rider != null && pressure != null) {
                 out.add(new Part.ChartRow(rider.inBase(), pressure.inBase()));

@@ -52,6 +52,23 @@ class SpringAirTest {
         }
     }
 
+    /** A rider who may be lighter or heavier has what the chart has for both, and its end where the chart goes no further; never more than is on it. */
+    @Test
+    void aMassThatIsNotKnownCloselyGivesARange() throws IOException {
+        String chart = "air chart: [{rider: 50 kg, pressure: 4 bar}, {rider: 78 kg, pressure: 6.8 bar}],";
+        JsonNode brief = OutputSchema.tree(new ToolOutput().brief(with(chart, "", rider("")), Format.JSON));
+        JsonNode air = brief.get("settings").get("air").get(0);
+        double mass = air.get("rider_kg").asDouble();
+        assertThat(air.get("start_kpa").asDouble()).isCloseTo(400 + (mass - 50) * 10, within(0.1));
+        assertThat(air.get("most_kpa").asDouble()).as("the heaviest that is assumed is beyond the chart").isCloseTo(680, within(0.05));
+        assertThat(air.get("least_kpa").asDouble()).isLessThan(air.get("start_kpa").asDouble()).isGreaterThanOrEqualTo(400);
+        assertThat(new ToolOutput().brief(with(chart, "", rider("")), Format.TEXT).replaceAll("\\s+", " ")).contains("6.8 bar, since your mass is not known closely)");
+        JsonNode known = OutputSchema.tree(new ToolOutput().brief(with(chart, "", rider("60 kg")), Format.JSON)).get("settings").get("air").get(0);
+        assertThat(known.get("most_kpa").asDouble() - known.get("least_kpa").asDouble()).as("a mass to a kilogram").isCloseTo(10, within(0.5));
+        String single = "air chart: [{rider: 90 kg, pressure: 7 bar}],";
+        assertThat(new ToolOutput().brief(with(single, "", rider("60 kg")), Format.TEXT).replaceAll("\\s+", " ")).contains("the chart of borrowed fork 120 is for 90 kg, and you are 60 kg");
+    }
+
     @Test
     void bothEndsAreSaidWhereThereIsAChart() throws IOException {
         String fork = "air chart: [{rider: 60 kg, pressure: 5 bar}, {rider: 70 kg, pressure: 6 bar}],";

@@ -185,6 +185,8 @@ class WorkshopReaderTest {
     void aChartOfAirIsInOrder() {
         assertThat(chart("{rider: 60 kg, pressure: 5 bar}, {rider: 75 kg, pressure: 95 psi}")).isEmpty();
         assertThat(chart("{rider: 70 kg, pressure: 6 bar}, {rider: 70 kg, pressure: 5 bar}")).containsExactly("w.yaml:8: rider: found \"70 kg\" after a heavier or the same, expected riders from light to heavy, each once");
+        assertThat(chart("{rider: 60 kg, pressure: 6 bar}, {rider: 70 kg, pressure: 5 bar}")).containsExactly("w.yaml:8: pressure: found \"5 bar\" below that of a lighter rider, expected pressures that rise with the rider's mass");
+        assertThat(chart("")).containsExactly("w.yaml:8: air chart: found an empty list, expected a row for each mass on the chart");
         assertThat(chart("{rider: 7 kg, pressure: 60 bar}")).containsExactly("w.yaml:8: rider: found \"7 kg\", expected a mass from 20 kg to 250 kg",
                 "w.yaml:8: pressure: found \"60 bar\", expected a pressure from 0.5 bar to 30 bar");
         assertThat(chart("{rider: 70 kg}, {pressure: 6 bar}")).hasSize(2).anyMatch(line -> line.contains("the pressure to start from")).anyMatch(line -> line.contains("the rider's mass it holds for"));

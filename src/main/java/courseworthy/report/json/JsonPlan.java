@@ -118,7 +118,13 @@ final class JsonPlan {
     private void air(SpringAir spring) throws IOException {
         json.string("part", spring.part().name());
         json.decimal("rider_kg", spring.rider(), 1);
-        json.decimal("start_kpa", spring.pressure() == null ? null : Double.valueOf(spring.pressure() / KPA), 1);
+        json.decimal("start_kpa", kilopascal(spring.pressure()), 1);
+        json.decimal("least_kpa", kilopascal(spring.least()), 1);
+        json.decimal("most_kpa", kilopascal(spring.most()), 1);
+    }
+
+    private static Double kilopascal(Double pascal) {
+        return pascal == null ? null : Double.valueOf(pascal / KPA);
     }
 
     private void tyre(TyreSetting tyre) throws IOException {
