@@ -266,7 +266,7 @@ public final class StagesReport {
         }
         String saves = change.returns().high() > 0 ? ". Saves " + Figures.time(change.returns()) + " on the road for " : ", as before: ";
         return RichText.ofStrong("Change " + change.work().word()).text(": " + String.join(", ", what) + saves + change.minutes() + " min of work"
-                + (change.stated() ? "." : " (common practice, no source).") + (change.work() == Work.BIKE ? " Both bikes have to be there." : ""));
+                + (change.stated() ? "." : " (common practice, no source).") + (change.work() == Work.BIKE && change.returns().high() > 0 ? " Both bikes have to be there." : ""));
     }
 
     private static RichText due(Outlook each, StageDay day) {
@@ -293,7 +293,11 @@ public final class StagesReport {
     private static String lasts(Outlook each) {
         Bounds hours = each.interval().every().hours();
         Bounds days = each.interval().every().days();
-        return hours != null ? Math.round(hours.low() / 3600) + " to " + Math.round(hours.high() / 3600) + " h" : days == null ? "" : Math.round(days.low()) + " to " + Math.round(days.high()) + " days";
+        return hours != null ? between(hours.low() / 3600, hours.high() / 3600) + " h" : days == null ? "" : between(days.low(), days.high()) + " days";
+    }
+
+    private static String between(double low, double high) {
+        return Math.round(low) == Math.round(high) ? Long.toString(Math.round(low)) : Math.round(low) + " to " + Math.round(high);
     }
 
     private static String used(Share share) {

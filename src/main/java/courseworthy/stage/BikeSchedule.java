@@ -25,6 +25,8 @@ import java.util.Set;
  */
 final class BikeSchedule {
 
+    /** What a bike more has to save over the race, s: it has to be brought, washed and looked after (judgement, no source). */
+    static final double A_BIKE_MORE = 120;
     /** More than any race takes, s: a bike that a day's limits forbid, or on which no time is known. */
     private static final double FORBIDDEN = 1e9;
 
@@ -62,7 +64,7 @@ final class BikeSchedule {
         int[] way = new int[rides.size()];
         Arrays.fill(way, one);
         if (open && out.candidates.size() > 1) {
-            way = out.way(one, kinds);
+            way = out.best(one, kinds);
         }
         for (int each : way) {
             out.byDay.add(each < 0 ? null : out.candidates.get(each));
@@ -98,8 +100,30 @@ final class BikeSchedule {
         return sum;
     }
 
-    /** The least time through the days, a change of bike counted as its work; the one bike for all days where nothing is less. */
-    private int[] way(int one, Set<String> kinds) {
+    /** A way through the days by candidate, and its time with the evenings' work, s. */
+    private record Way(int[] byDay, double cost) {
+    }
+
+    /** The cheapest way on any of the bikes that the rider has, each bike more counted; the one bike for all days where nothing is less. */
+    private int[] best(int one, Set<String> kinds) {
+        Way best = way(one, Set.of(one));
+        for (int mask = 0; mask < 1 << candidates.size(); mask++) {
+            Set<Integer> ridden = new LinkedHashSet<>(Set.of(one));
+            for (int kind = 0; kind < candidates.size(); kind++) {
+                if ((mask & 1 << kind) != 0 && (kinds == null || kinds.contains(candidates.get(kind)))) {
+                    ridden.add(kind);
+                }
+            }
+            Way way = way(one, ridden);
+            long used = Arrays.stream(way.byDay).distinct().count();
+            Way counted = new Way(way.byDay, way.cost + (used - 1) * A_BIKE_MORE);
+            best = counted.cost < best.cost - 1e-9 ? counted : best;
+        }
+        return best.byDay;
+    }
+
+    /** The least time through the days, a change of bike counted as its work: on each the one bike, or that which the day alone would want, where it is among those ridden. */
+    private Way way(int one, Set<Integer> ridden) {
         int size = candidates.size();
         double[] cost = new double[size];
         int[][] from = new int[rides.size()][size];
@@ -108,8 +132,8 @@ final class BikeSchedule {
             for (int to = 0; to < size; to++) {
                 int best = best(cost, to, day == 0 ? 0 : work);
                 from[day][to] = best;
-                boolean there = to == one || kinds == null || kinds.contains(candidates.get(to));
-                next[to] = cost[best] + (best == to || day == 0 ? 0 : work) + (there ? seconds[day][to] : FORBIDDEN);
+                boolean wanted = ridden.contains(to) && calls.get(day).on(Topics.BIKE).text().equals(candidates.get(to));
+                next[to] = cost[best] + (best == to || day == 0 ? 0 : work) + (to == one || wanted ? seconds[day][to] : FORBIDDEN);
             }
             cost = next;
         }
@@ -117,12 +141,13 @@ final class BikeSchedule {
         for (int kind = 0; kind < size; kind++) {
             at = cost[kind] < cost[at] - 1e-9 ? kind : at;
         }
+        double least = cost[at];
         int[] out = new int[rides.size()];
         for (int day = rides.size() - 1; day >= 0; day--) {
             out[day] = at;
             at = day == 0 ? at : from[day][at];
         }
-        return out;
+        return new Way(out, least);
     }
 
     private static int best(double[] cost, int to, double change) {

@@ -59,6 +59,14 @@ final class RaceTopicSettler {
         return of(best, ground);
     }
 
+    /** As a value that was found before for all days together, by their time. */
+    RaceTopic settleAs(long value) {
+        List<Long> allowed = allowed(candidates());
+        Long agreed = agreed();
+        boolean alone = allowed.size() == 1 && allowed.get(0) == value && allowed.size() < candidates().size();
+        return of(value, agreed != null && agreed == value ? Ground.AGREED : alone ? Ground.LIMIT : Ground.TIME);
+    }
+
     /** Whether it applies on any day. */
     boolean applies() {
         return !candidates().isEmpty();

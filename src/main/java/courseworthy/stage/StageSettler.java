@@ -40,9 +40,13 @@ public final class StageSettler {
     private final List<Topic> impossible = new ArrayList<>();
     private final List<StageDay> days = new ArrayList<>();
 
-    private StageSettler(RuleSet rules, StageRace race) {
+    /** Null where none is decided. */
+    private final String kind;
+
+    private StageSettler(RuleSet rules, StageRace race, String kind) {
         this.rules = rules;
         this.race = race;
+        this.kind = kind;
     }
 
     /** On whatever bikes the days want. @param rides of each day, in order; their hours have to be known only where minutes are wanted */
@@ -56,14 +60,14 @@ public final class StageSettler {
         BikeSchedule schedule = BikeSchedule.of(race, rides, calls, kinds);
         List<StageSetUp> bikes = new ArrayList<>();
         for (String kind : schedule.kinds()) {
-            StageSettler settler = new StageSettler(rules, race);
+            StageSettler settler = new StageSettler(rules, race, kind);
             for (int i = 0; i < rides.size(); i++) {
                 if (Objects.equals(kind, schedule.on(i))) {
-                    settler.day(i + 1, rides.get(i), calls.get(i), kind);
+                    settler.day(i + 1, rides.get(i), calls.get(i));
                 }
             }
             settler.layers();
-            bikes.add(settler.result(kind));
+            bikes.add(settler.result());
         }
         return together(bikes, schedule.changes());
     }
@@ -80,11 +84,11 @@ public final class StageSettler {
                 bikes.stream().flatMap(each -> each.impossible().stream()).distinct().toList());
     }
 
-    private void day(int number, RideInput ride, Call alone, String bike) {
+    private void day(int number, RideInput ride, Call alone) {
         Demands atHand = ride.atHand();
-        Demands on = bike == null || bike.equals(atHand.ridden()) ? atHand : ride.on(bike).chosenBy(atHand);
-        boolean same = bike == null || bike.equals(alone.on(Topics.BIKE).text());
-        Call there = same ? alone : CallMaker.call(rules, on, Map.of(Topics.BIKE, (long) Topics.BIKE.option(bike)));
+        Demands on = kind == null || kind.equals(atHand.ridden()) ? atHand : ride.on(kind).chosenBy(atHand);
+        boolean same = kind == null || kind.equals(alone.on(Topics.BIKE).text());
+        Call there = same ? alone : CallMaker.call(rules, on, Map.of(Topics.BIKE, (long) Topics.BIKE.option(kind)));
         demands.add(on);
         days.add(new StageDay(number, ride, alone, there, new WorthCalculator(there, there.demands().estimated() == null ? null : Sensitivity.of(there.demands()))));
     }
@@ -110,7 +114,7 @@ public final class StageSettler {
 
     private void settle(Topic topic, List<Decision> here) {
         RaceTopicSettler settler = new RaceTopicSettler(topic, days, here);
-        RaceTopic settled = settler.settle();
+        RaceTopic settled = topic == Topics.BIKE && kind != null ? settler.settleAs(Topics.BIKE.option(kind)) : settler.settle();
         if (settled != null) {
             topics.put(topic, settled);
             given.put(topic, settled.value());
@@ -120,7 +124,7 @@ public final class StageSettler {
         }
     }
 
-    private StageSetUp result(String kind) {
+    private StageSetUp result() {
         EveningChangeFinder finder = new EveningChangeFinder(days, topics, wanted);
         List<EveningChange> changes = new ArrayList<>();
         List<Map<Topic, Long>> byDay = new ArrayList<>();

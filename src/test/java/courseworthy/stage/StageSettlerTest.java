@@ -1,6 +1,7 @@
 package courseworthy.stage;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
@@ -116,5 +117,42 @@ class StageSettlerTest {
         Range returned = often.returned();
         assertThat(returned.mid()).isGreaterThanOrEqualTo(often.changes().size() * EveningChangeFinder.SECONDS_A_MINUTE);
         assertThat(settled("changes between stages: [tyres]\ntime to change: {tyres: 40:00 h}").changes()).isEmpty();
+    }
+
+    /** One bike for days that want several: the one that takes least time over all of them, each day ridden on each (counted here by itself). */
+    @Test
+    void oneBikeTakesLeastTimeOverAllDays() throws Exception {
+        StageSetUp setUp = settled("changes between stages: nothing");
+        List<StageDay> days = setUp.days();
+        String chosen = setUp.bikes().get(0).kind();
+        assertThat(setUp.topics().get(0).topic()).isEqualTo(Topics.BIKE);
+        assertThat(Topics.BIKE.text(setUp.topics().get(0).value())).isEqualTo(chosen);
+        for (StageDay each : days) {
+            String kind = each.alone().on(Topics.BIKE).text();
+            boolean allowed = days.stream().allMatch(day -> RaceTopicSettler.keeps(day.alone().on(Topics.BIKE), Topics.BIKE.option(kind), 1));
+            assertThat(!allowed || total(days, chosen) <= total(days, kind)).as(kind).isTrue();
+        }
+    }
+
+    private static double total(List<StageDay> days, String kind) {
+        return days.stream().mapToDouble(day -> (day.alone().on(Topics.BIKE).text().equals(kind) ? day.alone().demands() : day.ride().on(kind)).estimated().estimate().trace().total()).sum();
+    }
+
+    /** Where the bike may be changed, each day has the one bike or the one that it wants, and each bike more saves more than its work and 2 min. */
+    @Test
+    void anotherBikeSavesMoreThanItCosts() throws Exception {
+        StageSetUp one = settled("changes between stages: nothing");
+        StageSetUp many = settled("changes between stages: [bike]");
+        double before = 0;
+        double after = 0;
+        for (StageDay day : many.days()) {
+            String ridden = many.bikes().get(many.bikeOn(day.number())).kind();
+            assertThat(ridden).isIn(one.bikes().get(0).kind(), day.alone().on(Topics.BIKE).text());
+            before += total(List.of(day), one.bikes().get(0).kind());
+            after += total(List.of(day), ridden);
+        }
+        assertThat(before - after).isGreaterThanOrEqualTo((many.bikes().size() - 1) * BikeSchedule.A_BIKE_MORE + many.changes().size() * 30 * EveningChangeFinder.SECONDS_A_MINUTE);
+        assertThat(many.changes().stream().mapToDouble(each -> each.returns().mid()).sum()).isCloseTo(before - after, within(1e-6));
+        assertThat(settled("changes between stages: [bike]\ntime to change: {bike: 90:00 h}").bikes()).hasSize(1);
     }
 }
