@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +27,14 @@ class EveryCourseTest {
     private static final Path HOME = Path.of("");
     private static final Pattern ROW = Pattern.compile("  ([a-z]+(?: [a-z]+)*) {2,}(.*?) {2,}((?:firm|fair|thin)(?: \u00b1)?)");
 
-    private final List<String> remarks = new ArrayList<>();
-    private final ToolOutput tool = new ToolOutput(HOME, remarks::add);
+    private static final List<String> REMARKS = new ArrayList<>();
+    private static final ToolOutput TOOL = new ToolOutput(HOME, REMARKS::add);
+    /** Every brief is looked at in several ways and made once. */
+    private static final Map<Request, Map<Format, String>> BRIEFS = new HashMap<>();
+
+    private static String brief(Request request, Format format) {
+        return BRIEFS.computeIfAbsent(request, each -> new EnumMap<>(Format.class)).computeIfAbsent(format, each -> TOOL.brief(request, each));
+    }
 
     static Stream<Request> requests() throws IOException {
         List<String> names = new ArrayList<>();
@@ -50,9 +58,9 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void textJsonAndMarkdownAgree(Request request) {
-        String text = tool.brief(request, Format.TEXT);
-        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
-        String markdown = tool.brief(request, Format.MARKDOWN);
+        String text = brief(request, Format.TEXT);
+        JsonNode json = OutputSchema.tree(brief(request, Format.JSON));
+        String markdown = brief(request, Format.MARKDOWN);
         Map<String, List<String>> rows = rows(text);
         for (JsonNode decision : json.get("decisions")) {
             String topic = decision.get("topic").asText();
@@ -91,18 +99,18 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void itKeepsToItsSchemaAndItsPage(Request request) {
-        assertThat(OutputSchema.faults(tool.brief(request, Format.JSON))).isEmpty();
-        String text = tool.brief(request, Format.TEXT);
+        assertThat(OutputSchema.faults(brief(request, Format.JSON))).isEmpty();
+        String text = brief(request, Format.TEXT);
         assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
         assertThat(text).doesNotContain("\t", "\u001b", "NaN", "null", "{", "}");
-        assertThat(remarks).isEmpty();
+        assertThat(REMARKS).isEmpty();
     }
 
     /** What must be on every list, whatever the course (SOURCES: checklist design; common practice, no source). */
     @ParameterizedTest
     @MethodSource("requests")
     void whatSafetyHangsOnIsOnTheList(Request request) {
-        JsonNode json = OutputSchema.tree(tool.checklist(request, Format.JSON));
+        JsonNode json = OutputSchema.tree(TOOL.checklist(request, Format.JSON));
         boolean race = json.get("role").asText().equals("race");
         List<String> critical = new ArrayList<>();
         for (JsonNode section : json.get("checklist")) {
@@ -129,7 +137,7 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void aLightThatIsNeededIsOnTheList(Request request) {
-        JsonNode brief = OutputSchema.tree(tool.brief(request, Format.JSON));
+        JsonNode brief = OutputSchema.tree(brief(request, Format.JSON));
         for (JsonNode decision : brief.get("decisions")) {
             if (decision.get("topic").asText().equals("lights") && !decision.get("text").asText().equals("none")) {
                 assertThat(brief.get("checklist").toString().toLowerCase(java.util.Locale.ROOT)).contains("light");
@@ -141,13 +149,13 @@ class EveryCourseTest {
     @ParameterizedTest
     @MethodSource("requests")
     void noTorqueIsGivenAsANumber(Request request) {
-        assertThat(tool.brief(request, Format.TEXT)).doesNotContainPattern("[0-9] ?Nm|newton");
+        assertThat(brief(request, Format.TEXT)).doesNotContainPattern("[0-9] ?Nm|newton");
     }
 
     @ParameterizedTest
     @MethodSource("requests")
     void aRaceBriefSaysWhatNotToChange(Request request) {
-        JsonNode json = OutputSchema.tree(tool.brief(request, Format.JSON));
+        JsonNode json = OutputSchema.tree(brief(request, Format.JSON));
         if (json.get("role").asText().equals("race")) {
             assertThat(json.get("leave_alone")).isNotEmpty();
         } else {
