@@ -66,7 +66,7 @@ final class RideUses {
     List<Weekly> weekly() {
         RideLog log = workshop.log();
         if (!log.weekly().isEmpty() || log.rides().isEmpty()) {
-            return log.weekly();
+            return together(log.weekly());
         }
         long days = ChronoUnit.DAYS.between(log.first(), log.last()) + 1;
         if (days < TELLING_DAYS) {
@@ -81,6 +81,16 @@ final class RideUses {
         List<Weekly> out = new ArrayList<>();
         sums.forEach((on, sum) -> out.add(new Weekly(sum[0] * WEEK / days, Double.isNaN(sum[1]) ? null : Double.valueOf(sum[1] * WEEK / days), on)));
         return out;
+    }
+
+    /** Those of one bike in the same conditions as one. */
+    private static List<Weekly> together(List<Weekly> written) {
+        Map<Conditions, Weekly> out = new LinkedHashMap<>();
+        for (Weekly each : written) {
+            out.merge(each.on(), each, (one, other) -> new Weekly(one.hours() + other.hours(),
+                    one.length() == null || other.length() == null ? null : Double.valueOf(one.length() + other.length()), one.on()));
+        }
+        return List.copyOf(out.values());
     }
 
     private RideUse use(LocalDate day, double hours, Double length, Conditions on) {

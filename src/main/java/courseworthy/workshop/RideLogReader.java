@@ -20,8 +20,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -43,6 +45,7 @@ public final class RideLogReader {
     private static final int LONGEST = 200;
     private static final double HOUR = 3600;
     private static final double DAY_HOURS = 24;
+    private static final double WEEK_HOURS = 7 * DAY_HOURS;
     private static final String INSIDE = "a path beside the log or below it";
 
     private final String shown;
@@ -50,6 +53,8 @@ public final class RideLogReader {
     private final Workshop workshop;
     private final Faults faults;
     private final List<Puncture> punctures = new ArrayList<>();
+    /** Seconds on a bike in one day, or in each week. */
+    private final Map<String, Double> together = new HashMap<>();
 
     private RideLogReader(Path folder, String shown, Workshop workshop, Faults faults) {
         this.folder = folder;
@@ -185,7 +190,9 @@ public final class RideLogReader {
                 from.fault("hours", from.node("hours").describe() + " in " + (days == 1 ? "one day" : days + " days"), "at most 24 h a day", "");
                 return;
             }
-            rides.add(new Ride(first, last, hours, length, on));
+            if (days > 1 || fits(from, on.bike() + " on " + first, hours, DAY_HOURS, "24 h a day")) {
+                rides.add(new Ride(first, last, hours, length, on));
+            }
         }
     }
 
@@ -262,9 +269,19 @@ public final class RideLogReader {
         Double length = amount(from, "length", Dimension.LENGTH, 0, 3e6, "a distance from 0 km to 3000 km");
         Conditions on = conditions(from);
         from.done();
-        if (hours != null && on != null) {
+        if (hours != null && on != null && fits(from, on.bike() + " each week", hours, WEEK_HOURS, "168 h a week")) {
             out.add(new Weekly(hours, length, on));
         }
+    }
+
+    /** Whether hours fit into a day or a week with those written before of the same bike. */
+    private boolean fits(FieldReader from, String of, double hours, double most, String expected) {
+        double all = together.merge(of, hours, Double::sum);
+        boolean fits = all <= most * HOUR * (1 + 1e-9);
+        if (!fits) {
+            from.fault("hours", String.format(Locale.ROOT, "%.0f h on %s in all", Math.ceil(all / HOUR), of), "at most " + expected, "");
+        }
+        return fits;
     }
 
     // Names

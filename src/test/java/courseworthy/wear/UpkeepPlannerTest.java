@@ -285,4 +285,11 @@ class UpkeepPlannerTest {
         ServiceWork work = of(new ExampleWorkshop(text).ride(START, 1, "dry").weekly(7, "dry").plan(10), "c", "renew").get(0);
         assertThat(work.minutes()).isEqualTo(7);
     }
+
+    @Test
+    void usualRidesOfOneBikeAreOne() {
+        UpkeepPlan one = with(FORK).ride(START, 10, "dry").weekly(7, "dry").plan(30);
+        assertThat(with(FORK).ride(START, 10, "dry").weekly(3, "dry").weekly(4, "dry").plan(30)).isEqualTo(one);
+        assertThat(one.weeks()).isNotEmpty();
+    }
 }

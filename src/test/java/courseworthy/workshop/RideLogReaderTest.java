@@ -115,6 +115,8 @@ class RideLogReaderTest {
                 + "Write \"date: 2026-05-09\", or \"from: 2026-01-05\" and \"to: 2026-03-01\".",
         "to: 2026-02-01 | to: 2026-01-04 | shed/log.yaml:4: to: found \"2026-01-04\", expected a day not before from",
         "hours: 2:30 h | hours: 25 h | shed/log.yaml:3: hours: found \"25 h\" in one day, expected at most 24 h a day",
+        "date: 2026-03-04, bike: pony, debrief: race.yaml | date: 2026-03-01, bike: pony, hours: 22 h | shed/log.yaml:5: hours: found 25 h on pony on 2026-03-01 in all, "
+                + "expected at most 24 h a day",
         "bike: pony, hours: 20 h | bike: poney, hours: 20 h | shed/log.yaml:4: bike: found \"poney\", which is not in the workshop, expected a bike of the workshop;"
                 + "Did you mean \"pony\"?",
         "with: [hoop] | with: [zebra] | shed/log.yaml:3: with: found \"zebra\", which is not in the workshop, expected a part of the workshop;"
@@ -130,6 +132,12 @@ class RideLogReaderTest {
         assertThat(LOG).contains(good);
         read(WORKSHOP, LOG.replace(good, wrong));
         assertThat(String.join("@", said())).isEqualTo(message.replace(";@", "@").replace(";", "\n    "));
+    }
+
+    @Test
+    void aWeekHasNoMoreThanItsHours() throws IOException {
+        read(WORKSHOP, LOG + "  - {bike: pony, hours: 99 h}\n  - {bike: pony, hours: 64:30 h}\n");
+        assertThat(said()).containsExactly("shed/log.yaml:16: hours: found 169 h on pony each week in all, expected at most 168 h a week");
     }
 
     @ParameterizedTest
