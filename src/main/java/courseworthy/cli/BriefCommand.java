@@ -12,6 +12,7 @@ import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefResult;
 import courseworthy.task.BriefTask;
+import courseworthy.task.RecordedRides;
 import courseworthy.task.Request;
 import courseworthy.task.TopicResult;
 import courseworthy.task.Workspace;
@@ -26,6 +27,7 @@ final class BriefCommand extends RequestCommand {
     private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
     private final Given<String> rulePages = rulePages();
+    private final RideLogOptions log = new RideLogOptions(this);
 
     private final PdfOutput pdf = new PdfOutput(this);
 
@@ -35,9 +37,15 @@ final class BriefCommand extends RequestCommand {
                 "courseworthy brief track.gpx --ground 'surface=gravel' --rider me.yaml",
                 "courseworthy brief track.gpx --map region.osm.pbf",
                 "courseworthy brief heather-ridge --workshop workshop.yaml --full",
+                "courseworthy brief heather-ridge --event event.yaml --workshop workshop.yaml --log recordings --log-bike 'steel bike'",
                 "courseworthy brief heather-ridge --format pdf -o brief.pdf",
                 "courseworthy brief heather-ridge --part reasons",
                 "courseworthy brief heather-ridge --topic 'front tyre width'");
+    }
+
+    @Override
+    RecordedRides recorded() {
+        return log.ridesOf(hasWorkshop());
     }
 
     @Override

@@ -5,6 +5,7 @@ import courseworthy.report.json.JsonBrief;
 import courseworthy.task.Brief;
 import courseworthy.task.BriefResult;
 import courseworthy.task.BriefTask;
+import courseworthy.task.RecordedRides;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
 import java.util.List;
@@ -13,12 +14,18 @@ import java.util.List;
 final class ChecklistCommand extends RequestCommand {
 
     private final PdfOutput pdf = new PdfOutput(this);
+    private final RideLogOptions log = new RideLogOptions(this);
 
     ChecklistCommand(Terminal terminal) {
         super("checklist", terminal, List.of(Format.ICS, Format.PDF), "Lists what to do before, at and after the ride, and how it is known to be done.",
                 "courseworthy checklist heather-ridge --format markdown -o checklist.md",
                 "courseworthy checklist heather-ridge --event event.yaml --format ics -o work.ics",
                 "courseworthy checklist heather-ridge --format pdf -o checklist.pdf");
+    }
+
+    @Override
+    RecordedRides recorded() {
+        return log.ridesOf(hasWorkshop());
     }
 
     @Override

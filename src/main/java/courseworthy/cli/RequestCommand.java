@@ -6,6 +6,7 @@ import courseworthy.report.Report;
 import courseworthy.task.BriefResult;
 import courseworthy.task.CalendarTask;
 import courseworthy.task.MapRequest;
+import courseworthy.task.RecordedRides;
 import courseworthy.task.Request;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
@@ -45,11 +46,21 @@ abstract class RequestCommand extends Command {
     public final void run() {
         Request request = Request.builder(course.value()).ground(ground.value()).event(event.value()).rider(rider.value())
                 .sheets(sheets.value()).role(role.value()).date(date.value()).workshop(workshop.value())
-                .map(map.value()).build();
+                .map(map.value()).recorded(recorded()).build();
         if (isTaken(workspace(), request, format.value(), output)) {
             return;
         }
         output.write(answer(workspace(), request, format.value(), colours() && !output.toFile()));
+    }
+
+    /** Rides that are added to the log of the workshop; null for none. */
+    RecordedRides recorded() {
+        return null;
+    }
+
+    /** Whether a workshop is named. */
+    final boolean hasWorkshop() {
+        return workshop.value() != null;
     }
 
     /** The folder in which the result is to stand. */

@@ -30,8 +30,7 @@ final class SeasonCommand extends Command {
 
     private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
     private final Given<Boolean> byWeek = flag("Show the season week by week, riders across: starts, journeys, work by evening, service.", "--by-week");
-    private final Given<String> log = option("--log", "PATH", "A recorded ride (GPX with times) or a folder of them: hours on the parts, besides those of the log.");
-    private final Given<String> logBike = option("--log-bike", "NAME", "With --log: the bike of these rides, where the workshop has several.");
+    private final RideLogOptions log = new RideLogOptions(this);
     private final Given<Format> format = format(Format.CSV, Format.ICS);
     private final Given<String> rulePages = rulePages();
     private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
@@ -73,10 +72,7 @@ final class SeasonCommand extends Command {
 
     /** Null where none is named. */
     private RecordedRides recorded() {
-        if (log.value() == null && logBike.value() != null) {
-            throw new BadInput(Fault.of("--log-bike", 0, "", "no --log", "--log beside it: the rides of that bike", ""));
-        }
-        return log.value() == null ? null : new RecordedRides(log.value(), logBike.value());
+        return log.rides();
     }
 
     private void writeWeeks() {

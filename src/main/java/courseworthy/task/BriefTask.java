@@ -90,7 +90,7 @@ public final class BriefTask {
         inputs.recordedBy(rider);
         Course course = inputs.course(request.course(), request.ground(), request.map());
         Event event = inputs.event(request);
-        Workshop workshop = inputs.workshop(request.workshop());
+        Workshop workshop = inputs.workshop(request);
         Bike bike = rider == null || event == null ? null : bike(rider, event, faults);
         ConsistencyCheck.check(course, event, faults);
         RideInput ride = new RideInput(course, rider, event, bike);

@@ -14,9 +14,10 @@ import java.util.List;
  * @param date     {@code 2025-06-14}; overrides the event's
  * @param workshop the workshop's file
  * @param map      what is taken from a map
+ * @param recorded rides besides those of the workshop's log
  */
 public record Request(String course, String ground, String event, String rider, List<String> sheets, String role, String date,
-        String workshop, MapRequest map) {
+        String workshop, MapRequest map, RecordedRides recorded) {
 
     public Request {
         sheets = List.copyOf(sheets);
@@ -38,6 +39,7 @@ public record Request(String course, String ground, String event, String rider, 
         private String date;
         private String workshop;
         private MapRequest map = MapRequest.NONE;
+        private RecordedRides recorded;
 
         private Builder(String course) {
             this.course = course;
@@ -83,8 +85,13 @@ public record Request(String course, String ground, String event, String rider, 
             return this;
         }
 
+        public Builder recorded(RecordedRides value) {
+            recorded = value;
+            return this;
+        }
+
         public Request build() {
-            return new Request(course, ground, event, rider, sheets, role, date, workshop, map);
+            return new Request(course, ground, event, rider, sheets, role, date, workshop, map, recorded);
         }
     }
 }

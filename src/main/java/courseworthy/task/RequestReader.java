@@ -189,6 +189,18 @@ final class RequestReader {
         recorded = kind == null ? recorded : kind;
     }
 
+    /** The workshop of a request, with the recorded rides that it adds to its log; null where no file is named. */
+    Workshop workshop(Request request) {
+        Workshop workshop = workshop(request.workshop());
+        RecordedRides rides = request.recorded();
+        Path path = workshop == null || rides == null || faults.stop() ? null : path(rides.typed());
+        if (path == null) {
+            return workshop;
+        }
+        faults.reads(path);
+        return RideLogFiles.add(workshop, rides, path, faults);
+    }
+
     /** The workshop; null where no file is named. */
     Workshop workshop(String typed) {
         Path path = typed == null ? null : path(typed);
