@@ -14,6 +14,7 @@ final class AfterSwapChecks {
 
     /** What it takes to join a hose again and to fill it (common practice, no source). */
     static final List<String> OPENED_HOSE = List.of("brake fluid and hose fittings, as the brake asks", "brake cleaner");
+    static final List<String> OPENED_CABLE = List.of("inner cable and housing, as the brake asks");
 
     private AfterSwapChecks() {
     }
@@ -70,7 +71,6 @@ final class AfterSwapChecks {
             case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
             case CHAIN -> List.of("joining link");
             case CRANK, PEDALS, CASSETTE, HEADSET, BOTTOM_BRACKET -> List.of("grease");
-            case CALIPER -> OPENED_HOSE;
             case DROPPER_REMOTE, LOCKOUT_REMOTE -> List.of("inner cable, where it is pulled by one");
             case SEATPOST -> List.of("grease or assembly paste, as the post asks");
             case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");

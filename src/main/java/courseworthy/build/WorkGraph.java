@@ -27,6 +27,8 @@ final class WorkGraph {
     /** What goes on another bike. */
     private final Set<Part> lent = new LinkedHashSet<>();
     private final List<WorkJob> jobs = new ArrayList<>();
+    /** What is in the places of each bike once all is done. */
+    private final Map<Part, Map<MountingPlace, Part>> after = new IdentityHashMap<>();
     private int[][] waits;
 
     private WorkGraph(WorkRules rules, MountingState before, BiPredicate<Part, WorkRules.FollowUp> follows) {
@@ -87,7 +89,7 @@ final class WorkGraph {
 
     private int wait(WorkJob one, WorkJob other) {
         int out = rules.wait(one.kind(), other.kind(), one.shared(other));
-        boolean bled = other.end() != null && one.bike() == other.bike() && OpenedHoses.ends(one.swap()).contains(other.end())
+        boolean bled = other.end() != null && one.bike() == other.bike() && OpenedHoses.ends(one.swap(), after.get(one.bike())).contains(other.end())
                 && rules.followUps().stream().anyMatch(each -> each.followsOpenedHose() && each.job().equals(other.kind()));
         return bled ? Math.max(out, 0) : out;
     }
@@ -164,6 +166,9 @@ final class WorkGraph {
 
     private void jobsOn(Part root, List<Swap> swaps) {
         boolean bike = root.kind() == PartKind.BIKE;
+        Map<MountingPlace, Part> places = before.places(root);
+        swaps.stream().filter(each -> each.on() != null).forEach(each -> places.put(each.place(), each.on()));
+        after.put(root, places);
         for (MountingPlace wheel : bike ? List.of(MountingPlace.FRONT_WHEEL, MountingPlace.REAR_WHEEL) : List.<MountingPlace>of()) {
             if (before.places(root).get(wheel) != null && swaps.stream().anyMatch(each -> goesOut(each, root, wheel))) {
                 jobs.add(wheelOut(root, wheel, swaps));
@@ -198,7 +203,8 @@ final class WorkGraph {
         }
         for (String end : List.of("front", "rear")) {
             if (jobs.stream().anyMatch(job -> job.bike() == root && (each.follows(job.kind()) && end.equals(job.end())
-                    || each.followsOpenedHose() && OpenedHoses.ends(job.swap()).contains(end)))) {
+                    || each.followsOpenedHose() && OpenedHoses.ends(job.swap(), after.get(root)).contains(end)
+                    || each.followsOpenedCable() && OpenedHoses.cabled(job.swap(), after.get(root)).contains(end)))) {
                 jobs.add(new WorkJob(each.job(), root, end, Set.of(), each.what().replace("END", end), each.minutes(), null));
             }
         }
@@ -220,7 +226,7 @@ final class WorkGraph {
         if (swap.place() == wheel || swap.over() == in) {
             return true;
         }
-        if (OpenedHoses.ends(swap).contains(wheel.end())) {
+        if (OpenedHoses.ends(swap, after.get(root)).contains(wheel.end())) {
             return true;
         }
         boolean atThatEnd = wheel.end().equals(end(swap.place()));

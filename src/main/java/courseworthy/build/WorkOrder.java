@@ -155,7 +155,7 @@ final class WorkOrder {
         }
         out.add(new Swap(root, place, has, wants, with, moved ? over : null, from == root ? null : from, grams,
                 new Build.SwapWork(work.minutes(place.kind()), along(root, place, wants, moved ? over : null, was, with), afterwards(place, wants),
-                        needs(root, place, wants), AfterSwapChecks.mechanic(place) || !OpenedHoses.along(root, place.kind(), wants).isEmpty()), List.of()));
+                        needs(root, place, wants), AfterSwapChecks.mechanic(place) || !OpenedHoses.along(root, place.kind(), wants, then.places(root)).isEmpty()), List.of()));
     }
 
     /** What a fork or a stem does not take along when it comes off: it stays with the bike, and takes its place on the new one unasked. */
@@ -172,11 +172,9 @@ final class WorkOrder {
     }
 
     /** What a swap uses up, and what a hose that it opens does. */
-    private static List<String> needs(Part root, MountingPlace place, Part wants) {
+    private List<String> needs(Part root, MountingPlace place, Part wants) {
         List<String> all = new ArrayList<>(AfterSwapChecks.needs(place, wants));
-        if (place.kind() != PartKind.CALIPER && !OpenedHoses.along(root, place.kind(), wants).isEmpty()) {
-            all.addAll(AfterSwapChecks.OPENED_HOSE);
-        }
+        all.addAll(OpenedHoses.needs(root, place, wants, then.places(root)));
         return all;
     }
 
@@ -204,7 +202,7 @@ final class WorkOrder {
             return List.of(over + " comes " + (over.kind() == PartKind.FORK ? "out of " : "off ") + root + " for it");
         }
         Map<MountingPlace, Part> after = then.places(root);
-        List<String> hoses = OpenedHoses.along(root, place.kind(), wants);
+        List<String> hoses = OpenedHoses.along(root, place.kind(), wants, after);
         if (place.kind() == PartKind.FORK) {
             List<String> all = new ArrayList<>(ForkSwapChecks.of(root, begun, after));
             all.addAll(hoses);

@@ -79,6 +79,21 @@ public final class BrakeFit {
                 : FitComparison.label(caliper, PartDetail.BRAKE_MOUNT, adapter, PartDetail.CALIPER_MOUNT);
     }
 
+    /** A caliper that is pulled by a cable and a lever that pushes fluid do nothing for each other; levers that brake too are listed as shifters. */
+    public static FitResult actuation(Part caliper, Part levers) {
+        String pushed = levers.word(PartDetail.BRAKE_ACTUATION);
+        String how = caliper.word(PartDetail.BRAKE_ACTUATION);
+        if (pushed == null) {
+            return FitResult.FITS;
+        }
+        return how == null ? FitResult.unknown("see whether " + caliper + " is worked by a cable or by fluid")
+                : how.equals(pushed) ? FitResult.FITS : FitResult.not(named(how) + " caliper against " + named(pushed) + " levers");
+    }
+
+    private static String named(String actuation) {
+        return actuation.equals("cable") ? "cable-pulled" : actuation;
+    }
+
     /** A longer fork takes the front caliper so much farther from the lever than the hose on the bike was measured for. */
     public static FitResult frontHose(Part caliper, Part fork, Part bike) {
         if (!caliper.has(PartDetail.HOSE_LENGTH) && !bike.has(PartDetail.FRONT_HOSE)) {

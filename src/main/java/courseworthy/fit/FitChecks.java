@@ -86,6 +86,7 @@ public final class FitChecks {
         optional("front-caliper-on-its-mount", (bike, load, p) -> BrakeFit.caliperMount(p[0], p[2], p[1]), on(FRONT_CALIPER, FORK, FRONT_ADAPTER));
         optional("rear-caliper-on-its-mount", (bike, load, p) -> BrakeFit.caliperMount(p[0], p[1], bike), on(REAR_CALIPER, REAR_ADAPTER));
         add("front-hose-reaches", (bike, load, p) -> BrakeFit.frontHose(p[0], p[1], bike), on(FRONT_CALIPER, FORK));
+        add("caliper-and-levers", (bike, load, p) -> BrakeFit.actuation(p[0], p[1]), on(FRONT_CALIPER, SHIFTER), on(REAR_CALIPER, SHIFTER));
         add("rear-hose-reaches", (bike, load, p) -> BrakeFit.rearHose(p[0], bike), on(REAR_CALIPER));
         add("front-rotor-no-smaller", (bike, load, p) -> BrakeFit.rotorsInOrder(p[0], p[1]), on(FRONT_ROTOR, REAR_ROTOR));
         add("freehub", (bike, load, p) -> DrivetrainFit.freehub(p[0], p[1]), on(CASSETTE, REAR_WHEEL));

@@ -85,6 +85,7 @@ public enum PartDetail {
             "the shortest hose that reaches the front caliper with the bar turned either way, with a fork of the design length"),
     REAR_HOSE("rear hose", "a length from 300 mm to 2500 mm", Dimension.LENGTH, 0.3, 2.5, "the shortest hose that reaches the rear caliper with the bar turned either way"),
     HOSES_THROUGH("hoses through", List.of("fork", "headset", "stem", "bar"), true, "parts that a brake hose runs inside, so that it is opened where one of them is swapped"),
+    BRAKE_ACTUATION("braking", List.of("hydraulic", "cable"), "how a brake is worked: of a caliper, of levers that brake too, and of a bike for what is not listed"),
     HOSE_LENGTH("hose length", "a length from 300 mm to 2500 mm", Dimension.LENGTH, 0.3, 2.5, "of a caliper's hose, from the lever"),
     HEADSET_FIT("headset fit", Form.LABEL, "headset fits", "of head tube and headset"),
     LOWER_BEARING("lower bearing", Form.LABEL, "lower bearings", "of the headset, and of the crown race that it runs on"),

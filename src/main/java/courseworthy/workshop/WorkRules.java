@@ -29,6 +29,8 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
     static final String ANY = "any";
     /** Stands for work that opens the hose of a brake: a caliper that goes on, or a part that the hose runs inside. */
     static final String HOSE_OPENED = "hose opened";
+    /** Stands for the same of a brake that is pulled by a cable. */
+    static final String CABLE_OPENED = "cable opened";
 
     private static final String FILE = "rules/stand/order.yaml";
     private static final int LONGEST = 400;
@@ -87,6 +89,11 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
         /** Whether it follows work that opens the hose of a brake. */
         public boolean followsOpenedHose() {
             return after.contains(HOSE_OPENED);
+        }
+
+        /** Whether it follows work that takes off the cable of a brake. */
+        public boolean followsOpenedCable() {
+            return after.contains(CABLE_OPENED);
         }
     }
 

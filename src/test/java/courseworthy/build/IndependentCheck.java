@@ -142,6 +142,10 @@ final class IndependentCheck {
                     : front ? new MountingPlace[] {caliper, MountingPlace.FORK, adapter} : new MountingPlace[] {caliper, adapter};
             need("caliper mount", labels(held.word(PartDetail.BRAKE_MOUNT), under), places);
             hose(front, held, holder, caliper);
+            Part levers = build.get(MountingPlace.SHIFTER);
+            if (levers != null && levers.has(PartDetail.BRAKE_ACTUATION)) {
+                need("levers", labels(held.word(PartDetail.BRAKE_ACTUATION), levers.word(PartDetail.BRAKE_ACTUATION)), caliper, MountingPlace.SHIFTER);
+            }
         }
     }
 

@@ -24,11 +24,15 @@ class OpenedHosesTest {
     @TempDir
     private Path folder;
 
-    private Workshop workshop(String from, String to) throws IOException {
+    /** The example workshop with texts replaced by others. */
+    private Workshop workshop(String... pairs) throws IOException {
         Path file = folder.resolve("cellar.yaml");
         String text = Files.readString(Path.of("docs/examples/workshops/cellar.yaml"));
-        assertThat(text).contains(from);
-        Files.writeString(file, text.replace(from, to));
+        for (int i = 0; i < pairs.length; i += 2) {
+            assertThat(text).contains(pairs[i]);
+            text = text.replace(pairs[i], pairs[i + 1]);
+        }
+        Files.writeString(file, text);
         Faults faults = new Faults();
         Workshop out = WorkshopReader.read(file, "cellar.yaml", faults);
         faults.throwIfAny();
@@ -102,5 +106,39 @@ class OpenedHosesTest {
         Workshop workshop = workshop("    headset fit: tall cups\n    pad shape", "    headset fit: tall cups\n    hoses through: [stem]\n    pad shape");
         assertThat(jobs(workshop, swaps(workshop, MountingPlace.FORK, "slim fork 110"))).doesNotContain("front bleed the brake");
         assertThat(jobs(workshop, swaps(workshop, MountingPlace.BAR, "old bar 740"))).containsExactly("bar", "test ride");
+    }
+
+    /** A caliper that is pulled by a cable has no fluid: its cable is set, the wheel in, before the brakes are bedded in. */
+    @Test
+    void aCablePulledCaliperIsSetAndNotBled() throws IOException {
+        Workshop workshop = workshop("  # Lights and bags\n", "  - {name: spare caliper, kind: brake caliper, end: front, mass: 110 g, brake mount: post, hose length: 900 mm, "
+                + "pad shape: round pad, braking: cable}\n  # Lights and bags\n");
+        List<Swap> swaps = swaps(workshop, MountingPlace.FRONT_CALIPER, "spare caliper");
+        assertThat(jobs(workshop, swaps)).containsExactly("front wheel out", "front brake caliper", "front wheel in", "front set the brake cable", "bed in the brakes", "test ride");
+        assertThat(swaps.get(0).work().needs()).containsExactly("inner cable and housing, as the brake asks");
+        assertThat(swaps(withAnotherCaliper(), MountingPlace.FRONT_CALIPER, "spare caliper").get(0).work().needs()).containsExactly("brake fluid and hose fittings, as the brake asks",
+                "brake cleaner");
+    }
+
+    /** Through a bar run one cable and one hose: the front brake is set, the rear bled, and only the rear wheel is out for it. */
+    @Test
+    void aBarWithACableAndAHoseInside() throws IOException {
+        Workshop workshop = workshop("    headset fit: tall cups\n    pad shape", "    headset fit: tall cups\n    hoses through: [bar]\n    pad shape",
+                "{name: hardtail caliper front, kind: brake caliper, on: hardtail,", "{name: hardtail caliper front, kind: brake caliper, on: hardtail, braking: cable,");
+        List<Swap> swaps = swaps(workshop, MountingPlace.BAR, "old bar 740");
+        assertThat(jobs(workshop, swaps)).containsExactlyInAnyOrder("bar", "rear wheel out", "rear bleed the brake", "rear wheel in", "front set the brake cable", "test ride")
+                .containsSubsequence("bar", "rear bleed the brake", "rear wheel in").containsSubsequence("bar", "front set the brake cable", "test ride");
+        assertThat(swaps.get(0).work().along()).containsExactly("The rear brake hose runs inside it: it is opened, and the brake is bled",
+                "The front brake cable runs inside it: it is pulled out, and the brake is set again");
+        assertThat(swaps.get(0).work().needs()).contains("brake fluid and hose fittings, as the brake asks", "inner cable and housing, as the brake asks");
+    }
+
+    /** What is written of the bike holds where its calipers are not listed. */
+    @Test
+    void theBikeSaysHowItBrakes() throws IOException {
+        Workshop workshop = workshop("    headset fit: tall cups\n    pad shape", "    headset fit: tall cups\n    hoses through: [bar]\n    braking: cable\n    pad shape");
+        List<Swap> swaps = swaps(workshop, MountingPlace.BAR, "old bar 740");
+        assertThat(jobs(workshop, swaps)).containsExactlyInAnyOrder("bar", "front set the brake cable", "rear set the brake cable", "test ride");
+        assertThat(swaps.get(0).work().along()).containsExactly("The brake cables run inside it: they are pulled out, and both brakes are set again");
     }
 }

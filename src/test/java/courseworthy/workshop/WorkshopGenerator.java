@@ -22,7 +22,7 @@ public final class WorkshopGenerator {
     private static final Set<PartDetail> SYSTEMS = EnumSet.of(PartDetail.BRAKE_MOUNT, PartDetail.CALIPER_MOUNT, PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE,
             PartDetail.HOSE_LENGTH, PartDetail.HEADSET_FIT, PartDetail.LOWER_BEARING, PartDetail.RACE_SEAT, PartDetail.SHELL, PartDetail.REMOTE, PartDetail.REMOTES_WORKED,
             PartDetail.DROPPER_ROUTING, PartDetail.ROUTING, PartDetail.CHARGE, PartDetail.FORK_OFFSET, PartDetail.DIRECTION, PartDetail.MOUNTED_SIDE, PartDetail.SPOKE_LENGTHS,
-            PartDetail.HOSES_THROUGH);
+            PartDetail.HOSES_THROUGH, PartDetail.BRAKE_ACTUATION);
     private static final Set<PartKind> SYSTEM_KINDS = EnumSet.of(PartKind.HEADSET, PartKind.CROWN_RACE, PartKind.BOTTOM_BRACKET, PartKind.BATTERY, PartKind.DROPPER_REMOTE,
             PartKind.LOCKOUT_REMOTE, PartKind.CALIPER, PartKind.ADAPTER);
     private static final List<MountingPlace> COMMON_PLACES = java.util.Arrays.stream(MountingPlace.values()).filter(place -> !SYSTEM_KINDS.contains(place.kind())).toList();
