@@ -10,11 +10,13 @@ import courseworthy.build.SeasonWork.Purpose;
 import courseworthy.event.WorkHours;
 import courseworthy.fit.FitRules;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
 import courseworthy.workshop.WorkRules;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +35,8 @@ final class SeasonSchedule {
     /** Days that the way back may take after the last start of a season (computing). */
     private static final int AFTERWARDS = 60;
 
-    private final Workshop start;
+    /** As at the beginning, but for sealant, which is as new as its tyre is. */
+    private Workshop start;
     private final Terms terms;
     private final WorkHours hours;
     private final List<Job> jobs = new ArrayList<>();
@@ -179,9 +182,35 @@ final class SeasonSchedule {
         add(wayBack, lastBuilds, Purpose.RETURN);
         add(plan, made, Purpose.START);
         Workshop from = made.isEmpty() || made.get(0).build().after() == null ? stands : fromWhich(made);
-        stands = from.mounted(OutingBuild.moved(made));
+        Map<String, LocalDate> fresh = fresh(made, plan);
+        stands = from.mounted(OutingBuild.moved(made)).sealed(fresh);
+        start = start.sealed(fresh);
         before = outings;
         lastBuilds = made;
+    }
+
+    /** Wheels that get another tyre on the way back or for some builds, and fresh sealant with it, with the day of the work. */
+    private Map<String, LocalDate> fresh(List<OutingBuild> made, WorkPlan plan) {
+        Map<String, LocalDate> out = new HashMap<>();
+        if (!wayBack.evenings().isEmpty()) {
+            MountingState home = state(stands, MountingState.of(start).written());
+            tyres(out, swaps(stands, MountingState.of(stands), home), home, wayBack);
+        }
+        for (OutingBuild each : made) {
+            if (each.build().after() != null) {
+                tyres(out, each.build().swaps(), each.build().after(), plan);
+            }
+        }
+        return out;
+    }
+
+    private static void tyres(Map<String, LocalDate> to, List<Swap> swaps, MountingState after, WorkPlan plan) {
+        for (Swap each : swaps) {
+            Part wheel = each.place().kind() == PartKind.TYRE && each.on() != null ? after.on(each.on()) : null;
+            if (wheel != null && !plan.evenings().isEmpty()) {
+                to.put(wheel.name(), plan.evenings().get(0).date());
+            }
+        }
     }
 
     /** Where there was time for the way back the builds began at home, else at what stood. */

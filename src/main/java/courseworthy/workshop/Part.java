@@ -91,6 +91,13 @@ public final class Part {
         return out;
     }
 
+    /** The same, lying loose, added on another day: sealant that is new. */
+    Part copyAdded(LocalDate day) {
+        Part out = copy(false);
+        out.details.put(PartDetail.ADDED, day);
+        return out;
+    }
+
     /** The bike it was on when the workshop was read, whatever has taken it off since; null where it lay loose. */
     private String home() {
         return home != null || bike() == null ? home : bike().name();

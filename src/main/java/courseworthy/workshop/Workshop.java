@@ -1,5 +1,6 @@
 package courseworthy.workshop;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -121,6 +122,17 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
     /** The same with some parts of the wish list bought and ridden in. */
     public Workshop owning(Set<String> names) {
         return anew(Map.of(), part -> part.copy(names.contains(part.name())));
+    }
+
+    /** The same with new sealant in some wheels. @param wheels the day on which it went in, by the name of the wheel */
+    public Workshop sealed(Map<String, LocalDate> wheels) {
+        return wheels.isEmpty() ? this : anew(Map.of(), part -> {
+            LocalDate day = null;
+            for (Part at = part.kind() == PartKind.SEALANT ? part.on() : null; at != null; at = at.on()) {
+                day = wheels.getOrDefault(at.name(), day);
+            }
+            return day == null ? part.copy(false) : part.copyAdded(day);
+        });
     }
 
     private Workshop anew(Map<String, String> on, UnaryOperator<Part> copier) {

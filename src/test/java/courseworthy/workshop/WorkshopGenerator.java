@@ -141,7 +141,7 @@ public final class WorkshopGenerator {
         if (details.get(PartDetail.REMOTE) != null && systems.nextInt(30) > 0) {
             details.remove(PartDetail.REMOTE);
         }
-        for (PartDetail detail : List.of(PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE, PartDetail.HOSE_LENGTH, PartDetail.ROUTING, PartDetail.DROPPER_ROUTING)) {
+        for (PartDetail detail : List.of(PartDetail.MOUNT_ROTOR, PartDetail.FRONT_HOSE, PartDetail.REAR_HOSE, PartDetail.HOSE_LENGTH, PartDetail.ROUTING, PartDetail.DROPPER_ROUTING, PartDetail.BRAKE_ACTUATION)) {
             if (details.containsKey(detail) && kind != PartKind.ADAPTER && systems.nextInt(6) > 0) {
                 details.remove(detail);
             }
