@@ -74,7 +74,7 @@ class ArchitectureTest {
         MAY_USE.put("worth", "course call ride engine sheet demand decision topic claim");
         MAY_USE.put("build", "call worth ride event workshop wear fit engine sheet demand decision topic claim");
         MAY_USE.put("stage", "call worth build wear ride event workshop engine sheet demand decision topic claim");
-        MAY_USE.put("checklist", "call build wear event demand decision topic claim");
+        MAY_USE.put("checklist", "call worth ride build wear event demand decision topic claim");
         MAY_USE.put("scout", "call ride engine demand decision course topic claim event rider sheet");
         MAY_USE.put("debrief", "call sheet claim topic text");
         MAY_USE.put("schema", "text course rider event workshop demand topic claim sheet debrief");

@@ -9,6 +9,7 @@ import courseworthy.claim.Task;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.event.Event;
+import courseworthy.worth.PitPlan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -17,7 +18,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Makes the checklist of one call: items from rules' tasks with the decided values in them, and what the event asks. Nothing is
+ * Makes the checklist of one call: items from rules' tasks with the decided values in them, what the event asks, and what
+ * waits in the pits. Nothing is
  * dropped but what asks for something that is not on this bike; safety-critical items never are.
  */
 public final class ChecklistMaker {
@@ -28,22 +30,34 @@ public final class ChecklistMaker {
     private final Call call;
     private final Event event;
     private final Build build;
+    private final PitPlan pits;
     private final String role;
 
-    private ChecklistMaker(Call call, Event event, Build build) {
+    private ChecklistMaker(Call call, Event event, Build build, PitPlan pits) {
         this.call = call;
         this.event = event;
         this.build = build;
+        this.pits = pits;
         this.role = role(call);
     }
 
     public static Checklist of(Call call, Event event) {
-        return of(call, event, null);
+        return of(call, event, null, PitPlan.NONE);
     }
 
     /** @param build whose swaps go on the list; null for none */
     public static Checklist of(Call call, Event event, Build build) {
-        return new ChecklistMaker(call, event, build).checklist();
+        return of(call, event, build, PitPlan.NONE);
+    }
+
+    /**
+     * The checklist with all that belongs to the day.
+     *
+     * @param build whose swaps go on the list; null for none
+     * @param pits  what waits in them goes on the list
+     */
+    public static Checklist of(Call call, Event event, Build build, PitPlan pits) {
+        return new ChecklistMaker(call, event, build, pits).checklist();
     }
 
     /** What the bike is set up for; {@code training} where the demands do not say. */
@@ -86,6 +100,7 @@ public final class ChecklistMaker {
             }
         }
         out.addAll(asked());
+        out.addAll(PitItems.of(pits));
         if (build != null) {
             out.addAll(SwapItems.of(build));
         }

@@ -20,6 +20,7 @@ import courseworthy.demand.Survey;
 import courseworthy.engine.DroolsRules;
 import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
+import courseworthy.event.Pit;
 import courseworthy.fit.FitRules;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Progress;
@@ -139,11 +140,11 @@ public final class BriefTask {
         Call call = called.call();
         Event event = ride.event();
         Call mounted = BuildCall.of(called.rules(), call, build, ride::on);
-        DayOutlook day = outlook ? outlook(called, mounted,
-                RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date())) : DayOutlook.ofPits(call, mounted);
+        RefitAfterTurn refit = RefitAfterTurn.of(called.rules(), fit, call, build, mounted, called.workshop(), event.date());
+        DayOutlook day = outlook ? outlook(called, mounted, refit) : pits(called, mounted, refit);
         WhatIfCall trial = margins ? new WhatIfCall(called.rules(), call) : null;
         List<CloseThreshold> close = margins ? CloseThresholdFinder.of(called.rules(), call, trial) : List.of();
-        Checklist checklist = ChecklistMaker.of(mounted, event, build);
+        Checklist checklist = ChecklistMaker.of(mounted, event, build, day.pits());
         return new BriefResult(called.rules(), call, mounted, BriefAssembler.of(ride.course(), ride.rider(), event, call, mounted, close,
                 new Reliance(new GroundReliance(ride, called.rules(), call), new SingleChanges(called.rules(), call, trial)), checklist, day,
                 called.worths(), build, sheets), ride);
@@ -152,6 +153,12 @@ public final class BriefTask {
     private DayOutlook outlook(Called called, Call mounted, RefitAfterTurn refit) {
         return DayOutlook.of(called.call(), mounted, others(called, refit), BikeAtHand.of(called.rules(), called.call()))
                 .with(shortfall(called.call(), mounted, called.ride()));
+    }
+
+    /** What waits in the pits; only where wheels may wait there is it asked which the wet wants. */
+    private DayOutlook pits(Called called, Call mounted, RefitAfterTurn refit) {
+        boolean wheels = called.ride().event().plan().pits().stream().anyMatch(Pit::wheels);
+        return DayOutlook.ofPits(called.call(), mounted, wheels ? others(called, refit) : List.of());
     }
 
     private List<PlanB> others(Called called, RefitAfterTurn refit) {

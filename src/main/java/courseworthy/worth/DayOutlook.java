@@ -39,13 +39,18 @@ public record DayOutlook(PressureSettings pressures, SuspensionSettings suspensi
         return null;
     }
 
-    /** What waits in pits alone, with the plan that it goes by; nothing where there are no pits. */
-    public static DayOutlook ofPits(Call call, Call mounted) {
+    /**
+     * What waits in pits alone, with the plan that it goes by; nothing where there are no pits.
+     *
+     * @param mounted   the call for the parts of a build; the call itself where there is none
+     * @param otherwise second calls, of which one on wet ground says what wheels for the wet have
+     */
+    public static DayOutlook ofPits(Call call, Call mounted, List<PlanB> otherwise) {
         if (call.demands().estimated() == null || call.demands().estimated().day().pits().isEmpty()) {
             return NONE;
         }
         DayPlan plan = DayPlan.of(call);
-        return new DayOutlook(null, null, plan, List.of(), null, PitPlanner.of(mounted, plan, null), null);
+        return new DayOutlook(null, null, plan, List.of(), null, PitPlanner.of(mounted, plan, wet(otherwise)), null);
     }
 
     public static DayOutlook of(Call call, List<PlanB> otherwise, BikeAtHand bikeAtHand) {

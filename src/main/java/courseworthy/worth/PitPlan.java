@@ -17,6 +17,9 @@ import java.util.List;
  */
 public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot, List<Piece> easy, List<Choice> choices, List<String> wetTyres) {
 
+    /** A bottle that is handed up, L (common practice, no source). */
+    public static final double BOTTLE = 0.5;
+
     /** Where there are no pits. */
     public static final PitPlan NONE = new PitPlan(List.of(), null, null, null, List.of(), List.of(), null);
 

@@ -29,8 +29,8 @@ import java.util.List;
 /** Plans the pits of a race of laps. */
 final class PitPlanner {
 
-    /** A bottle that is handed up, L, and how much more than is drunk is taken along (practice). */
-    static final double BOTTLE = 0.5;
+    private static final double BOTTLE = PitPlan.BOTTLE;
+    /** How much more than is drunk is taken along (practice). */
     private static final double RESERVE = 1.15;
     /** Both wheels taken out and put in with somebody's help, and alone, s (common practice, no source). */
     private static final Range WHEELS_HELPED = new Range(50, 80, 140);
