@@ -72,8 +72,10 @@ final class BriefCommand extends RequestCommand {
     }
 
     private Report report(Brief brief, Format format, RuleLinks links) {
-        return part.value() != null ? BriefReport.part(brief, part.value())
-                : format == Format.HTML ? BriefPageReport.of(brief, links) : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
+        if (part.value() != null) {
+            return format == Format.HTML ? BriefReport.partOnPage(brief, part.value(), links) : BriefReport.part(brief, part.value());
+        }
+        return format == Format.HTML ? BriefPageReport.of(brief, links) : full.value() || format != Format.TEXT ? BriefReport.of(brief) : BriefReport.inShort(brief);
     }
 
     private void checkOptions(Format format) {
@@ -81,8 +83,9 @@ final class BriefCommand extends RequestCommand {
         if (part.value() != null && (topic.value() != null || full.value())) {
             throw new BadInput(Fault.of("--part", 0, "", topic.value() != null ? "--topic beside it" : "--full beside it", "one of --part, --topic and --full", ""));
         }
-        if (part.value() != null && rulePages.value() != null) {
-            throw new BadInput(Fault.of("--part", 0, "", "--rule-pages beside it", "one of them", "The reasons of the whole brief, or of one --topic, lead to the pages of rules."));
+        if (part.value() != null && rulePages.value() != null && !BriefReport.PARTS_WITH_RULES.contains(part.value())) {
+            throw new BadInput(Fault.of("--part", 0, "", part.value() + " with --rule-pages beside it", String.join(" or ", BriefReport.PARTS_WITH_RULES),
+                    "No other part alone names rules; the whole brief does, and --topic."));
         }
         if (part.value() != null && format == Format.JSON) {
             throw new BadInput(Fault.of("--part", 0, "", "--format json beside it", "text, markdown or html", "JSON always has everything: take the field you need."));

@@ -1,5 +1,6 @@
 package courseworthy.report;
 
+import courseworthy.claim.RuleOrigin;
 import courseworthy.course.ElevationLine;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Lost;
@@ -36,10 +37,20 @@ public final class BriefReport {
             + " one habit, some advice against it, or something assumed. thin (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
             + ": close; a small change in one figure would change it.";
 
+    /** The parts that give reasons, and so name rules. */
+    public static final List<String> PARTS_WITH_RULES = List.of(REASONS, AGAINST);
+
     private final Brief brief;
+    /** From a rule's name to its page; null where reasons stand without the names of their rules. */
+    private final RuleLinks rules;
 
     BriefReport(Brief brief) {
+        this(brief, null);
+    }
+
+    private BriefReport(Brief brief, RuleLinks rules) {
         this.brief = brief;
+        this.rules = rules;
     }
 
     /** The whole brief. */
@@ -66,9 +77,21 @@ public final class BriefReport {
 
     /** One part of a brief; a report that says so where this brief has no such part. */
     public static Report part(Brief brief, String name) {
-        BriefReport report = new BriefReport(brief);
+        return new BriefReport(brief).part(name);
+    }
+
+    /**
+     * One part of a brief as a page, where each reason names its rule.
+     *
+     * @param rules from rules to their pages
+     */
+    public static Report partOnPage(Brief brief, String name, RuleLinks rules) {
+        return new BriefReport(brief, rules).part(name);
+    }
+
+    private Report part(String name) {
         Report.Builder out = ReportHead.of(brief, ReportHead.purpose(brief));
-        return report.whole().section(name).map(out::section)
+        return whole().section(name).map(out::section)
                 .orElseGet(() -> out.paragraph("There is nothing under \"" + name + "\" in this brief.")).build();
     }
 
@@ -147,7 +170,8 @@ public final class BriefReport {
     private Section.Builder reasons() {
         List<RichText> lines = new ArrayList<>();
         for (LeadingReason reason : brief.reasons()) {
-            lines.add(RichText.ofQuoted(Phrases.values(reason.decisions())).in(Style.STRONG).text(": ").quoted(Phrases.because(reason.claim().author())));
+            lines.add(RichText.ofQuoted(Phrases.values(reason.decisions())).in(Style.STRONG).text(": ").quoted(Phrases.because(reason.claim().author()))
+                    .append(rule(reason.claim().author())));
         }
         return Section.builder(REASONS, "Reasons").remark(Phrases.ELSE_PRACTICE).paragraph(lines.isEmpty() ? "No rule applied; every value is a default." : "")
                 .bullets(lines);
@@ -158,10 +182,14 @@ public final class BriefReport {
         for (Decision decision : brief.decisions()) {
             for (Lost lost : Phrases.against(decision)) {
                 lines.add(RichText.of(decision.topic().name() + ": ").quoted(Phrases.says(lost.claim()) + ", " + Phrases.lost(lost) + ". "
-                        + Phrases.because(lost.claim().author())));
+                        + Phrases.because(lost.claim().author())).append(rule(lost.claim().author())));
             }
         }
         return Section.builder(AGAINST, "Advice that was not followed").bullets(lines);
+    }
+
+    private RichText rule(RuleOrigin author) {
+        return rules == null ? RichText.EMPTY : RichText.of(" Rule: ").append(rules.of(author)).text(".");
     }
 
     Section.Builder assumed() {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +59,8 @@ class PagesCommandTest {
         new ToolOutput().run("why", "heather-ridge", "rear tyre casing", "--format", "html", "--rule-pages", handbook.toString(), "-o", why.toString());
         assertThat(Jsoup.parse(Files.readString(why)).select("#chain a[href^=..], #other-rules a[href^=..]")).hasSizeGreaterThan(3).allSatisfy(link ->
                 assertThat(why.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize()).isRegularFile());
+        reasonsOfAPartLeadToThem(handbook, page.resolveSibling("reasons.html"), "reasons", 30);
+        reasonsOfAPartLeadToThem(handbook, page.resolveSibling("against.html"), "against", 2);
         int links = 0;
         for (String each : List.of("index.html", "topics/rear-tyre-casing.html", "rules/all.html", "rules/shipped-less-pressure-in-the-wet.html")) {
             Path at = handbook.resolve(each);
@@ -69,6 +72,22 @@ class PagesCommandTest {
         assertThat(links).isGreaterThan(600);
     }
 
+    private static void reasonsOfAPartLeadToThem(Path handbook, Path page, String part, int least) throws IOException {
+        new ToolOutput().run("brief", "heather-ridge", "--part", part, "--format", "html", "--rule-pages", handbook.toString(), "-o", page.toString());
+        assertThat(Jsoup.parse(Files.readString(page)).select("#" + part + " li a[href^=..]")).hasSizeGreaterThan(least).allSatisfy(link -> {
+            Path to = page.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize();
+            assertThat(Jsoup.parse(Files.readString(to)).select("h1").text()).isEqualTo(link.text());
+        });
+    }
+
+    /** Without pages of rules a reason names its rule, and leads nowhere but to its source on the same page. */
+    @Test
+    void withoutRulePagesReasonsNameTheirRules() {
+        Document page = Jsoup.parse(new ToolOutput().run("brief", "heather-ridge", "--part", "reasons", "--format", "html"));
+        assertThat(page.select("#reasons li")).hasSizeGreaterThan(20).allSatisfy(line -> assertThat(line.text()).matches(".* Rule: [a-z]+/[a-z0-9-]+\\."));
+        assertThat(page.select("a[href]")).allSatisfy(link -> assertThat(page.getElementById(link.attr("href").substring(1))).as(link.outerHtml()).isNotNull());
+    }
+
     @Test
     void rulePagesAreRefusedWhereThereAreNoneOrNoPageRefersToThem() throws IOException {
         Path none = Files.createDirectory(folder.resolve("none"));
@@ -77,7 +96,7 @@ class PagesCommandTest {
         assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--rule-pages", none.toString()).err())
                 .isEqualTo("--rule-pages: found --format text beside it, expected --format html\n");
         assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--format", "html", "--part", "close", "--rule-pages", none.toString()).err())
-                .startsWith("--part: found --rule-pages beside it, expected one of them\n");
+                .isEqualTo("--part: found close with --rule-pages beside it, expected reasons or against\n    No other part alone names rules; the whole brief does, and --topic.\n");
         assertThat(CommandRun.of("season", "docs/examples", "--rule-pages", none.toString()).err())
                 .isEqualTo("--rule-pages: found no folder of pages to write, expected --format html and -o with a folder\n");
     }
