@@ -86,6 +86,17 @@ public record Quantity(int start, int end, String metric, String spread, String 
         return upTo(conversion.of(matcher.group(1)), matcher.group(2) == null ? null : conversion.of(matcher.group(2)));
     }
 
+    /** A line of text with all its figures as they are shown, no line break between a figure and its unit. */
+    public static String unbroken(String line) {
+        StringBuilder out = new StringBuilder();
+        int at = 0;
+        for (Quantity each = next(line, 0); each != null; each = next(line, at)) {
+            out.append(line, at, each.start).append(each.metric.replace(' ', '\u00a0')).append(each.spread.isEmpty() ? "" : " (" + each.spread + ")");
+            at = each.end;
+        }
+        return out.append(line.substring(at)).toString();
+    }
+
     /** A line of text with all its figures in customary units; the line itself where it has none that differ. */
     public static String customary(String line) {
         String plain = line.replace('\u2009', ' ').replace(NARROW_SPACE, " ");

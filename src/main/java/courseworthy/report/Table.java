@@ -3,6 +3,7 @@ package courseworthy.report;
 import courseworthy.report.TableColumn.Alignment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A table.
@@ -90,8 +91,12 @@ public record Table(RichText caption, List<TableColumn> columns, List<List<RichT
             return row(out);
         }
 
+        /** Optional columns in which nothing stands are left out. */
         public Table build() {
-            return new Table(caption, columns, rows, Math.min(keyColumns, columns.size()));
+            List<Integer> kept = IntStream.range(0, columns.size()).filter(i -> rows.isEmpty() || !columns.get(i).optional() || rows.stream().anyMatch(row -> !row.get(i).isEmpty()))
+                    .boxed().toList();
+            List<List<RichText>> cells = kept.size() == columns.size() ? rows : rows.stream().map(row -> kept.stream().map(row::get).toList()).toList();
+            return new Table(caption, kept.stream().map(columns::get).toList(), cells, Math.min(keyColumns, kept.size()));
         }
     }
 }

@@ -15,6 +15,8 @@ final class ExamplePages {
     private static final String COURSE = "heather-ridge";
     private static final List<String> RIDE = List.of("--event", "docs/examples/events/heather-ridge.yaml", "--rider", "docs/examples/riders/ida-hardtail.yaml");
 
+    private static final String STAGES = "docs/examples/events/three-becks.yaml";
+
     private static final Map<String, List<String>> LINES = new LinkedHashMap<>();
 
     static {
@@ -34,6 +36,19 @@ final class ExamplePages {
         LINES.put("scout", List.of("scout", "docs/examples/maps/sorrel-wood.gpx"));
         LINES.put("debrief", List.of("debrief", "docs/examples/debriefs/heather-ridge.yaml"));
         LINES.put("topics", List.of("topics"));
+        add("reasons", "brief", COURSE, "--part", "reasons");
+        LINES.put("pits", List.of("brief", "larch-common", "--event", "docs/examples/events/larch-common.yaml", "--workshop", "docs/examples/workshops/cellar.yaml"));
+        LINES.put("checklist with pits", List.of("checklist", "larch-common", "--event", "docs/examples/events/larch-common.yaml"));
+        LINES.put("season by week", List.of("season", "docs/examples", "--by-week"));
+        LINES.put("stages", List.of("stages", STAGES, "--rider", "docs/examples/riders/kim-cross-country.yaml"));
+        LINES.put("stages out of a workshop", List.of("stages", STAGES, "--rider", "docs/examples/riders/joss-steel.yaml", "--workshop", "docs/examples/workshops/cellar.yaml"));
+        LINES.put("a stage", List.of("stages", STAGES, "--rider", "docs/examples/riders/kim-cross-country.yaml", "--stage", "2"));
+        LINES.put("roster", List.of("roster", COURSE, "--riders", "docs/examples/riders"));
+        LINES.put("similar", List.of("similar", COURSE));
+        LINES.put("debriefs", List.of("debrief", "docs/examples/debriefs"));
+        LINES.put("rules", List.of("rules"));
+        LINES.put("measures", List.of("measures"));
+        LINES.put("sheet impact", List.of("sheet", "impact", "none", "docs/examples/sheets/hill-country.yaml"));
     }
 
     private ExamplePages() {

@@ -117,7 +117,9 @@ final class HtmlBlocks implements BlockVisitor {
 
     private void table(Table table, String cssClass, CellMark marks) {
         String label = table.caption().isEmpty() ? heading.plain() : table.caption().plain();
-        out.open("div", table.columns().size() > MANY_COLUMNS ? "table many" : "table").attribute("role", "region").attribute("tabindex", "0").attribute("aria-label", label.isEmpty() ? "Table" : "Table: " + label);
+        boolean strip = marks != CellMark.NONE;
+        String stacked = (strip || ColumnFit.PHONE.fits(table) ? "" : " stacked") + (ColumnFit.PAPER.fits(table) ? "" : " stacked-on-paper");
+        out.open("div", (table.columns().size() > MANY_COLUMNS ? "table many" : "table") + stacked).attribute("role", "region").attribute("tabindex", "0").attribute("aria-label", label.isEmpty() ? "Table" : "Table: " + label);
         out.open("table");
         if (!cssClass.isEmpty()) {
             out.attribute("class", cssClass);
@@ -126,17 +128,20 @@ final class HtmlBlocks implements BlockVisitor {
         element("caption", "", table.caption());
         out.open("thead").open("tr");
         for (TableColumn column : table.columns()) {
-            String heading = column.heading().plain();
-            String unit = Quantity.unitOfColumn(heading);
-            String customary = unit.isEmpty() ? "" : heading.substring(0, heading.length() - unit.length()) + Quantity.customaryUnit(unit);
-            cell(column.heading().isEmpty() ? "td" : "th", column, "col", "", column.heading(), customary);
+            open(column.heading().isEmpty() ? "td" : "th", column, "col");
+            content(column.heading().isEmpty() ? "td" : "th", "", column.heading(), customaryHeading(column));
         }
         out.close("tr").close("thead").line().open("tbody").line();
         List<String> units = table.columns().stream().map(each -> Quantity.unitOfColumn(each.heading().plain())).toList();
         for (int row = 0; row < table.rows().size(); row++) {
             out.open("tr");
             for (int i = 0; i < table.columns().size(); i++) {
-                cell(i < table.keyColumns() ? "th" : "td", table.columns().get(i), "row", marks.before(row, i), table.rows().get(row).get(i),
+                String element = i < table.keyColumns() ? "th" : "td";
+                open(element, table.columns().get(i), "row");
+                if ((strip || !stacked.isEmpty()) && i >= table.keyColumns()) {
+                    label(table.columns().get(i));
+                }
+                content(element, marks.before(row, i), table.rows().get(row).get(i),
                         units.get(i).isEmpty() ? "" : Quantity.customaryNumber(table.rows().get(row).get(i).plain(), units.get(i)));
             }
             out.close("tr").line();
@@ -144,7 +149,25 @@ final class HtmlBlocks implements BlockVisitor {
         out.close("tbody").close("table").close("div").line();
     }
 
-    private void cell(String element, TableColumn column, String scope, String mark, RichText text, String customary) {
+    /** The same heading with its unit exchanged; empty where it has none. */
+    private static String customaryHeading(TableColumn column) {
+        String heading = column.heading().plain();
+        String unit = Quantity.unitOfColumn(heading);
+        return unit.isEmpty() ? "" : heading.substring(0, heading.length() - unit.length()) + Quantity.customaryUnit(unit);
+    }
+
+    /** What a cell is about, for where it does not stand below its heading. */
+    private void label(TableColumn column) {
+        String label = Quantity.unbroken(column.heading().plain());
+        String unit = customaryHeading(column);
+        String customary = unit.isEmpty() ? Quantity.customary(column.heading().plain()) : unit;
+        out.attribute("data-label", label);
+        if (!customary.equals(column.heading().plain())) {
+            out.attribute("data-label-us", customary);
+        }
+    }
+
+    private void open(String element, TableColumn column, String scope) {
         out.open(element);
         if (element.equals("th")) {
             out.attribute("scope", scope);
@@ -152,6 +175,9 @@ final class HtmlBlocks implements BlockVisitor {
         if (column.alignment() == Alignment.RIGHT) {
             out.attribute("class", "figures");
         }
+    }
+
+    private void content(String element, String mark, RichText text, String customary) {
         out.markup(mark);
         if (customary.isEmpty()) {
             inline(text);

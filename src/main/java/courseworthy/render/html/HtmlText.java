@@ -66,10 +66,22 @@ final class HtmlText implements SpanVisitor {
         int at = 0;
         Quantity found = heading ? null : Quantity.next(words, 0);
         while (found != null) {
-            out.text(words.substring(at, found.start()));
+            breakable(words.substring(at, found.start()));
             quantity(found);
             at = found.end();
             found = Quantity.next(words, at);
+        }
+        breakable(words.substring(at));
+    }
+
+    /** A long name of several is broken behind a slash rather than within a word: {@code shipped/long-gloves-in-the-cool}. */
+    private void breakable(String words) {
+        int at = 0;
+        for (int slash = words.indexOf('/'); slash >= 0; slash = words.indexOf('/', slash + 1)) {
+            if (slash > 0 && slash + 1 < words.length() && Character.isLetter(words.charAt(slash - 1)) && Character.isLetter(words.charAt(slash + 1))) {
+                out.text(words.substring(at, slash + 1)).open("wbr");
+                at = slash + 1;
+            }
         }
         out.text(words.substring(at));
     }
@@ -101,7 +113,8 @@ final class HtmlText implements SpanVisitor {
         if (link.external()) {
             out.attribute("rel", "noreferrer");
         }
-        out.text(link.label()).close("a");
+        breakable(link.label());
+        out.close("a");
     }
 
     @Override

@@ -7,10 +7,10 @@ import java.text.Normalizer;
  * DejaVu Sans Bold 2.37 (the tables cmap and hmtx of the fonts, in thousandths of an em), the widest of the sans-serif faces that systems have
  * as their own, and a little more for the rounding of widths to pixels. Other characters count as the widest of their block in those faces.
  */
-final class TextWidths {
+public final class TextWidths {
 
     /** The size of all text in pictures, in pixels. */
-    static final double SIZE = 12;
+    public static final double SIZE = 12;
     /** From the line that letters stand on up to the accents of capitals, and down to the tails: DejaVu Sans has 0.928 and 0.236 em. */
     static final double ASCENT = 11;
     static final double DESCENT = 3;
@@ -32,7 +32,7 @@ final class TextWidths {
     }
 
     /** At most as many pixels as a text takes in a picture. */
-    static double of(String text, boolean bold) {
+    public static double of(String text, boolean bold) {
         String apart = Normalizer.normalize(text, Normalizer.Form.NFKD);
         double sum = 0;
         for (int i = 0; i < apart.length(); ) {

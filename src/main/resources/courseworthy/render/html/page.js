@@ -34,6 +34,10 @@
       if (!element.hasAttribute("data-metric")) { element.setAttribute("data-metric", element.textContent); }
       element.textContent = element.getAttribute(customary ? "data-us" : "data-metric");
     });
+    each("[data-label-us]", function (cell) {
+      if (!cell.hasAttribute("data-label-metric")) { cell.setAttribute("data-label-metric", cell.getAttribute("data-label")); }
+      cell.setAttribute("data-label", cell.getAttribute(customary ? "data-label-us" : "data-label-metric"));
+    });
   }
 
   function button(words, action) {
