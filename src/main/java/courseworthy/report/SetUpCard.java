@@ -15,7 +15,7 @@ import java.util.List;
 final class SetUpCard {
 
     /** Goes without saying where there is one value. */
-    private static final String BOTH_ENDS = " front and rear";
+    static final String BOTH_ENDS = " front and rear";
 
     /** The section on what is not firm. */
     static final String CHECK_FIRST = "check-first";

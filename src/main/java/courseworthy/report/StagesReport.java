@@ -27,8 +27,10 @@ import java.util.Map;
 /** A race over several days: one set-up and what it costs, the days, the evenings, what wears out, and the bag. */
 public final class StagesReport {
 
+    static final String SET_UP = "set-up";
+
     /** The parts, in order. */
-    public static final List<String> PARTS = List.of("set-up", "build", "days", "evenings", "checklist", "wear", "bag");
+    public static final List<String> PARTS = List.of(SET_UP, "build", "days", "evenings", "checklist", "wear", "bag");
 
     private static final List<Topic> OF_A_DAY = List.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE, Topics.WATER, Topics.CLOTHING, Topics.GLOVES, Topics.EYEWEAR,
             Topics.LUBRICANT, Topics.LIGHTS);
@@ -47,9 +49,12 @@ public final class StagesReport {
         return new StagesReport(result).report(ChecklistReport.section(result.checklist()));
     }
 
-    /** As a page. */
+    /** As a page: the set-up in short first, which is what is looked for on a phone. */
     public static Report pageOf(StagesResult result) {
-        return new StagesReport(result).report(ChecklistReport.onPage(result.checklist()));
+        StagesReport report = new StagesReport(result);
+        RichText whose = RichText.ofQuoted(result.rider().isEmpty() ? "" : "for " + result.rider());
+        Report.Builder out = report.titled().subtitle(RichText.join(", ", List.of(RichText.of(report.count()), whose))).section(StagesCard.section(result));
+        return report.sections(out, report.setUp().paragraph(report.may()).paragraphs(SheetNames.paragraphs(result.sheets())), ChecklistReport.onPage(result.checklist())).build();
     }
 
     /** For paper, side by side: the set-up and the builds, then days, evenings and the bag, then the checklist; without what costs what, and without what lasts. */
@@ -73,13 +78,23 @@ public final class StagesReport {
     }
 
     private Report report(Section checklist) {
-        String name = result.event().name().isEmpty() ? "Stage race" : result.event().name();
-        Report.Builder out = Report.builder(RichText.ofQuoted(name)).subtitle(Phrases.count(days.size(), "stage") + (result.setUp().bikes().size() == 1 ? " on one set-up" : " on " + result.setUp().bikes().size() + " bikes"))
-                .identity(name, result.rider(), result.event().date() == null ? "" : result.event().date().toString())
-                .paragraph(RichText.ofQuoted(result.rider().isEmpty() ? "" : "For " + result.rider() + "."))
+        Report.Builder out = titled().subtitle(count()).paragraph(RichText.ofQuoted(result.rider().isEmpty() ? "" : "For " + result.rider() + "."))
                 .paragraphs(SheetNames.paragraphs(result.sheets())).paragraph(may());
+        return sections(out, setUp(), checklist).build();
+    }
+
+    private Report.Builder titled() {
+        String name = result.event().name().isEmpty() ? "Stage race" : result.event().name();
+        return Report.builder(RichText.ofQuoted(name)).identity(name, result.rider(), result.event().date() == null ? "" : result.event().date().toString());
+    }
+
+    private String count() {
+        return Phrases.count(days.size(), "stage") + (result.setUp().bikes().size() == 1 ? " on one set-up" : " on " + result.setUp().bikes().size() + " bikes");
+    }
+
+    private Report.Builder sections(Report.Builder out, Section.Builder setUp, Section checklist) {
         result.setUp().impossible().forEach(topic -> out.caution("No " + topic.name() + " keeps the limits of every day."));
-        return out.section(setUp()).section(build()).section(dayTable()).section(evenings()).section(checklist).section(wear()).section(bag()).build();
+        return out.section(setUp).section(build()).section(dayTable()).section(evenings()).section(checklist).section(wear()).section(bag());
     }
 
     private String may() {
@@ -93,7 +108,7 @@ public final class StagesReport {
 
     private Section.Builder setUp() {
         List<BikeSetUp> bikes = result.setUp().bikes();
-        Section.Builder out = Section.builder("set-up", bikes.size() == 1 ? "One set-up for all stages" : "One set-up for each bike");
+        Section.Builder out = Section.builder(SET_UP, bikes.size() == 1 ? "One set-up for all stages" : "One set-up for each bike");
         for (int i = 0; i < bikes.size(); i++) {
             if (bikes.size() > 1) {
                 out.section(setUp(Section.builder("set-up-" + (i + 1), Phrases.capital(bikes.get(i).kind()) + ", " + stages(bikes.get(i).stages())), bikes.get(i)));
@@ -119,7 +134,7 @@ public final class StagesReport {
     }
 
     private Section setUpOnPaper() {
-        Section.Builder out = Section.builder("set-up", "Set-up");
+        Section.Builder out = Section.builder(SET_UP, "Set-up");
         for (int i = 0; i < result.setUp().bikes().size(); i++) {
             BikeSetUp bike = result.setUp().bikes().get(i);
             out.section(Section.builder("set-up-" + (i + 1), Phrases.capital(stages(bike.stages())))

@@ -211,6 +211,17 @@ class PagesInBrowserTest {
         }
     }
 
+    /** So is that of a race of stages, with what is least sure of it. */
+    @Test
+    void theSetUpOfAStageRaceIsOnTheFirstScreenOfAPhone(Browser browser) {
+        try (BrowserPage page = browser.open()) {
+            page.width(360).show(pages.get("stages"));
+            assertThat(page.evaluate("document.querySelectorAll('.settings dt').length").asInt()).isBetween(6, 7);
+            assertThat(page.evaluate("document.querySelector('#in-short .note').textContent").asText()).contains("Least sure: ");
+            assertThat(page.evaluate("document.querySelector('#in-short').getBoundingClientRect().bottom").asDouble()).isLessThanOrEqualTo(640);
+        }
+    }
+
     @Test
     void thePolicyOfThePageBlocksWhatIsAdded(Browser browser) {
         try (BrowserPage page = browser.open()) {

@@ -138,7 +138,7 @@ final class HtmlBlocks implements BlockVisitor {
             for (int i = 0; i < table.columns().size(); i++) {
                 String element = i < table.keyColumns() ? "th" : "td";
                 open(element, table.columns().get(i), "row");
-                if ((strip || !stacked.isEmpty()) && i >= table.keyColumns()) {
+                if ((strip || !stacked.isEmpty()) && (i >= table.keyColumns() || !strip && isNumber(table.rows().get(row).get(i)))) {
                     label(table.columns().get(i));
                 }
                 content(element, marks.before(row, i), table.rows().get(row).get(i),
@@ -147,6 +147,11 @@ final class HtmlBlocks implements BlockVisitor {
             out.close("tr").line();
         }
         out.close("tbody").close("table").close("div").line();
+    }
+
+    /** What heads a row and says nothing without the heading of its column. */
+    private static boolean isNumber(RichText text) {
+        return !text.isEmpty() && text.plain().chars().noneMatch(Character::isLetter);
     }
 
     /** The same heading with its unit exchanged; empty where it has none. */
