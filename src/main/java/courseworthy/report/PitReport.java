@@ -16,6 +16,7 @@ final class PitReport {
 
     static final String ID = "pits";
     private static final double MINUTE = 60;
+    private static final double TEN = 10;
     private static final String BOTTLE = "0.5 L";
 
     private PitReport() {
@@ -154,8 +155,8 @@ final class PitReport {
     private static String repair(Choice choice, PitWorth.Repair repair) {
         return repair == null ? "how long a tube takes you is not given, so what they save is not known."
                 : repair.within() == 0 ? "a tube takes you " + minutes(repair.tube()) + ", no longer than the exchange."
-                : "a tube takes you " + minutes(repair.tube()) + ", the exchange " + seconds(choice.exchange()) + ": within " + Figures.distance(repair.within())
-                        + " of the pit on foot they are the quicker repair, at the pit itself by " + Phrases.number((repair.tube().mid() - choice.exchange().mid()) / MINUTE, 1) + " min.";
+                : "a tube takes you " + minutes(repair.tube()) + ", the exchange " + seconds(choice.exchange()) + ": within " + Phrases.number(Math.round(repair.within() / TEN) * TEN, 0) + " m"
+                        + " of the pit on foot they are the quicker repair, at the pit itself by " + Phrases.number(repair.saved() / MINUTE, 1) + " min.";
     }
 
     private static String wet(Choice choice, PitWorth.Wet wet) {
@@ -172,11 +173,10 @@ final class PitReport {
 
     private static String bike(Choice choice, PitWorth worth) {
         String all = choice.laps() == 1 ? "" : ", " + Phrases.number(worth.payingMass(choice.exchange(), choice.laps()), 1) + " kg if it stays lighter for the " + choice.laps() + " laps left";
-        boolean time = worth.washing().mid() < worth.lap().mid();
         return "each kilogram of mud left behind saves " + Phrases.number(worth.perMud().mid(), 1) + " s (" + Phrases.number(worth.perMud().low(), 1) + " to " + Phrases.number(worth.perMud().high(), 1)
                 + ") a lap, so a change pays for itself within a lap if the clean bike is " + Phrases.number(worth.payingMass(choice.exchange(), 1), 1) + " kg lighter" + all
                 + ". Your helper needs " + minutes(worth.washing()) + " to wash and lubricate the other one (common practice, no source); a lap takes " + minutes(worth.lap())
-                + (time ? ", so it can be ready every lap." : ", so it is ready every other lap at best.");
+                + (worth.isWashedEveryLap() ? ", so it can be ready every lap." : ", so it is ready every other lap at best.");
     }
 
     private static String percent(double share) {

@@ -28,9 +28,15 @@ public record PitWorth(Wet wet, Repair repair, Range perMud, Range washing, Rang
      * Another wheel against a tube.
      *
      * @param tube   a stop to fit one, s
+     * @param saved  what the wheel saves at the pit itself, s; 0 where it is not quicker
      * @param within m on foot to the pit within which the wheel is quicker; 0 where it never is
      */
-    public record Repair(Range tube, double within) {
+    public record Repair(Range tube, double saved, double within) {
+    }
+
+    /** Whether the helper has the other bike washed while a lap is ridden. */
+    public boolean isWashedEveryLap() {
+        return washing.mid() < lap.mid();
     }
 
     /** How much lighter a clean bike has to be to pay for a change over some laps, kg. @param exchange s; @param laps over which the mud would stay on */

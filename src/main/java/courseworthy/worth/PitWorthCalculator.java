@@ -89,7 +89,8 @@ final class PitWorthCalculator {
             return null;
         }
         Range tube = new Range(seconds(stop.low()), seconds(stop.mid()), seconds(stop.high()));
-        return new PitWorth.Repair(tube, Math.max(0, tube.mid() - exchange.mid()) * Walking.SPEED.mid());
+        double saved = Math.max(0, tube.mid() - exchange.mid());
+        return new PitWorth.Repair(tube, saved, saved * Walking.SPEED.mid());
     }
 
     private static double seconds(long ticks) {

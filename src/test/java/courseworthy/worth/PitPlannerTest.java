@@ -187,6 +187,7 @@ class PitPlannerTest {
     void wheelsAreQuickerThanATubeNearThePit() {
         List<Choice> choices = dry(call(HOT + TWO)).choices();
         assertThat(choices.get(0).worth().repair().tube().mid()).isEqualTo(480);
+        assertThat(choices.get(0).worth().repair().saved()).isEqualTo(400);
         assertThat(choices.get(0).worth().repair().within()).isCloseTo(380, within(4.0));
     }
 
@@ -202,6 +203,7 @@ class PitPlannerTest {
         assertThat(bike.worth().washing().mid() / 60).isBetween(3.0, 8.0);
         assertThat(bike.worth().lap().mid() * 6).isCloseTo(call.demands().estimated().estimate().riding().mid(), within(1e-6));
         assertThat(bike.worth().wet()).isNull();
+        assertThat(bike.worth().isWashedEveryLap()).isEqualTo(bike.worth().lap().mid() > 300).isTrue();
     }
 
     /** Only what is smooth, level and slow is easy to drink on (common practice, no source): the road by the start, not the rough rest of the lap. */

@@ -85,6 +85,7 @@ final class JsonPlan {
         json.decimal("share_to_give_back", wet == null || wet.share() > 1 ? null : Double.valueOf(Math.max(0, wet.share())), 3);
         json.decimal("last_lap_to_change", wet == null || wet.share() > 1 || wet.lastLap() == 0 ? null : Double.valueOf(wet.lastLap()), 0);
         json.range("tube_stop_s", worth.repair() == null ? null : worth.repair().tube(), 0);
+        json.decimal("saves_over_a_tube_s", worth.repair() == null ? null : Double.valueOf(worth.repair().saved()), 0);
         json.decimal("quicker_than_a_tube_within_m", worth.repair() == null ? null : Double.valueOf(worth.repair().within()), 0);
         json.range("mud_s_a_lap_a_kg", worth.perMud(), 2);
         json.range("washing_s", worth.washing(), 0);
