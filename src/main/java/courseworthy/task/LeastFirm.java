@@ -9,6 +9,8 @@ import courseworthy.demand.Assumptions;
 import courseworthy.demand.InputKeys;
 import courseworthy.demand.InputKeys.InputPlace;
 import courseworthy.demand.Measure;
+import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,7 +39,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
 
     /** What would settle a decision. */
     public enum Means {
-        /** Something on the rider, the bike or the ride is measured. */
+        /** Something on the rider, the bike or the climbs is measured. */
         MEASUREMENT("a measurement"),
         /** Somebody looks at the ground. */
         SCOUTING("a look at the ground"),
@@ -46,7 +48,9 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         /** Something that is known to the rider is written. */
         INPUT("something to write"),
         /** Both are tried. */
-        TEST_RIDE("a test ride");
+        TEST_RIDE("a test ride"),
+        /** Nothing that is ridden or measured would tell: what is carried for a mishap, and what is serviced when. */
+        CHOICE("your own choice");
 
         private final String words;
 
@@ -63,7 +67,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         return firmness.decision();
     }
 
-    /** What would settle it: what it is close to comes first, then what is unknown, then what was assumed; else it has to be tried. */
+    /** What would settle it: what it is close to comes first, then what is unknown, then what was assumed; else it has to be tried, or chosen. */
     public Means means() {
         if (close != null) {
             return means(close.measure().input());
@@ -72,7 +76,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
             return ofPlace(wanted.get(0).place()) == Means.SCOUTING ? Means.SCOUTING : Means.INPUT;
         }
         if (firmness.assumed().isEmpty()) {
-            return Means.TEST_RIDE;
+            return isFelt(decision().topic()) ? Means.TEST_RIDE : Means.CHOICE;
         }
         String first = firmness.assumed().get(0);
         Measure measure = Measure.find(first);
@@ -82,15 +86,24 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         return first.equals(Assumptions.GROUND) ? Means.SCOUTING : measure == null ? Means.MEASUREMENT : means(measure.input());
     }
 
+    /** Whether a ride would tell which of two is better. */
+    private static boolean isFelt(Topic topic) {
+        return switch (topic.work()) {
+            case CARRY -> topic == Topics.FOOD || topic == Topics.WATER || topic == Topics.WATER_CARRIER;
+            case ELECTRONICS, LIGHTS, UPKEEP -> false;
+            default -> true;
+        };
+    }
+
     private static Means means(InputKeys input) {
         return input.place() == null ? Means.MEASUREMENT : ofPlace(input.place());
     }
 
     private static Means ofPlace(InputPlace place) {
         return switch (place) {
-            case GROUND, CLIMBING -> Means.SCOUTING;
+            case GROUND -> Means.SCOUTING;
             case EVENT -> Means.FORECAST;
-            case RIDER, BIKE -> Means.MEASUREMENT;
+            case CLIMBING, RIDER, BIKE -> Means.MEASUREMENT;
         };
     }
 
