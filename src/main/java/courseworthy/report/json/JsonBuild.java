@@ -66,6 +66,7 @@ final class JsonBuild {
         JsonSeasonWeeks.hours(json, build.plan().hours(), build.plan().given());
         json.objects("evenings", build.plan().evenings(), this::evening);
         json.string("back_from", build.plan().backFrom() == null ? null : build.plan().backFrom().toString());
+        json.number("back_work_s", Math.round(build.minutesBack() * 60));
         json.objects("back", build.back(), this::swap);
     }
 
