@@ -119,12 +119,12 @@ final class WishList {
         }
     }
 
-    /** Whether a limit stands behind a decision: what the event, the law or safety requires. */
+    /** Whether a limit stands behind a decision: what the event, the law or safety requires, not what goes with another part. */
     private static boolean isRequired(Call call, String topic) {
         for (Decision decision : call.decisions()) {
             if (decision.topic().name().equals(topic)) {
                 for (Claim claim : decision.taken()) {
-                    if (claim.author().rank() == Rank.LIMIT) {
+                    if (claim.author().rank() == Rank.LIMIT && !claim.author().rule().startsWith("pairing/")) {
                         return true;
                     }
                 }

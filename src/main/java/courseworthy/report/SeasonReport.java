@@ -228,7 +228,7 @@ public final class SeasonReport {
     }
 
     private static String required(Wish wish) {
-        return wish.required().isEmpty() ? "" : "required, since you have nothing that meets " + String.join(", ", wish.required()) + "; ";
+        return wish.required().isEmpty() ? "" : "required, since your parts leave unmet " + String.join(", ", wish.required()) + "; ";
     }
 
     private static String worth(SeasonPlan season, Wish wish) {

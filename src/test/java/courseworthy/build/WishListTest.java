@@ -177,6 +177,21 @@ class WishListTest {
         assertThat(wishes.get(1).perMoney().mid()).isPositive();
     }
 
+    /** What goes with another part is no requirement of the event, the law or safety: a tyre for it comes after the lamp, by its minutes. */
+    @Test
+    void whatGoesWithAnotherPartIsNotRequired() throws IOException {
+        wish(TYRE.replace("all-round", "slick"));
+        prefer("rear tyre tread", "slick");
+        Topic tread = Topics.REAR_TYRE_TREAD;
+        RuleOrigin pairing = new RuleOrigin("pairing/tread", Rank.LIMIT, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
+        List<Claim> both = new ArrayList<>(decisions.remove(decisions.size() - 1).taken());
+        both.add(Claim.of(pairing, tread, Verb.AT_MOST, tread.option("slick"), "slick", List.of()));
+        decisions.add(Settler.settle(tread, both));
+        Wish tyre = find(wishes(), "dear tyre A");
+        assertThat(tyre.required()).isEmpty();
+        assertThat(tyre.serves()).containsExactly("rear tyre tread slick");
+    }
+
     /** With the wheel of another size come tyres that lie about and weigh 490 g less: its minutes are those of its own grams. */
     @Test
     void minutesAreThoseOfThePartAlone() throws IOException {
