@@ -144,7 +144,10 @@ class WhyTest {
                     Shock and Vibration 191075); a wider tyre of the same type rolls about 10 %
                     lighter (Rothhämel 2023, Int. J. Vehicle Systems Modelling and Testing
                     17(1):67-80); width and pressure both bear on vibration at bar and saddle
-                    (Crenna et al. 2025, Eng 6(9):245).
+                    (Crenna et al. 2025, Eng 6(9):245). On all but good roads what the roughness
+                    costs is more than rolling, and of the bike only its vertical stiffness
+                    counts for it, which wide tyres at low pressure lower (a model: Turner 2024,
+                    arXiv:2405.00019).
                   - Not found: A rolling resistance of bicycle tyres by width on gravel, sand or
                     mud. The widths for each ground are common practice.
 
