@@ -99,11 +99,17 @@ final class WorkGraph {
      * jobs are then done in the order given.
      */
     private void handOvers() {
+        handOvers(true);
+        handOvers(false);
+    }
+
+    /** @param asGiven between jobs in the order given, or else in the other, where nothing has them the other way round */
+    private void handOvers(boolean asGiven) {
         for (int i = 0; i < waits.length; i++) {
             Set<Part> off = takenOff(jobs.get(i));
             for (int j = 0; j < waits.length; j++) {
                 Swap swap = jobs.get(j).swap();
-                boolean free = i < j && swap != null && (off.contains(swap.on()) || vacates(jobs.get(i).swap(), jobs.get(j)));
+                boolean free = i < j == asGiven && swap != null && (asGiven && off.contains(swap.on()) || vacates(jobs.get(i).swap(), jobs.get(j)));
                 if (i != j && waits[i][j] < 0 && (free || strips(jobs.get(i).swap(), jobs.get(j))) && !waitsFor(i, j, new boolean[waits.length])) {
                     waits[i][j] = 0;
                 }
@@ -118,9 +124,12 @@ final class WorkGraph {
                 && swap.on() != (job.swap() == null ? null : job.swap().on()) && (job.swap() == null || !job.swap().with().contains(swap.on()));
     }
 
-    /** Whether a swap takes its part from the very place in which a job puts another. */
+    /** Whether a swap takes a part from the very place in which a job puts another. */
     private boolean vacates(Swap swap, WorkJob job) {
-        Part part = swap == null ? null : swap.on();
+        return swap != null && (vacates(swap.on(), job) || vacates(swap.off(), job));
+    }
+
+    private boolean vacates(Part part, WorkJob job) {
         Part from = part == null ? null : before.on(part);
         if (from == null || job.swap().on() == null || job.swap().on() == part) {
             return false;
