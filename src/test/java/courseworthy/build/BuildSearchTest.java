@@ -152,8 +152,8 @@ class BuildSearchTest {
     }
 
     /**
-     * Five bikes and four hundred parts within a hundred thousand choices tried, of the astronomically many there are (42,341
-     * at most when this was written). How long it takes is measured by hand: {@link BuildSearchMeasure}.
+     * Five bikes and four hundred parts within two hundred thousand choices tried, of the astronomically many there are (129,092
+     * at most when this was written, where brakes pulled by cable are among them). How long it takes is measured by hand: {@link BuildSearchMeasure}.
      */
     @Test
     void aFullWorkshopTakesFewChoices() {
@@ -171,7 +171,7 @@ class BuildSearchTest {
             most = Math.max(most, tried);
         }
         assertThat(builds).isGreaterThan(30);
-        assertThat(most).as("choices tried").isLessThan(100_000);
+        assertThat(most).as("choices tried").isLessThan(200_000);
     }
 
     static Workshop full(int seed) {
