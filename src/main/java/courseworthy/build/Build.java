@@ -36,6 +36,7 @@ import java.util.function.Function;
  * @param lacking    what other bikes lack once parts are taken from them
  * @param position   the position of the bike that is trained on, carried over; null where that is this one, or is not said
  * @param worthwhile what is worth changing and what to leave alone; null where no bike can be built
+ * @param count      what the search made as small as could be, term by term; null where no bike can be built
  * @param loss       what is lost against the decisions, in notches times their force; the less, the nearer to the call
  * @param leftOut    what there was no time for, and what is lost by it; null where there was time for all
  * @param spares     what lies loose and goes with the build, to be packed, in sentences without a full stop
@@ -43,7 +44,7 @@ import java.util.function.Function;
  */
 public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
         WorkPlan plan, List<Swap> back, List<Return> returns, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
-        PositionTransfer position, WorthwhileChanges worthwhile, long loss, SeasonPlan.Choice leftOut,
+        PositionTransfer position, WorthwhileChanges worthwhile, BuildCount count, long loss, SeasonPlan.Choice leftOut,
         List<String> spares, MountingState after) {
 
     public Build {
@@ -66,7 +67,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     /** The same with the work counted from another state of the bike. */
     Build after(List<Swap> work, WorkPlan evenings, double before) {
         return new Build(workshop, bike, parts, places, mass, before, unweighed, work, evenings, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking, position,
-                worthwhile, loss, leftOut, spares, after);
+                worthwhile, count, loss, leftOut, spares, after);
     }
 
     /** The same with the work on other evenings. */
@@ -83,13 +84,13 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<Return> due = new ArrayList<>();
         returns.forEach(each -> due.add(new Return(each.part(), each.to(), each.bike(), next.apply(each.bike()))));
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, due, notMet, toMind, inTheWay, pressures, set, wear, lacking,
-                position, worthwhile, loss, leftOut, spares, after);
+                position, worthwhile, count, loss, leftOut, spares, after);
     }
 
     /** The same as what there was time for. @param choice what was left out, and what is lost by it */
     Build leaving(SeasonPlan.Choice choice) {
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking,
-                position, worthwhile, loss, choice, spares, after);
+                position, worthwhile, count, loss, choice, spares, after);
     }
 
     /** The same with more that is worn or falls due. */
@@ -97,7 +98,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         List<String> all = new ArrayList<>(wear);
         all.addAll(more);
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, all, lacking,
-                position, worthwhile, loss, leftOut, spares, after);
+                position, worthwhile, count, loss, leftOut, spares, after);
     }
 
     /** The parts by place. */
@@ -274,6 +275,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private List<String> lacking = List.of();
         private PositionTransfer position;
         private WorthwhileChanges worthwhile;
+        private BuildCount count;
         private long loss;
         private SeasonPlan.Choice leftOut;
         private List<String> spares = List.of();
@@ -374,6 +376,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
             return this;
         }
 
+        public Builder count(BuildCount value) {
+            count = value;
+            return this;
+        }
+
         public Builder loss(long value) {
             loss = value;
             return this;
@@ -391,7 +398,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         public Build build() {
             return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear,
-                    lacking, position, worthwhile, loss, leftOut, spares, after);
+                    lacking, position, worthwhile, count, loss, leftOut, spares, after);
         }
     }
 }

@@ -262,7 +262,12 @@ public final class BuildFinder {
         }
         Build.Builder out = Build.builder(workshop.name(), bike).parts(fitted).mass(mass).massNow(massNow(bike)).unweighed(unweighed)
                 .notMet(notMet(bike, parts, lights)).loss(loss);
-        return rules == null ? out.build() : worked(out.position(position), bike, parts, lights, rules, position);
+        return rules == null ? out.build() : worked(out.position(position).count(count(bike, chosen)), bike, parts, lights, rules, position);
+    }
+
+    /** The count of what was chosen, in which a stem for the position that is carried over has no part. */
+    private BuildCount count(Part bike, Map<MountingPlace, Part> chosen) {
+        return new BuildCounter(workshop, bike, aims, chosen).count(recommended == null ? null : recommended.aims);
     }
 
     /** The build with its work, its fit and its worth. */

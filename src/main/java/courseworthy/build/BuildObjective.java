@@ -1,5 +1,6 @@
 package courseworthy.build;
 
+import courseworthy.build.BuildCount.Shortfall;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
@@ -113,20 +114,26 @@ final class BuildObjective {
                     || TopicPlacement.isDropBar(part) == decision.value() <= topic().resolution().ticks(TopicPlacement.WIDEST_DROP_BAR);
         }
 
-        /** @param got ticks or a position; null where the part does not say, {@link TopicPlacement#ABSENT} where there is none */
+        /** @param got ticks or a position; null where the part does not say */
         long loss(Long got) {
+            return shortfall(got).loss();
+        }
+
+        /** How far a part is off. @param got ticks or a position; null where the part does not say */
+        Shortfall shortfall(Long got) {
             if (got == null) {
-                return (long) Math.max(1, weight) * UNKNOWN_NOTCHES;
+                return new Shortfall(Math.max(1, weight), UNKNOWN_NOTCHES, 0, 0);
             }
-            long sum = suffices(got) ? 0 : weight * (notches(got, decision.value()) + timed(got, decision.value()));
+            boolean meets = weight == 0 || suffices(got);
+            long bounds = 0;
             for (Claim claim : decision.taken()) {
                 long off = off(claim, got);
-                if (off > 0 && isLimit(claim)) {
-                    return FORBIDDEN;
+                bounds = off > 0 && isLimit(claim) ? FORBIDDEN : bounds + off * claim.author().force().weight();
+                if (bounds >= FORBIDDEN) {
+                    break;
                 }
-                sum += off * claim.author().force().weight();
             }
-            return sum;
+            return new Shortfall(weight, meets ? 0 : notches(got, decision.value()), meets ? 0 : secondsApart(got, decision.value()), bounds);
         }
 
         /** Whether a part is on the side of the decision on which more does no harm: a cassette of finer steps is as it should be. */
@@ -157,7 +164,11 @@ final class BuildObjective {
         }
 
         private long timed(long got, long value) {
-            return got == value ? 0 : returns.apart(topic(), value, got) / NOTCH_SECONDS;
+            return secondsApart(got, value) / NOTCH_SECONDS;
+        }
+
+        private long secondsApart(long got, long value) {
+            return got == value ? 0 : returns.apart(topic(), value, got);
         }
 
         private long notches(long got, long value) {
@@ -268,23 +279,52 @@ final class BuildObjective {
      * @param meter  the power meter on its crank; null for none
      */
     long of(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
-        long sum = ofBike(bike);
+        long sum = 0;
+        for (Got each : counted(bike, parts, places, meter)) {
+            sum = Math.min(FORBIDDEN, sum + each.loss());
+        }
         for (MountingPlace place : places) {
-            sum += of(place, parts.get(place));
+            sum += parts.get(place) == null && place.needed() ? EMPTY : 0;
+        }
+        return Math.min(FORBIDDEN, sum);
+    }
+
+    /** What a build has on every decision that counts, on every day. @param places those that were decided on */
+    List<Got> counted(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
+        List<Got> out = new ArrayList<>(gotOfBike(bike));
+        for (MountingPlace place : places) {
+            Part part = parts.get(place);
+            for (Aim aim : part == null && place.needed() ? List.<Aim>of() : at(place)) {
+                out.add(new Got(aim, aim.got(part)));
+            }
         }
         Part rings = parts.get(MountingPlace.CHAINRING);
         Part cassette = parts.get(MountingPlace.CASSETTE);
         boolean geared = rings != null && cassette != null && places.contains(MountingPlace.CHAINRING) && places.contains(MountingPlace.CASSETTE);
-        sum += geared ? ofGears(rings, cassette) : 0;
-        return sum + (places.contains(MountingPlace.CRANK) ? ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter) : 0);
+        for (Aim aim : geared ? ofGears : List.<Aim>of()) {
+            out.add(new Got(aim, TopicPlacement.gear(aim.topic(), rings, cassette)));
+        }
+        if (power != null && places.contains(MountingPlace.CRANK)) {
+            out.add(new Got(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter)));
+        }
+        others.forEach(each -> out.addAll(each.counted(bike, parts, places, meter)));
+        return out;
+    }
+
+    /** What a bike by itself has on every decision that counts, on every day. */
+    List<Got> countedOfBike(Part bike) {
+        List<Got> out = new ArrayList<>(gotOfBike(bike));
+        others.forEach(each -> out.addAll(each.countedOfBike(bike)));
+        return out;
+    }
+
+    private List<Got> gotOfBike(Part bike) {
+        return ofBike.stream().map(aim -> new Got(aim, aim.got(bike))).toList();
     }
 
     /** Everything wanted, to say what was not met, with what was got. */
     List<Got> got(Part bike, Map<MountingPlace, Part> parts) {
-        List<Got> out = new ArrayList<>();
-        for (Aim aim : ofBike) {
-            out.add(new Got(aim, aim.got(bike)));
-        }
+        List<Got> out = new ArrayList<>(gotOfBike(bike));
         byPlace.forEach((place, aims) -> {
             for (Aim aim : aims) {
                 Part part = parts.get(place);

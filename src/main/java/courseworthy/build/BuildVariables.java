@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.ToLongBiFunction;
 
 /**
  * The places of one bike as variables of a search, with what could stand in each: what every part costs there, which two go together and
@@ -59,11 +61,10 @@ final class BuildVariables {
             MountingPlace.EXTENSIONS, MountingPlace.SEATPOST, MountingPlace.DROPPER_REMOTE, MountingPlace.SADDLE, MountingPlace.SHOCK, MountingPlace.LOCKOUT_REMOTE, MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER,
             MountingPlace.BAG);
 
-    private final Workshop workshop;
     private final Part bike;
     private final BuildLoad load;
     private final BuildObjective aims;
-    private final MountingEffort work;
+    private final PartCosts costs;
     /** The checks of places that something could stand in. */
     private final List<Check> checks = new ArrayList<>();
 
@@ -87,11 +88,10 @@ final class BuildVariables {
     }
 
     BuildVariables(Workshop workshop, Part bike, BuildLoad load, BuildObjective aims) {
-        this.workshop = workshop;
         this.bike = bike;
         this.load = load;
         this.aims = aims;
-        this.work = new MountingEffort(workshop);
+        this.costs = new PartCosts(workshop, bike, aims);
         Map<MountingPlace, List<Part>> open = candidates(workshop, bike);
         List<MountingPlace> inOrder = new ArrayList<>(open.keySet());
         inOrder.sort(Comparator.comparing(ORDER::indexOf));
@@ -173,25 +173,25 @@ final class BuildVariables {
 
     private void fill(int i, List<Part> parts) {
         List<Part> possible = new ArrayList<>();
-        List<Long> costs = new ArrayList<>();
+        List<Long> sums = new ArrayList<>();
         for (Part part : parts) {
             long each = alone(places[i], part);
-            each += each < BuildObjective.FORBIDDEN ? mass(places[i], part, parts) : 0;
+            each += each < BuildObjective.FORBIDDEN ? costs.mass(places[i], part, parts) : 0;
             if (each < BuildObjective.FORBIDDEN) {
                 possible.add(part);
-                costs.add(each);
+                sums.add(each);
             }
         }
         List<Integer> order = new ArrayList<>();
         for (int v = 0; v < possible.size(); v++) {
             order.add(v);
         }
-        order.sort(Comparator.comparing(costs::get));
+        order.sort(Comparator.comparing(sums::get));
         values[i] = new Part[order.size()];
         cost[i] = new long[order.size()];
         for (int v = 0; v < order.size(); v++) {
             values[i][v] = possible.get(order.get(v));
-            cost[i][v] = costs.get(order.get(v));
+            cost[i][v] = sums.get(order.get(v));
         }
     }
 
@@ -203,15 +203,7 @@ final class BuildVariables {
             }
         }
         long loss = aims.of(place, part);
-        return loss >= BuildObjective.FORBIDDEN ? BuildObjective.FORBIDDEN : loss * LOSS + (place.host() == null ? swap(place, part, null) : 0);
-    }
-
-    /**
-     * What the mass of a part costs. One that is not weighed, or is new, counts as heavy as any that could stand there, unless it stands there
-     * now: so neither is put on for its lightness.
-     */
-    private long mass(MountingPlace place, Part part, List<Part> parts) {
-        return counted(bike, place, part, parts) * aims.perKilogram() * GRAM_SECOND;
+        return loss >= BuildObjective.FORBIDDEN ? BuildObjective.FORBIDDEN : loss * LOSS + (place.host() == null ? costs.work(place, part, null) : 0);
     }
 
     /** Grams that count for a part in a place of a bike; 0 where nothing goes on for its lightness. @param parts what could stand there */
@@ -237,20 +229,6 @@ final class BuildVariables {
     /** Whether a part is known to be hardly ridden. */
     static boolean isNew(Part part) {
         return part.has(PartDetail.HOURS_USED) && part.number(PartDetail.HOURS_USED) < NEW;
-    }
-
-    /** What the work of a swap costs; a part that is taken off something else has to go back. */
-    private long swap(MountingPlace place, Part part, Part host) {
-        if (part == null) {
-            Part off = MountingEffort.stands(workshop, place, host, bike);
-            return off == null ? 0 : work.cost(off.kind());
-        }
-        if (!MountingEffort.isWork(part, place, host, bike)) {
-            return 0;
-        }
-        boolean taken = part.on() != null && part.bike() != bike;
-        boolean otherEnd = part.place() != null && part.place() != place;
-        return (taken ? 2 : 1) * work.cost(part.kind()) + (otherEnd ? OTHER_END : 0);
     }
 
     private boolean allowed(Check check, Part[] parts) {
@@ -291,10 +269,10 @@ final class BuildVariables {
                 different(i, j);
             }
         }
-        gears();
+        together(MountingPlace.CHAINRING, MountingPlace.CASSETTE, BuildVariables::both, costs::gears);
         power();
-        pair();
-        compounds();
+        together(MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE, BuildVariables::both, costs::tyres);
+        together(MountingPlace.FRONT_PADS, MountingPlace.REAR_PADS, BuildVariables::ofTwoCompounds, costs::pads);
     }
 
     /** The variables of places; null where one of them has none. */
@@ -339,22 +317,23 @@ final class BuildVariables {
         moved(i);
         for (int v = 0; v < values[i].length; v++) {
             if (places[i].host() != null && host < 0) {
-                cost[i][v] += swap(places[i], values[i][v], null);
+                cost[i][v] += costs.work(places[i], values[i][v], null);
             } else if (host >= 0) {
                 for (int w = 0; w < values[host].length; w++) {
-                    add(i, host, v, w, swap(places[i], values[i][v], values[host][w]));
+                    add(i, host, v, w, costs.work(places[i], values[i][v], values[host][w]));
                 }
             }
         }
     }
 
-    /** A saddle moves over where the post under it is another, pedals with the crank, extensions with the bar. */
+    /** What stands on a part that gives way is moved over to the one that is chosen. */
     private void moved(int i) {
-        int carrier = places[i].host() != null || WorkOrder.movesUnasked(places[i]) ? -1 : Arrays.asList(places).indexOf(WorkOrder.carrier(places[i]));
+        int carrier = Arrays.asList(places).indexOf(PartCosts.mover(places[i]));
         for (int v = 0; carrier >= 0 && v < values[i].length; v++) {
             for (int w = 0; w < values[carrier].length; w++) {
-                if (MountingEffort.movesOver(values[i][v], places[i], values[carrier][w], bike)) {
-                    add(i, carrier, v, w, work.cost(values[i][v].kind()));
+                long more = costs.move(places[i], values[i][v], values[carrier][w]);
+                if (more > 0) {
+                    add(i, carrier, v, w, more);
                 }
             }
         }
@@ -372,45 +351,25 @@ final class BuildVariables {
         }
     }
 
-    private void gears() {
-        int rings = Arrays.asList(places).indexOf(MountingPlace.CHAINRING);
-        int cassette = Arrays.asList(places).indexOf(MountingPlace.CASSETTE);
-        for (int v = 0; rings >= 0 && cassette >= 0 && v < values[rings].length; v++) {
-            for (int w = 0; w < values[cassette].length; w++) {
-                if (values[rings][v] != null && values[cassette][w] != null) {
-                    add(rings, cassette, v, w, LOSS * aims.ofGears(values[rings][v], values[cassette][w]));
+    /**
+     * What parts of two places cost together; nothing where one of the places is not open.
+     *
+     * @param which whether two parts have a cost together, which may be 0: a table of zeros still joins two places in the tree of the bound
+     */
+    private void together(MountingPlace one, MountingPlace other, BiPredicate<Part, Part> which, ToLongBiFunction<Part, Part> cost) {
+        int i = Arrays.asList(places).indexOf(one);
+        int j = Arrays.asList(places).indexOf(other);
+        for (int v = 0; i >= 0 && j >= 0 && v < values[i].length; v++) {
+            for (int w = 0; w < values[j].length; w++) {
+                if (which.test(values[i][v], values[j][w])) {
+                    add(i, j, v, w, cost.applyAsLong(values[i][v], values[j][w]));
                 }
             }
         }
     }
 
-    /** Of a pair the one that is written first goes in front, where nothing else tells them apart. */
-    private void pair() {
-        int front = Arrays.asList(places).indexOf(MountingPlace.FRONT_TYRE);
-        int rear = Arrays.asList(places).indexOf(MountingPlace.REAR_TYRE);
-        boolean wanted = front >= 0 && rear >= 0 && aims.pairOfTyres();
-        for (int v = 0; front >= 0 && rear >= 0 && v < values[front].length; v++) {
-            for (int w = 0; w < values[rear].length; w++) {
-                if (values[front][v] != null && values[rear][w] != null) {
-                    boolean written = values[front][v].line() <= values[rear][w].line();
-                    boolean pair = isPair(values[front][v], values[rear][w]);
-                    add(front, rear, v, w, pair ? written ? 0 : 1 : wanted ? NO_PAIR : 0);
-                }
-            }
-        }
-    }
-
-    /** Pads of front and rear are chosen together. */
-    private void compounds() {
-        int front = Arrays.asList(places).indexOf(MountingPlace.FRONT_PADS);
-        int rear = Arrays.asList(places).indexOf(MountingPlace.REAR_PADS);
-        for (int v = 0; front >= 0 && rear >= 0 && v < values[front].length; v++) {
-            for (int w = 0; w < values[rear].length; w++) {
-                if (ofTwoCompounds(values[front][v], values[rear][w])) {
-                    add(front, rear, v, w, TWO_COMPOUNDS);
-                }
-            }
-        }
+    private static boolean both(Part one, Part other) {
+        return one != null && other != null;
     }
 
     /** Whether pads are known to be of two compounds. */
@@ -430,16 +389,11 @@ final class BuildVariables {
     /** A power meter in the crank or the pedals, or on the crank. */
     private void power() {
         int crank = Arrays.asList(places).indexOf(MountingPlace.CRANK);
-        int pedals = Arrays.asList(places).indexOf(MountingPlace.PEDALS);
-        for (int v = 0; crank >= 0 && v < values[crank].length; v++) {
-            if (pedals < 0) {
-                cost[crank][v] += LOSS * aims.ofPower(values[crank][v], null, MountingEffort.meterOn(workshop, values[crank][v]));
-            }
-            for (int w = 0; pedals >= 0 && w < values[pedals].length; w++) {
-                add(crank, pedals, v, w, LOSS * aims.ofPower(values[crank][v], values[pedals][w],
-                        MountingEffort.meterOn(workshop, values[crank][v])));
-            }
+        boolean alone = !Arrays.asList(places).contains(MountingPlace.PEDALS);
+        for (int v = 0; alone && crank >= 0 && v < values[crank].length; v++) {
+            cost[crank][v] += costs.power(values[crank][v], null);
         }
+        together(MountingPlace.CRANK, MountingPlace.PEDALS, (one, other) -> true, costs::power);
     }
 
     /** The place above in the tree on which the bound is counted, -1 for a root; always one that shares a table with it. */

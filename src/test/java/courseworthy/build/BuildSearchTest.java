@@ -94,6 +94,7 @@ class BuildSearchTest {
                     lent += best.values().stream().anyMatch(part -> part.bike() != null && part.bike() != bike) ? 1 : 0;
                     timed += new BruteForce(workshop, bike, load, new BuildObjective(call(seed), TimeSavings.NONE)).costOf(best) != search.cost() ? 1 : 0;
                     assertThat(brute.costOf(best)).as(where).isEqualTo(search.cost());
+                    assertThat(new BuildCounter(workshop, bike, aims, best).count(null).total()).as("the count, " + where).isEqualTo(search.cost());
                     systems += best.containsKey(MountingPlace.FRONT_ADAPTER) || best.containsKey(MountingPlace.LOCKOUT_REMOTE) || best.containsKey(MountingPlace.CROWN_RACE) ? 1 : 0;
                     assertThat(IndependentCheck.of(bike, best, load)).as(where + " " + best).isEmpty();
                 }

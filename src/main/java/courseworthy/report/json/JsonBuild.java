@@ -54,6 +54,7 @@ final class JsonBuild {
         findings("to_mind", build.toMind());
         findings("in_the_way", build.inTheWay());
         stateOf(build);
+        json.object("count", build.count(), new JsonBuildCount(json)::of);
         new JsonWorthwhile(json).of(build);
         json.strings("position", PositionReport.inBrief(build.position()));
         json.close();

@@ -1,0 +1,114 @@
+package courseworthy.build;
+
+import courseworthy.build.BuildCount.Departure;
+import courseworthy.build.BuildCount.Mass;
+import courseworthy.build.BuildCount.Pair;
+import courseworthy.build.BuildCount.Work;
+import courseworthy.build.BuildObjective.Got;
+import courseworthy.workshop.MountingPlace;
+import courseworthy.workshop.Part;
+import courseworthy.workshop.Workshop;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/** Lists what a build costs term by term, with the costs that the search minimises. */
+final class BuildCounter {
+
+    private final Part bike;
+    private final Map<MountingPlace, Part> parts;
+    private final Map<MountingPlace, List<Part>> open;
+    private final BuildObjective aims;
+    private final PartCosts costs;
+    private final Part meter;
+
+    /** @param parts what is in each place; places in which nothing is chosen do not count */
+    BuildCounter(Workshop workshop, Part bike, BuildObjective aims, Map<MountingPlace, Part> parts) {
+        this.bike = bike;
+        this.aims = aims;
+        this.open = BuildVariables.candidates(workshop, bike);
+        this.parts = new EnumMap<>(MountingPlace.class);
+        this.parts.putAll(parts);
+        this.parts.keySet().retainAll(open.keySet());
+        this.costs = new PartCosts(workshop, bike, aims);
+        this.meter = MountingEffort.meterOn(workshop, this.parts.get(MountingPlace.CRANK));
+    }
+
+    /** @param recommended the kind of bike that was recommended, where the build is on another; null where it is the recommended one */
+    BuildCount count(BuildObjective recommended) {
+        List<Departure> departures = new ArrayList<>();
+        for (Got each : recommended == null ? List.<Got>of() : recommended.countedOfBike(bike)) {
+            departure(each, departures);
+        }
+        for (Got each : aims.counted(bike, parts, open.keySet(), meter)) {
+            departure(each, departures);
+        }
+        List<MountingPlace> empty = open.keySet().stream().filter(place -> place.needed() && parts.get(place) == null).toList();
+        return new BuildCount(aims.perKilogram(), departures, empty, masses(), works(), pairs());
+    }
+
+    private void departure(Got got, List<Departure> out) {
+        if (got.loss() > 0) {
+            Stream<Part> of = switch (got.aim().wanted().of()) {
+                case BIKE -> Stream.of(bike);
+                case GEARS -> Stream.of(parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
+                case POWER -> Stream.of(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter);
+                case PART -> Stream.of(parts.get(got.aim().wanted().place()));
+            };
+            out.add(new Departure(got.aim().topic(), of.filter(Objects::nonNull).toList(), got.aim().decision().value(), got.value(), got.aim().shortfall(got.value())));
+        }
+    }
+
+    private List<Mass> masses() {
+        List<Mass> out = new ArrayList<>();
+        open.forEach((place, candidates) -> {
+            Part part = parts.get(place);
+            long cost = costs.mass(place, part, candidates);
+            if (cost != 0) {
+                out.add(new Mass(place, part, BuildVariables.counted(bike, place, part, candidates), cost));
+            }
+        });
+        return out;
+    }
+
+    private List<Work> works() {
+        List<Work> out = new ArrayList<>();
+        for (MountingPlace place : open.keySet()) {
+            Part part = parts.get(place);
+            add(costs.swap(place, part, chosen(place.host())), out);
+            add(costs.moved(place, part, chosen(PartCosts.mover(place))), out);
+        }
+        return out;
+    }
+
+    /** What is chosen for a place; null for none. */
+    private Part chosen(MountingPlace place) {
+        return place == null ? null : parts.get(place);
+    }
+
+    private static void add(Work work, List<Work> out) {
+        if (work != null) {
+            out.add(work);
+        }
+    }
+
+    private List<Pair> pairs() {
+        List<Pair> out = new ArrayList<>();
+        Part front = parts.get(MountingPlace.FRONT_TYRE);
+        Part rear = parts.get(MountingPlace.REAR_TYRE);
+        long tyres = costs.tyres(front, rear);
+        if (tyres > 0) {
+            out.add(new Pair(BuildVariables.isPair(front, rear) ? "the later of a pair in front" : "tyres that differ", List.of(front, rear), tyres));
+        }
+        Part frontPads = parts.get(MountingPlace.FRONT_PADS);
+        Part rearPads = parts.get(MountingPlace.REAR_PADS);
+        long pads = costs.pads(frontPads, rearPads);
+        if (pads > 0) {
+            out.add(new Pair("brake pads of two compounds", List.of(frontPads, rearPads), pads));
+        }
+        return out;
+    }
+}
