@@ -52,7 +52,11 @@ final class PitItems {
     }
 
     private static String saving(Choice choice) {
-        return "If it turns, changing to them costs " + Math.round(choice.exchange().mid()) + " s; it pays where they save " + Math.round(choice.pays().mid()) + " s a lap over "
+        String cost = "If it turns, changing to them costs " + Math.round(choice.exchange().mid()) + " s; ";
+        if (choice.worth() != null && choice.worth().wet() != null && !choice.worth().wet().canPay()) {
+            return cost + "by time they cannot pay for that on this course: they are there for control, or after a flat.";
+        }
+        return cost + "it pays where they save " + Math.round(choice.pays().mid()) + " s a lap over "
                 + laps(choice.laps()) + ".";
     }
 

@@ -166,7 +166,7 @@ final class PitReport {
     }
 
     private static String pays(Choice choice, PitWorth.Wet wet) {
-        return wet.lastLap() == 0 || wet.share() > 1 ? "by time they cannot pay for the exchange on this course; take them for control, or after a flat."
+        return !wet.canPay() ? "by time they cannot pay for the exchange on this course; take them for control, or after a flat."
                 : "to pay they must give back " + percent(wet.share()) + " of what the wet takes, over " + laps(choice.laps())
                 + (wet.lastLap() < choice.laps() ? "; changed after lap " + wet.lastLap() + " they cannot." : ".");
     }

@@ -22,6 +22,11 @@ public record PitWorth(Wet wet, Repair repair, Range perMud, Range washing, Rang
      * @param lastLap at the end of which a change can still pay, if they gave back all of it; 0 where it never can
      */
     public record Wet(Range rolling, Range lost, double share, int lastLap) {
+
+        /** Whether they can pay for the exchange by time at all. */
+        public boolean canPay() {
+            return lastLap > 0 && share <= 1;
+        }
     }
 
     /**

@@ -12,6 +12,7 @@ import courseworthy.worth.PitPlan.Kind;
 import courseworthy.worth.PitPlan.Passage;
 import courseworthy.worth.PitPlan.Stop;
 import courseworthy.worth.PitPlan.Wheels;
+import courseworthy.worth.PitWorth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -43,6 +44,18 @@ class PitItemsTest {
         assertThat(wet.because()).isEqualTo("If it turns, changing to them costs 80 s; it pays where they save 16 s a lap over the 5 laps left.");
         assertThat(wet.critical()).isTrue();
         assertThat(wet.minutes()).isEqualTo(90);
+    }
+
+    /** Where what the wet takes is less than the exchange, no grip pays for it by time. */
+    @Test
+    void wheelsThatCannotPayAreThereForControl() {
+        Range slower = new Range(-12, -10, -8);
+        for (double share : new double[] {0.6, 1.2}) {
+            PitWorth worth = new PitWorth(new PitWorth.Wet(slower, EXCHANGE.times(1 / (5 * share)), share, share > 1 ? 0 : 3), null, null, null, null);
+            Item wet = items(List.of(START), new Choice(Kind.WET_WHEELS, EXCHANGE, 5400, 5, EXCHANGE.times(0.2), worth)).get(0).item();
+            assertThat(wet.because()).isEqualTo("If it turns, changing to them costs 80 s; " + (share > 1
+                    ? "by time they cannot pay for that on this course: they are there for control, or after a flat." : "it pays where they save 16 s a lap over the 5 laps left."));
+        }
     }
 
     @Test
