@@ -165,7 +165,17 @@ public final class FirmnessGrader {
         }
         List<Claim> out = new ArrayList<>(decision.taken().stream().filter(claim -> claim.verb() == Verb.PREFER).toList());
         out.addAll(binding(decision, claims, decision.taken().stream().filter(claim -> isBound(claim) && !isLimit(claim)).toList()));
+        if (out.isEmpty()) {
+            out.addAll(ofWhatExists(decision, claims));
+        }
         return out.isEmpty() ? decision.taken().stream().filter(claim -> liesOn(decision, claim)).toList() : out;
+    }
+
+    /** Where only some values exist, and none of them is what is advised: the advice to which the value comes nearest. */
+    private static List<Claim> ofWhatExists(Decision decision, List<Claim> claims) {
+        List<Claim> others = claims.stream().filter(claim -> claim.verb() != Verb.ONE_OF).toList();
+        return others.size() == claims.size() || decision.taken().stream().noneMatch(claim -> claim.verb() == Verb.ONE_OF) ? List.of()
+                : carriers(Settler.settle(decision.topic(), others), others);
     }
 
     /** Those of some bounds on which the value lies, where it would be another one without them all; of vetoes all. */

@@ -93,6 +93,19 @@ class FirmnessGraderTest {
         assertThat(grade().level()).isEqualTo(Level.THIN);
     }
 
+    /** Tyres are made in 40 and 45 mm; who asks for 50 gets the nearest, and the reason for it is that asking. */
+    @Test
+    void whatComesNearestToTheAdviceIsLedToByIt() {
+        say("shipped/measured", Rank.SHIPPED, Evidence.PUBLISHED, Verb.PREFER, 50, "roughness");
+        claims.add(new Claim(author("pairing/made", Rank.LIMIT, Evidence.PRACTICE), WIDTH, Verb.ONE_OF, List.of(40L, 45L), List.of("40 mm", "45 mm"), "what is made", List.of()));
+        Firmness firmness = grade();
+        assertThat(firmness.decision().value()).isEqualTo(45);
+        assertThat(firmness.evidence()).isEqualTo(Firmness.Evidence.SOURCE);
+        assertThat(firmness.carriers()).extracting(claim -> claim.author().rule()).containsExactly("shipped/measured");
+        claims.remove(0);
+        assertThat(grade().evidence()).as("nobody asks for anything").isEqualTo(Firmness.Evidence.NONE);
+    }
+
     /** Half for 40 mm, half for 50 mm. */
     @Test
     void dividedAdviceIsThinHoweverGood() {
