@@ -22,11 +22,11 @@ public final class RaceBuildFinder {
 
     /**
      * @param days     what is recommended for each day
-     * @param told     the place of the day for which work and worth are told
+     * @param main     the place of the day for which work and worth are given
      * @param deadline when the work has to be done
      */
-    public static RaceBuild of(List<Recommendation> days, int told, Workshop workshop, WorkDeadline deadline, FitRules rules) {
-        Build build = BuildFinder.of(Recommendation.overDays(days, told), workshop, deadline, rules, null);
+    public static RaceBuild of(List<Recommendation> days, int main, Workshop workshop, WorkDeadline deadline, FitRules rules) {
+        Build build = BuildFinder.of(Recommendation.overDays(days, main), workshop, deadline, rules, null);
         return new RaceBuildFinder(days, workshop).judged(build);
     }
 

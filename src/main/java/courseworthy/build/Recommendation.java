@@ -51,19 +51,19 @@ public record Recommendation(Call call, WorthCalculator worths, Function<String,
     }
 
     /**
-     * For one build that is ridden on several days: its parts are chosen for all of them, its work and its worth are told for one.
+     * For one build that is ridden on several days: its parts are chosen for all of them, its work and its worth are given for one.
      *
      * @param days of each day
-     * @param told the place of the day for which work and worth are told
+     * @param main the place of the day for which work and worth are given
      */
-    public static Recommendation overDays(List<Recommendation> days, int told) {
+    public static Recommendation overDays(List<Recommendation> days, int main) {
         List<Recommendation> others = new ArrayList<>(days);
-        Recommendation day = others.remove(told);
+        Recommendation day = others.remove(main);
         boolean anyKind = days.stream().allMatch(each -> each.onKind() != null);
-        return new Recommendation(day.call(), day.worths(), anyKind ? kind -> overDays(days.stream().map(each -> each.onKind().apply(kind)).toList(), told) : null, others);
+        return new Recommendation(day.call(), day.worths(), anyKind ? kind -> overDays(days.stream().map(each -> each.onKind().apply(kind)).toList(), main) : null, others);
     }
 
-    /** The day for which work and worth are told, then the others. */
+    /** The day for which work and worth are given, then the others. */
     List<Recommendation> days() {
         List<Recommendation> out = new ArrayList<>(List.of(this));
         out.addAll(others);

@@ -18,9 +18,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Makes the checklist of one call: items from rules' tasks with the decided values in them, what the event asks, and what
- * waits in the pits. Nothing is
- * dropped but what asks for something that is not on this bike; safety-critical items never are.
+ * Makes the checklist of one call: the tasks of its rules with their values filled in, the demands of the event, and the things that
+ * wait in the pits. A task is left out only where it needs something that is not on this bike; a safety-critical one never is.
  */
 public final class ChecklistMaker {
 

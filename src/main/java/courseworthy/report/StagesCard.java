@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** The set-up of a race of stages as a card: what is the same every day large, what is set anew for a day below it, and what is least sure. */
+/** The set-up of a race of stages as a card: large, what stays the same every day; below it, what is set for each day; last, what is least sure. */
 final class StagesCard {
 
     private final StagesResult result;
