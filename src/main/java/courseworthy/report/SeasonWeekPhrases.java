@@ -24,11 +24,16 @@ final class SeasonWeekPhrases {
     static String words(Entry entry) {
         return switch (entry.kind()) {
             case SERVICE -> title(entry) + ", about " + entry.minutes() + " min, " + due(entry.service());
-            case WORK -> title(entry) + ": " + String.join("; ", jobs(entry.jobs()));
+            case WORK -> title(entry) + ": " + String.join("; ", jobs(entry.jobs())) + longer(entry);
             case OUT -> title(entry) + borrowed(entry.ride());
             case START -> title(entry) + (entry.ride().build().leftOut() == null ? "" : ", not all changes made");
             case HOME -> title(entry) + returns(entry.ride());
         };
+    }
+
+    /** A job that no evening has the time for is on one all the same. */
+    private static String longer(Entry entry) {
+        return entry.minutes() > entry.free() ? "; it is done in one go and takes longer than an evening has: give it a free day in \"time for work\"" : "";
     }
 
     /** What it is, without what belongs to it. */

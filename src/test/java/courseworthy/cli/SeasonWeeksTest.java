@@ -172,6 +172,24 @@ class SeasonWeeksTest {
         }
     }
 
+    /** A tyre takes 18 min (the workshop's file, or practice), more than evenings of a quarter of an hour have. */
+    @Test
+    void workLongerThanAnEveningSaysWhatWouldDo() throws IOException {
+        Files.copy(Path.of(EXAMPLE, "workshops", "cellar.yaml"), folder.resolve("w.yaml"));
+        Files.writeString(folder.resolve("w.yaml"), Files.readString(folder.resolve("w.yaml")).replaceAll("(?m)^log: .*$", ""));
+        Files.copy(Path.of(EXAMPLE, "riders", "joss-steel.yaml"), folder.resolve("joss.yaml"));
+        Files.copy(Path.of(EXAMPLE, "events", "quern-hills.yaml"), folder.resolve("e.yaml"));
+        Files.copy(Path.of("course-profiles", "quern-hills.yaml"), folder.resolve("c.yaml"));
+        for (String free : List.of("0:15 h", "2:00 h")) {
+            Files.writeString(folder.resolve("season.yaml"), "riders: [{name: Joss, workshop: w.yaml, rider: joss.yaml}]\ntime for work: " + free
+                    + "\nevents:\n  - {course: c.yaml, event: e.yaml}\n");
+            CommandRun ran = CommandRun.of("season", folder.toString(), "--by-week", "--format", "markdown");
+            assertThat(ran.code()).as(ran.err()).isZero();
+            assertThat(ran.out().contains("of 15 free")).isEqualTo(free.equals("0:15 h"));
+            assertThat(ran.out().contains("takes longer than an evening has: give it a free day in \"time for work\"")).isEqualTo(free.equals("0:15 h"));
+        }
+    }
+
     /** Without a priority Ida gets the bike that both want, since all lose least so; the rider of the higher one gets it whatever the other loses. */
     @Test
     void theRiderOfHigherPriorityGetsTheBike() throws IOException {
