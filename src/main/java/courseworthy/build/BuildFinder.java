@@ -164,7 +164,7 @@ public final class BuildFinder {
             BuildFinder own = finders.computeIfAbsent(String.valueOf(each.word(PartDetail.KIND)), this::onKind);
             Solved solved = own.cheapest(List.of(each), false);
             if (solved != null && own != this) {
-                solved = new Solved(each, solved.parts(), solved.cost() + aims.ofBike(each) * BuildVariables.LOSS);
+                solved = new Solved(each, solved.parts(), withKind(solved.cost(), aims.ofBike(each)));
             }
             if (solved != null && (best == null || solved.cost() < best.cost())) {
                 best = solved;
@@ -172,6 +172,11 @@ public final class BuildFinder {
             }
         }
         return best == null ? none(rules) : finder.built(best.bike(), best.parts(), rules);
+    }
+
+    /** The cost of a build with what its bike loses by its kind; what a limit forbids costs more than anything else. */
+    static long withKind(long cost, long loss) {
+        return loss >= BuildObjective.FORBIDDEN / BuildVariables.LOSS ? BuildObjective.FORBIDDEN + cost / 2 : cost + loss * BuildVariables.LOSS;
     }
 
     private BuildFinder onKind(String kind) {

@@ -55,4 +55,15 @@ class CalledKindBuildTest {
         assertThat(cheaperElsewhere).isGreaterThan(3);
         assertThat(another).isGreaterThan(10);
     }
+
+    /** A kind of bike that a limit rules out is never cheaper than one that is only worse, however much worse it is. */
+    @Test
+    void aKindThatALimitForbidsIsTheDearest() {
+        long allowed = BuildFinder.withKind(40 * BuildVariables.LOSS, 900);
+        assertThat(allowed).isEqualTo(940 * BuildVariables.LOSS);
+        for (long loss : new long[] {BuildObjective.FORBIDDEN, BuildObjective.FORBIDDEN - 1, BuildObjective.FORBIDDEN / 2}) {
+            assertThat(BuildFinder.withKind(0, loss)).as("loss %d", loss).isGreaterThan(allowed);
+            assertThat(BuildFinder.withKind(5, loss)).isGreaterThanOrEqualTo(BuildFinder.withKind(1, loss));
+        }
+    }
 }
