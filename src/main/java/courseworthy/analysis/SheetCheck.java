@@ -163,7 +163,7 @@ public final class SheetCheck {
 
     private Region region(Row row) {
         try {
-            return possible.left(regions(Math.max(LEAST_STEPS, ALL_STEPS / rows.size())).of(row.condition()));
+            return possible.left(regions(Math.max(LEAST_STEPS, ALL_STEPS / Math.max(1, rows.size()))).of(row.condition()));
         } catch (TooMany e) {
             return null;
         }
