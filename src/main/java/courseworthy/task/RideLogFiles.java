@@ -144,7 +144,9 @@ final class RideLogFiles {
                 files = all.filter(each -> each.toString().toLowerCase(Locale.ROOT).endsWith(".gpx")).sorted().limit(MOST_FILES + 1L).toList();
             }
         }
-        if (files.isEmpty()) {
+        if (Files.isRegularFile(path) && path.toString().toLowerCase(Locale.ROOT).matches(".*\\.ya?ml")) {
+            refuse(source, ", a file that is written by hand", "A written log is named in the workshop's file: \"log: log.yaml\".");
+        } else if (files.isEmpty()) {
             refuse(source, ", a folder without recordings", "Copy the recorded rides there as GPX files.");
         } else if (files.size() > MOST_FILES) {
             refuse(source, ", a folder of more than " + MOST_FILES + " recordings", "Name folders with fewer: one for each year.");

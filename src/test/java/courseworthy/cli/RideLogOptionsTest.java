@@ -63,4 +63,13 @@ class RideLogOptionsTest {
         assertThat(run("brief", "--workshop", workshop.toString(), "--log", "docs/examples/recordings").err())
                 .isEqualTo("--log-bike: found nothing, expected the bike of the recorded rides: steel bike, hardtail, borrowed bike\n");
     }
+
+    /** The option is for what a device recorded; the log that people write has its place in the workshop's file. */
+    @Test
+    void aWrittenLogIsNotARecording() {
+        CommandRun ran = run("brief", "--workshop", workshop.toString(), "--log", "docs/examples/cellar-log.yaml", "--log-bike", "borrowed bike");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo("--log: found \"docs/examples/cellar-log.yaml\", a file that is written by hand, expected a recorded ride (GPX), or a folder of them\n"
+                + "    A written log is named in the workshop's file: \"log: log.yaml\".\n");
+    }
 }

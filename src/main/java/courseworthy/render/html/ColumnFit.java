@@ -20,7 +20,7 @@ enum ColumnFit {
     /** What A4 leaves between margins of 14 mm, in 8 pt with 5 pt between columns: as the style sheet has it, at 96 px an inch (CSS Values 3, 5.2). */
     PAPER(688, 10.67, 6.67, 12);
 
-    /** Lines break before they are full. */
+    /** Lines break before they are full: so much wider are a column's words than their letters (judgement, no source). */
     private static final double RAGGED = 1.15;
     /** A character of what is to be typed, em: 0.602 in DejaVu Sans Mono 2.37 (its table hmtx), at 0.95 of the size. */
     private static final double MONOSPACE = 0.572;
