@@ -442,7 +442,7 @@ public final class BuildFinder {
 
     private NotMet notMet(BuildObjective.Got got, Part bike, Map<MountingPlace, Part> parts) {
         Decision decision = got.aim().decision();
-        String has = got.value() == null ? "not known" : decision.topic().text(got.value());
+        String has = got.value() == null ? "not known" : GearTeeth.text(decision.topic(), got.value(), parts);
         has += end(got.aim().wanted());
         if (MissingPart.isLimitedByEvent(decision) && got.value() != null && got.value() > decision.value()) {
             has += ", which is harder than the event allows this rider";

@@ -164,6 +164,15 @@ class SwapReasonsTest {
                 .noneMatch(each -> each.contains("no chainring otherwise"));
     }
 
+    /** A gear that falls short is named by its teeth, as rings and sprockets are sold, and by their quotient. */
+    @Test
+    void aGearThatFallsShortIsNamedByItsTeeth() {
+        prefer("hardest gear", Force.MUST, "4200");
+        prefer("easiest gear", Force.MUST, "420");
+        assertThat(build("cross-country hardtail", "hardtail").notMet()).filteredOn(each -> each.topic().endsWith("gear"))
+                .extracting(each -> each.topic() + " " + each.got()).containsExactlyInAnyOrder("hardest gear 36x10 (3.60)", "easiest gear 36x51 (0.71)");
+    }
+
     /** What comes along names what it goes with and what that serves, and not what hangs on it at a third remove. */
     @Test
     void whatComesAlongDoesNotSpeakForTheWheels() {
