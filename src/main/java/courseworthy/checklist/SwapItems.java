@@ -99,7 +99,10 @@ final class SwapItems {
     }
 
     private static String find(Swap swap) {
-        return swap.work().after().isEmpty() ? "In its place and tight as marked" : String.join("; ", swap.work().after());
+        if (!swap.work().after().isEmpty()) {
+            return String.join("; ", swap.work().after());
+        }
+        return swap.on() == null ? "It and what held it are off; nothing hangs loose or rubs where it was" : "In its place and tight as marked";
     }
 
     private static String id(String start, int number) {

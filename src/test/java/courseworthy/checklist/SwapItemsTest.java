@@ -51,6 +51,15 @@ class SwapItemsTest {
     }
 
     @Test
+    void whatOnlyComesOffIsLookedForOffTheBike() {
+        Swap off = new Swap(BIKE, MountingPlace.SADDLE, part("long saddle", PartKind.SADDLE), null, List.of(), null, null, null,
+                new Build.SwapWork(3, List.of(), List.of(), false), List.of());
+        Item item = SwapItems.of(build(List.of(off), List.of(), List.of(), null)).get(0).item();
+        assertThat(item.what()).isEqualTo("Remove long saddle");
+        assertThat(item.find()).isEqualTo("It and what held it are off; nothing hangs loose or rubs where it was");
+    }
+
+    @Test
     void whatComesFromAnotherBikeSaysFromWhich() {
         Swap borrowed = new Swap(BIKE, MountingPlace.SADDLE, null, part("light saddle", PartKind.SADDLE), List.of(), null, part("Crane", PartKind.BIKE), null,
                 new Build.SwapWork(10, List.of(), List.of(), false), List.of());
