@@ -103,8 +103,13 @@ public final class Workspace {
         if (topic == null) {
             String near = Spelling.didYouMean(name, Topics.names());
             throw new BadInput(Fault.of(option, 0, "", RequestReader.quoted(name), "a topic",
-                    near.isEmpty() ? "'courseworthy topics' lists them." : near));
+                    near.isEmpty() ? "'courseworthy topics' lists them." + courseFirst(option) : near));
         }
         return topic;
+    }
+
+    /** Where a topic is a parameter of its own it stands after the course. */
+    private static String courseFirst(String option) {
+        return option.startsWith("-") ? "" : " The course stands before it.";
     }
 }

@@ -69,6 +69,17 @@ class WhyCommandTest {
         assertThat(OutputSchema.tree(CommandRun.of("brief", COURSE, "--format", "json").out()).get("decisions").get(0).has("flips")).isFalse();
     }
 
+    /** Topic and course in the other order: no topic has a course's name, so the order is said. */
+    @Test
+    void aCourseWhereTheTopicStandsIsToldTheOrder() {
+        CommandRun run = CommandRun.of("why", "front tyre width", "heather-ridge");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo("""
+                TOPIC: found "heather-ridge", expected a topic
+                    'courseworthy topics' lists them. The course stands before it.
+                """);
+    }
+
     @Test
     void whatIsMisspeltIsRefusedWithTheNearestSpelling() {
         assertThat(CommandRun.of("why", COURSE, "front tyre with")).isEqualTo(new CommandRun(2, "", """
