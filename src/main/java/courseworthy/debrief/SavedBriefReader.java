@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads a brief that was saved with {@code --format json}. Topics,
@@ -107,6 +108,9 @@ final class SavedBriefReader {
         return out;
     }
 
+    /** What follows a value as it was written for people: a gear's ratio after its teeth, at which end, or why it is not allowed. */
+    private static final Pattern REMARK = Pattern.compile("( \\(|, | at the rear).*");
+
     /** What the build had where it did not meet the advice, as it was written for people; null where that is not known. */
     private static Long built(Topic topic, long advised, Node.Mapping build) {
         if (build == null || !(build.get("not_met") instanceof Node.Sequence list)) {
@@ -114,7 +118,7 @@ final class SavedBriefReader {
         }
         for (Node item : list.items()) {
             if (item instanceof Node.Mapping notMet && topic.equals(topic(orEmpty(text(notMet, "topic"))))) {
-                return shown(topic, orEmpty(text(notMet, "got")));
+                return shown(topic, REMARK.matcher(orEmpty(text(notMet, "got"))).replaceFirst(""));
             }
         }
         return advised;

@@ -154,6 +154,22 @@ class DebriefTest {
         assertThat(on(changed, "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.BORNE_OUT);
     }
 
+    /** What the build fell short of is written for people: teeth before a ratio, which end it is, what the event allows. */
+    @Test
+    void whatTheBuildHadIsReadAsItIsWrittenForPeople() throws IOException {
+        String gear = BRIEF.replace("  \"decisions\" : [", "  \"build\" : {\"not_met\" : [{\"topic\" : \"hardest gear\", \"got\" : \"28x10 (2.80)\"}, "
+                + "{\"topic\" : \"rear tyre casing\", \"got\" : \"light at the rear\"}, "
+                + "{\"topic\" : \"food\", \"got\" : \"75 g/h, which is more than anybody takes\"}]},\n  \"decisions\" : [\n    "
+                + "{\"topic\" : \"hardest gear\", \"status\" : \"settled\", \"value\" : 3.4, \"unit\" : \"\", \"text\" : \"34x10 (3.40)\", \"for\" : [], \"against\" : []},");
+        Files.writeString(folder.resolve("built.json"), gear);
+        DebriefResult result = DebriefResult.of(read("debrief: x\nbrief: built.json\nspun out: long\nrim strikes: none\n"));
+        assertThat(faults.faults()).isEmpty();
+        assertThat(on(result, "hardest gear").reasons()).contains("ridden with 2.800 instead, as the build had it");
+        assertThat(on(result, "hardest gear").answer()).as("2.80 was spun out, and 3.40 is more").isEqualTo(AdviceOutcome.BORNE_OUT);
+        assertThat(on(result, "rear tyre casing").reasons()).contains("ridden with light instead, as the build had it");
+        assertThat(on(result, "food").reasons()).contains("ridden with 75 g/h instead, as the build had it");
+    }
+
     /** Against goes before for: a pinch at a wheel whose rim is said not to have been struck. */
     @Test
     void whatSpeaksAgainstGoesFirst() {
