@@ -5,8 +5,8 @@ import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.topic.Topic;
 import courseworthy.units.Resolution;
+import courseworthy.units.TickConversion;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
  * What a row says on one topic.
@@ -26,16 +26,30 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
     public record Literal(long value) implements Worth {
     }
 
-    /**
-     * A measure times an exact factor.
-     *
-     * @param factor  1 where none is written
-     * @param measure of the topic's dimension, or with the topic's words
-     */
-    public record Times(BigDecimal factor, Measure measure) implements Worth {
+    /** A measure of the topic's dimension, or with the topic's words, times an exact factor. */
+    public static final class Times implements Worth {
 
         /** Ticks beyond what is sensible for any topic; more than that says no more. */
         private static final long BEYOND = 1_000_000_000_000L;
+
+        private final BigDecimal factor;
+        private final Measure measure;
+        /** The conversion used last: a search for what would change a decision asks for it many thousand times. */
+        private TickConversion conversion;
+
+        /** @param factor 1 where none is written */
+        public Times(BigDecimal factor, Measure measure) {
+            this.factor = factor;
+            this.measure = measure;
+        }
+
+        public BigDecimal factor() {
+            return factor;
+        }
+
+        public Measure measure() {
+            return measure;
+        }
 
         /**
          * The value in the topic's ticks: exact, then to the nearest tick, halves up. It may lie beyond what is sensible for the topic:
@@ -50,9 +64,27 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
             if (from.equals(to) && factor.compareTo(BigDecimal.ONE) == 0) {
                 return value;
             }
-            BigDecimal base = from.unit().toBase(from.step().multiply(BigDecimal.valueOf(value))).multiply(factor);
-            BigDecimal ticks = to.unit().fromBase(base).divide(to.step(), 0, RoundingMode.HALF_UP);
-            return ticks.max(BigDecimal.valueOf(-BEYOND)).min(BigDecimal.valueOf(BEYOND)).longValueExact();
+            TickConversion known = conversion;
+            if (known == null || !known.to().equals(to)) {
+                known = new TickConversion(from, factor, to);
+                conversion = known;
+            }
+            return known.ticks(value, BEYOND);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return this == other || other instanceof Times that && factor.equals(that.factor) && measure == that.measure;
+        }
+
+        @Override
+        public int hashCode() {
+            return factor.hashCode() * 31 + measure.hashCode();
+        }
+
+        @Override
+        public String toString() {
+            return factor.toPlainString() + " x " + measure.written();
         }
     }
 

@@ -27,6 +27,9 @@ public enum Unit {
     FL_OZ("fl oz", Dimension.VOLUME, "0.0295735295625"), DEG("deg", Dimension.ANGLE, "1"),
     W_PER_KG("W/kg", Dimension.POWER_PER_MASS, "1"), G_PER_H("g/h", Dimension.MASS_PER_TIME, "1");
 
+    /** 0 degrees Celsius in degrees Fahrenheit, by definition. */
+    private static final BigDecimal FREEZING = BigDecimal.valueOf(32);
+
     private final String symbol;
     private final Dimension dimension;
     private final BigDecimal factor;
@@ -51,9 +54,23 @@ public enum Unit {
         return dimension;
     }
 
+    /** How many base units it is, once divided by {@link #divisor()}. */
+    BigDecimal factor() {
+        return factor;
+    }
+
+    BigDecimal divisor() {
+        return divisor;
+    }
+
+    /** What is written in this unit for nought base units. */
+    BigDecimal zero() {
+        return this == F ? FREEZING : BigDecimal.ZERO;
+    }
+
     /** A number in this unit, in the base unit of its dimension; exact except for km/h and F, which keep 34 digits. */
     public BigDecimal toBase(BigDecimal number) {
-        BigDecimal shifted = this == F ? number.subtract(BigDecimal.valueOf(32)) : number;
+        BigDecimal shifted = this == F ? number.subtract(FREEZING) : number;
         BigDecimal product = shifted.multiply(factor);
         return divisor.equals(BigDecimal.ONE) ? product : product.divide(divisor, MathContext.DECIMAL128);
     }
@@ -62,7 +79,7 @@ public enum Unit {
     public BigDecimal fromBase(BigDecimal base) {
         BigDecimal product = base.multiply(divisor);
         BigDecimal number = factor.equals(BigDecimal.ONE) ? product : product.divide(factor, MathContext.DECIMAL128);
-        return this == F ? number.add(BigDecimal.valueOf(32)) : number;
+        return this == F ? number.add(FREEZING) : number;
     }
 
     /** A number in the base unit of this dimension, in this unit. */
