@@ -147,26 +147,31 @@ public final class WhatIfCall {
 
     private final class Run {
         private Demands now;
-        private final Map<Topic, SettledTopic> so = new HashMap<>(settled);
-        private final Map<Topic, Decision> decided = new HashMap<>(decisions);
+        /** What is settled; copied once something is settled otherwise, as are the decisions. */
+        private Map<Topic, SettledTopic> so = settled;
+        private Map<Topic, Decision> decided = decisions;
         private final Map<Topic, Long> changed = new HashMap<>();
         private final Map<Slot, List<Claim>> saying = new IdentityHashMap<>();
-        private final List<Set<Slot>> asked = new ArrayList<>();
+        /** Rows to ask again after each layer; null where there are none. */
+        private final List<Set<Slot>> asked = new ArrayList<>(Collections.nCopies(Topics.LAST_LAYER + 1, null));
         private final Set<Topic> otherwise = new HashSet<>();
         private final Set<Measure> moved;
+        private boolean joinedAsBefore;
 
         Run(Measure measure, long value) {
             now = demands.with(Map.of(measure, MeasureValue.exact(value)));
             moved = EnumSet.of(measure);
-            for (int layer = 0; layer <= Topics.LAST_LAYER; layer++) {
-                asked.add(Collections.newSetFromMap(new IdentityHashMap<>()));
-            }
             ask(upstream.readers(measure));
         }
 
         private void ask(List<Slot> slots) {
             for (Slot slot : slots) {
-                asked.get(slot.layer()).add(slot);
+                Set<Slot> of = asked.get(slot.layer());
+                if (of == null) {
+                    of = Collections.newSetFromMap(new IdentityHashMap<>());
+                    asked.set(slot.layer(), of);
+                }
+                of.add(slot);
             }
         }
 
@@ -178,8 +183,9 @@ public final class WhatIfCall {
         /** The decisions that come out otherwise, by topic. */
         Map<Topic, Decision> turned() {
             run();
-            decided.keySet().retainAll(changed.keySet());
-            return decided;
+            Map<Topic, Decision> out = new HashMap<>();
+            changed.keySet().forEach(topic -> out.put(topic, decided.get(topic)));
+            return out;
         }
 
         private void run() {
@@ -201,6 +207,9 @@ public final class WhatIfCall {
         }
 
         private void hear(int layer) {
+            if (asked.get(layer) == null) {
+                return;
+            }
             Stage stage = new Stage(layer, now, so);
             for (Slot slot : asked.get(layer)) {
                 List<Claim> claims = claimsOf(slot, stage);
@@ -214,27 +223,42 @@ public final class WhatIfCall {
         }
 
         private void settle(int layer) {
-            Map<Topic, SettledTopic> news = new HashMap<>();
-            for (Topic topic : upstream.ofLayer(layer)) {
-                if (otherwise.contains(topic) || appliesAnew(topic) || joinedAnew(topic)) {
-                    settle(topic, news);
+            joinedAsBefore = isJoinedAsBefore();
+            if (!otherwise.isEmpty() || !joinedAsBefore) {
+                Map<Topic, Decision> news = new HashMap<>();
+                for (Topic topic : upstream.ofLayer(layer)) {
+                    if (otherwise.contains(topic) || appliesAnew(topic) || joinedAnew(topic)) {
+                        settle(topic, news);
+                    }
                 }
+                change(news);
             }
-            so.putAll(news);
-            news.forEach((topic, one) -> {
-                changed.put(topic, one.known() ? one.value() : null);
-                ask(upstream.testers(topic));
-            });
             derive(layer);
         }
 
-        private void settle(Topic topic, Map<Topic, SettledTopic> news) {
+        private void change(Map<Topic, Decision> news) {
+            if (news.isEmpty()) {
+                return;
+            }
+            if (changed.isEmpty()) {
+                so = new HashMap<>(settled);
+                decided = new HashMap<>(decisions);
+            }
+            decided.putAll(news);
+            news.forEach((topic, decision) -> {
+                SettledTopic one = settled(decision);
+                so.put(topic, one);
+                changed.put(topic, one.known() ? one.value() : null);
+                ask(upstream.testers(topic));
+            });
+        }
+
+        private void settle(Topic topic, Map<Topic, Decision> news) {
             List<Claim> claims = claims(topic);
             String why = Applicability.whyNot(topic, decided);
             Decision decision = why.isEmpty() ? Settler.settle(topic, claims) : Settler.notApplicable(topic, claims, why);
             if (differ(decision, decisions.get(topic))) {
-                decided.put(topic, decision);
-                news.put(topic, settled(decision));
+                news.put(topic, decision);
             }
         }
 
@@ -260,7 +284,7 @@ public final class WhatIfCall {
         }
 
         private boolean joinedAnew(Topic topic) {
-            return !isJoinedAsBefore() && upstream.isJoined(topic) && !on(topic, joined(topic)).equals(on(topic, joined));
+            return !joinedAsBefore && upstream.isJoined(topic) && !on(topic, joined(topic)).equals(on(topic, joined));
         }
 
         private boolean isJoinedAsBefore() {
@@ -268,7 +292,7 @@ public final class WhatIfCall {
         }
 
         private List<Claim> joined(Topic topic) {
-            if (isJoinedAsBefore()) {
+            if (joinedAsBefore) {
                 return joined;
             }
             return joinsAsked.computeIfAbsent(new Joins(topic.layer(), new HashMap<>(changed), GearPairs.allowed(now)), key -> {

@@ -2,6 +2,7 @@ package courseworthy.demand;
 
 import courseworthy.topic.SettledTopic;
 import courseworthy.topic.Topic;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,11 +12,12 @@ import java.util.Objects;
 /** What one course, rider and day ask for. A measure that is not in it is unknown. Immutable. */
 public final class Demands {
 
-    private static final int MEASURES = Measure.values().length;
+    private static final Measure[] MEASURES = Measure.values();
+    private static final List<Measure> OF_THE_BIKE = Arrays.stream(MEASURES).filter(Measure::ofTheBike).toList();
+    private static final List<Measure> DERIVED = Arrays.stream(MEASURES).filter(Measure::derived).toList();
 
-    private final Map<Measure, MeasureValue> values;
-    /** The same by the measures' positions: every row of every sheet looks here. */
-    private final MeasureValue[] byPosition = new MeasureValue[MEASURES];
+    /** By the measures' positions, null where unknown: every row of every sheet looks here. */
+    private final MeasureValue[] byPosition;
     private final List<StretchFacts> stretches;
     private final List<Assumed> assumed;
     private final EstimatedRide estimated;
@@ -58,15 +60,23 @@ public final class Demands {
 
     private Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion,
             AtHand atHand) {
+        this(put(values, new MeasureValue[MEASURES.length]), List.copyOf(stretches), List.copyOf(assumed), estimated, occasion, atHand);
+    }
+
+    /** @param byPosition which nobody else changes */
+    private Demands(MeasureValue[] byPosition, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion,
+            AtHand atHand) {
+        this.byPosition = byPosition;
         this.atHand = atHand;
-        this.values = values.isEmpty() ? new EnumMap<>(Measure.class) : new EnumMap<>(values);
-        for (Map.Entry<Measure, MeasureValue> each : this.values.entrySet()) {
-            byPosition[each.getKey().ordinal()] = each.getValue();
-        }
-        this.stretches = List.copyOf(stretches);
-        this.assumed = List.copyOf(assumed);
+        this.stretches = stretches;
+        this.assumed = assumed;
         this.estimated = estimated;
         this.occasion = occasion;
+    }
+
+    private static MeasureValue[] put(Map<Measure, MeasureValue> values, MeasureValue[] out) {
+        values.forEach((measure, value) -> out[measure.ordinal()] = value);
+        return out;
     }
 
     /** The value with its range, or null where unknown. */
@@ -75,12 +85,18 @@ public final class Demands {
     }
 
     public boolean known(Measure measure) {
-        return values.containsKey(measure);
+        return get(measure) != null;
     }
 
     /** All that is known, in the order of the catalogue. */
     public Map<Measure, MeasureValue> values() {
-        return Collections.unmodifiableMap(values);
+        Map<Measure, MeasureValue> out = new EnumMap<>(Measure.class);
+        for (Measure measure : MEASURES) {
+            if (known(measure)) {
+                out.put(measure, get(measure));
+            }
+        }
+        return Collections.unmodifiableMap(out);
     }
 
     /** The stretches of one lap, in order. */
@@ -106,10 +122,7 @@ public final class Demands {
      * These demands with some measures changed or added. What the kind of bike is chosen by changes with them, but for what differs there.
      */
     public Demands with(Map<Measure, MeasureValue> changes) {
-        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
-        all.putAll(values);
-        all.putAll(changes);
-        return other(all, new AtHand(atHand.kind, atHand.setAside, choosingWith(changes)));
+        return other(put(changes, byPosition.clone()), new AtHand(atHand.kind, atHand.setAside, choosingWith(changes)));
     }
 
     private Demands choosingWith(Map<Measure, MeasureValue> changes) {
@@ -128,13 +141,12 @@ public final class Demands {
 
     /** These demands without a measure. */
     public Demands without(Measure measure) {
-        Map<Measure, MeasureValue> left = new EnumMap<>(Measure.class);
-        left.putAll(values);
-        left.remove(measure);
+        MeasureValue[] left = byPosition.clone();
+        left[measure.ordinal()] = null;
         return other(left, atHand);
     }
 
-    private Demands other(Map<Measure, MeasureValue> others, AtHand bike) {
+    private Demands other(MeasureValue[] others, AtHand bike) {
         return new Demands(others, stretches, assumed, estimated, occasion, bike);
     }
 
@@ -142,12 +154,12 @@ public final class Demands {
 
     /** These demands, whose figures of the bike belong to one kind. @param kind as the topic bike writes it; null where none is known */
     Demands ofBike(String kind) {
-        return kind == null ? this : other(values, new AtHand((long) Measure.BIKE_AT_HAND.scale().words().indexOf(kind), Map.of(), null));
+        return kind == null ? this : other(byPosition, new AtHand((long) Measure.BIKE_AT_HAND.scale().words().indexOf(kind), Map.of(), null));
     }
 
     /** These demands of a ride on a bike that was called by what was asked for on the bike at hand. */
     public Demands chosenBy(Demands choosing) {
-        return other(values, new AtHand(atHand.kind, atHand.setAside, choosing));
+        return other(byPosition, new AtHand(atHand.kind, atHand.setAside, choosing));
     }
 
     /** What the kind of bike was chosen by; null where that is what is asked for here. */
@@ -168,21 +180,31 @@ public final class Demands {
     /** What holds once the kind of bike is settled: figures of the bike at hand where it is of that kind, or none is called. */
     public Demands calling(SettledTopic bike) {
         boolean holds = atHand.kind == null || bike == null || !bike.known() || bike.value() == atHand.kind;
-        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
-        all.putAll(values);
-        Map<Measure, MeasureValue> aside = new EnumMap<>(Measure.class);
-        if (holds) {
-            all.putAll(atHand.setAside);
-        } else {
-            aside.putAll(atHand.setAside);
-            values.forEach((measure, value) -> {
-                if (measure.ofTheBike()) {
-                    all.remove(measure);
-                    aside.put(measure, value);
-                }
-            });
+        return holds ? withFiguresOfTheBike() : withoutFiguresOfTheBike();
+    }
+
+    private Demands withFiguresOfTheBike() {
+        for (Measure measure : atHand.setAside.keySet()) {
+            if (!known(measure)) {
+                return other(put(atHand.setAside, byPosition.clone()), new AtHand(atHand.kind, Map.of(), atHand.choosing));
+            }
         }
-        return all.size() == values.size() ? this : other(all, new AtHand(atHand.kind, aside, atHand.choosing));
+        return this;
+    }
+
+    private Demands withoutFiguresOfTheBike() {
+        MeasureValue[] left = byPosition.clone();
+        Map<Measure, MeasureValue> aside = new EnumMap<>(Measure.class);
+        aside.putAll(atHand.setAside);
+        boolean same = true;
+        for (Measure measure : OF_THE_BIKE) {
+            if (known(measure)) {
+                aside.put(measure, get(measure));
+                left[measure.ordinal()] = null;
+                same = false;
+            }
+        }
+        return same ? this : other(left, new AtHand(atHand.kind, aside, atHand.choosing));
     }
 
     /** Whether figures of the bike at hand are written that do not hold, since another kind is called. */
@@ -192,10 +214,10 @@ public final class Demands {
 
     /** What was stated, before anything is settled. */
     public Demands stated() {
-        Map<Measure, MeasureValue> all = new EnumMap<>(Measure.class);
-        all.putAll(values);
-        all.putAll(atHand.setAside);
-        all.keySet().removeIf(Measure::derived);
-        return other(all, new AtHand(atHand.kind, Map.of(), atHand.choosing));
+        MeasureValue[] out = put(atHand.setAside, byPosition.clone());
+        for (Measure measure : DERIVED) {
+            out[measure.ordinal()] = null;
+        }
+        return other(out, new AtHand(atHand.kind, Map.of(), atHand.choosing));
     }
 }
