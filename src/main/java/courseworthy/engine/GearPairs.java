@@ -55,7 +55,13 @@ public final class GearPairs {
     public record Drive(String bike, String chainrings, long easiest, long hardest, long step) {
     }
 
+    /** What is left of the pairs within a limit. */
+    private record Limited(long most, GearPairs left) {
+    }
+
     private final List<Pair> pairs;
+    /** The limit asked for last: rules are asked many times over for a day of one event. */
+    private volatile Limited last;
 
     public GearPairs(List<Pair> pairs) {
         this.pairs = List.copyOf(pairs);
@@ -81,7 +87,19 @@ public final class GearPairs {
      * @param most the hardest gear allowed, in ticks of the topic; null where there is no limit
      */
     public GearPairs within(Long most) {
-        if (most == null || pairs.stream().allMatch(pair -> pair.hardest() <= most)) {
+        if (most == null) {
+            return this;
+        }
+        Limited known = last;
+        if (known == null || known.most() != most) {
+            known = new Limited(most, limited(most));
+            last = known;
+        }
+        return known.left();
+    }
+
+    private GearPairs limited(long most) {
+        if (pairs.stream().allMatch(pair -> pair.hardest() <= most)) {
             return this;
         }
         List<Pair> out = new ArrayList<>();

@@ -22,6 +22,8 @@ final class GearPairsReader {
     private static final Topic EASIEST = Topics.EASIEST_GEAR;
     private static final Topic HARDEST = Topics.HARDEST_GEAR;
     private static final Topic STEP = Topics.LARGEST_STEP;
+    private static final long EASIEST_TICKS = ticksInOne(EASIEST);
+    private static final long HARDEST_TICKS = ticksInOne(HARDEST);
 
     private final String file;
     private final Faults faults;
@@ -103,7 +105,7 @@ final class GearPairsReader {
         int small = rings.group(2) == null ? large : Integer.parseInt(rings.group(2));
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
-        GearPairs.Pair pair = new GearPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST, small, last),
+        GearPairs.Pair pair = new GearPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST_TICKS, small, last),
                 small + "x" + last, hardest(large, first), large + "x" + first, largestStep(sprockets), sprockets.size() + "-speed " + first + "-" + last,
                 new GearPairs.Teeth(rings.group(2) == null ? List.of(large) : List.of(large, small), sprockets));
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {
@@ -115,12 +117,15 @@ final class GearPairsReader {
 
     /** A hardest gear in ticks of its topic. */
     static long hardest(int ring, int sprocket) {
-        return ratio(HARDEST, ring, sprocket);
+        return ratio(HARDEST_TICKS, ring, sprocket);
     }
 
-    /** Teeth over teeth in ticks of a topic, to the nearest, halves up. */
-    private static long ratio(Topic topic, int of, int over) {
-        long ticks = BigDecimal.ONE.divide(topic.resolution().step()).longValueExact();
+    private static long ticksInOne(Topic topic) {
+        return BigDecimal.ONE.divide(topic.resolution().step()).longValueExact();
+    }
+
+    /** Teeth over teeth, to the nearest tick, halves up. */
+    private static long ratio(long ticks, int of, int over) {
         return (2 * ticks * of + over) / (2L * over);
     }
 
