@@ -1,13 +1,16 @@
 package courseworthy.build;
 
+import java.util.Arrays;
+
 /**
  * The minutes that can be worked on the evenings from one on, as times in minutes from the midnight before the first of them.
  *
  * @param begin   the first minute of work
  * @param evenings minutes of each evening; after the last there is no more time, unless they repeat
  * @param repeats whether the same evenings come again and again
+ * @param longest minutes of the longest evening
  */
-record EveningTimes(int begin, int[] evenings, boolean repeats) {
+record EveningTimes(int begin, int[] evenings, boolean repeats, int longest) {
 
     /** When work in the evening begins, min after midnight (common practice, no source). */
     static final int EVENING = 19 * 60;
@@ -16,6 +19,10 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
 
     /** Minutes of a day (exact). */
     static final int DAY = 24 * 60;
+
+    EveningTimes(int begin, int[] evenings, boolean repeats) {
+        this(begin, evenings, repeats, Arrays.stream(evenings).max().orElse(0));
+    }
 
     /** The same time on every evening, for ever. */
     static EveningTimes every(int minutes) {
@@ -34,7 +41,7 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
 
     /** The same, begun on at a later minute. */
     EveningTimes from(int minute) {
-        return new EveningTimes(minute, evenings, repeats);
+        return new EveningTimes(minute, evenings, repeats, longest);
     }
 
     /** The day of a minute, 0 for the first. */
@@ -47,15 +54,6 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
         return minute % DAY;
     }
 
-    /** The longest evening. */
-    int longest() {
-        int out = 0;
-        for (int each : evenings) {
-            out = Math.max(out, each);
-        }
-        return out;
-    }
-
     private int free(int day) {
         return repeats ? evenings[day % evenings.length] : day < evenings.length ? evenings[day] : -1;
     }
@@ -65,7 +63,7 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
         if (evenings.length == 0 || t >= NEVER) {
             return repeats ? Math.min(t, NEVER) : NEVER;
         }
-        int most = longest();
+        int most = longest;
         int day = t / DAY;
         int at = Math.max(t % DAY, EVENING);
         while (free(day) >= 0 && most > 0) {
@@ -84,7 +82,7 @@ record EveningTimes(int begin, int[] evenings, boolean repeats) {
         if (minutes == 0 || t >= NEVER || evenings.length == 0) {
             return repeats || minutes == 0 ? Math.min(NEVER, t + minutes) : NEVER;
         }
-        int most = longest();
+        int most = longest;
         int left = minutes;
         int day = t / DAY;
         int at = Math.max(t % DAY, EVENING);

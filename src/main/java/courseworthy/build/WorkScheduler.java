@@ -32,6 +32,10 @@ final class WorkScheduler {
 
     private final int[] order;
     private final int[] start;
+    /** By the number of jobs done, for each job: when what it waits for is over, of the jobs done. */
+    private final int[][] ready;
+    /** By the number of jobs done, for each job that is left: when it would start if it were the next. */
+    private final int[][] next;
     private int[] bestOrder;
     private int[] bestStart;
     private int bestEnd;
@@ -56,6 +60,8 @@ final class WorkScheduler {
         this.longest = Arrays.stream(minutes).max().orElse(0);
         this.order = new int[n];
         this.start = new int[n];
+        this.ready = new int[n + 1][n];
+        this.next = new int[n + 1][n];
         this.tail = tails(minutes);
         this.waitTail = tails(new int[n]);
         this.bestEnd = EveningTimes.NEVER;
@@ -148,18 +154,20 @@ final class WorkScheduler {
         return true;
     }
 
-    private int startOf(int job, int depth, int t) {
-        return evenings.earliest(waited(job, depth, t), minutes[job]);
+    /** When each job that is left would start if it were the next, t at the earliest. */
+    private void startNext(int depth, boolean[] done, int t) {
+        for (int job = 0; job < n; job++) {
+            next[depth][job] = done[job] ? 0 : evenings.earliest(Math.max(t, ready[depth][job]), minutes[job]);
+        }
     }
 
-    /** When what a job waits for is over, t at the earliest. */
-    private int waited(int job, int depth, int t) {
-        int out = t;
-        for (int k = 0; k < depth; k++) {
-            int i = order[k];
-            out = waits[i][job] >= 0 ? Math.max(out, start[k] + minutes[i] + waits[i][job]) : out;
+    /** When what each job waits for is over, with one more job done. */
+    private void readyAfter(int job, int depth) {
+        for (int other = 0; other < n; other++) {
+            int wait = waits[job][other];
+            int before = ready[depth][other];
+            ready[depth + 1][other] = wait >= 0 ? Math.max(before, start[depth] + minutes[job] + wait) : before;
         }
-        return out;
     }
 
     private void extend(int depth, boolean[] done, int t, int bike, int changes) {
@@ -171,17 +179,22 @@ final class WorkScheduler {
             return;
         }
         nodes++;
-        if (nodes > tries || !better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
+        if (nodes > tries) {
+            return;
+        }
+        startNext(depth, done, t);
+        if (!better(depth, done, t, bike, changes) || known(depth, done, t, bike, changes)) {
             return;
         }
         for (int job : candidates(done, bike, depth, t)) {
-            int at = startOf(job, depth, t);
+            int at = next[depth][job];
             if (at >= EveningTimes.NEVER) {
                 continue;
             }
             order[depth] = job;
             start[depth] = at;
             done[job] = true;
+            readyAfter(job, depth);
             extend(depth + 1, done, at + minutes[job], bikes[job], changes + (bike >= 0 && bike != bikes[job] ? 1 : 0));
             done[job] = false;
         }
@@ -195,7 +208,7 @@ final class WorkScheduler {
         for (int job = 0; job < n; job++) {
             if (!done[job]) {
                 left += minutes[job];
-                end = Math.max(end, startOf(job, depth, t) + tail[job]);
+                end = Math.max(end, next[depth][job] + tail[job]);
                 bikesLeft[bikes[job]] |= bikes[job] != bike;
             }
         }
@@ -218,7 +231,7 @@ final class WorkScheduler {
         state[1] = changes;
         for (int job = 0; job < n; job++) {
             key = key << 1 | (done[job] ? 1 : 0);
-            state[job + 2] = done[job] ? 0 : startOf(job, depth, t);
+            state[job + 2] = next[depth][job];
         }
         List<int[]> others = seen.computeIfAbsent(key, each -> new ArrayList<>());
         for (int[] other : others) {
@@ -250,7 +263,7 @@ final class WorkScheduler {
         }
         Comparator<Integer> waitedFor = Comparator.comparingInt(job -> -waitTail[job]);
         Comparator<Integer> same = Comparator.comparingInt(job -> bikes[job] == bike ? 0 : 1);
-        Comparator<Integer> now = Comparator.comparingInt(job -> waited(job, depth, t) > t ? 1 : 0);
+        Comparator<Integer> now = Comparator.comparingInt(job -> ready[depth][job] > t ? 1 : 0);
         out.sort((sameBikeFirst ? now.thenComparing(same).thenComparing(waitedFor) : waitedFor.thenComparing(same)).thenComparing(job -> job));
         return out.stream().mapToInt(Integer::intValue).toArray();
     }
