@@ -79,7 +79,7 @@ final class MountingEffort {
     /** What stands in a place now: on the chosen wheel or crank, or on the frame; null for nothing. */
     static Part stands(Workshop workshop, MountingPlace place, Part host, Part bike) {
         for (Part part : workshop.parts()) {
-            if (part.place() == place && (place.host() == null || host == null ? part.bike() == bike : isOn(part, host))) {
+            if (part.kind() == place.kind() && part.place() == place && (place.host() == null || host == null ? part.bike() == bike : isOn(part, host))) {
                 return part;
             }
         }

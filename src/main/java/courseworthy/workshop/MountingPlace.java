@@ -1,7 +1,9 @@
 package courseworthy.workshop;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** A place on a bike that one part can take, in the order in which a bike is built up from the frame. */
 public enum MountingPlace {
@@ -20,6 +22,15 @@ public enum MountingPlace {
     DROPPER_REMOTE(PartKind.DROPPER_REMOTE, null, false), SEATPOST(PartKind.SEATPOST, null, true), SADDLE(PartKind.SADDLE, null, true),
     PEDALS(PartKind.PEDALS, null, true), METER(PartKind.METER, null, false), LIGHTS(PartKind.LIGHTS, null, false), BAG(PartKind.BAG, null, false);
 
+    private static final Map<PartKind, List<MountingPlace>> OF_KIND = new EnumMap<>(PartKind.class);
+
+    static {
+        for (MountingPlace place : values()) {
+            List<MountingPlace> of = OF_KIND.computeIfAbsent(place.kind, kind -> new ArrayList<>(2));
+            of.add(place);
+        }
+    }
+
     private final PartKind kind;
     private final String end;
     private final boolean needed;
@@ -28,6 +39,11 @@ public enum MountingPlace {
         this.kind = kind;
         this.end = end;
         this.needed = needed;
+    }
+
+    /** The places that a kind of part can take, the front one first; none for a bike. */
+    static List<MountingPlace> of(PartKind kind) {
+        return OF_KIND.getOrDefault(kind, List.of());
     }
 
     public PartKind kind() {

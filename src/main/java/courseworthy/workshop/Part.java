@@ -132,9 +132,8 @@ public final class Part {
         if (on == null || kind == PartKind.BIKE) {
             return null;
         }
-        String end = end();
-        for (MountingPlace place : MountingPlace.values()) {
-            if (place.kind() == kind && (place.end() == null || place.end().equals(end))) {
+        for (MountingPlace place : MountingPlace.of(kind)) {
+            if (place.end() == null || place.end().equals(end())) {
                 return place;
             }
         }
