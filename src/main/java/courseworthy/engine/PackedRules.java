@@ -20,6 +20,7 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,7 +80,7 @@ final class PackedRules {
             String name = in.text();
             joins.put(name, where(in));
         }
-        return new ShippedRules(sheets, new GearPairs(pairs), joins);
+        return new ShippedRules(List.copyOf(sheets), new GearPairs(pairs), Collections.unmodifiableMap(joins));
     }
 
     private static void write(Sheet sheet, PackedData.Out out) {
@@ -105,7 +106,7 @@ final class PackedRules {
         for (int left = in.count(); left > 0; left--) {
             rows.add(row(in));
         }
-        return new Sheet(title, by, file, line, rows, List.of());
+        return new Sheet(title, by, file, line, List.copyOf(rows), List.of());
     }
 
     private static void write(Row row, PackedData.Out out) {

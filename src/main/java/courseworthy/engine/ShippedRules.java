@@ -23,6 +23,9 @@ public record ShippedRules(List<Sheet> sheets, GearPairs pairs, Map<String, Sour
 
     static final String PACKED = "/shipped.rules";
 
+    /** Once loaded they stay as they are, for every brief of a run. */
+    private static volatile ShippedRules loaded;
+
     /** The rows of the shipped sheets. */
     public static List<Row> rules() {
         return load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).toList();
@@ -38,8 +41,17 @@ public record ShippedRules(List<Sheet> sheets, GearPairs pairs, Map<String, Sour
         return load().pairs();
     }
 
-    /** Loads the packed rules. @throws IllegalStateException where they are missing or spoilt, which is a fault of the build */
+    /** Loads the packed rules, the first time. @throws IllegalStateException where they are missing or spoilt, which is a fault of the build */
     public static ShippedRules load() {
+        ShippedRules known = loaded;
+        if (known == null) {
+            known = unpacked();
+            loaded = known;
+        }
+        return known;
+    }
+
+    private static ShippedRules unpacked() {
         try (InputStream in = ShippedRules.class.getResourceAsStream(PACKED)) {
             if (in == null) {
                 throw new IllegalStateException("the shipped rules are missing: " + PACKED);
