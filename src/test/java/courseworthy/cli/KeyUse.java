@@ -38,6 +38,7 @@ final class KeyUse {
     private final Set<String> unseen;
     private final Set<String> unused;
     private final Map<String, CommandRun> before = new LinkedHashMap<>();
+    private final Map<String, String> saidBefore = new LinkedHashMap<>();
     private Path file;
     private List<String> commands = List.of();
 
@@ -73,6 +74,7 @@ final class KeyUse {
         file = example;
         commands = by;
         before.clear();
+        saidBefore.clear();
         JsonNode tree = YAML.readTree(file.toFile());
         write(tree);
         for (SchemaKeys.Place place : SchemaKeys.places(tree)) {
@@ -105,8 +107,8 @@ final class KeyUse {
                 if (now.code() == REFUSED) {
                     break;
                 }
-                CommandRun was = before.get(command);
-                if (now.code() < REFUSED && !said(now).equals(said(was))) {
+                String was = saidBefore.computeIfAbsent(command, each -> said(before.get(each)));
+                if (now.code() < REFUSED && !said(now).equals(was)) {
                     return true;
                 }
             }
