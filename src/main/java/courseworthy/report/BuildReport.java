@@ -111,7 +111,7 @@ final class BuildReport {
     }
 
     private static String afterwards(LocalDate from) {
-        return "Afterwards" + (from == null ? "" : ", from the evening of " + Phrases.date(from)) + ": put the bike back as it is now";
+        return "Afterwards" + (from == null ? "" : ", from the evening of " + Phrases.weekdayAndYear(from)) + ": put the bike back as it is now";
     }
 
     private static String evenings(WorkHours hours) {
@@ -127,7 +127,7 @@ final class BuildReport {
             List<String> steps = new ArrayList<>();
             evening.steps().forEach(each -> steps.add(each.what() + " (" + each.minutes() + " min)"
                     + (each.pause() == 0 ? "" : ", " + Figures.time(each.pause() * 60.0) + " before " + each.before())));
-            String day = evening.date() == null ? "" : ", " + Phrases.date(evening.date()) + " at the latest";
+            String day = evening.date() == null ? "" : ", " + Phrases.weekdayAndYear(evening.date()) + " at the latest";
             String free = plan.hours().varies() ? " of " + evening.free() : "";
             out.add("Evening " + evening.number() + day + ", " + evening.minutes() + free + " min: " + String.join("; ", steps) + ".");
         }

@@ -57,6 +57,11 @@ public final class Phrases {
         return day.charAt(0) + day.substring(1).toLowerCase(java.util.Locale.ROOT) + " " + date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1);
     }
 
+    /** {@code Thursday 11 June 2026}. */
+    static String weekdayAndYear(LocalDate date) {
+        return weekday(date) + " " + date.getYear();
+    }
+
     /** {@code 15 to 21 June}, {@code 29 June to 5 July}. */
     static String days(LocalDate from, LocalDate to) {
         String month = from.getMonth() == to.getMonth() ? "" : " " + MONTHS.get(from.getMonthValue() - 1);

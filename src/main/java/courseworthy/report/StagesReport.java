@@ -267,7 +267,7 @@ public final class StagesReport {
             List<RichText> lines = new ArrayList<>();
             result.setUp().changes().stream().filter(each -> each.before() == day.number()).forEach(each -> lines.add(change(each)));
             result.due(day.number()).forEach(each -> lines.add(due(each, day)));
-            String before = day.number() == 1 ? "Before the first stage:" : "Evening before stage " + day.number() + ", " + Phrases.date(day.ride().event().date().minusDays(1)) + ":";
+            String before = day.number() == 1 ? "Before the first stage:" : "Evening before stage " + day.number() + ", " + Phrases.weekdayAndYear(day.ride().event().date().minusDays(1)) + ":";
             out.bullets(before, lines);
         }
         boolean permits = !result.event().plan().race().mayChange().isEmpty() && !result.setUp().compromises().isEmpty() && result.setUp().changes().isEmpty();
