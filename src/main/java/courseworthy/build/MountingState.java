@@ -36,7 +36,7 @@ public final class MountingState {
         MountingState out = copy();
         for (Map.Entry<Part, Part> each : on.entrySet()) {
             Part part = each.getKey();
-            if (bike(part) == bike && !build.containsValue(part) && !isCarried(part)) {
+            if (bike(part) == bike && !build.containsValue(part) && (!isCarried(part) || isCalledOff(part, build))) {
                 out.put(part, null);
             }
         }
@@ -53,6 +53,12 @@ public final class MountingState {
     private boolean isCarried(Part part) {
         Part host = on.get(part);
         return host != null && host.kind() != PartKind.BIKE && !(host.kind() == PartKind.FORK && WorkOrder.movesUnasked(place(part)));
+    }
+
+    /** Whether what carries it stays and its place is left empty: an insert that is not run, a power meter that is not wanted. */
+    private boolean isCalledOff(Part part, Map<MountingPlace, Part> build) {
+        MountingPlace place = place(part);
+        return place != null && !place.needed() && BuildVariables.searched(place) && !build.containsKey(place) && build.containsValue(on.get(part));
     }
 
     private void settle(Part bike, MountingPlace place, Map<MountingPlace, Part> build) {
