@@ -45,6 +45,7 @@ final class AfterSwapChecks {
             case STEM, BAR, EXTENSIONS -> out.add("Bolts as marked, straight, nothing turns when leant on");
             case SEATPOST, SADDLE -> out.add("Height and setback as before, clamp as marked, past the insertion mark");
             case PEDALS -> out.add("Right and left not mixed up, tight as marked; your cleats fit them, where they take any");
+            case METER -> out.add("Bolts as marked, paired with the head unit and zeroed");
             default -> {
             }
         }

@@ -34,7 +34,7 @@ final class BuildCounter {
         this.parts.putAll(parts);
         this.parts.keySet().retainAll(open.keySet());
         this.costs = new PartCosts(workshop, bike, aims);
-        this.meter = MountingEffort.meterOn(workshop, this.parts.get(MountingPlace.CRANK));
+        this.meter = this.parts.get(MountingPlace.METER);
     }
 
     /** @param recommended the kind of bike that was recommended, where the build is on another; null where it is the recommended one */
@@ -95,6 +95,13 @@ final class BuildCounter {
         }
     }
 
+    private void rim(Part tyre, Part wheel, List<Pair> out) {
+        long rim = costs.rim(tyre, wheel);
+        if (rim > 0) {
+            out.add(new Pair("a tyre outside the general table for its rim", List.of(tyre, wheel), rim));
+        }
+    }
+
     private List<Pair> pairs() {
         List<Pair> out = new ArrayList<>();
         Part front = parts.get(MountingPlace.FRONT_TYRE);
@@ -109,6 +116,8 @@ final class BuildCounter {
         if (pads > 0) {
             out.add(new Pair("brake pads of two compounds", List.of(frontPads, rearPads), pads));
         }
+        rim(front, parts.get(MountingPlace.FRONT_WHEEL), out);
+        rim(rear, parts.get(MountingPlace.REAR_WHEEL), out);
         return out;
     }
 }

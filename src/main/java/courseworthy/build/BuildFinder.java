@@ -245,8 +245,7 @@ public final class BuildFinder {
 
     /** @param stem whether the stem may be another for the position that is carried over */
     private Build built(Part bike, Map<MountingPlace, Part> chosen, FitRules rules, boolean stem) {
-        long loss = aims.of(bike, chosen, BuildVariables.candidates(workshop, bike).keySet(),
-                MountingEffort.meterOn(workshop, chosen.get(MountingPlace.CRANK)));
+        long loss = aims.of(bike, chosen, BuildVariables.candidates(workshop, bike).keySet(), chosen.get(MountingPlace.METER));
         Map<MountingPlace, Part> parts = new EnumMap<>(chosen);
         carriedAlong(bike, parts);
         PositionTransfer position = rules == null ? null : position(bike, new EnumMap<>(parts));
@@ -334,9 +333,9 @@ public final class BuildFinder {
         return null;
     }
 
-    /** Sealant stays in its tyre's wheel, a power meter on its crank, a crown race on its fork, a bag where it is. */
+    /** Sealant stays in its tyre's wheel, a crown race on its fork, a bag where it is. */
     private void carriedAlong(Part bike, Map<MountingPlace, Part> parts) {
-        for (MountingPlace place : new MountingPlace[] {MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER, MountingPlace.CROWN_RACE, MountingPlace.BAG}) {
+        for (MountingPlace place : new MountingPlace[] {MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.CROWN_RACE, MountingPlace.BAG}) {
             Part host = place.host() == null ? null : parts.get(place.host());
             Part there = MountingEffort.stands(workshop, place, host, bike);
             if (there != null) {

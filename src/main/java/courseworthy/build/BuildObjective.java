@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToLongFunction;
 
@@ -265,6 +266,12 @@ final class BuildObjective {
             sum += aim.loss(TopicPlacement.gear(aim.topic(), rings, cassette));
         }
         return sum + over(each -> each.ofGears(rings, cassette));
+    }
+
+    /** What is decided of a power meter, in words; null where nothing is. */
+    String power() {
+        String other = others.stream().map(BuildObjective::power).filter(Objects::nonNull).findFirst().orElse(null);
+        return power == null ? other : power.topic().name() + " " + power.decision().phrase();
     }
 
     /** What is lost for want of a power meter, or for having one. */

@@ -15,7 +15,7 @@ import java.util.Map;
 
 /**
  * The build on one bike that satisfies every limit and costs least: exact, by branch and bound. Places are variables, parts their
- * values; checks of two places are tables, checks of three are asked when two of their places are filled. What a choice forbids or costs
+ * values; checks of two places are tables, checks and costs of three are asked when two of their places are filled. What a choice forbids or costs
  * moves to the open places; what is then open falls apart into groups that know nothing of each other, each solved by itself. The
  * least of a group is remembered with what is chosen around it, and its bound comes from a tree over its places, on which costs of two
  * places are counted exactly.
@@ -326,7 +326,7 @@ final class BuildSearch {
         return out;
     }
 
-    /** Asks a check of three places where one of them at most is open. False where nothing is left. */
+    /** Adds what three places cost together once only one of them is open; false where a check of theirs leaves it nothing. */
     private boolean narrow(Wide wide, long[][] out, long[][] before) {
         int open = -1;
         int[] at = new int[3];
@@ -338,7 +338,7 @@ final class BuildSearch {
             open = at[k] < 0 ? k : open;
         }
         if (open < 0) {
-            return variables.allowed(wide, at);
+            return variables.of(wide, at) < BuildObjective.FORBIDDEN;
         }
         int i = wide.places()[open];
         if (out[i] == before[i]) {
@@ -346,9 +346,7 @@ final class BuildSearch {
         }
         for (int w = 0; w < out[i].length; w++) {
             at[open] = w;
-            if (out[i][w] < BuildObjective.FORBIDDEN && !variables.allowed(wide, at)) {
-                out[i][w] = BuildObjective.FORBIDDEN;
-            }
+            out[i][w] = out[i][w] < BuildObjective.FORBIDDEN ? Math.min(BuildObjective.FORBIDDEN, out[i][w] + variables.of(wide, at)) : out[i][w];
         }
         return min(out[i]) < BuildObjective.FORBIDDEN;
     }

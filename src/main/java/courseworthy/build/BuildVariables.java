@@ -19,6 +19,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.ToLongBiFunction;
+import java.util.function.ToLongFunction;
 
 /**
  * The places of one bike as variables of a search, with what could stand in each: what every part costs there, which two go together and
@@ -42,6 +43,11 @@ final class BuildVariables {
      * bike or a decision (judgement, no source).
      */
     static final long TWO_COMPOUNDS = LOSS * 3 / 2;
+    /**
+     * A tyre that the general table does not list for its rim: more than the work of a tyre that has to go back to another bike, so that a
+     * combination inside the table goes on where there is one and little else hangs on it (judgement, no source).
+     */
+    static final long OUTSIDE_TABLE = LOSS * 3;
     /** A tyre or rotor that changes ends, as two minutes of work: it may be marked with a direction (judgement). */
     static final long OTHER_END = LOSS * 2 / NOTCH_MINUTES;
     /** What 1 g costs where 1 kg costs 1 s (computing). */
@@ -52,7 +58,7 @@ final class BuildVariables {
     /** What a rider sits, steps and steers by, a chain that has worn in with its cassette, and what comes along with others: never for lightness alone. */
     private static final Set<MountingPlace> PROVEN = EnumSet.of(MountingPlace.SADDLE, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.PEDALS,
             MountingPlace.CRANK, MountingPlace.CHAIN, MountingPlace.HEADSET, MountingPlace.CROWN_RACE, MountingPlace.BOTTOM_BRACKET, MountingPlace.FRONT_CALIPER, MountingPlace.REAR_CALIPER,
-            MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_ADAPTER, MountingPlace.LOCKOUT_REMOTE, MountingPlace.DROPPER_REMOTE, MountingPlace.BATTERY);
+            MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_ADAPTER, MountingPlace.LOCKOUT_REMOTE, MountingPlace.DROPPER_REMOTE, MountingPlace.BATTERY, MountingPlace.METER);
 
     /** The order in which places are filled: what much hangs on first, each after the one above it in the tree. */
     private static final List<MountingPlace> ORDER = List.of(MountingPlace.FORK, MountingPlace.HEADSET, MountingPlace.CROWN_RACE, MountingPlace.REAR_WHEEL, MountingPlace.FRONT_WHEEL, MountingPlace.REAR_TYRE, MountingPlace.FRONT_TYRE,
@@ -60,6 +66,9 @@ final class BuildVariables {
             MountingPlace.FRONT_ROTOR, MountingPlace.REAR_ADAPTER, MountingPlace.FRONT_ADAPTER, MountingPlace.REAR_CALIPER, MountingPlace.FRONT_CALIPER, MountingPlace.REAR_PADS, MountingPlace.FRONT_PADS, MountingPlace.REAR_INSERT, MountingPlace.FRONT_INSERT, MountingPlace.STEM, MountingPlace.SPACERS, MountingPlace.BAR,
             MountingPlace.EXTENSIONS, MountingPlace.SEATPOST, MountingPlace.DROPPER_REMOTE, MountingPlace.SADDLE, MountingPlace.SHOCK, MountingPlace.LOCKOUT_REMOTE, MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER,
             MountingPlace.BAG);
+
+    /** Of a combination whose cost was not worked out yet (computing). */
+    private static final long UNASKED = -1;
 
     private final Part bike;
     private final BuildLoad load;
@@ -76,15 +85,21 @@ final class BuildVariables {
     final long[][] cost;
     /** For each pair of places with a check or a shared cost: [i][j][value of i][value of j], FORBIDDEN where they do not go together. */
     final long[][][][] pair;
-    /** For each place the checks of three places that it is one of. */
+    /** For each place the checks and the costs of three places that it is one of. */
     final List<List<Wide>> wideOf = new ArrayList<>();
     /** For each place the one above it in the tree on which the bound is counted, -1 for a root. */
     final int[] parent;
     /** Whether two places share a table or a check. */
     final boolean[][] near;
 
-    /** A check of three places, with its answers as far as they were asked: 0 not yet, 1 allowed, 2 not. */
-    record Wide(int[] places, Check check, byte[][][] answers) {
+    /**
+     * What three places have to do with one another.
+     *
+     * @param check what they must pass; null where they only cost something together
+     * @param cost  what their parts cost together; null of a check
+     * @param known what combinations add, {@link #UNASKED} where that was not worked out yet
+     */
+    record Wide(int[] places, Check check, ToLongFunction<Part[]> cost, long[][][] known) {
     }
 
     BuildVariables(Workshop workshop, Part bike, BuildLoad load, BuildObjective aims) {
@@ -157,10 +172,9 @@ final class BuildVariables {
         return out;
     }
 
-    /** Sealant goes where its tyre goes, a power meter where its crank goes; a bag is packed, not built; lights hang on nothing else. */
+    /** Sealant goes where its tyre goes; a bag is packed, not built; lights hang on nothing else. */
     static boolean searched(MountingPlace place) {
-        return place != MountingPlace.FRONT_SEALANT && place != MountingPlace.REAR_SEALANT && place != MountingPlace.METER && place != MountingPlace.BAG
-                && place != MountingPlace.LIGHTS;
+        return place != MountingPlace.FRONT_SEALANT && place != MountingPlace.REAR_SEALANT && place != MountingPlace.BAG && place != MountingPlace.LIGHTS;
     }
 
     /** A place with nothing listed in it may be there without being written: it is not filled from another bike. */
@@ -257,10 +271,7 @@ final class BuildVariables {
             if (at != null && at.length == 2) {
                 forbid(at[0], at[1], check);
             } else if (at != null && at.length > 1) {
-                Wide wide = new Wide(at, check, new byte[values[at[0]].length][values[at[1]].length][values[at[2]].length]);
-                for (int each : at) {
-                    wideOf.get(each).add(wide);
-                }
+                join(new Wide(at, check, null, unasked(at)));
             }
         }
         for (int i = 0; i < places.length; i++) {
@@ -273,6 +284,24 @@ final class BuildVariables {
         power();
         together(MountingPlace.FRONT_TYRE, MountingPlace.REAR_TYRE, BuildVariables::both, costs::tyres);
         together(MountingPlace.FRONT_PADS, MountingPlace.REAR_PADS, BuildVariables::ofTwoCompounds, costs::pads);
+        together(MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL, BuildVariables::both, costs::rim);
+        together(MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL, BuildVariables::both, costs::rim);
+    }
+
+    private void join(Wide wide) {
+        for (int each : wide.places()) {
+            wideOf.get(each).add(wide);
+        }
+    }
+
+    private long[][][] unasked(int[] at) {
+        long[][][] out = new long[values[at[0]].length][values[at[1]].length][values[at[2]].length];
+        for (long[][] rows : out) {
+            for (long[] each : rows) {
+                Arrays.fill(each, UNASKED);
+            }
+        }
+        return out;
     }
 
     /** The variables of places; null where one of them has none. */
@@ -388,12 +417,19 @@ final class BuildVariables {
 
     /** A power meter in the crank or the pedals, or on the crank. */
     private void power() {
-        int crank = Arrays.asList(places).indexOf(MountingPlace.CRANK);
-        boolean alone = !Arrays.asList(places).contains(MountingPlace.PEDALS);
+        List<MountingPlace> all = Arrays.asList(places);
+        int[] three = indices(List.of(MountingPlace.CRANK, MountingPlace.PEDALS, MountingPlace.METER));
+        int crank = all.indexOf(MountingPlace.CRANK);
+        boolean alone = !all.contains(MountingPlace.PEDALS) && !all.contains(MountingPlace.METER);
         for (int v = 0; alone && crank >= 0 && v < values[crank].length; v++) {
-            cost[crank][v] += costs.power(values[crank][v], null);
+            cost[crank][v] += costs.power(values[crank][v], null, null);
         }
-        together(MountingPlace.CRANK, MountingPlace.PEDALS, (one, other) -> true, costs::power);
+        if (three != null) {
+            join(new Wide(three, null, parts -> costs.power(parts[0], parts[1], parts[2]), unasked(three)));
+        } else {
+            together(MountingPlace.CRANK, MountingPlace.PEDALS, (one, other) -> true, (one, other) -> costs.power(one, other, null));
+            together(MountingPlace.CRANK, MountingPlace.METER, (one, other) -> true, (one, other) -> costs.power(one, null, other));
+        }
     }
 
     /** The place above in the tree on which the bound is counted, -1 for a root; always one that shares a table with it. */
@@ -407,7 +443,7 @@ final class BuildVariables {
             case CHAINRING, DERAILLEUR, CHAIN -> MountingPlace.CASSETTE;
             case SHIFTER -> MountingPlace.DERAILLEUR;
             case CRANK -> MountingPlace.CHAINRING;
-            case PEDALS -> MountingPlace.CRANK;
+            case PEDALS, METER -> MountingPlace.CRANK;
             case REAR_ADAPTER, REAR_PADS -> MountingPlace.REAR_ROTOR;
             case REAR_CALIPER -> MountingPlace.REAR_ADAPTER;
             case DROPPER_REMOTE -> MountingPlace.SEATPOST;
@@ -434,16 +470,16 @@ final class BuildVariables {
         return aims.ofBike(bike);
     }
 
-    /** Whether a check of three places holds with the values chosen in them. */
-    boolean allowed(Wide wide, int[] at) {
-        byte[] answers = wide.answers()[at[0]][at[1]];
-        if (answers[at[2]] == 0) {
+    /** What the values chosen in three places cost together; FORBIDDEN where a check of theirs does not let them stand. */
+    long of(Wide wide, int[] at) {
+        long[] known = wide.known()[at[0]][at[1]];
+        if (known[at[2]] == UNASKED) {
             Part[] parts = new Part[3];
             for (int k = 0; k < 3; k++) {
                 parts[k] = values[wide.places()[k]][at[k]];
             }
-            answers[at[2]] = (byte) (allowed(wide.check(), parts) ? 1 : 2);
+            known[at[2]] = wide.check() == null ? wide.cost().applyAsLong(parts) : allowed(wide.check(), parts) ? 0 : BuildObjective.FORBIDDEN;
         }
-        return answers[at[2]] == 1;
+        return known[at[2]];
     }
 }

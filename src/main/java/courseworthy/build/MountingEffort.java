@@ -85,14 +85,4 @@ final class MountingEffort {
         }
         return null;
     }
-
-    /** The power meter of its own that a crank carries; null for none. */
-    static Part meterOn(Workshop workshop, Part crank) {
-        for (Part part : workshop.parts()) {
-            if (crank != null && part.kind() == PartKind.METER && isOn(part, crank)) {
-                return part;
-            }
-        }
-        return null;
-    }
 }

@@ -2,6 +2,7 @@ package courseworthy.build;
 
 import courseworthy.build.BuildCount.Work;
 import courseworthy.build.BuildCount.WorkStep;
+import courseworthy.fit.WheelFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
@@ -82,8 +83,8 @@ final class PartCosts {
     }
 
     /** What is lost for want of a power meter in the crank or the pedals, or on the crank, or for having one. */
-    long power(Part crank, Part pedals) {
-        return BuildVariables.LOSS * aims.ofPower(crank, pedals, MountingEffort.meterOn(workshop, crank));
+    long power(Part crank, Part pedals, Part meter) {
+        return BuildVariables.LOSS * aims.ofPower(crank, pedals, meter);
     }
 
     /** Of a pair the one that is written first goes in front, where nothing else tells them apart. */
@@ -95,6 +96,11 @@ final class PartCosts {
             return front.line() <= rear.line() ? 0 : 1;
         }
         return aims.pairOfTyres() ? BuildVariables.NO_PAIR : 0;
+    }
+
+    /** A tyre on a rim for which the general table does not list its width. */
+    long rim(Part tyre, Part wheel) {
+        return tyre != null && wheel != null && WheelFit.isOutsideGeneralTable(tyre, wheel) ? BuildVariables.OUTSIDE_TABLE : 0;
     }
 
     /** Pads of front and rear are chosen together. */

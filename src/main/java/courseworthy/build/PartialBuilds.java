@@ -28,7 +28,7 @@ final class PartialBuilds {
     /** Of so many changes every subset is looked at (computing); of more, those that serve least are made together or not at all. */
     private static final int EVERY_SUBSET = 12;
 
-    private static final Set<MountingPlace> CARRIED_ALONG = EnumSet.of(MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.METER, MountingPlace.BAG,
+    private static final Set<MountingPlace> CARRIED_ALONG = EnumSet.of(MountingPlace.FRONT_SEALANT, MountingPlace.REAR_SEALANT, MountingPlace.BAG,
             MountingPlace.LIGHTS);
 
     private final Workshop workshop;
@@ -157,7 +157,7 @@ final class PartialBuilds {
     }
 
     private long loss(Map<MountingPlace, Part> parts) {
-        return aims.of(bike, parts, BuildVariables.candidates(workshop, bike).keySet(), MountingEffort.meterOn(workshop, parts.get(MountingPlace.CRANK)));
+        return aims.of(bike, parts, BuildVariables.candidates(workshop, bike).keySet(), parts.get(MountingPlace.METER));
     }
 
     private int unsafe(Map<MountingPlace, Part> parts) {

@@ -48,6 +48,6 @@ public final class RaceBuildFinder {
     /** What certain parts lose over all days, in notches, as the search counts it without the work: to hold builds against each other. */
     static long loss(List<Recommendation> days, Workshop workshop, Part bike, Map<MountingPlace, Part> parts) {
         return BuildObjective.of(Recommendation.overDays(days, 0)).of(bike, parts, BuildVariables.candidates(workshop, bike).keySet(),
-                MountingEffort.meterOn(workshop, parts.get(MountingPlace.CRANK)));
+                parts.get(MountingPlace.METER));
     }
 }

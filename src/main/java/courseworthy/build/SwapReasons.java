@@ -4,8 +4,10 @@ import courseworthy.build.BuildObjective.Aim;
 import courseworthy.fit.BuildLoad;
 import courseworthy.fit.FitChecks;
 import courseworthy.fit.FitChecks.Check;
+import courseworthy.fit.WheelFit;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -226,11 +228,14 @@ final class SwapReasons {
                 add(out, aim, gear(aim, without), gear(aim, build), false);
             }
         }
-        if (place == MountingPlace.CRANK || place == MountingPlace.PEDALS) {
+        if (place == MountingPlace.CRANK || place == MountingPlace.PEDALS || place == MountingPlace.METER) {
             power(out, without);
         }
         if (place == MountingPlace.FRONT_PADS || place == MountingPlace.REAR_PADS) {
             compound(out, place, without);
+        }
+        if (place.kind() == PartKind.TYRE || place.kind() == PartKind.WHEEL) {
+            rim(out, place.end().equals("front"), without);
         }
         return out;
     }
@@ -248,7 +253,7 @@ final class SwapReasons {
     private void power(List<String> out, Map<MountingPlace, Part> without) {
         long before = power(without);
         if (power(build) < before) {
-            out.add("power meter fitted");
+            out.add(aims.power());
         }
     }
 
@@ -259,9 +264,20 @@ final class SwapReasons {
         }
     }
 
+    private void rim(List<String> out, boolean front, Map<MountingPlace, Part> without) {
+        MountingPlace tyre = front ? MountingPlace.FRONT_TYRE : MountingPlace.REAR_TYRE;
+        MountingPlace wheel = front ? MountingPlace.FRONT_WHEEL : MountingPlace.REAR_WHEEL;
+        if (isOutsideTable(without.get(tyre), without.get(wheel)) && !isOutsideTable(build.get(tyre), build.get(wheel))) {
+            out.add("a tyre width that the general table lists for its rim");
+        }
+    }
+
+    private static boolean isOutsideTable(Part tyre, Part wheel) {
+        return tyre != null && wheel != null && WheelFit.isOutsideGeneralTable(tyre, wheel);
+    }
+
     private long power(Map<MountingPlace, Part> parts) {
-        Part crank = parts.get(MountingPlace.CRANK);
-        return aims.ofPower(crank, parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, crank));
+        return aims.ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER));
     }
 
     /** What an old part does not go with, and why; null where it goes with all. */

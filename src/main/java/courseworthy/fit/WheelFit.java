@@ -37,8 +37,18 @@ public final class WheelFit {
         if (width - rim < RuleValue.TYRE_OVER_RIM.inBase() - 1e-9) {
             return FitResult.not(FitComparison.mm(RuleValue.TYRE_OVER_RIM.inBase() - (width - rim)) + " too narrow for a rim of " + FitComparison.mm(rim) + " inside");
         }
-        boolean charted = wheel.has(PartDetail.LEAST_TYRE) && wheel.has(PartDetail.MOST_TYRE) || tyre.has(PartDetail.LEAST_RIM) && tyre.has(PartDetail.MOST_RIM);
-        return !charts.fits() || charted ? charts : general(width, rim);
+        return !charts.fits() || isCharted(tyre, wheel) ? charts : general(width, rim);
+    }
+
+    private static boolean isCharted(Part tyre, Part wheel) {
+        return wheel.has(PartDetail.LEAST_TYRE) && wheel.has(PartDetail.MOST_TYRE) || tyre.has(PartDetail.LEAST_RIM) && tyre.has(PartDetail.MOST_RIM);
+    }
+
+    /** Whether both widths are known, neither maker's chart is given, and the general table does not list the tyre for such a rim. */
+    public static boolean isOutsideGeneralTable(Part tyre, Part wheel) {
+        Double width = tyre.number(PartDetail.WIDTH);
+        Double rim = wheel.number(PartDetail.RIM_INNER_WIDTH);
+        return width != null && rim != null && !isCharted(tyre, wheel) && general(width, rim) != FitResult.FITS;
     }
 
     private static FitResult charts(Part tyre, Part wheel, Double width, Double rim) {
@@ -55,9 +65,14 @@ public final class WheelFit {
                 row = each;
             }
         }
-        boolean inside = width / FitComparison.MM >= row[1] - 0.5 && width / FitComparison.MM <= row[2] + 0.5;
-        return inside ? FitResult.FITS : FitResult.mind("outside the older general table for a rim of " + FitComparison.mm(rim) + " inside (" + row[1] + " to " + row[2]
-                + " mm): look at the makers' charts");
+        boolean narrower = width / FitComparison.MM < row[1] - 0.5;
+        boolean wider = width / FitComparison.MM > row[2] + 0.5;
+        if (!narrower && !wider) {
+            return FitResult.FITS;
+        }
+        return FitResult.mind(FitComparison.mm(width) + " is " + (narrower ? "narrower" : "wider") + " than the " + row[1] + " to " + row[2]
+                + " mm that the general table lists for a rim of " + FitComparison.mm(rim) + " inside: "
+                + (narrower ? "its tread sits flat and the rim stands nearer to the stones" : "it leans over in bends") + ", so check the manufacturers' charts");
     }
 
     public static FitResult hookless(Part tyre, Part wheel) {

@@ -155,6 +155,7 @@ final class BruteForce {
         ticks += compounds && !frontPads.word(PartDetail.COMPOUND).equals(rearPads.word(PartDetail.COMPOUND)) ? 1_500_000 : 0;
         Part front = parts.get(MountingPlace.FRONT_TYRE);
         Part rear = parts.get(MountingPlace.REAR_TYRE);
+        ticks += unlisted(parts);
         if (front != null && rear != null && !BuildVariables.isPair(front, rear)) {
             ticks += aims.pairOfTyres() ? 500_000 : 0;
         } else if (front != null && rear != null && front.line() > rear.line()) {
@@ -164,10 +165,31 @@ final class BruteForce {
             loss += aims.ofGears(parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE));
         }
         if (candidates.containsKey(MountingPlace.CRANK)) {
-            loss += aims.ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), MountingEffort.meterOn(workshop, parts.get(MountingPlace.CRANK)));
+            loss += aims.ofPower(parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER));
         }
         // A notch is a million; 10 s are one, and so 1 g at 1 s for each kg is a ten-thousandth of one.
         return loss * 1_000_000 + Math.round(work * 1_000_000) + grams * aims.perKilogram() * 100 + (long) ticks;
+    }
+
+    long unlisted(Map<MountingPlace, Part> parts) {
+        return unlisted(parts.get(MountingPlace.FRONT_TYRE), parts.get(MountingPlace.FRONT_WHEEL))
+                + unlisted(parts.get(MountingPlace.REAR_TYRE), parts.get(MountingPlace.REAR_WHEEL));
+    }
+
+    /**
+     * Three notches for a tyre that the general table of the older ETRTO manuals (from memory) does not list for its rim, where neither the wheel nor
+     * the tyre has its manufacturer's chart. Half a millimetre either way is rounding.
+     */
+    private static long unlisted(Part tyre, Part wheel) {
+        boolean known = tyre != null && wheel != null && tyre.has(PartDetail.WIDTH) && wheel.has(PartDetail.RIM_INNER_WIDTH);
+        if (!known || wheel.has(PartDetail.LEAST_TYRE) && wheel.has(PartDetail.MOST_TYRE) || tyre.has(PartDetail.LEAST_RIM) && tyre.has(PartDetail.MOST_RIM)) {
+            return 0;
+        }
+        double rim = wheel.number(PartDetail.RIM_INNER_WIDTH) * 1000 + 0.5;
+        double width = tyre.number(PartDetail.WIDTH) * 1000;
+        double least = rim < 15 ? 18 : rim < 17 ? 23 : rim < 19 ? 25 : rim < 21 ? 28 : rim < 23 ? 35 : rim < 25 ? 40 : rim < 27 ? 44 : rim < 29 ? 47 : 50;
+        double most = rim < 15 ? 25 : rim < 17 ? 32 : rim < 19 ? 52 : rim < 21 ? 62 : 64;
+        return width < least - 0.5 || width > most + 0.5 ? 3_000_000 : 0;
     }
 
     /** What stands on a part that gives way is moved over to the new one. */
@@ -188,7 +210,7 @@ final class BruteForce {
         boolean proven = List.of(MountingPlace.SADDLE, MountingPlace.SPACERS, MountingPlace.STEM, MountingPlace.BAR, MountingPlace.EXTENSIONS, MountingPlace.PEDALS, MountingPlace.CRANK, MountingPlace.CHAIN)
                 .contains(place);
         boolean companion = switch (place.kind()) {
-            case HEADSET, CROWN_RACE, BOTTOM_BRACKET, CALIPER, ADAPTER, LOCKOUT_REMOTE, DROPPER_REMOTE, BATTERY -> true;
+            case HEADSET, CROWN_RACE, BOTTOM_BRACKET, CALIPER, ADAPTER, LOCKOUT_REMOTE, DROPPER_REMOTE, BATTERY, METER -> true;
             default -> false;
         };
         if (part == null || proven || companion) {

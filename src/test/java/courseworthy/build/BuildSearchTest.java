@@ -76,11 +76,13 @@ class BuildSearchTest {
         int lent = 0;
         int timed = 0;
         int systems = 0;
+        int metered = 0;
+        int unlisted = 0;
         for (int seed = 0; seed < 2_000; seed++) {
             int bikes = 1 + seed % 3;
             boolean whole = seed % 4 == 3;
             Workshop workshop = new WorkshopGenerator(seed, whole ? seed / 4 % 4 * 0.008 : seed % 4 * 0.012, (whole ? seed / 8 : seed) % 2 * 0.01).withSystems(whole)
-                    .of(bikes, whole ? 27 + seed % 5 : bikes == 1 ? 26 + seed % 8 : 28 + seed % 6);
+                    .withCharts(seed % 5 != 2).withLooseMeter(seed % 3 == 1).of(bikes, whole ? 27 + seed % 5 : bikes == 1 ? 26 + seed % 8 : 28 + seed % 6);
             BuildObjective aims = new BuildObjective(call(seed), returns(seed));
             BuildLoad load = new BuildLoad(75.0, 90.0 + seed % 50, 0.1 * (seed % 7));
             for (Part bike : workshop.bikes()) {
@@ -96,10 +98,14 @@ class BuildSearchTest {
                     assertThat(brute.costOf(best)).as(where).isEqualTo(search.cost());
                     assertThat(new BuildCounter(workshop, bike, aims, best).count(null).total()).as("the count, " + where).isEqualTo(search.cost());
                     systems += best.containsKey(MountingPlace.FRONT_ADAPTER) || best.containsKey(MountingPlace.LOCKOUT_REMOTE) || best.containsKey(MountingPlace.CROWN_RACE) ? 1 : 0;
+                    metered += best.containsKey(MountingPlace.METER) ? 1 : 0;
+                    unlisted += brute.unlisted(best) > 0 ? 1 : 0;
                     assertThat(IndependentCheck.of(bike, best, load)).as(where + " " + best).isEmpty();
                 }
             }
         }
+        assertThat(metered).as("builds with a power meter on their crank").isGreaterThan(30);
+        assertThat(unlisted).as("builds with a tyre that the general table does not list for its rim").isGreaterThan(20);
         assertThat(systems).as("builds with an adapter, a remote or a crown race").isGreaterThan(8);
         assertThat(found).isGreaterThan(1_500);
         assertThat(lent).as("builds with parts of another bike").isGreaterThan(900);

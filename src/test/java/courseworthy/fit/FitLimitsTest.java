@@ -40,10 +40,10 @@ class FitLimitsTest {
         assertThat(general(Math.max(narrowest - 0.4, rim + 5), rim)).isEqualTo(FitResult.FITS);
         assertThat(general(narrowest + 1, rim)).isEqualTo(FitResult.FITS);
         assertThat(general(widest + 0.4, rim)).isEqualTo(FitResult.FITS);
-        assertThat(general(widest + 0.6, rim).words()).contains("(" + narrowest + " to " + widest + " mm)");
+        assertThat(general(widest + 0.6, rim).words()).contains("mm is wider than the " + narrowest + " to " + widest + " mm ");
         assertThat(general(widest + 0.6, rim).result()).isEqualTo(Result.FITS);
         if (narrowest - 0.6 >= rim + 5) {
-            assertThat(general(narrowest - 0.6, rim).words()).contains("(" + narrowest + " to " + widest + " mm)");
+            assertThat(general(narrowest - 0.6, rim).words()).contains("mm is narrower than the " + narrowest + " to " + widest + " mm ");
         }
     }
 

@@ -23,6 +23,7 @@ public final class WorkshopGenerator {
             PartDetail.HOSE_LENGTH, PartDetail.HEADSET_FIT, PartDetail.LOWER_BEARING, PartDetail.RACE_SEAT, PartDetail.SHELL, PartDetail.REMOTE, PartDetail.REMOTES_WORKED,
             PartDetail.DROPPER_ROUTING, PartDetail.ROUTING, PartDetail.CHARGE, PartDetail.FORK_OFFSET, PartDetail.DIRECTION, PartDetail.MOUNTED_SIDE, PartDetail.SPOKE_LENGTHS,
             PartDetail.HOSES_THROUGH, PartDetail.BRAKE_ACTUATION);
+    private static final Set<PartDetail> CHARTS = EnumSet.of(PartDetail.LEAST_TYRE, PartDetail.MOST_TYRE, PartDetail.LEAST_RIM, PartDetail.MOST_RIM);
     private static final Set<PartKind> SYSTEM_KINDS = EnumSet.of(PartKind.HEADSET, PartKind.CROWN_RACE, PartKind.BOTTOM_BRACKET, PartKind.BATTERY, PartKind.DROPPER_REMOTE,
             PartKind.LOCKOUT_REMOTE, PartKind.CALIPER, PartKind.ADAPTER);
     private static final List<MountingPlace> COMMON_PLACES = java.util.Arrays.stream(MountingPlace.values()).filter(place -> !SYSTEM_KINDS.contains(place.kind())).toList();
@@ -34,6 +35,8 @@ public final class WorkshopGenerator {
     private final double odd;
     private final double missing;
     private boolean whole;
+    private boolean charted = true;
+    private boolean metered;
     private final List<Part> bikes = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
 
@@ -61,6 +64,18 @@ public final class WorkshopGenerator {
         return this;
     }
 
+    /** Where not wanted, of tyres and wheels without their makers' charts, and of tyres narrow for their rims too. */
+    public WorkshopGenerator withCharts(boolean wanted) {
+        charted = wanted;
+        return this;
+    }
+
+    /** With a power meter that lies loose, and few that are built into cranks and pedals, where wanted. */
+    public WorkshopGenerator withLooseMeter(boolean wanted) {
+        metered = wanted;
+        return this;
+    }
+
     /** A workshop of some bikes and about so many parts. */
     public Workshop of(int bikesWanted, int partsWanted) {
         for (int i = 0; i < bikesWanted; i++) {
@@ -80,6 +95,9 @@ public final class WorkshopGenerator {
         }
         if (whole) {
             systems();
+        }
+        if (metered) {
+            add(PartKind.METER, null);
         }
         return new Workshop("by chance", "w.yaml", bikes, parts, new HashMap<>());
     }
@@ -145,6 +163,13 @@ public final class WorkshopGenerator {
             if (details.containsKey(detail) && kind != PartKind.ADAPTER && systems.nextInt(6) > 0) {
                 details.remove(detail);
             }
+        }
+        if (!charted) {
+            details.keySet().removeAll(CHARTS);
+            details.computeIfPresent(PartDetail.WIDTH, (detail, width) -> kind == PartKind.TYRE && systems.nextBoolean() ? mm(45) : width);
+        }
+        if (metered) {
+            details.computeIfPresent(PartDetail.POWER_METER, (detail, fitted) -> systems.nextInt(4) == 0);
         }
         details.remove(PartDetail.OWNED);
         details.remove(PartDetail.STAYS);
