@@ -76,7 +76,8 @@ final class PartDetailReader {
 
     private int[] teeth(FieldReader from, String key, PartDetail detail) {
         List<Node> items = from.items(key);
-        if (from.node(key) instanceof Node.Scalar scalar && scalar.text().matches("[0-9]{1,2} ?[-/x] ?[0-9]{1,2}")) {
+        Node only = items.size() == 1 ? items.get(0) : from.node(key);
+        if (only instanceof Node.Scalar scalar && scalar.text().matches("[0-9]{1,2} ?[-/x] ?[0-9]{1,2}")) {
             String[] ends = scalar.text().split(" ?[-/x] ?");
             boolean sprockets = detail == PartDetail.SPROCKETS;
             from.fault(key, scalar.describe(), sprockets ? "every sprocket in a list, smallest first" : "the rings in a list, large first",

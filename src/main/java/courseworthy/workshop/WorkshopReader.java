@@ -96,21 +96,11 @@ public final class WorkshopReader {
         fields.done();
         oneTrainedOn(bikes);
         mount();
-        parts.forEach(this::goesOnItsWheel);
+        parts.stream().filter(each -> each.on() != null).forEach(each -> MountedInterfaces.check(each, mounted.get(each).line(), shown, faults));
         places(parts);
         lonelyLabels();
         Workshop out = new Workshop(name == null ? "" : name.strip(), shown, bikes, parts, minutes).stocked(stock);
         return out.with(others.log(fields, path, out));
-    }
-
-    /** A rotor that is written on a wheel has that wheel's mount: with an adapter, the mount is the adapter's. */
-    private void goesOnItsWheel(Part part) {
-        String rotor = part.kind() == PartKind.ROTOR ? part.word(PartDetail.ROTOR_MOUNT) : null;
-        String wheel = part.on() == null ? null : part.on().word(PartDetail.ROTOR_MOUNT);
-        if (rotor != null && wheel != null && !rotor.equals(wheel)) {
-            faults.add(shown, mounted.get(part).line(), "on", "\"" + part.name() + "\" with rotor mount " + rotor + " on \"" + part.on().name()
-                    + "\" with " + wheel, "the same rotor mount on both", "If an adapter joins them, write the wheel's mount for the rotor too.");
-        }
     }
 
     private void oneTrainedOn(List<Part> bikes) {
@@ -206,11 +196,11 @@ public final class WorkshopReader {
             faults.add(shown, from.lineOf("name"), "name", "a second \"" + part.name() + "\" (the first is on line " + other.line() + ")",
                     "a name of its own for every bike and part", "Tell them apart: \"" + part.name() + " 2\".");
         }
-        if (!part.has(PartDetail.MASS) && !part.kind().isSpare()) {
+        if (!from.has("mass") && !part.kind().isSpare()) {
             faults.add(Fault.warning(shown, from.line(), "mass", "no mass of \"" + part.name() + "\"", "one",
                     "Totals leave it out and say so; weigh it."));
         }
-        if (!part.owned() && !part.has(PartDetail.PRICE)) {
+        if (!part.owned() && !from.has("price")) {
             faults.add(Fault.warning(shown, from.line(), "price", "no price of \"" + part.name() + "\", which is on the wish list", "one",
                     "Without it the wish list cannot say what it saves for its price."));
         }

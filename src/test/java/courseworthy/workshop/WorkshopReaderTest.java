@@ -28,7 +28,7 @@ class WorkshopReaderTest {
               - {name: thin tyre, kind: tyre, mass: 400 g}
             """;
 
-    private final Faults faults = new Faults();
+    private Faults faults = new Faults();
 
     private Workshop read(String text) {
         return WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
@@ -157,6 +157,57 @@ class WorkshopReaderTest {
         read(TWO.replace("end: front, mass", "end: front, rotor mount: six bolts, mass") + spline);
         assertThat(said()).containsExactly("w.yaml:8: on: found \"disc\" with rotor mount spline on \"front hoop\" with six bolts, expected the same rotor"
                 + " mount on both\n    If an adapter joins them, write the wheel's mount for the rotor too.");
+    }
+
+    /** What is mounted is held by one interface: each that could be written otherwise on the two of them is named, once. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "cassette, on: hind hoop, freehub: short body | with freehub short body on \"hind hoop\" with long body, expected the same freehub on both",
+        "tyre, on: hind hoop, bead seat: 584 mm | with bead seat 584 mm on \"hind hoop\" with 622 mm, expected the same bead seat on both",
+        "insert, on: hind hoop, bead seat: 584 mm | with bead seat 584 mm on \"hind hoop\" with 622 mm, expected the same bead seat on both",
+        "chainring, on: arms, ring mount: four lugs | with ring mount four lugs on \"arms\" with five lugs, expected the same ring mount on both",
+        "power meter, on: arms, meter mount: lugs | with meter mount lugs on \"arms\" with hat, expected the same meter mount on both",
+        "pedals, on: arms, pedal thread: thin | with pedal thread thin on \"arms\" with usual, expected the same pedal thread on both",
+        "crown race, on: legs, race seat: 33 mm | with race seat 33 mm on \"legs\" with 39.8 mm, expected the same race seat on both",
+        "bar, on: quill, bar clamp: 35 mm | with bar clamp 35 mm on \"quill\" with 31.8 mm, expected the same bar clamp on both",
+        "saddle, on: tube, rails: oval | with rails oval on \"tube\" with round, expected the same rails on both"})
+    void aPartThatIsNotHeldByWhatItIsOn(String part, String expected) {
+        String whole = """
+                bikes:
+                  - {name: old bike, kind: road, mass: 3 kg}
+                parts:
+                  - {name: hind hoop, kind: wheel, end: rear, on: old bike, mass: 1 kg, freehub: long body, bead seat: 622 mm}
+                  - {name: arms, kind: crank, on: old bike, mass: 600 g, ring mount: five lugs, meter mount: hat, pedal thread: usual}
+                  - {name: legs, kind: fork, on: old bike, mass: 500 g, race seat: 39.8 mm}
+                  - {name: quill, kind: stem, on: old bike, mass: 100 g, bar clamp: 31.8 mm}
+                  - {name: tube, kind: seatpost, on: old bike, mass: 200 g, rails: round}
+                """;
+        read(whole + "  - {name: odd one, mass: 100 g, kind: " + part + "}\n");
+        assertThat(said()).filteredOn(each -> !each.contains("warning")).containsExactly("w.yaml:9: on: found \"odd one\" " + expected
+                + "\n    Read both on the parts, or leave out \"on\" where it lies loose.");
+        faults = new Faults();
+        read(whole + "  - {name: odd one, mass: 100 g, kind: " + part.replaceFirst(", [a-z ]+: [a-z0-9 ]+$", "") + "}\n");
+        assertThat(said()).as("where it is not written").noneMatch(each -> each.contains("expected the same"));
+    }
+
+    @Test
+    void aCassetteOnAFrontWheel() {
+        read(TWO + "  - {name: cogs, kind: cassette, on: front hoop, mass: 300 g}\n");
+        assertThat(said()).containsExactly("w.yaml:8: on: found a cassette on the front wheel \"front hoop\", expected a rear wheel");
+    }
+
+    /** A figure that is wrong is reported once, and not as missing too. */
+    @Test
+    void aWrongMassOrPriceIsNotCalledMissing() {
+        read(TWO.replace("mass: 700 g", "mass: 70 kg") + "  - {name: wish, kind: tyre, owned: no, price: dear, mass: 600 g}\n");
+        assertThat(said()).hasSize(2).noneMatch(each -> each.contains("found no "));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"11-34", "[11-34]", "[11 - 34]"})
+    void sprocketsAsARange(String written) {
+        read(TWO + "  - {name: cogs, kind: cassette, mass: 300 g, sprockets: " + written + "}\n");
+        assertThat(said()).singleElement().asString().contains("expected every sprocket in a list, smallest first").endsWith("Write those between as well: [11, ..., 34].");
     }
 
     @Test
