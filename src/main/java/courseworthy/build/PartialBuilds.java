@@ -153,7 +153,16 @@ final class PartialBuilds {
                 return false;
             }
         }
-        return loss(parts) < BuildObjective.EMPTY;
+        return loss(parts) < BuildObjective.EMPTY && !splitsPads(parts);
+    }
+
+    /** Whether pads of two compounds come of changing one end alone, with nothing worn out to say for it. */
+    private boolean splitsPads(Map<MountingPlace, Part> parts) {
+        return ofTwoCompounds(parts) && !ofTwoCompounds(stands) && !ofTwoCompounds(wanted) && worn.applyAsInt(parts) >= worn.applyAsInt(stands);
+    }
+
+    private static boolean ofTwoCompounds(Map<MountingPlace, Part> parts) {
+        return BuildVariables.ofTwoCompounds(parts.get(MountingPlace.FRONT_PADS), parts.get(MountingPlace.REAR_PADS));
     }
 
     private long loss(Map<MountingPlace, Part> parts) {

@@ -168,7 +168,7 @@ final class TimeShortage {
         int minutes = window.minutes();
         for (Candidate each : from) {
             if (each == had) {
-                return;
+                break;
             }
             chosen.put(who, each);
             if (each.minutes() <= minutes + OVERRUN && fits(chosen)) {
