@@ -7,6 +7,7 @@ import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,18 +18,21 @@ public final class MountingState {
     private static final MountingPlace[] PLACES = MountingPlace.values();
 
     private final Map<Part, Part> on;
+    /** The end of parts that could be mounted at either: loose pads, calipers and adapters seldom say. */
+    private final Map<Part, String> ends;
 
-    private MountingState(Map<Part, Part> on) {
+    private MountingState(Map<Part, Part> on, Map<Part, String> ends) {
         this.on = on;
+        this.ends = ends;
     }
 
     /** As written. */
     static MountingState of(Workshop workshop) {
-        Map<Part, Part> on = new LinkedHashMap<>();
+        MountingState out = new MountingState(new LinkedHashMap<>(), new HashMap<>());
         for (Part part : workshop.parts()) {
-            on.put(part, part.on());
+            out.put(part, part.on(), part.place());
         }
-        return new MountingState(on);
+        return out;
     }
 
     /** With a build on a bike: what it does not need lies loose, and what stays on a loose wheel or crank stays on it. */
@@ -68,7 +72,7 @@ public final class MountingState {
         boolean there = host == null ? bike(part) == bike && place.equals(place(part)) && on.get(part) == bike : isOn(part, host);
         boolean onTheFrame = host != null && on.get(part) == bike && place.host() == null && (bike(host) == bike || WorkOrder.movesUnasked(place));
         if (!there && !onTheFrame) {
-            put(part, host == null ? bike : host);
+            put(part, host == null ? bike : host, place);
         }
     }
 
@@ -88,11 +92,26 @@ public final class MountingState {
     }
 
     MountingState copy() {
-        return new MountingState(new LinkedHashMap<>(on));
+        return new MountingState(new LinkedHashMap<>(on), new HashMap<>(ends));
     }
 
     void put(Part part, Part host) {
+        put(part, host, null);
+    }
+
+    /** @param place that it takes; null where it lies loose, or the place follows from what it is and is on */
+    void put(Part part, Part host, MountingPlace place) {
         on.put(part, host);
+        if (host == null || place == null || place.end() == null) {
+            ends.remove(part);
+        } else {
+            ends.put(part, place.end());
+        }
+    }
+
+    /** Mounts a part as it is in another state. */
+    void putAs(Part part, MountingState other) {
+        put(part, other.on(part), other.place(part));
     }
 
     /** What a part is mounted on; null where it lies loose. */
@@ -127,6 +146,7 @@ public final class MountingState {
         for (Part at = part; at != null && end == null; at = on.get(at)) {
             end = at.word(PartDetail.END);
         }
+        end = end == null ? ends.get(part) : end;
         for (MountingPlace place : PLACES) {
             if (place.kind() == part.kind() && (place.end() == null || place.end().equals(end))) {
                 return place;
@@ -167,6 +187,13 @@ public final class MountingState {
             sum += part.has(PartDetail.MASS) ? part.number(PartDetail.MASS) : 0;
         }
         return sum;
+    }
+
+    /** The end of each part that could be mounted at either, by name. */
+    Map<String, String> ends() {
+        Map<String, String> out = new LinkedHashMap<>();
+        ends.forEach((part, end) -> out.put(part.name(), end));
+        return out;
     }
 
     /** Where every part is: its name on what it is mounted on; empty where it lies loose. */

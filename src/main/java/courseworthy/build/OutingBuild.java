@@ -65,4 +65,16 @@ record OutingBuild(Outing outing, Workshop from, Build build) {
         }
         return out;
     }
+
+    /** The ends at which the parts of some builds are mounted that could be at either, by name. */
+    static Map<String, String> ends(List<OutingBuild> made) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (OutingBuild each : made) {
+            if (each.build().after() != null) {
+                Map<String, String> ends = each.build().after().ends();
+                each.build().parts().forEach(fitted -> out.put(fitted.part().name(), ends.get(fitted.part().name())));
+            }
+        }
+        return out;
+    }
 }

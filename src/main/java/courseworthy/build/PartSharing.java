@@ -185,7 +185,7 @@ final class PartSharing {
             }
             out.add(made);
             if (made.build().after() != null) {
-                left = left.mounted(OutingBuild.moved(List.of(made))).without(made.used());
+                left = left.mounted(OutingBuild.moved(List.of(made)), OutingBuild.ends(List.of(made))).without(made.used());
             }
         }
         return out;

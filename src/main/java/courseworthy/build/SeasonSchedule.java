@@ -82,16 +82,17 @@ final class SeasonSchedule {
 
     private WorkGraph back() {
         MountingState from = MountingState.of(stands);
-        MountingState to = state(stands, MountingState.of(start).written());
+        MountingState to = state(stands, MountingState.of(start).written(), MountingState.of(start).ends());
         return WorkGraph.of(swaps(stands, from, to), from, WorkRules.shipped(), (bike, followUp) -> !followUp.job().equals(WorkRules.TEST_RIDE));
     }
 
-    private static MountingState state(Workshop workshop, Map<String, String> written) {
+    private static MountingState state(Workshop workshop, Map<String, String> written, Map<String, String> ends) {
+        Workshop mounted = workshop.mounted(written, ends);
         MountingState out = MountingState.of(workshop);
         for (Part part : workshop.parts()) {
             String host = written.get(part.name());
             if (host != null) {
-                out.put(part, host.isEmpty() ? null : workshop.find(host));
+                out.put(part, host.isEmpty() ? null : workshop.find(host), mounted.find(part.name()).place());
             }
         }
         return out;
@@ -104,7 +105,7 @@ final class SeasonSchedule {
     private static WorkGraph work(Workshop from, List<OutingBuild> made) {
         Set<String> ridden = new HashSet<>();
         made.stream().filter(each -> each.build().bike() != null).forEach(each -> ridden.add(each.build().bike().name()));
-        return work(from, MountingState.of(from), state(from, OutingBuild.moved(made)), ridden);
+        return work(from, MountingState.of(from), state(from, OutingBuild.moved(made), OutingBuild.ends(made)), ridden);
     }
 
     /** The work from one state to another. @param ridden the bikes that are ridden then: one that only lends parts is tested when it has them back */
@@ -183,7 +184,7 @@ final class SeasonSchedule {
         add(plan, made, Purpose.START);
         Workshop from = made.isEmpty() || made.get(0).build().after() == null ? stands : fromWhich(made);
         Map<String, LocalDate> fresh = fresh(made, plan);
-        stands = from.mounted(OutingBuild.moved(made)).sealed(fresh);
+        stands = from.mounted(OutingBuild.moved(made), OutingBuild.ends(made)).sealed(fresh);
         start = start.sealed(fresh);
         before = outings;
         lastBuilds = made;
@@ -193,7 +194,7 @@ final class SeasonSchedule {
     private Map<String, LocalDate> fresh(List<OutingBuild> made, WorkPlan plan) {
         Map<String, LocalDate> out = new HashMap<>();
         if (!wayBack.evenings().isEmpty()) {
-            MountingState home = state(stands, MountingState.of(start).written());
+            MountingState home = state(stands, MountingState.of(start).written(), MountingState.of(start).ends());
             tyres(out, swaps(stands, MountingState.of(stands), home), home, wayBack);
         }
         for (OutingBuild each : made) {

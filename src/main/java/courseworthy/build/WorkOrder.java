@@ -144,7 +144,7 @@ final class WorkOrder {
         }
         List<Part> with = wants == null ? List.of() : stays(wants);
         if (wants != null) {
-            now.put(wants, then.on(wants));
+            now.putAs(wants, then);
         }
         held.stream().filter(each -> wants != null && then.on(each) == wants).forEach(each -> now.put(each, wants));
         Set<Part> after = new LinkedHashSet<>(now.carried(root));

@@ -13,6 +13,7 @@ public final class Part {
     private final int line;
     private final Map<PartDetail, Object> details;
     private Part on;
+    private String mountedEnd;
     private String home;
 
     /**
@@ -78,6 +79,12 @@ public final class Part {
         on = host;
     }
 
+    /** @param end of the bike, where the part could be mounted at either; null where it says so itself, or what it is on does */
+    void mount(Part host, String end) {
+        on = host;
+        mountedEnd = end;
+    }
+
     /** The same, lying loose; owned where it was on a wish list and is bought, and then ridden in. */
     Part copy(boolean bought) {
         Map<PartDetail, Object> copied = new EnumMap<>(PartDetail.class);
@@ -88,6 +95,7 @@ public final class Part {
         }
         Part out = new Part(name, kind, line, copied);
         out.home = home();
+        out.mountedEnd = mountedEnd;
         return out;
     }
 
@@ -146,7 +154,7 @@ public final class Part {
                 return at.word(PartDetail.END);
             }
         }
-        return null;
+        return mountedEnd;
     }
 
     public boolean has(PartDetail detail) {

@@ -106,7 +106,18 @@ public record Workshop(String name, String file, List<Part> bikes, List<Part> pa
      * @param on what each part is mounted on, by name; empty where it lies loose; as now for parts that are not in it
      */
     public Workshop mounted(Map<String, String> on) {
-        return anew(on, part -> part.copy(false));
+        return mounted(on, Map.of());
+    }
+
+    /** @param ends the end at which parts are mounted that could be at either, by name; as now for parts that are not in it */
+    public Workshop mounted(Map<String, String> on, Map<String, String> ends) {
+        Workshop out = anew(on, part -> part.copy(false));
+        for (Part part : out.parts) {
+            if (part.on() != null && ends.containsKey(part.name())) {
+                part.mount(part.on(), ends.get(part.name()));
+            }
+        }
+        return out;
     }
 
     /** The same without some bikes and parts; what was mounted on them lies loose. */

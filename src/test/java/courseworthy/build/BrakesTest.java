@@ -20,6 +20,7 @@ import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
+import courseworthy.workshop.PartKind;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.nio.charset.StandardCharsets;
@@ -64,13 +65,17 @@ class BrakesTest {
     }
 
     private static Build build(Workshop workshop, String topic, String value) {
+        return BuildFinder.of(Recommendation.of(call(topic, value), null), workshop, null, FitRules.load());
+    }
+
+    /** A call that decides one topic and no other. */
+    static Call call(String topic, String value) {
         Topic on = Topics.of(topic);
         long ticks = on.kind() == Topic.Kind.QUANTITY ? Long.parseLong(value) : on.option(value);
         RuleOrigin author = new RuleOrigin("shipped/x", Rank.SHIPPED, 0, Force.MUST, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
         Decision decision = Settler.settle(on, List.of(Claim.of(author, on, Verb.PREFER, ticks, value, List.of())));
-        Call call = new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
+        return new Call(new Demands(Map.of(), List.of(), List.of()), Topics.all().stream()
                 .map(each -> each == on ? decision : Settler.notApplicable(each, List.of(), "Not asked.")).toList(), List.of(), List.of());
-        return BuildFinder.of(Recommendation.of(call, null), workshop, null, FitRules.load());
     }
 
     private static String in(Build build, MountingPlace place) {
@@ -85,6 +90,14 @@ class BrakesTest {
         assertThat(in(build, MountingPlace.FRONT_PADS)).startsWith("sintered");
         assertThat(in(build, MountingPlace.REAR_PADS)).startsWith("sintered");
         assertThat(build.notMet()).isEmpty();
+        // Loose pads that go to either end are fitted at one, and come off again from there.
+        assertThat(build.swaps().stream().filter(each -> each.place().kind() == PartKind.PADS).map(Build.Swap::what))
+                .containsExactlyInAnyOrder("Fit sintered two in place of organic front", "Fit sintered one in place of organic rear");
+        assertThat(build.back().stream().filter(each -> each.place().kind() == PartKind.PADS).map(Build.Swap::what))
+                .containsExactlyInAnyOrder("Fit organic front in place of sintered two", "Fit organic rear in place of sintered one");
+        Workshop next = workshop(WORKSHOP + LOOSE).mounted(build.after().written(), build.after().ends());
+        assertThat(next.mounted(next.bikes().get(0)).get(MountingPlace.REAR_PADS).name()).isEqualTo("sintered one");
+        assertThat(build(next, "pad compound", "sintered").swaps()).as("on the next day").isEmpty();
     }
 
     /** Where one end cannot have it, the reason stands with the build. */

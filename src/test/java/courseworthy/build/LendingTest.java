@@ -62,7 +62,7 @@ class LendingTest {
 
     /** What stands once a bike is built for a ride; null where it cannot be. */
     private MountingState started(Workshop workshop, Part bike, MountingState from, int seed) {
-        Workshop stands = workshop.mounted(from.written());
+        Workshop stands = workshop.mounted(from.written(), from.ends());
         BuildObjective aims = new BuildObjective(BuildSearchTest.call(seed % 100), BuildSearchTest.returns(seed));
         Map<MountingPlace, Part> build = new BuildSearch(stands, stands.find(bike.name()), new BuildLoad(75.0, 90.0, 0.1), aims).solve();
         if (build == null) {

@@ -91,7 +91,8 @@ public final class WorkshopGenerator {
         }
         while (parts.size() < partsWanted) {
             MountingPlace place = COMMON_PLACES.get(random.nextInt(COMMON_PLACES.size()));
-            add(place.kind(), place.end());
+            // A third of the loose pads go to either end.
+            add(place.kind(), place.kind() == PartKind.PADS && parts.size() % 3 == 0 ? null : place.end());
         }
         if (whole) {
             systems();
