@@ -103,7 +103,7 @@ class PageNumbersTest {
     @ParameterizedTest
     @ValueSource(strings = {"course heather-ridge", "gears heather-ridge RIDE", "checklist heather-ridge RIDE", "checklist larch-common --event docs/examples/events/larch-common.yaml", "why heather-ridge RIDE rear_tyre_casing",
         "compare heather-ridge RIDE --set front_tyre_casing=heavy --set bike=gravel", "position docs/examples/workshops/cellar.yaml",
-        "scout docs/examples/maps/sorrel-wood.gpx --map docs/examples/maps/sorrel-wood.osm", "debrief docs/examples/debriefs/heather-ridge.yaml",
+        "scout docs/examples/maps/sorrel-wood.gpx --map docs/examples/maps/sorrel-wood.osm", "debrief docs/examples/debriefs/heather-ridge.yaml", "debrief docs/examples/debriefs/three-becks.yaml", "debrief docs/examples/debriefs",
         "season docs/examples", "roster heather-ridge --riders docs/examples/riders", "similar heather-ridge", "season docs/examples --by-week",
         "stages docs/examples/events/three-becks.yaml --rider docs/examples/riders/kim-cross-country.yaml",
         "stages docs/examples/events/three-becks.yaml --rider docs/examples/riders/joss-steel.yaml --workshop docs/examples/workshops/cellar.yaml",

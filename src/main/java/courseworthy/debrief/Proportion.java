@@ -12,7 +12,10 @@ package courseworthy.debrief;
  */
 public record Proportion(int held, int of) {
 
-    /** 95 % of the normal distribution lie within so many standard deviations. */
+    /** The share of intervals that hold the true share, over many of them. */
+    public static final double CONFIDENCE = 0.95;
+
+    /** {@link #CONFIDENCE} of the normal distribution lies within so many standard deviations. */
     private static final double Z = 1.959963984540054;
     private static final double HALF = 0.5;
 

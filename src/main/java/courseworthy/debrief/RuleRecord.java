@@ -50,6 +50,16 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
         }
     }
 
+    /** Rules that were put to the test at least once. */
+    public List<OfRule> tested() {
+        return rules.stream().filter(rule -> rule.share().of() > 0).toList();
+    }
+
+    /** How many rules applied and were never put to the test. */
+    public int untested() {
+        return rules.size() - tested().size();
+    }
+
     /** Each rule counts once a debrief. */
     public static RuleRecord of(List<DebriefResult> all) {
         Map<String, List<DebriefResult>> spoke = new TreeMap<>();

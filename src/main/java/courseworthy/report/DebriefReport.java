@@ -4,6 +4,7 @@ import courseworthy.debrief.AdviceOutcome;
 import courseworthy.debrief.Debrief;
 import courseworthy.debrief.Debrief.Line;
 import courseworthy.debrief.DebriefResult;
+import courseworthy.debrief.Proportion;
 import courseworthy.debrief.RuleRecord;
 import courseworthy.debrief.RuleRecord.OfRule;
 import courseworthy.debrief.SavedBrief;
@@ -24,9 +25,11 @@ public final class DebriefReport {
             "One day proves little: a ride without a puncture does not prove a casing. Limits are never judged by how a day went.",
             "These are for the coach to review; no rule is changed automatically.");
 
-    private static final RichText NUMBERS = RichText.of("In brackets: the shares that fit what was seen, at 95 % confidence, as if each debrief were of a new "
-            + "rider on a new day. Those of one rider or one event resemble each other, and say less.").footnote("Wilson 1927, Journal of the American "
-            + "Statistical Association 22:209-212");
+    /** What the shares in brackets are worked out from. */
+    public static final String SHARES_SOURCE = "Wilson 1927, Journal of the American Statistical Association 22:209-212";
+
+    private static final RichText NUMBERS = RichText.of("In brackets: the shares that fit what was seen, at " + percent(Proportion.CONFIDENCE) + " % confidence, as if each "
+            + "debrief were of a new rider on a new day. Those of one rider or one event resemble each other, and say less.").footnote(SHARES_SOURCE);
 
     private DebriefReport() {
     }
@@ -69,7 +72,7 @@ public final class DebriefReport {
             review.add(RichText.ofQuoted(look(rule)));
         }
         List<Definition> tested = new ArrayList<>();
-        for (OfRule rule : tested(record)) {
+        for (OfRule rule : record.tested()) {
             tested.add(new Definition(RichText.ofQuoted(rule.rule()), RichText.of(counts(rule)), RichText.EMPTY,
                     List.of(RichText.of(rule.share().words()))));
         }
@@ -222,19 +225,8 @@ public final class DebriefReport {
         return rule.rule() + ": not borne out in " + String.join(", ", rule.where()) + "; borne out " + rule.share().words() + ".";
     }
 
-    /** Rules that were put to the test at least once. */
-    static List<OfRule> tested(RuleRecord keeping) {
-        List<OfRule> out = new ArrayList<>();
-        for (OfRule rule : keeping.rules()) {
-            if (rule.share().of() > 0) {
-                out.add(rule);
-            }
-        }
-        return out;
-    }
-
     static String untested(RuleRecord keeping) {
-        int others = keeping.rules().size() - tested(keeping).size();
+        int others = keeping.untested();
         return others == 0 ? "" : others + (others == 1 ? " other rule" : " other rules") + " applied and " + (others == 1 ? "was" : "were")
                 + " never put to the test; --format json lists " + (others == 1 ? "it." : "them.");
     }

@@ -107,6 +107,10 @@ public final class JsonDebrief {
         json.number("debriefs", keeping.debriefs());
         JsonSheets.write(keeping.sheets(), json);
         share("within_time", keeping.inTime());
+        json.number("rules_tested", keeping.tested().size());
+        json.number("rules_untested", keeping.untested());
+        json.decimal("confidence", Proportion.CONFIDENCE, 2);
+        json.string("shares_source", DebriefReport.SHARES_SOURCE);
         json.objects("rules", keeping.rules(), rule -> {
             json.string("rule", rule.rule());
             json.number("spoke", rule.spoke());
