@@ -18,6 +18,7 @@ import courseworthy.task.PageSet;
 import courseworthy.task.Request;
 import courseworthy.task.RosterResult;
 import courseworthy.task.RosterTask;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Compares the recommendations for all riders of a folder, and writes a brief for each where that is asked for. */
@@ -38,6 +39,7 @@ final class RosterCommand extends Command {
     private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
     private final Given<String> each = option(EACH, "FOLDER", "Also write the brief of each rider into this folder, in the format that is asked for.");
     private final Given<Format> format = format(Format.CSV);
+    private final Given<String> rulePages = rulePages();
     private final Output output = output();
 
     RosterCommand(Terminal terminal) {
@@ -55,6 +57,10 @@ final class RosterCommand extends Command {
         if (each.value() != null && format.value() == Format.CSV) {
             throw new BadInput(Fault.of(EACH, 0, "", "--format csv beside it", "text, markdown, html or json", "A brief is no table."));
         }
+        if (rulePages.value() != null && each.value() == null) {
+            throw new BadInput(Fault.of("--rule-pages", 0, "", "no " + EACH, EACH + " beside it", "The page of the roster gives no rules; the briefs of its riders do."));
+        }
+        RuleLinks links = ruleLinks(rulePages, format.value(), Path.of(each.value() == null ? "" : each.value()));
         PageSet briefs = each.value() == null ? null : PageSet.ofRoster();
         check(briefs);
         RosterTask roster = RosterTask.read(workspace(), Request.builder(course.value()).ground(ground.value()).event(event.value()).sheets(sheets.value())
@@ -64,7 +70,7 @@ final class RosterCommand extends Command {
         RosterResult result;
         try (ProgressMeter meter = meter("working out the roster")) {
             List<String> paths = RosterBriefNames.of(roster.names(), ending());
-            result = roster.work(meter, briefs == null ? null : (rider, brief) -> briefs.add(paths.get(rider), brief(brief)));
+            result = roster.work(meter, briefs == null ? null : (rider, brief) -> briefs.add(paths.get(rider), brief(brief, links)));
         }
         if (briefs != null) {
             briefs.write(workspace(), each.value());
@@ -90,11 +96,11 @@ final class RosterCommand extends Command {
     }
 
     /** As the command brief writes it to a file. */
-    private String brief(Brief brief) {
+    private String brief(Brief brief, RuleLinks links) {
         if (format.value() == Format.JSON) {
             return JsonBrief.of(brief);
         }
-        Report report = format.value() == Format.HTML ? BriefPageReport.of(brief, RuleLinks.NONE)
+        Report report = format.value() == Format.HTML ? BriefPageReport.of(brief, links)
                 : format.value() == Format.TEXT ? BriefReport.inShort(brief) : BriefReport.of(brief);
         return format.value().renderer(TerminalRenderer.STANDARD_WIDTH, false).render(report);
     }

@@ -32,6 +32,7 @@ final class StagesCommand extends Command {
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
     private final Given<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
     private final Given<Format> format = format(Format.PDF);
+    private final Given<String> rulePages = rulePages();
     private final Output output = output();
     private final PdfOutput pdf = new PdfOutput(this);
 
@@ -48,11 +49,15 @@ final class StagesCommand extends Command {
             String beside = stage.value() != null ? "--stage" : "--format " + format.value();
             throw new BadInput(Fault.of("--part", 0, "", beside + " beside it", "text, markdown or html of the whole race", ""));
         }
+        if (rulePages.value() != null && stage.value() == null) {
+            throw new BadInput(Fault.of("--rule-pages", 0, "", "no --stage", "--stage beside it", "The page of the race gives no rules; the brief of a stage does."));
+        }
+        RuleLinks links = ruleLinks(rulePages, format.value(), output.folder());
         Request request = Request.builder(null).event(event.value()).ground(ground.value()).map(map.value()).rider(rider.value()).sheets(sheets.value())
                 .workshop(workshop.value()).build();
         boolean printed = pdf.isAsked(format.value(), output);
         if (stage.value() != null) {
-            brief(StagesTask.brief(workspace(), request, stage.value()), printed);
+            brief(StagesTask.brief(workspace(), request, stage.value()), printed, links);
             return;
         }
         StagesResult result = StagesTask.of(workspace(), request);
@@ -67,12 +72,12 @@ final class StagesCommand extends Command {
         return format.value() == Format.TEXT ? StagesReport.inShort(result) : format.value() == Format.HTML ? StagesReport.pageOf(result) : StagesReport.of(result);
     }
 
-    private void brief(Brief brief, boolean printed) {
+    private void brief(Brief brief, boolean printed, RuleLinks links) {
         if (printed) {
             pdf.write(output, PrintedBrief.of(brief), JsonBrief.of(brief));
             return;
         }
-        output.write(render(format.value(), output, () -> format.value() == Format.HTML ? BriefPageReport.of(brief, RuleLinks.NONE)
+        output.write(render(format.value(), output, () -> format.value() == Format.HTML ? BriefPageReport.of(brief, links)
                 : format.value() == Format.TEXT ? BriefReport.inShort(brief) : BriefReport.of(brief), () -> JsonBrief.of(brief)));
     }
 }

@@ -8,6 +8,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -61,6 +62,7 @@ class PagesCommandTest {
                 assertThat(why.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize()).isRegularFile());
         reasonsOfAPartLeadToThem(handbook, page.resolveSibling("reasons.html"), "reasons", 30);
         reasonsOfAPartLeadToThem(handbook, page.resolveSibling("against.html"), "against", 2);
+        briefsOfStagesAndRostersLeadToThem(handbook, page.getParent());
         int links = 0;
         for (String each : List.of("index.html", "topics/rear-tyre-casing.html", "rules/all.html", "rules/shipped-less-pressure-in-the-wet.html")) {
             Path at = handbook.resolve(each);
@@ -80,6 +82,22 @@ class PagesCommandTest {
         });
     }
 
+    private static void briefsOfStagesAndRostersLeadToThem(Path handbook, Path out) throws IOException {
+        Path stage = out.resolve("stage.html");
+        new ToolOutput().run("stages", "docs/examples/events/three-becks.yaml", "--stage", "2", "--format", "html", "--rule-pages", handbook.toString(), "-o", stage.toString());
+        Path riders = Files.createDirectory(out.resolve("riders"));
+        Files.copy(Path.of("docs/examples/riders/sam-novice.yaml"), riders.resolve("sam.yaml"));
+        Path briefs = out.resolve("briefs");
+        new ToolOutput().run("roster", "fernbrake", "--riders", riders.toString(), "--format", "html", "--rule-pages", handbook.toString(), "--each", briefs.toString(),
+                "-o", out.resolve("roster.html").toString());
+        List<Path> pages = new ArrayList<>(List.of(stage));
+        try (Stream<Path> files = Files.list(briefs)) {
+            files.filter(each -> each.toString().endsWith(".html")).forEach(pages::add);
+        }
+        assertThat(pages).hasSize(2).allSatisfy(page -> assertThat(Jsoup.parse(Files.readString(page)).select("#topics a[href^=..]")).hasSizeGreaterThan(60)
+                .allSatisfy(link -> assertThat(page.getParent().resolve(URLDecoder.decode(link.attr("href"), StandardCharsets.UTF_8)).normalize()).isRegularFile()));
+    }
+
     /** Without pages of rules a reason names its rule, and leads nowhere but to its source on the same page. */
     @Test
     void withoutRulePagesReasonsNameTheirRules() {
@@ -97,6 +115,10 @@ class PagesCommandTest {
                 .isEqualTo("--rule-pages: found --format text beside it, expected --format html\n");
         assertThat(CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--format", "html", "--part", "close", "--rule-pages", none.toString()).err())
                 .isEqualTo("--part: found close with --rule-pages beside it, expected reasons or against\n    No other part alone names rules; the whole brief does, and --topic.\n");
+        assertThat(CommandRun.of("stages", "docs/examples/events/three-becks.yaml", "--format", "html", "--rule-pages", none.toString()).err())
+                .isEqualTo("--rule-pages: found no --stage, expected --stage beside it\n    The page of the race gives no rules; the brief of a stage does.\n");
+        assertThat(CommandRun.of("roster", "fernbrake", "--riders", "docs/examples/riders", "--format", "html", "--rule-pages", none.toString()).err())
+                .isEqualTo("--rule-pages: found no --each, expected --each beside it\n    The page of the roster gives no rules; the briefs of its riders do.\n");
         assertThat(CommandRun.of("season", "docs/examples", "--rule-pages", none.toString()).err())
                 .isEqualTo("--rule-pages: found no folder of pages to write, expected --format html and -o with a folder\n");
     }
