@@ -18,7 +18,7 @@ public final class CompareTask {
 
     /** @param written one text for each set-up, topics and values as sheets write them */
     public static CompareResult of(Workspace workspace, Request request, List<String> written) {
-        List<Map<Topic, Long>> asked = setUps(written);
+        List<Map<Topic, Long>> asked = setUps(written, request.workshop() == null);
         BriefResult answer = BriefTask.withoutOutlook(workspace, request);
         SetUpComparison comparison = new SetUpComparison(answer.rules(), answer.call(), answer.ride()::on);
         List<SetUp> all = new ArrayList<>(List.of(comparison.recommended()));
@@ -32,10 +32,11 @@ public final class CompareTask {
         return new CompareResult(answer.brief(), all);
     }
 
-    private static List<Map<Topic, Long>> setUps(List<String> written) {
+    /** @param needed whether there is nothing else to compare: of a workshop its build is */
+    private static List<Map<Topic, Long>> setUps(List<String> written, boolean needed) {
         Faults faults = new Faults();
-        if (written.isEmpty()) {
-            faults.add("--set", 0, "", "no set-up", "at least one, such as --set 'front tyre width=45 mm'", "");
+        if (needed && written.isEmpty()) {
+            faults.add("--set", 0, "", "no set-up", "at least one, such as --set 'front tyre width=45 mm', or the build of a --workshop", "");
         }
         List<Map<Topic, Long>> out = new ArrayList<>();
         for (String each : written) {

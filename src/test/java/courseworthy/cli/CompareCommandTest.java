@@ -138,7 +138,15 @@ class CompareCommandTest {
                 --set: water: found "90 L", expected from 0.3 L to 60.0 L
                 """));
         assertThat(CommandRun.of("compare", "course-profiles/heather-ridge.yaml")).isEqualTo(new CommandRun(2, "",
-                "--set: found no set-up, expected at least one, such as --set 'front tyre width=45 mm'\n"));
+                "--set: found no set-up, expected at least one, such as --set 'front tyre width=45 mm', or the build of a --workshop\n"));
+    }
+
+    /** The build of a workshop is a set-up by itself. */
+    @Test
+    void theBuildOfAWorkshopAlone() {
+        CommandRun run = CommandRun.of("compare", "course-profiles/fernbrake.yaml", "--workshop", "docs/examples/workshops/cellar.yaml");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("SET-UP A: the build of your workshop, ").doesNotContain("SET-UP B");
     }
 
     @Test
