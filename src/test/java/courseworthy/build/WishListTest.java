@@ -196,6 +196,7 @@ class WishListTest {
     @Test
     void minutesAreThoseOfThePartAlone() throws IOException {
         change("rim material: carbon", "rim material: alloy");
+        change("name: quick tyre 56 A, kind: tyre, on: light wheel front", "name: quick tyre 56 A, kind: tyre");
         change("name: quick tyre 56 B, kind: tyre, on: light wheel rear", "name: quick tyre 56 B, kind: tyre");
         change("mass: 695 g, bead seat: 622 mm, width: 56 mm", "mass: 205 g, bead seat: 584 mm, width: 56 mm");
         ride();
