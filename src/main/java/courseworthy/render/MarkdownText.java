@@ -129,6 +129,11 @@ final class MarkdownText implements SpanVisitor {
     }
 
     @Override
+    public void standing(Span.Standing standing) {
+        text(new Span.Text(standing.word(), Style.PLAIN, false));
+    }
+
+    @Override
     public void footnote(Span.Footnote footnote) {
         flush(" ");
         out.append(" \\[").append(footnotes.number(footnote)).append("\\]");

@@ -62,6 +62,11 @@ final class TerminalText implements SpanVisitor {
     }
 
     @Override
+    public void standing(Span.Standing standing) {
+        out.append(TextSanitiser.span(standing.word()), Style.PLAIN);
+    }
+
+    @Override
     public void footnote(Span.Footnote footnote) {
         out.append(" [" + footnotes.number(footnote) + "]", Style.SECONDARY);
     }

@@ -97,7 +97,7 @@ public final class BriefPageReport {
     private Section.Builder topic(Decision decision) {
         Topic topic = decision.topic();
         Section.Builder out = Section.builder(anchor(topic), RichText.of(topic.name() + ": ").quoted(decision.phrase())).detail()
-                .aside(Phrases.firmness(brief, decision))
+                .aside(Phrases.standing(brief, decision))
                 .paragraph(Phrases.sentence(topic.about())).caution(RichText.ofQuoted(Phrases.sentence(decision.why())))
                 .caution(GroundPhrases.rests(brief, decision))
                 .bullets("To set:", SettingReport.details(brief.outlook(), topic).stream().map(RichText::ofQuoted).toList());

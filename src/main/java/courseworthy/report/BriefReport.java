@@ -1,5 +1,6 @@
 package courseworthy.report;
 
+import courseworthy.call.Firmness;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.course.ElevationLine;
 import courseworthy.decision.Decision;
@@ -33,9 +34,11 @@ public final class BriefReport {
     public static final List<String> PARTS = List.of(IN_SHORT, SET_UP, CLOSE, SettingReport.ID, PlanReport.ID, ForecastReport.ID, BikeAtHandReport.ID,
             WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
 
-    static final String FIRMNESS_MEANS = "firm: a limit decides, or a published source or several habits of the trade agree, on what is known. fair:"
-            + " one habit, some advice against it, or something assumed. thin (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
-            + ": close; a small change in one figure would change it.";
+    static final RichText FIRMNESS_MEANS = Phrases.standing(Firmness.Level.FIRM)
+            .text(": a limit decides, or a published source or several habits of the trade agree, on what is known. ")
+            .append(Phrases.standing(Firmness.Level.FAIR)).text(": one habit, some advice against it, or something assumed. ")
+            .append(Phrases.standing(Firmness.Level.THIN)).text(" (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
+                    + ": close; a small change in one figure would change it.");
 
     /** The parts that give reasons, and so name rules. */
     public static final List<String> PARTS_WITH_RULES = List.of(REASONS, AGAINST);
@@ -151,7 +154,7 @@ public final class BriefReport {
         String name = decision.topic().name();
         return decision.status() == Status.NONE_POSSIBLE
                 ? Definition.of(name, RichText.EMPTY.styled("none possible: ", Style.ATTENTION).quoted(decision.why()))
-                : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(RichText.of(Phrases.firmness(brief, decision)));
+                : Definition.of(name, RichText.ofQuoted(decision.phrase()).in(Style.STRONG)).remark(Phrases.standing(brief, decision));
     }
 
     Section.Builder close() {

@@ -326,6 +326,21 @@ public final class Phrases {
         return firmness == null ? "" : firmness.word() + (brief.close(decision) == null ? "" : " " + CLOSE_MARK);
     }
 
+    /** The same with its mark. */
+    static RichText standing(Brief brief, Decision decision) {
+        Firmness firmness = brief.firmness(decision);
+        return firmness == null ? RichText.EMPTY : standing(firmness.level()).text(brief.close(decision) == null ? "" : " " + CLOSE_MARK);
+    }
+
+    /** {@code fair}, with its mark. */
+    static RichText standing(Firmness.Level level) {
+        return RichText.EMPTY.standing(level.word(), switch (level) {
+            case FIRM -> Span.Standing.Fill.FULL;
+            case FAIR -> Span.Standing.Fill.HALF;
+            case THIN -> Span.Standing.Fill.OPEN;
+        });
+    }
+
     static final String CLOSE_MEANS = "Each figure may really be on the other side of a rule's threshold; the value after the colon would then be recommended.";
 
     /** {@code coldest temperature 7 C instead of 8 C: clothing long sleeves and a shell}, a line for each threshold. */

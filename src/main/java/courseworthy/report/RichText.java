@@ -77,6 +77,11 @@ public record RichText(List<Span> spans) {
         return plus(label, new Span.CrossReference(label, sectionId));
     }
 
+    /** How firm something stands. */
+    public RichText standing(String word, Span.Standing.Fill fill) {
+        return plus(word, new Span.Standing(word, fill));
+    }
+
     /** A mark that leads to a source; nothing where the source is empty. */
     public RichText footnote(String source) {
         return plus(source, new Span.Footnote(source));

@@ -102,6 +102,32 @@ public sealed interface Span {
         }
     }
 
+    /**
+     * How firm something stands, in a word; a page puts a square before it, filled by how firm it is.
+     *
+     * @param fill of the square
+     */
+    record Standing(String word, Fill fill) implements Span {
+
+        public Standing {
+            Objects.requireNonNull(word);
+            Objects.requireNonNull(fill);
+        }
+
+        /** How much of a square is filled. */
+        public enum Fill { FULL, HALF, OPEN }
+
+        @Override
+        public void accept(SpanVisitor visitor) {
+            visitor.standing(this);
+        }
+
+        @Override
+        public String plain() {
+            return word;
+        }
+    }
+
     /** A mark that leads to a source. Renderers number sources in the order of their first mention and list them at the end. */
     record Footnote(String source) implements Span {
 

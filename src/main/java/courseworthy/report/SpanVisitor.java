@@ -11,5 +11,7 @@ public interface SpanVisitor {
 
     void crossReference(Span.CrossReference reference);
 
+    void standing(Span.Standing standing);
+
     void footnote(Span.Footnote footnote);
 }

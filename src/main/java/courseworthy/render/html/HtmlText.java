@@ -127,6 +127,15 @@ final class HtmlText implements SpanVisitor {
     }
 
     @Override
+    public void standing(Span.Standing standing) {
+        out.open("span", "standing " + switch (standing.fill()) {
+            case FULL -> "full";
+            case HALF -> "half";
+            case OPEN -> "open";
+        }).text(standing.word()).close("span");
+    }
+
+    @Override
     public void footnote(Span.Footnote footnote) {
         String number = Integer.toString(footnotes.number(footnote));
         out.text(" ").open("a", "source").attribute("href", "#source-" + number).attribute("aria-label", "Source " + number)

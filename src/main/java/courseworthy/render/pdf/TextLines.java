@@ -77,6 +77,11 @@ final class TextLines implements SpanVisitor {
         words(reference.label(), false);
     }
 
+    @Override
+    public void standing(Span.Standing standing) {
+        words(standing.word(), false);
+    }
+
     /** Sources are not printed: the page has them. */
     @Override
     public void footnote(Span.Footnote footnote) {
