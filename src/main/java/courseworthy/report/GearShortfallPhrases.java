@@ -8,6 +8,9 @@ import java.util.List;
 /** Sentences on an easiest gear that is not easy enough. */
 public final class GearShortfallPhrases {
 
+    /** Less time than this is not worth a word, s (judgement). */
+    private static final double WORTH_SAYING_S = 30;
+
     private GearShortfallPhrases() {
     }
 
@@ -16,6 +19,17 @@ public final class GearShortfallPhrases {
         return where(shortfall) + " needs " + ratio(shortfall.needed()) + ", the easiest " + (shortfall.mounted() ? "of the build " : "") + "is "
                 + shortfall.gear() + cadence(shortfall)
                 + cost(shortfall);
+    }
+
+    /** What it comes to, for a card: the time on foot, else the time lost, else the gear that is needed. */
+    static String shortest(GearShortfall shortfall) {
+        return shortfall.cost().onFoot() >= WORTH_SAYING_S ? Figures.time(shortfall.cost().onFoot()) + " on foot"
+                : shortfall.cost().slower() >= WORTH_SAYING_S ? Figures.time(shortfall.cost().slower()) + " lost" : "needs " + ratio(shortfall.needed());
+    }
+
+    /** {@code needs 0.54, not 30x52 (0.58)}: short, since a card has two lines for it. */
+    static String needed(GearShortfall shortfall) {
+        return "needs " + ratio(shortfall.needed()) + ", not " + shortfall.gear();
     }
 
     /** What it costs, and where the gear that is needed is to be had. */
@@ -43,10 +57,10 @@ public final class GearShortfallPhrases {
 
     private static String cost(GearShortfall shortfall) {
         List<String> out = new ArrayList<>();
-        if (shortfall.cost().onFoot() >= 30) {
+        if (shortfall.cost().onFoot() >= WORTH_SAYING_S) {
             out.add("about " + Figures.time(shortfall.cost().onFoot()) + " on foot");
         }
-        if (shortfall.cost().slower() >= 30) {
+        if (shortfall.cost().slower() >= WORTH_SAYING_S) {
             out.add("about " + Figures.time(shortfall.cost().slower()) + " lost over the day");
         }
         return out.isEmpty() ? "" : ", " + String.join(", ", out);

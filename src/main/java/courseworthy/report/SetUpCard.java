@@ -7,6 +7,7 @@ import courseworthy.report.SetUpSummary.Entry;
 import courseworthy.task.Brief;
 import courseworthy.task.LeastFirm;
 import courseworthy.task.MissingInputs;
+import courseworthy.worth.GearShortfall;
 import courseworthy.worth.PressureSettings;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,7 @@ final class SetUpCard {
                 case SetUpSummary.PRESSURE -> pressure(brief, entry);
                 case SetUpSummary.GEARS -> gears(brief, entry);
                 case SetUpSummary.BUILD -> build(entry);
+                case SetUpSummary.TOO_HARD -> tooHard(brief.outlook().shortfall());
                 default -> row(entry);
             });
         }
@@ -73,11 +75,11 @@ final class SetUpCard {
     /** {@code bike (fair, close). A look at the ground: at a ledge height of 20 cm instead of 50 cm it would be gravel.} */
     static RichText leastFirm(LeastFirm each) {
         return settled(each, RichText.of(each.decision().topic().name() + " ").quoted(each.decision().phrase())
-                .text(firmness(each) + ". " + Phrases.capital(each.means().words())));
+                .append(firmness(each)).text(". " + Phrases.capital(each.means().words())));
     }
 
-    private static String firmness(LeastFirm each) {
-        return " (" + each.firmness().word() + (each.close() == null ? "" : ", close") + ")";
+    private static RichText firmness(LeastFirm each) {
+        return RichText.of(" (").append(Phrases.standing(each.firmness().level())).text((each.close() == null ? "" : ", close") + ")");
     }
 
     /** What would settle it, behind its name. */
@@ -124,6 +126,10 @@ final class SetUpCard {
     private static Definition gears(Brief brief, Entry entry) {
         boolean built = brief.build() != null && brief.build().bike() != null && brief.roadBook() != null && brief.roadBook().drivetrain() != null;
         return built ? row(entry.about(), List.of(brief.roadBook().drivetrain().teeth()), RichText.ofQuoted("recommended: " + entry.values())) : row(entry);
+    }
+
+    private static Definition tooHard(GearShortfall shortfall) {
+        return row(SetUpSummary.TOO_HARD, List.of(GearShortfallPhrases.shortest(shortfall)), RichText.ofQuoted(GearShortfallPhrases.needed(shortfall)));
     }
 
     private static Definition build(Entry entry) {

@@ -43,6 +43,7 @@ final class SetUpSummary {
     static final String PRESSURE = "Pressure";
     static final String GEARS = "Gears";
     static final String BUILD = "Build";
+    static final String TOO_HARD = "Too hard";
     /** Where the parts of the build stand. */
     private static final String SEE_BUILD = "see THE BUILD";
 
@@ -65,7 +66,7 @@ final class SetUpSummary {
             out.add(out.size() - 1, new Entry(BUILD, List.of(brief.build().bike().toString(), SEE_BUILD + pressures(brief)), 1));
         }
         if (brief.outlook().shortfall() != null) {
-            out.add(out.size() - 1, new Entry("Too hard", GearShortfallPhrases.terse(brief.outlook().shortfall())));
+            out.add(out.size() - 1, new Entry(TOO_HARD, GearShortfallPhrases.terse(brief.outlook().shortfall())));
         }
         return out;
     }
