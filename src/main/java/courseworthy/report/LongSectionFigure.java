@@ -37,6 +37,9 @@ public final class LongSectionFigure {
     public static final int SURFACE_COLUMN = 2;
     public static final int ROUGHNESS_COLUMN = 3;
 
+    /** Nearer than this is the same place, as at the end of one lap and the beginning of the next; metres (judgement). */
+    private static final double SAME_PLACE_M = 20;
+
     private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
 
     private final Brief brief;
@@ -173,10 +176,22 @@ public final class LongSectionFigure {
             add(kinds, words, each.bag(), CourseMark.Kind.BAG, "own bag");
             add(kinds, words, each.latest() != null, CourseMark.Kind.CUT_OFF, each.latest() == null ? "" : "cut-off " + time(each.latest()));
             if (!kinds.isEmpty()) {
-                out.add(new CourseMark(each.at() - (each.lap() - 1) * book.lap(), kinds, String.join(", ", words), each.lap(), each.latest()));
+                add(out, new CourseMark(each.at() - (each.lap() - 1) * book.lap(), kinds, String.join(", ", words), each.lap(), each.latest()));
             }
         }
         return out;
+    }
+
+    /** What is at one place on several laps is one mark; a cut-off has a time of its own on each. */
+    private static void add(List<CourseMark> out, CourseMark mark) {
+        for (int i = 0; i < out.size() && mark.latestSeconds() == null; i++) {
+            CourseMark other = out.get(i);
+            if (other.latestSeconds() == null && other.kinds().equals(mark.kinds()) && Math.abs(other.atMetres() - mark.atMetres()) < SAME_PLACE_M) {
+                out.set(i, new CourseMark(other.atMetres(), other.kinds(), other.label(), 0, null));
+                return;
+            }
+        }
+        out.add(mark);
     }
 
     private static void add(List<CourseMark.Kind> kinds, List<String> words, boolean there, CourseMark.Kind kind, String word) {

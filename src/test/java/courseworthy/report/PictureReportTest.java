@@ -55,6 +55,17 @@ class PictureReportTest {
         return BriefTask.of(new Workspace(Path.of("").toAbsolutePath(), warning -> { }), request).brief();
     }
 
+    /** Water at the line of a race of seven laps is one mark on the picture of a lap. */
+    @Test
+    void whatIsThereOnEveryLapIsOneMark() {
+        LongSection section = (LongSection) PictureReport.longSection(brief("larch-common")).picture();
+        assertThat(section.laps()).isEqualTo(7);
+        assertThat(section.marks()).singleElement().satisfies(mark -> {
+            assertThat(mark.kinds()).containsExactly(CourseMark.Kind.WATER);
+            assertThat(mark.lap()).isZero();
+        });
+    }
+
     /** The one long climb to the highest point, of twice the gain of any other but the first, and steeper than that. */
     @Test
     void theTitleOfTheLongSectionNamesTheClimbThatDecidesTheGear() {

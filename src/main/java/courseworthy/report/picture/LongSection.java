@@ -81,7 +81,7 @@ public record LongSection(double lengthMetres, int laps, Integer startOfDay, Hei
      *
      * @param kinds         what there is; never empty
      * @param label         in words
-     * @param lap           from 1; 0 where it is there on every lap
+     * @param lap           from 1; 0 where it is there on several laps
      * @param latestSeconds of a cut-off, from the start of the ride; else null
      */
     public record CourseMark(double atMetres, List<Kind> kinds, String label, int lap, Double latestSeconds) {
