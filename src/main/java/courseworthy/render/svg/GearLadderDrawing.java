@@ -16,6 +16,8 @@ final class GearLadderDrawing {
 
     /** Flatter than this a gear is no question of the ladder; a logarithmic axis has no zero. Rise over length. */
     private static final double FLATTEST = 0.01;
+    /** Where even the easiest gear holds little more, the axis begins flatter, but not flatter than this. */
+    private static final double FLATTEST_OF_ALL = 0.001;
     private static final double ROW = 17;
     private static final double BAR = 11;
     private static final int MOST_LABEL_ROWS_WIDE = 3;
@@ -29,6 +31,7 @@ final class GearLadderDrawing {
     private final double left;
     private final double right;
     private final Scale across;
+    private final double flattestAxis;
     private final double steepestAxis;
     /** Rows of words over the gears, and where the gears begin below them. */
     private final int labelRows;
@@ -37,7 +40,8 @@ final class GearLadderDrawing {
     private GearLadderDrawing(SvgCanvas canvas, GearLadder ladder) {
         this.canvas = canvas;
         this.ladder = ladder;
-        shown = ladder.rungs().stream().filter(each -> each.steepestGradient() > FLATTEST * 1.1).toList();
+        flattestAxis = flattest(ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(1));
+        shown = ladder.rungs().stream().filter(each -> each.steepestGradient() > flattestAxis * 1.1).toList();
         oneRing = ladder.rungs().stream().map(Rung::ring).distinct().count() <= 1;
         left = 8 + ladder.rungs().stream().mapToDouble(each -> PictureText.of(name(each)).width(true)).max().orElse(20);
         right = canvas.width() - (canvas.narrow() ? 52 : 90);
@@ -46,7 +50,17 @@ final class GearLadderDrawing {
         double steepest = Math.max(ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(0),
                 ladder.steep().stream().mapToDouble(each -> each.gradient().high()).max().orElse(0));
         steepestAxis = Math.max(steepest * 1.15, FLATTEST * 5);
-        across = Scale.logarithmic(FLATTEST, steepestAxis, left, right);
+        across = Scale.logarithmic(flattestAxis, steepestAxis, left, right);
+    }
+
+    /** 1 %, or a half, a fifth or a tenth of it, so that the easiest gear has a bar. */
+    private static double flattest(double held) {
+        for (double each : new double[] {FLATTEST, FLATTEST / 2, FLATTEST / 5}) {
+            if (held > each * 2) {
+                return each;
+            }
+        }
+        return FLATTEST_OF_ALL;
     }
 
     static void draw(SvgCanvas canvas, GearLadder ladder) {
@@ -59,7 +73,7 @@ final class GearLadderDrawing {
 
     private void draw() {
         double bottom = top + shown.size() * ROW;
-        double held = ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(FLATTEST);
+        double held = Math.max(flattestAxis, ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(flattestAxis));
         canvas.shade(across.at(held), top, right - across.at(held), bottom - top);
         axis(bottom);
         for (int i = 0; i < shown.size(); i++) {
@@ -80,13 +94,13 @@ final class GearLadderDrawing {
         if (count > 0) {
             Rung first = ladder.rungs().get(shown.size());
             Rung last = ladder.rungs().get(ladder.rungs().size() - 1);
-            key.words((count == 1 ? name(first) : name(first) + " to " + name(last)) + ": flatter than 1\u2009%");
+            key.words((count == 1 ? name(first) : name(first) + " to " + name(last)) + ": flatter than " + NumberText.withUnit(NumberText.shortest(flattestAxis * 100, 1), "%"));
         }
     }
 
     private void axis(double bottom) {
         canvas.line("axis", left, bottom, right, bottom);
-        AxisTicks ticks = AxisTicks.logarithmic(FLATTEST * 100, steepestAxis * 100, canvas.narrow() ? 6 : 10);
+        AxisTicks ticks = AxisTicks.logarithmic(flattestAxis * 100, steepestAxis * 100, canvas.narrow() ? 6 : 10);
         for (double each : ticks.values()) {
             double x = across.at(each / 100);
             canvas.line("grid", x, top, x, bottom + 4);
@@ -99,7 +113,7 @@ final class GearLadderDrawing {
         double from = across.at(rung.flattestGradient());
         double to = across.at(rung.steepestGradient());
         double y = rowTop + (ROW - BAR) / 2;
-        if (rung.flattestGradient() < FLATTEST) {
+        if (rung.flattestGradient() < flattestAxis) {
             String open = "M" + SvgWriter.number(from) + " " + SvgWriter.number(y) + "H" + SvgWriter.number(to) + "v" + SvgWriter.number(BAR) + "H"
                     + SvgWriter.number(from);
             canvas.path("bar", open, y + BAR);

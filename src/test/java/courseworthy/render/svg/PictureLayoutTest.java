@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
@@ -49,6 +50,22 @@ class PictureLayoutTest {
     @MethodSource("pictures")
     void noTextOverlapsAnotherOrLeavesThePicture(Picture picture) {
         assertLaidOut(picture);
+    }
+
+    /** On soft ground the easiest gear may hold little more than 1 %: it has its bar, and what no gear holds is shaded. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.004, 0.011, 0.018, 0.03})
+    void theEasiestGearHasABarHoweverLittleItHolds(double held) {
+        List<GearLadder.Rung> rungs = new ArrayList<>();
+        for (int sprocket : new int[] {52, 42, 10}) {
+            rungs.add(new GearLadder.Rung("30x" + sprocket, 30, sprocket, held * sprocket / 52 - 0.02, held * sprocket / 52, 1, 2, 600));
+        }
+        GearLadder sample = SamplePictures.gearLadder(List.of(34));
+        GearLadder ladder = new GearLadder(sample.powerWatts(), rungs, sample.steep(), sample.speeds());
+        assertLaidOut(ladder);
+        for (Element svg : drawn(ladder)) {
+            assertThat(DrawnText.of(svg)).extracting(DrawnText::words).contains("52", "held by no gear");
+        }
     }
 
     @ParameterizedTest
