@@ -40,11 +40,12 @@ final class DayRowsDrawing {
         heading(Anchor.END, DRINK_RIGHT, PictureText.heading("Drink, ", "L"));
         heading(Anchor.END, EAT_RIGHT, "Eat, g");
         double y = TOP;
-        light();
         for (Hour each : strip.hours()) {
             row(each, y);
             y += row;
         }
+        // After the lines between rows, so that the plate of a word covers them.
+        light();
         canvas.line("axis", 0, y, width(), y);
     }
 
