@@ -14,6 +14,8 @@ import java.util.List;
 public final class RosterReport {
 
     private static final String MOST = "Most riders";
+    /** So many riders still stand side by side on a page; more stand below one another (judgement). */
+    private static final int MOST_ACROSS = 5;
     private static final String MARKED = "Bold: another value than most riders have. Where no value is that of more than half of them, none is.";
 
     private final RosterResult roster;
@@ -52,20 +54,45 @@ public final class RosterReport {
         if (columns.isEmpty()) {
             return out.paragraph("The recommendation is the same for all riders.");
         }
+        return out.table(roster.entries().size() <= MOST_ACROSS ? topicsDown(roster, columns) : ridersDown(roster, columns)).remark(MARKED);
+    }
+
+    private static Table ridersDown(RosterResult roster, List<Column> columns) {
         Table.Builder table = Table.builder().column("Rider");
         columns.forEach(each -> table.column(each.name()));
         List<RichText> most = new ArrayList<>(List.of(RichText.of(MOST)));
-        columns.forEach(each -> most.add(RichText.of(each.topic().most() == null ? "no one value" : each.topic().most())));
+        columns.forEach(each -> most.add(most(each)));
         table.row(most);
         for (int i = 0; i < roster.entries().size(); i++) {
             List<RichText> row = new ArrayList<>(List.of(RichText.ofQuoted(roster.entries().get(i).name())));
             for (Column each : columns) {
-                String value = each.topic().decisions().get(i).phrase();
-                row.add(each.topic().differs(i) ? RichText.ofStrong(value) : RichText.of(value));
+                row.add(value(each, i));
             }
             table.row(row);
         }
-        return out.table(table.build()).remark(MARKED);
+        return table.build();
+    }
+
+    private static Table topicsDown(RosterResult roster, List<Column> columns) {
+        Table.Builder table = Table.builder().column("Topic").column(MOST);
+        roster.entries().forEach(each -> table.column(RichText.ofQuoted(each.name()), Alignment.LEFT, false));
+        for (Column each : columns) {
+            List<RichText> row = new ArrayList<>(List.of(RichText.of(each.name()), most(each)));
+            for (int i = 0; i < roster.entries().size(); i++) {
+                row.add(value(each, i));
+            }
+            table.row(row);
+        }
+        return table.build();
+    }
+
+    private static RichText most(Column column) {
+        return RichText.of(column.topic().most() == null ? "no one value" : column.topic().most());
+    }
+
+    private static RichText value(Column column, int rider) {
+        String value = column.topic().decisions().get(rider).phrase();
+        return column.topic().differs(rider) ? RichText.ofStrong(value) : RichText.of(value);
     }
 
     /** The same, rider by rider, which can be read where nothing is bold. */

@@ -63,7 +63,18 @@ class RosterCommandTest {
         assertThat(named(json.get("topics"), "topic", "plugs").get("alike").asBoolean()).isFalse();
         assertThat(named(json.get("topics"), "topic", "tubes").get("alike").asBoolean()).isTrue();
         assertThat(named(json.get("riders"), "rider", "Ann").get("tags").get(0).asText()).isEqualTo("juniors");
-        assertThat(run("--format", "markdown").out()).contains("| Cy | **7** |").contains("The same for all").containsPattern("- \\*\\*Cy:\\*\\* plugs 7");
+        assertThat(run("--format", "markdown").out()).contains("| Topic | Most riders | Ann | Bea | Cy |").containsPattern("\\| plugs \\| \\d \\| \\d \\| \\d \\| \\*\\*7\\*\\* \\|")
+                .contains("The same for all").containsPattern("- \\*\\*Cy:\\*\\* plugs 7");
+        assertThat(run().out()).containsPattern("Topic +Most riders +Ann +Bea +Cy").containsPattern("Cy +plugs 7");
+    }
+
+    /** More riders than stand side by side stand below one another. */
+    @Test
+    void manyRidersStandBelowOneAnother() throws IOException {
+        for (String name : List.of("dot", "eve", "fay")) {
+            write("riders/" + name + ".yaml", "name: " + name + "\nmass: 58 kg\nbike: {kind: gravel}\n");
+        }
+        assertThat(run("--format", "markdown").out()).contains("| Rider | plugs |").contains("| Cy | **7** |");
         assertThat(run().out()).containsPattern("Most riders +\\d").containsPattern("Cy +plugs 7");
     }
 
