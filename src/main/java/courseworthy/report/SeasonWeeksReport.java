@@ -88,6 +88,7 @@ public final class SeasonWeeksReport {
                 out.add(each.kind() == SeasonWeeks.Kind.START ? words.in(Style.STRONG) : words);
             }
         }
-        return RichText.join(" ", out);
+        // Each on its own line where a renderer breaks lines within a cell, else as sentences.
+        return RichText.join("\n", out);
     }
 }
