@@ -4,10 +4,12 @@ import courseworthy.render.FootnoteIndex;
 import courseworthy.render.Renderer;
 import courseworthy.report.Block;
 import courseworthy.report.DefinitionList;
+import courseworthy.report.Figure;
 import courseworthy.report.Report;
 import courseworthy.report.RichText;
 import courseworthy.report.Section;
 import courseworthy.report.Span;
+import courseworthy.report.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
@@ -58,6 +60,7 @@ public final class HtmlRenderer implements Renderer {
         private final FootnoteIndex footnotes = new FootnoteIndex();
         private final Set<String> ids = new HashSet<>();
         private final HtmlBlocks blocks;
+        private boolean leadHasTools;
 
         Page(Report report, HtmlWriter out) {
             this.report = report;
@@ -84,7 +87,9 @@ public final class HtmlRenderer implements Renderer {
             if (card) {
                 section(sections.get(0), 2);
             }
-            out.open("div", "tools").attribute("hidden").close("div").line();
+            if (!leadHasTools) {
+                tools();
+            }
             if (card) {
                 out.close("div").line();
             }
@@ -107,8 +112,20 @@ public final class HtmlRenderer implements Renderer {
                 HtmlText.writeHeading(report.subtitle(), out, footnotes, ids);
                 out.close("p").line();
             }
-            blocks.write(report.lead());
+            List<Block> lead = report.lead();
+            int words = (int) lead.stream().takeWhile(each -> !(each instanceof Table || each instanceof Figure)).count();
+            blocks.write(lead.subList(0, words));
+            if (words < lead.size()) {
+                tools();
+            }
+            blocks.write(lead.subList(words, lead.size()));
             out.close("header").line();
+            leadHasTools = words < lead.size();
+        }
+
+        /** Where the script puts its buttons: below the words at the top, and above a table or a picture that is there. */
+        private void tools() {
+            out.open("div", "tools").attribute("hidden").close("div").line();
         }
 
         private void heading(int level, RichText text) {
