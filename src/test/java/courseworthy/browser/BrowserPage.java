@@ -177,6 +177,11 @@ final class BrowserPage implements AutoCloseable {
         return evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth").asInt();
     }
 
+    /** The page as it is printed, as PDF. */
+    byte[] paper(double widthInches, double heightInches) {
+        return Base64.getDecoder().decode(call("Page.printToPDF", "paperWidth", widthInches, "paperHeight", heightInches).get("data").asText());
+    }
+
     /** A picture of the whole page, for people to look at. */
     void picture(String name) throws IOException {
         JsonNode size = call("Page.getLayoutMetrics").get("cssContentSize");
