@@ -14,6 +14,8 @@ import java.util.Set;
 /** The line of a course from above, north up: strokes by ground along it, numbered kilometres, start, finish and a scale bar; nothing behind it. */
 final class TrackDrawing {
 
+    /** So many say where the kilometres are; more, of uneven distances, only fill the picture (judgement). */
+    private static final int ENOUGH_NUMBERS = 6;
     private static final double MARGIN = 26;
     private static final double MOST_HEIGHT = 560;
     /** Of the longest scale bar, in parts of the width. */
@@ -85,9 +87,12 @@ final class TrackDrawing {
         }
     }
 
-    /** As many numbers as find room, the rounder ones first. */
+    /** The rounder numbers first, and finer ones until there are enough; those that find room. */
     private void kilometres() {
         for (int step : new int[] {100, 50, 20, 10, 5, 2, 1}) {
+            if (ticks.size() >= ENOUGH_NUMBERS) {
+                return;
+            }
             for (KilometreMark each : plan.kilometres()) {
                 if (each.kilometre() % step == 0 && each.kilometre() > 0 && firstAt(each.kilometre(), step) && clearOfTicks(each)
                         && beside(TextStyle.PLAIN, x(each.at()), y(each.at()), PictureText.number(each.kilometre(), 0, "km", 1))) {

@@ -52,6 +52,15 @@ class PictureLayoutTest {
         assertLaidOut(picture);
     }
 
+    /** 20, 40 and 60 km are too few numbers along 62 km, tens are enough, and nothing finer is mixed with them. */
+    @Test
+    void numbersAlongATrackAreOfOneStep() {
+        for (Element svg : drawn(SamplePictures.trackPlan(62, 12, 1))) {
+            List<Integer> numbers = DrawnText.of(svg).stream().map(DrawnText::words).filter(each -> each.matches("\\d+")).map(Integer::valueOf).sorted().toList();
+            assertThat(numbers).hasSizeGreaterThan(3).contains(10).allMatch(each -> each % 10 == 0);
+        }
+    }
+
     /** On soft ground the easiest gear may hold little more than 1 %: it has its bar, and what no gear holds is shaded. */
     @ParameterizedTest
     @ValueSource(doubles = {0.004, 0.011, 0.018, 0.03})
