@@ -104,6 +104,19 @@ class PageLayoutInBrowserTest {
         }
     }
 
+    /** Lines of running text have 60 to 75 characters where there is room for them (common practice, no source). */
+    @Test
+    void linesOfTextAreNotTooLongToRead(Browser browser) {
+        for (int width : List.of(768, 1440)) {
+            assertThat(words(browser, "build", width, """
+                    const lines = text => { const range = document.createRange(); range.selectNodeContents(text);
+                        return new Set([...range.getClientRects()].map(box => Math.round(box.bottom / 8))).size; };
+                    return [...document.querySelectorAll('main p, main li')].filter(text => !text.querySelector('p, ul, ol') && lines(text) > 2)
+                        .map(text => text.textContent.length / (lines(text) - 0.5)).sort((a, b) => a - b).filter((each, i, all) => i === all.length >> 1)"""))
+                    .singleElement().satisfies(median -> assertThat(Double.parseDouble(median)).as("at " + width).isBetween(55.0, 76.0));
+        }
+    }
+
     /** Several things to do on a day are not one run of words. */
     @Test
     void eachThingToDoOnADayBeginsALine(Browser browser) {
