@@ -1,6 +1,7 @@
 package courseworthy.units;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +35,8 @@ public enum Unit {
     private final Dimension dimension;
     private final BigDecimal factor;
     private final BigDecimal divisor;
+    /** One over the factor, where that is a power of ten; else null. To multiply is quicker than to divide. */
+    private final BigDecimal inverse;
 
     Unit(String symbol, Dimension dimension, String factor) {
         this(symbol, dimension, factor, "1");
@@ -44,6 +47,12 @@ public enum Unit {
         this.dimension = dimension;
         this.factor = new BigDecimal(factor);
         this.divisor = new BigDecimal(divisor);
+        this.inverse = inverse(this.factor);
+    }
+
+    private static BigDecimal inverse(BigDecimal factor) {
+        boolean powerOfTen = factor.stripTrailingZeros().unscaledValue().equals(BigInteger.ONE);
+        return powerOfTen ? BigDecimal.ONE.divide(factor) : null;
     }
 
     public String symbol() {
@@ -78,7 +87,8 @@ public enum Unit {
     /** A number in the base unit of this dimension, in this unit, to 34 digits. */
     public BigDecimal fromBase(BigDecimal base) {
         BigDecimal product = base.multiply(divisor);
-        BigDecimal number = factor.equals(BigDecimal.ONE) ? product : product.divide(factor, MathContext.DECIMAL128);
+        BigDecimal number = factor.equals(BigDecimal.ONE) ? product
+                : inverse == null ? product.divide(factor, MathContext.DECIMAL128) : product.multiply(inverse, MathContext.DECIMAL128);
         return this == F ? number.add(FREEZING) : number;
     }
 

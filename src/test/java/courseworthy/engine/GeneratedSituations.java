@@ -37,6 +37,7 @@ public final class GeneratedSituations {
 
     /** Quantities and thresholds lie within so many ticks, so that thresholds are met exactly often enough. */
     private static final int TICKS = 12;
+    private static final Measure[] MEASURES = Measure.values();
 
     private final SplittableRandom chance;
 
@@ -170,11 +171,12 @@ public final class GeneratedSituations {
 
         Stage after(int layer) {
             Map<Measure, MeasureValue> known = new EnumMap<>(Measure.class);
-            demands.values().forEach((measure, value) -> {
-                if (measure.layer() <= layer) {
+            for (Measure measure : MEASURES) {
+                MeasureValue value = demands.get(measure);
+                if (value != null && measure.layer() <= layer) {
                     known.put(measure, value);
                 }
-            });
+            }
             Map<Topic, SettledTopic> so = new LinkedHashMap<>();
             settled.forEach((topic, one) -> {
                 if (topic.layer() <= layer) {
