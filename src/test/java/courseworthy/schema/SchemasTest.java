@@ -34,7 +34,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -52,6 +54,7 @@ class SchemasTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+    private static final Map<String, JsonSchema> COMPILED = new HashMap<>();
     private static final JsonSchemaFactory DRAFT = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
 
     private static final String SHEET = """
@@ -429,7 +432,8 @@ class SchemasTest {
     }
 
     private static List<String> messages(String kind, JsonNode tree) {
-        Set<ValidationMessage> found = DRAFT.getSchema(JSON.<JsonNode>valueToTree(Schemas.of(kind))).validate(tree);
+        JsonSchema schema = COMPILED.computeIfAbsent(kind, of -> DRAFT.getSchema(JSON.<JsonNode>valueToTree(Schemas.of(of))));
+        Set<ValidationMessage> found = schema.validate(tree);
         return found.stream().map(ValidationMessage::getMessage).toList();
     }
 }

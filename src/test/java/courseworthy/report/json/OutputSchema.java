@@ -10,10 +10,15 @@ import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** JSON that commands write held against its schemas, which were written by hand from the description of each format. */
 public final class OutputSchema {
 
+    private static final ObjectMapper JSON = new ObjectMapper().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private static final Map<String, JsonSchema> LOADED = new ConcurrentHashMap<>();
     private static final JsonSchema BRIEF = load("brief-format-2.schema.json");
     private static final JsonSchema WHY = load("why-format-2.schema.json");
 
@@ -36,14 +41,13 @@ public final class OutputSchema {
      * @param kind such as {@code gears}, for {@code gears-format-2.schema.json}
      */
     public static List<String> faults(String kind, JsonNode json) {
-        return load(kind + "-format-2.schema.json").validate(json).stream().map(Object::toString).sorted().toList();
+        return LOADED.computeIfAbsent(kind + "-format-2.schema.json", OutputSchema::load).validate(json).stream().map(Object::toString).sorted().toList();
     }
 
     /** The JSON as a tree; a key twice in one object is refused, decimals stay exact. */
     public static JsonNode tree(String json) {
         try {
-            return new ObjectMapper().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-                    .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).readTree(json);
+            return JSON.readTree(json);
         } catch (IOException e) {
             throw new AssertionError(e);
         }
