@@ -2,6 +2,7 @@ package courseworthy.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.browser.BrowserPage.Contrast;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +36,7 @@ class BrowserPageTest {
             assertThat(page.requests()).containsExactly(folder.resolve("page.html").toUri().toString());
             assertThat(page.overflow()).isLessThanOrEqualTo(0);
             assertThat(page.unreached()).isEmpty();
-            assertThat(page.accessibilityFaults()).isEmpty();
+            assertThat(page.accessibilityFaults(Contrast.EVERY_TEXT)).isEmpty();
         }
     }
 
@@ -49,7 +50,18 @@ class BrowserPageTest {
             assertThat(page.console()).anyMatch(each -> each.contains("a word")).anyMatch(each -> each.contains("a fault"));
             assertThat(page.requests()).contains("http://localhost:9/none.png");
             assertThat(page.overflow()).isGreaterThan(400);
-            assertThat(page.accessibilityFaults()).anyMatch(each -> each.startsWith("color-contrast")).anyMatch(each -> each.startsWith("image-alt"));
+            for (Contrast contrast : Contrast.values()) {
+                assertThat(page.accessibilityFaults(contrast)).as("%s", contrast).anyMatch(each -> each.startsWith("color-contrast")).anyMatch(each -> each.startsWith("image-alt"));
+            }
+        }
+    }
+
+    /** Text of colours that are fine elsewhere on the page, on a ground that is nearly as dark. */
+    @Test
+    void textOnAnotherGroundIsAnotherStyle(Browser browser) throws IOException {
+        try (BrowserPage page = browser.open()) {
+            page.show(page(SOUND.replace("<main>", "<main><p>fine</p><div style=\"background: #444\"><section><p>dark on dark</p></section></div>")));
+            assertThat(page.accessibilityFaults(Contrast.EACH_STYLE)).singleElement().asString().contains("dark on dark");
         }
     }
 

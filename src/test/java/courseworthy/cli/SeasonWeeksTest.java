@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.ToolOutput;
+import courseworthy.render.calendar.ReadCalendar;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -143,6 +144,7 @@ class SeasonWeeksTest {
         assertThat(weeks("csv").lines()).hasSize(entries + 1);
         String calendar = weeks("ics");
         assertThat(calendar.split("BEGIN:VEVENT")).hasSize(entries + 1);
+        assertThat(new ReadCalendar(calendar).valid().uids()).hasSize(entries).doesNotHaveDuplicates().isEqualTo(new ReadCalendar(weeks("ics")).uids());
         assertThat(calendar).contains("DTSTART;VALUE=DATE:20260717\r\nDTEND;VALUE=DATE:20260718\r\n", "DTSTART:20260620T080000\r\n");
         assertThat(weeks("text")).contains("15 to 21 June", "Sat 20", "Time for work: 90 min on each evening.");
         assertThat(weeks("markdown")).contains("| 15 to 21 June |", "| Mon 15 |");
